@@ -1,0 +1,1 @@
+//! Answers from winters: typed, serialisable, with evidence and words.

@@ -1,0 +1,97 @@
+//! Where the hives stand, and what things cost there.
+
+use crate::{ApiaryId, Colony, Hive};
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+use snowhum_units::{Degree, Metre};
+
+/// Everything a keeper has said: one yard.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Apiary {
+    /// Stable id.
+    pub id: ApiaryId,
+    /// The keeper's name for the yard.
+    pub name: String,
+    /// Whether the yard is made up (the demo, examples), which every answer then says.
+    pub invented: bool,
+    /// The day the colonies were looked at last, from which a plan starts.
+    pub as_of: Date,
+    /// Where it is.
+    pub site: Site,
+    /// Prices and worth.
+    pub money: Money,
+    /// The hives in walking order.
+    pub hives: Vec<Hive>,
+    /// The colonies, each in a hive of `hives`.
+    pub colonies: Vec<Colony>,
+}
+
+impl Apiary {
+    /// The hive a colony lives in.
+    #[must_use]
+    pub fn hive_of(&self, colony: &Colony) -> Option<&Hive> {
+        self.hives.iter().find(|hive| hive.id == colony.hive)
+    }
+}
+
+/// The place.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Site {
+    /// North positive.
+    pub latitude: Degree,
+    /// East positive.
+    pub longitude: Degree,
+    /// Above sea level.
+    pub elevation: Metre,
+    /// IANA zone, such as `Europe/Helsinki`.
+    pub zone: String,
+    /// How much of the open-country wind reaches the hives.
+    pub shelter: Shelter,
+    /// How much of the low winter sun reaches the hives.
+    pub exposure: Exposure,
+    /// The keeper's own date of the first flow, month and day, if known.
+    pub first_flow: Option<(i8, i8)>,
+}
+
+/// Wind shelter of a yard.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Shelter {
+    /// Open field, shore or ridge.
+    Open,
+    /// A hedge, fence or building on the windy side.
+    Windbreak,
+    /// Within trees or a walled yard.
+    Enclosed,
+}
+
+/// Winter sun on a yard.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Exposure {
+    /// Sun from morning to evening.
+    Sunny,
+    /// Sun for part of the day.
+    Partial,
+    /// Hardly any winter sun.
+    Shaded,
+}
+
+/// Prices in the keeper's own currency. Zero is a price too (own honey frames).
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Money {
+    /// Code or sign, as the keeper writes it.
+    pub currency: String,
+    /// What a colony alive, fed and queenright in spring is worth.
+    pub colony: f64,
+    /// Sugar, a kilogram.
+    pub sugar_per_kg: f64,
+    /// Fondant or candy, a kilogram.
+    pub fondant_per_kg: f64,
+    /// An insulated lid.
+    pub lid: f64,
+    /// A wrap.
+    pub wrap: f64,
+    /// An hour of the keeper's time.
+    pub hour: f64,
+}

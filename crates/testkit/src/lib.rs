@@ -1,0 +1,1 @@
+//! Fixtures and helpers for tests.

@@ -1,0 +1,5 @@
+//! Hourly weather for a site: open formats, embedded climatology, generator.
+
+mod series;
+
+pub use series::*;

@@ -1,0 +1,1 @@
+//! The coupled winter model: hive, air, water, cluster, stores, bees.

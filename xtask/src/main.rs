@@ -1,0 +1,2 @@
+//! Chores of the house.
+fn main() {}
