@@ -1,1 +1,27 @@
 //! The coupled winter model: hive, air, water, cluster, stores, bees.
+
+mod block;
+mod daylight;
+mod edges;
+mod ends;
+mod engine;
+mod environment;
+mod events;
+mod history;
+mod lanes;
+mod laws;
+mod parameters;
+mod schedule;
+mod shell;
+mod start;
+mod steady;
+mod step;
+
+pub use ends::{Cause, Ends};
+pub use engine::{Housed, Settings, Yard, run};
+pub use environment::{Environment, YardShelter};
+pub use history::{Daily, MemberEnd, Record, Trajectory};
+pub use lanes::LANES;
+pub use parameters::{Parameter, ParameterError, Parameters, Status};
+pub use schedule::{Action, Event, Schedule};
+pub use steady::{SteadyAnswer, SteadyQuestion, StartFrom, UpperHole, steady};

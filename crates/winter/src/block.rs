@@ -1,0 +1,312 @@
+//! The state of [`LANES`](crate::LANES) members, one array a quantity.
+
+use crate::lanes::{LANES, Lanes};
+
+/// Surfaces that can be wet or frosted.
+pub(crate) const SURFACES: usize = 4;
+/// The inside of the lid.
+pub(crate) const LID: usize = 0;
+/// The walls of the warm zone.
+pub(crate) const WALL: usize = 1;
+/// The walls of the cold zone.
+pub(crate) const LOW_WALL: usize = 2;
+/// The floor.
+pub(crate) const FLOOR: usize = 3;
+
+/// Causes of an end, in the order of [`crate::Ends`].
+pub(crate) const CAUSES: usize = 6;
+
+macro_rules! lanes {
+    ($(#[$outer:meta])* $vis:vis struct $name:ident { $($(#[$doc:meta])* $field:ident,)* }) => {
+        $(#[$outer])*
+        #[derive(Debug, Clone, PartialEq)]
+        $vis struct $name { $($(#[$doc])* pub(crate) $field: Lanes,)* }
+        impl Default for $name {
+            fn default() -> Self {
+                Self { $($field: [0.0; LANES],)* }
+            }
+        }
+    };
+}
+
+lanes! {
+    /// What sets a member apart from the others for a whole run.
+    pub(crate) struct Traits {
+        /// W/K at reference mass and tightest, core to air.
+        core_air,
+        /// The same, mantle to air (in series with core to mantle).
+        mantle_air,
+        /// The same, core to mantle.
+        core_mantle,
+        /// W/kg.
+        power_ceiling,
+        /// kg of food in touch a kg of bees.
+        touched,
+        /// °C.
+        climb_from,
+        /// °C.
+        cross_from,
+        /// Deaths a bee and day at emergence.
+        winter_hazard,
+        /// Times that for damaged bees.
+        damaged_factor,
+        /// Bees below which a cluster fails.
+        viable,
+        /// Chance a day that the queen fails.
+        queen_hazard,
+        /// W/(m² K) between the zones.
+        exchange,
+        /// Share of winter bees reared from now on that mites spoil.
+        spoilt,
+    }
+}
+
+lanes! {
+    /// Heat and air: temperatures in °C.
+    pub(crate) struct Heat {
+        /// Air round and over the cluster.
+        warm,
+        /// Air below.
+        cold,
+        /// Combs of the warm zone.
+        comb,
+        /// Combs of the cold zone.
+        low_comb,
+        /// Heat capacity of the warm combs over the step, W/K.
+        comb_capacity,
+        /// Heat capacity of the cold combs over the step, W/K.
+        low_comb_capacity,
+        /// Core of the cluster.
+        core,
+        /// Mantle of the cluster.
+        mantle,
+        /// Metabolic heat in all, W.
+        metabolic,
+        /// Heat of a plain heater in place of bees, W.
+        heater,
+        /// Air through the hive from below to above, kg/s.
+        through,
+        /// Air in and out of the cold zone alone, kg/s.
+        exchange_low,
+        /// Heat lost through the shell in the hour, W.
+        shell_loss,
+        /// Heat carried off by air in the hour, W.
+        air_loss,
+        /// Share of the entrance that is free.
+        entrance_free,
+        /// Share of the upper hole that is free.
+        hole_free,
+        /// Heat that the food in touch can give in the hour, W.
+        fuel,
+    }
+}
+
+lanes! {
+    /// A surface with its temperature and water.
+    pub(crate) struct Surface {
+        /// °C.
+        temperature,
+        /// kg.
+        liquid,
+        /// kg.
+        ice,
+        /// Water arriving from the air (leaving: negative), kg/s, last hour.
+        flux,
+        /// Latent heat on its way into the surface, W.
+        latent,
+        /// Heat taken up by melting (given by freezing: negative), W.
+        fusion,
+        /// Heat through it to the outside, W, last hour.
+        outward,
+    }
+}
+
+lanes! {
+    /// Water in the air, and where it went.
+    pub(crate) struct Water {
+        /// Humidity ratio of the warm zone.
+        warm,
+        /// Humidity ratio of the cold zone.
+        cold,
+        /// kg of vapour in the warm air.
+        warm_air,
+        /// kg of vapour in the cold air.
+        cold_air,
+        /// Vapour from the bees, kg/s.
+        source,
+        /// Vapour carried off by air, kg/s.
+        vented,
+        /// Vapour through a breathing lid, kg/s.
+        breathed,
+        /// Drips from the lid on the cluster, kg/s.
+        drip,
+        /// Runs out at the entrance, kg/s.
+        drained,
+    }
+}
+
+lanes! {
+    /// Food in kg of honey.
+    pub(crate) struct Stores {
+        /// In touch with the cluster.
+        touched,
+        /// Over it in the same seams.
+        above,
+        /// In the next combs.
+        beside,
+        /// At the far side.
+        far,
+        /// Solid feed over the cluster.
+        feed,
+        /// Scattered or set hard: never eaten.
+        unusable,
+        /// In the bees' crops.
+        crop,
+        /// Eaten in the hour.
+        eaten,
+        /// Hours with empty crops.
+        hungry_hours,
+        /// All food eaten since the start, brood's too.
+        used,
+        /// Day on which the crops were first empty; infinite if never.
+        first_hungry_day,
+    }
+}
+
+lanes! {
+    /// Bees and brood, in heads and cells.
+    pub(crate) struct Bees {
+        /// Sound winter bees.
+        winter,
+        /// Winter bees spoilt by mites as brood.
+        damaged,
+        /// Bees left over from summer.
+        summer,
+        /// Bees reared after the solstice.
+        spring,
+        /// What the winter bees would be without mites.
+        unharmed,
+        /// Eggs and larvae.
+        open_brood,
+        /// Sealed brood.
+        sealed_brood,
+        /// Mass of all bees, kg.
+        mass,
+        /// (mass / reference mass)^(2/3), renewed each day.
+        size,
+        /// How loose the cluster is: 0 tightest, 1 loosest.
+        loose,
+        /// W/K of the cluster as it is: core to air.
+        core_air,
+        /// W/K, mantle to air.
+        mantle_air,
+        /// W/K, core to mantle.
+        core_mantle,
+        /// Share of the core that is brood nest.
+        nest,
+        /// Two-week mean of the air round the cluster, °C.
+        warmth,
+        /// Days since the last flight.
+        confined_days,
+        /// Bees that died yesterday.
+        died,
+        /// Deaths in this day's hazard noise, as a factor.
+        scatter,
+    }
+}
+
+/// How much of a member's chance is still alive, and how the rest ended.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Fate {
+    /// Alive with a queen.
+    pub(crate) queenright: Lanes,
+    /// Alive, the queen failed.
+    pub(crate) queenless: Lanes,
+    /// Ended, by cause.
+    pub(crate) ended: [Lanes; CAUSES],
+    /// 1 for a member that stands for a living colony, 0 for one that stands for a dead hive.
+    pub(crate) living: Lanes,
+}
+
+impl Default for Fate {
+    fn default() -> Self {
+        Self { queenright: [1.0; LANES], queenless: [0.0; LANES], ended: [[0.0; LANES]; CAUSES], living: [1.0; LANES] }
+    }
+}
+
+lanes! {
+    /// Sums over the hours of a day, from which the daily step and the history are made.
+    pub(crate) struct Tally {
+        /// Air round the cluster, K h over 0 °C.
+        warm,
+        /// Air below, K h over 0 °C.
+        cold,
+        /// Warm zone over outdoors, K h.
+        excess,
+        /// Metabolic and heater heat, W h.
+        heat,
+        /// Food eaten by bees, kg.
+        eaten,
+        /// Air through the hive, kg/s h.
+        through,
+        /// Air in and out below, kg/s h.
+        exchange_low,
+        /// Water caught by the lid, kg/s h (gross).
+        lid,
+        /// Water caught by all walls.
+        walls,
+        /// Water caught by the floor.
+        floor,
+        /// Drips on the cluster.
+        drip,
+        /// Hours with frost at the upper hole.
+        frost,
+        /// Hours with a wet upper hole.
+        damp,
+        /// How far the mantle fell below the limit of motion for want of power, K h.
+        chilled,
+        /// Hours fit for flight.
+        flight,
+    }
+}
+
+lanes! {
+    /// The outside as this hive feels it in one hour; the same for all members on one weather path.
+    pub(crate) struct Boundary {
+        /// Outdoor air, °C.
+        air,
+        /// Outdoor humidity ratio.
+        ratio,
+        /// Wind at the hive, m/s.
+        wind,
+        /// Lid to outdoors, W/K.
+        lid,
+        /// What the lid's outside sees, °C: air, warmed by sun.
+        lid_sees,
+        /// Upper walls to outdoors, W/K.
+        wall,
+        /// Lower walls to outdoors, W/K.
+        low_wall,
+        /// What the walls' outside sees, °C.
+        wall_sees,
+        /// Floor to outdoors, W/K.
+        floor,
+        /// Share of the entrance free of snow.
+        entrance_snow_free,
+        /// 1 in an hour in which bees can fly.
+        flight,
+    }
+}
+
+/// A block: everything that changes from hour to hour.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(crate) struct Block {
+    pub(crate) traits: Traits,
+    pub(crate) heat: Heat,
+    pub(crate) surfaces: [Surface; SURFACES],
+    pub(crate) water: Water,
+    pub(crate) stores: Stores,
+    pub(crate) bees: Bees,
+    pub(crate) fate: Fate,
+    pub(crate) tally: Tally,
+}

@@ -1,0 +1,231 @@
+//! The outside, hour by hour and path by path, as every hive of a yard feels it.
+
+use jiff::civil::Date;
+use snowhum_physics::sun;
+use snowhum_units::{Degree, Fraction, Kelvin, MetrePerSecond, Pascal};
+use snowhum_weather::{Ensemble, Place};
+
+use crate::lanes::{LANES, saturation_ratio};
+
+/// How a yard changes the open country's wind and sun.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct YardShelter {
+    /// Wind at hive height over wind at 10 m in the open.
+    pub wind: Fraction,
+    /// Direct sun that reaches the hives over direct sun in the open.
+    pub sun: Fraction,
+}
+
+/// Hours of weather for a number of equally likely paths. Member `m` walks path `m mod paths`.
+///
+/// Invariant: every column holds `hours * paths` values, hour-major, and `paths` is a multiple of the block size.
+#[derive(Debug, Clone)]
+pub struct Environment {
+    hours: usize,
+    paths: usize,
+    first_day: Date,
+    latitude: Degree,
+    pressure: Pascal,
+    columns: Columns,
+}
+
+#[derive(Debug, Clone, Default)]
+struct Columns {
+    air: Vec<f32>,
+    ratio: Vec<f32>,
+    wind: Vec<f32>,
+    wall_sun: Vec<f32>,
+    roof_sun: Vec<f32>,
+    snow: Vec<f32>,
+    flight: Vec<f32>,
+}
+
+/// One hour for the lanes of a block.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Hour<'a> {
+    pub(crate) air: &'a [f32; LANES],
+    pub(crate) ratio: &'a [f32; LANES],
+    pub(crate) wind: &'a [f32; LANES],
+    pub(crate) wall_sun: &'a [f32; LANES],
+    pub(crate) roof_sun: &'a [f32; LANES],
+    pub(crate) snow: &'a [f32; LANES],
+    pub(crate) flight: &'a [f32; LANES],
+}
+
+/// Where no sun can be reckoned there is none.
+const SUN_DOWN: sun::SunPosition = sun::SunPosition { zenith: Degree::new(180.0), azimuth: Degree::ZERO };
+/// Light reflected by ground under snow and without (from memory: 0.6-0.8 and 0.2).
+const ALBEDO_SNOW: f64 = 0.7;
+const ALBEDO_GROUND: f64 = 0.2;
+/// Bees fly above this, °C; in full sun from the second on (8-12 °C with sun: practice, mixed sources).
+const FLIGHT_FROM: f64 = 11.0;
+const FLIGHT_IN_SUN_FROM: f64 = 8.0;
+/// Sun that counts as full for flying, W/m² on the level, and wind that keeps bees at home, m/s (judgement).
+const FLIGHT_SUN: f64 = 150.0;
+const FLIGHT_WIND: f64 = 5.5;
+
+impl Environment {
+    /// A yard outdoors under an ensemble of weather that begins at the start of `first_day`.
+    ///
+    /// Paths are repeated in turn until their number fills whole blocks; equal likelihood is kept exactly when the
+    /// ensemble holds a multiple of 32 paths or a single one.
+    #[must_use]
+    pub fn yard(ensemble: &Ensemble, place: Place, shelter: YardShelter, first_day: Date) -> Self {
+        let given = ensemble.paths.len().max(1);
+        let paths = given.div_ceil(LANES) * LANES;
+        let hours = ensemble.hours();
+        let pressure = ensemble.paths.first().and_then(|path| path.pressure.first()).copied();
+        let mut environment = Self {
+            hours,
+            paths,
+            first_day,
+            latitude: place.latitude,
+            pressure: pressure.unwrap_or(Pascal::new(101_325.0)),
+            columns: Columns::with_capacity(hours * paths),
+        };
+        for hour in 0..hours {
+            let middle = ensemble.start.as_second() + 3_600 * hour as i64 + 1_800;
+            let sun = sun::position(middle, place.latitude, place.longitude).unwrap_or(SUN_DOWN);
+            for path in 0..paths {
+                environment.push(&ensemble.paths[path % given], hour, &sun, shelter);
+            }
+        }
+        environment
+    }
+
+    /// The same air, hour after hour, without sun or snow: a cellar, a laboratory, a question about one temperature.
+    #[must_use]
+    pub fn steady(first_day: Date, hours: usize, air: Kelvin, humidity: Fraction, wind: MetrePerSecond) -> Self {
+        let pressure = Pascal::new(101_325.0);
+        let t = air.celsius();
+        let size = hours * LANES;
+        let ratio = humidity_ratio(t, humidity.get(), pressure.get());
+        let columns = Columns {
+            air: vec![t as f32; size],
+            ratio: vec![ratio as f32; size],
+            wind: vec![wind.get() as f32; size],
+            wall_sun: vec![0.0; size],
+            roof_sun: vec![0.0; size],
+            snow: vec![0.0; size],
+            flight: vec![0.0; size],
+        };
+        Self { hours, paths: LANES, first_day, latitude: Degree::new(60.0), pressure, columns }
+    }
+
+    fn push(&mut self, path: &snowhum_weather::Hourly, hour: usize, sun: &sun::SunPosition, shelter: YardShelter) {
+        let t = path.temperature[hour].celsius();
+        let wind = path.wind[hour].get() * shelter.wind.get();
+        let snow = path.snow_depth[hour].get();
+        let direct = path.direct[hour].get() * shelter.sun.get();
+        let diffuse = path.diffuse[hour].get();
+        let altitude = (90.0 - sun.zenith.get()).to_radians();
+        let azimuth = sun.azimuth.radians();
+        // Mean over four upright faces: their beams add up to cos(altitude) (|cos azimuth| + |sin azimuth|).
+        let faced = altitude.cos() * (azimuth.cos().abs() + azimuth.sin().abs()) / 4.0;
+        let level = direct * altitude.sin().max(0.0) + diffuse;
+        let albedo = if snow > 0.02 { ALBEDO_SNOW } else { ALBEDO_GROUND };
+        let wall_sun = direct * faced + 0.5 * diffuse + 0.5 * albedo * level;
+        let flies = (t > FLIGHT_FROM || (t > FLIGHT_IN_SUN_FROM && level > FLIGHT_SUN))
+            && wind < FLIGHT_WIND
+            && level > 20.0
+            && path.precipitation[hour].get() < 1e-4;
+        let columns = &mut self.columns;
+        columns.air.push(t as f32);
+        columns.ratio.push(humidity_ratio(t, path.humidity[hour].get(), self.pressure.get()) as f32);
+        columns.wind.push(wind as f32);
+        columns.wall_sun.push(wall_sun as f32);
+        columns.roof_sun.push(level as f32);
+        columns.snow.push(snow as f32);
+        columns.flight.push(if flies { 1.0 } else { 0.0 });
+    }
+
+    /// Hours held.
+    #[must_use]
+    pub fn hours(&self) -> usize {
+        self.hours
+    }
+
+    /// Whole days held.
+    #[must_use]
+    pub fn days(&self) -> usize {
+        self.hours / 24
+    }
+
+    /// The day hour 0 belongs to.
+    #[must_use]
+    pub fn first_day(&self) -> Date {
+        self.first_day
+    }
+
+    /// Paths, after filling up whole blocks.
+    #[must_use]
+    pub fn paths(&self) -> usize {
+        self.paths
+    }
+
+    /// Latitude, for the length of days.
+    #[must_use]
+    pub fn latitude(&self) -> Degree {
+        self.latitude
+    }
+
+    /// Air pressure.
+    #[must_use]
+    pub fn pressure(&self) -> Pascal {
+        self.pressure
+    }
+
+    /// Outdoor air of an hour on a path.
+    #[must_use]
+    pub fn air(&self, hour: usize, path: usize) -> Kelvin {
+        Kelvin::from_celsius(f64::from(self.columns.air[hour * self.paths + path % self.paths]))
+    }
+
+    /// Whether bees can fly in an hour on a path.
+    #[must_use]
+    pub fn flies(&self, hour: usize, path: usize) -> bool {
+        self.columns.flight[hour * self.paths + path % self.paths] > 0.5
+    }
+
+    /// The hour for block `block`, whose member `lane` walks path `block * LANES + lane`, round and round.
+    #[inline]
+    pub(crate) fn hour(&self, hour: usize, block: usize) -> Option<Hour<'_>> {
+        let first = hour * self.paths + (block * LANES) % self.paths;
+        let c = &self.columns;
+        Some(Hour {
+            air: chunk(&c.air, first)?,
+            ratio: chunk(&c.ratio, first)?,
+            wind: chunk(&c.wind, first)?,
+            wall_sun: chunk(&c.wall_sun, first)?,
+            roof_sun: chunk(&c.roof_sun, first)?,
+            snow: chunk(&c.snow, first)?,
+            flight: chunk(&c.flight, first)?,
+        })
+    }
+}
+
+impl Columns {
+    fn with_capacity(size: usize) -> Self {
+        let column = || Vec::with_capacity(size);
+        Self {
+            air: column(),
+            ratio: column(),
+            wind: column(),
+            wall_sun: column(),
+            roof_sun: column(),
+            snow: column(),
+            flight: column(),
+        }
+    }
+}
+
+fn chunk(column: &[f32], first: usize) -> Option<&[f32; LANES]> {
+    column.get(first..first + LANES)?.try_into().ok()
+}
+
+fn humidity_ratio(t_c: f64, humidity: f64, pressure_pa: f64) -> f64 {
+    let saturated = saturation_ratio(t_c, pressure_pa);
+    // Humidity is a share of vapour pressure; at winter pressures the ratio follows within a per mille.
+    let e = humidity * saturated * pressure_pa / (crate::lanes::MOLAR_RATIO + saturated);
+    crate::lanes::MOLAR_RATIO * e / (pressure_pa - e)
+}

@@ -1,0 +1,146 @@
+//! The model's parameters, read from `data/winter_parameters.toml`: value, range, unit, source and status of each.
+
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+const SHIPPED: &str = include_str!("../../../data/winter_parameters.toml");
+
+/// How well a figure is founded.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Status {
+    /// Read in a named publication.
+    #[serde(rename = "published")]
+    Published,
+    /// What the trade does, without a source.
+    #[serde(rename = "common practice")]
+    CommonPractice,
+    /// Recalled, not read.
+    #[serde(rename = "from memory")]
+    FromMemory,
+    /// Ours, for want of a source.
+    #[serde(rename = "judgement")]
+    Judgement,
+}
+
+/// One figure with where it comes from.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Parameter {
+    /// The value.
+    pub value: f64,
+    /// One in ten below.
+    #[serde(default)]
+    pub low: Option<f64>,
+    /// One in ten above.
+    #[serde(default)]
+    pub high: Option<f64>,
+    /// Whether each member of an ensemble draws its own from the range.
+    #[serde(default)]
+    pub varies: bool,
+    /// Unit and meaning.
+    pub unit: String,
+    /// Where it comes from.
+    pub source: String,
+    /// How well it is founded.
+    pub status: Status,
+}
+
+impl Parameter {
+    /// The value at `z` standard deviates of its range; the value itself if it does not vary.
+    #[must_use]
+    pub fn at(&self, z: f64) -> f64 {
+        match (self.varies, self.low, self.high) {
+            (true, Some(p10), Some(p90)) => snowhum_units::Range { p10, p50: self.value, p90 }.at(z),
+            _ => self.value,
+        }
+    }
+}
+
+/// Why a parameter file cannot be used.
+#[derive(Debug, thiserror::Error)]
+pub enum ParameterError {
+    /// Not the expected form.
+    #[error("the parameter file cannot be read: {0}")]
+    Form(#[from] toml::de::Error),
+    /// A parameter is not there.
+    #[error("parameter {0} is missing")]
+    Missing(&'static str),
+    /// A parameter that nothing uses.
+    #[error("parameter {0} is not known; is it spelled right?")]
+    Unknown(String),
+    /// Low, value and high out of order.
+    #[error("parameter {0}: low, value and high must rise in that order")]
+    Order(&'static str),
+}
+
+#[derive(Deserialize)]
+struct File {
+    parameter: BTreeMap<String, Parameter>,
+}
+
+macro_rules! parameters {
+    ($($name:ident)*) => {
+        /// All parameters of the winter model, by name.
+        #[derive(Debug, Clone, PartialEq)]
+        #[expect(missing_docs, reason = "each field is documented where it is defined, in data/winter_parameters.toml")]
+        pub struct Parameters {
+            $(pub $name: Parameter,)*
+        }
+
+        impl Parameters {
+            /// Names in the order of the model.
+            pub const NAMES: &'static [&'static str] = &[$(stringify!($name)),*];
+
+            /// Reads a parameter file.
+            ///
+            /// # Errors
+            /// When the text is not TOML, a parameter is missing, unknown or its range out of order.
+            pub fn read(text: &str) -> Result<Self, ParameterError> {
+                let mut all = toml::from_str::<File>(text)?.parameter;
+                let read = Self { $($name: take(&mut all, stringify!($name))?,)* };
+                match all.into_keys().next() {
+                    Some(unknown) => Err(ParameterError::Unknown(unknown)),
+                    None => Ok(read),
+                }
+            }
+
+            /// Every parameter with its name.
+            pub fn iter(&self) -> impl Iterator<Item = (&'static str, &Parameter)> {
+                [$((stringify!($name), &self.$name)),*].into_iter()
+            }
+        }
+    };
+}
+
+parameters! {
+    bee_mass conductance_core_air conductance_core_mantle reference_cluster_mass tightest_at loosest_at volume_ratio
+    tightest_density contracting_hours expanding_hours core_broodless core_brood mantle_floor mantle_motionless
+    nest_cells nest_looseness rest_power rest_q10 power_ceiling chill_drop load_threshold load_wear honey_water hours_between_meals crop_reserve
+    touched_per_kg climb_from cross_from carry_from move_rate feed_from stores_left_behind winter_bee_hazard
+    winter_bee_ageing winter_bee_emergence summer_bee_hazard summer_bee_share spring_bee_hazard uncounted_mites wash_efficiency mites_half_damage
+    mites_steepness damaged_bee_hazard mite_growth viable_bees failing_rate queen_failure old_queen_factor
+    late_queen_factor other_loss laying_peak laying_half_bees laying_warmth laying_warmth_width brood_food
+    confinement_days confinement_wear daily_scatter fed_in_spring zone_height zone_share zone_exchange
+    bare_comb_resistance comb_film honey_heat empty_comb_heat wind_pumping wall_film_water lid_film_water quilt_water
+    floor_film_water
+}
+
+impl Parameters {
+    /// The parameters this version ships with.
+    ///
+    /// # Errors
+    /// Never with the shipped file, which a test reads; the signature keeps a panic out of reach.
+    pub fn shipped() -> Result<Self, ParameterError> {
+        Self::read(SHIPPED)
+    }
+}
+
+fn take(all: &mut BTreeMap<String, Parameter>, name: &'static str) -> Result<Parameter, ParameterError> {
+    let parameter = all.remove(name).ok_or(ParameterError::Missing(name))?;
+    let ordered = match (parameter.low, parameter.high) {
+        (Some(low), Some(high)) => low <= parameter.value && parameter.value <= high,
+        (None, None) => !parameter.varies,
+        _ => false,
+    };
+    ordered.then_some(parameter).ok_or(ParameterError::Order(name))
+}

@@ -1,0 +1,243 @@
+//! How a colony enters the run: each member draws its own bees, food, mites and traits from what the keeper knows.
+
+use jiff::civil::Date;
+use snowhum_apiary::{Colony, Mites, Stores as KeptStores, StoresKind};
+use snowhum_draws::Key;
+
+use crate::Parameters;
+use crate::block::{Block, Bees, Stores, Traits};
+use crate::environment::Environment;
+use crate::lanes::LANES;
+use crate::laws::{Laws, daily};
+use crate::shell::Shell;
+use crate::step::colony;
+
+/// What the draws of a start are for; part of the counter, so that adding one moves no other.
+#[derive(Debug, Clone, Copy)]
+enum Purpose {
+    Cluster = 1,
+    Reach = 2,
+    Bees = 3,
+    Mites = 4,
+    Kept = 5,
+}
+
+/// Marks draws of a start apart from the daily ones, whose third word is a day.
+const START: u32 = u32::MAX;
+
+/// Days before winter bees emerge at which mites do most harm to them as brood.
+const HARM_BEFORE_EMERGENCE: f64 = 5.0;
+/// What a treatment before that leaves of the mites (judgement: nine in ten gone).
+const AFTER_TREATMENT: f64 = 0.1;
+
+/// Sets up block `index` of a colony.
+pub(crate) fn block(
+    colony: &Colony,
+    shell: &Shell,
+    environment: &Environment,
+    p: &Parameters,
+    key: Key,
+    index: usize,
+) -> Block {
+    let laws = Laws::of(p);
+    let mut block = Block::default();
+    let age = winter_bee_age(environment.first_day(), p, environment.latitude().get());
+    for lane in 0..LANES {
+        let member = (index * LANES + lane) as u32;
+        let draw = |purpose: Purpose, at: u32| key.normals([member, at, START, purpose as u32]);
+        let z = [draw(Purpose::Cluster, 0), draw(Purpose::Reach, 0), draw(Purpose::Kept, 0)];
+        traits(colony, p, z, lane, &mut block.traits);
+        let spoilt = spoilt_share(colony, p, draw(Purpose::Mites, 0), draw(Purpose::Mites, 1), environment);
+        block.traits.spoilt[lane] = spoilt;
+        bees(colony, p, draw(Purpose::Bees, 0), age, spoilt, lane, &mut block);
+        stores(&colony.stores, p, z[1][3], draw(Purpose::Bees, 1)[0], lane, &mut block.stores);
+        let air = environment.air(0, index * LANES + lane).celsius();
+        settle_air(shell, air, lane, &mut block);
+    }
+    colony::resize(&laws, &mut block.bees);
+    for lane in 0..LANES {
+        block.stores.crop[lane] = laws.crop_reserve / laws.bee_mass * block.bees.mass[lane];
+        block.heat.fuel[lane] = (block.stores.touched[lane] + block.stores.crop[lane]) * laws.honey_energy / 3_600.0;
+        block.bees.loose[lane] = ((block.heat.warm[lane] - laws.tightest_at) * laws.per_kelvin).clamp(0.0, 1.0);
+        block.bees.warmth[lane] = block.heat.warm[lane];
+    }
+    comb_capacity(shell, &laws, &mut block);
+    block
+}
+
+/// A block whose lanes are all the middle of every range: what a single question is answered with.
+pub(crate) fn middle(colony: &Colony, shell: &Shell, environment: &Environment, p: &Parameters) -> Block {
+    let mut block = Block::default();
+    for lane in 0..LANES {
+        traits(colony, p, [[0.0; 4]; 3], lane, &mut block.traits);
+        bees(colony, p, [0.0; 4], 30.0, 0.0, lane, &mut block);
+        stores(&colony.stores, p, 0.0, 0.0, lane, &mut block.stores);
+        settle_air(shell, environment.air(0, 0).celsius(), lane, &mut block);
+    }
+    comb_capacity(shell, &Laws::of(p), &mut block);
+    block
+}
+
+/// Days since winter bees emerged, by the season of the hemisphere; negative before.
+pub(crate) fn winter_bee_age(day: Date, p: &Parameters, latitude: f64) -> f64 {
+    let southern = if latitude < 0.0 { 182.0 } else { 0.0 };
+    let since = (f64::from(day.day_of_year()) - p.winter_bee_emergence.value - southern).rem_euclid(365.0);
+    // From midsummer to the emergence day itself winter bees are still to come.
+    if since > 275.0 { since - 365.0 } else { since }
+}
+
+/// Heat held by honey in the combs changes with the food that is left.
+pub(crate) fn comb_capacity(shell: &Shell, laws: &Laws, block: &mut Block) {
+    let (stores, heat) = (&block.stores, &mut block.heat);
+    for i in 0..LANES {
+        let high = stores.touched[i] + stores.above[i] + stores.feed[i] + 0.5 * stores.beside[i];
+        let low = stores.far[i] + stores.unusable[i] + 0.5 * stores.beside[i];
+        heat.comb_capacity[i] = shell.comb_capacity + high * laws.honey_heat / 3_600.0;
+        heat.low_comb_capacity[i] = shell.low_comb_capacity + low * laws.honey_heat / 3_600.0;
+    }
+}
+
+fn traits(colony: &Colony, p: &Parameters, z: [[f64; 4]; 3], lane: usize, traits: &mut Traits) {
+    let [cluster, reach, kept] = z;
+    let mass = p.reference_cluster_mass.value;
+    let core_air = p.conductance_core_air.at(cluster[0]) * mass;
+    let core_mantle = p.conductance_core_mantle.value * mass * core_air / (p.conductance_core_air.value * mass);
+    traits.core_air[lane] = core_air;
+    traits.core_mantle[lane] = core_mantle;
+    traits.mantle_air[lane] = 1.0 / (1.0 / core_air - 1.0 / core_mantle);
+    traits.power_ceiling[lane] = p.power_ceiling.at(cluster[1]);
+    traits.exchange[lane] = p.zone_exchange.at(cluster[2]);
+    traits.touched[lane] = p.touched_per_kg.at(reach[0]);
+    traits.climb_from[lane] = p.climb_from.at(reach[1]);
+    traits.cross_from[lane] = p.cross_from.at(reach[2]);
+    traits.winter_hazard[lane] = p.winter_bee_hazard.at(kept[0]);
+    traits.damaged_factor[lane] = p.damaged_bee_hazard.at(kept[1]);
+    traits.viable[lane] = p.viable_bees.at(kept[2]);
+    traits.queen_hazard[lane] = daily((p.queen_failure.value * queen_factor(colony, p)).min(0.9));
+}
+
+/// How much likelier than a young queen this one is to fail.
+fn queen_factor(colony: &Colony, p: &Parameters) -> f64 {
+    let year = i32::from(colony.queen.year.unwrap_or(0));
+    let newest = colony.treatments.iter().map(|t| i32::from(t.on.year())).max();
+    let this_year = newest.or(match colony.mites {
+        Mites::Counted { on, .. } => Some(i32::from(on.year())),
+        Mites::NotCounted => None,
+    });
+    let old = colony.queen.year.is_some() && this_year.is_some_and(|now| now - year >= 2);
+    let mut factor = 1.0;
+    if old {
+        factor *= p.old_queen_factor.value;
+    }
+    if colony.queen.late_mated {
+        factor *= p.late_queen_factor.value;
+    }
+    factor
+}
+
+/// Share of winter bees that mites spoil, from what was counted, grown to the time winter bees are brood.
+fn spoilt_share(colony: &Colony, p: &Parameters, z: [f64; 4], z2: [f64; 4], environment: &Environment) -> f64 {
+    /// Colony-level spread beyond the count itself: mites are over-dispersed between frames (judgement).
+    const BETWEEN_FRAMES: f64 = 0.3;
+    let (per_hundred, counted_age) = match colony.mites {
+        Mites::NotCounted => (p.uncounted_mites.at(z[0]), -10.0),
+        Mites::Counted { found, bees, on } => {
+            let counted = gamma_quantile(f64::from(found) + 0.5, z[0]) * 100.0 / f64::from(bees.max(1));
+            let real = counted / p.wash_efficiency.at(z[1]) * (BETWEEN_FRAMES * z[2]).exp();
+            (real, winter_bee_age(on, p, environment.latitude().get()))
+        }
+    };
+    let harm = -HARM_BEFORE_EMERGENCE;
+    let days = (harm - counted_age).max(0.0);
+    let treated_between = colony.treatments.iter().any(|t| {
+        let age = winter_bee_age(t.on, p, environment.latitude().get());
+        age > counted_age && age < harm - 15.0
+    });
+    let left = if treated_between { AFTER_TREATMENT } else { 1.0 };
+    let at_harm = per_hundred * (p.mite_growth.value * days).exp() * left;
+    spoilt_by(at_harm, p.mites_half_damage.at(z[3]), p.mites_steepness.value * (1.0 + 0.1 * z2[0]))
+}
+
+/// Dose and response: the share of winter bees that `per_hundred` mites on a hundred bees spoil.
+fn spoilt_by(per_hundred: f64, half: f64, steepness: f64) -> f64 {
+    let dose = (per_hundred.max(0.0) / half).powf(steepness);
+    dose / (1.0 + dose)
+}
+
+/// Quantile of a gamma distribution of shape `k` and scale 1 at `z` standard normal deviates (Wilson and Hilferty
+/// 1931: the cube root is nearly normal).
+fn gamma_quantile(k: f64, z: f64) -> f64 {
+    let cube_root = 1.0 - 1.0 / (9.0 * k) + z / (3.0 * k.sqrt());
+    k * cube_root.max(0.0).powi(3)
+}
+
+fn bees(colony: &Colony, p: &Parameters, z: [f64; 4], age: f64, spoilt: f64, lane: usize, block: &mut Block) {
+    let count = colony.bees.at(z[0]).max(0.0);
+    let bees: &mut Bees = &mut block.bees;
+    let hazard = block.traits.winter_hazard[lane];
+    let lived = hazard * p.winter_bee_ageing.value * ((age.max(0.0) / p.winter_bee_ageing.value).exp() - 1.0);
+    let outlived = (-(p.summer_bee_hazard.value * age.max(0.0) - lived)).exp();
+    let at_emergence = (p.summer_bee_share.value + 0.02 * (-age).max(0.0)).min(0.95);
+    let summer_share = at_emergence * outlived / (at_emergence * outlived + 1.0 - at_emergence);
+    let winter = count * (1.0 - summer_share);
+    let spoilt_left = spoilt * (-(block.traits.damaged_factor[lane] - 1.0) * lived).exp();
+    let all_left = spoilt_left + 1.0 - spoilt;
+    bees.summer[lane] = count * summer_share;
+    bees.damaged[lane] = winter * spoilt_left / all_left;
+    bees.winter[lane] = winter * (1.0 - spoilt) / all_left;
+    bees.unharmed[lane] = winter / all_left;
+    bees.sealed_brood[lane] = colony.sealed_brood.at(z[1]).max(0.0);
+    // Younger brood beside sealed brood, by the days each stage lasts, in a season in which laying falls.
+    bees.open_brood[lane] = 0.5 * bees.sealed_brood[lane];
+    bees.scatter[lane] = 1.0;
+}
+
+fn stores(kept: &KeptStores, p: &Parameters, z_left: f64, z: f64, lane: usize, stores: &mut Stores) {
+    let total = kept.total.map(|kg| kg.get()).at(z).max(0.0);
+    let left = (p.stores_left_behind.at(z_left) + set_hard(kept.kind)).min(0.9);
+    let usable = total * (1.0 - left);
+    stores.unusable[lane] = total - usable;
+    stores.touched[lane] = usable * kept.place.touched;
+    stores.above[lane] = usable * kept.place.above;
+    stores.beside[lane] = usable * kept.place.beside;
+    stores.far[lane] = usable * kept.place.far;
+    stores.first_hungry_day[lane] = f64::INFINITY;
+}
+
+/// Share of stores that sets too hard to be used in winter (granulating kinds: practice; shares a judgement).
+fn set_hard(kind: StoresKind) -> f64 {
+    match kind {
+        StoresKind::Ivy | StoresKind::Rape => 0.15,
+        StoresKind::Honeydew | StoresKind::Heather => 0.05,
+        StoresKind::Sugar | StoresKind::Honey => 0.0,
+    }
+}
+
+/// How much harder than sugar a kind of stores is on confined bees (dysentery on dark honeys: practice; judgement).
+pub(crate) fn darkness(kind: StoresKind) -> f64 {
+    match kind {
+        StoresKind::Sugar => 1.0,
+        StoresKind::Honey | StoresKind::Ivy | StoresKind::Rape => 1.3,
+        StoresKind::Heather => 2.0,
+        StoresKind::Honeydew => 3.0,
+    }
+}
+
+/// Air, walls and combs near the outdoor temperature of the first hour.
+fn settle_air(shell: &Shell, air_c: f64, lane: usize, block: &mut Block) {
+    let heat = &mut block.heat;
+    heat.warm[lane] = air_c + 3.0;
+    heat.cold[lane] = air_c + 1.0;
+    heat.comb[lane] = air_c + 3.0;
+    heat.low_comb[lane] = air_c + 1.0;
+    heat.entrance_free[lane] = 1.0;
+    heat.hole_free[lane] = 1.0;
+    for surface in &mut block.surfaces {
+        surface.temperature[lane] = air_c + 1.0;
+    }
+    let ratio = 0.7 * crate::lanes::saturation_ratio(air_c, shell.pressure);
+    block.water.warm[lane] = ratio;
+    block.water.cold[lane] = ratio;
+    block.water.warm_air[lane] = ratio * shell.warm_air;
+    block.water.cold_air[lane] = ratio * shell.cold_air;
+}

@@ -1,0 +1,25 @@
+//! One hour and one day of a block: the mechanisms in the order data flows.
+
+pub(crate) mod air;
+pub(crate) mod boundary;
+pub(crate) mod cluster;
+pub(crate) mod colony;
+pub(crate) mod heat;
+pub(crate) mod reach;
+pub(crate) mod tally;
+pub(crate) mod water;
+
+use crate::block::{Block, Boundary};
+use crate::laws::Laws;
+use crate::shell::Shell;
+
+/// One hour. Each state variable is renewed once, by the mechanism that owns it.
+#[inline(always)]
+pub(crate) fn hour(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut Block) {
+    air::flow(shell, boundary, &mut block.heat);
+    cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);
+    heat::solve(shell, laws, &block.traits, boundary, &block.bees, &mut block.surfaces, &mut block.heat);
+    water::balance(shell, laws, boundary, block);
+    reach::eat(laws, &block.traits, &mut block.heat, &block.bees, &mut block.stores);
+    tally::add(shell, laws, boundary, block);
+}

@@ -1,0 +1,42 @@
+//! Air through and within the hive: stack, wind, and bees that fan.
+
+use crate::block::{Boundary, Heat};
+use crate::lanes::{LANES, clamp, max};
+use crate::shell::Shell;
+
+const GRAVITY: f64 = 9.80665;
+/// Dry air, J/(kg K).
+pub(crate) const AIR_HEAT: f64 = 1006.0;
+/// Gas constant of dry air, J/(kg K).
+const GAS: f64 = 287.05;
+/// Air round the cluster above which bees fan (Stabentheiner and others; the figure from memory).
+const FANNING_FROM: f64 = 20.0;
+
+/// Flows of the hour, from the temperatures at its beginning.
+///
+/// Two openings in series under stack and wind pressure, `m = C_d A_eff sqrt(2 rho (dp_stack + dp_wind))`: wind and
+/// stack flows add in squares (ASHRAE Fundamentals, ch. 16). The cold zone also trades air with outdoors through the
+/// entrance alone, `(C_d / 3) A sqrt(g h dT / T)` and a small share of the wind.
+#[inline(always)]
+pub(crate) fn flow(shell: &Shell, boundary: &Boundary, heat: &mut Heat) {
+    let (low, high) = (&shell.low, &shell.high);
+    for i in 0..LANES {
+        let outside_k = boundary.air[i] + 273.15;
+        let density = shell.pressure / (GAS * outside_k);
+        let free_low = low.area * heat.entrance_free[i] * boundary.entrance_snow_free[i] + low.always;
+        let free_high = high.area * heat.hole_free[i] + high.always;
+        let (a, b) = (low.discharge * free_low, high.discharge * free_high);
+        let effective = a * b / (a * a + b * b + 1e-16).sqrt();
+        let lift = shell.stack_cold * (heat.cold[i] - boundary.air[i]) + shell.stack_warm * (heat.warm[i] - boundary.air[i]);
+        let stack_pa = density * GRAVITY * max(lift, -lift) / outside_k;
+        let speed_pa = 0.5 * density * boundary.wind[i] * boundary.wind[i];
+        let pressure_pa = stack_pa + shell.wind_pressure * speed_pa;
+        let fanning = 1.0 + 0.5 * clamp(heat.warm[i] - FANNING_FROM, 0.0, 20.0);
+        heat.through[i] = fanning * effective * (2.0 * density * pressure_pa).sqrt();
+
+        let excess = max(heat.cold[i] - boundary.air[i], 0.0);
+        let buoyant = low.discharge / 3.0 * (GRAVITY * low.opening_height * excess / outside_k).sqrt();
+        let pumped = shell.wind_pumping * boundary.wind[i];
+        heat.exchange_low[i] = density * (free_low * (buoyant + pumped) + shell.mesh_area * (buoyant + pumped));
+    }
+}

@@ -1,0 +1,158 @@
+//! A day of bees: deaths, brood, and what becomes of the colony's chance.
+
+use crate::block::{Bees, Block, CAUSES, Fate};
+use crate::ends::Cause;
+use crate::lanes::{LANES, Lanes, clamp, exp, gate, max, min};
+use crate::laws::Laws;
+
+/// Days as egg and larva, and sealed: 21 in all (common knowledge of the trade).
+const OPEN_DAYS: f64 = 9.0;
+const SEALED_DAYS: f64 = 12.0;
+/// Days over which the warmth that starts brood is averaged.
+const WARMTH_DAYS: f64 = 14.0;
+/// Width of the viability limit, as a share of it (judgement).
+const VIABLE_WIDTH: f64 = 0.2;
+/// Food out of reach above which a starved colony starved beside food.
+const FOOD_NEAR: f64 = 0.7;
+/// Brood cells below which there is no nest to warm.
+const LEAST_NEST: f64 = 50.0;
+
+/// The day as the season sees it.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Season {
+    /// Days since winter bees emerged.
+    pub(crate) winter_bee_age: f64,
+    /// Hours of daylight.
+    pub(crate) day_length: f64,
+    /// Whether days grow longer.
+    pub(crate) rising: bool,
+}
+
+/// One day: `died`, brood and cluster size are renewed, survival mass moves.
+pub(crate) fn age(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) {
+    let died = die(laws, season, dark_stores, block);
+    rear(laws, season, block);
+    resize(laws, &mut block.bees);
+    decide(laws, block);
+    block.bees.died = died;
+}
+
+/// Deaths by age, load, confinement, damage and chill; gives the number that died.
+fn die(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) -> Lanes {
+    let ageing = (max(season.winter_bee_age, 0.0) / laws.winter_bee_ageing).exp();
+    let mut died = [0.0; LANES];
+    let (bees, tally, traits) = (&mut block.bees, &block.tally, &block.traits);
+    for i in 0..LANES {
+        let flew = gate(tally.flight[i] >= 1.0);
+        bees.confined_days[i] = (bees.confined_days[i] + 1.0) * (1.0 - flew);
+        let load = tally.heat[i] / (24.0 * bees.mass[i] + 1e-9);
+        let worn = 1.0 + laws.load_wear * max(load - laws.load_threshold, 0.0);
+        let long = max(bees.confined_days[i] - laws.confinement_days, 0.0) / 30.0;
+        let strain = worn * (1.0 + laws.confinement_wear * dark_stores * long) * bees.scatter[i];
+        let hazard = traits.winter_hazard[i] * ageing * strain;
+        let kept = exp(-tally.chilled[i] / laws.chill_drop);
+        let before = total(bees, i);
+        bees.winter[i] *= exp(-hazard) * kept;
+        bees.damaged[i] *= exp(-min(hazard * traits.damaged_factor[i], 50.0)) * kept;
+        bees.unharmed[i] *= exp(-hazard) * kept;
+        bees.summer[i] *= exp(-laws.summer_bee_hazard * strain) * kept;
+        bees.spring[i] *= exp(-laws.spring_bee_hazard * strain) * kept;
+        died[i] = before - total(bees, i);
+    }
+    died
+}
+
+/// Laying by season, warmth and strength; brood grows up, eats and emerges.
+fn rear(laws: &Laws, season: Season, block: &mut Block) {
+    let (bees, tally, stores) = (&mut block.bees, &block.tally, &mut block.stores);
+    let season_allows = if season.rising {
+        clamp((season.day_length - 7.5) / 7.0, 0.03, 1.0)
+    } else {
+        clamp((season.day_length - 10.0) / 8.0, 0.0, 1.0)
+    };
+    let is_winter_bee = gate(!season.rising);
+    for i in 0..LANES {
+        bees.warmth[i] += (tally.warm[i] / 24.0 - bees.warmth[i]) / WARMTH_DAYS;
+        let warmth = clamp((bees.warmth[i] - laws.laying_warmth) / laws.laying_warmth_width, -40.0, 40.0);
+        let count = total(bees, i);
+        let strength = count / (count + laws.laying_half_bees);
+        let laid = laws.laying_peak * season_allows * strength / (1.0 + exp(-warmth)) * bees.scatter[i];
+        let sealing = bees.open_brood[i] / OPEN_DAYS;
+        let food = laws.brood_food * sealing;
+        let fed = min(food, stores.touched[i]);
+        let reared = sealing * fed / (food + 1e-300);
+        let emerging = bees.sealed_brood[i] / SEALED_DAYS;
+        stores.touched[i] -= fed;
+        bees.open_brood[i] += laid - sealing;
+        bees.sealed_brood[i] += reared - emerging;
+        let spoilt = block.traits.spoilt[i];
+        bees.winter[i] += emerging * is_winter_bee * (1.0 - spoilt);
+        bees.damaged[i] += emerging * is_winter_bee * spoilt;
+        bees.unharmed[i] += emerging * is_winter_bee;
+        bees.spring[i] += emerging * (1.0 - is_winter_bee);
+    }
+}
+
+/// What the new number of bees and brood means for the cluster.
+pub(crate) fn resize(laws: &Laws, bees: &mut Bees) {
+    for i in 0..LANES {
+        bees.mass[i] = total(bees, i) * laws.bee_mass;
+        bees.size[i] = (bees.mass[i] / laws.reference_mass).cbrt().powi(2);
+        let brood = bees.open_brood[i] + bees.sealed_brood[i];
+        bees.nest[i] = gate(brood > LEAST_NEST) * brood / (brood + laws.nest_cells);
+    }
+}
+
+/// Moves survival mass. Each hazard is the model's own: hunger, a cluster below viable, a queen that fails, the rest.
+///
+/// A cluster too small ends by mites for that part of its hazard which it would not run had mites spoilt no bees, and
+/// by queen failure for that part which it would not run with the young bees of a laying queen.
+fn decide(laws: &Laws, block: &mut Block) {
+    let (bees, stores, traits, fate) = (&block.bees, &block.stores, &block.traits, &mut block.fate);
+    for i in 0..LANES {
+        let near = stores.above[i] + stores.beside[i] + stores.far[i] + stores.feed[i] > FOOD_NEAR;
+        let meals_missed = stores.hungry_hours[i] / laws.hours_between_meals;
+        let hunger = min(meals_missed * meals_missed, 5.0);
+        let count = total(bees, i);
+        let failing = |bees_left: f64| failing(laws, traits.viable[i], bees_left);
+        let old = bees.winter[i] + bees.damaged[i] + bees.summer[i];
+        let small = failing(count);
+        let without_mites = min(failing(bees.unharmed[i] + bees.summer[i] + bees.spring[i]), small);
+        let small_queenless = max(failing(old), small);
+        let mut hazard = [0.0; CAUSES];
+        hazard[Cause::Starved as usize] = hunger * gate(!near);
+        hazard[Cause::IsolationStarvation as usize] = hunger * gate(near);
+        hazard[Cause::TooSmall as usize] = without_mites;
+        hazard[Cause::Mites as usize] = small - without_mites;
+        hazard[Cause::Other as usize] = laws.other_hazard;
+        let mut queenless = hazard;
+        queenless[Cause::QueenFailed as usize] = small_queenless - small;
+        let newly = fate.queenright[i] * (1.0 - exp(-traits.queen_hazard[i]));
+        fate.queenright[i] -= newly;
+        fate.queenless[i] += newly;
+        fate.queenright[i] = lose(fate.queenright[i], &hazard, fate, i);
+        fate.queenless[i] = lose(fate.queenless[i], &queenless, fate, i);
+    }
+}
+
+/// Takes from `mass` what the hazards of a day take, and books it by cause.
+fn lose(mass: f64, hazard: &[f64; CAUSES], fate: &mut Fate, i: usize) -> f64 {
+    let all: f64 = hazard.iter().sum();
+    let kept = mass * exp(-all);
+    let lost = (mass - kept) / max(all, 1e-300);
+    for (ended, part) in fate.ended.iter_mut().zip(hazard) {
+        ended[i] += lost * part;
+    }
+    kept
+}
+
+/// Chance a day that a cluster of `count` bees fails for being small.
+fn failing(laws: &Laws, viable: f64, count: f64) -> f64 {
+    laws.failing_rate / (1.0 + exp(clamp((count - viable) / (VIABLE_WIDTH * viable), -40.0, 40.0)))
+}
+
+/// All grown bees of member `i`.
+#[inline(always)]
+pub(crate) fn total(bees: &Bees, i: usize) -> f64 {
+    bees.winter[i] + bees.damaged[i] + bees.summer[i] + bees.spring[i]
+}

@@ -1,0 +1,41 @@
+//! Sums over the hours of a day.
+
+use crate::block::{Block, Boundary, FLOOR, LID, LOW_WALL, WALL};
+use crate::lanes::{LANES, gate, max, saturation_ratio};
+use crate::laws::Laws;
+use crate::shell::Shell;
+
+/// How far the rim of the upper hole lies from the outdoor towards the hive's own temperature (judgement: the rim is
+/// the cold end of a short channel).
+const RIM_WARMTH: f64 = 0.3;
+
+/// Adds the hour just stepped to the day.
+#[inline(always)]
+pub(crate) fn add(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut Block) {
+    let (heat, water, tally) = (&block.heat, &block.water, &mut block.tally);
+    let surfaces = &block.surfaces;
+    for i in 0..LANES {
+        tally.warm[i] += heat.warm[i];
+        tally.cold[i] += heat.cold[i];
+        tally.excess[i] += heat.warm[i] - boundary.air[i];
+        tally.heat[i] += heat.metabolic[i] + heat.heater[i];
+        tally.eaten[i] += block.stores.eaten[i];
+        tally.through[i] += heat.through[i];
+        tally.exchange_low[i] += heat.exchange_low[i];
+        tally.lid[i] += max(surfaces[LID].flux[i], 0.0);
+        tally.walls[i] += max(surfaces[WALL].flux[i], 0.0) + max(surfaces[LOW_WALL].flux[i], 0.0);
+        tally.floor[i] += max(surfaces[FLOOR].flux[i], 0.0);
+        tally.drip[i] += water.drip[i];
+        tally.flight[i] += boundary.flight[i];
+        let ceiling = block.traits.power_ceiling[i] * block.bees.mass[i];
+        let spent = gate(ceiling < heat.fuel[i]);
+        tally.chilled[i] += spent * max(laws.mantle_motionless - heat.mantle[i], 0.0);
+    }
+    for i in 0..LANES {
+        let rim = boundary.air[i] + RIM_WARMTH * (heat.warm[i] - boundary.air[i]);
+        let wet = shell.has_hole * gate(water.warm[i] > saturation_ratio(rim, shell.pressure));
+        let frosty = gate(rim < 0.0);
+        tally.frost[i] += wet * frosty;
+        tally.damp[i] += wet * (1.0 - frosty);
+    }
+}

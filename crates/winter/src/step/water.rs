@@ -1,0 +1,160 @@
+//! Water: from the bees into two air zones, on and off four surfaces, out with the air.
+//!
+//! Each surface takes `k (w - w_s)` from its zone (Lewis factor one), but gives no more than it holds. The sum over
+//! surfaces is a rising convex function of the two humidity ratios, so Newton's method from the last hour's values
+//! settles in a few rounds; whatever rounding leaves stays in the air, so that no water is ever lost.
+
+use crate::block::{Block, Boundary, FLOOR, LID, LOW_WALL, SURFACES, WALL};
+use crate::lanes::{LANES, Lanes, clamp, gate, max, min, saturation_ratio};
+use crate::laws::{EVAPORATION, FUSION, HOUR, Laws};
+use crate::shell::Shell;
+
+/// Newton rounds; the kinks are few, so that four settle all but rare hours.
+const ROUNDS: usize = 4;
+/// Exchange that takes fog out of saturated air, kg/s for a unit of humidity ratio: far above any surface's.
+const FOG: f64 = 10.0;
+/// Share of the still-air exchange between the zones that carries vapour: the rest is conduction along combs.
+const MIXING_SHARE: f64 = 0.5;
+
+/// One hour of water.
+#[inline(always)]
+pub(crate) fn balance(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut Block) {
+    let mut at_surface = [[0.0; LANES]; SURFACES];
+    let mut most_given = [[0.0; LANES]; SURFACES];
+    for at in 0..SURFACES {
+        let surface = &block.surfaces[at];
+        for i in 0..LANES {
+            at_surface[at][i] = saturation_ratio(surface.temperature[i], shell.pressure);
+            most_given[at][i] = (surface.liquid[i] + surface.ice[i]) * (1.0 / HOUR);
+        }
+    }
+    let mut fog_at = [[0.0; LANES]; 2];
+    for i in 0..LANES {
+        fog_at[0][i] = saturation_ratio(block.heat.warm[i], shell.pressure);
+        fog_at[1][i] = saturation_ratio(block.heat.cold[i], shell.pressure);
+        block.water.source[i] = block.heat.metabolic[i] * laws.water_per_joule;
+    }
+    settle(shell, boundary, block, &at_surface, &most_given, &fog_at);
+    for at in 0..SURFACES {
+        book(shell, at, block);
+    }
+    run_off(shell, block);
+}
+
+/// Newton on the two humidity ratios, then the fluxes and the air's water.
+#[inline(always)]
+fn settle(
+    shell: &Shell,
+    boundary: &Boundary,
+    block: &mut Block,
+    at_surface: &[Lanes; SURFACES],
+    most_given: &[Lanes; SURFACES],
+    fog_at: &[Lanes; 2],
+) {
+    let (heat, water) = (&block.heat, &mut block.water);
+    let k = &shell.vapour;
+    for i in 0..LANES {
+        let through = heat.through[i];
+        let fresh = heat.exchange_low[i];
+        let mixed = MIXING_SHARE * shell.footprint * block.traits.exchange[i] / super::air::AIR_HEAT;
+        let breathing = shell.lid_breathing;
+        let outdoors = boundary.ratio[i];
+        let (warm_kept, cold_kept) = (shell.warm_air / HOUR, shell.cold_air / HOUR);
+        let (mut w, mut c) = (water.warm[i], water.cold[i]);
+        // Balance of each zone is J x = b with the surfaces' active lines put in.
+        let warm_rhs = water.source[i] + water.warm_air[i] * (1.0 / HOUR) + breathing * outdoors;
+        let cold_rhs = water.cold_air[i] * (1.0 / HOUR) + (through + fresh) * outdoors;
+        for _ in 0..ROUNDS {
+            let lid = line(k[LID], at_surface[LID][i], most_given[LID][i], w);
+            let wall = line(k[WALL], at_surface[WALL][i], most_given[WALL][i], w);
+            let fog = line(FOG, fog_at[0][i], 0.0, w);
+            let low = line(k[LOW_WALL], at_surface[LOW_WALL][i], most_given[LOW_WALL][i], c);
+            let floor = line(k[FLOOR], at_surface[FLOOR][i], most_given[FLOOR][i], c);
+            let low_fog = line(FOG, fog_at[1][i], 0.0, c);
+            let warm_total = warm_kept + through + breathing + mixed + lid.0 + wall.0 + fog.0;
+            let cold_total = cold_kept + through + fresh + mixed + low.0 + floor.0 + low_fog.0;
+            let warm_fixed = warm_rhs + lid.1 + wall.1 + fog.1;
+            let cold_fixed = cold_rhs + low.1 + floor.1 + low_fog.1;
+            let upward = through + mixed;
+            let determinant = warm_total * cold_total - upward * mixed;
+            w = (warm_fixed * cold_total + upward * cold_fixed) / determinant;
+            c = (cold_fixed * warm_total + mixed * warm_fixed) / determinant;
+        }
+        let fog = max(FOG * (w - fog_at[0][i]), 0.0);
+        let low_fog = max(FOG * (c - fog_at[1][i]), 0.0);
+        let lid = max(k[LID] * (w - at_surface[LID][i]), -most_given[LID][i]);
+        let wall = max(k[WALL] * (w - at_surface[WALL][i]), -most_given[WALL][i]);
+        let low = max(k[LOW_WALL] * (c - at_surface[LOW_WALL][i]), -most_given[LOW_WALL][i]);
+        let floor = max(k[FLOOR] * (c - at_surface[FLOOR][i]), -most_given[FLOOR][i]);
+        let up = through * c + mixed * (c - w);
+        let vented = through * w + fresh * c - (through + fresh) * outdoors;
+        let breathed = breathing * (w - outdoors);
+        water.warm_air[i] += HOUR * (water.source[i] + up - through * w - breathed - lid - wall - fog);
+        water.cold_air[i] +=
+            HOUR * ((through + fresh) * outdoors - fresh * c - up - low - floor - low_fog);
+        water.warm[i] = w;
+        water.cold[i] = c;
+        water.vented[i] = vented;
+        water.breathed[i] = breathed;
+        block.surfaces[LID].flux[i] = lid;
+        block.surfaces[WALL].flux[i] = wall + fog;
+        block.surfaces[LOW_WALL].flux[i] = low + low_fog;
+        block.surfaces[FLOOR].flux[i] = floor;
+    }
+}
+
+/// A surface's line in the balance, as (slope, constant): `k (w - w_s)` where that is more than it can give away at
+/// most, else the most it can give.
+#[inline(always)]
+fn line(k: f64, saturated: f64, most_given: f64, ratio: f64) -> (f64, f64) {
+    let free = k * (ratio - saturated) > -most_given;
+    if free { (k, k * saturated) } else { (0.0, most_given) }
+}
+
+/// Puts an hour's flux into liquid or ice, lets it freeze or melt, and remembers the heat for the next hour.
+///
+/// Fusion holds a surface at 0 °C: the heat taken by melting is raised hour by hour in proportion to how far the
+/// surface is above 0 °C (lowered below), within what there is to melt or freeze.
+#[inline(always)]
+fn book(shell: &Shell, at: usize, block: &mut Block) {
+    let surface = &mut block.surfaces[at];
+    let stiffness = shell.stiffness[at];
+    for i in 0..LANES {
+        let t = surface.temperature[i];
+        let frosty = gate(t < 0.0);
+        let arriving = max(surface.flux[i], 0.0) * HOUR;
+        let leaving = max(-surface.flux[i], 0.0) * HOUR;
+        let dried = min(leaving, surface.liquid[i]);
+        let sublimed = min(leaving - dried, surface.ice[i]);
+        let liquid = surface.liquid[i] - dried + arriving * (1.0 - frosty);
+        let ice = surface.ice[i] - sublimed + arriving * frosty;
+        let heat = arriving * (EVAPORATION + frosty * FUSION) - dried * EVAPORATION - sublimed * (EVAPORATION + FUSION);
+        let wanted = surface.fusion[i] + stiffness * t;
+        let melted = clamp(wanted * (HOUR / FUSION), -liquid, ice);
+        surface.fusion[i] = melted * (FUSION / HOUR);
+        surface.latent[i] = heat * (1.0 / HOUR);
+        surface.liquid[i] = liquid + melted;
+        surface.ice[i] = ice - melted;
+    }
+}
+
+/// What a surface cannot hold runs on: lid drips through the cluster to the floor, walls run to the floor, the floor
+/// runs out at the entrance.
+#[inline(always)]
+fn run_off(shell: &Shell, block: &mut Block) {
+    let [lid, wall, low_wall, floor] = &mut block.surfaces;
+    for i in 0..LANES {
+        let drip = max(lid.liquid[i] - shell.film[LID], 0.0);
+        lid.liquid[i] -= drip;
+        let run = max(wall.liquid[i] - shell.film[WALL], 0.0);
+        wall.liquid[i] -= run;
+        let carried = low_wall.liquid[i] + run;
+        let low_run = max(carried - shell.film[LOW_WALL], 0.0);
+        low_wall.liquid[i] = carried - low_run;
+        let on_floor = floor.liquid[i] + low_run + drip;
+        let out = max(on_floor - shell.film[FLOOR], 0.0);
+        floor.liquid[i] = on_floor - out;
+        block.water.drip[i] = drip * (1.0 / HOUR);
+        block.water.drained[i] = out * (1.0 / HOUR);
+    }
+}
