@@ -40,3 +40,18 @@ fn probe() {
         }
     }
 }
+
+#[test]
+fn speed() {
+    let p = Parameters::shipped().unwrap();
+    let env = Environment::steady(jiff::civil::date(2025, 10, 5), 4344, Kelvin::from_celsius(-5.0), Fraction::new(0.85), MetrePerSecond::new(1.5));
+    let housed = [Housed { colony: colony(), hive: hive(true, false, true, 2), neighbour: None }];
+    let yard = Yard { environment: &env, parameters: &p, colonies: &housed };
+    for _ in 0..3 {
+        let t = std::time::Instant::now();
+        let out = run(&yard, &Schedule::default(), Settings { members: 1024, seed: 1, record: Record::End });
+        let dt = t.elapsed().as_secs_f64();
+        let alive: f64 = out[0].ends.iter().map(|e| e.alive()).sum::<f64>() / 1024.0;
+        println!("{:.3} s, {:.1} ns per particle-hour (threads {}), alive {alive:.3}", dt, dt * 1e9 / (1024.0 * 4344.0), rayon::current_num_threads());
+    }
+}
