@@ -1,1 +1,7 @@
-//! Fixtures and helpers for tests.
+//! Fixtures and helpers for tests. All yards, hives and weathers here are invented.
+
+mod hives;
+mod weathers;
+
+pub use hives::{Dress, colony, langstroth, own_hive};
+pub use weathers::{changeable, place};

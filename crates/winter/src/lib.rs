@@ -1,5 +1,7 @@
 //! The coupled winter model: hive, air, water, cluster, stores, bees.
 
+#[cfg(test)]
+mod audit;
 mod block;
 mod daylight;
 mod edges;

@@ -1,0 +1,130 @@
+//! What is worth doing, found by doing it in the model: each candidate is run on the same weather and the same random
+//! numbers as the plan itself.
+
+mod candidates;
+mod dress;
+mod feed;
+
+use std::collections::BTreeSet;
+
+use jiff::civil::Date;
+use snowhum_winter::{Event, Housed, MemberEnd, Schedule, run};
+
+use crate::answer::ActionAnswer;
+use crate::plan::Base;
+use crate::statistics::{mean_and_error, rounded};
+
+/// Actions shown for a colony.
+const SHOWN: usize = 3;
+/// Hives in a hundred below which an action is not worth a keeper's walk.
+const LEAST_WORTH: f64 = 1.0;
+
+/// A colony in a plan, for which actions are sought.
+#[derive(Clone, Copy)]
+pub(crate) struct Situation<'a> {
+    pub(crate) base: &'a Base<'a>,
+    pub(crate) colony: usize,
+}
+
+/// Something that could be done, before it is weighed.
+#[derive(Debug, Clone)]
+pub(crate) struct Candidate {
+    pub(crate) what: String,
+    pub(crate) why: String,
+    pub(crate) from: Date,
+    pub(crate) by: Date,
+    pub(crate) cost: f64,
+    pub(crate) events: Vec<Event>,
+    pub(crate) caution: Option<&'static str>,
+    pub(crate) rule: Option<String>,
+    pub(crate) sources: Vec<&'static str>,
+}
+
+impl Situation<'_> {
+    pub(crate) fn housed(&self) -> &Housed {
+        &self.base.housed[self.colony]
+    }
+
+    pub(crate) fn ends(&self) -> &[MemberEnd] {
+        &self.base.trajectories[self.colony].ends
+    }
+
+    /// Day of the run on which one member in ten has gone hungry; `None` if fewer ever do.
+    pub(crate) fn early_hunger(&self) -> Option<usize> {
+        let mut days: Vec<u32> = self.ends().iter().filter_map(|end| end.first_hungry_day).collect();
+        days.sort_unstable();
+        days.get(self.ends().len() / 10).map(|day| *day as usize)
+    }
+}
+
+/// The actions most worth doing, best first.
+pub(crate) fn best(situation: &Situation<'_>) -> Vec<ActionAnswer> {
+    let mut weighed: Vec<ActionAnswer> =
+        candidates::all(situation).iter().map(|candidate| weigh(situation.base, candidate)).collect();
+    weighed.retain(|action| action.worth_hives_in_100 >= LEAST_WORTH);
+    weighed.sort_by(|a, b| b.worth_money.total_cmp(&a.worth_money));
+    weighed.truncate(SHOWN);
+    weighed
+}
+
+/// Whether nothing in a list makes a difference that chance could not.
+pub(crate) fn nothing_helps(actions: &[ActionAnswer]) -> bool {
+    actions.iter().all(|action| action.too_close_to_call)
+}
+
+/// Runs a candidate and compares it, member by member, with the plan's own run.
+fn weigh(base: &Base<'_>, candidate: &Candidate) -> ActionAnswer {
+    let gains = gains(base, &candidate.events);
+    let (gain, error) = mean_and_error(&gains);
+    let money = &base.question.apiary.money;
+    ActionAnswer {
+        what: candidate.what.clone(),
+        from: candidate.from,
+        by: candidate.by,
+        worth_money: rounded(gain * money.colony - candidate.cost, 0),
+        worth_hives_in_100: rounded(100.0 * gain, 1),
+        plus_minus: rounded(200.0 * error, 1),
+        too_close_to_call: gain.abs() < 2.0 * error || (gain * money.colony - candidate.cost).abs() < 0.25 * candidate.cost,
+        cost_money: rounded(candidate.cost, 0),
+        why: candidate.why.clone(),
+        caution: candidate.caution.map(str::to_owned),
+        rule_of_thumb: candidate.rule.clone(),
+        sources: candidate.sources.iter().map(|source| (*source).to_owned()).collect(),
+    }
+}
+
+/// Colonies alive, fed and queenright more than in the plan's run, for each member.
+fn gains(base: &Base<'_>, events: &[Event]) -> Vec<f64> {
+    let places = touched(base, events);
+    let place_of = |colony: usize| places.iter().position(|place| *place == colony);
+    let part: Vec<Housed> = places
+        .iter()
+        .map(|&place| {
+            let mut housed = base.housed[place].clone();
+            housed.neighbour = housed.neighbour.and_then(place_of);
+            housed
+        })
+        .collect();
+    let schedule: Vec<Event> = events
+        .iter()
+        .filter_map(|event| Some(Event { colony: place_of(event.colony)?, ..event.clone() }))
+        .collect();
+    let outcomes = run(&base.yard(&part), &Schedule::new(schedule), base.end_only());
+    let fed = base.fed();
+    let mut gains = vec![0.0; base.question.members];
+    for (place, outcome) in places.iter().zip(&outcomes) {
+        let before = &base.trajectories[*place].ends;
+        for ((gain, after), before) in gains.iter_mut().zip(&outcome.ends).zip(before) {
+            *gain += after.fed_and_queenright(fed) - before.fed_and_queenright(fed);
+        }
+    }
+    gains
+}
+
+/// The colonies an action touches, with the hives that warm them, in order.
+fn touched(base: &Base<'_>, events: &[Event]) -> Vec<usize> {
+    let mut places: BTreeSet<usize> = events.iter().map(|event| event.colony).collect();
+    let lenders: Vec<usize> = places.iter().filter_map(|&place| base.housed[place].neighbour).collect();
+    places.extend(lenders);
+    places.into_iter().collect()
+}

@@ -1,0 +1,87 @@
+//! The hive's winter dress: lid, wrap, mesh.
+
+use jiff::ToSpan;
+use snowhum_apiary::{Floor, SetupChange};
+use snowhum_winter::{Action, Event};
+
+use super::{Candidate, Situation};
+
+/// Lids better than this, m² K/W, are left alone (30 mm of foam).
+const GOOD_LID: f64 = 0.9;
+/// Walls better than this are left alone.
+const GOOD_WALL: f64 = 0.6;
+const WORK_LID: f64 = 0.3;
+const WORK_WRAP: f64 = 0.5;
+const WORK_TRAY: f64 = 0.1;
+
+/// 50 mm of foam over the cluster.
+pub(super) fn insulate_lid(situation: &Situation<'_>) -> Option<Candidate> {
+    let hive = &situation.housed().hive;
+    if resistance(&hive.lid) >= GOOD_LID || hive.lid_breathes {
+        return None;
+    }
+    let money = &situation.base.question.apiary.money;
+    changed(situation, "lid=50 mm foam", |candidate| Candidate {
+        what: "lay 50 mm of foam over the inner cover".to_owned(),
+        why: "moves the water from the lid, where it drips on the cluster, to the walls, and saves heat".to_owned(),
+        cost: money.lid + WORK_LID * money.hour,
+        rule: Some("both schools agree: top insulation before side insulation, no cold surface over the cluster".to_owned()),
+        sources: vec!["hive covers trial: St. Clair et al. 2022, PLoS ONE 17:e0266219", "ISO 6946"],
+        ..candidate
+    })
+}
+
+/// A wrap round thin walls.
+pub(super) fn wrap(situation: &Situation<'_>) -> Option<Candidate> {
+    let hive = &situation.housed().hive;
+    let wall = hive.boxes.last().map(|b| std::slice::from_ref(&b.wall)).map_or(0.0, resistance);
+    if wall >= GOOD_WALL || !hive.wrap.is_empty() {
+        return None;
+    }
+    let money = &situation.base.question.apiary.money;
+    changed(situation, "wrap=felt paper", |candidate| Candidate {
+        what: "wrap the walls in felt paper".to_owned(),
+        why: "keeps wind off the joints and takes in sun; it holds hardly any heat by itself".to_owned(),
+        cost: money.wrap + WORK_WRAP * money.hour,
+        rule: Some("soon after 1 November in Minnesota; too early keeps bees rearing brood".to_owned()),
+        sources: vec!["University of Minnesota poster 163", "ISO 6946"],
+        ..candidate
+    })
+}
+
+/// A tray under an open mesh floor.
+pub(super) fn close_mesh(situation: &Situation<'_>) -> Option<Candidate> {
+    if situation.housed().hive.floor != Floor::OpenMesh {
+        return None;
+    }
+    let money = &situation.base.question.apiary.money;
+    changed(situation, "floor=mesh with tray", |candidate| Candidate {
+        what: "push the tray in under the mesh".to_owned(),
+        why: "less wind through the hive; clear the tray when dead bees cover it".to_owned(),
+        cost: WORK_TRAY * money.hour,
+        rule: Some("open mesh is left open by many: it lowered losses in one survey (Mazur 2022, Poland)".to_owned()),
+        sources: vec!["computed air flow"],
+        ..candidate
+    })
+}
+
+fn resistance(sheets: &[snowhum_apiary::Layer]) -> f64 {
+    sheets.iter().map(|sheet| sheet.thickness.get() / sheet.material.conductivity.get()).sum()
+}
+
+/// A candidate that changes the hive today; `fill` puts in the words and the price.
+fn changed(situation: &Situation<'_>, change: &str, fill: impl FnOnce(Candidate) -> Candidate) -> Option<Candidate> {
+    let question = situation.base.question;
+    let hive = change.parse::<SetupChange>().ok()?.apply(&situation.housed().hive).ok()?;
+    Some(fill(Candidate {
+        what: String::new(),
+        why: String::new(),
+        from: question.as_of,
+        by: question.as_of.saturating_add(30.days()),
+        cost: 0.0,
+        events: vec![Event { hour: 0, colony: situation.colony, action: Action::Rebuild(Box::new(hive)) }],
+        caution: None,
+        rule: None,
+        sources: Vec::new(),
+    }))
+}

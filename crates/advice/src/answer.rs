@@ -1,0 +1,220 @@
+//! The plan as it is answered: plain values with units in their names, the same for terminal, page, print and JSON.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+use snowhum_units::Range;
+use snowhum_weather::Provenance;
+use snowhum_winter::Ends;
+
+/// Name and number of the plan's form; the number rises when a key changes.
+pub const PLAN_SCHEMA: &str = "snowhum.plan/1";
+
+/// The winter ahead for a yard.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PlanAnswer {
+    /// [`PLAN_SCHEMA`].
+    pub schema: String,
+    /// Name of the yard.
+    pub apiary: String,
+    /// Whether the yard is made up.
+    pub invented: bool,
+    /// The day the plan starts.
+    pub as_of: Date,
+    /// First flow of the site plus 14 days: the end of the plan.
+    pub spring: Date,
+    /// What weather the plan stands on.
+    pub weather: WeatherAnswer,
+    /// Currency of all money.
+    pub currency: String,
+    /// Every colony in the yard's order.
+    pub colonies: Vec<ColonyPlan>,
+}
+
+/// Weather a plan stands on.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct WeatherAnswer {
+    /// One line.
+    pub source: String,
+    /// Members of the ensemble for each colony.
+    pub members: usize,
+    /// Weather paths they walk.
+    pub paths: usize,
+    /// What to know about it.
+    pub notes: Vec<String>,
+}
+
+impl WeatherAnswer {
+    /// From what a weather says of itself.
+    #[must_use]
+    pub fn new(provenance: &Provenance, members: usize, paths: usize) -> Self {
+        Self { source: provenance.source.clone(), members, paths, notes: provenance.notes.clone() }
+    }
+}
+
+/// One colony's winter.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ColonyPlan {
+    /// The keeper's name.
+    pub name: String,
+    /// Whether only the four quick-start facts are known.
+    pub quick_start: bool,
+    /// Chance of being alive in spring.
+    pub alive_in_spring: f64,
+    /// Chance of being alive, fed and queenright in spring.
+    pub alive_fed_queenright: f64,
+    /// Monte Carlo standard error of the chance above.
+    pub plus_minus: f64,
+    /// Food.
+    pub stores_kg: StoresAnswer,
+    /// When food within reach runs out: one in ten before `p10`; none where it lasts to spring.
+    pub runs_out: OpenDates,
+    /// Stores to add so that 9 in 10 reach spring with at least 3 kg within reach.
+    pub shortage_kg: f64,
+    /// Sugar for the shortage.
+    pub sugar_kg: f64,
+    /// Syrup from that sugar, by strength.
+    pub syrup_l: SyrupLitres,
+    /// By when syrup must be finished here: fed, taken and capped.
+    pub finish_syrup_by: Range<Date>,
+    /// Whether that day is past.
+    pub too_late_for_syrup: bool,
+    /// The hive in the coldest month.
+    pub hive: HiveVerdict,
+    /// Food eaten a day, by month.
+    pub food_g_per_day: Vec<MonthRange>,
+    /// Bees that die a day, by month.
+    pub dead_bees_per_day: Vec<MonthRange>,
+    /// Grown bees through the winter.
+    pub bees: Vec<DateRange>,
+    /// When brood is there again.
+    pub brood_begins: OpenDates,
+    /// How colonies like this end, as chances; they sum to 1 - `alive_in_spring`.
+    pub ends: Ends,
+    /// The published or usual rule for stores here, beside the computed need.
+    pub rule_of_thumb: Option<RuleOfThumb>,
+    /// What is most worth doing, best first.
+    pub actions: Vec<ActionAnswer>,
+    /// Said when nothing that can be done now changes much.
+    pub nothing_helps: bool,
+}
+
+/// Food of a colony.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct StoresAnswer {
+    /// Now, middle of the range.
+    pub now: f64,
+    /// Of it within reach.
+    pub reachable_now: f64,
+    /// In spring, if alive.
+    pub spring: Range<f64>,
+}
+
+/// Quantiles of a date that may never come.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct OpenDates {
+    /// One in ten before.
+    pub p10: Option<Date>,
+    /// Half before.
+    pub p50: Option<Date>,
+    /// Nine in ten before.
+    pub p90: Option<Date>,
+}
+
+/// Litres of syrup by strength (sugar to water by weight).
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct SyrupLitres {
+    /// Three of sugar to two of water.
+    #[serde(rename = "3:2")]
+    pub three_to_two: f64,
+    /// Two of sugar to one of water.
+    #[serde(rename = "2:1")]
+    pub two_to_one: f64,
+}
+
+/// The hive as an enclosure, mean of the coldest month.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct HiveVerdict {
+    /// Heat loss over the warm zone's excess over outdoors.
+    pub heat_loss_w_per_k: f64,
+    /// Air in and out.
+    pub air_flow_l_per_s: f64,
+    /// Water caught on each face.
+    pub condensation_g_per_day: Condensation,
+    /// Of it dripping on the cluster.
+    pub drip_on_cluster_g_per_day: f64,
+    /// Share of hours with frost at the upper hole; none without a hole.
+    pub frost_at_hole: Option<f64>,
+}
+
+/// Water by face.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Condensation {
+    /// Inside of the lid.
+    pub lid: f64,
+    /// Walls.
+    pub walls: f64,
+    /// Floor.
+    pub floor: f64,
+}
+
+/// A month's figure.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct MonthRange {
+    /// Year and month, `2025-11`.
+    pub month: String,
+    /// Its range over members.
+    #[serde(flatten)]
+    pub range: Range<f64>,
+}
+
+/// A day's figure.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct DateRange {
+    /// The day.
+    pub date: Date,
+    /// Its range over members.
+    #[serde(flatten)]
+    pub range: Range<f64>,
+}
+
+/// A rule the trade goes by, with where it holds.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct RuleOfThumb {
+    /// Region and hive it is for.
+    pub region: String,
+    /// What it says.
+    pub says: String,
+    /// Stores it asks for, where it gives a figure.
+    pub stores_kg: Option<(f64, f64)>,
+    /// Who says so.
+    pub source: String,
+}
+
+/// Something to do.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ActionAnswer {
+    /// What.
+    pub what: String,
+    /// First day.
+    pub from: Date,
+    /// Last day.
+    pub by: Date,
+    /// Worth after its cost.
+    pub worth_money: f64,
+    /// Hives in a hundred alive, fed and queenright more than without.
+    pub worth_hives_in_100: f64,
+    /// Two Monte Carlo standard errors of that.
+    pub plus_minus: f64,
+    /// Whether chance could turn it.
+    pub too_close_to_call: bool,
+    /// What it costs.
+    pub cost_money: f64,
+    /// The reason, with this hive's figures.
+    pub why: String,
+    /// Caution at the act, where one is due.
+    pub caution: Option<String>,
+    /// The rule of the trade beside it, where there is one.
+    pub rule_of_thumb: Option<String>,
+    /// Where the reason comes from.
+    pub sources: Vec<String>,
+}

@@ -1,0 +1,45 @@
+//! By when syrup must be finished at a site: fed, taken down and capped.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use snowhum_units::{Kelvin, Range};
+use snowhum_weather::{Ensemble, Hourly};
+
+use crate::statistics::quantile;
+
+/// Daily maximum below which bees hardly take syrup: 55 °F, Ontario beekeeping extension leaflet.
+const TAKEN_FROM: Kelvin = Kelvin::from_celsius(13.0);
+/// Days over which the daily maximum is averaged, so that one cold day does not end the season (judgement).
+const WINDOW: usize = 7;
+/// Days bees need to ripen and cap what they took (judgement; in Finland feeding is done by the end of August).
+const CAPPING: i64 = 14;
+
+/// The day by which syrup must be finished: two weeks before the week's mean of the daily maximum falls below 13 °C
+/// for good. `autumn` begins at the start of `first_day`, a day in high summer.
+#[must_use]
+pub fn finish_by(autumn: &Ensemble, first_day: Date) -> Range<Date> {
+    let last_days: Vec<f64> = autumn.paths.iter().map(|path| last_day_taken(path) as f64).collect();
+    let date = |q: f64| {
+        let day = quantile(&last_days, q).round() as i64;
+        first_day.saturating_add(day.days()).saturating_sub(CAPPING.days())
+    };
+    Range { p10: date(0.1), p50: date(0.5), p90: date(0.9) }
+}
+
+/// Last day of a path whose week is warm enough.
+fn last_day_taken(path: &Hourly) -> usize {
+    let highest = |day: &[Kelvin]| day.iter().fold(f64::NEG_INFINITY, |most, t| most.max(t.get()));
+    let maxima: Vec<f64> = path.temperature.chunks_exact(24).map(highest).collect();
+    let warm = |week: &[f64]| week.iter().sum::<f64>() / WINDOW as f64 >= TAKEN_FROM.get();
+    maxima.windows(WINDOW).rposition(warm).map_or(0, |first| first + WINDOW - 1)
+}
+
+/// How feeders differ: a day's share that a strong colony takes from each (common practice), litres.
+pub const FEEDERS: [(&str, f64); 3] =
+    [("a top feeder over the whole box", 3.0), ("a frame feeder", 1.0), ("a jar or pail over a hole", 0.7)];
+
+/// Last day to begin feeding `litres` with a feeder that gives `litres_a_day`, to be finished by `finish`.
+#[must_use]
+pub fn begin_by(finish: Date, litres: f64, litres_a_day: f64) -> Date {
+    finish.saturating_sub(((litres / litres_a_day).ceil() as i64).days())
+}

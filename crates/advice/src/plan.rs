@@ -1,0 +1,154 @@
+//! The winter ahead for a yard: one run for what happens, one for what is short, some for what is worth doing.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use snowhum_apiary::Apiary;
+use snowhum_units::{Kilogram, Range, System};
+use snowhum_weather::Ensemble;
+use snowhum_winter::{Environment, Housed, Parameters, Record, Schedule, Settings, Trajectory, Yard, run};
+
+use crate::actions::{self, Situation};
+use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres, WeatherAnswer};
+use crate::statistics::{mean_and_error, rounded, weighted_range};
+use crate::syrup::{Strength, sugar_for};
+use crate::{finish, rules, seasons, shortage, yard};
+
+/// What a plan is asked with.
+#[derive(Debug, Clone, Copy)]
+pub struct PlanQuestion<'a> {
+    /// The yard.
+    pub apiary: &'a Apiary,
+    /// Weather from the start of `as_of` to spring.
+    pub winter: &'a Ensemble,
+    /// Weather from high summer, for the end of feeding; begins at the start of `autumn_from`.
+    pub autumn: &'a Ensemble,
+    /// First day of `autumn`.
+    pub autumn_from: Date,
+    /// The day the plan starts.
+    pub as_of: Date,
+    /// First flow of the site plus 14 days.
+    pub spring: Date,
+    /// The model's parameters.
+    pub parameters: &'a Parameters,
+    /// Members of the ensemble.
+    pub members: usize,
+    /// Seed.
+    pub seed: u64,
+    /// Units for the reasons given in words.
+    pub system: System,
+}
+
+/// A run that later runs are compared with.
+pub(crate) struct Base<'a> {
+    pub(crate) question: &'a PlanQuestion<'a>,
+    pub(crate) environment: Environment,
+    pub(crate) housed: Vec<Housed>,
+    pub(crate) trajectories: Vec<Trajectory>,
+    pub(crate) shortages: Vec<Kilogram>,
+    pub(crate) finish_syrup_by: Range<Date>,
+}
+
+impl Base<'_> {
+    /// What counts as fed.
+    pub(crate) fn fed(&self) -> Kilogram {
+        Kilogram::new(self.question.parameters.fed_in_spring.value)
+    }
+
+    /// Settings of a run whose end alone matters.
+    pub(crate) fn end_only(&self) -> Settings {
+        Settings { members: self.question.members, seed: self.question.seed, record: Record::End }
+    }
+
+    pub(crate) fn yard<'b>(&'b self, colonies: &'b [Housed]) -> Yard<'b> {
+        Yard { environment: &self.environment, parameters: self.question.parameters, colonies }
+    }
+
+    /// The date of a day of the run.
+    pub(crate) fn date(&self, day: usize) -> Date {
+        self.question.as_of.saturating_add((day as i64).days())
+    }
+}
+
+/// Plans the winter of a yard. The same question gives the same answer on any number of threads.
+#[must_use]
+pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
+    let base = base_run(question);
+    let colonies = (0..base.housed.len()).map(|at| colony_plan(&base, at)).collect();
+    let apiary = question.apiary;
+    PlanAnswer {
+        schema: PLAN_SCHEMA.to_owned(),
+        apiary: apiary.name.clone(),
+        invented: apiary.invented,
+        as_of: question.as_of,
+        spring: question.spring,
+        weather: WeatherAnswer::new(&question.winter.provenance, question.members, question.winter.paths.len()),
+        currency: apiary.money.currency.clone(),
+        colonies,
+    }
+}
+
+pub(crate) fn base_run<'a>(question: &'a PlanQuestion<'a>) -> Base<'a> {
+    let mut base = Base {
+        question,
+        environment: yard::environment(&question.apiary.site, question.winter, question.as_of),
+        housed: yard::housed(question.apiary),
+        trajectories: Vec::new(),
+        shortages: Vec::new(),
+        finish_syrup_by: finish::finish_by(question.autumn, question.autumn_from),
+    };
+    let settings = Settings { record: Record::Days, ..base.end_only() };
+    base.trajectories = run(&base.yard(&base.housed), &Schedule::default(), settings);
+    base.shortages = shortage::shortages(&base);
+    base
+}
+
+fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
+    let (housed, trajectory) = (&base.housed[at], &base.trajectories[at]);
+    let colony = &housed.colony;
+    let fed: Vec<f64> = trajectory.ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
+    let (alive_fed_queenright, error) = mean_and_error(&fed);
+    let mean = |of: &dyn Fn(&snowhum_winter::MemberEnd) -> f64| mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0;
+    let ends = snowhum_winter::Ends::from_causes(std::array::from_fn(|cause| mean(&|end| end.ended.by_cause()[cause].1)));
+    let sugar = sugar_for(base.shortages[at]);
+    let situation = Situation { base, colony: at };
+    let actions = actions::best(&situation);
+    ColonyPlan {
+        name: colony.name.clone(),
+        quick_start: colony.quick_start,
+        alive_in_spring: 1.0 - ends.total(),
+        alive_fed_queenright,
+        plus_minus: error,
+        stores_kg: stores(base, at),
+        runs_out: seasons::runs_out(base, at),
+        shortage_kg: rounded(base.shortages[at].get(), 1),
+        sugar_kg: rounded(sugar.get(), 1),
+        syrup_l: SyrupLitres {
+            three_to_two: rounded(Strength::ThreeToTwo.syrup_with(sugar).get() * 1e3, 1),
+            two_to_one: rounded(Strength::TwoToOne.syrup_with(sugar).get() * 1e3, 1),
+        },
+        finish_syrup_by: base.finish_syrup_by,
+        too_late_for_syrup: base.question.as_of > base.finish_syrup_by.p50,
+        hive: seasons::hive_verdict(base, at),
+        food_g_per_day: seasons::by_month(base, at, snowhum_winter::Daily::Eaten, 1_000.0),
+        dead_bees_per_day: seasons::by_month(base, at, snowhum_winter::Daily::Died, 1.0),
+        bees: seasons::bees(base, at),
+        brood_begins: seasons::brood_begins(base, at),
+        ends,
+        rule_of_thumb: rules::stores_rule(&base.question.apiary.site, &housed.hive),
+        nothing_helps: actions::nothing_helps(&actions),
+        actions,
+    }
+}
+
+fn stores(base: &Base<'_>, at: usize) -> StoresAnswer {
+    let stores = &base.housed[at].colony.stores;
+    let now = stores.total.p50.get();
+    let reach = stores.place.touched + stores.place.above + stores.place.beside;
+    let weighted: Vec<(f64, f64)> =
+        base.trajectories[at].ends.iter().map(|end| (end.stores.get(), end.alive())).collect();
+    StoresAnswer {
+        now: rounded(now, 1),
+        reachable_now: rounded(now * reach, 1),
+        spring: weighted_range(&weighted).unwrap_or(Range::exact(0.0)).map(|kg| rounded(kg, 1)),
+    }
+}

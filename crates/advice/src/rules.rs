@@ -1,0 +1,53 @@
+//! Rules of thumb of the trade, by region and hive, from `data/rules_of_thumb.toml`.
+
+use serde::Deserialize;
+use snowhum_apiary::{Hive, Site};
+
+use crate::answer::RuleOfThumb;
+
+const SHIPPED: &str = include_str!("../../../data/rules_of_thumb.toml");
+
+#[derive(Debug, Clone, Deserialize)]
+struct File {
+    rule: Vec<Rule>,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+struct Rule {
+    region: String,
+    /// Least and most latitude, least and most longitude.
+    r#box: [f64; 4],
+    /// Brood boxes it is for; 0 for any.
+    boxes: usize,
+    value: Option<(f64, f64)>,
+    says: String,
+    source: String,
+}
+
+/// The rule for this site and hive, if the trade has one: that of the smallest region that holds the site.
+///
+/// ```
+/// # let apiary = snowhum_apiary::demo();
+/// let rule = snowhum_advice::rules::stores_rule(&apiary.site, &apiary.hives[0]).unwrap();
+/// assert!(rule.region.contains("Finland"));
+/// ```
+#[must_use]
+pub fn stores_rule(site: &Site, hive: &Hive) -> Option<RuleOfThumb> {
+    let rules = toml::from_str::<File>(SHIPPED).ok()?.rule;
+    let (latitude, longitude) = (site.latitude.get(), site.longitude.get());
+    let boxes = hive.boxes.len().min(2);
+    let fits = |rule: &&Rule| {
+        let [south, north, west, east] = rule.r#box;
+        (south..=north).contains(&latitude)
+            && (west..=east).contains(&longitude)
+            && (rule.boxes == 0 || rule.boxes == boxes)
+    };
+    let size = |rule: &Rule| (rule.r#box[1] - rule.r#box[0]) * (rule.r#box[3] - rule.r#box[2]);
+    let rule = rules.iter().filter(fits).min_by(|a, b| size(a).total_cmp(&size(b)))?;
+    Some(RuleOfThumb {
+        region: rule.region.clone(),
+        says: rule.says.clone(),
+        stores_kg: rule.value,
+        source: rule.source.clone(),
+    })
+}

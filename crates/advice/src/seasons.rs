@@ -1,0 +1,149 @@
+//! Figures of a run by month and date.
+
+use jiff::civil::Date;
+use snowhum_units::Range;
+use snowhum_winter::{Daily, Trajectory};
+
+use crate::answer::{Condensation, DateRange, HiveVerdict, MonthRange, OpenDates};
+use crate::plan::Base;
+use crate::statistics::{quantile, rounded, weighted_range};
+
+/// Brood cells that a keeper would call brood: a palm's breadth on both sides of a comb (judgement).
+const VISIBLE_BROOD: f32 = 300.0;
+/// Days between the dates at which bees are given.
+const EVERY: usize = 14;
+
+/// Days of the run that fall in each month, in order.
+fn months(base: &Base<'_>, trajectory: &Trajectory) -> Vec<(String, Vec<usize>)> {
+    let mut months: Vec<(String, Vec<usize>)> = Vec::new();
+    for day in 0..trajectory.days() {
+        let date = base.date(day);
+        let name = format!("{:04}-{:02}", date.year(), date.month());
+        match months.last_mut() {
+            Some((last, days)) if *last == name => days.push(day),
+            _ => months.push((name, vec![day])),
+        }
+    }
+    months
+}
+
+/// A daily figure by month: its range over members alive, each member's mean over the month's days.
+pub(crate) fn by_month(base: &Base<'_>, at: usize, what: Daily, scale: f64) -> Vec<MonthRange> {
+    let trajectory = &base.trajectories[at];
+    let months = months(base, trajectory);
+    let range = |days: &[usize]| {
+        let mut sums = vec![0.0; trajectory.members()];
+        for &day in days {
+            for (sum, value) in sums.iter_mut().zip(trajectory.day(what, day)) {
+                *sum += f64::from(*value);
+            }
+        }
+        let weights = alive(trajectory, days.last().copied().unwrap_or(0));
+        let weighted: Vec<(f64, f64)> =
+            sums.iter().map(|sum| sum * scale / days.len() as f64).zip(weights).collect();
+        weighted_range(&weighted)
+    };
+    months
+        .iter()
+        .filter_map(|(month, days)| {
+            Some(MonthRange { month: month.clone(), range: range(days)?.map(|value| rounded(value, 0)) })
+        })
+        .collect()
+}
+
+/// Chance of each member of being alive at the end of a day.
+fn alive(trajectory: &Trajectory, day: usize) -> Vec<f64> {
+    let queenright = trajectory.day(Daily::Queenright, day);
+    let queenless = trajectory.day(Daily::Queenless, day);
+    queenright.iter().zip(queenless).map(|(a, b)| f64::from(*a) + f64::from(*b)).collect()
+}
+
+/// Grown bees each fortnight, among colonies alive.
+pub(crate) fn bees(base: &Base<'_>, at: usize) -> Vec<DateRange> {
+    let trajectory = &base.trajectories[at];
+    (0..trajectory.days())
+        .step_by(EVERY)
+        .filter_map(|day| {
+            let counts = trajectory.day(Daily::Bees, day).iter().map(|count| f64::from(*count));
+            let range = weighted_range(&counts.zip(alive(trajectory, day)).collect::<Vec<_>>())?;
+            Some(DateRange { date: base.date(day), range: range.map(|count| rounded(count / 100.0, 0) * 100.0) })
+        })
+        .collect()
+}
+
+/// When food within reach runs out. A member that never goes hungry counts as later than the plan's end.
+pub(crate) fn runs_out(base: &Base<'_>, at: usize) -> OpenDates {
+    let days = base.trajectories[at].ends.iter().map(|end| end.first_hungry_day.map(|day| day as usize));
+    open_dates(base, days)
+}
+
+/// When brood is plainly there again: after the solstice, or after the first day without it.
+pub(crate) fn brood_begins(base: &Base<'_>, at: usize) -> OpenDates {
+    let trajectory = &base.trajectories[at];
+    let visible = |day: usize, member: usize| trajectory.day(Daily::Brood, day).get(member).is_some_and(|b| *b > VISIBLE_BROOD);
+    let first = |member: usize| {
+        let gone = (0..trajectory.days()).find(|&day| !visible(day, member))?;
+        (gone..trajectory.days()).find(|&day| visible(day, member))
+    };
+    open_dates(base, (0..trajectory.members()).map(first))
+}
+
+fn open_dates(base: &Base<'_>, days: impl Iterator<Item = Option<usize>>) -> OpenDates {
+    let values: Vec<f64> = days.map(|day| day.map_or(f64::INFINITY, |day| day as f64)).collect();
+    let date = |q: f64| {
+        let mut sorted = values.clone();
+        sorted.sort_by(f64::total_cmp);
+        let at = (q * (sorted.len().saturating_sub(1)) as f64).round() as usize;
+        sorted.get(at).filter(|day| day.is_finite()).map(|day| base.date(*day as usize))
+    };
+    OpenDates { p10: date(0.1), p50: date(0.5), p90: date(0.9) }
+}
+
+/// The hive as an enclosure in the coldest month of the run.
+pub(crate) fn hive_verdict(base: &Base<'_>, at: usize) -> HiveVerdict {
+    let trajectory = &base.trajectories[at];
+    let days = coldest_month(base, trajectory);
+    let mean = |what: Daily| {
+        let values: Vec<f64> = days
+            .iter()
+            .flat_map(|&day| trajectory.day(what, day).iter().map(|v| f64::from(*v)))
+            .filter(|v| v.is_finite())
+            .collect();
+        values.iter().sum::<f64>() / (values.len().max(1)) as f64
+    };
+    let has_hole = base.housed[at].hive.openings.iter().any(|o| o.kind == snowhum_apiary::OpeningKind::UpperHole);
+    HiveVerdict {
+        heat_loss_w_per_k: rounded(mean(Daily::Loss), 2),
+        air_flow_l_per_s: rounded(mean(Daily::Flow), 2),
+        condensation_g_per_day: Condensation {
+            lid: rounded(mean(Daily::Lid), 1),
+            walls: rounded(mean(Daily::Walls), 1),
+            floor: rounded(mean(Daily::Floor), 1),
+        },
+        drip_on_cluster_g_per_day: rounded(mean(Daily::Drip), 1),
+        frost_at_hole: has_hole.then(|| rounded(mean(Daily::Frost), 2)),
+    }
+}
+
+/// Days of the month with the coldest outdoor air.
+fn coldest_month(base: &Base<'_>, trajectory: &Trajectory) -> Vec<usize> {
+    let air = |days: &[usize]| {
+        let paths = base.environment.paths();
+        let sum: f64 = days
+            .iter()
+            .flat_map(|&day| (0..paths).map(move |path| (day, path)))
+            .map(|(day, path)| base.environment.air(24 * day + 6, path).get())
+            .sum();
+        sum / (days.len() * paths) as f64
+    };
+    let whole = |(_, days): &(String, Vec<usize>)| days.len() >= 10;
+    let months = months(base, trajectory);
+    let coldest = months.iter().filter(|m| whole(m)).min_by(|a, b| air(&a.1).total_cmp(&air(&b.1)));
+    coldest.or(months.first()).map(|(_, days)| days.clone()).unwrap_or_default()
+}
+
+/// The range of a plain list, for other pages of an answer.
+#[must_use]
+pub fn plain_range(values: &[f64]) -> Range<f64> {
+    Range { p10: quantile(values, 0.1), p50: quantile(values, 0.5), p90: quantile(values, 0.9) }
+}

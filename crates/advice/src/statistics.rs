@@ -1,0 +1,62 @@
+//! Quantiles and means over the members of an ensemble.
+
+use snowhum_units::Range;
+
+/// Quantiles of `values` with `weights`; `None` where no weight is left.
+///
+/// ```
+/// # use snowhum_advice::statistics::weighted_range;
+/// let range = weighted_range(&[(1.0, 1.0), (2.0, 1.0), (3.0, 1.0)]).unwrap();
+/// assert_eq!(range.p50, 2.0);
+/// ```
+#[must_use]
+pub fn weighted_range(values: &[(f64, f64)]) -> Option<Range<f64>> {
+    let mut sorted: Vec<(f64, f64)> = values.iter().copied().filter(|(v, w)| v.is_finite() && *w > 0.0).collect();
+    sorted.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let total: f64 = sorted.iter().map(|(_, w)| w).sum();
+    if sorted.is_empty() || total <= 0.0 {
+        return None;
+    }
+    let at = |q: f64| {
+        let mut sum = 0.0;
+        for (value, weight) in &sorted {
+            sum += weight;
+            if sum >= q * total * (1.0 - 1e-12) {
+                return *value;
+            }
+        }
+        sorted[sorted.len() - 1].0
+    };
+    Some(Range { p10: at(0.1), p50: at(0.5), p90: at(0.9) })
+}
+
+/// Quantile `q` of plain values by linear interpolation; zero for none.
+#[must_use]
+pub fn quantile(values: &[f64], q: f64) -> f64 {
+    let mut sorted: Vec<f64> = values.iter().copied().filter(|v| !v.is_nan()).collect();
+    sorted.sort_by(f64::total_cmp);
+    let Some(last) = sorted.len().checked_sub(1) else { return 0.0 };
+    let at = q * last as f64;
+    let (low, high) = (at.floor() as usize, at.ceil() as usize);
+    sorted[low] + (sorted[high] - sorted[low]) * (at - low as f64)
+}
+
+/// Mean and standard error of the mean.
+#[must_use]
+pub fn mean_and_error(values: &[f64]) -> (f64, f64) {
+    let n = values.len() as f64;
+    if n < 2.0 {
+        return (values.first().copied().unwrap_or(0.0), 0.0);
+    }
+    let mean = values.iter().sum::<f64>() / n;
+    let variance = values.iter().map(|v| (v - mean).powi(2)).sum::<f64>() / (n - 1.0);
+    (mean, (variance / n).sqrt())
+}
+
+/// A number rounded for an answer, so that JSON carries no more digits than the model can mean.
+#[must_use]
+pub fn rounded(value: f64, decimals: i32) -> f64 {
+    let scale = 10f64.powi(decimals);
+    let rounded = (value * scale).round() / scale;
+    if rounded == 0.0 { 0.0 } else { rounded }
+}

@@ -1,0 +1,61 @@
+//! From a keeper's yard to a run's yard.
+
+use jiff::civil::Date;
+use snowhum_apiary::{Apiary, Exposure, Shelter, Site};
+use snowhum_units::{Fraction, Metre};
+use snowhum_weather::{Ensemble, Place};
+use snowhum_winter::{Environment, Housed, YardShelter};
+
+/// Height of a hive's middle over ground, for the wind it feels.
+const HIVE_HEIGHT: Metre = Metre::new(0.8);
+
+/// The site as a point on the earth.
+#[must_use]
+pub fn place(site: &Site) -> Place {
+    Place { latitude: site.latitude, longitude: site.longitude, elevation: site.elevation }
+}
+
+/// Wind and sun that reach the hives.
+#[must_use]
+pub fn shelter(site: &Site) -> YardShelter {
+    use snowhum_physics::wind;
+    let sheltered = match site.shelter {
+        Shelter::Open => wind::SHELTER_OPEN,
+        Shelter::Windbreak => wind::SHELTER_WINDBREAK,
+        Shelter::Enclosed => wind::SHELTER_ENCLOSED,
+    };
+    // Share of the direct winter sun (judgement).
+    let sun = match site.exposure {
+        Exposure::Sunny => 1.0,
+        Exposure::Partial => 0.5,
+        Exposure::Shaded => 0.15,
+    };
+    let one = snowhum_units::MetrePerSecond::new(1.0);
+    let wind = wind::at_height(one, HIVE_HEIGHT, wind::OPEN_COUNTRY, sheltered);
+    YardShelter { wind: Fraction::new(wind.get()), sun: Fraction::new(sun) }
+}
+
+/// The yard's outside under an ensemble that begins at the start of `first_day`.
+#[must_use]
+pub fn environment(site: &Site, weather: &Ensemble, first_day: Date) -> Environment {
+    Environment::yard(weather, place(site), shelter(site), first_day)
+}
+
+/// Every colony with its hive and the place of the hive it touches; colonies without a hive are left out (a checked
+/// yard has none).
+#[must_use]
+pub fn housed(apiary: &Apiary) -> Vec<Housed> {
+    let with_hive: Vec<_> =
+        apiary.colonies.iter().filter_map(|colony| Some((colony, apiary.hive_of(colony)?))).collect();
+    with_hive
+        .iter()
+        .map(|(colony, hive)| Housed {
+            colony: (*colony).clone(),
+            hive: (*hive).clone(),
+            neighbour: hive
+                .neighbour
+                .as_ref()
+                .and_then(|beside| with_hive.iter().position(|(_, other)| other.id == beside.hive)),
+        })
+        .collect()
+}

@@ -1,0 +1,139 @@
+//! Books of mass and energy, kept beside the model in tests: nothing may appear or vanish in any hour.
+
+use snowhum_testkit::{Dress, changeable, colony, langstroth, place};
+use snowhum_units::Fraction;
+
+use crate::block::{Block, Boundary, SURFACES, Tally};
+use crate::environment::{Environment, YardShelter};
+use crate::lanes::LANES;
+use crate::laws::{EVAPORATION, FUSION, HOUR, Laws};
+use crate::shell::Shell;
+use crate::step::{self, colony};
+use crate::{Parameters, start};
+
+/// The promised closure, relative to what flows.
+const CLOSES: f64 = 1e-9;
+const DAYS: usize = 200;
+
+/// A whole coupled winter, hour by hour; `check` sees the block before and after each hour.
+fn winter(dress: Dress, mut check: impl FnMut(&Shell, &Laws, &Block, &Block, usize)) {
+    let p = Parameters::shipped().unwrap();
+    let laws = Laws::of(&p);
+    let shelter = YardShelter { wind: Fraction::new(0.4), sun: Fraction::new(1.0) };
+    let weather = changeable(-3.0, 24 * DAYS, LANES);
+    let outside = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 10, 1));
+    let colony = colony(18_000.0, 22.0);
+    let shell = Shell::of(&langstroth(dress), colony.frames_of_bees, &p, outside.pressure());
+    let key = snowhum_draws::Key::new(3, 5);
+    let mut block = start::block(&colony, &shell, &outside, &p, key, 0);
+    let mut boundary = Boundary::default();
+    for hour in 0..24 * DAYS {
+        step::boundary::fill(&shell, &outside.hour(hour, 0).unwrap(), None, &mut boundary);
+        let before = block.clone();
+        step::hour(&shell, &laws, &boundary, &mut block);
+        check(&shell, &laws, &before, &block, hour);
+        if hour % 24 == 23 {
+            let rising = hour > 24 * 80;
+            let season = colony::Season { winter_bee_age: hour as f64 / 24.0, day_length: 9.0, rising };
+            colony::age(&laws, season, 1.0, &mut block);
+            start::comb_capacity(&shell, &laws, &mut block);
+            block.tally = Tally::default();
+        }
+    }
+}
+
+fn sensible(shell: &Shell, capacity_of: &Block, block: &Block, i: usize) -> f64 {
+    let surfaces: f64 = (0..SURFACES).map(|at| shell.capacity[at] * block.surfaces[at].temperature[i]).sum();
+    surfaces
+        + capacity_of.heat.comb_capacity[i] * block.heat.comb[i]
+        + capacity_of.heat.low_comb_capacity[i] * block.heat.low_comb[i]
+}
+
+fn held_water(block: &Block, i: usize) -> f64 {
+    let wet: f64 = block.surfaces.iter().map(|s| s.liquid[i] + s.ice[i]).sum();
+    wet + block.water.warm_air[i] + block.water.cold_air[i]
+}
+
+#[test]
+fn energy_is_conserved_every_hour_over_a_winter() {
+    winter(Dress::BARE, |shell, laws, before, after, hour| {
+        for i in 0..LANES {
+            let gained = sensible(shell, before, after, i) - sensible(shell, before, before, i);
+            let latent: f64 = before.surfaces.iter().map(|s| s.latent[i] - s.fusion[i]).sum();
+            let heat = after.heat.metabolic[i] * (1.0 - laws.latent_share) + after.heat.heater[i];
+            let lost = after.heat.shell_loss[i] + after.heat.air_loss[i];
+            let scale = heat.abs() + lost.abs() + latent.abs() + sensible(shell, before, before, i).abs() + 1.0;
+            assert!((gained - (heat + latent - lost)).abs() < CLOSES * scale, "hour {hour}, member {i}");
+        }
+    });
+}
+
+#[test]
+fn water_is_conserved_every_hour_over_a_winter() {
+    for dress in [Dress::BARE, Dress { lid_foam_mm: 50.0, wall_foam_mm: 25.0, hole_cm2: 0.0, ..Dress::BARE }] {
+        winter(dress, |_, _, before, after, hour| {
+            for i in 0..LANES {
+                let w = &after.water;
+                let net = HOUR * (w.source[i] - w.vented[i] - w.breathed[i] - w.drained[i]);
+                let held = held_water(before, i);
+                let gained = held_water(after, i) - held;
+                assert!((gained - net).abs() < CLOSES * (held + net.abs()), "hour {hour}, member {i}: {gained} {net}");
+            }
+        });
+    }
+}
+
+#[test]
+fn latent_heat_matches_the_water_that_changed_form() {
+    let mut booked = [0.0; LANES];
+    let mut ends = None;
+    winter(Dress::BARE, |_, _, before, after, hour| {
+        for i in 0..LANES {
+            let heat: f64 = after.surfaces.iter().map(|s| (s.latent[i] - s.fusion[i]) * HOUR).sum();
+            let ice = |b: &Block| b.surfaces.iter().map(|s| s.ice[i]).sum::<f64>();
+            let wet = |b: &Block| b.surfaces.iter().map(|s| s.liquid[i] + s.ice[i]).sum::<f64>();
+            let left = after.water.drained[i] * HOUR;
+            let expected = EVAPORATION * (wet(after) - wet(before) + left) + FUSION * (ice(after) - ice(before));
+            let scale = 1.0 + expected.abs() + FUSION * ice(before);
+            assert!((heat - expected).abs() < 1e-8 * scale, "hour {hour}, member {i}: {heat} {expected}");
+            booked[i] += heat;
+        }
+        ends = Some(after.clone());
+    });
+    assert!(booked.iter().all(|heat| heat.is_finite()) && ends.is_some());
+}
+
+#[test]
+fn food_eaten_is_the_food_that_went_and_the_heat_that_came() {
+    winter(Dress::BARE, |_, laws, before, after, hour| {
+        for i in 0..LANES {
+            let food = |b: &Block| {
+                let s = &b.stores;
+                s.touched[i] + s.above[i] + s.beside[i] + s.far[i] + s.feed[i] + s.crop[i]
+            };
+            let gone = food(before) - food(after);
+            assert!((gone - after.stores.eaten[i]).abs() < CLOSES * (1.0 + food(before)), "hour {hour}");
+            let heat = after.stores.eaten[i] * laws.honey_energy / HOUR;
+            assert!((heat - after.heat.metabolic[i]).abs() < CLOSES * (1.0 + heat), "hour {hour}");
+        }
+    });
+}
+
+#[test]
+fn nothing_is_ever_negative_and_air_never_above_saturation() {
+    winter(Dress::BARE, |shell, _, _, after, hour| {
+        for i in 0..LANES {
+            for surface in &after.surfaces {
+                assert!(surface.liquid[i] >= -1e-15 && surface.ice[i] >= -1e-15, "hour {hour}");
+            }
+            let s = &after.stores;
+            for food in [s.touched[i], s.above[i], s.beside[i], s.far[i], s.feed[i], s.crop[i]] {
+                assert!(food >= -1e-12, "hour {hour}");
+            }
+            let (w, t) = (after.water.warm[i], after.heat.warm[i]);
+            let saturated = crate::lanes::saturation_ratio(t, shell.pressure);
+            assert!(w >= 0.0 && w <= saturated * 1.001 + 1e-7, "hour {hour}: {w} over {saturated}");
+            assert!(after.heat.mantle[i] <= after.heat.core[i] + 1e-9, "hour {hour}");
+        }
+    });
+}
