@@ -3,6 +3,7 @@
 #[cfg(test)]
 mod audit;
 mod block;
+mod curve;
 mod daylight;
 mod edges;
 mod ends;
@@ -19,6 +20,7 @@ mod start;
 mod steady;
 mod step;
 
+pub use curve::{ClusterAnswer, cluster_at};
 pub use ends::{Cause, Ends};
 pub use engine::{Housed, Settings, Yard, run};
 pub use environment::{Environment, YardShelter};
