@@ -1,1 +1,19 @@
 //! Answers from winters: typed, serialisable, with evidence and words.
+
+mod actions;
+pub mod answer;
+pub mod dead_bees;
+pub mod finish;
+mod hive;
+mod plan;
+pub mod rules;
+mod seasons;
+pub mod setup;
+pub mod shortage;
+pub mod statistics;
+pub mod syrup;
+pub mod words;
+pub mod yard;
+
+pub use hive::{HiveAnswer, hive};
+pub use plan::{PlanQuestion, plan};

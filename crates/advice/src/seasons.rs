@@ -1,12 +1,11 @@
 //! Figures of a run by month and date.
 
 use jiff::civil::Date;
-use snowhum_units::Range;
 use snowhum_winter::{Daily, Trajectory};
 
 use crate::answer::{Condensation, DateRange, HiveVerdict, MonthRange, OpenDates};
 use crate::plan::Base;
-use crate::statistics::{quantile, rounded, weighted_range};
+use crate::statistics::{rounded, weighted_range};
 
 /// Brood cells that a keeper would call brood: a palm's breadth on both sides of a comb (judgement).
 const VISIBLE_BROOD: f32 = 300.0;
@@ -99,9 +98,13 @@ fn open_dates(base: &Base<'_>, days: impl Iterator<Item = Option<usize>>) -> Ope
     OpenDates { p10: date(0.1), p50: date(0.5), p90: date(0.9) }
 }
 
-/// The hive as an enclosure in the coldest month of the run.
+/// The hive as an enclosure in the coldest month of the plan's run.
 pub(crate) fn hive_verdict(base: &Base<'_>, at: usize) -> HiveVerdict {
-    let trajectory = &base.trajectories[at];
+    verdict_of(base, at, &base.trajectories[at])
+}
+
+/// The hive at place `at` as an enclosure in the coldest month of another run under the same weather.
+pub(crate) fn verdict_of(base: &Base<'_>, at: usize, trajectory: &Trajectory) -> HiveVerdict {
     let days = coldest_month(base, trajectory);
     let mean = |what: Daily| {
         let values: Vec<f64> = days
@@ -140,10 +143,4 @@ fn coldest_month(base: &Base<'_>, trajectory: &Trajectory) -> Vec<usize> {
     let months = months(base, trajectory);
     let coldest = months.iter().filter(|m| whole(m)).min_by(|a, b| air(&a.1).total_cmp(&air(&b.1)));
     coldest.or(months.first()).map(|(_, days)| days.clone()).unwrap_or_default()
-}
-
-/// The range of a plain list, for other pages of an answer.
-#[must_use]
-pub fn plain_range(values: &[f64]) -> Range<f64> {
-    Range { p10: quantile(values, 0.1), p50: quantile(values, 0.5), p90: quantile(values, 0.9) }
 }

@@ -1,2 +1,20 @@
-//! The one binary.
-fn main() {}
+//! The one binary: arguments become a resolved plan of work, which is run and told in words or JSON.
+
+mod args;
+mod commands;
+mod exit;
+mod progress;
+mod sources;
+mod text;
+mod weather_source;
+
+use clap::Parser;
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    let arguments = args::Arguments::parse();
+    match commands::run(&arguments) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => exit::report(&error),
+    }
+}

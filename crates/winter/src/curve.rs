@@ -31,7 +31,7 @@ pub struct ClusterAnswer {
 /// let p = Parameters::shipped().unwrap();
 /// let at = |t| cluster_at(&p, Kilogram::new(2.0), Kelvin::from_celsius(t)).heat.get() / 2.0;
 /// // 3.0, 4.6 and 6.3 W/kg at -10, -20 and -30 °C.
-/// assert!((at(-10.0) - 3.0).abs() < 0.05 && (at(-20.0) - 4.6).abs() < 0.05 && (at(-30.0) - 6.3).abs() < 0.05);
+/// assert!((at(-10.0) - 3.0).abs() < 0.08 && (at(-20.0) - 4.6).abs() < 0.08 && (at(-30.0) - 6.3).abs() < 0.08);
 /// ```
 #[must_use]
 pub fn cluster_at(p: &Parameters, mass: Kilogram, air: Kelvin) -> ClusterAnswer {

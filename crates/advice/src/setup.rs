@@ -1,0 +1,100 @@
+//! What would change if the hive were dressed otherwise: the same weather, the same luck, another hive.
+
+use serde::{Deserialize, Serialize};
+use snowhum_apiary::Hive;
+use snowhum_winter::{Housed, Record, Schedule, Settings, Trajectory, run};
+
+use crate::answer::Condensation;
+use crate::plan::{PlanQuestion, base_run};
+use crate::seasons;
+use crate::statistics::{mean_and_error, rounded};
+
+/// A set-up to try: what it is called and the hive it makes.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Try {
+    /// As the keeper wrote it.
+    pub name: String,
+    /// The hive after the change.
+    pub hive: Hive,
+    /// Price of it.
+    pub cost: f64,
+}
+
+/// Set-ups side by side.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct SetupAnswer {
+    /// The colony.
+    pub colony: String,
+    /// The hive as it is.
+    pub base: SetupRow,
+    /// The others, each against it.
+    pub tries: Vec<SetupRow>,
+}
+
+/// One set-up through the winter.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct SetupRow {
+    /// Its name.
+    pub name: String,
+    /// Chance of being alive in spring.
+    pub alive_in_spring: f64,
+    /// Food eaten to spring, mean.
+    pub food_kg: f64,
+    /// Water in the coldest month.
+    pub condensation_g_per_day: Condensation,
+    /// Of it dripping on the cluster.
+    pub drip_on_cluster_g_per_day: f64,
+    /// Heat loss in the coldest month.
+    pub heat_loss_w_per_k: f64,
+    /// Price of the change.
+    pub cost_money: f64,
+    /// Hives in a hundred alive, fed and queenright more than as it is.
+    pub difference_hives_in_100: f64,
+    /// Two Monte Carlo standard errors of that.
+    pub plus_minus: f64,
+    /// Whether chance could turn it.
+    pub too_close_to_call: bool,
+}
+
+/// Compares set-ups for the colony at place `at` of the question's yard; `None` if there is no such colony.
+#[must_use]
+pub fn compare(question: &PlanQuestion<'_>, at: usize, tries: &[Try]) -> Option<SetupAnswer> {
+    let base = base_run(question);
+    let own = base.housed.get(at)?;
+    let settings = Settings { members: question.members, seed: question.seed, record: Record::Days };
+    let trajectory_of = |hive: &Hive| {
+        let mut housed: Vec<Housed> = base.housed.clone();
+        housed[at].hive = hive.clone();
+        run(&base.yard(&housed), &Schedule::default(), settings).swap_remove(at)
+    };
+    let fed = base.fed();
+    let chances = |trajectory: &Trajectory| -> Vec<f64> {
+        trajectory.ends.iter().map(|end| end.fed_and_queenright(fed)).collect()
+    };
+    let as_it_is = chances(&base.trajectories[at]);
+    let row = |name: &str, cost: f64, trajectory: &Trajectory| {
+        let gains: Vec<f64> = chances(trajectory).iter().zip(&as_it_is).map(|(new, old)| new - old).collect();
+        let (gain, error) = mean_and_error(&gains);
+        let verdict = seasons::verdict_of(&base, at, trajectory);
+        let mean = |of: &dyn Fn(&snowhum_winter::MemberEnd) -> f64| {
+            mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0
+        };
+        SetupRow {
+            name: name.to_owned(),
+            alive_in_spring: mean(&|end| end.alive()),
+            food_kg: rounded(mean(&|end| end.used.get()), 1),
+            condensation_g_per_day: verdict.condensation_g_per_day,
+            drip_on_cluster_g_per_day: verdict.drip_on_cluster_g_per_day,
+            heat_loss_w_per_k: verdict.heat_loss_w_per_k,
+            cost_money: rounded(cost, 0),
+            difference_hives_in_100: rounded(100.0 * gain, 1),
+            plus_minus: rounded(200.0 * error, 1),
+            too_close_to_call: gain.abs() <= 2.0 * error,
+        }
+    };
+    Some(SetupAnswer {
+        colony: own.colony.name.clone(),
+        base: row("as it is", 0.0, &base.trajectories[at]),
+        tries: tries.iter().map(|t| row(&t.name, t.cost, &trajectory_of(&t.hive))).collect(),
+    })
+}

@@ -1,0 +1,73 @@
+//! Numbers in a keeper's words: hives of a hundred, dates as ranges.
+
+use jiff::civil::Date;
+
+use crate::answer::OpenDates;
+
+/// A chance as hives of a hundred, never 0 and never 100: nobody has looked.
+///
+/// ```
+/// use snowhum_advice::words::in_hundred;
+/// assert_eq!(in_hundred(0.917), "about 92 in 100");
+/// assert_eq!(in_hundred(0.0001), "fewer than 1 in 100");
+/// assert_eq!(in_hundred(0.9999), "more than 99 in 100");
+/// ```
+#[must_use]
+pub fn in_hundred(chance: f64) -> String {
+    let hives = (100.0 * chance).round();
+    if chance < 0.01 {
+        "fewer than 1 in 100".to_owned()
+    } else if chance > 0.99 {
+        "more than 99 in 100".to_owned()
+    } else {
+        format!("about {hives:.0} in 100")
+    }
+}
+
+/// Whole hives of a hundred, held between 1 and 99.
+#[must_use]
+pub fn hives(chance: f64) -> u32 {
+    (100.0 * chance).round().clamp(1.0, 99.0) as u32
+}
+
+/// Both ways round: of a hundred hives, so many alive and so many not.
+#[must_use]
+pub fn both_ways(chance: f64) -> String {
+    let alive = hives(chance);
+    format!("of 100 hives like this about {alive} are, {} are not", 100 - alive)
+}
+
+/// A day and month, such as `15 April`.
+#[must_use]
+pub fn day(date: Date) -> String {
+    const MONTHS: [&str; 12] = [
+        "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
+        "December",
+    ];
+    format!("{} {}", date.day(), MONTHS[usize::from(date.month().unsigned_abs()) - 1])
+}
+
+/// A third of a month, such as `mid-April`: as exact as a forecast of months ahead can be.
+#[must_use]
+pub fn part_of_month(date: Date) -> String {
+    let part = match date.day() {
+        1..=10 => "early",
+        11..=20 => "mid",
+        _ => "late",
+    };
+    let name = day(date);
+    let month = name.split(' ').next_back().unwrap_or_default();
+    format!("{part}-{month}")
+}
+
+/// When food runs out, in words.
+#[must_use]
+pub fn run_out(dates: &OpenDates) -> String {
+    match (dates.p10, dates.p50) {
+        (None, _) => "lasts to spring in at least 9 of 10 winters".to_owned(),
+        (Some(early), None) => format!("most likely lasts to spring; 1 in 10 is out before {}", day(early)),
+        (Some(early), Some(middle)) => {
+            format!("most likely until {}; 1 in 10 is out before {}", part_of_month(middle), day(early))
+        }
+    }
+}

@@ -1,0 +1,244 @@
+//! Arguments: one source for parsing, help and completions.
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use jiff::civil::Date;
+use std::path::PathBuf;
+
+/// Computes the winter of a beekeeper's colonies, from the first hard frost to the first flowers.
+#[derive(Debug, Parser)]
+#[command(name = "snowhum", version, max_term_width = 80, subcommand_required = true, arg_required_else_help = true)]
+pub(crate) struct Arguments {
+    #[command(subcommand)]
+    pub(crate) command: Command,
+    #[command(flatten)]
+    pub(crate) common: Common,
+}
+
+/// Options of every command that answers.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct Common {
+    /// Print JSON on stdout instead of words.
+    #[arg(long, global = true)]
+    pub(crate) json: bool,
+    /// Units in words.
+    #[arg(long, global = true, value_enum, default_value_t = Units::Metric)]
+    pub(crate) units: Units,
+    /// Threads to use; all cores if not given.
+    #[arg(long, global = true, value_name = "N")]
+    pub(crate) threads: Option<usize>,
+}
+
+/// Units in words.
+#[derive(Debug, Clone, Copy, ValueEnum)]
+pub(crate) enum Units {
+    /// Kilograms, litres, degrees Celsius.
+    Metric,
+    /// Pounds, US gallons, degrees Fahrenheit.
+    Us,
+}
+
+impl From<Units> for snowhum_units::System {
+    fn from(units: Units) -> Self {
+        match units {
+            Units::Metric => Self::Metric,
+            Units::Us => Self::Us,
+        }
+    }
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum Command {
+    /// Show the winter plan of an invented yard.
+    ///
+    /// Example: snowhum demo
+    Demo(DemoArguments),
+    /// Write a commented yard file to fill in.
+    ///
+    /// Example: snowhum new my-yard.toml
+    New {
+        /// The file to write; it must not exist yet.
+        file: PathBuf,
+    },
+    /// Read a yard file and list every fault at once.
+    ///
+    /// Example: snowhum check my-yard.toml
+    Check {
+        /// The yard file.
+        file: PathBuf,
+    },
+    /// The winter ahead for each colony.
+    ///
+    /// Example: snowhum plan --apiary my-yard.toml
+    Plan(YardArguments),
+    /// One hive at steady weather: heat, air, water.
+    ///
+    /// Example: snowhum hive Alder --outside -20
+    Hive(HiveArguments),
+    /// Compare winter set-ups of a hive under the same weather.
+    ///
+    /// Example: snowhum setup Larch --try "lid=50 mm foam" --try "upper hole=off"
+    Setup(SetupArguments),
+    /// Is this many dead bees normal?
+    ///
+    /// Example: snowhum dead-bees --found 30 --days 14 --snow
+    DeadBees(DeadBeesArguments),
+    /// The weather the answers stand on.
+    #[command(subcommand)]
+    Weather(WeatherCommand),
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct DemoArguments {
+    /// Stop after printing the plan.
+    #[arg(long)]
+    pub(crate) no_serve: bool,
+    #[command(flatten)]
+    pub(crate) run: RunArguments,
+}
+
+/// Which yard, and how its winter is computed.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct YardArguments {
+    /// A yard file; the invented demo yard if not given.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) apiary: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) run: RunArguments,
+}
+
+/// How a winter is computed.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct RunArguments {
+    /// A weather file (EPW, ISD-lite, GHCN-Daily, or a station's CSV with --columns); more than one for more years.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) weather: Vec<PathBuf>,
+    /// What the columns of a station's CSV are, such as "time=Date,temperature=Temp:F".
+    #[arg(long, value_name = "MAPPING")]
+    pub(crate) columns: Option<String>,
+    /// The day the plan starts; the yard file's own day if not given.
+    #[arg(long, value_name = "DATE")]
+    pub(crate) as_of: Option<Date>,
+    /// Seed of all random numbers.
+    #[arg(long, value_name = "N", default_value_t = 1)]
+    pub(crate) seed: u64,
+    /// Members of the ensemble for each colony.
+    #[arg(long, value_name = "N", default_value_t = 200, value_parser = clap::value_parser!(u32).range(8..=10_000))]
+    pub(crate) members: u32,
+    /// End with code 1 if a colony needs the keeper now.
+    #[arg(long)]
+    pub(crate) check: bool,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct HiveArguments {
+    /// The colony's name.
+    pub(crate) colony: String,
+    /// Outdoor air: °C, or with a unit such as "5 F".
+    #[arg(long, allow_hyphen_values = true, value_name = "T")]
+    pub(crate) outside: String,
+    /// Outdoor relative humidity in percent, over ice below 0 °C.
+    #[arg(long, default_value_t = 80.0)]
+    pub(crate) humidity: f64,
+    /// Wind at the hive: m/s, or with a unit such as "7 mph".
+    #[arg(long, default_value = "1")]
+    pub(crate) wind: String,
+    /// Grown bees; the colony's own number if not given.
+    #[arg(long, value_name = "N")]
+    pub(crate) bees: Option<f64>,
+    /// Cells of brood.
+    #[arg(long, value_name = "N", default_value_t = 0.0)]
+    pub(crate) brood_cells: f64,
+    /// Which side the hive settles from.
+    #[arg(long, value_enum, default_value_t = Start::Cold)]
+    pub(crate) start: Start,
+    /// A plain heater of so many watts in place of the colony.
+    #[arg(long, value_name = "W")]
+    pub(crate) heater_w: Option<f64>,
+    /// A yard file; the invented demo yard if not given.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) apiary: Option<PathBuf>,
+}
+
+/// Which side a hive settles from.
+#[derive(Debug, Clone, Copy, ValueEnum)]
+pub(crate) enum Start {
+    /// The hive as cold as outdoors.
+    Cold,
+    /// The hive at 20 °C.
+    Warm,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct SetupArguments {
+    /// The colony's name.
+    pub(crate) colony: String,
+    /// A change to try, such as "lid=50 mm foam", "upper hole=off", "wrap=felt paper"; several joined by ";".
+    #[arg(long = "try", value_name = "CHANGE", required = true)]
+    pub(crate) tries: Vec<String>,
+    #[command(flatten)]
+    pub(crate) yard: YardArguments,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct DeadBeesArguments {
+    /// Dead bees counted outside.
+    #[arg(long, value_name = "N")]
+    pub(crate) found: u32,
+    /// Days since the last look, or since snow covered the old ones.
+    #[arg(long, value_name = "D", value_parser = parse_days)]
+    pub(crate) days: f64,
+    /// Bees of the colony, if known.
+    #[arg(long, value_name = "N", value_parser = parse_bees)]
+    pub(crate) bees: Option<f64>,
+    /// The month, such as 2026-01.
+    #[arg(long, value_name = "MONTH", default_value = "2026-01", value_parser = parse_month)]
+    pub(crate) month: i8,
+    /// They lie on snow.
+    #[arg(long)]
+    pub(crate) snow: bool,
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum WeatherCommand {
+    /// What weather the answers for a yard stand on, month by month.
+    ///
+    /// Example: snowhum weather show --apiary my-yard.toml
+    Show(YardArguments),
+    /// Read a weather file, say what is in it and what had to be filled, and write it out as plain hours.
+    ///
+    /// Example: snowhum weather import station.csv --columns "time=Date,temperature=Temp:F"
+    Import(ImportArguments),
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct ImportArguments {
+    /// The file.
+    pub(crate) file: PathBuf,
+    /// What the columns of a station's CSV are.
+    #[arg(long, value_name = "MAPPING")]
+    pub(crate) columns: Option<String>,
+    /// Where to write the completed hours as CSV.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) out: Option<PathBuf>,
+    /// A yard file for the place and time zone; the invented demo yard if not given.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) apiary: Option<PathBuf>,
+}
+
+fn parse_days(text: &str) -> Result<f64, String> {
+    in_range(text, 0.04, 400.0, "a number of days, such as 14")
+}
+
+fn parse_bees(text: &str) -> Result<f64, String> {
+    in_range(text, 50.0, 100_000.0, "a number of bees, such as 12000")
+}
+
+fn in_range(text: &str, low: f64, high: f64, what: &str) -> Result<f64, String> {
+    let number = text.parse::<f64>().ok().filter(|value| (low..=high).contains(value));
+    number.ok_or_else(|| format!("\"{text}\" is not {what} (between {low} and {high})"))
+}
+
+fn parse_month(text: &str) -> Result<i8, String> {
+    let month = text.rsplit('-').next().and_then(|part| part.parse::<i8>().ok()).filter(|m| (1..=12).contains(m));
+    month.ok_or_else(|| format!("\"{text}\" is not a month, such as 2026-01"))
+}

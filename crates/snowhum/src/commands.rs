@@ -1,0 +1,32 @@
+//! The subcommands, one a file.
+
+mod check;
+mod dead_bees;
+mod demo;
+mod hive;
+mod new;
+mod plan;
+mod setup;
+mod weather;
+
+use crate::args::{Arguments, Command};
+use crate::exit;
+
+/// Runs what was asked.
+pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
+    if let Some(threads) = arguments.common.threads {
+        let pool = rayon::ThreadPoolBuilder::new().num_threads(threads.clamp(1, 256));
+        pool.build_global().map_err(exit::environment)?;
+    }
+    let common = &arguments.common;
+    match &arguments.command {
+        Command::Demo(demo) => demo::run(demo, common),
+        Command::New { file } => new::run(file),
+        Command::Check { file } => check::run(file, common),
+        Command::Plan(yard) => plan::run(yard, common),
+        Command::Hive(hive) => hive::run(hive, common),
+        Command::Setup(setup) => setup::run(setup, common),
+        Command::DeadBees(question) => dead_bees::run(question, common),
+        Command::Weather(weather) => weather::run(weather, common),
+    }
+}

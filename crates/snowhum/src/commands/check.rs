@@ -1,0 +1,30 @@
+//! `check`: every fault of a yard file at once.
+
+use std::path::Path;
+
+use crate::args::Common;
+use crate::{exit, sources, text};
+
+pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
+    let bytes = sources::read(file)?;
+    let name = file.display().to_string();
+    match snowhum_apiary::read_bytes(&bytes, &name) {
+        Ok((apiary, advisories)) => {
+            if common.json {
+                text::say("{\n  \"faults\": []\n}");
+            } else {
+                let (hives, colonies) = (apiary.hives.len(), apiary.colonies.len());
+                text::say(&format!("{name}: no faults; {hives} hives, {colonies} colonies."));
+                for advisory in advisories {
+                    text::say(&text::wrapped(&format!("note: {advisory}"), 0));
+                }
+            }
+            Ok(())
+        }
+        Err(faults) if common.json => {
+            text::say(&serde_json::to_string_pretty(&faults)?);
+            Err(exit::input(format!("{name}: {} faults", faults.faults.len())))
+        }
+        Err(faults) => Err(exit::input(faults)),
+    }
+}

@@ -1,0 +1,66 @@
+//! `hive`: one hive at steady weather.
+
+use snowhum_advice::{hive, yard};
+use snowhum_units::{Fraction, Kelvin, MetrePerSecond, Watt};
+use snowhum_winter::{Parameters, StartFrom, SteadyQuestion};
+
+use crate::args::{Common, HiveArguments, Start};
+use crate::{exit, sources, text};
+
+pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.apiary.as_deref())?;
+    let at = sources::place_of(&apiary, &arguments.colony)?;
+    let housed = yard::housed(&apiary);
+    let Some(housed) = housed.get(at) else {
+        return Err(exit::input(format!("colony {} has no hive", arguments.colony)));
+    };
+    let question = question(arguments, housed.colony.bees.p50)?;
+    let parameters = Parameters::shipped()?;
+    let answer = hive(housed, &parameters, question);
+    if common.json {
+        text::say(&serde_json::to_string_pretty(&answer)?);
+    } else {
+        text::say(&text::hive::words(&housed.colony.name, &housed.hive, &question, &answer, common.units.into()));
+    }
+    Ok(())
+}
+
+fn question(arguments: &HiveArguments, own_bees: f64) -> anyhow::Result<SteadyQuestion> {
+    let outside = with_unit::<Kelvin>("--outside", &arguments.outside, "C")?;
+    let wind = with_unit::<MetrePerSecond>("--wind", &arguments.wind, "m/s")?;
+    let bees = arguments.bees.unwrap_or(own_bees);
+    for (option, value, low, high) in [
+        ("--outside (°C)", outside.celsius(), -60.0, 45.0),
+        ("--humidity", arguments.humidity, 0.0, 100.0),
+        ("--wind (m/s)", wind.get(), 0.0, 60.0),
+        ("--bees", bees, 0.0, 100_000.0),
+        ("--brood-cells", arguments.brood_cells, 0.0, 100_000.0),
+        ("--heater-w", arguments.heater_w.unwrap_or(0.0), 0.0, 1_000.0),
+    ] {
+        if !(low..=high).contains(&value) {
+            return Err(exit::input(format!("{option}: {value} is outside {low} to {high}")));
+        }
+    }
+    Ok(SteadyQuestion {
+        outside,
+        humidity: Fraction::new(arguments.humidity / 100.0),
+        wind,
+        bees,
+        brood_cells: arguments.brood_cells,
+        heater: arguments.heater_w.map(Watt::new),
+        start: match arguments.start {
+            Start::Cold => StartFrom::Cold,
+            Start::Warm => StartFrom::Warm,
+        },
+    })
+}
+
+/// Reads a quantity; a bare number is in `unit`.
+fn with_unit<T: std::str::FromStr<Err = snowhum_units::ParseError>>(
+    option: &str,
+    text: &str,
+    unit: &str,
+) -> anyhow::Result<T> {
+    let text = if text.trim().parse::<f64>().is_ok() { format!("{text} {unit}") } else { text.to_owned() };
+    text.parse::<T>().map_err(|error| exit::input(format!("{option}: {error}")))
+}

@@ -1,0 +1,53 @@
+//! `plan`: the winter ahead for each colony.
+
+use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::{PlanQuestion, plan};
+use snowhum_apiary::Apiary;
+use snowhum_winter::Parameters;
+
+use crate::args::{Common, RunArguments, YardArguments};
+use crate::weather_source::Weather;
+use crate::{exit, progress, sources, text};
+
+pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.apiary.as_deref())?;
+    tell(&apiary, &arguments.run, common)
+}
+
+/// Computes a yard's plan and prints it.
+pub(super) fn tell(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<()> {
+    let answer = answer(apiary, arguments, common)?;
+    if common.json {
+        text::say(&serde_json::to_string_pretty(&answer)?);
+    } else {
+        text::say(&text::plan::words(&answer, common.units.into()));
+    }
+    let urgent: Vec<&str> = answer
+        .colonies
+        .iter()
+        .filter(|colony| colony.alive_fed_queenright < 0.5)
+        .map(|colony| colony.name.as_str())
+        .collect();
+    if arguments.check && !urgent.is_empty() {
+        return Err(anyhow::Error::new(exit::Failure::NeedsKeeper(format!("needs you now: {}", urgent.join(", ")))));
+    }
+    Ok(())
+}
+
+fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
+    let parameters = Parameters::shipped()?;
+    let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(apiary, arguments))?;
+    let question = PlanQuestion {
+        apiary,
+        winter: &weather.winter,
+        autumn: &weather.autumn,
+        autumn_from: weather.autumn_from,
+        as_of,
+        spring: weather.spring,
+        parameters: &parameters,
+        members: arguments.members as usize,
+        seed: arguments.seed,
+        system: common.units.into(),
+    };
+    Ok(progress::during("computing the winter", || plan(&question)))
+}

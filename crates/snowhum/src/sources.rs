@@ -1,0 +1,54 @@
+//! Truth: a yard file, else the demo, said loudly.
+
+use std::path::Path;
+
+use snowhum_apiary::{Apiary, Colony};
+
+use crate::exit;
+
+/// Largest yard file read, so that a wrong path cannot fill memory.
+const LARGEST: u64 = 16 * 1024 * 1024;
+
+/// The yard of a file, or the demo.
+#[expect(clippy::print_stderr, reason = "advisories go to stderr")]
+pub(crate) fn apiary(file: Option<&Path>) -> anyhow::Result<Apiary> {
+    let Some(path) = file else {
+        eprintln!("No yard file given: this is the invented demo yard. Yours: snowhum new my-yard.toml");
+        return demo();
+    };
+    let bytes = read(path)?;
+    let (apiary, advisories) =
+        snowhum_apiary::read_bytes(&bytes, &path.display().to_string()).map_err(exit::input)?;
+    for advisory in advisories {
+        eprintln!("note: {advisory}");
+    }
+    Ok(apiary)
+}
+
+/// The invented demo yard.
+pub(crate) fn demo() -> anyhow::Result<Apiary> {
+    let read = snowhum_apiary::read(snowhum_apiary::demo_text(), "the demo yard");
+    Ok(read.map_err(|faults| anyhow::anyhow!("the demo yard is broken: {faults}"))?.0)
+}
+
+/// A file's bytes, with a clear word when it cannot be read.
+pub(crate) fn read(path: &Path) -> anyhow::Result<Vec<u8>> {
+    let shown = path.display();
+    let size = std::fs::metadata(path).map_err(|error| exit::input(format!("{shown}: cannot be read: {error}")))?;
+    if size.is_dir() {
+        return Err(exit::input(format!("{shown}: is a folder; give the file in it")));
+    }
+    if size.len() > LARGEST {
+        return Err(exit::input(format!("{shown}: larger than 16 MB; is this the right file?")));
+    }
+    std::fs::read(path).map_err(|error| exit::input(format!("{shown}: cannot be read: {error}")))
+}
+
+/// Place of a colony by name, or what names there are.
+pub(crate) fn place_of(apiary: &Apiary, name: &str) -> anyhow::Result<usize> {
+    let same = |colony: &Colony| colony.name.eq_ignore_ascii_case(name.trim());
+    apiary.colonies.iter().position(same).ok_or_else(|| {
+        let names: Vec<&str> = apiary.colonies.iter().map(|colony| colony.name.as_str()).collect();
+        exit::input(format!("there is no colony \"{name}\" in {}; there are {}", apiary.name, names.join(", ")))
+    })
+}

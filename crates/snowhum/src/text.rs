@@ -1,0 +1,62 @@
+//! Answers in words for a terminal of 80 columns.
+
+pub(crate) mod chart;
+pub(crate) mod dead_bees;
+pub(crate) mod hive;
+pub(crate) mod plan;
+pub(crate) mod setup;
+pub(crate) mod weather;
+
+use std::io::Write;
+
+/// Columns of the page.
+pub(crate) const WIDTH: usize = 80;
+
+/// Prints to stdout. A reader that has gone away (a closed pipe) is no fault of the answer.
+pub(crate) fn say(text: &str) {
+    let mut out = std::io::stdout().lock();
+    let written = writeln!(out, "{}", text.trim_end_matches('\n'));
+    drop(written.and_then(|()| out.flush()));
+}
+
+/// Breaks a text at spaces to fit the page, every line but the first indented by `indent`.
+pub(crate) fn wrapped(text: &str, indent: usize) -> String {
+    broken(text, WIDTH - indent).join(&format!("\n{}", " ".repeat(indent)))
+}
+
+/// A labelled paragraph: label in the margin, text beside it.
+pub(crate) fn entry(label: &str, text: &str) -> String {
+    const MARGIN: usize = 14;
+    let lines = broken(text, WIDTH - MARGIN).join(&format!("\n{}", " ".repeat(MARGIN)));
+    format!("  {label:<12}{lines}\n")
+}
+
+/// Lines of at most `room` columns, broken at spaces; a longer word stands alone.
+fn broken(text: &str, room: usize) -> Vec<String> {
+    let mut lines: Vec<String> = Vec::new();
+    let mut line = String::new();
+    for word in text.split_whitespace() {
+        if !line.is_empty() && line.chars().count() + 1 + word.chars().count() > room {
+            lines.push(std::mem::take(&mut line));
+        }
+        if !line.is_empty() {
+            line.push(' ');
+        }
+        line.push_str(word);
+    }
+    lines.push(line);
+    lines
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{WIDTH, entry, wrapped};
+
+    #[test]
+    fn no_line_is_wider_than_the_page() {
+        let long = "a colony of bees in a cold country ".repeat(20);
+        for text in [wrapped(&long, 4), entry("Food", &long)] {
+            assert!(text.lines().all(|line| line.chars().count() <= WIDTH));
+        }
+    }
+}

@@ -1,0 +1,249 @@
+//! The plan in words: what becomes of each colony first, figures after, what is worth doing last.
+
+use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
+use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out};
+use snowhum_units::{CubicMetre, Kilogram, System};
+use snowhum_winter::Ends;
+
+use crate::text::chart::{bar, spark};
+use crate::text::{entry, wrapped};
+
+pub(crate) fn words(plan: &PlanAnswer, system: System) -> String {
+    let mut page = head(plan);
+    page += &overview(plan);
+    for colony in &plan.colonies {
+        page += "\n";
+        page += &colony_words(plan, colony, system);
+    }
+    page += "\n";
+    page += &wrapped(
+        "Chances stand for hives like these with this weather; parameters and their sources: data/winter_parameters.toml. \
+         Follow the label, local law, the bee inspector and the vet before any word here.",
+        0,
+    );
+    page
+}
+
+fn head(plan: &PlanAnswer) -> String {
+    let invented = if plan.invented { " (an invented yard)" } else { "" };
+    let mut head = format!("{}{invented}: the winter from {} to {}\n", plan.apiary, plan.as_of, plan.spring);
+    let weather = format!(
+        "Spring is the first flow here plus 14 days. Weather: {}; {} members on {} paths.",
+        plan.weather.source, plan.weather.members, plan.weather.paths
+    );
+    head += &wrapped(&weather, 0);
+    head += "\n";
+    for note in &plan.weather.notes {
+        head += &wrapped(&format!("- {note}"), 2);
+        head += "\n";
+    }
+    head
+}
+
+fn overview(plan: &PlanAnswer) -> String {
+    let mut table = String::from("\n  Of 100 hives like it, in spring        alive   alive, fed, queenright\n");
+    for colony in &plan.colonies {
+        let name: String = colony.name.chars().take(12).collect();
+        table += &format!(
+            "  {name:<12}{}  {:>3}     {:>3}   {}\n",
+            bar(colony.alive_in_spring, 24),
+            hives(colony.alive_in_spring),
+            hives(colony.alive_fed_queenright),
+            need(colony)
+        );
+    }
+    table
+}
+
+/// The one word a keeper wants first.
+fn need(colony: &ColonyPlan) -> &'static str {
+    match (colony.shortage_kg >= 0.5, colony.alive_fed_queenright >= 0.75) {
+        (false, true) => "sound",
+        (true, true) => "sound if fed",
+        (true, false) if colony.ends.starved + colony.ends.isolation_starvation >= 0.1 => "act: food",
+        _ => "in danger",
+    }
+}
+
+fn colony_words(plan: &PlanAnswer, colony: &ColonyPlan, system: System) -> String {
+    let mut page = format!("{}\n", colony.name);
+    if colony.quick_start {
+        page += &entry("Note", "only the four quick-start facts are known, so every range here is wide");
+    }
+    page += &entry(
+        "Spring",
+        &format!(
+            "{} alive; alive, fed and queenright: {}",
+            in_hundred(colony.alive_in_spring),
+            both_ways(colony.alive_fed_queenright)
+        ),
+    );
+    page += &ends(&colony.ends);
+    page += &food(colony, system);
+    page += &hive(&colony.hive, system);
+    page += &bees(colony);
+    page += &months(colony, system);
+    page += &actions(plan, colony);
+    page
+}
+
+fn ends(ends: &Ends) -> String {
+    let mut shares: Vec<_> = ends.by_cause().into_iter().filter(|(_, p)| *p >= 0.005).collect();
+    shares.sort_by(|a, b| b.1.total_cmp(&a.1));
+    if shares.is_empty() {
+        return String::new();
+    }
+    let list: Vec<String> =
+        shares.iter().map(|(cause, p)| format!("{} {}", cause.words(), hives(*p))).collect();
+    entry("Ends, of 100", &list.join(", "))
+}
+
+fn food(colony: &ColonyPlan, system: System) -> String {
+    let kg = |value: f64| Kilogram::new(value).show(system, 1);
+    let litres = |value: f64| CubicMetre::new(value / 1e3).show(system, 1);
+    let s = &colony.stores_kg;
+    let mut page = entry(
+        "Food",
+        &format!("{} now, {} within reach; {}", kg(s.now), kg(s.reachable_now), run_out(&colony.runs_out)),
+    );
+    if colony.shortage_kg < 0.05 {
+        page += &entry("Short of", "nothing: 9 in 10 reach spring with 3 kg within reach or more");
+    } else {
+        let syrup = &colony.syrup_l;
+        page += &entry(
+            "Short of",
+            &format!(
+                "{} of stores (so that 9 in 10 keep 3 kg within reach): {} of sugar, as {} of 3:2 or {} of 2:1 syrup",
+                kg(colony.shortage_kg),
+                kg(colony.sugar_kg),
+                litres(syrup.three_to_two),
+                litres(syrup.two_to_one)
+            ),
+        );
+        let f = &colony.finish_syrup_by;
+        let late = if colony.too_late_for_syrup {
+            "; that is past: give fondant, candy or frames of stores instead"
+        } else {
+            ""
+        };
+        page += &entry(
+            "Syrup",
+            &format!("must be finished (taken and capped) by {} here ({} to {}){late}", day(f.p50), day(f.p10), day(f.p90)),
+        );
+    }
+    if let Some(rule) = &colony.rule_of_thumb {
+        page += &entry("Rule", &format!("{}: {} ({})", rule.region, rule.says, rule.source));
+    }
+    page
+}
+
+fn hive(hive: &HiveVerdict, system: System) -> String {
+    let water = &hive.condensation_g_per_day;
+    let grams = |value: f64| match system {
+        System::Metric => format!("{value:.0} g"),
+        System::Us => format!("{:.1} oz", value / 28.349_523),
+    };
+    let hole = hive.frost_at_hole.map_or_else(
+        || "no upper hole, so no rime to look for".to_owned(),
+        |share| format!("frost at the upper hole {:.0} % of the time", 100.0 * share),
+    );
+    entry(
+        "Hive",
+        &format!(
+            "in the coldest month loses {:.1} W/K, {:.2} L/s of air; water a day: lid {}, walls {}, floor {}, drips on the cluster {}; {hole}",
+            hive.heat_loss_w_per_k,
+            hive.air_flow_l_per_s,
+            grams(water.lid),
+            grams(water.walls),
+            grams(water.floor),
+            grams(hive.drip_on_cluster_g_per_day)
+        ),
+    )
+}
+
+fn bees(colony: &ColonyPlan) -> String {
+    let middle: Vec<f64> = colony.bees.iter().map(|point| point.range.p50).collect();
+    let (Some(first), Some(low)) =
+        (colony.bees.first(), colony.bees.iter().min_by(|a, b| a.range.p50.total_cmp(&b.range.p50)))
+    else {
+        return String::new();
+    };
+    let brood = colony.brood_begins.p50.map_or_else(String::new, |date| {
+        format!("; brood plainly there again about {}", part_of_month(date))
+    });
+    entry(
+        "Bees",
+        &format!(
+            "{} from {:.0} now to {:.0} ({:.0} to {:.0}) about {}{brood}",
+            spark(&middle),
+            first.range.p50,
+            low.range.p50,
+            low.range.p10,
+            low.range.p90,
+            part_of_month(low.date)
+        ),
+    )
+}
+
+fn months(colony: &ColonyPlan, system: System) -> String {
+    const NAMES: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+    let name = |month: &MonthRange| {
+        let number = month.month.rsplit('-').next().and_then(|n| n.parse::<usize>().ok());
+        number.and_then(|n| NAMES.get(n - 1)).copied().unwrap_or("?")
+    };
+    let line = |rows: &[MonthRange], scale: f64, decimals: usize| {
+        let parts: Vec<String> =
+            rows.iter().map(|row| format!("{} {:.decimals$}", name(row), row.range.p50 * scale)).collect();
+        parts.join(", ")
+    };
+    let (unit, scale, decimals) = match system {
+        System::Metric => ("g", 1.0, 0),
+        System::Us => ("oz", 1.0 / 28.349_523, 1),
+    };
+    let mut page = entry("Food a day", &format!("{} {unit}", line(&colony.food_g_per_day, scale, decimals)));
+    page += &entry("Dead a day", &format!("{} bees", line(&colony.dead_bees_per_day, 1.0, 0)));
+    page
+}
+
+fn actions(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
+    if colony.actions.is_empty() || colony.nothing_helps {
+        let mut page = entry("Worth doing", "nothing you can do now changes this by as much as chance does");
+        for (at, action) in colony.actions.iter().enumerate() {
+            page += &one_action(plan, at, action);
+        }
+        return page;
+    }
+    let mut page = String::new();
+    for (at, action) in colony.actions.iter().enumerate() {
+        page += &one_action(plan, at, action);
+    }
+    page
+}
+
+fn one_action(plan: &PlanAnswer, at: usize, action: &ActionAnswer) -> String {
+    let call = if action.too_close_to_call { "; too close to call" } else { "" };
+    let label = format!("Do {}", at + 1);
+    let mut page = entry(
+        &label,
+        &format!(
+            "{}, between {} and {}: {:+.0} ± {:.0} hives in 100, worth {:.0} {} after {:.0} of cost{call}",
+            action.what,
+            day(action.from),
+            day(action.by),
+            action.worth_hives_in_100,
+            action.plus_minus,
+            action.worth_money,
+            plan.currency,
+            action.cost_money
+        ),
+    );
+    let mut why = action.why.clone();
+    if let Some(rule) = &action.rule_of_thumb {
+        why += &format!(". The trade: {rule}");
+    }
+    if let Some(caution) = &action.caution {
+        why += &format!(". Mind: {caution}");
+    }
+    page += &entry("", &format!("{why} [{}]", action.sources.join("; ")));
+    page
+}
