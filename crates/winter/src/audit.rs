@@ -131,7 +131,7 @@ fn nothing_is_ever_negative_and_air_never_above_saturation() {
                 assert!(food >= -1e-12, "hour {hour}");
             }
             let (w, t) = (after.water.warm[i], after.heat.warm[i]);
-            let saturated = crate::lanes::saturation_ratio(t, shell.pressure);
+            let saturated = crate::lanes::saturation_ratio(t, shell.per_pascal);
             assert!(w >= 0.0 && w <= saturated * 1.001 + 1e-7, "hour {hour}: {w} over {saturated}");
             assert!(after.heat.mantle[i] <= after.heat.core[i] + 1e-9, "hour {hour}");
         }

@@ -72,6 +72,10 @@ lanes! {
         comb,
         /// Combs of the cold zone.
         low_comb,
+        /// Share of its zone's new temperature in a comb's.
+        comb_share,
+        /// The same below.
+        low_comb_share,
         /// Heat capacity of the warm combs over the step, W/K.
         comb_capacity,
         /// Heat capacity of the cold combs over the step, W/K.
@@ -116,8 +120,8 @@ lanes! {
         latent,
         /// Heat taken up by melting (given by freezing: negative), W.
         fusion,
-        /// Heat through it to the outside, W, last hour.
-        outward,
+        /// Share of its zone's new temperature in its own.
+        share,
     }
 }
 

@@ -224,7 +224,7 @@ fn chunk(column: &[f32], first: usize) -> Option<&[f32; LANES]> {
 }
 
 fn humidity_ratio(t_c: f64, humidity: f64, pressure_pa: f64) -> f64 {
-    let saturated = saturation_ratio(t_c, pressure_pa);
+    let saturated = saturation_ratio(t_c, 1.0 / pressure_pa);
     // Humidity is a share of vapour pressure; at winter pressures the ratio follows within a per mille.
     let e = humidity * saturated * pressure_pa / (crate::lanes::MOLAR_RATIO + saturated);
     crate::lanes::MOLAR_RATIO * e / (pressure_pa - e)

@@ -73,16 +73,33 @@ pub(crate) fn saturation_pa(t_c: f64) -> f64 {
 /// Ratio of the molar masses of water and dry air.
 pub(crate) const MOLAR_RATIO: f64 = 0.621_945;
 
-/// Humidity ratio of saturated air, kg/kg, at `t_c` °C and pressure `p_pa`.
+/// Humidity ratio of saturated air, kg/kg, at `t_c` °C; `per_pascal` is one over the air pressure.
+///
+/// `0.622 x / (1 - x)` with `x = e / p` written as a power series to the fifth order, which needs no division; relative
+/// error below `x^5`, 1e-8 at 20 °C and 6e-7 at 35 °C.
 #[inline(always)]
-pub(crate) fn saturation_ratio(t_c: f64, p_pa: f64) -> f64 {
-    let e = saturation_pa(t_c);
-    MOLAR_RATIO * e / (p_pa - e)
+pub(crate) fn saturation_ratio(t_c: f64, per_pascal: f64) -> f64 {
+    let x = saturation_pa(t_c) * per_pascal;
+    MOLAR_RATIO * x * (1.0 + x * (1.0 + x * (1.0 + x * (1.0 + x))))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// The law the vector kernel replaces, from `snowhum_physics`.
+    #[test]
+    fn saturation_is_hyland_wexlers_within_its_stated_error() {
+        for tenth in -600..=600 {
+            let t = f64::from(tenth) / 10.0;
+            // At 0 °C and just above the two laws differ in where ice ends: 0 °C here, the triple point there.
+            if (0..=1).contains(&tenth) {
+                continue;
+            }
+            let law = snowhum_physics::saturation::over_ice_or_water(snowhum_units::Kelvin::from_celsius(t)).get();
+            assert!((saturation_pa(t) / law - 1.0).abs() < 5e-6, "{t}: {} {law}", saturation_pa(t));
+        }
+    }
 
     #[test]
     fn exponential_is_within_its_stated_error() {

@@ -60,6 +60,8 @@ pub(crate) struct Shell {
     /// 1 with an upper hole.
     pub(crate) has_hole: f64,
     pub(crate) pressure: f64,
+    /// One over it.
+    pub(crate) per_pascal: f64,
     /// Height of the floor over the ground, m, and of the cold zone.
     pub(crate) stand: f64,
     pub(crate) cold_height: f64,
@@ -157,6 +159,7 @@ impl Shell {
             lid_breathing: if hive.lid_breathes { breathing(hive, plan.footprint) } else { 0.0 },
             has_hole,
             pressure: pressure.get(),
+            per_pascal: 1.0 / pressure.get(),
             stand: hive.stand.get(),
             cold_height: plan.cold_height,
             neighbour_share: hive.neighbour.as_ref().map_or(0.0, |neighbour| neighbour.share.get()),

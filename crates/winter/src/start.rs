@@ -235,7 +235,7 @@ fn settle_air(shell: &Shell, air_c: f64, lane: usize, block: &mut Block) {
     for surface in &mut block.surfaces {
         surface.temperature[lane] = air_c + 1.0;
     }
-    let ratio = 0.7 * crate::lanes::saturation_ratio(air_c, shell.pressure);
+    let ratio = 0.7 * crate::lanes::saturation_ratio(air_c, shell.per_pascal);
     block.water.warm[lane] = ratio;
     block.water.cold[lane] = ratio;
     block.water.warm_air[lane] = ratio * shell.warm_air;

@@ -218,5 +218,5 @@ fn radius(mass: f64, loose: f64, p: &Parameters) -> Metre {
 
 fn relative_humidity(ratio: f64, t_c: f64, pressure_pa: f64) -> f64 {
     let vapour = |w: f64| w * pressure_pa / (crate::lanes::MOLAR_RATIO + w);
-    vapour(ratio) / vapour(saturation_ratio(t_c, pressure_pa))
+    vapour(ratio) / vapour(saturation_ratio(t_c, 1.0 / pressure_pa))
 }

@@ -22,20 +22,22 @@ pub(crate) fn flow(shell: &Shell, boundary: &Boundary, heat: &mut Heat) {
     let (low, high) = (&shell.low, &shell.high);
     for i in 0..LANES {
         let outside_k = boundary.air[i] + 273.15;
-        let density = shell.pressure / (GAS * outside_k);
+        let per_kelvin = 1.0 / outside_k;
+        let density = shell.pressure * (1.0 / GAS) * per_kelvin;
         let free_low = low.area * heat.entrance_free[i] * boundary.entrance_snow_free[i] + low.always;
         let free_high = high.area * heat.hole_free[i] + high.always;
         let (a, b) = (low.discharge * free_low, high.discharge * free_high);
-        let effective = a * b / (a * a + b * b + 1e-16).sqrt();
+        let both = a * a + b * b + 1e-16;
         let lift = shell.stack_cold * (heat.cold[i] - boundary.air[i]) + shell.stack_warm * (heat.warm[i] - boundary.air[i]);
-        let stack_pa = density * GRAVITY * max(lift, -lift) / outside_k;
+        let stack_pa = density * GRAVITY * max(lift, -lift) * per_kelvin;
         let speed_pa = 0.5 * density * boundary.wind[i] * boundary.wind[i];
         let pressure_pa = stack_pa + shell.wind_pressure * speed_pa;
         let fanning = 1.0 + 0.5 * clamp(heat.warm[i] - FANNING_FROM, 0.0, 20.0);
-        heat.through[i] = fanning * effective * (2.0 * density * pressure_pa).sqrt();
+        // m = A_eff sqrt(2 rho dp) with A_eff = a b / sqrt(a^2 + b^2), under one root.
+        heat.through[i] = fanning * a * b * (2.0 * density * pressure_pa / both).sqrt();
 
         let excess = max(heat.cold[i] - boundary.air[i], 0.0);
-        let buoyant = low.discharge / 3.0 * (GRAVITY * low.opening_height * excess / outside_k).sqrt();
+        let buoyant = low.discharge * (1.0 / 3.0) * (GRAVITY * low.opening_height * excess * per_kelvin).sqrt();
         let pumped = shell.wind_pumping * boundary.wind[i];
         heat.exchange_low[i] = density * (free_low * (buoyant + pumped) + shell.mesh_area * (buoyant + pumped));
     }

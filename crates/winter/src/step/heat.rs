@@ -11,24 +11,25 @@ use crate::laws::Laws;
 use crate::shell::Shell;
 use crate::step::air::AIR_HEAT;
 
-/// What a node on a zone adds to the zone's balance: `diagonal * zone - constant`.
+/// A node of capacity `a` (W/K over the step) joined by `inner` to its zone and by `outer` to what it `sees`:
+/// its new temperature is `held + share * zone`, and its zone's balance gains `inner (1 - share)` on the diagonal and
+/// `inner held` on the right.
 #[derive(Clone, Copy)]
 struct Hanging {
-    diagonal: f64,
-    constant: f64,
+    share: f64,
+    held: f64,
 }
 
-/// A node of capacity `a` (W/K over the step) at `old`, joined by `inner` to its zone and by `outer` to `sees`.
 #[inline(always)]
 fn hang(a: f64, old: f64, inner: f64, outer: f64, sees: f64, gain: f64) -> Hanging {
-    let share = inner / (a + inner + outer);
-    Hanging { diagonal: inner * (1.0 - share), constant: share * (a * old + outer * sees + gain) }
+    let inverse = 1.0 / (a + inner + outer);
+    Hanging { share: inner * inverse, held: (a * old + outer * sees + gain) * inverse }
 }
 
-/// The node's new temperature once its zone's is known.
-#[inline(always)]
-fn settle(a: f64, old: f64, inner: f64, outer: f64, sees: f64, gain: f64, zone: f64) -> f64 {
-    (a * old + inner * zone + outer * sees + gain) / (a + inner + outer)
+/// What all nodes of a zone add to its balance: `diagonal * zone - constant`.
+struct Zone {
+    diagonal: Lanes,
+    constant: Lanes,
 }
 
 /// One hour of heat.
@@ -42,41 +43,35 @@ pub(crate) fn solve(
     surfaces: &mut [Surface; SURFACES],
     heat: &mut Heat,
 ) {
-    let mut diagonal = [0.0; LANES];
-    let mut constant = [0.0; LANES];
-    let mut low_diagonal = [0.0; LANES];
-    let mut low_constant = [0.0; LANES];
-    let outside = [&boundary.lid, &boundary.wall, &boundary.low_wall, &boundary.floor];
-    let sees = [&boundary.lid_sees, &boundary.wall_sees, &boundary.wall_sees, &boundary.air];
-    hang_surface(shell, LID, outside[LID], sees[LID], surfaces, &mut diagonal, &mut constant);
-    hang_surface(shell, WALL, outside[WALL], sees[WALL], surfaces, &mut diagonal, &mut constant);
-    hang_surface(shell, LOW_WALL, outside[LOW_WALL], sees[LOW_WALL], surfaces, &mut low_diagonal, &mut low_constant);
-    hang_surface(shell, FLOOR, outside[FLOOR], sees[FLOOR], surfaces, &mut low_diagonal, &mut low_constant);
+    let mut warm = Zone { diagonal: [0.0; LANES], constant: [0.0; LANES] };
+    let mut cold = Zone { diagonal: [0.0; LANES], constant: [0.0; LANES] };
+    hang_comb(shell.comb, &heat.comb_capacity, &mut heat.comb, &mut heat.comb_share, &mut warm);
+    hang_comb(shell.low_comb, &heat.low_comb_capacity, &mut heat.low_comb, &mut heat.low_comb_share, &mut cold);
+    hang_surface(shell, LID, &boundary.lid, &boundary.lid_sees, surfaces, &mut warm);
+    hang_surface(shell, WALL, &boundary.wall, &boundary.wall_sees, surfaces, &mut warm);
+    hang_surface(shell, LOW_WALL, &boundary.low_wall, &boundary.wall_sees, surfaces, &mut cold);
+    hang_surface(shell, FLOOR, &boundary.floor, &boundary.air, surfaces, &mut cold);
+    meet(shell, laws, traits, boundary, bees, &warm, &cold, heat);
     for i in 0..LANES {
-        let comb = hang(heat.comb_capacity[i], heat.comb[i], shell.comb, 0.0, 0.0, 0.0);
-        let low = hang(heat.low_comb_capacity[i], heat.low_comb[i], shell.low_comb, 0.0, 0.0, 0.0);
-        diagonal[i] += comb.diagonal;
-        constant[i] += comb.constant;
-        low_diagonal[i] += low.diagonal;
-        low_constant[i] += low.constant;
+        heat.comb[i] += heat.comb_share[i] * heat.warm[i];
+        heat.low_comb[i] += heat.low_comb_share[i] * heat.cold[i];
+        heat.shell_loss[i] = 0.0;
     }
-    meet(shell, laws, traits, boundary, bees, [&diagonal, &constant, &low_diagonal, &low_constant], heat);
+    settle_surface(&boundary.lid, &boundary.lid_sees, &heat.warm, &mut surfaces[LID], &mut heat.shell_loss);
+    settle_surface(&boundary.wall, &boundary.wall_sees, &heat.warm, &mut surfaces[WALL], &mut heat.shell_loss);
+    settle_surface(&boundary.low_wall, &boundary.wall_sees, &heat.cold, &mut surfaces[LOW_WALL], &mut heat.shell_loss);
+    settle_surface(&boundary.floor, &boundary.air, &heat.cold, &mut surfaces[FLOOR], &mut heat.shell_loss);
+}
+
+/// Combs: no outside, no gain. `comb` holds the fixed part until its zone is known.
+#[inline(always)]
+fn hang_comb(inner: f64, capacity: &Lanes, comb: &mut Lanes, share: &mut Lanes, zone: &mut Zone) {
     for i in 0..LANES {
-        heat.comb[i] = settle(heat.comb_capacity[i], heat.comb[i], shell.comb, 0.0, 0.0, 0.0, heat.warm[i]);
-        heat.low_comb[i] =
-            settle(heat.low_comb_capacity[i], heat.low_comb[i], shell.low_comb, 0.0, 0.0, 0.0, heat.cold[i]);
-    }
-    heat.shell_loss = [0.0; LANES];
-    for (at, zone) in [(LID, &heat.warm), (WALL, &heat.warm), (LOW_WALL, &heat.cold), (FLOOR, &heat.cold)] {
-        let surface = &mut surfaces[at];
-        for i in 0..LANES {
-            let gain = surface.latent[i] - surface.fusion[i];
-            let (a, inner) = (shell.capacity[at], shell.inner[at]);
-            let new = settle(a, surface.temperature[i], inner, outside[at][i], sees[at][i], gain, zone[i]);
-            surface.temperature[i] = new;
-            surface.outward[i] = outside[at][i] * (new - sees[at][i]);
-            heat.shell_loss[i] += surface.outward[i];
-        }
+        let node = hang(capacity[i], comb[i], inner, 0.0, 0.0, 0.0);
+        comb[i] = node.held;
+        share[i] = node.share;
+        zone.diagonal[i] += inner * (1.0 - node.share);
+        zone.constant[i] += inner * node.held;
     }
 }
 
@@ -86,44 +81,56 @@ fn hang_surface(
     at: usize,
     outside: &Lanes,
     sees: &Lanes,
-    surfaces: &[Surface; SURFACES],
-    diagonal: &mut Lanes,
-    constant: &mut Lanes,
+    surfaces: &mut [Surface; SURFACES],
+    zone: &mut Zone,
 ) {
-    let surface = &surfaces[at];
+    let (surface, inner, capacity) = (&mut surfaces[at], shell.inner[at], shell.capacity[at]);
     for i in 0..LANES {
         let gain = surface.latent[i] - surface.fusion[i];
-        let node =
-            hang(shell.capacity[at], surface.temperature[i], shell.inner[at], outside[i], sees[i], gain);
-        diagonal[i] += node.diagonal;
-        constant[i] += node.constant;
+        let node = hang(capacity, surface.temperature[i], inner, outside[i], sees[i], gain);
+        surface.temperature[i] = node.held;
+        surface.share[i] = node.share;
+        zone.diagonal[i] += inner * (1.0 - node.share);
+        zone.constant[i] += inner * node.held;
+    }
+}
+
+/// A surface's new temperature and what goes out through it.
+#[inline(always)]
+fn settle_surface(outside: &Lanes, sees: &Lanes, zone: &Lanes, surface: &mut Surface, shell_loss: &mut Lanes) {
+    for i in 0..LANES {
+        let new = surface.temperature[i] + surface.share[i] * zone[i];
+        surface.temperature[i] = new;
+        shell_loss[i] += outside[i] * (new - sees[i]);
     }
 }
 
 /// Where the cluster's demand meets the hive's loss; sets the air zones, the core and the mantle.
 #[inline(always)]
+#[expect(clippy::too_many_arguments, reason = "one call site; a struct would only rename the list")]
 fn meet(
     shell: &Shell,
     laws: &Laws,
     traits: &Traits,
     boundary: &Boundary,
     bees: &Bees,
-    zones: [&Lanes; 4],
+    warm_zone: &Zone,
+    cold_zone: &Zone,
     heat: &mut Heat,
 ) {
-    let [diagonal, constant, low_diagonal, low_constant] = zones;
     let sensible = 1.0 - laws.latent_share;
+    let per_sensible = 1.0 / sensible;
     for i in 0..LANES {
         let carried = heat.through[i] * AIR_HEAT;
         let joined = shell.footprint * traits.exchange[i];
         let fresh = carried + heat.exchange_low[i] * AIR_HEAT;
-        // Cold zone: low_total * cold = low_fixed + joined * warm.
-        let low_total = low_diagonal[i] + joined + fresh;
-        let low_fixed = low_constant[i] + fresh * boundary.air[i];
-        let share = (carried + joined) / low_total;
+        // Cold zone: cold = per_low_total * (low_fixed + joined * warm).
+        let per_low_total = 1.0 / (cold_zone.diagonal[i] + joined + fresh);
+        let low_fixed = cold_zone.constant[i] + fresh * boundary.air[i];
+        let share = (carried + joined) * per_low_total;
         // Warm zone: total * warm - fixed = sensible heat of bees and heater.
-        let total = diagonal[i] + carried + joined - share * joined;
-        let fixed = constant[i] + share * low_fixed + heat.heater[i];
+        let total = warm_zone.diagonal[i] + carried + joined - share * joined;
+        let fixed = warm_zone.constant[i] + share * low_fixed + heat.heater[i];
 
         let core_air = bees.core_air[i] * sensible;
         let mantle_air = bees.mantle_air[i] * sensible;
@@ -133,12 +140,13 @@ fn meet(
         let ceiling = sensible * min(traits.power_ceiling[i] * bees.mass[i], heat.fuel[i]);
         let for_core = (core_air * core_wanted + fixed) / (total + core_air);
         let for_mantle = (mantle_air * laws.mantle_floor + fixed) / (total + mantle_air);
-        let for_rest = (rest + fixed) / total;
-        let at_most = (ceiling + fixed) / total;
+        let per_total = 1.0 / total;
+        let for_rest = (rest + fixed) * per_total;
+        let at_most = (ceiling + fixed) * per_total;
         let warm = min(max(max(for_core, for_mantle), for_rest), at_most);
-        let cold = (low_fixed + joined * warm) / low_total;
+        let cold = (low_fixed + joined * warm) * per_low_total;
 
-        let metabolic = max(total * warm - fixed, 0.0) / sensible;
+        let metabolic = max(total * warm - fixed, 0.0) * per_sensible;
         let occupied = gate(bees.mass[i] > 0.0);
         let mantle_air = bees.mantle_air[i] + 1e-12;
         heat.warm[i] = warm;

@@ -24,14 +24,14 @@ pub(crate) fn balance(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &m
     for at in 0..SURFACES {
         let surface = &block.surfaces[at];
         for i in 0..LANES {
-            at_surface[at][i] = saturation_ratio(surface.temperature[i], shell.pressure);
+            at_surface[at][i] = saturation_ratio(surface.temperature[i], shell.per_pascal);
             most_given[at][i] = (surface.liquid[i] + surface.ice[i]) * (1.0 / HOUR);
         }
     }
     let mut fog_at = [[0.0; LANES]; 2];
     for i in 0..LANES {
-        fog_at[0][i] = saturation_ratio(block.heat.warm[i], shell.pressure);
-        fog_at[1][i] = saturation_ratio(block.heat.cold[i], shell.pressure);
+        fog_at[0][i] = saturation_ratio(block.heat.warm[i], shell.per_pascal);
+        fog_at[1][i] = saturation_ratio(block.heat.cold[i], shell.per_pascal);
         block.water.source[i] = block.heat.metabolic[i] * laws.water_per_joule;
     }
     settle(shell, boundary, block, &at_surface, &most_given, &fog_at);
@@ -56,10 +56,10 @@ fn settle(
     for i in 0..LANES {
         let through = heat.through[i];
         let fresh = heat.exchange_low[i];
-        let mixed = MIXING_SHARE * shell.footprint * block.traits.exchange[i] / super::air::AIR_HEAT;
+        let mixed = MIXING_SHARE * shell.footprint * block.traits.exchange[i] * (1.0 / super::air::AIR_HEAT);
         let breathing = shell.lid_breathing;
         let outdoors = boundary.ratio[i];
-        let (warm_kept, cold_kept) = (shell.warm_air / HOUR, shell.cold_air / HOUR);
+        let (warm_kept, cold_kept) = (shell.warm_air * (1.0 / HOUR), shell.cold_air * (1.0 / HOUR));
         let (mut w, mut c) = (water.warm[i], water.cold[i]);
         // Balance of each zone is J x = b with the surfaces' active lines put in.
         let warm_rhs = water.source[i] + water.warm_air[i] * (1.0 / HOUR) + breathing * outdoors;
@@ -76,9 +76,9 @@ fn settle(
             let warm_fixed = warm_rhs + lid.1 + wall.1 + fog.1;
             let cold_fixed = cold_rhs + low.1 + floor.1 + low_fog.1;
             let upward = through + mixed;
-            let determinant = warm_total * cold_total - upward * mixed;
-            w = (warm_fixed * cold_total + upward * cold_fixed) / determinant;
-            c = (cold_fixed * warm_total + mixed * warm_fixed) / determinant;
+            let inverse = 1.0 / (warm_total * cold_total - upward * mixed);
+            w = (warm_fixed * cold_total + upward * cold_fixed) * inverse;
+            c = (cold_fixed * warm_total + mixed * warm_fixed) * inverse;
         }
         let fog = max(FOG * (w - fog_at[0][i]), 0.0);
         let low_fog = max(FOG * (c - fog_at[1][i]), 0.0);
