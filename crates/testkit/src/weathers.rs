@@ -10,7 +10,8 @@ pub fn place() -> Place {
     Place { latitude: Degree::new(60.0), longitude: Degree::new(25.0), elevation: Metre::new(20.0) }
 }
 
-/// Paths of changeable weather about a winter mean of `mean_c` °C from 1 October 2025; path `n` is shifted in phase.
+/// Paths of changeable weather about a yearly mean of `mean_c` °C from 1 October 2025, coldest in late January by 13 K;
+/// path `n` is shifted in phase.
 #[must_use]
 pub fn changeable(mean_c: f64, hours: usize, paths: usize) -> Ensemble {
     let start = Timestamp::from_second(1_759_276_800).unwrap_or(Timestamp::UNIX_EPOCH);
@@ -26,7 +27,7 @@ fn one_path(start: Timestamp, mean_c: f64, hours: usize, phase: f64) -> Hourly {
         (std::f64::consts::TAU * (hour as f64 / period_h + shift) + 0.7 * phase).sin()
     };
     let column = |value: &dyn Fn(usize) -> f64| (0..hours).map(value).collect::<Vec<f64>>();
-    let season = |hour: usize| 9.0 * (std::f64::consts::TAU * (hour as f64 + 500.0) / 8_760.0).cos();
+    let season = |hour: usize| -13.0 * (std::f64::consts::TAU * (hour as f64 - 2_660.0) / 8_760.0).cos();
     let t = column(&|h| mean_c + season(h) + 3.0 * wave(h, 24.0, -0.35) + 6.0 * wave(h, 131.0, 0.0) + 3.0 * wave(h, 57.0, 0.3));
     let sun = column(&|h| (wave(h, 24.0, -0.25)).max(0.0) * 150.0 * (1.0 + wave(h, 210.0, 0.1)) / 2.0);
     let as_vec = |f: &dyn Fn(f64) -> f64, from: &[f64]| from.iter().map(|v| f(*v)).collect::<Vec<f64>>();

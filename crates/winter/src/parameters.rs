@@ -119,7 +119,7 @@ parameters! {
     touched_per_kg climb_from cross_from carry_from move_rate feed_from stores_left_behind winter_bee_hazard
     winter_bee_ageing winter_bee_emergence summer_bee_hazard summer_bee_share spring_bee_hazard uncounted_mites wash_efficiency mites_half_damage
     mites_steepness damaged_bee_hazard mite_growth viable_bees failing_rate queen_failure old_queen_factor
-    late_queen_factor other_loss laying_peak laying_half_bees laying_warmth laying_warmth_width brood_food
+    late_queen_factor other_loss laying_peak laying_half_bees laying_half_stores laying_warmth laying_warmth_width brood_food
     confinement_days confinement_wear daily_scatter fed_in_spring zone_height zone_share zone_exchange
     bare_comb_resistance comb_film honey_heat empty_comb_heat wind_pumping wall_film_water lid_film_water quilt_water
     floor_film_water

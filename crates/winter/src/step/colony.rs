@@ -64,7 +64,7 @@ fn die(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) -> Lane
 
 /// Laying by season, warmth and strength; brood grows up, eats and emerges.
 fn rear(laws: &Laws, season: Season, block: &mut Block) {
-    let (bees, tally, stores) = (&mut block.bees, &block.tally, &mut block.stores);
+    let (bees, tally, stores) = (&mut block.bees, &mut block.tally, &mut block.stores);
     let season_allows = if season.rising {
         clamp((season.day_length - 7.5) / 7.0, 0.03, 1.0)
     } else {
@@ -76,13 +76,16 @@ fn rear(laws: &Laws, season: Season, block: &mut Block) {
         let warmth = clamp((bees.warmth[i] - laws.laying_warmth) / laws.laying_warmth_width, -40.0, 40.0);
         let count = total(bees, i);
         let strength = count / (count + laws.laying_half_bees);
-        let laid = laws.laying_peak * season_allows * strength / (1.0 + exp(-warmth)) * bees.scatter[i];
+        let larder = stores.touched[i] + stores.above[i] + stores.beside[i] + stores.feed[i];
+        let fed_well = larder / (larder + laws.laying_half_stores);
+        let laid = laws.laying_peak * season_allows * strength * fed_well / (1.0 + exp(-warmth)) * bees.scatter[i];
         let sealing = bees.open_brood[i] / OPEN_DAYS;
         let food = laws.brood_food * sealing;
         let fed = min(food, stores.touched[i]);
         let reared = sealing * fed / (food + 1e-300);
         let emerging = bees.sealed_brood[i] / SEALED_DAYS;
         stores.touched[i] -= fed;
+        tally.eaten[i] += fed;
         bees.open_brood[i] += laid - sealing;
         bees.sealed_brood[i] += reared - emerging;
         let spoilt = block.traits.spoilt[i];
