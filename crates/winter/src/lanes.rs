@@ -34,9 +34,9 @@ pub(crate) fn gate(yes: bool) -> f64 {
     if yes { 1.0 } else { 0.0 }
 }
 
-/// The exponential for |x| < 700, relative error below 2e-11.
+/// The exponential for |x| < 700, relative error below 8e-9.
 ///
-/// Range reduction to |r| <= ln 2 / 2 and the Taylor polynomial of degree 9; the power of two is put together in the
+/// Range reduction to |r| <= ln 2 / 2 and the Taylor polynomial of degree 7; the power of two is put together in the
 /// bits of the double, so that nothing leaves the vector registers.
 #[inline(always)]
 pub(crate) fn exp(x: f64) -> f64 {
@@ -47,7 +47,7 @@ pub(crate) fn exp(x: f64) -> f64 {
     let shifted = x * std::f64::consts::LOG2_E + SHIFTER;
     let power = shifted - SHIFTER;
     let r = (x - power * LN2_HIGH) - power * LN2_LOW;
-    let high = 1.0 / 120.0 + r * (1.0 / 720.0 + r * (1.0 / 5_040.0 + r * (1.0 / 40_320.0 + r * (1.0 / 362_880.0))));
+    let high = 1.0 / 120.0 + r * (1.0 / 720.0 + r * (1.0 / 5_040.0));
     let series = 1.0 + r * (1.0 + r * (0.5 + r * (1.0 / 6.0 + r * (1.0 / 24.0 + r * high))));
     series * f64::from_bits(shifted.to_bits().wrapping_add(1_023) << 52)
 }
@@ -59,15 +59,15 @@ pub(crate) fn exp(x: f64) -> f64 {
 #[inline(always)]
 pub(crate) fn saturation_pa(t_c: f64) -> f64 {
     let t = clamp(t_c, -60.0, 60.0);
-    let ice = 6.415_350_843_475
-        + t * (8.234_973_171_871e-2
-            + t * (-3.038_695_838_688e-4
-                + t * (1.127_387_263_739e-6 + t * (-2.754_626_890_882e-9 + t * 2.920_376_017_239e-11))));
-    let water = 6.415_445_926_975
-        + t * (7.264_452_246_101e-2
-            + t * (-2.983_938_954_053e-4
-                + t * (1.123_043_253_226e-6 + t * (-3.712_874_433_606e-9 + t * 8.120_445_269_622e-12))));
-    exp(if t < 0.0 { ice } else { water })
+    let frozen = t < 0.0;
+    let c = |ice: f64, water: f64| if frozen { ice } else { water };
+    let logarithm = c(6.415_350_843_475, 6.415_445_926_975)
+        + t * (c(8.234_973_171_871e-2, 7.264_452_246_101e-2)
+            + t * (c(-3.038_695_838_688e-4, -2.983_938_954_053e-4)
+                + t * (c(1.127_387_263_739e-6, 1.123_043_253_226e-6)
+                    + t * (c(-2.754_626_890_882e-9, -3.712_874_433_606e-9)
+                        + t * c(2.920_376_017_239e-11, 8.120_445_269_622e-12)))));
+    exp(logarithm)
 }
 
 /// Ratio of the molar masses of water and dry air.
@@ -105,7 +105,7 @@ mod tests {
     fn exponential_is_within_its_stated_error() {
         for i in -6_000..=6_000 {
             let x = f64::from(i) * 0.01;
-            assert!((exp(x) / x.exp() - 1.0).abs() < 2e-11, "{x}");
+            assert!((exp(x) / x.exp() - 1.0).abs() < 8e-9, "{x}");
         }
     }
 }

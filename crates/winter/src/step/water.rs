@@ -9,8 +9,8 @@ use crate::lanes::{LANES, Lanes, clamp, gate, max, min, saturation_ratio};
 use crate::laws::{EVAPORATION, FUSION, HOUR, Laws};
 use crate::shell::Shell;
 
-/// Newton rounds; the kinks are few, so that four settle all but rare hours.
-const ROUNDS: usize = 4;
+/// Newton rounds; the kinks are few, so that three settle all but rare hours.
+const ROUNDS: usize = 3;
 /// Exchange that takes fog out of saturated air, kg/s for a unit of humidity ratio: far above any surface's.
 const FOG: f64 = 10.0;
 /// Share of the still-air exchange between the zones that carries vapour: the rest is conduction along combs.
