@@ -113,7 +113,8 @@ impl Shell {
         ];
         let mut inner: [f64; SURFACES] = std::array::from_fn(|at| area[at] / films[at]);
         inner[WALL] = screened(hive, frames_of_bees, p, plan.wall_area, films[WALL]);
-        let edge = edges::losses(hive, wall_r, lid_r, floor_r, &plan);
+        let resistance = [lid_r, wall_r, wall_r, floor_r];
+        let edge = edges::losses(resistance, area, inner, &plan);
         let capacity = [
             half_capacity(&hive.lid, area[LID]),
             half_capacity(&wall_layers(hive), area[WALL]),
@@ -121,7 +122,6 @@ impl Shell {
             floor_capacity(hive, area[FLOOR]),
         ]
         .map(|joules| joules / HOUR);
-        let resistance = [lid_r, wall_r, wall_r, floor_r];
         let stiffness =
             std::array::from_fn(|at| capacity[at] + inner[at] + area[at] / (resistance[at] + 0.06) + edge[at]);
         let lid_film = if hive.lid_breathes { &p.quilt_water } else { &p.lid_film_water };
