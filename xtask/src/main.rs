@@ -1,2 +1,49 @@
-//! Chores of the house.
-fn main() {}
+//! Chores of the house, run as `cargo xtask CHORE`.
+
+#![expect(clippy::print_stdout, clippy::print_stderr, reason = "a chore talks to the one who runs it")]
+
+mod bench;
+mod conduction;
+mod edges;
+mod house;
+mod needs;
+mod test;
+mod tidy;
+
+use anyhow::{Result, bail};
+use std::process::ExitCode;
+
+const USAGE: &str = "\
+cargo xtask CHORE
+
+  test    everything that must hold: format, tidy, clippy, release build, tests, a smoke run
+  tidy    the rules of the house that no compiler checks
+  edges   compute data/edge_losses.toml afresh
+  bench   nanoseconds per particle-hour, beside the yardsticks";
+
+fn main() -> ExitCode {
+    match run() {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            // The chain of causes, without a stack: the step's name says where.
+            eprintln!("error: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn run() -> Result<()> {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    let words: Vec<&str> = arguments.iter().map(String::as_str).collect();
+    match words.as_slice() {
+        ["test"] => test::run(),
+        ["tidy"] => tidy::run(),
+        ["edges"] => edges::run(),
+        ["bench"] => bench::run(),
+        [] | ["help" | "--help" | "-h"] => {
+            println!("{USAGE}");
+            Ok(())
+        }
+        unknown => bail!("no such chore: {}\n\n{USAGE}", unknown.join(" ")),
+    }
+}

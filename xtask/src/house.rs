@@ -1,0 +1,52 @@
+//! Where the house stands, and running programs in it.
+
+use anyhow::{Context, Result, ensure};
+use serde_json::Value;
+use std::path::PathBuf;
+use std::process::Command;
+
+/// The root of the workspace.
+pub(crate) fn root() -> PathBuf {
+    // Cargo says at run time where the crate is, so that a moved checkout is still found.
+    let xtask = std::env::var("CARGO_MANIFEST_DIR").unwrap_or_else(|_| env!("CARGO_MANIFEST_DIR").to_owned());
+    PathBuf::from(xtask).join("..").canonicalize().unwrap_or_else(|_| PathBuf::from("."))
+}
+
+/// Cargo, at the root.
+pub(crate) fn cargo(arguments: &[&str]) -> Command {
+    let program = std::env::var("CARGO").unwrap_or_else(|_| "cargo".to_owned());
+    let mut command = Command::new(program);
+    command.args(arguments).current_dir(root());
+    command
+}
+
+/// Runs the command with its output passed through.
+pub(crate) fn pass(command: &mut Command) -> Result<()> {
+    let words = words(command);
+    let status = command.status().with_context(|| format!("could not start `{words}`"))?;
+    ensure!(status.success(), "`{words}` ended with {status}");
+    Ok(())
+}
+
+/// Runs the command and keeps what it prints on stdout.
+pub(crate) fn capture(command: &mut Command) -> Result<Vec<u8>> {
+    let words = words(command);
+    let output = command.output().with_context(|| format!("could not start `{words}`"))?;
+    let told = String::from_utf8_lossy(&output.stderr);
+    ensure!(output.status.success(), "`{words}` ended with {}\n{told}", output.status);
+    Ok(output.stdout)
+}
+
+/// What `cargo metadata` says of the workspace's own crates.
+pub(crate) fn metadata() -> Result<Value> {
+    let text = capture(&mut cargo(&["metadata", "--format-version", "1", "--no-deps"]))?;
+    serde_json::from_slice(&text).context("`cargo metadata` did not print JSON")
+}
+
+/// A command as one would type it.
+pub(crate) fn words(command: &Command) -> String {
+    let name = PathBuf::from(command.get_program());
+    let name = name.file_name().map_or_else(String::new, |name| name.to_string_lossy().into_owned());
+    let arguments = command.get_args().map(|argument| argument.to_string_lossy().into_owned());
+    std::iter::once(name).chain(arguments).collect::<Vec<_>>().join(" ")
+}

@@ -1,0 +1,90 @@
+//! Programs that the chores need beyond a Rust compiler, and how to get them.
+
+use anyhow::{Context, Result, bail, ensure};
+use std::process::{Command, Stdio};
+
+/// One program.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Need {
+    /// What it is and what for.
+    pub(crate) what: &'static str,
+    /// A command that succeeds where it is present.
+    pub(crate) probe: &'static str,
+    /// A command that installs it on Debian (`apt-get install -y …`) or anywhere (`rustup …`).
+    pub(crate) install: &'static str,
+    /// What to do on other systems.
+    pub(crate) elsewhere: &'static str,
+}
+
+/// What `cargo xtask test` needs.
+pub(crate) const TEST: &[Need] = &[
+    Need {
+        what: "rustfmt, which checks the format",
+        probe: "cargo fmt --version",
+        install: "rustup component add rustfmt",
+        elsewhere: "install the rustfmt that came with your compiler",
+    },
+    Need {
+        what: "clippy, which checks the lints",
+        probe: "cargo clippy --version",
+        install: "rustup component add clippy",
+        elsewhere: "install the clippy that came with your compiler",
+    },
+];
+
+/// Installs what is missing.
+///
+/// # Errors
+/// Names the program, and how to get it, where it is missing and cannot be installed from here.
+pub(crate) fn meet(needs: &[Need]) -> Result<()> {
+    for need in needs.iter().filter(|need| !succeeds(need.probe)) {
+        println!("missing: {}; trying `{}`", need.what, need.install);
+        let installed = run(need.install).and_then(|()| {
+            ensure!(succeeds(need.probe), "`{}` still fails", need.probe);
+            Ok(())
+        });
+        installed.with_context(|| format!("missing: {}. Elsewhere: {}", need.what, need.elsewhere))?;
+    }
+    Ok(())
+}
+
+fn succeeds(words: &str) -> bool {
+    command(words)
+        .and_then(|mut command| Ok(command.stdout(Stdio::null()).stderr(Stdio::null()).status()?))
+        .is_ok_and(|status| status.success())
+}
+
+fn run(words: &str) -> Result<()> {
+    crate::house::pass(&mut command(words)?)
+}
+
+fn command(words: &str) -> Result<Command> {
+    let mut words = words.split_whitespace();
+    let Some(program) = words.next() else { bail!("no command given") };
+    let mut command = Command::new(program);
+    command.args(words);
+    Ok(command)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Need, meet};
+
+    #[test]
+    fn what_is_present_is_not_installed() {
+        let present = Need { what: "cargo", probe: "cargo --version", install: "false", elsewhere: "" };
+        assert!(meet(&[present]).is_ok());
+    }
+
+    #[test]
+    fn what_cannot_be_had_is_named_with_the_way_to_get_it() {
+        let absent = Need {
+            what: "the moon",
+            probe: "no-such-program-anywhere",
+            install: "no-such-installer-anywhere",
+            elsewhere: "wait for night",
+        };
+        let told = format!("{:#}", meet(&[absent]).unwrap_err());
+        assert!(told.contains("the moon") && told.contains("wait for night"), "{told}");
+    }
+}

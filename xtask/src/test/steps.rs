@@ -1,0 +1,84 @@
+//! Steps with their times.
+
+use super::tally::Tally;
+use crate::house;
+use anyhow::{Context, Result, ensure};
+use std::io::{BufRead, BufReader};
+use std::process::Stdio;
+use std::time::{Duration, Instant};
+
+/// Steps run so far.
+#[derive(Debug, Default)]
+pub(crate) struct Steps {
+    done: Vec<Step>,
+    tally: Tally,
+}
+
+#[derive(Debug)]
+struct Step {
+    name: &'static str,
+    took: Duration,
+    outcome: String,
+}
+
+impl Steps {
+    /// Runs one step, which may leave a remark for the summary.
+    ///
+    /// # Errors
+    /// Names the step.
+    pub(crate) fn run(&mut self, name: &'static str, step: impl FnOnce() -> Result<Option<String>>) -> Result<()> {
+        println!("== {name}");
+        let begun = Instant::now();
+        let outcome = step();
+        let remark = match &outcome {
+            Ok(remark) => remark.clone().unwrap_or_else(|| "ok".to_owned()),
+            Err(_) => "FAILED".to_owned(),
+        };
+        self.done.push(Step { name, took: begun.elapsed(), outcome: remark });
+        outcome.map(|_| ()).with_context(|| format!("step `{name}` failed"))
+    }
+
+    /// Runs cargo's tests, passes their output through and counts them.
+    pub(crate) fn run_tests(&mut self, arguments: &[&str]) -> Result<()> {
+        let mut tally = Tally::default();
+        let outcome = self.run("tests", || {
+            let mut child = house::cargo(arguments).stdout(Stdio::piped()).spawn().context("could not start cargo")?;
+            if let Some(output) = child.stdout.take() {
+                for line in BufReader::new(output).lines() {
+                    let line = line?;
+                    println!("{line}");
+                    tally.read(&line);
+                }
+            }
+            let status = child.wait()?;
+            ensure!(status.success(), "`cargo {}` ended with {status}", arguments.join(" "));
+            ensure!(tally.passed > 0, "no test ran");
+            Ok(None)
+        });
+        self.tally = tally;
+        outcome
+    }
+
+    /// Prints the summary.
+    pub(crate) fn print(&self) {
+        println!("\n== summary");
+        for Step { name, took, outcome } in &self.done {
+            println!("{name:<14}{:>8.1} s  {outcome}", took.as_secs_f64());
+        }
+        println!("{} passed, {} failed", self.tally.passed, self.tally.failed);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Steps;
+    use anyhow::bail;
+
+    #[test]
+    fn a_failing_step_is_named() {
+        let mut steps = Steps::default();
+        let told = format!("{:#}", steps.run("frost", || bail!("no frost found")).unwrap_err());
+        assert_eq!(told, "step `frost` failed: no frost found");
+        assert_eq!(steps.done[0].outcome, "FAILED");
+    }
+}

@@ -1,0 +1,103 @@
+//! The rules of the house that no compiler checks.
+
+mod decisions;
+mod figures;
+mod files;
+mod functions;
+mod order;
+mod scrub;
+mod unwraps;
+mod words;
+
+use crate::house;
+use anyhow::{Result, ensure};
+use files::File;
+use std::fmt;
+
+/// Longest file, lines.
+const LONGEST_FILE: usize = 500;
+
+/// A breach of a rule.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Finding {
+    weight: Weight,
+    place: String,
+    words: String,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Weight {
+    Fault,
+    Warning,
+}
+
+/// Checks the whole house and prints what it finds.
+///
+/// # Errors
+/// When there is a fault; warnings alone pass.
+pub(crate) fn run() -> Result<()> {
+    let files = files::of(&house::root())?;
+    ensure!(files.iter().any(|file| file.place == "Cargo.toml"), "no files found at {}", house::root().display());
+    let mut findings = order::check(&house::metadata()?);
+    findings.extend(decisions::check(&files));
+    for file in &files {
+        findings.extend(check(file));
+    }
+    findings.iter().for_each(|finding| println!("{finding}"));
+    let faults = findings.iter().filter(|finding| finding.weight == Weight::Fault).count();
+    println!("tidy: {} files, {faults} faults, {} warnings", files.len(), findings.len() - faults);
+    ensure!(faults == 0, "the house is not tidy");
+    Ok(())
+}
+
+fn check(file: &File) -> Vec<Finding> {
+    let mut findings = words::check(file);
+    findings.extend(figures::check(file));
+    findings.extend(too_long(file));
+    if file.is_rust() {
+        findings.extend(functions::check(file));
+        findings.extend(unwraps::check(file));
+    }
+    findings
+}
+
+fn too_long(file: &File) -> Option<Finding> {
+    let lines = file.text.lines().count();
+    let is_source = [".rs", ".py", ".js", ".css"].iter().any(|ending| file.place.ends_with(ending));
+    (is_source && lines > LONGEST_FILE)
+        .then(|| Finding::fault(&file.place, format!("{lines} lines; a file has at most {LONGEST_FILE}")))
+}
+
+impl Finding {
+    fn fault(place: impl Into<String>, words: impl Into<String>) -> Self {
+        Self { weight: Weight::Fault, place: place.into(), words: words.into() }
+    }
+
+    fn warning(place: impl Into<String>, words: impl Into<String>) -> Self {
+        Self { weight: Weight::Warning, place: place.into(), words: words.into() }
+    }
+}
+
+impl fmt::Display for Finding {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let weight = match self.weight {
+            Weight::Fault => "fault",
+            Weight::Warning => "warning",
+        };
+        write!(f, "{weight}: {}: {}", self.place, self.words)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{File, LONGEST_FILE, too_long};
+
+    #[test]
+    fn a_file_may_have_as_many_lines_as_the_rule_says_and_no_more() {
+        let file = |lines: usize| File::new("crates/x/src/lib.rs", "//\n".repeat(lines));
+        assert_eq!(too_long(&file(LONGEST_FILE)), None);
+        assert!(too_long(&file(LONGEST_FILE + 1)).is_some());
+        let table = File::new("data/table.csv", "1\n".repeat(LONGEST_FILE + 1));
+        assert_eq!(too_long(&table), None);
+    }
+}
