@@ -25,7 +25,7 @@ fn all(steps: &mut Steps) -> Result<()> {
     steps.run("tidy", || tidy::run().map(|()| None))?;
     steps.run("clippy", || quiet(&["clippy", "--workspace", "--all-targets", "--quiet", "--", "-D", "warnings"]))?;
     steps.run("release build", || quiet(&["build", "--release", "--package", "snowhum"]))?;
-    steps.run_tests(&["test", "--workspace"])?;
+    steps.run_tests(&["test", "--workspace", "--no-fail-fast"])?;
     steps.run("smoke", smoke::run)
 }
 
