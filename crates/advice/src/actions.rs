@@ -84,7 +84,8 @@ fn weigh(base: &Base<'_>, candidate: &Candidate) -> ActionAnswer {
         worth_money: rounded(gain * money.colony - candidate.cost, 0),
         worth_hives_in_100: rounded(100.0 * gain, 1),
         plus_minus: rounded(200.0 * error, 1),
-        too_close_to_call: gain.abs() < 2.0 * error || (gain * money.colony - candidate.cost).abs() < 0.25 * candidate.cost,
+        too_close_to_call: gain.abs() < 2.0 * error
+            || (gain * money.colony - candidate.cost).abs() < 0.25 * candidate.cost,
         cost_money: rounded(candidate.cost, 0),
         why: candidate.why.clone(),
         caution: candidate.caution.map(str::to_owned),
@@ -105,10 +106,8 @@ fn gains(base: &Base<'_>, events: &[Event]) -> Vec<f64> {
             housed
         })
         .collect();
-    let schedule: Vec<Event> = events
-        .iter()
-        .filter_map(|event| Some(Event { colony: place_of(event.colony)?, ..event.clone() }))
-        .collect();
+    let schedule: Vec<Event> =
+        events.iter().filter_map(|event| Some(Event { colony: place_of(event.colony)?, ..event.clone() })).collect();
     let outcomes = run(&base.yard(&part), &Schedule::new(schedule), base.end_only());
     let fed = base.fed();
     let mut gains = vec![0.0; base.question.members];

@@ -135,12 +135,16 @@ fn hazard(month: i8, p: &Parameters, z: f64) -> f64 {
 
 fn worry(verdict: Verdict, found: f64, expected: Range<f64>) -> &'static str {
     match verdict {
-        Verdict::Fewer => "Few dead bees are no bad sign: in cold weather they stay inside, and a small colony loses few.",
+        Verdict::Fewer => {
+            "Few dead bees are no bad sign: in cold weather they stay inside, and a small colony loses few."
+        }
         Verdict::Expected => "Normal. A colony of winter bees loses some every day; that is how it gets to spring.",
         Verdict::More if found > 4.0 * expected.p90 => {
             "Far more than a winter's day-to-day loss. After a first mild day this can still be house-cleaning."
         }
-        Verdict::More => "More than usual. After a mild day bees carry out weeks of dead at once: that is a sign of life.",
+        Verdict::More => {
+            "More than usual. After a mild day bees carry out weeks of dead at once: that is a sign of life."
+        }
     }
 }
 
@@ -149,7 +153,9 @@ fn next(verdict: Verdict) -> &'static str {
         Verdict::More => {
             "Clear the entrance. Look for crumpled wings, brown streaks on the hive, shrew-bitten bees; note it and count again."
         }
-        Verdict::Fewer => "Nothing to do. If neighbours show many and this hive no sign of any kind, listen at it on a calm day.",
+        Verdict::Fewer => {
+            "Nothing to do. If neighbours show many and this hive no sign of any kind, listen at it on a calm day."
+        }
         Verdict::Expected => "Keep the entrance clear of them, and note the count.",
     }
 }

@@ -107,8 +107,11 @@ fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
     let colony = &housed.colony;
     let fed: Vec<f64> = trajectory.ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
     let (alive_fed_queenright, error) = mean_and_error(&fed);
-    let mean = |of: &dyn Fn(&snowhum_winter::MemberEnd) -> f64| mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0;
-    let ends = snowhum_winter::Ends::from_causes(std::array::from_fn(|cause| mean(&|end| end.ended.by_cause()[cause].1)));
+    let mean = |of: &dyn Fn(&snowhum_winter::MemberEnd) -> f64| {
+        mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0
+    };
+    let ends =
+        snowhum_winter::Ends::from_causes(std::array::from_fn(|cause| mean(&|end| end.ended.by_cause()[cause].1)));
     let sugar = sugar_for(base.shortages[at]);
     let situation = Situation { base, colony: at };
     let actions = actions::best(&situation);

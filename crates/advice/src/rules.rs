@@ -27,7 +27,7 @@ struct Rule {
 /// The rule for this site and hive, if the trade has one: that of the smallest region that holds the site.
 ///
 /// ```
-/// # let apiary = snowhum_apiary::demo();
+/// # let apiary = snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0;
 /// let rule = snowhum_advice::rules::stores_rule(&apiary.site, &apiary.hives[0]).unwrap();
 /// assert!(rule.region.contains("Finland"));
 /// ```

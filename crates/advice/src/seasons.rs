@@ -38,8 +38,7 @@ pub(crate) fn by_month(base: &Base<'_>, at: usize, what: Daily, scale: f64) -> V
             }
         }
         let weights = alive(trajectory, days.last().copied().unwrap_or(0));
-        let weighted: Vec<(f64, f64)> =
-            sums.iter().map(|sum| sum * scale / days.len() as f64).zip(weights).collect();
+        let weighted: Vec<(f64, f64)> = sums.iter().map(|sum| sum * scale / days.len() as f64).zip(weights).collect();
         weighted_range(&weighted)
     };
     months
@@ -79,7 +78,8 @@ pub(crate) fn runs_out(base: &Base<'_>, at: usize) -> OpenDates {
 /// When brood is plainly there again: after the solstice, or after the first day without it.
 pub(crate) fn brood_begins(base: &Base<'_>, at: usize) -> OpenDates {
     let trajectory = &base.trajectories[at];
-    let visible = |day: usize, member: usize| trajectory.day(Daily::Brood, day).get(member).is_some_and(|b| *b > VISIBLE_BROOD);
+    let visible =
+        |day: usize, member: usize| trajectory.day(Daily::Brood, day).get(member).is_some_and(|b| *b > VISIBLE_BROOD);
     let first = |member: usize| {
         let gone = (0..trajectory.days()).find(|&day| !visible(day, member))?;
         (gone..trajectory.days()).find(|&day| visible(day, member))

@@ -34,8 +34,7 @@ fn any_hungry(trajectory: &Trajectory) -> bool {
 
 /// Nine in ten members keep enough when this much is added to what they had; `given` is what the run was given already.
 fn short(trajectory: &Trajectory, given: Kilogram) -> Kilogram {
-    let lacking: Vec<f64> =
-        trajectory.ends.iter().map(|end| (LEFT_IN_SPRING - end.reachable + given).get()).collect();
+    let lacking: Vec<f64> = trajectory.ends.iter().map(|end| (LEFT_IN_SPRING - end.reachable + given).get()).collect();
     Kilogram::new(quantile(&lacking, CONFIDENCE).max(0.0))
 }
 

@@ -63,7 +63,8 @@ mod tests {
 
     #[test]
     fn sugar_in_a_litre_is_as_the_densities_give_it() {
-        for (strength, kg) in [(Strength::OneToOne, 0.615), (Strength::ThreeToTwo, 0.772), (Strength::TwoToOne, 0.885)] {
+        for (strength, kg) in [(Strength::OneToOne, 0.615), (Strength::ThreeToTwo, 0.772), (Strength::TwoToOne, 0.885)]
+        {
             assert!((strength.sugar_per_litre().get() - kg).abs() < 6e-4, "{strength:?}");
         }
     }

@@ -41,7 +41,17 @@ pub fn both_ways(chance: f64) -> String {
 #[must_use]
 pub fn day(date: Date) -> String {
     const MONTHS: [&str; 12] = [
-        "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
+        "January",
+        "February",
+        "March",
+        "April",
+        "May",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
         "December",
     ];
     format!("{} {}", date.day(), MONTHS[usize::from(date.month().unsigned_abs()) - 1])

@@ -67,7 +67,9 @@ mod tests {
     /// Quantiles as printed in any table of the normal distribution.
     #[test]
     fn tabulated_quantiles_are_reproduced() {
-        for (p, z) in [(0.5, 0.0), (0.841_344_746, 1.0), (0.99, 2.326_347_874), (0.999_9, 3.719_016_485), (0.001, -3.090_232_306)] {
+        for (p, z) in
+            [(0.5, 0.0), (0.841_344_746, 1.0), (0.99, 2.326_347_874), (0.999_9, 3.719_016_485), (0.001, -3.090_232_306)]
+        {
             assert!((normal_quantile(p) - z).abs() < 2e-8, "{p}: {}", normal_quantile(p));
         }
     }

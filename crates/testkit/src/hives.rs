@@ -66,8 +66,10 @@ pub fn own_hive(dress: Dress, length: f64, width: f64, depth: f64, frames: u32) 
     let foam = material("foam", 0.034, 35.0, 1_450.0, 150.0);
     let foam_sheet = |millimetres: f64| (millimetres > 0.0).then(|| sheet(&foam, millimetres));
     let top = depth * dress.boxes as f64;
-    let mut openings =
-        vec![opening(OpeningKind::Entrance, 7.5, 0.01, Side::Front), opening(OpeningKind::Crack, 1.0, top / 2.0, Side::Round)];
+    let mut openings = vec![
+        opening(OpeningKind::Entrance, 7.5, 0.01, Side::Front),
+        opening(OpeningKind::Crack, 1.0, top / 2.0, Side::Round),
+    ];
     if dress.hole_cm2 > 0.0 {
         openings.push(opening(OpeningKind::UpperHole, dress.hole_cm2, top - 0.03, Side::Front));
     }

@@ -28,7 +28,9 @@ fn one_path(start: Timestamp, mean_c: f64, hours: usize, phase: f64) -> Hourly {
     };
     let column = |value: &dyn Fn(usize) -> f64| (0..hours).map(value).collect::<Vec<f64>>();
     let season = |hour: usize| -13.0 * (std::f64::consts::TAU * (hour as f64 - 2_660.0) / 8_760.0).cos();
-    let t = column(&|h| mean_c + season(h) + 3.0 * wave(h, 24.0, -0.35) + 6.0 * wave(h, 131.0, 0.0) + 3.0 * wave(h, 57.0, 0.3));
+    let t = column(&|h| {
+        mean_c + season(h) + 3.0 * wave(h, 24.0, -0.35) + 6.0 * wave(h, 131.0, 0.0) + 3.0 * wave(h, 57.0, 0.3)
+    });
     let sun = column(&|h| (wave(h, 24.0, -0.25)).max(0.0) * 150.0 * (1.0 + wave(h, 210.0, 0.1)) / 2.0);
     let as_vec = |f: &dyn Fn(f64) -> f64, from: &[f64]| from.iter().map(|v| f(*v)).collect::<Vec<f64>>();
     Hourly {

@@ -43,7 +43,7 @@ fn winter(dress: Dress, mut check: impl FnMut(&Shell, &Laws, &Block, &Block, usi
 }
 
 fn sensible(shell: &Shell, capacity_of: &Block, block: &Block, i: usize) -> f64 {
-    let surfaces: f64 = (0..SURFACES).map(|at| shell.capacity[at] * block.surfaces[at].temperature[i]).sum();
+    let surfaces: f64 = (0..SURFACES).map(|at| shell.faces.capacity[at] * block.surfaces[at].temperature[i]).sum();
     surfaces
         + capacity_of.heat.comb_capacity[i] * block.heat.comb[i]
         + capacity_of.heat.low_comb_capacity[i] * block.heat.low_comb[i]

@@ -35,7 +35,12 @@ struct Meeting {
 /// The table's losses are from air to air; a surface lies between, so each is scaled by `((g_i + g_o) / g_i)²`, which to
 /// first order gives the same loss from air to air. `inner` are the conductances from zone to surface, W/K. A hive
 /// without a closed floor has no edge there.
-pub(crate) fn losses(resistance: [f64; SURFACES], area: [f64; SURFACES], inner: [f64; SURFACES], plan: &Plan) -> [f64; SURFACES] {
+pub(crate) fn losses(
+    resistance: [f64; SURFACES],
+    area: [f64; SURFACES],
+    inner: [f64; SURFACES],
+    plan: &Plan,
+) -> [f64; SURFACES] {
     let Ok(File { edge: table }) = toml::from_str::<File>(SHIPPED) else { return [0.0; SURFACES] };
     let wall_r = resistance[WALL];
     let psi = |kind, other_r| linear_loss(&table, Meeting { kind, wall_r, other_r });

@@ -90,8 +90,7 @@ pub fn run(yard: &Yard<'_>, schedule: &Schedule, settings: Settings) -> Vec<Traj
 fn enter(yard: &Yard<'_>, settings: Settings) -> Vec<Running> {
     let enter_one = |housed: &Housed| {
         let colony = &housed.colony;
-        let shell =
-            Shell::of(&housed.hive, colony.frames_of_bees, yard.parameters, yard.environment.pressure());
+        let shell = Shell::of(&housed.hive, colony.frames_of_bees, yard.parameters, yard.environment.pressure());
         let key = Key::new(settings.seed, stream(colony));
         let blocks = (0..settings.members.div_ceil(LANES))
             .map(|index| start::block(colony, &shell, yard.environment, yard.parameters, key, index))
@@ -130,9 +129,7 @@ fn advance(
     let lends: Vec<bool> = (0..running.len()).map(|at| running.iter().any(|r| r.neighbour == Some(at))).collect();
     let mut walls: Vec<Option<Vec<f32>>> = vec![None; running.len()];
     for lenders in [true, false] {
-        let turn: Vec<usize> = (0..running.len()).filter(|&at| lends[at] == lenders).collect();
-        let jobs: Vec<(usize, usize)> =
-            turn.iter().flat_map(|&at| (0..running[at].blocks.len()).map(move |index| (at, index))).collect();
+        let jobs = jobs(running, |at| lends[at] == lenders);
         let done: Vec<Stretch> = jobs
             .par_iter()
             .map(|&(at, index)| {
@@ -141,21 +138,25 @@ fn advance(
                 Stretch::over(yard, laws, colony, index, days.clone(), beside, lenders, record)
             })
             .collect();
-        for (&(at, index), stretch) in jobs.iter().zip(&done) {
-            for (offset, figures) in stretch.figures.iter().enumerate() {
-                trajectories[at].put(index, days.start + offset, figures);
-            }
-        }
-        for &at in &turn {
-            let of_colony = || jobs.iter().zip(&done).filter(|((colony, _), _)| *colony == at);
-            if lenders {
-                walls[at] = Some(mean_by_path(of_colony().map(|((_, index), s)| (*index, &s.wall[..])), yard, &days));
+        if lenders {
+            for at in (0..running.len()).filter(|at| lends[*at]) {
+                let own = jobs.iter().zip(&done).filter(|((colony, _), _)| *colony == at);
+                walls[at] = Some(mean_by_path(own.map(|((_, index), s)| (*index, &s.wall[..])), yard, &days));
             }
         }
         for ((at, index), stretch) in jobs.into_iter().zip(done) {
+            for (offset, figures) in stretch.figures.iter().enumerate() {
+                trajectories[at].put(index, days.start + offset, figures);
+            }
             running[at].blocks[index] = stretch.block;
         }
     }
+}
+
+/// Blocks of the colonies whose turn it is, as (colony, block).
+fn jobs(running: &[Running], turn: impl Fn(usize) -> bool) -> Vec<(usize, usize)> {
+    let of = |at: usize| (0..running[at].blocks.len()).map(move |index| (at, index));
+    (0..running.len()).filter(|&at| turn(at)).flat_map(of).collect()
 }
 
 /// The mean over members of a lender's wall, hour by hour and path by path.

@@ -8,8 +8,8 @@ use crate::lanes::LANES;
 use crate::laws::Laws;
 use crate::schedule::{Action, Event};
 use crate::shell::Shell;
-use crate::step::colony;
 use crate::start;
+use crate::step::colony;
 
 /// Days over which winter bees emerge about their middle day (judgement), and from treatment to the first bees
 /// reared free of mites.
@@ -25,8 +25,7 @@ pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event
         Action::Unite { into } => unite(laws, running, event.colony, *into),
         Action::Rebuild(hive) => {
             let colony = &mut running[event.colony];
-            colony.shell =
-                Shell::of(hive, colony.frames_of_bees, yard.parameters, yard.environment.pressure());
+            colony.shell = Shell::of(hive, colony.frames_of_bees, yard.parameters, yard.environment.pressure());
             colony.hive = (**hive).clone();
         }
         Action::Treat { left } => {
@@ -79,8 +78,7 @@ fn handle_stores(block: &mut Block, action: &Action) {
 
 /// Winter bees reared after the treatment are spared that part of the harm that it prevents.
 fn treat(block: &mut Block, left: Fraction, winter_bee_age: f64) {
-    let still_to_come =
-        ((EMERGENCE_SPREAD - winter_bee_age - FREE_AFTER) / (2.0 * EMERGENCE_SPREAD)).clamp(0.0, 1.0);
+    let still_to_come = ((EMERGENCE_SPREAD - winter_bee_age - FREE_AFTER) / (2.0 * EMERGENCE_SPREAD)).clamp(0.0, 1.0);
     let spared = still_to_come * (1.0 - left.get());
     for i in 0..LANES {
         let saved = block.bees.damaged[i] * spared;

@@ -28,4 +28,4 @@ pub use history::{Daily, MemberEnd, Record, Trajectory};
 pub use lanes::LANES;
 pub use parameters::{Parameter, ParameterError, Parameters, Status};
 pub use schedule::{Action, Event, Schedule};
-pub use steady::{SteadyAnswer, SteadyQuestion, StartFrom, UpperHole, steady};
+pub use steady::{StartFrom, SteadyAnswer, SteadyQuestion, UpperHole, steady};

@@ -5,7 +5,7 @@ use snowhum_apiary::{Colony, Mites, Stores as KeptStores, StoresKind};
 use snowhum_draws::Key;
 
 use crate::Parameters;
-use crate::block::{Block, Bees, Stores, Traits};
+use crate::block::{Bees, Block, Stores, Traits};
 use crate::environment::Environment;
 use crate::lanes::LANES;
 use crate::laws::{Laws, daily};

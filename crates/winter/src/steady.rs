@@ -105,8 +105,7 @@ const MOLAR_AIR: f64 = 28.96;
 pub fn steady(housed: &Housed, parameters: &Parameters, question: SteadyQuestion) -> SteadyAnswer {
     let laws = Laws::of(parameters);
     let day = jiff::civil::date(2025, 1, 1);
-    let outside =
-        Environment::steady(day, SETTLING_HOURS, question.outside, question.humidity, question.wind);
+    let outside = Environment::steady(day, SETTLING_HOURS, question.outside, question.humidity, question.wind);
     let shell = Shell::of(&housed.hive, housed.colony.frames_of_bees, parameters, outside.pressure());
     let mut block = middle_block(housed, &shell, &outside, parameters, &laws, question);
     let boundary = settle(&shell, &laws, &outside, &mut block);
@@ -199,7 +198,7 @@ fn answer(
 }
 
 fn upper_hole(shell: &Shell, block: &Block) -> UpperHole {
-    if shell.has_hole == 0.0 {
+    if shell.ways.has_hole == 0.0 {
         UpperHole::None
     } else if block.tally.frost[0] > 0.0 {
         UpperHole::Frost

@@ -1,5 +1,7 @@
 //! What the engine promises of every run.
 
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
 use snowhum_apiary::{Colony, Mites};
 use snowhum_testkit::{Dress, changeable, colony, langstroth, own_hive, place};
 use snowhum_units::{Fraction, Kilogram, Range};
@@ -158,7 +160,8 @@ fn frames_moved_between_colonies_keep_the_food_of_the_yard() {
         let all = |t: &Trajectory| t.day(Daily::Stores, 0).iter().map(|v| f64::from(*v)).sum::<f64>();
         all(&out[0]) + all(&out[1])
     };
-    let (before, after) = (run(&yard, &Schedule::default(), settings(Record::Days)), run(&yard, &moved, settings(Record::Days)));
+    let (before, after) =
+        (run(&yard, &Schedule::default(), settings(Record::Days)), run(&yard, &moved, settings(Record::Days)));
     assert!((total(&before) - total(&after)).abs() < 1e-2 * MEMBERS as f64);
 }
 
@@ -181,8 +184,7 @@ fn a_warm_neighbour_saves_a_nucleus_food() {
     let parameters = Parameters::shipped().unwrap();
     let mut nucleus = own_hive(Dress { boxes: 1, ..Dress::BARE }, 0.465, 0.2, 0.244, 5);
     let strong = housed(colony(20_000.0, 24.0));
-    nucleus.neighbour =
-        Some(snowhum_apiary::Neighbour { hive: strong.hive.id, share: Fraction::new(0.35) });
+    nucleus.neighbour = Some(snowhum_apiary::Neighbour { hive: strong.hive.id, share: Fraction::new(0.35) });
     let mut small = colony(6_000.0, 8.0);
     small.frames_of_bees = 4.0;
     let used = |neighbour| {

@@ -1,5 +1,7 @@
 //! The shape of the model's answers: what must rise, fall or stay, by published findings.
 
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
 use snowhum_testkit::{Dress, colony, langstroth};
 use snowhum_units::{Fraction, Kelvin, Kilogram, MetrePerSecond, Watt};
 use snowhum_winter::{Housed, Parameters, StartFrom, SteadyAnswer, SteadyQuestion, cluster_at, steady};
@@ -34,7 +36,8 @@ fn specific_power(air_c: f64) -> f64 {
 /// Melathopoulos (AAFC Beaverlodge fact sheet): least metabolism at 5-10 °C, forced heating below -10 °C.
 #[test]
 fn least_power_lies_between_five_and_ten_degrees() {
-    let curve: Vec<(f64, f64)> = (-300..=180).map(|t| (f64::from(t) / 10.0, specific_power(f64::from(t) / 10.0))).collect();
+    let curve: Vec<(f64, f64)> =
+        (-300..=180).map(|t| (f64::from(t) / 10.0, specific_power(f64::from(t) / 10.0))).collect();
     let least = curve.iter().map(|(_, w)| *w).fold(f64::INFINITY, f64::min);
     let argmin = curve.iter().find(|(_, w)| *w == least).unwrap().0;
     assert!((3.0..=12.0).contains(&argmin), "least at {argmin} C");
@@ -47,7 +50,8 @@ fn least_power_lies_between_five_and_ten_degrees() {
 /// Same fact sheet: 0.1 W/(kg K) at the tightest; slope 0.07-0.15 W/(kg K) with the mantle as driver is the band.
 #[test]
 fn power_rises_in_a_straight_line_below_minus_ten() {
-    let slopes: Vec<f64> = [-12.0, -18.0, -24.0, -30.0].windows(2).map(|t| (specific_power(t[1]) - specific_power(t[0])) / 6.0).collect();
+    let slopes: Vec<f64> =
+        [-12.0, -18.0, -24.0, -30.0].windows(2).map(|t| (specific_power(t[1]) - specific_power(t[0])) / 6.0).collect();
     for slope in &slopes {
         assert!((slope - slopes[0]).abs() < 1e-9);
         assert!((0.07..=0.17).contains(slope), "{slope} W/(kg K)");

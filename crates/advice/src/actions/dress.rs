@@ -25,7 +25,9 @@ pub(super) fn insulate_lid(situation: &Situation<'_>) -> Option<Candidate> {
         what: "lay 50 mm of foam over the inner cover".to_owned(),
         why: "moves the water from the lid, where it drips on the cluster, to the walls, and saves heat".to_owned(),
         cost: money.lid + WORK_LID * money.hour,
-        rule: Some("both schools agree: top insulation before side insulation, no cold surface over the cluster".to_owned()),
+        rule: Some(
+            "both schools agree: top insulation before side insulation, no cold surface over the cluster".to_owned(),
+        ),
         sources: vec!["hive covers trial: St. Clair et al. 2022, PLoS ONE 17:e0266219", "ISO 6946"],
         ..candidate
     })
@@ -72,7 +74,7 @@ fn resistance(sheets: &[snowhum_apiary::Layer]) -> f64 {
 /// A candidate that changes the hive today; `fill` puts in the words and the price.
 fn changed(situation: &Situation<'_>, change: &str, fill: impl FnOnce(Candidate) -> Candidate) -> Option<Candidate> {
     let question = situation.base.question;
-    let hive = change.parse::<SetupChange>().ok()?.apply(&situation.housed().hive).ok()?;
+    let hive = situation.housed().hive.with_change(&change.parse::<SetupChange>().ok()?).ok()?;
     Some(fill(Candidate {
         what: String::new(),
         why: String::new(),

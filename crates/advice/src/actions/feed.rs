@@ -98,8 +98,7 @@ fn heaviest_giver(situation: &Situation<'_>, frame: Kilogram) -> Option<usize> {
 
 /// Frames that a colony can spare: nine members in ten keep 3 kg within reach without them.
 fn spare(situation: &Situation<'_>, place: usize, frame: Kilogram) -> usize {
-    let left: Vec<f64> =
-        situation.base.trajectories[place].ends.iter().map(|end| end.reachable.get()).collect();
+    let left: Vec<f64> = situation.base.trajectories[place].ends.iter().map(|end| end.reachable.get()).collect();
     let over = crate::statistics::quantile(&left, 0.1) - crate::shortage::LEFT_IN_SPRING.get();
     (over / frame.get()).floor().max(0.0) as usize
 }
@@ -168,7 +167,10 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
             action: Action::SolidFeed { stores: fondant * STORES_PER_FONDANT },
         }],
         caution: Some("on a calm day, lid off for less than a minute; do not move combs"),
-        rule: Some("solid sugar helps once bees can use it; autumn stores are better (University of Minnesota Extension)".to_owned()),
+        rule: Some(
+            "solid sugar helps once bees can use it; autumn stores are better (University of Minnesota Extension)"
+                .to_owned(),
+        ),
         sources: vec!["computed run-out", "common practice"],
     })
 }

@@ -45,7 +45,7 @@ fn try_of(apiary: &Apiary, at: usize, text: &str) -> anyhow::Result<Try> {
     let mut cost = 0.0;
     for part in text.split(';').map(str::trim).filter(|part| !part.is_empty()) {
         let change = part.parse::<SetupChange>().map_err(|error| exit::input(format!("--try \"{part}\": {error}")))?;
-        hive = change.apply(&hive).map_err(|error| exit::input(format!("--try \"{part}\": {error}")))?;
+        hive = hive.with_change(&change).map_err(|error| exit::input(format!("--try \"{part}\": {error}")))?;
         cost += price(apiary, part);
     }
     Ok(Try { name: text.trim().to_owned(), hive, cost })

@@ -14,67 +14,60 @@ pub(crate) fn words(
     answer: &HiveAnswer,
     system: System,
 ) -> String {
-    let t = |celsius: f64| Kelvin::from_celsius(celsius).show(system, 1);
-    let small = |grams: f64| match system {
-        System::Metric => format!("{grams:.1} g"),
-        System::Us => format!("{:.2} oz", Kilogram::new(grams / 1e3).get() / 0.028_349_523),
-    };
-    let mut page = format!(
-        "{name}, {}, {} outside, settled\n\n",
-        hive.standard,
-        question.outside.show(system, 1)
-    );
-    match question.heater {
-        Some(watt) => page += &entry("Heater", &format!("{:.1} W in place of the bees", watt.get())),
-        None => {
-            page += &entry(
-                "Cluster",
-                &format!(
-                    "{:.0} bees, {} across; core {}, mantle {}",
-                    question.bees,
-                    Metre::new(2.0 * answer.radius_cm / 100.0).show(system, 0),
-                    t(answer.core_c),
-                    t(answer.mantle_c)
-                ),
-            );
-            page += &entry(
-                "Heat",
-                &format!(
-                    "{:.1} W, from {} of stores a day, which also give {} of water",
-                    answer.heat_w,
-                    small(answer.food_g_per_day),
-                    small(answer.water_g_per_day)
-                ),
-            );
-        }
-    }
-    page += &entry(
-        "Air",
-        &format!(
-            "{} round the cluster, {} at the floor; {:.2} L/s goes through, {:.0} % humid, {:.2} % carbon dioxide",
-            t(answer.warm_zone_c),
-            t(answer.floor_zone_c),
-            answer.air_flow_l_per_s,
-            answer.humidity_percent,
-            answer.co2_percent
-        ),
-    );
-    let s = &answer.surface_c;
-    page += &entry("Faces", &format!("lid {}, walls {}, floor {}", t(s.lid), t(s.walls), t(s.floor)));
-    let water = &answer.condensation_g_per_day;
-    page += &entry(
-        "Water",
-        &format!(
-            "a day, lid {}, walls {}, floor {} caught; {} drips on the cluster",
-            small(water.lid),
-            small(water.walls),
-            small(water.floor),
-            small(answer.drip_on_cluster_g_per_day)
-        ),
-    );
+    let outside = question.outside.show(system, 1);
+    let mut page = format!("{name}, {}, {outside} outside, settled\n\n", hive.standard);
+    page += &warmth(question, answer, system);
+    page += &air(answer, system);
+    page += &water(answer, system);
     page += &entry("Upper hole", upper_hole(answer.upper_hole));
     page += &entry("Heat loss", &format!("{:.2} W for each kelvin over outdoors", answer.heat_loss_w_per_k));
     page
+}
+
+fn degrees(celsius: f64, system: System) -> String {
+    Kelvin::from_celsius(celsius).show(system, 1)
+}
+
+/// Grams, or ounces.
+fn small(grams: f64, system: System) -> String {
+    match system {
+        System::Metric => format!("{grams:.1} g"),
+        System::Us => format!("{:.2} oz", Kilogram::new(grams / 1e3).get() / 0.028_349_523),
+    }
+}
+
+fn warmth(question: &SteadyQuestion, answer: &HiveAnswer, system: System) -> String {
+    if let Some(heater) = question.heater {
+        return entry("Heater", &format!("{:.1} W in place of the bees", heater.get()));
+    }
+    let across = Metre::new(2.0 * answer.radius_cm / 100.0).show(system, 0);
+    let (core, mantle) = (degrees(answer.core_c, system), degrees(answer.mantle_c, system));
+    let (food, water) = (small(answer.food_g_per_day, system), small(answer.water_g_per_day, system));
+    entry("Cluster", &format!("{:.0} bees, {across} across; core {core}, mantle {mantle}", question.bees))
+        + &entry("Heat", &format!("{:.1} W, from {food} of stores a day, which also give {water} of water", answer.heat_w))
+}
+
+fn air(answer: &HiveAnswer, system: System) -> String {
+    let t = |celsius| degrees(celsius, system);
+    let s = &answer.surface_c;
+    let air = format!(
+        "{} round the cluster, {} at the floor; {:.2} L/s goes through, {:.0} % humid, {:.2} % carbon dioxide",
+        t(answer.warm_zone_c),
+        t(answer.floor_zone_c),
+        answer.air_flow_l_per_s,
+        answer.humidity_percent,
+        answer.co2_percent
+    );
+    let faces = format!("lid {}, walls {} (below {}), floor {}", t(s.lid), t(s.walls), t(s.lower_walls), t(s.floor));
+    entry("Air", &air) + &entry("Faces", &faces)
+}
+
+fn water(answer: &HiveAnswer, system: System) -> String {
+    let g = |grams| small(grams, system);
+    let w = &answer.condensation_g_per_day;
+    let drip = g(answer.drip_on_cluster_g_per_day);
+    let caught = format!("caught a day: lid {}, walls {}, floor {}", g(w.lid), g(w.walls), g(w.floor));
+    entry("Water", &format!("{caught}; {drip} drips on the cluster"))
 }
 
 fn upper_hole(hole: UpperHole) -> &'static str {

@@ -19,7 +19,7 @@ const FANNING_FROM: f64 = 20.0;
 /// entrance alone, `(C_d / 3) A sqrt(g h dT / T)` and a small share of the wind.
 #[inline(always)]
 pub(crate) fn flow(shell: &Shell, boundary: &Boundary, heat: &mut Heat) {
-    let (low, high) = (&shell.low, &shell.high);
+    let (low, high) = (&shell.ways.low, &shell.ways.high);
     for i in 0..LANES {
         let outside_k = boundary.air[i] + 273.15;
         let per_kelvin = 1.0 / outside_k;
@@ -28,17 +28,18 @@ pub(crate) fn flow(shell: &Shell, boundary: &Boundary, heat: &mut Heat) {
         let free_high = high.area * heat.hole_free[i] + high.always;
         let (a, b) = (low.discharge * free_low, high.discharge * free_high);
         let both = a * a + b * b + 1e-16;
-        let lift = shell.stack_cold * (heat.cold[i] - boundary.air[i]) + shell.stack_warm * (heat.warm[i] - boundary.air[i]);
+        let lift = shell.ways.stack_cold * (heat.cold[i] - boundary.air[i])
+            + shell.ways.stack_warm * (heat.warm[i] - boundary.air[i]);
         let stack_pa = density * GRAVITY * max(lift, -lift) * per_kelvin;
         let speed_pa = 0.5 * density * boundary.wind[i] * boundary.wind[i];
-        let pressure_pa = stack_pa + shell.wind_pressure * speed_pa;
+        let pressure_pa = stack_pa + shell.ways.wind_pressure * speed_pa;
         let fanning = 1.0 + 0.5 * clamp(heat.warm[i] - FANNING_FROM, 0.0, 20.0);
         // m = A_eff sqrt(2 rho dp) with A_eff = a b / sqrt(a^2 + b^2), under one root.
         heat.through[i] = fanning * a * b * (2.0 * density * pressure_pa / both).sqrt();
 
         let excess = max(heat.cold[i] - boundary.air[i], 0.0);
         let buoyant = low.discharge * (1.0 / 3.0) * (GRAVITY * low.opening_height * excess * per_kelvin).sqrt();
-        let pumped = shell.wind_pumping * boundary.wind[i];
-        heat.exchange_low[i] = density * (free_low * (buoyant + pumped) + shell.mesh_area * (buoyant + pumped));
+        let pumped = shell.ways.wind_pumping * boundary.wind[i];
+        heat.exchange_low[i] = density * (free_low * (buoyant + pumped) + shell.ways.mesh_area * (buoyant + pumped));
     }
 }

@@ -31,21 +31,23 @@ pub(crate) fn fill(shell: &Shell, hour: &Hour<'_>, neighbour: Option<&[f32; LANE
         let film = 1.0 / (4.0 + 4.0 * wind + RADIATIVE);
         let on_roof = min(ROOF_SNOW_SHARE * snow, ROOF_SNOW_MOST);
         let snowy = gate(on_roof > 0.02);
-        let roof_sun = f64::from(hour.roof_sun[i]) * (shell.lid_absorptance * (1.0 - snowy) + SNOW_ABSORPTANCE * snowy);
-        let wall_sun = f64::from(hour.wall_sun[i]) * shell.wall_absorptance;
+        let roof_sun =
+            f64::from(hour.roof_sun[i]) * (shell.faces.lid_absorptance * (1.0 - snowy) + SNOW_ABSORPTANCE * snowy);
+        let wall_sun = f64::from(hour.wall_sun[i]) * shell.faces.wall_absorptance;
         let buried = clamp((snow - shell.stand) / (shell.cold_height + 0.05), 0.0, 1.0);
         boundary.air[i] = air;
         boundary.ratio[i] = f64::from(hour.ratio[i]);
         boundary.wind[i] = wind;
         boundary.flight[i] = f64::from(hour.flight[i]);
-        boundary.lid[i] = shell.area[LID] / (shell.resistance[LID] + on_roof / SNOW_CONDUCTIVITY + film) + shell.edge[LID];
+        boundary.lid[i] = shell.faces.area[LID] / (shell.faces.resistance[LID] + on_roof / SNOW_CONDUCTIVITY + film)
+            + shell.faces.edge[LID];
         boundary.lid_sees[i] = air + roof_sun * film;
-        boundary.wall[i] = shell.area[WALL] / (shell.resistance[WALL] + film) + shell.edge[WALL];
-        let low_resistance = shell.resistance[LOW_WALL] + film + buried * BANKED_SNOW;
-        boundary.low_wall[i] = shell.area[LOW_WALL] / low_resistance + shell.edge[LOW_WALL];
+        boundary.wall[i] = shell.faces.area[WALL] / (shell.faces.resistance[WALL] + film) + shell.faces.edge[WALL];
+        let low_resistance = shell.faces.resistance[LOW_WALL] + film + buried * BANKED_SNOW;
+        boundary.low_wall[i] = shell.faces.area[LOW_WALL] / low_resistance + shell.faces.edge[LOW_WALL];
         let sunny = air + wall_sun * film;
         boundary.wall_sees[i] = sunny + share * (f64::from(beside[i]) - sunny);
-        boundary.floor[i] = shell.area[FLOOR] / (shell.resistance[FLOOR] + film) + shell.edge[FLOOR];
+        boundary.floor[i] = shell.faces.area[FLOOR] / (shell.faces.resistance[FLOOR] + film) + shell.faces.edge[FLOOR];
         boundary.entrance_snow_free[i] = 1.0 - (1.0 - ENTRANCE_UNDER_SNOW) * gate(snow > shell.stand + 0.03);
     }
 }

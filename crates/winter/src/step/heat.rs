@@ -84,7 +84,7 @@ fn hang_surface(
     surfaces: &mut [Surface; SURFACES],
     zone: &mut Zone,
 ) {
-    let (surface, inner, capacity) = (&mut surfaces[at], shell.inner[at], shell.capacity[at]);
+    let (surface, inner, capacity) = (&mut surfaces[at], shell.faces.inner[at], shell.faces.capacity[at]);
     for i in 0..LANES {
         let gain = surface.latent[i] - surface.fusion[i];
         let node = hang(capacity, surface.temperature[i], inner, outside[i], sees[i], gain);
@@ -154,7 +154,7 @@ fn meet(
         heat.metabolic[i] = metabolic;
         heat.mantle[i] = warm + occupied * metabolic / mantle_air;
         heat.core[i] = heat.mantle[i] + occupied * metabolic / (bees.core_mantle[i] + 1e-12);
-        heat.air_loss[i] = carried * (warm - boundary.air[i])
-            + heat.exchange_low[i] * AIR_HEAT * (cold - boundary.air[i]);
+        heat.air_loss[i] =
+            carried * (warm - boundary.air[i]) + heat.exchange_low[i] * AIR_HEAT * (cold - boundary.air[i]);
     }
 }

@@ -30,7 +30,10 @@ pub(crate) fn eat(laws: &Laws, traits: &Traits, heat: &mut Heat, bees: &Bees, st
         let warm = heat.warm[i];
         let mut wanted = max(traits.touched[i] * bees.mass[i] - after, 0.0);
         let pace = laws.move_rate * bees.mass[i];
-        let climbed = min(min(stores.above[i], wanted), pace * gate(warm > traits.climb_from[i]) * (1.0 - CLIMB_WITH_BROOD * bees.nest[i]));
+        let climbed = min(
+            min(stores.above[i], wanted),
+            pace * gate(warm > traits.climb_from[i]) * (1.0 - CLIMB_WITH_BROOD * bees.nest[i]),
+        );
         wanted -= climbed;
         let fed = min(min(stores.feed[i], wanted), pace * gate(warm > laws.feed_from));
         wanted -= fed;

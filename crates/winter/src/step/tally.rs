@@ -33,7 +33,7 @@ pub(crate) fn add(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut B
     }
     for i in 0..LANES {
         let rim = boundary.air[i] + RIM_WARMTH * (heat.warm[i] - boundary.air[i]);
-        let wet = shell.has_hole * gate(water.warm[i] > saturation_ratio(rim, shell.per_pascal));
+        let wet = shell.ways.has_hole * gate(water.warm[i] > saturation_ratio(rim, shell.per_pascal));
         let frosty = gate(rim < 0.0);
         tally.frost[i] += wet * frosty;
         tally.damp[i] += wet * (1.0 - frosty);

@@ -52,12 +52,12 @@ fn settle(
     fog_at: &[Lanes; 2],
 ) {
     let (heat, water) = (&block.heat, &mut block.water);
-    let k = &shell.vapour;
+    let k = &shell.faces.vapour;
     for i in 0..LANES {
         let through = heat.through[i];
         let fresh = heat.exchange_low[i];
         let mixed = MIXING_SHARE * shell.footprint * block.traits.exchange[i] * (1.0 / super::air::AIR_HEAT);
-        let breathing = shell.lid_breathing;
+        let breathing = shell.faces.lid_breathing;
         let outdoors = boundary.ratio[i];
         let (warm_kept, cold_kept) = (shell.warm_air * (1.0 / HOUR), shell.cold_air * (1.0 / HOUR));
         let (mut w, mut c) = (water.warm[i], water.cold[i]);
@@ -90,8 +90,7 @@ fn settle(
         let vented = through * w + fresh * c - (through + fresh) * outdoors;
         let breathed = breathing * (w - outdoors);
         water.warm_air[i] += HOUR * (water.source[i] + up - through * w - breathed - lid - wall - fog);
-        water.cold_air[i] +=
-            HOUR * ((through + fresh) * outdoors - fresh * c - up - low - floor - low_fog);
+        water.cold_air[i] += HOUR * ((through + fresh) * outdoors - fresh * c - up - low - floor - low_fog);
         water.warm[i] = w;
         water.cold[i] = c;
         water.vented[i] = vented;
@@ -118,7 +117,7 @@ fn line(k: f64, saturated: f64, most_given: f64, ratio: f64) -> (f64, f64) {
 #[inline(always)]
 fn book(shell: &Shell, at: usize, block: &mut Block) {
     let surface = &mut block.surfaces[at];
-    let stiffness = shell.stiffness[at];
+    let stiffness = shell.faces.stiffness[at];
     for i in 0..LANES {
         let t = surface.temperature[i];
         let frosty = gate(t < 0.0);
@@ -144,15 +143,15 @@ fn book(shell: &Shell, at: usize, block: &mut Block) {
 fn run_off(shell: &Shell, block: &mut Block) {
     let [lid, wall, low_wall, floor] = &mut block.surfaces;
     for i in 0..LANES {
-        let drip = max(lid.liquid[i] - shell.film[LID], 0.0);
+        let drip = max(lid.liquid[i] - shell.faces.film[LID], 0.0);
         lid.liquid[i] -= drip;
-        let run = max(wall.liquid[i] - shell.film[WALL], 0.0);
+        let run = max(wall.liquid[i] - shell.faces.film[WALL], 0.0);
         wall.liquid[i] -= run;
         let carried = low_wall.liquid[i] + run;
-        let low_run = max(carried - shell.film[LOW_WALL], 0.0);
+        let low_run = max(carried - shell.faces.film[LOW_WALL], 0.0);
         low_wall.liquid[i] = carried - low_run;
         let on_floor = floor.liquid[i] + low_run + drip;
-        let out = max(on_floor - shell.film[FLOOR], 0.0);
+        let out = max(on_floor - shell.faces.film[FLOOR], 0.0);
         floor.liquid[i] = on_floor - out;
         block.water.drip[i] = drip * (1.0 / HOUR);
         block.water.drained[i] = out * (1.0 / HOUR);
