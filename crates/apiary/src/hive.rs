@@ -2,7 +2,9 @@
 
 use crate::HiveId;
 use serde::{Deserialize, Serialize};
-use snowhum_units::{Degree, Fraction, JoulePerKilogramKelvin, KilogramPerCubicMetre, Metre, SquareMetre, WattPerMetreKelvin};
+use snowhum_units::{
+    Degree, Fraction, JoulePerKilogramKelvin, KilogramPerCubicMetre, Metre, SquareMetre, WattPerMetreKelvin,
+};
 
 /// One hive.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -1,11 +1,53 @@
 //! The keeper's world: site, hive as built, colony; checks on input.
+//!
+//! [`read`] turns the text of a yard file into an [`Apiary`], or into every fault it has.
+//!
+//! ```
+//! let (yard, advisories) = snowhum_apiary::read(snowhum_apiary::demo_text(), "rowan-bank.toml").unwrap();
+//! assert_eq!(yard.colonies.len(), 5);
+//! assert!(!advisories.is_empty());
+//! ```
 
+mod change;
 mod colony;
+mod comb;
+mod fault;
+mod file;
 mod hive;
 mod id;
+mod layer;
+mod materials;
+mod nearest;
+mod openings;
+mod shipped;
 mod site;
+mod standards;
+mod words;
 
+pub use change::{FloorKind, SetupChange};
 pub use colony::*;
+pub use comb::{bees_on, bees_stated, brood_on, food_in, frames_covered};
+pub use fault::{Advisory, Fault, Faults, Wrong};
+pub use file::{LONGEST_FILE, MOST_HIVES, read, read_bytes};
 pub use hive::*;
 pub use id::*;
+pub use materials::{StockMaterial, material, materials};
+pub use openings::{Aperture, Guard, guards};
 pub use site::*;
+pub use standards::{BoxSize, Standard, standard, standards};
+pub use words::{
+    Combs, Finding, PlainWord, Sitting, SizedWord, brood_words, comb_sources, findings, food_words, sitting_words,
+    strength_words, usual_money, weighed,
+};
+
+/// The demo yard, all of it invented.
+#[must_use]
+pub fn demo_text() -> &'static str {
+    include_str!("../../../data/demo/rowan-bank.toml")
+}
+
+/// A commented yard file to fill in. It is itself a yard that can be read.
+#[must_use]
+pub fn template_text() -> &'static str {
+    include_str!("../../../data/template.toml")
+}

@@ -1,0 +1,80 @@
+//! What is wrong with a yard file, all of it at once, and what should be said about one that is right.
+
+use serde::{Deserialize, Serialize};
+use std::fmt;
+
+/// One fault in a yard file.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Fault {
+    /// Line in the file, from 1.
+    pub line: usize,
+    /// Where in the file, such as `colony "Larch".stores`.
+    pub field: String,
+    /// What is wrong.
+    pub problem: String,
+    /// What would be right.
+    pub remedy: String,
+}
+
+/// Every fault of a file, in the order of its lines. Serialises to `{"faults":[{"line","field","problem","remedy"}]}`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Faults {
+    /// The file's name, for printing.
+    #[serde(skip)]
+    pub file: String,
+    /// The faults; never empty.
+    pub faults: Vec<Fault>,
+}
+
+impl fmt::Display for Faults {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (at, fault) in self.faults.iter().enumerate() {
+            if at > 0 {
+                writeln!(f)?;
+            }
+            writeln!(f, "{}:{}: {}: {}", self.file, fault.line, fault.field, fault.problem)?;
+            write!(f, "  hint: {}", fault.remedy)?;
+        }
+        Ok(())
+    }
+}
+
+impl std::error::Error for Faults {}
+
+/// Not a fault, but to be said: a default taken, a range that is wide.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Advisory {
+    /// Line in the file, from 1.
+    pub line: usize,
+    /// Where in the file.
+    pub field: String,
+    /// What to say.
+    pub text: String,
+}
+
+/// A piece of text that cannot be understood: what is wrong and what would be right, without a place yet.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{problem}; {remedy}")]
+pub struct Wrong {
+    /// What is wrong.
+    pub problem: String,
+    /// What would be right.
+    pub remedy: String,
+}
+
+impl Wrong {
+    pub(crate) fn new(problem: impl Into<String>, remedy: impl Into<String>) -> Self {
+        Self { problem: problem.into(), remedy: remedy.into() }
+    }
+}
+
+impl From<snowhum_units::ParseError> for Wrong {
+    /// Unit errors say both parts in one sentence.
+    fn from(error: snowhum_units::ParseError) -> Self {
+        let message = error.to_string();
+        match message.split_once("; ") {
+            Some((problem, remedy)) => Self::new(problem, remedy),
+            None => Self::new(message, "write a number and a unit"),
+        }
+    }
+}

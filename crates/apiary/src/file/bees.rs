@@ -1,0 +1,149 @@
+//! How many bees, and how much brood.
+
+use super::colony::at;
+use super::report::Report;
+use super::scalar::Limits;
+use super::section::{Entry, Section, shown};
+use crate::comb::{bees_on, bees_stated, brood_on, frames_covered};
+use crate::words::{Combs, brood_words, sized, strength_words};
+use crate::{Hive, SizedWord};
+use snowhum_units::Range;
+
+const BEES: Limits = Limits::new(1.0, 120_000.0, "from 1 to 120000, such as 15000");
+const FRAMES: Limits = Limits::new(0.1, 60.0, "from 0.1 to 60, such as 7.5");
+
+/// Bees as they were found.
+pub(crate) struct Found {
+    pub(crate) bees: Range<f64>,
+    pub(crate) frames: f64,
+    pub(crate) by_word: bool,
+}
+
+/// What the keeper says about bees, before the hive is asked what it means.
+struct Said {
+    bees: Option<Range<f64>>,
+    frames: Option<f64>,
+    word: Option<&'static SizedWord>,
+}
+
+pub(crate) fn read(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Option<Found> {
+    let said = Said {
+        bees: stated(section, report)?,
+        frames: frames(section, hive, report)?,
+        word: word(section, hive, report)?,
+    };
+    let hive = hive?;
+    let side = hive.mean_comb_side();
+    let (bees, by_word) = match (said.bees, said.frames, said.word) {
+        (Some(bees), ..) => (bees, false),
+        (None, Some(frames), _) => (bees_on(frames, side), false),
+        (None, None, Some(word)) => (word.range(), true),
+        (None, None, None) => {
+            let remedy =
+                "count seams or frames of bees (frames_of_bees = 8), or for a quick start strength = \"middling\"";
+            report.missing(&section.spot, "frames_of_bees", remedy);
+            return None;
+        }
+    };
+    let most = f64::from(hive.comb_count());
+    let frames = said.frames.unwrap_or_else(|| frames_covered(bees.p50, side)).clamp(0.1, most);
+    Some(Found { bees, frames, by_word })
+}
+
+/// `bees`, with `bees_low` and `bees_high` where they are given. The outer `None` is a fault.
+fn stated(section: &Section<'_>, report: &mut Report) -> Option<Option<Range<f64>>> {
+    let mut figure = |key: &str| match section.get(key, report) {
+        Some(entry) => entry.number(&BEES, report).map(Some),
+        None => Some(None),
+    };
+    let (low, bees, high) = (figure("bees_low"), figure("bees"), figure("bees_high"));
+    let (low, bees, high) = (low?, bees?, high?);
+    let Some(bees) = bees else {
+        if low.is_some() || high.is_some() {
+            report.missing(&section.spot, "bees", "give the likeliest number beside its low and high");
+            return None;
+        }
+        return Some(None);
+    };
+    let usual = bees_stated(bees);
+    let range = Range::new(low.unwrap_or(usual.p10), bees, high.unwrap_or(usual.p90));
+    if range.is_none() {
+        report.fault(
+            &at(section, "bees"),
+            "lies outside its own low and high",
+            "bees_low, bees and bees_high must rise",
+        );
+    }
+    range.map(Some)
+}
+
+/// `frames_of_bees` or `seams_of_bees`.
+fn frames(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Option<Option<f64>> {
+    let entry = match (section.get("frames_of_bees", report), section.get("seams_of_bees", report)) {
+        (Some(frames), Some(_)) => {
+            report.fault(&frames.spot, "stands beside seams_of_bees", "give one of the two; they count the same bees");
+            return None;
+        }
+        (frames, seams) => frames.or(seams),
+    };
+    let Some(entry) = entry else { return Some(None) };
+    let frames = entry.number(&FRAMES, report)?;
+    let Some(hive) = hive else { return Some(Some(frames)) };
+    // The outermost seams lie between a comb and the wall.
+    let most = f64::from(hive.comb_count()) + 1.0;
+    if frames > most {
+        let problem = format!("{frames} is more than the {} combs of the hive", hive.comb_count());
+        report.fault(&entry.spot, problem, "count combs covered on both faces, or mend the hive's boxes");
+        return None;
+    }
+    Some(Some(frames))
+}
+
+fn word(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Option<Option<&'static SizedWord>> {
+    match section.get("strength", report) {
+        Some(entry) => sized_word(&entry, strength_words(), hive, report).map(Some),
+        None => Some(None),
+    }
+}
+
+/// A word that means something else in a nucleus than in two boxes.
+pub(crate) fn sized_word(
+    entry: &Entry<'_>,
+    words: &'static [SizedWord],
+    hive: Option<&Hive>,
+    report: &mut Report,
+) -> Option<&'static SizedWord> {
+    let written = entry.text(report)?;
+    let found = sized(words, written, hive.map_or(Combs::OneBox, Combs::of));
+    if found.is_none() {
+        let known = words.iter().filter(|row| row.combs == Combs::OneBox).map(|row| row.word.as_str());
+        entry.no_such_word(written, known, report);
+    }
+    found
+}
+
+/// `brood`: a word, `"1.5 frames"` or `"3000 cells"`.
+pub(crate) fn brood(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Option<Range<f64>> {
+    let unseen = "not looked at";
+    let entry = section.get("brood", report);
+    let written = match &entry {
+        Some(entry) => entry.text(report)?.trim(),
+        None => unseen,
+    };
+    if let Some(row) = brood_words().iter().find(|row| crate::shipped::same_name(&row.word, written)) {
+        return Some(row.range());
+    }
+    let entry = entry?;
+    let (number, unit) = written.split_once(' ').unwrap_or((written, ""));
+    let amount = number.parse::<f64>().ok().filter(|amount| (0.0..=200_000.0).contains(amount));
+    match (amount, unit.trim()) {
+        (Some(frames), "frame" | "frames") if frames <= 40.0 => Some(brood_on(frames, hive?.mean_comb_side())),
+        (Some(cells), "cells") => Some(Range { p10: 0.8 * cells, p50: cells, p90: 1.25 * cells }),
+        _ => {
+            let words: Vec<String> = brood_words().iter().map(|row| format!("\"{}\"", row.word)).collect();
+            let remedy = format!("write {}, \"1.5 frames\" or \"3000 cells\"", words.join(", "));
+            report.fault(&entry.spot, format!("\"{}\" is no amount of brood", shown(written)), remedy);
+            None
+        }
+    }
+}

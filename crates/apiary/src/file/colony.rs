@@ -1,0 +1,143 @@
+//! `[[colony]]`: the bees as they were found.
+
+use super::hive::{self, Builder, NamedHive};
+use super::report::{Report, Spot};
+use super::section::{Section, shown};
+use super::{bees, record, stores, yard};
+use crate::nearest::nearest;
+use crate::{Colony, ColonyId, Hive};
+use jiff::civil::Date;
+
+const KEYS: [&str; 24] = [
+    "id",
+    "name",
+    "hive",
+    "kind",
+    "boxes",
+    "strength",
+    "frames_of_bees",
+    "seams_of_bees",
+    "bees",
+    "bees_low",
+    "bees_high",
+    "brood",
+    "food",
+    "stores",
+    "stores_frames",
+    "known_by",
+    "plus_minus",
+    "stores_kind",
+    "food_sits",
+    "mites",
+    "queen_year",
+    "queen_seen",
+    "late_mated",
+    "treatments",
+];
+
+/// The colony's name, and the colony if it has no fault.
+pub(crate) fn read(
+    section: &Section<'_>,
+    builder: &Builder<'_>,
+    hives: &mut Vec<NamedHive>,
+    as_of: Option<Date>,
+    report: &mut Report,
+) -> (Option<String>, Option<Colony>) {
+    section.only(&KEYS, report);
+    let name = section.need("name", "give the colony a name, such as name = \"Alder\"", report);
+    let name = name.and_then(|entry| entry.name(report));
+    let hive = hive_of(section, name.as_deref(), builder, hives, report);
+    let found = bees::read(section, hive.as_ref(), report);
+    let brood = bees::brood(section, hive.as_ref(), report);
+    let food = stores::read(section, hive.as_ref(), report);
+    let mites = record::mites(section, as_of, report);
+    let queen = record::queen(section, as_of, report);
+    let treatments = record::treatments(section, as_of, report);
+    let colony = || {
+        let (found, food, name) = (found?, food?, name.as_deref()?);
+        let made = yard::id_of(builder.yard, "colony", name);
+        let quick_start = found.by_word && food.by_word;
+        if quick_start {
+            report.advise(
+                &section.spot,
+                "only words are known of bees and food, so every range is wide; count and weigh to narrow it",
+            );
+        }
+        Some(Colony {
+            id: ColonyId(yard::id(section, made, report)),
+            name: name.to_owned(),
+            hive: hive?.id,
+            bees: found.bees,
+            sealed_brood: brood?,
+            frames_of_bees: found.frames,
+            stores: food.stores,
+            mites: mites?,
+            queen: queen?,
+            treatments: treatments?,
+            quick_start,
+        })
+    };
+    let colony = colony();
+    (name, colony)
+}
+
+/// The hive a colony names, or a usual one of the kind it names.
+fn hive_of(
+    section: &Section<'_>,
+    name: Option<&str>,
+    builder: &Builder<'_>,
+    hives: &mut Vec<NamedHive>,
+    report: &mut Report,
+) -> Option<Hive> {
+    match (section.get("hive", report), section.get("kind", report)) {
+        (Some(entry), None) => {
+            if let Some(stray) = section.get("boxes", report) {
+                report.fault(&stray.spot, "belongs to the hive", "write boxes in the [[hive]] table");
+            }
+            let wanted = entry.text(report)?;
+            let Some(found) = yard::find(hives, wanted) else {
+                let names: Vec<&str> = hives.iter().filter_map(|hive| hive.name.as_deref()).collect();
+                let remedy = match nearest(wanted.trim(), names) {
+                    Some(near) => format!("did you mean \"{near}\"?"),
+                    None => "name a hive of this file, or add a [[hive]] table for it".to_owned(),
+                };
+                report.fault(&entry.spot, format!("there is no hive \"{}\"", shown(wanted)), remedy);
+                return None;
+            };
+            found.hive.clone()
+        }
+        (Some(entry), Some(_)) => {
+            report.fault(
+                &entry.spot,
+                "stands beside kind",
+                "give either the hive's name or, for a quick start, its kind",
+            );
+            None
+        }
+        (None, Some(entry)) => {
+            let name = name?;
+            if yard::find(hives, name).is_some() {
+                let remedy = format!("write hive = \"{}\" in place of kind", shown(name));
+                report.fault(&entry.spot, "a hive of the colony's name is described already", remedy);
+                return None;
+            }
+            let made = hive::implied(section, name, builder, report);
+            let hive = made.hive.clone();
+            hives.push(made);
+            hive
+        }
+        (None, None) => {
+            report.missing(
+                &section.spot,
+                "hive",
+                "name its hive, or for a quick start its kind, such as kind = \"Langstroth 10\"",
+            );
+            None
+        }
+    }
+}
+
+/// The place of one key of a section.
+pub(crate) fn at(section: &Section<'_>, key: &str) -> Spot {
+    Spot { line: section.spot.line, field: format!("{}.{key}", section.spot.field) }
+}

@@ -1,0 +1,125 @@
+//! What the keeper's record says: mite counts, the queen, treatments.
+
+use super::colony::at;
+use super::report::Report;
+use super::scalar::Limits;
+use super::section::{Entry, Section};
+use crate::{Mites, Queen, Treatment, TreatmentClass};
+use jiff::civil::Date;
+use toml::de::DeValue;
+
+const CLASSES: [(&str, TreatmentClass); 5] = [
+    ("formic", TreatmentClass::Formic),
+    ("thymol", TreatmentClass::Thymol),
+    ("oxalic", TreatmentClass::Oxalic),
+    ("strips", TreatmentClass::Strips),
+    ("other", TreatmentClass::Other),
+];
+
+pub(crate) fn mites(section: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Mites> {
+    const EXAMPLE: &str = "{ found = 2, bees = 300, on = 2025-08-28 }, or \"not counted\"";
+    let Some(entry) = section.get("mites", report) else {
+        report.advise(&at(section, "mites"), "no mite count is given; taken as not counted");
+        return Some(Mites::NotCounted);
+    };
+    if matches!(entry.value, DeValue::String(_)) {
+        return entry.word(&[("not counted", ())], report).map(|()| Mites::NotCounted);
+    }
+    let count = entry.section(EXAMPLE, report)?;
+    count.only(&["found", "bees", "on"], report);
+    let mut number = |key: &str, limits: &Limits| {
+        let found = count.need(key, &format!("write mites = {EXAMPLE}"), report)?;
+        found.whole(limits, report)
+    };
+    let found = number("found", &Limits::new(0.0, 5_000.0, "from 0 to 5000"));
+    let bees = number("bees", &Limits::new(20.0, 5_000.0, "from 20 to 5000, such as 300"));
+    let on = count.need("on", "write the day of the count, such as on = 2025-08-28", report);
+    let on = on.and_then(|entry| past_day(&entry, as_of, report));
+    let (found, bees, on) = (found?, bees?, on?);
+    if found > bees {
+        report.fault(
+            &entry.spot,
+            format!("{found} mites on {bees} bees cannot be"),
+            "write the mites found and the bees in the sample",
+        );
+        return None;
+    }
+    Some(Mites::Counted { found, bees, on })
+}
+
+pub(crate) fn queen(section: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Queen> {
+    let year = match section.get("queen_year", report) {
+        Some(entry) => Some(queen_year(&entry, as_of, report)?),
+        None => None,
+    };
+    let seen_or_laying = match section.get("queen_seen", report) {
+        Some(entry) => Some(entry.truth(report)?),
+        None => None,
+    };
+    let late_mated = section.get("late_mated", report).map_or(Some(false), |entry| entry.truth(report))?;
+    Some(Queen { year, seen_or_laying, late_mated })
+}
+
+/// A queen is at most eight years old, and not born yet to come.
+fn queen_year(entry: &Entry<'_>, as_of: Option<Date>, report: &mut Report) -> Option<i16> {
+    const OLDEST: i16 = 8;
+    let year = entry.whole(&Limits::new(1950.0, 2150.0, "such as 2024"), report)? as i16;
+    if let Some(now) = as_of.map(Date::year).filter(|now| !(now - OLDEST..=*now).contains(&year)) {
+        let remedy = format!("write the year she was born, from {} to {now}", now - OLDEST);
+        report.fault(&entry.spot, format!("{year} cannot be the year of a queen alive in {now}"), remedy);
+        return None;
+    }
+    Some(year)
+}
+
+pub(crate) fn treatments(section: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Vec<Treatment>> {
+    const MOST: usize = 50;
+    let Some(entry) = section.get("treatments", report) else { return Some(Vec::new()) };
+    let items = entry.list(report)?;
+    if items.len() > MOST {
+        report.fault(
+            &entry.spot,
+            format!("lists {} treatments", items.len()),
+            format!("list those since summer, at most {MOST}"),
+        );
+        return None;
+    }
+    let read: Vec<Option<Treatment>> = items.iter().map(|item| treatment(item, as_of, report)).collect();
+    let read: Vec<Treatment> = read.into_iter().collect::<Option<_>>()?;
+    if let Some(pair) = read.windows(2).find(|pair| pair[0].on > pair[1].on) {
+        let problem = format!("{} stands before {}: out of order", pair[0].on, pair[1].on);
+        report.fault(&entry.spot, problem, "list the earliest first, or mend the date");
+        return None;
+    }
+    Some(read)
+}
+
+fn treatment(entry: &Entry<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Treatment> {
+    let section = entry.section("{ on = 2025-09-15, class = \"formic\" }", report)?;
+    section.only(&["on", "class"], report);
+    let on = section.need("on", "write the day it began, such as on = 2025-09-15", report);
+    let on = on.and_then(|entry| past_day(&entry, as_of, report));
+    let class = section.need("class", "write formic, thymol, oxalic, strips or other", report);
+    let class = class.and_then(|entry| entry.word(&CLASSES, report));
+    Some(Treatment { on: on?, class: class? })
+}
+
+/// A day no later than the yard's own, and no more than two years before it.
+fn past_day(entry: &Entry<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Date> {
+    let day = entry.date(report)?;
+    let Some(as_of) = as_of else { return Some(day) };
+    if day > as_of {
+        let problem = format!("{day} is after as_of, {as_of}");
+        report.fault(&entry.spot, problem, format!("write a day up to {as_of}, or move as_of"));
+        return None;
+    }
+    if i32::from(as_of.year()) - i32::from(day.year()) > 2 {
+        report.fault(
+            &entry.spot,
+            format!("{day} is long before as_of, {as_of}"),
+            "give what belongs to this season; mend the year",
+        );
+        return None;
+    }
+    Some(day)
+}

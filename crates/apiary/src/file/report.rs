@@ -1,0 +1,105 @@
+//! Faults and advisories as they are found.
+
+use crate::fault::Wrong;
+use crate::{Advisory, Apiary, Fault, Faults};
+
+/// Most faults that are written out; the rest are counted.
+const MOST_FAULTS: usize = 500;
+
+/// Where something stands in the file.
+#[derive(Debug, Clone)]
+pub(crate) struct Spot {
+    pub(crate) line: usize,
+    pub(crate) field: String,
+}
+
+/// What has been found so far.
+pub(crate) struct Report {
+    line_starts: Vec<usize>,
+    faults: Vec<Fault>,
+    left_off: usize,
+    advisories: Vec<Advisory>,
+    /// Whether the file is broken as TOML, so that what seems missing may only be unreadable.
+    broken: bool,
+}
+
+impl Report {
+    pub(crate) fn of(text: &str) -> Self {
+        let line_starts = std::iter::once(0).chain(text.match_indices('\n').map(|(at, _)| at + 1)).collect();
+        Self { line_starts, faults: Vec::new(), left_off: 0, advisories: Vec::new(), broken: false }
+    }
+
+    /// One fault that stands for the whole file.
+    pub(crate) fn single(file: &str, line: usize, problem: &str, remedy: &str) -> Faults {
+        let fault = Fault { line, field: "file".to_owned(), problem: problem.to_owned(), remedy: remedy.to_owned() };
+        Faults { file: file.to_owned(), faults: vec![fault] }
+    }
+
+    /// The line of a byte, from 1.
+    pub(crate) fn line_at(&self, byte: usize) -> usize {
+        self.line_starts.partition_point(|start| *start <= byte).max(1)
+    }
+
+    pub(crate) fn fault(&mut self, spot: &Spot, problem: impl Into<String>, remedy: impl Into<String>) {
+        if self.faults.len() >= MOST_FAULTS {
+            self.left_off += 1;
+            return;
+        }
+        self.faults.push(Fault {
+            line: spot.line,
+            field: spot.field.clone(),
+            problem: problem.into(),
+            remedy: remedy.into(),
+        });
+    }
+
+    pub(crate) fn wrong(&mut self, spot: &Spot, wrong: Wrong) {
+        self.fault(spot, wrong.problem, wrong.remedy);
+    }
+
+    /// Something that should stand in a section and does not.
+    pub(crate) fn missing(&mut self, section: &Spot, key: &str, remedy: &str) {
+        if self.broken {
+            return;
+        }
+        let field = if section.field.is_empty() { key.to_owned() } else { format!("{}.{key}", section.field) };
+        self.fault(&Spot { line: section.line, field }, "is missing", remedy);
+    }
+
+    pub(crate) fn syntax(&mut self, byte: usize, message: &str) {
+        self.broken = true;
+        let spot = Spot { line: self.line_at(byte), field: "file".to_owned() };
+        self.fault(
+            &spot,
+            format!("cannot be read as TOML: {message}"),
+            "write key = value, texts in \"quotes\", and close every quote and bracket",
+        );
+    }
+
+    pub(crate) fn advise(&mut self, spot: &Spot, text: impl Into<String>) {
+        self.advisories.push(Advisory { line: spot.line, field: spot.field.clone(), text: text.into() });
+    }
+
+    /// The yard if nothing was wrong, otherwise all that was.
+    pub(crate) fn close(mut self, yard: Option<Apiary>, file: &str) -> Result<(Apiary, Vec<Advisory>), Faults> {
+        if let (true, Some(yard)) = (self.faults.is_empty(), yard) {
+            return Ok((yard, self.advisories));
+        }
+        self.faults.sort_by_key(|fault| fault.line);
+        if self.left_off > 0 {
+            let line = self.line_starts.len();
+            let problem = format!("has {} more faults that are not written out", self.left_off);
+            let remedy = "mend those above first".to_owned();
+            self.faults.push(Fault { line, field: "file".to_owned(), problem, remedy });
+        }
+        if self.faults.is_empty() {
+            return Err(Self::single(
+                file,
+                1,
+                "describes no yard",
+                "start from the template that `snowhum new` writes",
+            ));
+        }
+        Err(Faults { file: file.to_owned(), faults: self.faults })
+    }
+}

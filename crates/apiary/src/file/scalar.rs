@@ -1,0 +1,222 @@
+//! Single values: texts, numbers, quantities, words, dates and lists, each with its own faults.
+
+use super::report::{Report, Spot};
+use super::section::{Entry, Section, shown};
+use crate::fault::Wrong;
+use crate::nearest::nearest;
+use crate::shipped::same_name;
+use jiff::civil::Date;
+use snowhum_units::{Degree, Kilogram, Metre, ParseError, SquareMetre};
+use std::str::FromStr;
+use toml::de::DeValue;
+
+/// Longest text of a value, in letters.
+const LONGEST_TEXT: usize = 200;
+
+/// A quantity whose limits can be told.
+pub(crate) trait Measured: FromStr<Err = ParseError> + Copy {
+    /// The number in its SI unit.
+    fn si(self) -> f64;
+}
+
+macro_rules! measured {
+    ($($name:ident),*) => {$(
+        impl Measured for $name {
+            fn si(self) -> f64 {
+                self.get()
+            }
+        }
+    )*};
+}
+measured!(Kilogram, Metre, SquareMetre, Degree);
+
+/// Lowest and highest value, and how a keeper would say them.
+pub(crate) struct Limits {
+    pub(crate) low: f64,
+    pub(crate) high: f64,
+    pub(crate) said: &'static str,
+}
+
+impl Limits {
+    pub(crate) const fn new(low: f64, high: f64, said: &'static str) -> Self {
+        Self { low, high, said }
+    }
+
+    fn holds(&self, value: f64) -> bool {
+        (self.low..=self.high).contains(&value)
+    }
+}
+
+impl<'a> Entry<'a> {
+    pub(crate) fn text(&self, report: &mut Report) -> Option<&'a str> {
+        let DeValue::String(text) = self.value else {
+            return self.not_a("text in quotes", "write it in \"quotes\"", report);
+        };
+        if text.chars().count() > LONGEST_TEXT {
+            report.fault(&self.spot, "is far too long", format!("write at most {LONGEST_TEXT} letters"));
+            return None;
+        }
+        Some(text)
+    }
+
+    /// A name: not empty, one line, at most 60 letters.
+    pub(crate) fn name(&self, report: &mut Report) -> Option<String> {
+        const LONGEST: usize = 60;
+        let name = self.text(report)?.trim();
+        if name.is_empty() || name.chars().count() > LONGEST || name.chars().any(char::is_control) {
+            let remedy = format!("write a name of 1 to {LONGEST} letters on one line");
+            report.fault(&self.spot, format!("\"{}\" is no name", shown(name)), remedy);
+            return None;
+        }
+        Some(name.to_owned())
+    }
+
+    /// A plain number within limits.
+    pub(crate) fn number(&self, limits: &Limits, report: &mut Report) -> Option<f64> {
+        let Some(value) = plain(self.value) else {
+            return self.not_a("number", &format!("write a number {}", limits.said), report);
+        };
+        if !value.is_finite() || !limits.holds(value) {
+            report.fault(&self.spot, format!("{value} cannot be"), format!("write a number {}", limits.said));
+            return None;
+        }
+        Some(value)
+    }
+
+    /// A whole number within limits.
+    pub(crate) fn whole(&self, limits: &Limits, report: &mut Report) -> Option<u32> {
+        let value = self.number(limits, report)?;
+        if value.fract() != 0.0 || value < 0.0 || value > f64::from(u32::MAX) {
+            report.fault(
+                &self.spot,
+                format!("{value} is no whole number"),
+                format!("write a whole number {}", limits.said),
+            );
+            return None;
+        }
+        Some(value as u32)
+    }
+
+    pub(crate) fn truth(&self, report: &mut Report) -> Option<bool> {
+        match self.value {
+            DeValue::Boolean(truth) => Some(*truth),
+            _ => self.not_a("yes or no", "write true or false, without quotes", report),
+        }
+    }
+
+    /// A number with its unit, such as `"24 kg"`.
+    pub(crate) fn quantity<Q: Measured>(&self, limits: &Limits, report: &mut Report) -> Option<Q> {
+        let written = match (self.value, plain(self.value)) {
+            (DeValue::String(_), _) => self.text(report)?.to_owned(),
+            // A bare number parses as one without a unit, and its fault lists the units.
+            (_, Some(number)) => number.to_string(),
+            _ => return self.not_a("number with its unit", &format!("write it {} in quotes", limits.said), report),
+        };
+        match written.parse::<Q>() {
+            Ok(quantity) if limits.holds(quantity.si()) => Some(quantity),
+            Ok(_) => {
+                report.fault(
+                    &self.spot,
+                    format!("\"{}\" cannot be", shown(&written)),
+                    format!("write it {}", limits.said),
+                );
+                None
+            }
+            Err(error) => {
+                report.wrong(&self.spot, Wrong::from(error));
+                None
+            }
+        }
+    }
+
+    /// One of a few words.
+    pub(crate) fn word<T: Copy>(&self, choices: &[(&str, T)], report: &mut Report) -> Option<T> {
+        let written = self.text(report)?;
+        if let Some((_, choice)) = choices.iter().find(|(word, _)| same_name(word, written)) {
+            return Some(*choice);
+        }
+        self.no_such_word(written, choices.iter().map(|(word, _)| *word), report);
+        None
+    }
+
+    /// Reports a word that is not among the known ones.
+    pub(crate) fn no_such_word<'w>(
+        &self,
+        written: &str,
+        known: impl Iterator<Item = &'w str> + Clone,
+        report: &mut Report,
+    ) {
+        let list: Vec<String> = known.clone().map(|word| format!("\"{word}\"")).collect();
+        let remedy = match nearest(written.trim(), known) {
+            Some(near) => format!("did you mean \"{near}\"? Known are {}", list.join(", ")),
+            None => format!("write one of {}", list.join(", ")),
+        };
+        report.fault(&self.spot, format!("\"{}\" is not known here", shown(written)), remedy);
+    }
+
+    /// Text that parses into something with its own explanation.
+    pub(crate) fn parsed<T: FromStr<Err = Wrong>>(&self, report: &mut Report) -> Option<T> {
+        let text = self.text(report)?;
+        text.parse().map_err(|wrong| report.wrong(&self.spot, wrong)).ok()
+    }
+
+    /// A day, as a TOML date or as text.
+    pub(crate) fn date(&self, report: &mut Report) -> Option<Date> {
+        const REMEDY: &str = "write year, month and day, such as 2025-10-05";
+        let written = match self.value {
+            DeValue::Datetime(moment) => match moment.date {
+                Some(date) => date.to_string(),
+                None => moment.to_string(),
+            },
+            DeValue::String(text) => shown(text.trim()),
+            _ => return self.not_a("date", REMEDY, report),
+        };
+        let date = written.parse::<Date>().ok().filter(|date| (1950..=2150).contains(&date.year()));
+        if date.is_none() {
+            report.fault(&self.spot, format!("\"{written}\" is no day"), REMEDY);
+        }
+        date
+    }
+
+    pub(crate) fn list(&self, report: &mut Report) -> Option<Vec<Entry<'a>>> {
+        let DeValue::Array(items) = self.value else {
+            return self.not_a("list", "write a list in brackets, such as [\"deep\", \"deep\"]", report);
+        };
+        let entry = |(at, item): (usize, &'a toml::Spanned<DeValue<'a>>)| Entry {
+            value: item.get_ref(),
+            spot: Spot { line: report.line_at(item.span().start), field: format!("{}[{at}]", self.spot.field) },
+        };
+        Some(items.iter().enumerate().map(entry).collect())
+    }
+
+    pub(crate) fn section(&self, example: &str, report: &mut Report) -> Option<Section<'a>> {
+        match self.value {
+            DeValue::Table(table) => Some(Section::of(table, self.spot.clone())),
+            _ => self.not_a("table", &format!("write it such as {example}"), report),
+        }
+    }
+
+    fn not_a<T>(&self, wanted: &str, remedy: &str, report: &mut Report) -> Option<T> {
+        let kind = match self.value {
+            DeValue::String(text) => format!("the text \"{}\"", shown(text)),
+            DeValue::Integer(_) | DeValue::Float(_) => "a bare number".to_owned(),
+            DeValue::Boolean(truth) => truth.to_string(),
+            DeValue::Datetime(_) => "a date".to_owned(),
+            DeValue::Array(_) => "a list".to_owned(),
+            DeValue::Table(_) => "a table".to_owned(),
+        };
+        report.fault(&self.spot, format!("is {kind}, not a {wanted}"), remedy);
+        None
+    }
+}
+
+/// The number of an integer or float; what is too large for either is infinite.
+fn plain(value: &DeValue<'_>) -> Option<f64> {
+    match value {
+        DeValue::Integer(whole) => {
+            Some(i64::from_str_radix(whole.as_str(), whole.radix()).map_or(f64::INFINITY, |whole| whole as f64))
+        }
+        DeValue::Float(float) => Some(float.as_str().parse().unwrap_or(f64::INFINITY)),
+        _ => None,
+    }
+}

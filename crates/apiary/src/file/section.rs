@@ -1,0 +1,109 @@
+//! A table of the file with its place, and the values in it.
+
+use super::report::{Report, Spot};
+use crate::nearest::nearest;
+use toml::Spanned;
+use toml::de::{DeTable, DeValue};
+
+/// A value with its place.
+pub(crate) struct Entry<'a> {
+    pub(crate) value: &'a DeValue<'a>,
+    pub(crate) spot: Spot,
+}
+
+/// A table with its place.
+pub(crate) struct Section<'a> {
+    table: &'a DeTable<'a>,
+    pub(crate) spot: Spot,
+}
+
+impl<'a> Section<'a> {
+    /// The whole file.
+    pub(crate) fn root(table: &'a DeTable<'a>) -> Self {
+        Self { table, spot: Spot { line: 1, field: String::new() } }
+    }
+
+    pub(crate) fn of(table: &'a DeTable<'a>, spot: Spot) -> Self {
+        Self { table, spot }
+    }
+
+    /// The value of a key, if it is there.
+    pub(crate) fn get(&self, key: &str, report: &Report) -> Option<Entry<'a>> {
+        let (name, value) = self.table.get_key_value(key)?;
+        let spot = Spot { line: report.line_at(name.span().start), field: self.field(key) };
+        Some(Entry { value: value.get_ref(), spot })
+    }
+
+    /// The value of a key; a fault if it is not there.
+    pub(crate) fn need(&self, key: &str, remedy: &str, report: &mut Report) -> Option<Entry<'a>> {
+        let found = self.get(key, report);
+        if found.is_none() {
+            report.missing(&self.spot, key, remedy);
+        }
+        found
+    }
+
+    /// Reports every key that is not known.
+    pub(crate) fn only(&self, known: &[&str], report: &mut Report) {
+        for (name, _) in self.table.iter() {
+            let key: &str = name.get_ref();
+            if known.contains(&key) {
+                continue;
+            }
+            let spot = Spot { line: report.line_at(name.span().start), field: self.field(&shown(key)) };
+            let remedy = match nearest(key, known.iter().copied()) {
+                Some(near) => format!("did you mean \"{near}\"?"),
+                None => format!("take it out; known here are {}", known.join(", ")),
+            };
+            report.fault(&spot, "is no key that is known here", remedy);
+        }
+    }
+
+    /// The elements of an array of tables `[[key]]`, each as a section called by its own name where it has one.
+    pub(crate) fn tables(&self, key: &str, report: &mut Report) -> Vec<Section<'a>> {
+        let Some(entry) = self.get(key, report) else { return Vec::new() };
+        let DeValue::Array(items) = entry.value else {
+            report.fault(
+                &entry.spot,
+                format!("should be written [[{key}]]"),
+                format!("write [[{key}]] with two brackets"),
+            );
+            return Vec::new();
+        };
+        let mut sections = Vec::new();
+        for (at, item) in items.iter().enumerate() {
+            match item.get_ref() {
+                DeValue::Table(table) => sections.push(Self::of(table, place(key, at, item, table, report))),
+                _ => report.fault(
+                    &Spot { line: report.line_at(item.span().start), field: format!("{key}[{at}]") },
+                    format!("should be a table [[{key}]]"),
+                    format!("write [[{key}]] and its keys on the lines below"),
+                ),
+            }
+        }
+        sections
+    }
+
+    fn field(&self, key: &str) -> String {
+        if self.spot.field.is_empty() { key.to_owned() } else { format!("{}.{key}", self.spot.field) }
+    }
+}
+
+/// A keeper's own text, cut short and without control characters.
+pub(crate) fn shown(text: &str) -> String {
+    const LONGEST: usize = 60;
+    let mut short: String = text.chars().take(LONGEST).flat_map(char::escape_debug).collect();
+    if text.chars().nth(LONGEST).is_some() {
+        short.push('…');
+    }
+    short
+}
+
+fn place(key: &str, at: usize, item: &Spanned<DeValue<'_>>, table: &DeTable<'_>, report: &Report) -> Spot {
+    let name = table.get("name").and_then(|name| name.get_ref().as_str()).filter(|name| !name.trim().is_empty());
+    let field = match name {
+        Some(name) => format!("{key} \"{}\"", shown(name.trim())),
+        None => format!("{key}[{at}]"),
+    };
+    Spot { line: report.line_at(item.span().start), field }
+}

@@ -1,0 +1,182 @@
+//! `[site]` and `[money]`.
+
+use super::report::{Report, Spot};
+use super::scalar::Limits;
+use super::section::{Entry, Section, shown};
+use crate::nearest::nearest;
+use crate::words::usual_money;
+use crate::{Exposure, Money, Shelter, Site};
+use jiff::tz::TimeZone;
+use snowhum_units::{Degree, Metre};
+use toml::de::DeValue;
+
+const KEYS: [&str; 7] = ["latitude", "longitude", "elevation", "zone", "shelter", "exposure", "first_flow"];
+const ELEVATION: Limits = Limits::new(-430.0, 6_000.0, "between -430 m and 6000 m, such as \"105 m\"");
+
+pub(crate) fn read(root: &Section<'_>, report: &mut Report) -> Option<Site> {
+    let entry = root.need("site", "write [site] with latitude, longitude, elevation and zone", report)?;
+    let section = entry.section("[site]", report)?;
+    section.only(&KEYS, report);
+    let latitude = section.need("latitude", "degrees north, such as latitude = 61.7", report);
+    let latitude = latitude.and_then(|entry| angle(&entry, 90.0, ['N', 'S'], report));
+    let longitude = section.need("longitude", "degrees east, such as longitude = 27.3", report);
+    let longitude = longitude.and_then(|entry| angle(&entry, 180.0, ['E', 'W'], report));
+    let elevation = section.need("elevation", "height above the sea, such as elevation = \"105 m\"", report);
+    let elevation = elevation.and_then(|entry| entry.quantity::<Metre>(&ELEVATION, report));
+    let zone = section.need("zone", "the time zone by its city, such as zone = \"Europe/Helsinki\"", report);
+    let zone = zone.and_then(|entry| zone_name(&entry, report));
+    let shelter = shelter(&section, report);
+    let exposure = exposure(&section, report);
+    let first_flow = match section.get("first_flow", report) {
+        Some(entry) => Some(month_and_day(&entry, report)?),
+        None => None,
+    };
+    Some(Site {
+        latitude: latitude?,
+        longitude: longitude?,
+        elevation: elevation?,
+        zone: zone?,
+        shelter: shelter?,
+        exposure: exposure?,
+        first_flow,
+    })
+}
+
+fn shelter(section: &Section<'_>, report: &mut Report) -> Option<Shelter> {
+    const WORDS: [(&str, Shelter); 3] =
+        [("open", Shelter::Open), ("windbreak", Shelter::Windbreak), ("enclosed", Shelter::Enclosed)];
+    match section.get("shelter", report) {
+        Some(entry) => entry.word(&WORDS, report),
+        None => {
+            report.advise(&section.spot, "shelter from the wind is not said; taken as \"windbreak\"");
+            Some(Shelter::Windbreak)
+        }
+    }
+}
+
+fn exposure(section: &Section<'_>, report: &mut Report) -> Option<Exposure> {
+    const WORDS: [(&str, Exposure); 3] =
+        [("sunny", Exposure::Sunny), ("partial", Exposure::Partial), ("shaded", Exposure::Shaded)];
+    match section.get("exposure", report) {
+        Some(entry) => entry.word(&WORDS, report),
+        None => {
+            report.advise(&section.spot, "winter sun is not said; taken as \"partial\"");
+            Some(Exposure::Partial)
+        }
+    }
+}
+
+/// An angle as a plain number of degrees or as text with a compass letter.
+fn angle(entry: &Entry<'_>, most: f64, letters: [char; 2], report: &mut Report) -> Option<Degree> {
+    let [plus, minus] = letters;
+    let remedy = format!("write degrees between -{most} and {most}, such as 61.7 or \"61.7 {plus}\"");
+    let degrees = match entry.value {
+        DeValue::String(_) => {
+            let text = entry.text(report)?.trim();
+            let (number, sign) = match text.chars().last() {
+                Some(last) if last.eq_ignore_ascii_case(&plus) => (&text[..text.len() - 1], 1.0),
+                Some(last) if last.eq_ignore_ascii_case(&minus) => (&text[..text.len() - 1], -1.0),
+                _ => (text, 1.0),
+            };
+            let number = number.trim().trim_end_matches("deg").trim_end_matches('°').trim();
+            match number.parse::<f64>() {
+                Ok(number) => sign * number,
+                Err(_) => {
+                    report.fault(&entry.spot, format!("\"{}\" is no angle", shown(text)), remedy);
+                    return None;
+                }
+            }
+        }
+        _ => entry.number(&Limits::new(f64::MIN, f64::MAX, "of degrees, such as 61.7"), report)?,
+    };
+    if !(-most..=most).contains(&degrees) {
+        report.fault(&entry.spot, format!("{degrees} is off the globe"), remedy);
+        return None;
+    }
+    Some(Degree::new(degrees))
+}
+
+/// A zone of the bundled time zone database.
+fn zone_name(entry: &Entry<'_>, report: &mut Report) -> Option<String> {
+    let written = entry.text(report)?.trim();
+    if let Ok(zone) = TimeZone::get(written) {
+        return Some(zone.iana_name().unwrap_or(written).to_owned());
+    }
+    let names: Vec<String> = jiff::tz::db().available().map(|name| name.to_string()).collect();
+    let city = |name: &str| name.rsplit('/').next().unwrap_or_default().to_lowercase();
+    let by_city = names.iter().find(|name| !written.is_empty() && city(name) == city(written)).map(String::as_str);
+    let remedy = match by_city.or_else(|| nearest(written, names.iter().map(String::as_str))) {
+        Some(near) => format!("did you mean \"{near}\"?"),
+        None => "write a region and a city, such as \"Europe/Helsinki\" or \"America/Winnipeg\"".to_owned(),
+    };
+    report.fault(&entry.spot, format!("\"{}\" is no known time zone", shown(written)), remedy);
+    None
+}
+
+/// A day of any year, `05-25` or `25 May`.
+fn month_and_day(entry: &Entry<'_>, report: &mut Report) -> Option<(i8, i8)> {
+    let written = entry.text(report)?;
+    let parts: Vec<&str> = written.split(['-', ' ', '.']).filter(|part| !part.is_empty()).collect();
+    let pair = match parts.as_slice() {
+        [a, b] => match (month(a), month(b)) {
+            (Some(month), _) => b.parse().ok().map(|day| (month, day)),
+            (None, Some(month)) => a.parse().ok().map(|day| (month, day)),
+            (None, None) => a.parse().ok().zip(b.parse().ok()),
+        },
+        _ => None,
+    };
+    let pair: Option<(i8, i8)> = pair.filter(|(month, day)| jiff::civil::Date::new(2024, *month, *day).is_ok());
+    if pair.is_none() {
+        let remedy = "write month and day, such as first_flow = \"05-25\" or \"25 May\"";
+        report.fault(&entry.spot, format!("\"{}\" is no day of the year", shown(written)), remedy);
+    }
+    pair
+}
+
+fn month(text: &str) -> Option<i8> {
+    const MONTHS: [&str; 12] = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+    let text = text.to_lowercase();
+    MONTHS.iter().zip(1..).find(|(name, _)| text.starts_with(**name)).map(|(_, number)| number)
+}
+
+/// `[money]`, every key of it optional.
+pub(crate) fn money(root: &Section<'_>, report: &mut Report) -> Option<Money> {
+    const PRICE: Limits = Limits::new(0.0, 1_000_000.0, "from 0 to 1000000, in your own currency");
+    const PRICES: [&str; 6] = ["colony", "sugar_per_kg", "fondant_per_kg", "lid", "wrap", "hour"];
+    let (mut money, source) = usual_money();
+    let section = match root.get("money", report) {
+        Some(entry) => Some(entry.section("[money]", report)?),
+        None => None,
+    };
+    let mut taken = Vec::new();
+    let mut whole = true;
+    let slots = [
+        &mut money.colony,
+        &mut money.sugar_per_kg,
+        &mut money.fondant_per_kg,
+        &mut money.lid,
+        &mut money.wrap,
+        &mut money.hour,
+    ];
+    for (key, price) in PRICES.iter().zip(slots) {
+        match section.as_ref().and_then(|section| section.get(key, report)) {
+            Some(entry) => match entry.number(&PRICE, report) {
+                Some(written) => *price = written,
+                None => whole = false,
+            },
+            None => taken.push(format!("{key} {price}")),
+        }
+    }
+    if let Some(section) = &section {
+        section.only(&["currency", "colony", "sugar_per_kg", "fondant_per_kg", "lid", "wrap", "hour"], report);
+        if let Some(entry) = section.get("currency", report) {
+            money.currency = entry.name(report)?;
+        }
+    }
+    if !taken.is_empty() {
+        let spot = section.map_or(Spot { line: 1, field: "money".to_owned() }, |section| section.spot);
+        let list = taken.join(", ");
+        report.advise(&spot, format!("prices not given, so taken in {}: {list} ({source})", money.currency));
+    }
+    whole.then_some(money)
+}

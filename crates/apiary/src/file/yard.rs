@@ -1,0 +1,184 @@
+//! The whole file: the yard, its hives, its colonies, and what must fit between them.
+
+use super::hive::{self, Builder, NamedHive};
+use super::report::{Report, Spot};
+use super::section::{Section, shown};
+use super::shape::MOST_HIVES;
+use super::{colony, layers, site};
+use crate::shipped::same_name;
+use crate::{Apiary, ApiaryId, Colony, Hive, HiveId};
+use jiff::civil::Date;
+use std::collections::{HashMap, HashSet};
+use toml::de::DeTable;
+use uuid::Uuid;
+
+/// Names under which ids are made when a file gives none (a version 5 UUID of "snowhum yard file").
+const NAMESPACE: Uuid = Uuid::from_u128(0x6a0d_5a5e_6f5b_5d0c_9c1e_7b1c_0f3a_9e21);
+
+const SECTIONS: [&str; 6] = ["apiary", "site", "money", "material", "hive", "colony"];
+
+/// The header: what the yard is called and when it was looked at.
+struct Header {
+    id: ApiaryId,
+    name: String,
+    invented: bool,
+    as_of: Date,
+}
+
+pub(crate) fn read(text: &str, report: &mut Report) -> Option<Apiary> {
+    let (table, errors) = DeTable::parse_recoverable(text);
+    for error in &errors {
+        let byte = error.span().map_or(0, |span| span.start);
+        report.syntax(byte, error.message());
+    }
+    let root = Section::root(table.get_ref());
+    root.only(&SECTIONS, report);
+    let header = header(&root, report);
+    let site = site::read(&root, report);
+    let money = site::money(&root, report);
+    let own = layers::own_materials(&root, report);
+    let yard_id = header.as_ref().map_or(ApiaryId(NAMESPACE), |header| header.id);
+    let southern = site.as_ref().is_some_and(|site| site.latitude.get() < 0.0);
+    let builder = Builder { yard: yard_id, own: &own, southern };
+    let mut hives = hives(&root, &builder, report);
+    let as_of = header.as_ref().map(|header| header.as_of);
+    let colonies = colonies(&root, &builder, &mut hives, as_of, report);
+    hive::join_neighbours(&mut hives, report);
+    unlike_ids(&hives, &colonies, report);
+    let header = header?;
+    Some(Apiary {
+        id: header.id,
+        name: header.name,
+        invented: header.invented,
+        as_of: header.as_of,
+        site: site?,
+        money: money?,
+        hives: hives.into_iter().map(|named| named.hive).collect::<Option<Vec<Hive>>>()?,
+        colonies: colonies.into_iter().map(|(colony, _)| colony).collect(),
+    })
+}
+
+/// An id that a name always gives.
+pub(crate) fn id_of(yard: ApiaryId, kind: &str, name: &str) -> Uuid {
+    Uuid::new_v5(&yard.0, format!("{kind}/{}", name.trim().to_lowercase()).as_bytes())
+}
+
+/// The id a section carries, or the one its name gives.
+pub(crate) fn id(section: &Section<'_>, made: Uuid, report: &mut Report) -> Uuid {
+    let Some(entry) = section.get("id", report) else { return made };
+    let Some(text) = entry.text(report) else { return made };
+    match Uuid::parse_str(text.trim()) {
+        Ok(id) => id,
+        Err(_) => {
+            let remedy = "take it out, and one is made from the name; or write one as exported, 36 letters long";
+            report.fault(&entry.spot, format!("\"{}\" is no id", shown(text)), remedy);
+            made
+        }
+    }
+}
+
+fn header(root: &Section<'_>, report: &mut Report) -> Option<Header> {
+    let entry = root.need("apiary", "write [apiary] with name = \"…\" and as_of = 2025-10-05", report)?;
+    let section = entry.section("[apiary]", report)?;
+    section.only(&["id", "name", "invented", "as_of"], report);
+    let name = section.need("name", "give the yard a name, such as name = \"Rowan Bank\"", report);
+    let name = name.and_then(|name| name.name(report));
+    let invented = section.get("invented", report).map_or(Some(false), |entry| entry.truth(report));
+    let as_of = section.need("as_of", "write the day the colonies were looked at, such as as_of = 2025-10-05", report);
+    let as_of = as_of.and_then(|entry| entry.date(report));
+    let name = name?;
+    let made = Uuid::new_v5(&NAMESPACE, format!("apiary/{}", name.to_lowercase()).as_bytes());
+    let id = ApiaryId(id(&section, made, report));
+    Some(Header { id, name, invented: invented?, as_of: as_of? })
+}
+
+fn hives(root: &Section<'_>, builder: &Builder<'_>, report: &mut Report) -> Vec<NamedHive> {
+    let sections = some_of(root.tables("hive", report), "hives", report);
+    let mut hives: Vec<NamedHive> = Vec::new();
+    let mut names: HashMap<String, usize> = HashMap::new();
+    for section in &sections {
+        let hive = hive::read(section, builder, report);
+        unlike_name(&hive.name, &section.spot, &mut names, "hive", report);
+        hives.push(hive);
+    }
+    hives
+}
+
+fn colonies(
+    root: &Section<'_>,
+    builder: &Builder<'_>,
+    hives: &mut Vec<NamedHive>,
+    as_of: Option<Date>,
+    report: &mut Report,
+) -> Vec<(Colony, Spot)> {
+    let sections = some_of(root.tables("colony", report), "colonies", report);
+    if sections.is_empty() {
+        report.missing(&root.spot, "colony", "describe at least one colony in a [[colony]] table");
+    }
+    let mut colonies: Vec<(Colony, Spot)> = Vec::new();
+    let mut names: HashMap<String, usize> = HashMap::new();
+    let mut housed: HashMap<HiveId, String> = HashMap::new();
+    for section in &sections {
+        let (name, colony) = colony::read(section, builder, hives, as_of, report);
+        unlike_name(&name, &section.spot, &mut names, "colony", report);
+        let Some(colony) = colony else { continue };
+        if let Some(other) = housed.insert(colony.hive, colony.name.clone()) {
+            let spot = Spot { line: section.spot.line, field: format!("{}.hive", section.spot.field) };
+            let problem = format!("lives in the same hive as colony \"{}\"", shown(&other));
+            report.fault(
+                &spot,
+                problem,
+                "give each colony a hive of its own; two in one box are two hives side by side",
+            );
+        }
+        colonies.push((colony, section.spot.clone()));
+    }
+    colonies
+}
+
+/// The sections that are read; a fault if there are more than a yard can have.
+fn some_of<'a>(mut sections: Vec<Section<'a>>, what: &str, report: &mut Report) -> Vec<Section<'a>> {
+    if sections.len() > MOST_HIVES {
+        let spot = sections[MOST_HIVES].spot.clone();
+        let problem = format!("the file has {} {what}", sections.len());
+        report.fault(&spot, problem, format!("keep a yard file to {MOST_HIVES}; split it into yards"));
+        sections.truncate(MOST_HIVES);
+    }
+    sections
+}
+
+fn unlike_name(
+    name: &Option<String>,
+    spot: &Spot,
+    names: &mut HashMap<String, usize>,
+    what: &str,
+    report: &mut Report,
+) {
+    let Some(name) = name else { return };
+    if let Some(line) = names.insert(name.trim().to_lowercase(), spot.line) {
+        let spot = Spot { line: spot.line, field: format!("{}.name", spot.field) };
+        let problem = format!("is the name of the {what} on line {line} too");
+        report.fault(&spot, problem, format!("give each {what} a name of its own"));
+    }
+}
+
+fn unlike_ids(hives: &[NamedHive], colonies: &[(Colony, Spot)], report: &mut Report) {
+    let mut seen: HashSet<Uuid> = HashSet::new();
+    let hives = hives.iter().filter_map(|named| named.hive.as_ref().map(|hive| (hive.id.0, &named.spot)));
+    let colonies = colonies.iter().map(|(colony, spot)| (colony.id.0, spot));
+    for (id, spot) in hives.chain(colonies) {
+        if !seen.insert(id) {
+            let spot = Spot { line: spot.line, field: format!("{}.id", spot.field) };
+            report.fault(
+                &spot,
+                "is the id of something else in this file too",
+                "take it out, and one is made from the name",
+            );
+        }
+    }
+}
+
+/// The hive of this name.
+pub(crate) fn find<'h>(hives: &'h [NamedHive], name: &str) -> Option<&'h NamedHive> {
+    hives.iter().find(|hive| hive.name.as_deref().is_some_and(|known| same_name(known, name)))
+}

@@ -1,0 +1,44 @@
+//! The nearest known word to a mistyped one.
+
+/// The candidate that differs from `word` by the fewest letters, if that is few enough to be a slip.
+pub(crate) fn nearest<'a>(word: &str, candidates: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
+    const LONGEST: usize = 48;
+    let word: Vec<char> = word.to_lowercase().chars().collect();
+    if word.is_empty() || word.len() > LONGEST {
+        return None;
+    }
+    let most = (word.len() / 3).clamp(1, 4);
+    candidates
+        .into_iter()
+        .map(|candidate| (distance(&word, &candidate.to_lowercase().chars().collect::<Vec<_>>()), candidate))
+        .filter(|(apart, _)| *apart <= most)
+        .min_by_key(|(apart, _)| *apart)
+        .map(|(_, candidate)| candidate)
+}
+
+/// Letters to insert, drop or change.
+fn distance(a: &[char], b: &[char]) -> usize {
+    let mut row: Vec<usize> = (0..=b.len()).collect();
+    for (i, from) in a.iter().enumerate() {
+        let mut diagonal = row[0];
+        row[0] = i + 1;
+        for (j, to) in b.iter().enumerate() {
+            let change = diagonal + usize::from(from != to);
+            diagonal = row[j + 1];
+            row[j + 1] = change.min(row[j] + 1).min(diagonal + 1);
+        }
+    }
+    row[b.len()]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_slip_finds_its_word_and_nonsense_finds_none() {
+        assert_eq!(nearest("lattitude", ["longitude", "latitude"]), Some("latitude"));
+        assert_eq!(nearest("quux", ["longitude", "latitude"]), None);
+        assert_eq!(distance(&['a', 'b'], &['b']), 1);
+    }
+}
