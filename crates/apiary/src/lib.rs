@@ -3,9 +3,10 @@
 //! [`read`] turns the text of a yard file into an [`Apiary`], or into every fault it has.
 //!
 //! ```
-//! let (yard, advisories) = snowhum_apiary::read(snowhum_apiary::demo_text(), "rowan-bank.toml").unwrap();
+//! let (yard, _) = snowhum_apiary::read(snowhum_apiary::demo_text(), "rowan-bank.toml").unwrap();
 //! assert_eq!(yard.colonies.len(), 5);
-//! assert!(!advisories.is_empty());
+//! let faults = snowhum_apiary::read("[apiary]\nname = 7\n", "mine.toml").unwrap_err();
+//! assert!(faults.to_string().starts_with("mine.toml:1: apiary.as_of: is missing"));
 //! ```
 
 mod change;
@@ -36,8 +37,8 @@ pub use openings::{Aperture, Guard, guards};
 pub use site::*;
 pub use standards::{BoxSize, Standard, standard, standards};
 pub use words::{
-    Combs, Finding, PlainWord, Sitting, SizedWord, brood_words, comb_sources, findings, food_words, sitting_words,
-    strength_words, usual_money, weighed,
+    Combs, Finding, PlainWord, Sitting, SizedWord, brood_words, comb_sources, findings, food_range, food_words,
+    sitting_words, strength_range, strength_words, usual_money, weighed,
 };
 
 /// The demo yard, all of it invented.

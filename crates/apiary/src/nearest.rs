@@ -28,7 +28,13 @@ fn distance(a: &[char], b: &[char]) -> usize {
             row[j + 1] = change.min(row[j] + 1).min(diagonal + 1);
         }
     }
-    row[b.len()]
+    // Letters only shaken about, such as two that changed places, are one slip.
+    let sorted = |letters: &[char]| {
+        let mut letters = letters.to_vec();
+        letters.sort_unstable();
+        letters
+    };
+    if row[b.len()] > 1 && sorted(a) == sorted(b) { 1 } else { row[b.len()] }
 }
 
 #[cfg(test)]
@@ -39,6 +45,8 @@ mod tests {
     fn a_slip_finds_its_word_and_nonsense_finds_none() {
         assert_eq!(nearest("lattitude", ["longitude", "latitude"]), Some("latitude"));
         assert_eq!(nearest("quux", ["longitude", "latitude"]), None);
+        assert_eq!(nearest("brich", ["alder", "birch"]), Some("birch"));
+        assert_eq!(nearest("gold", ["wood"]), None);
         assert_eq!(distance(&['a', 'b'], &['b']), 1);
     }
 }

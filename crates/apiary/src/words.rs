@@ -102,6 +102,23 @@ pub fn food_words() -> &'static [SizedWord] {
     &SHIPPED.food
 }
 
+/// Grown bees that a word stands for in a hive of this class.
+#[must_use]
+pub fn strength_range(word: &str, combs: Combs) -> Option<Range<f64>> {
+    sized(&SHIPPED.strength, word, combs).map(SizedWord::range)
+}
+
+/// Food that a word stands for in a hive of this class.
+///
+/// ```
+/// use snowhum_apiary::{Combs, food_range};
+/// assert_eq!(food_range("fair", Combs::OneBox).unwrap().p50.get(), 13.0);
+/// ```
+#[must_use]
+pub fn food_range(word: &str, combs: Combs) -> Option<Range<Kilogram>> {
+    sized(&SHIPPED.food, word, combs).map(|row| row.range().map(Kilogram::new))
+}
+
 /// Words for sealed brood.
 #[must_use]
 pub fn brood_words() -> &'static [PlainWord] {

@@ -1,6 +1,5 @@
 //! How many bees, and how much brood.
 
-use super::colony::at;
 use super::report::Report;
 use super::scalar::Limits;
 use super::section::{Entry, Section, shown};
@@ -58,7 +57,7 @@ fn stated(section: &Section<'_>, report: &mut Report) -> Option<Option<Range<f64
     };
     let (low, bees, high) = (figure("bees_low"), figure("bees"), figure("bees_high"));
     let (low, bees, high) = (low?, bees?, high?);
-    let Some(bees) = bees else {
+    let Some((entry, bees)) = section.get("bees", report).zip(bees) else {
         if low.is_some() || high.is_some() {
             report.missing(&section.spot, "bees", "give the likeliest number beside its low and high");
             return None;
@@ -68,11 +67,7 @@ fn stated(section: &Section<'_>, report: &mut Report) -> Option<Option<Range<f64
     let usual = bees_stated(bees);
     let range = Range::new(low.unwrap_or(usual.p10), bees, high.unwrap_or(usual.p90));
     if range.is_none() {
-        report.fault(
-            &at(section, "bees"),
-            "lies outside its own low and high",
-            "bees_low, bees and bees_high must rise",
-        );
+        report.fault(&entry.spot, "lies outside its own low and high", "bees_low, bees and bees_high must rise");
     }
     range.map(Some)
 }

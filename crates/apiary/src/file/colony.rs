@@ -137,7 +137,7 @@ fn hive_of(
     }
 }
 
-/// The place of one key of a section.
+/// The place of a key that a section does not have.
 pub(crate) fn at(section: &Section<'_>, key: &str) -> Spot {
     Spot { line: section.spot.line, field: format!("{}.{key}", section.spot.field) }
 }

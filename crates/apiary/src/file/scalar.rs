@@ -123,7 +123,10 @@ impl<'a> Entry<'a> {
                 None
             }
             Err(error) => {
-                report.wrong(&self.spot, Wrong::from(error));
+                let wrong = Wrong::from(error);
+                // The quantity's own example knows nothing of this field; the limits do.
+                let remedy = wrong.remedy.split(", such as").next().unwrap_or_default();
+                report.fault(&self.spot, wrong.problem, format!("{remedy}, {}", limits.said));
                 None
             }
         }

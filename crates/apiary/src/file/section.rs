@@ -50,7 +50,8 @@ impl<'a> Section<'a> {
             if known.contains(&key) {
                 continue;
             }
-            let spot = Spot { line: report.line_at(name.span().start), field: self.field(&shown(key)) };
+            let called = if key.is_empty() { "\"\"".to_owned() } else { shown(key) };
+            let spot = Spot { line: report.line_at(name.span().start), field: self.field(&called) };
             let remedy = match nearest(key, known.iter().copied()) {
                 Some(near) => format!("did you mean \"{near}\"?"),
                 None => format!("take it out; known here are {}", known.join(", ")),

@@ -123,7 +123,8 @@ fn colonies(
         unlike_name(&name, &section.spot, &mut names, "colony", report);
         let Some(colony) = colony else { continue };
         if let Some(other) = housed.insert(colony.hive, colony.name.clone()) {
-            let spot = Spot { line: section.spot.line, field: format!("{}.hive", section.spot.field) };
+            let line = section.get("hive", report).map_or(section.spot.line, |entry| entry.spot.line);
+            let spot = Spot { line, field: format!("{}.hive", section.spot.field) };
             let problem = format!("lives in the same hive as colony \"{}\"", shown(&other));
             report.fault(
                 &spot,
