@@ -1,6 +1,5 @@
 //! Figures of a run by month and date.
 
-use jiff::civil::Date;
 use snowhum_winter::{Daily, Trajectory};
 
 use crate::answer::{Condensation, DateRange, HiveVerdict, MonthRange, OpenDates};

@@ -20,7 +20,7 @@ pub(crate) fn apiary(file: Option<&Path>) -> anyhow::Result<Apiary> {
     let (apiary, advisories) =
         snowhum_apiary::read_bytes(&bytes, &path.display().to_string()).map_err(exit::input)?;
     for advisory in advisories {
-        eprintln!("note: {advisory}");
+        eprintln!("line {}: {}: {}", advisory.line, advisory.field, advisory.text);
     }
     Ok(apiary)
 }

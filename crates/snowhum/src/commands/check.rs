@@ -16,7 +16,8 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
                 let (hives, colonies) = (apiary.hives.len(), apiary.colonies.len());
                 text::say(&format!("{name}: no faults; {hives} hives, {colonies} colonies."));
                 for advisory in advisories {
-                    text::say(&text::wrapped(&format!("note: {advisory}"), 0));
+                    let note = format!("- line {}, {}: {}", advisory.line, advisory.field, advisory.text);
+                    text::say(&text::wrapped(&note, 2));
                 }
             }
             Ok(())

@@ -37,8 +37,9 @@ pub(super) fn tell(apiary: &Apiary, arguments: &RunArguments, common: &Common) -
 fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
     let parameters = Parameters::shipped()?;
     let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(apiary, arguments))?;
+    let apiary = Apiary { site: weather.site.clone(), ..apiary.clone() };
     let question = PlanQuestion {
-        apiary,
+        apiary: &apiary,
         winter: &weather.winter,
         autumn: &weather.autumn,
         autumn_from: weather.autumn_from,

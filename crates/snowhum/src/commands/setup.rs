@@ -16,6 +16,7 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
     let parameters = Parameters::shipped()?;
     let (weather, as_of) =
         progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.yard.run))?;
+    let apiary = Apiary { site: weather.site.clone(), ..apiary };
     let question = PlanQuestion {
         apiary: &apiary,
         winter: &weather.winter,

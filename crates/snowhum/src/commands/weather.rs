@@ -1,0 +1,101 @@
+//! `weather show` and `weather import`.
+
+use std::io::Write;
+use std::path::Path;
+
+use serde::Serialize;
+use snowhum_weather::statistics;
+
+use crate::args::{Common, ImportArguments, WeatherCommand, YardArguments};
+use crate::text::weather::{MonthRow, Shown};
+use crate::weather_source::{Completed, Weather, read_one, zone};
+use crate::{exit, progress, sources, text};
+
+pub(super) fn run(command: &WeatherCommand, common: &Common) -> anyhow::Result<()> {
+    match command {
+        WeatherCommand::Show(arguments) => show(arguments, common),
+        WeatherCommand::Import(arguments) => import(arguments, common),
+    }
+}
+
+fn show(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.apiary.as_deref())?;
+    let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.run))?;
+    let zone = zone(&weather.site)?;
+    let shown = Shown::of(&apiary.name, as_of, weather.spring, &weather.winter, &zone);
+    if common.json {
+        text::say(&serde_json::to_string_pretty(&shown)?);
+    } else {
+        text::say(&text::weather::words(&shown, common.units.into()));
+    }
+    Ok(())
+}
+
+/// What was read, for scripts.
+#[derive(Serialize)]
+struct Imported {
+    files: String,
+    from: String,
+    hours: usize,
+    coldest_c: f64,
+    notes: Vec<String>,
+    months: Vec<MonthRow>,
+}
+
+fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.apiary.as_deref())?;
+    let read = read_one(&arguments.file, arguments.columns.as_deref(), &apiary.site)?;
+    if let Some(out) = &arguments.out {
+        write_hours(&read, out)?;
+    }
+    let coldest = statistics::quantile(&read.hourly.temperature, 0.0).map_or(f64::NAN, |t| t.celsius());
+    let zone = zone(&apiary.site)?;
+    let imported = Imported {
+        files: read.files.clone(),
+        from: read.hourly.start.to_string(),
+        hours: read.hourly.len(),
+        coldest_c: (coldest * 10.0).round() / 10.0,
+        notes: read.notes.clone(),
+        months: text::weather::months(std::slice::from_ref(&read.hourly), &zone),
+    };
+    if common.json {
+        text::say(&serde_json::to_string_pretty(&imported)?);
+        return Ok(());
+    }
+    let coldest = snowhum_units::Kelvin::from_celsius(coldest).show(common.units.into(), 1);
+    text::say(&text::wrapped(
+        &format!("{}: {} hours from {}, coldest {coldest}", imported.files, imported.hours, imported.from),
+        2,
+    ));
+    for note in &imported.notes {
+        text::say(&text::wrapped(&format!("- {note}"), 2));
+    }
+    text::say(&text::weather::table(&imported.months, common.units.into()));
+    if let Some(out) = &arguments.out {
+        text::say(&format!("Whole hours written to {}", out.display()));
+    }
+    Ok(())
+}
+
+/// Whole hours as a station's CSV, to be read again with `--columns`.
+fn write_hours(read: &Completed, out: &Path) -> anyhow::Result<()> {
+    let failed = |error: std::io::Error| exit::environment(format!("{} cannot be written: {error}", out.display()));
+    let mut file = std::io::BufWriter::new(std::fs::File::create(out).map_err(failed)?);
+    let hours = &read.hourly;
+    writeln!(file, "time_utc,temperature_c,humidity,wind_m_s,global_w_m2,precipitation_mm,snow_m").map_err(failed)?;
+    for at in 0..hours.len() {
+        let time = hours.start + jiff::SignedDuration::from_hours(at as i64);
+        writeln!(
+            file,
+            "{time},{:.2},{:.3},{:.2},{:.1},{:.2},{:.3}",
+            hours.temperature[at].celsius(),
+            hours.humidity[at].get(),
+            hours.wind[at].get(),
+            hours.global[at].get(),
+            hours.precipitation[at].get() * 1e3,
+            hours.snow_depth[at].get()
+        )
+        .map_err(failed)?;
+    }
+    file.flush().map_err(failed)
+}

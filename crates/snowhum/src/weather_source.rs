@@ -1,0 +1,176 @@
+//! Which weather an answer stands on: the keeper's files, else the embedded climate of the site.
+
+mod files;
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use jiff::tz::TimeZone;
+use snowhum_advice::yard;
+use snowhum_apiary::{Apiary, Site};
+use snowhum_weather::{Climate, Ensemble, Hourly, generate, season};
+
+use crate::args::RunArguments;
+use crate::exit;
+
+pub(crate) use files::{Completed, read_one};
+
+/// Weather paths of an ensemble.
+const PATHS: usize = 64;
+/// Days of autumn needed to see when bees stop taking syrup: 1 July to the end of November.
+const AUTUMN_DAYS: i64 = 153;
+/// Days after the as-of date within which spring is sought.
+const LONGEST_WINTER: i64 = 330;
+/// Shortest winter worth a plan, days.
+const SHORTEST_WINTER: i64 = 7;
+
+/// Everything a plan needs of the weather.
+pub(crate) struct Weather {
+    /// From the start of the as-of date to spring.
+    pub(crate) winter: Ensemble,
+    /// From high summer.
+    pub(crate) autumn: Ensemble,
+    /// First day of `autumn`.
+    pub(crate) autumn_from: Date,
+    /// First flow plus 14 days.
+    pub(crate) spring: Date,
+    /// The yard's site, moved to the weather's place where a file names one far from it.
+    pub(crate) site: Site,
+}
+
+impl Weather {
+    /// Reads or draws the weather for a yard.
+    pub(crate) fn resolve(apiary: &Apiary, arguments: &RunArguments) -> anyhow::Result<(Self, Date)> {
+        let as_of = arguments.as_of.unwrap_or(apiary.as_of);
+        let autumn_from = high_summer_before(as_of, &apiary.site);
+        let weather = if arguments.weather.is_empty() {
+            Self::of_climate(&apiary.site, as_of, autumn_from, arguments.seed)?
+        } else {
+            let files = files::read_all(&arguments.weather, arguments.columns.as_deref(), &apiary.site)?;
+            Self::of_files(&files, &apiary.site, as_of, autumn_from, arguments.seed)?
+        };
+        Ok((weather, as_of))
+    }
+
+    fn of_climate(site: &Site, as_of: Date, autumn_from: Date, seed: u64) -> anyhow::Result<Self> {
+        let place = yard::place(site);
+        let zone = zone(site)?;
+        let climate = Climate::at(place).map_err(exit::input)?;
+        let found = season::spring_of_climate(place, &climate, spring_year(as_of, site), seed).map_err(exit::input)?;
+        let spring = match (own_spring(site, as_of), found) {
+            (Some(own), _) => own,
+            (None, Some(range)) => range.p50,
+            (None, None) => return Err(exit::input(NO_SPRING)),
+        };
+        let days = winter_days(as_of, spring)?;
+        let draw = |from, days: i64| generate(place, &climate, &zone, from, 24 * days as usize, PATHS, seed);
+        let (winter, autumn) = rayon::join(|| draw(as_of, days), || draw(autumn_from, AUTUMN_DAYS));
+        Ok(Self {
+            winter: winter.map_err(exit::input)?,
+            autumn: autumn.map_err(exit::input)?,
+            autumn_from,
+            spring,
+            site: site.clone(),
+        })
+    }
+
+    fn of_files(files: &[Completed], site: &Site, as_of: Date, autumn_from: Date, seed: u64) -> anyhow::Result<Self> {
+        let site = files::site_of(files, site);
+        let long = longest(files, &site, as_of, seed)?;
+        let covered = as_of.saturating_add(((long.hours() / 24) as i64).days());
+        let found = season::spring_of(&long, site.latitude, &zone(&site)?).map(|range| range.p50);
+        let spring = own_spring(&site, as_of).or(found).or_else(|| climate_spring(&site, as_of, seed)).unwrap_or(covered);
+        let spring = spring.min(covered);
+        let winter = cut(&long, 24 * winter_days(as_of, spring)? as usize);
+        let autumn = files::ensemble(files, &site, autumn_from, 24 * AUTUMN_DAYS as usize, PATHS, seed);
+        let autumn = match autumn {
+            Ok(autumn) => autumn,
+            // A file of the winter alone says nothing of autumn; the climate of its place does.
+            Err(too_short) => {
+                let climate = Climate::at(yard::place(&site)).map_err(|_| too_short)?;
+                generate(yard::place(&site), &climate, &zone(&site)?, autumn_from, 24 * AUTUMN_DAYS as usize, PATHS, seed)
+                    .map_err(exit::input)?
+            }
+        };
+        Ok(Self { winter, autumn, autumn_from, spring, site })
+    }
+}
+
+const NO_SPRING: &str =
+    "no spring was found at this site within eight months of midwinter; set first_flow in [site] of the yard file";
+
+/// The longest ensemble, up to eleven months, that the files allow.
+fn longest(files: &[Completed], site: &Site, as_of: Date, seed: u64) -> anyhow::Result<Ensemble> {
+    const STEP: usize = 10;
+    let mut refused = None;
+    for days in (1..=LONGEST_WINTER as usize / STEP).rev().map(|steps| steps * STEP) {
+        match files::ensemble(files, site, as_of, 24 * days, PATHS, seed) {
+            Ok(ensemble) => return Ok(ensemble),
+            Err(error) => refused = Some(error),
+        }
+    }
+    Err(refused.unwrap_or_else(|| exit::input("the weather files hold no hours")))
+}
+
+fn climate_spring(site: &Site, as_of: Date, seed: u64) -> Option<Date> {
+    let place = yard::place(site);
+    let climate = Climate::at(place).ok()?;
+    season::spring_of_climate(place, &climate, spring_year(as_of, site), seed).ok()?.map(|range| range.p50)
+}
+
+/// The keeper's own first flow plus 14 days, the next after the as-of date.
+fn own_spring(site: &Site, as_of: Date) -> Option<Date> {
+    let (month, day) = site.first_flow?;
+    let this_year = Date::new(as_of.year(), month, day).ok()?;
+    let flow = if this_year > as_of { this_year } else { Date::new(as_of.year() + 1, month, day).ok()? };
+    Some(flow.saturating_add(14.days()))
+}
+
+/// Year of the midwinter that the plan looks to.
+fn spring_year(as_of: Date, site: &Site) -> i16 {
+    let southern = site.latitude.get() < 0.0;
+    let after = if southern { as_of.month() >= 11 } else { as_of.month() >= 7 };
+    as_of.year() + i16::from(after)
+}
+
+/// The last 1 July before the as-of date (1 January in the south).
+fn high_summer_before(as_of: Date, site: &Site) -> Date {
+    let month = if site.latitude.get() < 0.0 { 1 } else { 7 };
+    let year = if as_of.month() >= month { as_of.year() } else { as_of.year() - 1 };
+    Date::new(year, month, 1).unwrap_or(as_of)
+}
+
+fn winter_days(as_of: Date, spring: Date) -> anyhow::Result<i64> {
+    let days = spring.duration_since(as_of).as_hours() / 24;
+    if (SHORTEST_WINTER..=400).contains(&days) {
+        return Ok(days);
+    }
+    Err(exit::input(format!(
+        "as-of {as_of}: spring here is {spring}; a winter plan starts between high summer and spring, at least a week before it"
+    )))
+}
+
+pub(crate) fn zone(site: &Site) -> anyhow::Result<TimeZone> {
+    TimeZone::get(&site.zone).map_err(|error| exit::input(format!("zone \"{}\": {error}", site.zone)))
+}
+
+/// The first `hours` of an ensemble.
+fn cut(ensemble: &Ensemble, hours: usize) -> Ensemble {
+    let path = |path: &Hourly| Hourly {
+        start: path.start,
+        temperature: path.temperature[..hours].to_vec(),
+        humidity: path.humidity[..hours].to_vec(),
+        wind: path.wind[..hours].to_vec(),
+        cloud: path.cloud[..hours].to_vec(),
+        global: path.global[..hours].to_vec(),
+        direct: path.direct[..hours].to_vec(),
+        diffuse: path.diffuse[..hours].to_vec(),
+        precipitation: path.precipitation[..hours].to_vec(),
+        snow_depth: path.snow_depth[..hours].to_vec(),
+        pressure: path.pressure[..hours].to_vec(),
+    };
+    Ensemble {
+        start: ensemble.start,
+        paths: ensemble.paths.iter().map(path).collect(),
+        provenance: ensemble.provenance.clone(),
+    }
+}
