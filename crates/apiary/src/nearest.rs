@@ -1,11 +1,18 @@
 //! The nearest known word to a mistyped one.
 
-/// The candidate that differs from `word` by the fewest letters, if that is few enough to be a slip.
+/// The candidate that differs from `word` by the fewest letters, if that is few enough to be a slip;
+/// or the one that `word` is the beginning of.
 pub(crate) fn nearest<'a>(word: &str, candidates: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
     const LONGEST: usize = 48;
     let word: Vec<char> = word.to_lowercase().chars().collect();
     if word.is_empty() || word.len() > LONGEST {
         return None;
+    }
+    let begun: String = word.iter().collect();
+    let candidates: Vec<&str> = candidates.into_iter().collect();
+    let longer = candidates.iter().find(|candidate| candidate.to_lowercase().starts_with(&begun));
+    if let Some(longer) = longer.filter(|_| word.len() > 3) {
+        return Some(longer);
     }
     let most = (word.len() / 3).clamp(1, 4);
     candidates
@@ -46,6 +53,7 @@ mod tests {
         assert_eq!(nearest("lattitude", ["longitude", "latitude"]), Some("latitude"));
         assert_eq!(nearest("quux", ["longitude", "latitude"]), None);
         assert_eq!(nearest("brich", ["alder", "birch"]), Some("birch"));
+        assert_eq!(nearest("frames", ["stores_frames", "frames_of_bees"]), Some("frames_of_bees"));
         assert_eq!(nearest("gold", ["wood"]), None);
         assert_eq!(distance(&['a', 'b'], &['b']), 1);
     }

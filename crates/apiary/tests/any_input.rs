@@ -1,7 +1,5 @@
 //! No input makes the reader panic, and what it accepts is sound.
 
-#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
-
 use proptest::prelude::*;
 use snowhum_apiary::{Apiary, SetupChange, demo_text, read, read_bytes, template_text};
 

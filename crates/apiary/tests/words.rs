@@ -1,6 +1,6 @@
 //! Units, quick start, and what a figure is worth by how it was found.
 
-#![expect(clippy::unwrap_used, clippy::expect_used, reason = "a test fails by panicking")]
+#![expect(clippy::expect_used, reason = "a test fails by panicking")]
 
 use snowhum_apiary::{Apiary, KnownBy, Mites, StoresKind, demo_text, read, weighed};
 use snowhum_units::Kilogram;

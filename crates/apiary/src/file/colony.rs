@@ -2,7 +2,7 @@
 
 use super::hive::{self, Builder, NamedHive};
 use super::report::{Report, Spot};
-use super::section::{Section, shown};
+use super::section::{Entry, Section, shown};
 use super::{bees, record, stores, yard};
 use crate::nearest::nearest;
 use crate::{Colony, ColonyId, Hive};
@@ -35,6 +35,8 @@ const KEYS: [&str; 24] = [
     "treatments",
 ];
 
+const WIDE: &str = "only words are known of bees and food, so every range is wide; count and weigh to narrow it";
+
 /// The colony's name, and the colony if it has no fault.
 pub(crate) fn read(
     section: &Section<'_>,
@@ -58,10 +60,7 @@ pub(crate) fn read(
         let made = yard::id_of(builder.yard, "colony", name);
         let quick_start = found.by_word && food.by_word;
         if quick_start {
-            report.advise(
-                &section.spot,
-                "only words are known of bees and food, so every range is wide; count and weigh to narrow it",
-            );
+            report.advise(&section.spot, WIDE);
         }
         Some(Colony {
             id: ColonyId(yard::id(section, made, report)),
@@ -90,51 +89,56 @@ fn hive_of(
     report: &mut Report,
 ) -> Option<Hive> {
     match (section.get("hive", report), section.get("kind", report)) {
-        (Some(entry), None) => {
-            if let Some(stray) = section.get("boxes", report) {
-                report.fault(&stray.spot, "belongs to the hive", "write boxes in the [[hive]] table");
-            }
-            let wanted = entry.text(report)?;
-            let Some(found) = yard::find(hives, wanted) else {
-                let names: Vec<&str> = hives.iter().filter_map(|hive| hive.name.as_deref()).collect();
-                let remedy = match nearest(wanted.trim(), names) {
-                    Some(near) => format!("did you mean \"{near}\"?"),
-                    None => "name a hive of this file, or add a [[hive]] table for it".to_owned(),
-                };
-                report.fault(&entry.spot, format!("there is no hive \"{}\"", shown(wanted)), remedy);
-                return None;
-            };
-            found.hive.clone()
-        }
+        (Some(entry), None) => named_hive(section, &entry, hives, report),
         (Some(entry), Some(_)) => {
-            report.fault(
-                &entry.spot,
-                "stands beside kind",
-                "give either the hive's name or, for a quick start, its kind",
-            );
+            let remedy = "give either the hive's name or, for a quick start, its kind";
+            report.fault(&entry.spot, "stands beside kind", remedy);
             None
         }
-        (None, Some(entry)) => {
-            let name = name?;
-            if yard::find(hives, name).is_some() {
-                let remedy = format!("write hive = \"{}\" in place of kind", shown(name));
-                report.fault(&entry.spot, "a hive of the colony's name is described already", remedy);
-                return None;
-            }
-            let made = hive::implied(section, name, builder, report);
-            let hive = made.hive.clone();
-            hives.push(made);
-            hive
-        }
+        (None, Some(entry)) => hive_of_kind(section, &entry, name?, builder, hives, report),
         (None, None) => {
-            report.missing(
-                &section.spot,
-                "hive",
-                "name its hive, or for a quick start its kind, such as kind = \"Langstroth 10\"",
-            );
+            let remedy = "name its hive, or for a quick start its kind, such as kind = \"Langstroth 10\"";
+            report.missing(&section.spot, "hive", remedy);
             None
         }
     }
+}
+
+fn named_hive(section: &Section<'_>, entry: &Entry<'_>, hives: &[NamedHive], report: &mut Report) -> Option<Hive> {
+    if let Some(stray) = section.get("boxes", report) {
+        report.fault(&stray.spot, "belongs to the hive", "write boxes in the [[hive]] table");
+    }
+    let wanted = entry.text(report)?;
+    if let Some(found) = yard::find(hives, wanted) {
+        return found.hive.clone();
+    }
+    let names = hives.iter().filter_map(|hive| hive.name.as_deref());
+    let remedy = match nearest(wanted.trim(), names) {
+        Some(near) => format!("did you mean \"{}\"?", shown(near)),
+        None => "name a hive of this file, or add a [[hive]] table for it".to_owned(),
+    };
+    report.fault(&entry.spot, format!("there is no hive \"{}\"", shown(wanted)), remedy);
+    None
+}
+
+/// Builds the usual hive of a kind, called like its colony, and sets it in the row.
+fn hive_of_kind(
+    section: &Section<'_>,
+    entry: &Entry<'_>,
+    name: &str,
+    builder: &Builder<'_>,
+    hives: &mut Vec<NamedHive>,
+    report: &mut Report,
+) -> Option<Hive> {
+    if yard::find(hives, name).is_some() {
+        let remedy = format!("write hive = \"{}\" in place of kind", shown(name));
+        report.fault(&entry.spot, "a hive of the colony's name is described already", remedy);
+        return None;
+    }
+    let made = hive::implied(section, name, builder, report);
+    let hive = made.hive.clone();
+    hives.push(made);
+    hive
 }
 
 /// The place of a key that a section does not have.

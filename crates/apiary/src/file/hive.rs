@@ -7,7 +7,7 @@ use super::section::{Entry, Section, shown};
 use super::{layers, yard};
 use crate::change::{FloorKind, floor_of, hole};
 use crate::openings::{Aperture, guard, guards};
-use crate::{ApiaryId, Floor, FrameWay, Hive, HiveId, Layer, Material, Neighbour, Side};
+use crate::{ApiaryId, FrameWay, Hive, HiveId, Layer, Material, Neighbour, Side};
 use snowhum_units::{Degree, Fraction, Metre};
 use std::str::FromStr;
 
@@ -101,44 +101,50 @@ fn build(
     let place = place(section, builder, report);
     let ways = ways(section, report);
     let floor_kind = section.get("floor", report).map_or(Some(FloorKind::Solid), |entry| entry.parsed(report));
-    let (name, id) = named?;
-    let (stack, dress, place, ways) = (stack?, dress?, place?, ways?);
-    let floor: Floor = floor_of(floor_kind?, &stack).ok()?;
-    let mut hive = Hive {
-        id,
-        name: name.to_owned(),
-        standard: kind.map_or(String::new(), |kind| kind_name(&kind)),
-        floor,
-        boxes: stack,
-        frames: place.way,
-        lid_breathes: dress.breathes.unwrap_or_else(|| dress.lid.first().is_some_and(Layer::breathes)),
-        lid: dress.lid,
-        wrap: dress.wrap,
-        wall_absorptance: Fraction::ZERO,
-        roof_absorptance: Fraction::ZERO,
-        rim: place.rim,
-        openings: Vec::new(),
-        facing: place.facing,
-        stand: place.stand,
-        neighbour: None,
-    };
-    hive.wall_absorptance = dress.wall_colour.unwrap_or_else(|| wall_absorptance(&hive));
-    hive.roof_absorptance = dress.roof_colour.unwrap_or_else(|| roof_absorptance(&hive));
-    hive.set_entrance(ways.entrance, ways.guard.and_then(|name| guard(&name)));
+    let ((name, id), kind) = (named?, kind?);
+    let (boxes, dress, place, ways) = (stack?, dress?, place?, ways?);
+    let floor = floor_of(floor_kind?, &boxes).ok()?;
+    let top_wall = boxes.last().map(|top| top.wall.clone());
+    say_defaults(section, report);
+    Some(cut(
+        Hive {
+            id,
+            name: name.to_owned(),
+            standard: kind_name(&kind),
+            floor,
+            boxes,
+            frames: place.way,
+            lid_breathes: dress.breathes.unwrap_or_else(|| dress.lid.first().is_some_and(Layer::breathes)),
+            wall_absorptance: dress.wall_colour.unwrap_or_else(|| face(dress.wrap.last().or(top_wall.as_ref()))),
+            roof_absorptance: dress.roof_colour.unwrap_or_else(|| face(dress.lid.last())),
+            lid: dress.lid,
+            wrap: dress.wrap,
+            rim: place.rim,
+            openings: Vec::new(),
+            facing: place.facing,
+            stand: place.stand,
+            neighbour: None,
+        },
+        &ways,
+    ))
+}
+
+/// Cuts the openings into a hive.
+fn cut(mut hive: Hive, ways: &Ways) -> Hive {
+    hive.set_entrance(ways.entrance, ways.guard.as_deref().and_then(guard));
     hive.set_upper_hole(ways.upper_hole, ways.upper_hole_side);
     hive.fit_openings();
-    say_defaults(section, report);
-    Some(hive)
+    hive
 }
 
 /// Absorptance of the outermost sheet of the walls, when no colour is written.
 pub(crate) fn wall_absorptance(hive: &Hive) -> Fraction {
-    let outermost = hive.wrap.last().or(hive.boxes.last().map(|top| &top.wall));
-    outermost.and_then(Layer::stock).map_or(Fraction::new(0.6), |stock| stock.absorptance)
+    face(hive.wrap.last().or(hive.boxes.last().map(|top| &top.wall)))
 }
 
-fn roof_absorptance(hive: &Hive) -> Fraction {
-    hive.lid.last().and_then(Layer::stock).map_or(Fraction::new(0.6), |stock| stock.absorptance)
+/// Absorptance of a sheet's bare face; that of weathered wood for an own material.
+fn face(sheet: Option<&Layer>) -> Fraction {
+    sheet.and_then(Layer::stock).map_or(Fraction::new(0.6), |stock| stock.absorptance)
 }
 
 fn kind_name(kind: &Kind) -> String {
