@@ -1,5 +1,34 @@
 //! Hourly weather for a site: open formats, embedded climatology, generator.
+//!
+//! | question | answer |
+//! |---|---|
+//! | what is the climate here? | [`Climate::at`] |
+//! | what winters are possible? | [`generate`] |
+//! | what does this file say? | [`readers`], then [`complete`] |
+//! | what winters does this file make possible? | [`ensemble_from_file`] |
+//! | when does spring come, how cold does it get? | [`season`], [`statistics`], [`return_period`] |
+//!
+//! Bytes, places, dates and seeds come in as arguments; nothing here opens a file, a socket or a clock.
 
+mod climatology;
+mod complete;
+mod fault;
+mod from_file;
+mod generator;
+mod hourly_shape;
+mod raw;
+pub mod readers;
+pub mod return_period;
+pub mod season;
 mod series;
+mod snow_pack;
+pub mod statistics;
+mod sun_day;
 
+pub use climatology::{Climate, OutsideGrid, YearCurve};
+pub use complete::complete;
+pub use fault::{WeatherFault, WeatherFaults};
+pub use from_file::{FileTooShort, ensemble_from_file};
+pub use generator::{GeneratorFault, GeneratorParameterError, generate};
+pub use raw::{Raw, RawHour, Reading};
 pub use series::*;

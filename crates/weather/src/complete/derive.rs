@@ -1,0 +1,135 @@
+//! Quantities a file lacks, by the generator's laws.
+
+use super::{Course, CourseDay, SHORT_GAP_H, column, gaps::bridged};
+use crate::RawHour;
+use crate::generator::light;
+use crate::generator::parameters::Parameters;
+use crate::generator::season::Season;
+use snowhum_physics::moist_air::relative_humidity;
+use snowhum_physics::saturation::over_water;
+use snowhum_physics::sun::Irradiance;
+use snowhum_units::{Fraction, Kelvin, MetrePerSecond, Pascal, WattPerSquareMetre};
+
+/// Clear-sky sun below which cloud cannot be told from the sun.
+const BRIGHT: WattPerSquareMetre = WattPerSquareMetre::new(50.0);
+
+/// Bridges short gaps; what is still missing comes from the law. Notes both.
+pub(super) fn with_law(
+    name: &str,
+    found: &[Option<f64>],
+    law: impl Fn(usize) -> f64,
+    how: &str,
+    notes: &mut Vec<String>,
+) -> Vec<f64> {
+    let (filled, count) = bridged(found, SHORT_GAP_H);
+    let missing = filled.iter().filter(|value| value.is_none()).count();
+    if count > 0 {
+        notes.push(format!(
+            "{count} missing hours of {name} were filled by straight lines (gaps of up to {SHORT_GAP_H} h)."
+        ));
+    }
+    if missing > 0 {
+        let share = if missing == found.len() { "all".to_owned() } else { missing.to_string() };
+        notes.push(format!("{name}: {share} hours without a value; {how}."));
+    }
+    filled.iter().enumerate().map(|(hour, value)| value.unwrap_or_else(|| law(hour))).collect()
+}
+
+/// Dew point first, since it says the same in frost for every station; then humidity over water; then the law.
+pub(super) fn humidity(hours: &[RawHour], course: &Course, notes: &mut Vec<String>) -> Vec<Fraction> {
+    let pressure = |hour: &RawHour, air: Kelvin| {
+        let by_dew_point = hour.dew_point.map(|dew_point| over_water(dew_point.min(air)).get());
+        by_dew_point.or_else(|| hour.humidity.map(|humidity| over_water(air).get() * humidity.get()))
+    };
+    let vapour: Vec<Option<f64>> = hours.iter().zip(&course.air).map(|(hour, air)| pressure(hour, *air)).collect();
+    let offset_k = Parameters::shipped().map_or(-0.4, |p| p.dew_offset);
+    let law = |hour: usize| over_water(Kelvin::new(course.days[hour / 24].coldest.get() + offset_k)).get();
+    let whole = with_law("humidity", &vapour, law, "the dew point is taken near the day's lowest temperature", notes);
+    let over_ice = |(p_pa, air): (&f64, &Kelvin)| relative_humidity(*air, Pascal::new(*p_pa)).min(Fraction::new(1.0));
+    whole.iter().zip(&course.air).map(over_ice).collect()
+}
+
+pub(super) fn wind(hours: &[RawHour], notes: &mut Vec<String>) -> Vec<MetrePerSecond> {
+    let found = column(hours, |hour| hour.wind.map(MetrePerSecond::get));
+    let known: Vec<f64> = found.iter().flatten().copied().collect();
+    let usual = Parameters::shipped().map_or(3.9, |p| p.wind_mean);
+    let mean = if known.is_empty() { usual } else { known.iter().sum::<f64>() / known.len() as f64 };
+    let how = format!("a steady {mean:.1} m/s is taken");
+    with_law("wind", &found, |_| mean, &how, notes).into_iter().map(MetrePerSecond::new).collect()
+}
+
+/// Cover and light; each from the other where only one is there.
+pub(super) fn sky(hours: &[RawHour], course: &Course, notes: &mut Vec<String>) -> (Vec<Fraction>, Vec<Irradiance>) {
+    let found = column(hours, |hour| hour.cloud.map(Fraction::get));
+    let laws = cover_laws(hours, course);
+    let how = "cover follows from the sun of the day where there is any, else from the day's range of temperature";
+    let cover = with_law("cloud", &found, |hour| laws[hour / 24], how, notes);
+    let cover: Vec<Fraction> = cover.into_iter().map(|c| Fraction::new(c.clamp(0.0, 1.0))).collect();
+    let mut derived = (0, 0);
+    let lit = (0..hours.len()).map(|hour| lit(&hours[hour], course, hour, cover[hour], &mut derived)).collect();
+    if derived.0 > 0 {
+        notes.push(format!(
+            "sun: {} hours without a value; it follows from cloud and the height of the sun.",
+            derived.0
+        ));
+    }
+    if derived.1 > 0 {
+        notes.push(format!("sun: {} hours were split into direct and diffuse by their clearness.", derived.1));
+    }
+    (cover, lit)
+}
+
+fn lit(hour: &RawHour, course: &Course, at: usize, cover: Fraction, derived: &mut (usize, usize)) -> Irradiance {
+    let sun = &course.sun[at];
+    let Some(global) = hour.global else {
+        derived.0 += 1;
+        return light(sun, cover);
+    };
+    match (hour.direct, hour.diffuse) {
+        (Some(direct_normal), Some(diffuse)) => Irradiance { global, direct_normal, diffuse },
+        _ => {
+            derived.1 += 1;
+            sun.split(global)
+        }
+    }
+}
+
+/// Cover of each day: from the day's sun over that under a clear sky, else from its range of temperature.
+fn cover_laws(hours: &[RawHour], course: &Course) -> Vec<f64> {
+    let parameters = Parameters::shipped().ok();
+    let season = parameters.as_ref().map(|p| Season::of(&course.climate, p));
+    (0..course.days.len())
+        .map(|day| {
+            let from_sun = cover_by_sun(hours, course, day);
+            from_sun.or_else(|| season.as_ref().map(|season| cover_by_range(season, course, day))).unwrap_or(0.6)
+        })
+        .collect()
+}
+
+fn cover_by_sun(hours: &[RawHour], course: &Course, day: usize) -> Option<f64> {
+    let (mut global, mut clear) = (0.0, 0.0);
+    for hour in day * 24..(day * 24 + 24).min(hours.len()) {
+        if let Some(found) = hours[hour].global
+            && course.sun[hour].clear > BRIGHT
+        {
+            global += found.get();
+            clear += course.sun[hour].clear.get();
+        }
+    }
+    // Kasten and Czeplak turned round.
+    (clear > 0.0).then(|| ((1.0 - global / clear) / 0.75).clamp(0.0, 1.0).powf(1.0 / 3.4))
+}
+
+fn cover_by_range(season: &Season<'_>, course: &Course, day: usize) -> f64 {
+    let CourseDay { month, mean, coldest, warmest, sun } = &course.days[day];
+    let p = season.parameters;
+    let usual_k = season.range_k(sun.clear_mean());
+    let deviate = ((*warmest - *coldest).get().max(0.5) / usual_k).ln() / p.range_spread;
+    season.sky(*month, season.winterness(mean.celsius())).cover(p.range_with_sky * deviate.clamp(-3.0, 3.0))
+}
+
+pub(super) fn pressure(hours: &[RawHour], standard: Pascal, notes: &mut Vec<String>) -> Vec<Pascal> {
+    let found = column(hours, |hour| hour.pressure.map(Pascal::get));
+    let how = "the standard atmosphere at the place's height is taken";
+    with_law("pressure", &found, |_| standard.get(), how, notes).into_iter().map(Pascal::new).collect()
+}

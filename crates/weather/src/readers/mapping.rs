@@ -1,0 +1,188 @@
+//! Which column of a station's file means what, in which unit.
+
+use jiff::tz::TimeZone;
+
+/// What a column can mean.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Role {
+    /// Date and time, or the time of day beside a date column.
+    Time,
+    /// Date alone.
+    Date,
+    /// Air temperature.
+    Temperature,
+    /// Dew point.
+    DewPoint,
+    /// Relative humidity.
+    Humidity,
+    /// Wind speed.
+    Wind,
+    /// Global sun on the level.
+    Sun,
+    /// Sky covered.
+    Cloud,
+    /// Rain and melted snow since the row before.
+    Rain,
+    /// Snow lying.
+    Snow,
+    /// Air pressure at the site.
+    Pressure,
+}
+
+const ROLES: [(&str, Role, &[&str]); 11] = [
+    ("time", Role::Time, &["iso", "dmy", "mdy", "ymd"]),
+    ("date", Role::Date, &["iso", "dmy", "mdy", "ymd"]),
+    ("temperature", Role::Temperature, &["C", "F", "K"]),
+    ("dew_point", Role::DewPoint, &["C", "F", "K"]),
+    ("humidity", Role::Humidity, &["%", "1"]),
+    ("wind", Role::Wind, &["m/s", "km/h", "mph", "kn"]),
+    ("sun", Role::Sun, &["W/m2"]),
+    ("cloud", Role::Cloud, &["%", "1", "tenths", "oktas"]),
+    ("rain", Role::Rain, &["mm", "in"]),
+    ("snow", Role::Snow, &["cm", "m", "mm", "in"]),
+    ("pressure", Role::Pressure, &["hPa", "kPa", "Pa", "inHg"]),
+];
+
+/// One column: what it means, its heading, its unit.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Mapped {
+    pub(super) role: Role,
+    pub(super) heading: String,
+    pub(super) unit: &'static str,
+}
+
+/// How numbers are written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum DecimalMark {
+    /// 1.5
+    #[default]
+    Point,
+    /// 1,5
+    Comma,
+}
+
+/// How a station's file is to be read.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Mapping {
+    pub(super) columns: Vec<Mapped>,
+    /// The clock of the file.
+    pub zone: TimeZone,
+    /// What stands between fields; guessed from the heading line if `None`.
+    pub delimiter: Option<char>,
+    /// How numbers are written.
+    pub decimal_mark: DecimalMark,
+}
+
+/// Why a mapping cannot be used.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum MappingFault {
+    /// Not `role=heading:unit`.
+    #[error("\"{0}\" is no mapping; write role=heading:unit, such as temperature=Temp Out:F")]
+    Form(String),
+    /// The role is not known.
+    #[error("\"{0}\" is no quantity; write one of {roles}", roles = role_names())]
+    Role(String),
+    /// The unit is not one of the role's.
+    #[error("\"{unit}\" is no unit of {role}; write one of {units}")]
+    Unit {
+        /// As written.
+        unit: String,
+        /// Quantity.
+        role: &'static str,
+        /// What is understood.
+        units: String,
+    },
+    /// A unit is needed.
+    #[error("{role}={heading} has no unit; write one of {units}, such as {role}={heading}:{example}")]
+    NoUnit {
+        /// Quantity.
+        role: &'static str,
+        /// Column heading.
+        heading: String,
+        /// What is understood.
+        units: String,
+        /// One of them.
+        example: &'static str,
+    },
+    /// The same quantity twice.
+    #[error("{0} is mapped twice; give each quantity one column")]
+    Twice(&'static str),
+    /// No time or no temperature.
+    #[error("nothing is mapped to {0}; add {0}=heading, as the heading stands in the file")]
+    Lacks(&'static str),
+}
+
+fn role_names() -> String {
+    ROLES.map(|(name, ..)| name).join(", ")
+}
+
+impl Mapping {
+    /// Reads `temperature=Temp Out:F,humidity=Hum:%,wind=Wind:mph,time=Date Time` for a file on the clock of `zone`.
+    ///
+    /// # Errors
+    /// [`MappingFault`], with what would be right.
+    ///
+    /// ```
+    /// use snowhum_weather::readers::Mapping;
+    /// let zone = jiff::tz::TimeZone::UTC;
+    /// assert!(Mapping::read("temperature=Temp Out:F,time=Date Time", zone.clone()).is_ok());
+    /// let fault = Mapping::read("temperature=Temp Out,time=Date Time", zone).unwrap_err();
+    /// assert!(fault.to_string().contains("temperature=Temp Out:C"));
+    /// ```
+    pub fn read(text: &str, zone: TimeZone) -> Result<Self, MappingFault> {
+        let mut columns: Vec<Mapped> = Vec::new();
+        for part in text.split(',').map(str::trim).filter(|part| !part.is_empty()) {
+            let (name, mapped) = column(part)?;
+            if columns.iter().any(|known| known.role == mapped.role) {
+                return Err(MappingFault::Twice(name));
+            }
+            columns.push(mapped);
+        }
+        for (name, role) in [("time", Role::Time), ("temperature", Role::Temperature)] {
+            if !columns.iter().any(|column| column.role == role) {
+                return Err(MappingFault::Lacks(name));
+            }
+        }
+        Ok(Self { columns, zone, delimiter: None, decimal_mark: DecimalMark::Point })
+    }
+}
+
+fn column(part: &str) -> Result<(&'static str, Mapped), MappingFault> {
+    let (name, rest) = part.split_once('=').ok_or_else(|| MappingFault::Form(part.to_owned()))?;
+    let known = ROLES.into_iter().find(|(known, ..)| known.eq_ignore_ascii_case(name.trim()));
+    let (name, role, units) = known.ok_or_else(|| MappingFault::Role(name.trim().to_owned()))?;
+    let (heading, unit) = match rest.rsplit_once(':') {
+        Some((heading, unit)) => (heading.trim(), unit.trim()),
+        None => (rest.trim(), ""),
+    };
+    if heading.is_empty() {
+        return Err(MappingFault::Form(part.to_owned()));
+    }
+    let timely = matches!(role, Role::Time | Role::Date);
+    let unit = match units.iter().find(|known| known.eq_ignore_ascii_case(unit)) {
+        Some(unit) => unit,
+        None if unit.is_empty() && timely => "iso",
+        None if unit.is_empty() => {
+            let (heading, units, example) = (heading.to_owned(), units.join(", "), units[0]);
+            return Err(MappingFault::NoUnit { role: name, heading, units, example });
+        }
+        None => return Err(MappingFault::Unit { unit: unit.to_owned(), role: name, units: units.join(", ") }),
+    };
+    Ok((name, Mapped { role, heading: heading.to_owned(), unit }))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_mistake_says_what_would_be_right() {
+        let fault = |text: &str| Mapping::read(text, TimeZone::UTC).unwrap_err().to_string();
+        assert!(fault("temperature").contains("role=heading:unit"));
+        assert!(fault("warmth=T:C").contains("temperature"));
+        assert!(fault("temperature=T:X,time=t").contains("C, F, K"));
+        assert!(fault("temperature=T:C,temperature=U:C,time=t").contains("twice"));
+        assert!(fault("temperature=T:C").contains("time=heading"));
+        assert!(fault("temperature=:C,time=t").contains("role=heading:unit"));
+    }
+}

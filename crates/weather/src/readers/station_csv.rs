@@ -1,0 +1,316 @@
+//! A home station's CSV, by the keeper's own mapping of its columns.
+
+use super::columns::Dropped;
+use super::mapping::{DecimalMark, Mapped, Mapping, Role};
+use super::{shown, station_time, text};
+use crate::climatology::Climate;
+use crate::fault::Faults;
+use crate::generator::day_of_common_year;
+use crate::raw::lay_out;
+use crate::{Place, RawHour, Reading, WeatherFaults, fault};
+use jiff::Timestamp;
+use snowhum_units::{Fraction, Kelvin, Metre, MetrePerSecond, Pascal, WattPerSquareMetre};
+use std::collections::BTreeMap;
+
+/// Sum and count of one quantity in one hour.
+type Tally = (f64, u32);
+
+/// Quantities by role, in SI.
+type Hour = [Tally; 11];
+
+/// Reads a station's CSV. Rows closer than an hour are averaged over each hour (rain is added up).
+///
+/// With a place, the mean temperature is held against the built-in climate, so that Fahrenheit taken for Celsius (or
+/// the other way round) does not pass.
+///
+/// # Errors
+/// [`WeatherFaults`] with line, column heading and remedy.
+///
+/// ```
+/// use snowhum_weather::readers::{Mapping, station_csv};
+/// let mapping = Mapping::read("temperature=Temp Out:F,humidity=Hum:%,time=Time", jiff::tz::TimeZone::UTC).unwrap();
+/// let text = "Time,Temp Out,Hum\n2025-01-31 12:00,14,80\n2025-01-31 12:30,16,82\n";
+/// let reading = station_csv(text.as_bytes(), "station.csv", &mapping, None).unwrap();
+/// assert!((reading.raw.hours[0].temperature.unwrap().fahrenheit() - 15.0).abs() < 1e-9);
+/// ```
+pub fn station_csv(
+    bytes: &[u8],
+    file: &str,
+    mapping: &Mapping,
+    place: Option<Place>,
+) -> Result<Reading, WeatherFaults> {
+    let text = text(bytes);
+    let mut lines =
+        text.lines().enumerate().map(|(index, line)| (index + 1, line)).filter(|(_, line)| !line.trim().is_empty());
+    let Some((heading_line, heading)) = lines.next() else {
+        return Err(fault::whole(file, "is empty", "give a CSV file with a line of headings"));
+    };
+    let delimiter = mapping.delimiter.unwrap_or_else(|| guessed(heading));
+    let columns = columns(file, heading_line, &fields(heading, delimiter), mapping)?;
+    let mut faults = Faults::default();
+    let mut dropped = Dropped::default();
+    let mut hours: BTreeMap<i64, Hour> = BTreeMap::new();
+    for (line, content) in lines {
+        if faults.full() {
+            break;
+        }
+        row(line, &fields(content, delimiter), &columns, mapping, &mut hours, &mut faults, &mut dropped);
+    }
+    faults.or(file, ())?;
+    let rows: Vec<(i64, RawHour)> = hours.iter().map(|(hour, tallies)| (*hour, mean(tallies))).collect();
+    let raw = lay_out(file, &rows)?;
+    if let Some(place) = place {
+        check_unit(file, &columns, &rows, place)?;
+    }
+    let notes = dropped.notes().collect();
+    Ok(Reading { file: file.to_owned(), raw, place, offset: None, typical_year: false, notes })
+}
+
+/// The likeliest delimiter of a heading line.
+fn guessed(heading: &str) -> char {
+    let count = |mark: char| heading.matches(mark).count();
+    [';', '\t', ','].into_iter().max_by_key(|mark| count(*mark)).unwrap_or(',')
+}
+
+/// Fields of a line; a quoted field may hold the delimiter.
+fn fields(line: &str, delimiter: char) -> Vec<String> {
+    let mut fields = vec![String::new()];
+    let mut quoted = false;
+    for c in line.chars() {
+        match c {
+            '"' => quoted = !quoted,
+            _ if c == delimiter && !quoted => fields.push(String::new()),
+            _ => {
+                if let Some(field) = fields.last_mut() {
+                    field.push(c);
+                }
+            }
+        }
+    }
+    fields
+}
+
+type Columns<'a> = Vec<(usize, &'a Mapped)>;
+
+fn columns<'a>(
+    file: &str,
+    line: usize,
+    headings: &[String],
+    mapping: &'a Mapping,
+) -> Result<Columns<'a>, WeatherFaults> {
+    let place = |mapped: &'a Mapped| {
+        let same = |heading: &String| heading.trim().eq_ignore_ascii_case(&mapped.heading);
+        headings.iter().position(same).map(|at| (at, mapped)).ok_or_else(|| {
+            let there: Vec<String> =
+                headings.iter().take(20).map(|heading| format!("\"{}\"", shown(heading))).collect();
+            let wrong = format!("there is no column \"{}\"", shown(&mapped.heading));
+            fault::line(file, line, wrong, format!("the headings are {}", there.join(", ")))
+        })
+    };
+    mapping.columns.iter().map(place).collect()
+}
+
+fn row(
+    line: usize,
+    fields: &[String],
+    columns: &Columns<'_>,
+    mapping: &Mapping,
+    hours: &mut BTreeMap<i64, Hour>,
+    faults: &mut Faults,
+    dropped: &mut Dropped,
+) {
+    let of = |role: Role| columns.iter().find(|(_, mapped)| mapped.role == role);
+    let field = |at: usize| fields.get(at).map_or("", |field| field.trim());
+    let Some((time_at, time)) = of(Role::Time) else { return };
+    let date = of(Role::Date).map(|(at, mapped)| (field(*at), mapped.unit));
+    let (date, clock, order) = match date {
+        Some((date, order)) => (date, field(*time_at), order),
+        None => (field(*time_at), "", time.unit),
+    };
+    let instant = match station_time::seconds(date, clock, order, &mapping.zone) {
+        Ok(instant) => instant,
+        Err(remedy) => {
+            return faults.at(
+                line,
+                &time.heading,
+                format!("\"{}\" is no time", shown(&format!("{date} {clock}"))),
+                remedy,
+            );
+        }
+    };
+    let hour = hours.entry(instant.div_euclid(3600)).or_insert([(0.0, 0); 11]);
+    for (at, mapped) in columns.iter().filter(|(_, mapped)| !matches!(mapped.role, Role::Time | Role::Date)) {
+        if let Some(value) = number(line, field(*at), mapped, mapping.decimal_mark, faults)
+            && let Some(value) = dropped.keep(name(mapped.role), in_si(mapped, value), plausible(mapped.role))
+        {
+            let tally = &mut hour[mapped.role as usize];
+            *tally = (tally.0 + value, tally.1 + 1);
+        }
+    }
+}
+
+fn number(line: usize, field: &str, mapped: &Mapped, mark: DecimalMark, faults: &mut Faults) -> Option<f64> {
+    const MISSING: [&str; 9] = ["", "-", "--", "---", "na", "n/a", "nan", "null", "m"];
+    if MISSING.contains(&field.to_ascii_lowercase().as_str()) {
+        return None;
+    }
+    let written = if mark == DecimalMark::Comma { field.replace(',', ".") } else { field.to_owned() };
+    let value = written.parse::<f64>().ok().filter(|value| value.is_finite());
+    if value.is_none() {
+        let remedy = match mark {
+            DecimalMark::Point => "write a number with a decimal point, or say that the file uses decimal commas",
+            DecimalMark::Comma => "write a number with a decimal comma",
+        };
+        faults.at(line, &mapped.heading, format!("\"{}\" is no number", shown(field)), remedy);
+    }
+    value
+}
+
+fn in_si(mapped: &Mapped, value: f64) -> f64 {
+    match (mapped.role, mapped.unit) {
+        (Role::Temperature | Role::DewPoint, "C") => Kelvin::from_celsius(value).get(),
+        (Role::Temperature | Role::DewPoint, "F") => Kelvin::from_fahrenheit(value).get(),
+        (_, "%") => value / 100.0,
+        (_, "tenths") => value / 10.0,
+        (_, "oktas") => value / 8.0,
+        (_, "km/h") => value / 3.6,
+        (_, "mph") => value * 0.447_04,
+        (_, "kn") => value * 1.852 / 3.6,
+        (_, "mm") => value / 1000.0,
+        (_, "cm") => value / 100.0,
+        (_, "in") => value * 0.0254,
+        (_, "hPa") => value * 100.0,
+        (_, "kPa") => value * 1000.0,
+        (_, "inHg") => value * 3_386.389,
+        _ => value,
+    }
+}
+
+/// Lowest and highest value weather can have, in SI.
+fn plausible(role: Role) -> (f64, f64) {
+    match role {
+        Role::Temperature => (183.15, 333.15),
+        Role::DewPoint => (173.15, 323.15),
+        Role::Humidity => (0.0, 1.1),
+        Role::Wind => (0.0, 75.0),
+        Role::Sun => (0.0, 1600.0),
+        Role::Cloud => (0.0, 1.0),
+        Role::Rain => (0.0, 0.2),
+        Role::Snow => (0.0, 10.0),
+        Role::Pressure => (30_000.0, 110_000.0),
+        Role::Time | Role::Date => (f64::MIN, f64::MAX),
+    }
+}
+
+fn name(role: Role) -> &'static str {
+    match role {
+        Role::Time | Role::Date => "time",
+        Role::Temperature => "temperature",
+        Role::DewPoint => "dew point",
+        Role::Humidity => "humidity",
+        Role::Wind => "wind",
+        Role::Sun => "sun",
+        Role::Cloud => "cloud",
+        Role::Rain => "rain",
+        Role::Snow => "snow",
+        Role::Pressure => "pressure",
+    }
+}
+
+fn mean(tallies: &Hour) -> RawHour {
+    let mean = |role: Role| {
+        let (sum, count) = tallies[role as usize];
+        (count > 0).then(|| sum / f64::from(count))
+    };
+    let (rain, rows) = tallies[Role::Rain as usize];
+    RawHour {
+        temperature: mean(Role::Temperature).map(Kelvin::new),
+        dew_point: mean(Role::DewPoint).map(Kelvin::new),
+        humidity: mean(Role::Humidity).map(|humidity| Fraction::new(humidity.min(1.0))),
+        wind: mean(Role::Wind).map(MetrePerSecond::new),
+        cloud: mean(Role::Cloud).map(Fraction::new),
+        global: mean(Role::Sun).map(WattPerSquareMetre::new),
+        precipitation: (rows > 0).then(|| Metre::new(rain)),
+        snow_depth: mean(Role::Snow).map(Metre::new),
+        pressure: mean(Role::Pressure).map(Pascal::new),
+        ..RawHour::default()
+    }
+}
+
+/// Refuses a temperature that fits the climate only in the other unit.
+fn check_unit(file: &str, columns: &Columns<'_>, rows: &[(i64, RawHour)], place: Place) -> Result<(), WeatherFaults> {
+    const FAR_K: f64 = 12.0;
+    let Some((_, mapped)) = columns.iter().find(|(_, mapped)| mapped.role == Role::Temperature) else { return Ok(()) };
+    let Ok(year) = Climate::at(place).map(|climate| climate.daily_means()) else { return Ok(()) };
+    let usual = |hour: i64| {
+        let date = jiff::tz::TimeZone::UTC.to_datetime(Timestamp::from_second(hour * 3600).ok()?).date();
+        Some(year.on(day_of_common_year(date)))
+    };
+    let pairs = rows.iter().filter_map(|(hour, values)| Some((values.temperature?.celsius(), usual(*hour)?)));
+    let (mut sum_c, mut usual_c, mut count) = (0.0, 0.0, 0.0);
+    for (t_c, expected_c) in pairs {
+        (sum_c, usual_c, count) = (sum_c + t_c, usual_c + expected_c, count + 1.0);
+    }
+    if count == 0.0 {
+        return Ok(());
+    }
+    let (mean_c, usual_c) = (sum_c / count, usual_c / count);
+    let (other_c, other) = match mapped.unit {
+        "C" => ((mean_c - 32.0) / 1.8, "F"),
+        "F" => (mean_c * 1.8 + 32.0, "C"),
+        _ => return Ok(()),
+    };
+    let (off, other_off) = ((mean_c - usual_c).abs(), (other_c - usual_c).abs());
+    if off <= FAR_K || other_off >= off / 2.0 {
+        return Ok(());
+    }
+    let wrong = format!(
+        "column \"{}\" read in {} has a mean of {mean_c:.0} °C where {usual_c:.0} °C is usual on these days",
+        mapped.heading, mapped.unit
+    );
+    Err(fault::whole(file, wrong, format!("write temperature={}:{other} if the column is in {other}", mapped.heading)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use jiff::tz::TimeZone;
+    use snowhum_units::Degree;
+
+    fn mapping(text: &str) -> Mapping {
+        Mapping::read(text, TimeZone::UTC).unwrap()
+    }
+
+    #[test]
+    fn decimal_commas_semicolons_and_quotes_are_read() {
+        let mut mapping = mapping("temperature=T:C,rain=R:mm,time=When");
+        mapping.decimal_mark = DecimalMark::Comma;
+        let text = "\"When\";T;R\n\"31.1.2025 12:00\";-9,5;0,2\n31.1.2025 12:30;-8,5;0,4\n31.1.2025 14:00;--;\n";
+        let hours = station_csv(text.as_bytes(), "s.csv", &mapping, None).unwrap().raw.hours;
+        assert_eq!(hours.len(), 3);
+        assert!((hours[0].temperature.unwrap().celsius() + 9.0).abs() < 1e-9);
+        assert!((hours[0].precipitation.unwrap().get() - 0.0006).abs() < 1e-12);
+        assert!(hours[2].temperature.is_none());
+    }
+
+    #[test]
+    fn fahrenheit_taken_for_celsius_is_refused_with_a_remedy() {
+        let place = Place { latitude: Degree::new(49.9), longitude: Degree::new(-97.1), elevation: Metre::new(235.0) };
+        let text = "t,x\n2025-07-01 12:00,75\n2025-07-01 13:00,58\n2025-07-01 14:00,59\n";
+        let fault = station_csv(text.as_bytes(), "s.csv", &mapping("temperature=x:C,time=t"), Some(place)).unwrap_err();
+        assert!(fault.to_string().contains("temperature=x:F"), "{fault}");
+        station_csv(text.as_bytes(), "s.csv", &mapping("temperature=x:F,time=t"), Some(place)).unwrap();
+    }
+
+    #[test]
+    fn faults_name_line_heading_and_remedy() {
+        let text = "t,x\n2025-07-01 12:00,warm\n1/2/2025,3\n";
+        let message =
+            station_csv(text.as_bytes(), "s.csv", &mapping("temperature=x:C,time=t"), None).unwrap_err().to_string();
+        for part in ["s.csv: line 2, x: \"warm\"", "line 3, t", ":mdy or :dmy"] {
+            assert!(message.contains(part), "{part}: {message}");
+        }
+        let message = station_csv(b"t,y\n", "s.csv", &mapping("temperature=x:C,time=t"), None).unwrap_err().to_string();
+        assert!(message.contains("no column \"x\"") && message.contains("\"y\""), "{message}");
+    }
+}
