@@ -46,8 +46,7 @@ pub(crate) fn read(
     report: &mut Report,
 ) -> (Option<String>, Option<Colony>) {
     section.only(&KEYS, report);
-    let name = section.need("name", "give the colony a name, such as name = \"Alder\"", report);
-    let name = name.and_then(|entry| entry.name(report));
+    let name = name(section, report);
     let hive = hive_of(section, name.as_deref(), builder, hives, report);
     let found = bees::read(section, hive.as_ref(), report);
     let brood = bees::brood(section, hive.as_ref(), report);
@@ -59,9 +58,6 @@ pub(crate) fn read(
         let (found, food, name) = (found?, food?, name.as_deref()?);
         let made = yard::id_of(builder.yard, "colony", name);
         let quick_start = found.by_word && food.by_word;
-        if quick_start {
-            report.advise(&section.spot, WIDE);
-        }
         Some(Colony {
             id: ColonyId(yard::id(section, made, report)),
             name: name.to_owned(),
@@ -77,7 +73,15 @@ pub(crate) fn read(
         })
     };
     let colony = colony();
+    if colony.as_ref().is_some_and(|colony| colony.quick_start) {
+        report.advise(&section.spot, WIDE);
+    }
     (name, colony)
+}
+
+fn name(section: &Section<'_>, report: &mut Report) -> Option<String> {
+    let entry = section.need("name", "give the colony a name, such as name = \"Alder\"", report)?;
+    entry.name(report)
 }
 
 /// The hive a colony names, or a usual one of the kind it names.

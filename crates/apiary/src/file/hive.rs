@@ -93,10 +93,7 @@ fn build(
     let kind = section.need("kind", "say what it is built to, such as kind = \"Langstroth 10\"", report);
     let kind = kind.and_then(|entry| boxes::kind(&entry, report));
     let wall = wall(section, kind.as_ref(), builder, report);
-    let stack = match (&kind, &wall) {
-        (Some(kind), Some(wall)) => boxes::boxes(section, kind, wall, report),
-        _ => None,
-    };
+    let stack = kind.as_ref().zip(wall.as_ref()).and_then(|(kind, wall)| boxes::boxes(section, kind, wall, report));
     let dress = dress(section, kind.as_ref(), builder, report);
     let place = place(section, builder, report);
     let ways = ways(section, report);
@@ -114,7 +111,7 @@ fn build(
             floor,
             boxes,
             frames: place.way,
-            lid_breathes: dress.breathes.unwrap_or_else(|| dress.lid.first().is_some_and(Layer::breathes)),
+            lid_breathes: dress.breathes,
             wall_absorptance: dress.wall_colour.unwrap_or_else(|| face(dress.wrap.last().or(top_wall.as_ref()))),
             roof_absorptance: dress.roof_colour.unwrap_or_else(|| face(dress.lid.last())),
             lid: dress.lid,
@@ -168,7 +165,7 @@ fn wall(section: &Section<'_>, kind: Option<&Kind>, builder: &Builder<'_>, repor
 /// What the hive wears.
 struct Dress {
     lid: Vec<Layer>,
-    breathes: Option<bool>,
+    breathes: bool,
     wrap: Vec<Layer>,
     wall_colour: Option<Fraction>,
     roof_colour: Option<Fraction>,
@@ -192,8 +189,8 @@ fn dress(section: &Section<'_>, kind: Option<&Kind>, builder: &Builder<'_>, repo
     };
     let (wall_colour, roof_colour) = (colour("wall_colour"), colour("roof_colour"));
     let breathes = match section.get("lid_breathes", report) {
-        Some(entry) => entry.truth(report).map(Some),
-        None => Some(None),
+        Some(entry) => entry.truth(report),
+        None => Some(lid.as_ref().and_then(|lid| lid.first()).is_some_and(Layer::breathes)),
     };
     Some(Dress { lid: lid?, breathes: breathes?, wrap: wrap?, wall_colour: wall_colour?, roof_colour: roof_colour? })
 }

@@ -144,10 +144,7 @@ pub(crate) fn money(root: &Section<'_>, report: &mut Report) -> Option<Money> {
     const PRICE: Limits = Limits::new(0.0, 1_000_000.0, "from 0 to 1000000, in your own currency");
     const PRICES: [&str; 6] = ["colony", "sugar_per_kg", "fondant_per_kg", "lid", "wrap", "hour"];
     let (mut money, source) = usual_money();
-    let section = match root.get("money", report) {
-        Some(entry) => Some(entry.section("[money]", report)?),
-        None => None,
-    };
+    let section = root.get("money", report).map(|entry| entry.section("[money]", report).ok_or(())).transpose().ok()?;
     let mut taken = Vec::new();
     let mut whole = true;
     let slots = [

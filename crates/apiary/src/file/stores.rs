@@ -77,6 +77,16 @@ fn total(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Opt
     within(total, hive?, &entry, report).map(|total| (total, known_by, by_word))
 }
 
+/// A weight; a word for food in its place is sent to the key where it belongs.
+fn weight(entry: &Entry<'_>, report: &mut Report) -> Option<Kilogram> {
+    if let Some(row) = food_words().iter().find(|row| entry.value.as_str() == Some(&row.word)) {
+        let problem = format!("\"{}\" is a word, not a weight", row.word);
+        report.fault(&entry.spot, problem, format!("write food = \"{}\"", row.word));
+        return None;
+    }
+    entry.quantity::<Kilogram>(&WEIGHT, report)
+}
+
 /// Faults what the combs cannot hold, and cuts what a range says beyond it.
 fn within(total: Range<Kilogram>, hive: &Hive, entry: &Entry<'_>, report: &mut Report) -> Option<Range<Kilogram>> {
     let most = most_food(hive);
