@@ -23,7 +23,8 @@ pub(crate) enum Kind {
 }
 
 /// `kind = "…"`.
-pub(crate) fn kind(entry: &Entry<'_>, report: &mut Report) -> Option<Kind> {
+pub(crate) fn kind(section: &Section<'_>, report: &mut Report) -> Option<Kind> {
+    let entry = section.need("kind", "say what it is built to, such as kind = \"Langstroth 10\"", report)?;
     let written = entry.text(report)?.trim();
     if written.eq_ignore_ascii_case("own") {
         return Some(Kind::Own);

@@ -57,7 +57,6 @@ pub(crate) fn read(
     let colony = || {
         let (found, food, name) = (found?, food?, name.as_deref()?);
         let made = yard::id_of(builder.yard, "colony", name);
-        let quick_start = found.by_word && food.by_word;
         Some(Colony {
             id: ColonyId(yard::id(section, made, report)),
             name: name.to_owned(),
@@ -69,7 +68,7 @@ pub(crate) fn read(
             mites: mites?,
             queen: queen?,
             treatments: treatments?,
-            quick_start,
+            quick_start: found.by_word && food.by_word,
         })
     };
     let colony = colony();

@@ -90,8 +90,7 @@ fn build(
     builder: &Builder<'_>,
     report: &mut Report,
 ) -> Option<Hive> {
-    let kind = section.need("kind", "say what it is built to, such as kind = \"Langstroth 10\"", report);
-    let kind = kind.and_then(|entry| boxes::kind(&entry, report));
+    let kind = boxes::kind(section, report);
     let wall = wall(section, kind.as_ref(), builder, report);
     let stack = kind.as_ref().zip(wall.as_ref()).and_then(|(kind, wall)| boxes::boxes(section, kind, wall, report));
     let dress = dress(section, kind.as_ref(), builder, report);

@@ -53,17 +53,8 @@ fn total(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Opt
         return None;
     }
     let (total, known_by, by_word) = match key {
-        "stores" if food_words().iter().any(|row| entry.value.as_str() == Some(&row.word)) => {
-            let word = entry.text(report)?;
-            report.fault(
-                &entry.spot,
-                format!("\"{word}\" is a word, not a weight"),
-                format!("write food = \"{word}\""),
-            );
-            return None;
-        }
         "stores" => {
-            let figure = entry.quantity::<Kilogram>(&WEIGHT, report);
+            let figure = weight(&entry, report);
             let known_by = known_by?.unwrap_or(KnownBy::Stated);
             (weighed(figure?, known_by, plus_minus?), known_by, false)
         }
