@@ -32,9 +32,10 @@ pub fn once_in(years: f64, mean: Kelvin, sd: KelvinDifference) -> Option<Kelvin>
 /// The same from the lowest temperatures of single winters, with the range that their number leaves: one in ten below
 /// `p10`, one in ten above `p90`.
 ///
-/// The spread is that of the estimate by moments, s √(1/n + 1.1396 K/n … ) in the form of Kite 1975 for the Gumbel
-/// distribution: SE = s/√n · √(1 + 1.1396 F + 1.1 F²) (from memory). Below fifteen winters show the range, not the
-/// middle: [`enough_winters`].
+/// The error of the estimate is s/√n √(1 + 1.1396 F + 1.1 F²), n winters with standard deviation s. Below fifteen
+/// winters show the range, not the middle: [`enough_winters`].
+///
+/// Source: Kite 1975, Water Resources Research 11:27, Gumbel distribution by moments (from memory).
 ///
 /// `None` with fewer than two winters.
 #[must_use]

@@ -194,6 +194,16 @@ mod tests {
     }
 
     #[test]
+    fn minute_0_and_minute_60_are_the_same_hour() {
+        let zero = format!("{HEAD}{}", line("2025,1,1,5", "-9.5"));
+        let sixty = zero.replace("2025,1,1,5,0,", "2025,1,1,5,60,");
+        assert_ne!(zero, sixty);
+        let start = |text: &str| epw(text.as_bytes(), "a.epw").unwrap().raw.start;
+        assert_eq!(start(&zero), start(&sixty));
+        assert_eq!(start(&zero).to_string(), "2025-01-01T02:00:00Z");
+    }
+
+    #[test]
     fn spliced_years_become_one_winter() {
         let text = format!("{HEAD}{}{}", line("1999,12,31,24", "-1"), line("1985,1,1,1", "-2"));
         let reading = epw(text.as_bytes(), "a.epw").unwrap();
