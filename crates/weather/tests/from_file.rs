@@ -1,6 +1,6 @@
 //! Winters out of whole years: bent round, many of them, and between other dates.
 
-#![expect(clippy::unwrap_used, reason = "helpers of tests may fail like tests")]
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 use jiff::civil::date;
 use jiff::tz::TimeZone;

@@ -1,6 +1,6 @@
 //! What the generator promises: the climate's means, the parameters' spread, the cold of real stations, one seed one
 //! weather.
-#![expect(clippy::unwrap_used, reason = "helpers of tests may fail like tests")]
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 use jiff::civil::date;
 use jiff::tz::TimeZone;

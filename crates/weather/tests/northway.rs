@@ -1,5 +1,5 @@
 //! Real files of a cold place: Northway, Alaska.
-#![expect(clippy::unwrap_used, reason = "helpers of tests may fail like tests")]
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 use jiff::civil::date;
 use jiff::tz::{Offset, TimeZone};
