@@ -3,12 +3,14 @@
 #![expect(clippy::print_stdout, clippy::print_stderr, reason = "a chore talks to the one who runs it")]
 
 mod bench;
+pub mod climatology;
 mod conduction;
 mod edges;
 mod house;
 mod needs;
 mod test;
 mod tidy;
+mod validate;
 
 use anyhow::{Result, bail};
 use std::process::ExitCode;
@@ -19,7 +21,11 @@ cargo xtask CHORE
   test    everything that must hold: format, tidy, clippy, release build, tests, a smoke run
   tidy    the rules of the house that no compiler checks
   edges   compute data/edge_losses.toml afresh
-  bench   nanoseconds per particle-hour, beside the yardsticks";
+  bench   nanoseconds per particle-hour, beside the yardsticks
+  validate
+          compute every check afresh and write docs/VALIDATION.md
+  climatology
+          rebuild data/climatology from its pinned sources (needs Python 3 and the network)";
 
 fn main() -> ExitCode {
     match run() {
@@ -40,6 +46,8 @@ fn run() -> Result<()> {
         ["tidy"] => tidy::run(),
         ["edges"] => edges::run(),
         ["bench"] => bench::run(),
+        ["climatology"] => climatology::run(),
+        ["validate"] => validate::run(),
         [] | ["help" | "--help" | "-h"] => {
             println!("{USAGE}");
             Ok(())

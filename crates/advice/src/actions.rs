@@ -61,7 +61,7 @@ impl Situation<'_> {
 pub(crate) fn best(situation: &Situation<'_>) -> Vec<ActionAnswer> {
     let mut weighed: Vec<ActionAnswer> =
         candidates::all(situation).iter().map(|candidate| weigh(situation.base, candidate)).collect();
-    weighed.retain(|action| action.worth_hives_in_100 >= LEAST_WORTH);
+    weighed.retain(|action| action.worth_hives_in_100 >= LEAST_WORTH && action.worth_money > 0.0);
     weighed.sort_by(|a, b| b.worth_money.total_cmp(&a.worth_money));
     weighed.truncate(SHOWN);
     weighed

@@ -78,9 +78,10 @@ impl Verdict {
 
 /// Bees of a wintering colony nobody counted (practice: 5,000 in a nucleus to 20,000).
 const UNKNOWN_BEES: Range<f64> = Range { p10: 6_000.0, p50: 12_000.0, p90: 20_000.0 };
-/// Share of a winter's dead that lie where they are seen, on snow and on bare ground (no published figure: judgement).
-const SEEN_ON_SNOW: Range<f64> = Range { p10: 0.08, p50: 0.25, p90: 0.6 };
-const SEEN_ON_GROUND: Range<f64> = Range { p10: 0.03, p50: 0.12, p90: 0.4 };
+/// Share of a winter's dead that lie where they are seen in cold weather, on snow and on bare ground: most stay inside until
+/// a mild day (no published figure: judgement).
+const SEEN_ON_SNOW: Range<f64> = Range { p10: 0.01, p50: 0.05, p90: 0.3 };
+const SEEN_ON_GROUND: Range<f64> = Range { p10: 0.005, p50: 0.025, p90: 0.2 };
 /// Spread of counts about their mean: a cold fortnight keeps the dead inside, one mild day brings them out (judgement).
 const BURST: f64 = 0.6;
 const DRAWS: u32 = 2_000;

@@ -9,29 +9,33 @@ use crate::statistics::quantile;
 
 /// Daily maximum below which bees hardly take syrup: 55 °F, Ontario beekeeping extension leaflet.
 const TAKEN_FROM: Kelvin = Kelvin::from_celsius(13.0);
-/// Days over which the daily maximum is averaged, so that one cold day does not end the season (judgement).
-const WINDOW: usize = 7;
-/// Days bees need to ripen and cap what they took (judgement; in Finland feeding is done by the end of August).
-const CAPPING: i64 = 14;
+/// Days over which the daily maximum is averaged, so that one cold week does not end the season (judgement).
+const WINDOW: usize = 14;
+/// Days bees need to bring down, ripen and cap 60 % syrup: about three weeks, ended by the end of August in Finland
+/// (Finnish beekeepers' leaflet, read as an extract).
+const RIPENING: i64 = 21;
+/// Days of `autumn` before which no cold spell counts as autumn: the first of August in the north.
+const SUMMER: usize = 31;
 
-/// The day by which syrup must be finished: two weeks before the week's mean of the daily maximum falls below 13 °C
-/// for good. `autumn` begins at the start of `first_day`, a day in high summer.
+/// The day by which syrup must be finished: three weeks before the fortnight's mean of the daily maximum first falls
+/// below 13 °C. `autumn` begins at the start of `first_day`, 1 July in the north and 1 January in the south.
 #[must_use]
 pub fn finish_by(autumn: &Ensemble, first_day: Date) -> Range<Date> {
     let last_days: Vec<f64> = autumn.paths.iter().map(|path| last_day_taken(path) as f64).collect();
     let date = |q: f64| {
         let day = quantile(&last_days, q).round() as i64;
-        first_day.saturating_add(day.days()).saturating_sub(CAPPING.days())
+        first_day.saturating_add(day.days()).saturating_sub(RIPENING.days())
     };
     Range { p10: date(0.1), p50: date(0.5), p90: date(0.9) }
 }
 
-/// Last day of a path whose week is warm enough.
+/// Last day of a path before the fortnight up to it is too cold; its last day if none is.
 fn last_day_taken(path: &Hourly) -> usize {
     let highest = |day: &[Kelvin]| day.iter().fold(f64::NEG_INFINITY, |most, t| most.max(t.get()));
     let maxima: Vec<f64> = path.temperature.chunks_exact(24).map(highest).collect();
-    let warm = |week: &[f64]| week.iter().sum::<f64>() / WINDOW as f64 >= TAKEN_FROM.get();
-    maxima.windows(WINDOW).rposition(warm).map_or(0, |first| first + WINDOW - 1)
+    let cold = |days: &[f64]| days.iter().sum::<f64>() / (WINDOW as f64) < TAKEN_FROM.get();
+    let first_cold = maxima.windows(WINDOW).skip(SUMMER).position(cold);
+    first_cold.map_or(maxima.len(), |at| at + SUMMER + WINDOW - 1).saturating_sub(1)
 }
 
 /// How feeders differ: a day's share that a strong colony takes from each (common practice), litres.

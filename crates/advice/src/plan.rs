@@ -63,6 +63,13 @@ impl Base<'_> {
         Yard { environment: &self.environment, parameters: self.question.parameters, colonies }
     }
 
+    /// Whether a day of the run lies between the winter and the summer solstice.
+    pub(crate) fn after_solstice(&self, day: usize) -> bool {
+        let day_of_year = self.date(day).day_of_year();
+        let rising = !(172..355).contains(&day_of_year);
+        rising == (self.question.apiary.site.latitude.get() >= 0.0)
+    }
+
     /// The date of a day of the run.
     pub(crate) fn date(&self, day: usize) -> Date {
         self.question.as_of.saturating_add((day as i64).days())

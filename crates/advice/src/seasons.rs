@@ -6,8 +6,8 @@ use crate::answer::{Condensation, DateRange, HiveVerdict, MonthRange, OpenDates}
 use crate::plan::Base;
 use crate::statistics::{rounded, weighted_range};
 
-/// Brood cells that a keeper would call brood: a palm's breadth on both sides of a comb (judgement).
-const VISIBLE_BROOD: f32 = 300.0;
+/// Brood cells that a keeper would plainly see: a hand's breadth on both sides of a comb (judgement).
+const VISIBLE_BROOD: f32 = 1_000.0;
 /// Days between the dates at which bees are given.
 const EVERY: usize = 14;
 
@@ -74,15 +74,14 @@ pub(crate) fn runs_out(base: &Base<'_>, at: usize) -> OpenDates {
     open_dates(base, days)
 }
 
-/// When brood is plainly there again: after the solstice, or after the first day without it.
+/// When brood is plainly there again after the winter solstice.
 pub(crate) fn brood_begins(base: &Base<'_>, at: usize) -> OpenDates {
     let trajectory = &base.trajectories[at];
-    let visible =
-        |day: usize, member: usize| trajectory.day(Daily::Brood, day).get(member).is_some_and(|b| *b > VISIBLE_BROOD);
-    let first = |member: usize| {
-        let gone = (0..trajectory.days()).find(|&day| !visible(day, member))?;
-        (gone..trajectory.days()).find(|&day| visible(day, member))
+    let solstice = (0..trajectory.days()).find(|&day| base.after_solstice(day)).unwrap_or(trajectory.days());
+    let visible = |day: usize, member: usize| {
+        trajectory.day(Daily::Brood, day).get(member).is_some_and(|cells| *cells > VISIBLE_BROOD)
     };
+    let first = |member: usize| (solstice..trajectory.days()).find(|&day| visible(day, member));
     open_dates(base, (0..trajectory.members()).map(first))
 }
 

@@ -5,12 +5,13 @@
 use std::sync::OnceLock;
 
 use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
-use snowhum_advice::{PlanQuestion, plan, yard};
+use snowhum_advice::{PlanQuestion, hive, plan, yard};
 use snowhum_apiary::Apiary;
-use snowhum_units::System;
+use snowhum_units::{Fraction, Kelvin, MetrePerSecond, System};
 use snowhum_weather::Ensemble;
 use snowhum_winter::{
-    Cause, Environment, Housed, MemberEnd, Parameters, Record, Schedule, Settings, Trajectory, Yard, run,
+    Cause, Environment, Housed, MemberEnd, Parameters, Record, Schedule, Settings, StartFrom, SteadyQuestion,
+    Trajectory, Yard, run,
 };
 
 mod common;
@@ -186,11 +187,21 @@ fn syrup_must_be_finished_by_the_end_of_summer_here_and_the_plan_says_it_is_too_
 }
 
 #[test]
-fn a_bare_lid_gathers_water_and_foam_sends_it_to_the_walls() {
-    let (alder, larch) = (&colony("Alder").hive, &colony("Larch").hive);
-    let share = |h: &snowhum_advice::answer::HiveVerdict| {
-        let w = &h.condensation_g_per_day;
-        w.lid / (w.lid + w.walls)
-    };
-    assert!(share(alder) < share(larch), "{alder:?} {larch:?}");
+fn insulating_only_alders_lid_moves_the_water_from_the_lid_to_the_walls() {
+    let as_it_is = &demo().housed[place("Alder")];
+    let bare = Housed { hive: as_it_is.hive.with_change(&"lid=off".parse().unwrap()).unwrap(), ..as_it_is.clone() };
+    for outside in [-20.0, -10.0, -5.0] {
+        let question = SteadyQuestion {
+            outside: Kelvin::from_celsius(outside),
+            humidity: Fraction::new(0.85),
+            wind: MetrePerSecond::new(1.0),
+            bees: 18_000.0,
+            brood_cells: 0.0,
+            heater: None,
+            start: StartFrom::Cold,
+        };
+        let water = |housed: &Housed| hive(housed, &demo().parameters, question).condensation_g_per_day;
+        let (bare, foam) = (water(&bare), water(as_it_is));
+        assert!(foam.lid < 0.5 * bare.lid && foam.walls > bare.walls, "{outside}: {bare:?} {foam:?}");
+    }
 }

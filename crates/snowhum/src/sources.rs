@@ -17,8 +17,7 @@ pub(crate) fn apiary(file: Option<&Path>) -> anyhow::Result<Apiary> {
         return demo();
     };
     let bytes = read(path)?;
-    let (apiary, advisories) =
-        snowhum_apiary::read_bytes(&bytes, &path.display().to_string()).map_err(exit::input)?;
+    let (apiary, advisories) = snowhum_apiary::read_bytes(&bytes, &path.display().to_string()).map_err(exit::input)?;
     for advisory in advisories {
         eprintln!("line {}: {}: {}", advisory.line, advisory.field, advisory.text);
     }

@@ -78,7 +78,8 @@ impl Weather {
         let long = longest(files, &site, as_of, seed)?;
         let covered = as_of.saturating_add(((long.hours() / 24) as i64).days());
         let found = season::spring_of(&long, site.latitude, &zone(&site)?).map(|range| range.p50);
-        let spring = own_spring(&site, as_of).or(found).or_else(|| climate_spring(&site, as_of, seed)).unwrap_or(covered);
+        let spring =
+            own_spring(&site, as_of).or(found).or_else(|| climate_spring(&site, as_of, seed)).unwrap_or(covered);
         let spring = spring.min(covered);
         let winter = cut(&long, 24 * winter_days(as_of, spring)? as usize);
         let autumn = files::ensemble(files, &site, autumn_from, 24 * AUTUMN_DAYS as usize, PATHS, seed);
@@ -87,8 +88,16 @@ impl Weather {
             // A file of the winter alone says nothing of autumn; the climate of its place does.
             Err(too_short) => {
                 let climate = Climate::at(yard::place(&site)).map_err(|_| too_short)?;
-                generate(yard::place(&site), &climate, &zone(&site)?, autumn_from, 24 * AUTUMN_DAYS as usize, PATHS, seed)
-                    .map_err(exit::input)?
+                generate(
+                    yard::place(&site),
+                    &climate,
+                    &zone(&site)?,
+                    autumn_from,
+                    24 * AUTUMN_DAYS as usize,
+                    PATHS,
+                    seed,
+                )
+                .map_err(exit::input)?
             }
         };
         Ok(Self { winter, autumn, autumn_from, spring, site })

@@ -5,8 +5,8 @@ use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
-use crate::finish;
 use crate::syrup::{STORES_PER_FONDANT, Strength, sugar_for};
+use crate::{finish, words};
 
 /// Least shortage worth feeding for.
 const LEAST: Kilogram = Kilogram::new(0.5);
@@ -68,7 +68,9 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
             if frames == 1 { "frame" } else { "frames" },
             stores.show(question.system, 1)
         ),
-        why: format!("{name} has more than it needs even in the hungriest winter in ten, and its frames fit"),
+        why: format!(
+            "{name} has more than it needs even in the hungriest winter in ten, and its frames fit (what it can spare it can give once)"
+        ),
         from: question.as_of,
         by: question.as_of.saturating_add(21.days()),
         cost: WORK_FRAMES * question.apiary.money.hour,
@@ -125,11 +127,15 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
     let days_left = finish.duration_since(question.as_of).as_hours() / 24;
     Some(Candidate {
         what: format!(
-            "feed {} of sugar as {} of 3:2 syrup, finished by {finish}",
+            "feed {} of sugar as {} of 3:2 syrup, finished by {}",
             sugar.show(question.system, 1),
-            litres.show(question.system, 0)
+            litres.show(question.system, 0),
+            words::day(finish)
         ),
-        why: format!("with {feeder} begin by {begin}: fed, taken and capped before bees stop taking syrup here"),
+        why: format!(
+            "with {feeder} begin by {}: fed, taken and capped before bees stop taking syrup here",
+            words::day(begin)
+        ),
         from: question.as_of,
         by: begin.max(question.as_of),
         cost: sugar.get() * question.apiary.money.sugar_per_kg + WORK_SYRUP * question.apiary.money.hour,
@@ -148,16 +154,24 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
 pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
     let base = situation.base;
     let short = base.shortages[situation.colony];
-    let hunger = situation.early_hunger()?;
     if short < LEAST {
         return None;
     }
     let question = base.question;
+    let hunger = situation.early_hunger();
+    let why = match hunger {
+        Some(day) => format!(
+            "one in ten colonies like this is hungry by {}; set three weeks ahead of that",
+            words::day(base.date(day))
+        ),
+        None => "few go hungry before spring, but most reach it with nearly nothing".to_owned(),
+    };
+    let hunger = hunger.unwrap_or_else(|| base.environment.days().saturating_sub(AHEAD));
     let fondant = half_kilograms(short / STORES_PER_FONDANT).min(MOST_FONDANT);
     let day = hunger.saturating_sub(AHEAD);
     Some(Candidate {
         what: format!("put {} of fondant right over the cluster", fondant.show(question.system, 1)),
-        why: format!("one in ten colonies like this is hungry by {}; set three weeks ahead of that", base.date(hunger)),
+        why,
         from: question.as_of,
         by: base.date(day),
         cost: fondant.get() * question.apiary.money.fondant_per_kg + WORK_LID_OFF * question.apiary.money.hour,

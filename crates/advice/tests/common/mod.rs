@@ -11,12 +11,12 @@ const SEED: u64 = 1;
 const AUTUMN_DAYS: usize = 153;
 
 /// First day of the autumn ensemble.
-pub fn autumn_from(apiary: &Apiary) -> Date {
+pub(crate) fn autumn_from(apiary: &Apiary) -> Date {
     jiff::civil::date(apiary.as_of.year(), 7, 1)
 }
 
 /// Winter, autumn and the day spring is reckoned from.
-pub fn weather(apiary: &Apiary) -> (Ensemble, Ensemble, Date) {
+pub(crate) fn weather(apiary: &Apiary) -> (Ensemble, Ensemble, Date) {
     let place = yard::place(&apiary.site);
     let climate = Climate::at(place).unwrap();
     let zone = TimeZone::get(&apiary.site.zone).unwrap();

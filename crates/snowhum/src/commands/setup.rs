@@ -14,8 +14,7 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
     let at = sources::place_of(&apiary, &arguments.colony)?;
     let tries = arguments.tries.iter().map(|text| try_of(&apiary, at, text)).collect::<anyhow::Result<Vec<Try>>>()?;
     let parameters = Parameters::shipped()?;
-    let (weather, as_of) =
-        progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.yard.run))?;
+    let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.yard.run))?;
     let apiary = Apiary { site: weather.site.clone(), ..apiary };
     let question = PlanQuestion {
         apiary: &apiary,

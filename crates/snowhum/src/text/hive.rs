@@ -7,13 +7,7 @@ use snowhum_winter::{SteadyQuestion, UpperHole};
 
 use crate::text::entry;
 
-pub(crate) fn words(
-    name: &str,
-    hive: &Hive,
-    question: &SteadyQuestion,
-    answer: &HiveAnswer,
-    system: System,
-) -> String {
+pub(crate) fn words(name: &str, hive: &Hive, question: &SteadyQuestion, answer: &HiveAnswer, system: System) -> String {
     let outside = question.outside.show(system, 1);
     let mut page = format!("{name}, {}, {outside} outside, settled\n\n", hive.standard);
     page += &warmth(question, answer, system);
@@ -44,7 +38,10 @@ fn warmth(question: &SteadyQuestion, answer: &HiveAnswer, system: System) -> Str
     let (core, mantle) = (degrees(answer.core_c, system), degrees(answer.mantle_c, system));
     let (food, water) = (small(answer.food_g_per_day, system), small(answer.water_g_per_day, system));
     entry("Cluster", &format!("{:.0} bees, {across} across; core {core}, mantle {mantle}", question.bees))
-        + &entry("Heat", &format!("{:.1} W, from {food} of stores a day, which also give {water} of water", answer.heat_w))
+        + &entry(
+            "Heat",
+            &format!("{:.1} W, from {food} of stores a day, which also give {water} of water", answer.heat_w),
+        )
 }
 
 fn air(answer: &HiveAnswer, system: System) -> String {

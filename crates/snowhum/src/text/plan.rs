@@ -28,7 +28,7 @@ fn head(plan: &PlanAnswer) -> String {
     let invented = if plan.invented { " (an invented yard)" } else { "" };
     let mut head = format!("{}{invented}: the winter from {} to {}\n", plan.apiary, plan.as_of, plan.spring);
     let weather = format!(
-        "Spring is the first flow here plus 14 days. Weather: {}; {} members on {} paths.",
+        "Spring is the first flow here plus 14 days. It stands on {}; {} members on {} paths.",
         plan.weather.source, plan.weather.members, plan.weather.paths
     );
     head += &wrapped(&weather, 0);
@@ -55,14 +55,19 @@ fn overview(plan: &PlanAnswer) -> String {
     table
 }
 
-/// The one word a keeper wants first.
-fn need(colony: &ColonyPlan) -> &'static str {
-    match (colony.shortage_kg >= 0.5, colony.alive_fed_queenright >= 0.75) {
-        (false, true) => "sound",
-        (true, true) => "sound if fed",
-        (true, false) if colony.ends.starved + colony.ends.isolation_starvation >= 0.1 => "act: food",
-        _ => "in danger",
+/// The one word a keeper wants first, and what it is about.
+fn need(colony: &ColonyPlan) -> String {
+    const SOUND: f64 = 0.8;
+    let chance = colony.alive_fed_queenright;
+    if colony.shortage_kg >= 0.5 {
+        return if chance < SOUND { "act: food" } else { "watch: food" }.to_owned();
     }
+    if chance >= SOUND {
+        return "sound".to_owned();
+    }
+    let cause = colony.ends.most_likely().map_or("", |cause| cause.words());
+    let word = if colony.nothing_helps { "watch" } else { "act" };
+    format!("{word}: {cause}")
 }
 
 fn colony_words(plan: &PlanAnswer, colony: &ColonyPlan, system: System) -> String {
@@ -93,9 +98,8 @@ fn ends(ends: &Ends) -> String {
     if shares.is_empty() {
         return String::new();
     }
-    let list: Vec<String> =
-        shares.iter().map(|(cause, p)| format!("{} {}", cause.words(), hives(*p))).collect();
-    entry("Ends, of 100", &list.join(", "))
+    let list: Vec<String> = shares.iter().map(|(cause, p)| format!("{} {}", cause.words(), hives(*p))).collect();
+    entry("Ends in 100", &list.join(", "))
 }
 
 fn food(colony: &ColonyPlan, system: System) -> String {
@@ -128,7 +132,12 @@ fn food(colony: &ColonyPlan, system: System) -> String {
         };
         page += &entry(
             "Syrup",
-            &format!("must be finished (taken and capped) by {} here ({} to {}){late}", day(f.p50), day(f.p10), day(f.p90)),
+            &format!(
+                "must be finished (taken and capped) by {} here ({} to {}){late}",
+                day(f.p50),
+                day(f.p10),
+                day(f.p90)
+            ),
         );
     }
     if let Some(rule) = &colony.rule_of_thumb {
@@ -168,9 +177,10 @@ fn bees(colony: &ColonyPlan) -> String {
     else {
         return String::new();
     };
-    let brood = colony.brood_begins.p50.map_or_else(String::new, |date| {
-        format!("; brood plainly there again about {}", part_of_month(date))
-    });
+    let brood = colony
+        .brood_begins
+        .p50
+        .map_or_else(String::new, |date| format!("; brood plainly there again about {}", part_of_month(date)));
     entry(
         "Bees",
         &format!(

@@ -88,7 +88,10 @@ fn row(month: String, hours: &[usize], paths: &[Hourly], zone: &TimeZone) -> Mon
 
 pub(crate) fn words(shown: &Shown, system: System) -> String {
     let mut page = wrapped(
-        &format!("{}: weather from {} to {} ({} paths): {}", shown.apiary, shown.as_of, shown.spring, shown.paths, shown.source),
+        &format!(
+            "{}: weather from {} to {} ({} paths): {}",
+            shown.apiary, shown.as_of, shown.spring, shown.paths, shown.source
+        ),
         2,
     );
     page.push('\n');
@@ -101,7 +104,10 @@ pub(crate) fn words(shown: &Shown, system: System) -> String {
 }
 
 pub(crate) fn table(months: &[MonthRow], system: System) -> String {
-    let mut page = format!("  {:<9} {:>10} {:>14} {:>10} {:>12} {:>9}\n", "month", "mean", "1 h in 100 <", "wind", "flying days", "snow");
+    let mut page = format!(
+        "  {:<9} {:>10} {:>14} {:>10} {:>12} {:>9}\n",
+        "month", "mean", "1 h in 100 <", "wind", "flying days", "snow"
+    );
     for row in months {
         let snow = match system {
             System::Metric => format!("{:.0} cm", row.snow_cm),

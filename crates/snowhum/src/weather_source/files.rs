@@ -48,7 +48,8 @@ fn reading(path: &Path, columns: Option<&str>, site: &Site) -> anyhow::Result<Re
     let name = path.display().to_string();
     let place = yard::place(site);
     if let Some(columns) = columns {
-        let mapping = Mapping::read(columns, zone(site)?).map_err(|error| exit::input(format!("--columns: {error}")))?;
+        let mapping =
+            Mapping::read(columns, zone(site)?).map_err(|error| exit::input(format!("--columns: {error}")))?;
         return readers::station_csv(&bytes, &name, &mapping, Some(place)).map_err(exit::input);
     }
     let start = String::from_utf8_lossy(&bytes[..bytes.len().min(400)]).into_owned();
@@ -71,7 +72,10 @@ fn reading(path: &Path, columns: Option<&str>, site: &Site) -> anyhow::Result<Re
 fn looks_like_ghcn(start: &str) -> bool {
     start.lines().take(3).any(|line| {
         let fields: Vec<&str> = line.split(',').map(|field| field.trim().trim_matches('"')).collect();
-        fields.len() >= 4 && fields[1].len() == 8 && fields[1].bytes().all(|b| b.is_ascii_digit()) && fields[2].len() == 4
+        fields.len() >= 4
+            && fields[1].len() == 8
+            && fields[1].bytes().all(|b| b.is_ascii_digit())
+            && fields[2].len() == 4
     })
 }
 

@@ -1,0 +1,124 @@
+//! A real winter: the plan on Northway, Alaska, by a typical-year file and by real hours (both public domain; see
+//! `crates/weather/tests/data/README.md`).
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use serde_json::Value;
+
+/// A folder of this test's own, since tests run side by side.
+fn folder() -> PathBuf {
+    let thread = std::thread::current();
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join(thread.name().unwrap_or("main"));
+    std::fs::create_dir_all(&folder).unwrap();
+    folder
+}
+
+fn unpacked(name: &str) -> PathBuf {
+    let packed = Path::new(env!("CARGO_MANIFEST_DIR")).join("../weather/tests/data").join(format!("{name}.z"));
+    let bytes = miniz_oxide::inflate::decompress_to_vec_zlib(&std::fs::read(packed).unwrap()).unwrap();
+    let path = folder().join(name);
+    std::fs::write(&path, bytes).unwrap();
+    path
+}
+
+fn plan(arguments: &[&str]) -> Value {
+    let output = Command::new(env!("CARGO_BIN_EXE_snowhum")).args(["plan", "--json"]).args(arguments).output().unwrap();
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    serde_json::from_slice(&output.stdout).unwrap()
+}
+
+/// Middle of the food eaten in the broodless months from November to February, grams a day.
+fn midwinter_food(plan: &Value, colony: &str) -> f64 {
+    let colonies = plan["colonies"].as_array().unwrap();
+    let colony = colonies.iter().find(|c| c["name"] == colony).unwrap();
+    let months = colony["food_g_per_day"].as_array().unwrap();
+    let wanted = ["2025-11", "2025-12", "2026-01", "2026-02"];
+    let of = |month: &&Value| wanted.iter().any(|name| month["month"] == *name);
+    let rates: Vec<f64> = months.iter().filter(of).map(|month| month["p50"].as_f64().unwrap()).collect();
+    assert_eq!(rates.len(), 4);
+    rates.iter().sum::<f64>() / 4.0
+}
+
+#[test]
+fn the_plan_runs_on_northways_typical_year_and_alder_eats_more_there() {
+    let file = unpacked("northway_tmy3_oct_may.epw");
+    let northway = plan(&["--weather", file.to_str().unwrap()]);
+    let home = plan(&[]);
+    let (there, here) = (midwinter_food(&northway, "Alder"), midwinter_food(&home, "Alder"));
+    assert!(there > here, "{there} g a day at Northway, {here} at Rowan Bank");
+    assert!(northway["weather"]["source"].as_str().unwrap().contains("northway"));
+}
+
+#[test]
+fn the_plan_runs_on_northways_real_hours_and_says_what_was_filled() {
+    let file = unpacked("northway_isd_lite_2018_oct_2019_may");
+    let northway = plan(&["--weather", file.to_str().unwrap(), "--members", "96"]);
+    let notes = northway["weather"]["notes"].to_string();
+    assert!(notes.contains("filled") && notes.contains("snow"), "{notes}");
+    assert!(midwinter_food(&northway, "Alder") > 20.0);
+}
+
+/// The file with another text for the air temperature of its first hour.
+fn with_temperature(epw: &str, text: &str) -> String {
+    let header = epw.lines().position(|line| line.starts_with("DATA PERIODS")).unwrap() + 1;
+    let changed = |(at, line): (usize, &str)| {
+        let mut fields: Vec<&str> = line.split(',').collect();
+        if at == header {
+            fields[6] = text;
+        }
+        fields.join(",")
+    };
+    epw.lines().enumerate().map(changed).collect::<Vec<_>>().join("\n")
+}
+
+#[test]
+fn broken_weather_ends_with_code_two_and_names_file_line_and_remedy() {
+    let whole = std::fs::read_to_string(unpacked("northway_isd_lite_2018_oct_2019_may")).unwrap();
+    let epw = String::from_utf8_lossy(&std::fs::read(unpacked("northway_tmy3_oct_may.epw")).unwrap()).into_owned();
+    let lines: Vec<&str> = whole.lines().collect();
+    let gap = [&lines[..1_000], &lines[1_030..]].concat().join("\n");
+    let cases: [(&str, Vec<u8>); 7] = [
+        ("empty.epw", Vec::new()),
+        ("binary.isd", (0..9_000u32).map(|i| (i.wrapping_mul(2_654_435_761) >> 11) as u8).collect()),
+        ("gap.isd", gap.into_bytes()),
+        ("word.isd", whole.replacen("106", "abc", 1).into_bytes()),
+        ("truncated.epw", epw.as_bytes()[..700].to_vec()),
+        ("nan.epw", with_temperature(&epw, "nan").into_bytes()),
+        ("words.epw", with_temperature(&epw, "cold").into_bytes()),
+    ];
+    for (name, bytes) in cases {
+        let path = folder().join(name);
+        std::fs::write(&path, bytes).unwrap();
+        let output =
+            Command::new(env!("CARGO_BIN_EXE_snowhum")).args(["weather", "import"]).arg(&path).output().unwrap();
+        let message = String::from_utf8_lossy(&output.stderr).into_owned();
+        assert_eq!(output.status.code(), Some(2), "{name}: {message}");
+        assert!(message.contains(name) && !message.contains("panicked"), "{name}: {message}");
+    }
+}
+
+#[test]
+fn imported_hours_can_be_read_again() {
+    let file = unpacked("northway_isd_lite_2018_oct_2019_may");
+    let out = folder().join("hours.csv");
+    let import = Command::new(env!("CARGO_BIN_EXE_snowhum"))
+        .args(["weather", "import"])
+        .arg(&file)
+        .arg("--out")
+        .arg(&out)
+        .output()
+        .unwrap();
+    assert!(import.status.success(), "{}", String::from_utf8_lossy(&import.stderr));
+    let again = Command::new(env!("CARGO_BIN_EXE_snowhum"))
+        .args(["weather", "import", "--json"])
+        .arg(&out)
+        .args(["--columns", "time=time_utc,temperature=temperature_c:C,wind=wind_m_s:m/s"])
+        .output()
+        .unwrap();
+    assert!(again.status.success(), "{}", String::from_utf8_lossy(&again.stderr));
+    let read: Value = serde_json::from_slice(&again.stdout).unwrap();
+    assert!(read["hours"].as_u64().unwrap() > 5_000);
+}
