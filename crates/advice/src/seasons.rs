@@ -104,13 +104,16 @@ pub(crate) fn hive_verdict(base: &Base<'_>, at: usize) -> HiveVerdict {
 /// The hive at place `at` as an enclosure in the coldest month of another run under the same weather.
 pub(crate) fn verdict_of(base: &Base<'_>, at: usize, trajectory: &Trajectory) -> HiveVerdict {
     let days = coldest_month(base, trajectory);
+    // Colonies that are gone say nothing of how the hive does with bees in it.
     let mean = |what: Daily| {
-        let values: Vec<f64> = days
-            .iter()
-            .flat_map(|&day| trajectory.day(what, day).iter().map(|v| f64::from(*v)))
-            .filter(|v| v.is_finite())
-            .collect();
-        values.iter().sum::<f64>() / (values.len().max(1)) as f64
+        let weighed = days.iter().flat_map(|&day| {
+            let values = trajectory.day(what, day).iter().map(|value| f64::from(*value));
+            values.zip(alive(trajectory, day))
+        });
+        let (sum, weight) = weighed
+            .filter(|(value, _)| value.is_finite())
+            .fold((0.0, 0.0), |(sum, all), (value, weight)| (sum + value * weight, all + weight));
+        if weight > 0.0 { sum / weight } else { 0.0 }
     };
     let has_hole = base.housed[at].hive.openings.iter().any(|o| o.kind == snowhum_apiary::OpeningKind::UpperHole);
     HiveVerdict {

@@ -14,10 +14,16 @@ pub(crate) fn checks() -> Vec<Check> {
     let claim = |id, quantity, source| Claim { id, class: Class::Exact, quantity, source, status: Basis::OutsideTool };
     let stack = "closed forms of ASHRAE Fundamentals ch. 16, evaluated with Python";
     vec![
-        claim("A-flow-1", "stack pressure of three hives with two openings, as a part", stack)
-            .differs_at_most(PRINTED, "of it", stacks("dp", |got, _| got.pressure.get())),
-        claim("A-flow-2", "mass flow of the same, as a part", stack)
-            .differs_at_most(PRINTED, "of it", stacks("mass flow", |got, _| got.mass_flow.get())),
+        claim("A-flow-1", "stack pressure of three hives with two openings, as a part", stack).differs_at_most(
+            PRINTED,
+            "of it",
+            stacks("dp", |got, _| got.pressure.get()),
+        ),
+        claim("A-flow-2", "mass flow of the same, as a part", stack).differs_at_most(
+            PRINTED,
+            "of it",
+            stacks("mass flow", |got, _| got.mass_flow.get()),
+        ),
         claim("A-flow-3", "height of their neutral level, as a part", stack).differs_at_most(
             PRINTED,
             "of it",
@@ -25,8 +31,12 @@ pub(crate) fn checks() -> Vec<Check> {
         ),
         claim("A-flow-4", "a hole of 1 cm² at 0.1 to 10 Pa, as a part", "Bernoulli, evaluated with Python")
             .differs_at_most(PRINTED, "of it", orifices()),
-        claim("A-flow-5", "two-way flow in one slot of 300 x 20 mm, as a part", "ASHRAE Fundamentals ch. 16, evaluated with Python")
-            .differs_at_most(PRINTED, "of it", two_ways()),
+        claim(
+            "A-flow-5",
+            "two-way flow in one slot of 300 x 20 mm, as a part",
+            "ASHRAE Fundamentals ch. 16, evaluated with Python",
+        )
+        .differs_at_most(PRINTED, "of it", two_ways()),
         claim("A-flow-6", "wind pressure at 2, 5 and 10 m/s, as a part", "½ρv², evaluated with Python")
             .differs_at_most(PRINTED, "of it", winds()),
     ]

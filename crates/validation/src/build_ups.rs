@@ -24,12 +24,20 @@ pub(crate) fn checks() -> Vec<Check> {
             .differs_at_most(PRINTED, "of it", outer_films()),
         claim("A-wall-2", "inside films up, sideways and down, as a part", "ISO 6946 annex C, evaluated with Python")
             .differs_at_most(PRINTED, "of it", inner_films()),
-        claim("A-wall-3", "air layers of 5 to 300 mm, plain and with foil, as a part", "ISO 6946 annex D, evaluated with Python")
-            .differs_at_most(PRINTED, "of it", air_layers()),
+        claim(
+            "A-wall-3",
+            "air layers of 5 to 300 mm, plain and with foil, as a part",
+            "ISO 6946 annex D, evaluated with Python",
+        )
+        .differs_at_most(PRINTED, "of it", air_layers()),
         claim("A-wall-4", "U-values of hive walls, lids and floors, as a part", "ISO 6946, evaluated with Python")
             .differs_at_most(PRINTED, "of it", u_values()),
-        claim("A-wall-5", "snow of 100 to 500 kg/m³, logarithmic form, as a part", "Sturm et al. 1997, evaluated with Python")
-            .differs_at_most(PRINTED, "of it", snow_conductivities()),
+        claim(
+            "A-wall-5",
+            "snow of 100 to 500 kg/m³, logarithmic form, as a part",
+            "Sturm et al. 1997, evaluated with Python",
+        )
+        .differs_at_most(PRINTED, "of it", snow_conductivities()),
     ]
 }
 

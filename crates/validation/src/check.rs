@@ -9,8 +9,10 @@ pub enum Class {
     Exact,
     /// What must rise, fall, stay or lie between.
     Shape,
-    /// A measured number with the band its measurement allows.
+    /// A measured number from the list fixed with the design, with the band its measurement allows.
     Numbers,
+    /// A further measured or derived number, found since or from a weaker source; no share of these must hold.
+    Further,
     /// What the trade finds, without a measurement that could be named.
     Practice,
 }
@@ -100,8 +102,12 @@ impl Claim {
             (true, false) => format!("at least {low:.decimals$} {unit}"),
             _ => format!("at most {high:.decimals$} {unit}"),
         };
-        let inside = (low..=high).contains(&computed);
-        self.judged(expected, format!("{computed:.decimals$} {unit}"), inside)
+        let expected = expected.trim_end().to_owned();
+        // A figure that the model holds at the band's very end must not fall out by rounding.
+        let rounding = 1e-9 * computed.abs();
+        let inside = low - rounding <= computed && computed <= high + rounding;
+        let computed = format!("{computed:.decimals$} {unit}");
+        self.judged(expected, computed.trim_end().to_owned(), inside)
     }
 
     /// The largest of many differences, which must not pass a limit.
@@ -109,9 +115,10 @@ impl Claim {
     pub fn differs_at_most(self, limit: f64, unit: &'static str, largest: f64) -> Check {
         /// Below this a difference is rounding, and not the same on every machine.
         const ROUNDING: f64 = 1e-6;
+        let floor = ROUNDING.min(limit);
         let computed = match largest {
             _ if largest.is_nan() => "no number".to_owned(),
-            _ if largest < ROUNDING => format!("under {ROUNDING:e} {unit}"),
+            _ if largest < floor => format!("under {floor:e} {unit}"),
             _ => format!("{largest:.1e} {unit}"),
         };
         self.judged(format!("differs by at most {limit:e} {unit}"), computed, largest <= limit)
@@ -126,7 +133,17 @@ impl Claim {
     fn judged(self, expected: String, computed: String, inside: bool) -> Check {
         let verdict = if inside { Verdict::Inside } else { Verdict::Outside };
         let Self { id, class, quantity, source, status } = self;
-        Check { id, class, quantity: quantity.to_owned(), source, status, expected, computed, verdict, explanation: None }
+        Check {
+            id,
+            class,
+            quantity: quantity.to_owned(),
+            source,
+            status,
+            expected,
+            computed,
+            verdict,
+            explanation: None,
+        }
     }
 }
 
@@ -160,7 +177,7 @@ impl Check {
 
 impl Class {
     /// All of them, strictest first.
-    pub const ALL: [Self; 4] = [Self::Exact, Self::Shape, Self::Numbers, Self::Practice];
+    pub const ALL: [Self; 5] = [Self::Exact, Self::Shape, Self::Numbers, Self::Further, Self::Practice];
 }
 
 impl fmt::Display for Class {
@@ -169,6 +186,7 @@ impl fmt::Display for Class {
             Self::Exact => "A exact",
             Self::Shape => "B shape",
             Self::Numbers => "C numbers",
+            Self::Further => "further",
             Self::Practice => "practice",
         })
     }

@@ -16,7 +16,8 @@ pub(crate) fn checks(parameters: &Parameters) -> Vec<Check> {
     let least = curve.iter().map(|(_, w)| *w).fold(f64::INFINITY, f64::min);
     let near_least = || curve.iter().filter(|(_, w)| *w <= 1.01 * least).map(|(t_c, _)| *t_c);
     let (coldest, warmest) = (near_least().fold(f64::INFINITY, f64::min), near_least().fold(-f64::INFINITY, f64::max));
-    let plateau = curve.iter().filter(|(t_c, _)| (5.0..=10.0).contains(t_c)).map(|(_, w)| w / least).fold(0.0, f64::max);
+    let plateau =
+        curve.iter().filter(|(t_c, _)| (5.0..=10.0).contains(t_c)).map(|(_, w)| w / least).fold(0.0, f64::max);
     let slopes = [-12.0, -18.0, -24.0].map(|t_c| (power(t_c - 6.0) - power(t_c)) / 6.0);
     let spread = slopes.iter().fold(0.0, |most: f64, slope| most.max((slope / slopes[0] - 1.0).abs()));
     vec![

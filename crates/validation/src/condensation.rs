@@ -18,15 +18,26 @@ pub(crate) fn checks() -> Vec<Check> {
     let table = Table::new(include_str!("../data/five_layer_wall.csv"));
     let faces = || table.rows().filter(|row| !row.text("interface(out->in)").contains("air"));
     let temperature = largest(wall.iter().zip(faces()).map(|(got, row)| got.temperature.celsius() - row.number("T_C")));
-    let pressure = largest(wall.iter().zip(faces()).map(|(got, row)| part(got.dry_vapour.get(), row.number("p_linear_Pa"))));
+    let pressure =
+        largest(wall.iter().zip(faces()).map(|(got, row)| part(got.dry_vapour.get(), row.number("p_linear_Pa"))));
     vec![
-        claim("A-cond-1", "temperatures between the layers of the five-layer wall", checker)
-            .differs_at_most(1e-6, "K", temperature),
+        claim("A-cond-1", "temperatures between the layers of the five-layer wall", checker).differs_at_most(
+            1e-6,
+            "K",
+            temperature,
+        ),
         claim("A-cond-2", "vapour pressures there, as a part", checker).differs_at_most(1e-6, "of it", pressure),
-        claim("A-cond-3", "condensate of its two planes in 30 days, 31.3975 g/m², as a part", checker)
-            .differs_at_most(1e-6, "of it", part(total(&wall).get() * GRAMS_IN_30_DAYS, 31.397_530_032_177_634).abs()),
-        claim("A-cond-4", "condensate under the roofing felt of a foam lid, 1.386 g/m² a day, as a part", "Glaser's method, evaluated with Python")
-            .differs_at_most(1e-6, "of it", hive_lid()),
+        claim("A-cond-3", "condensate of its two planes in 30 days, 31.3975 g/m², as a part", checker).differs_at_most(
+            1e-6,
+            "of it",
+            part(total(&wall).get() * GRAMS_IN_30_DAYS, 31.397_530_032_177_634).abs(),
+        ),
+        claim(
+            "A-cond-4",
+            "condensate under the roofing felt of a foam lid, 1.386 g/m² a day, as a part",
+            "Glaser's method, evaluated with Python",
+        )
+        .differs_at_most(1e-6, "of it", hive_lid()),
     ]
 }
 

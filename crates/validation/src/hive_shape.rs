@@ -33,7 +33,13 @@ fn water(answer: &SteadyAnswer) -> [f64; 2] {
 fn lid_moves_water(parameters: &Parameters) -> Check {
     let at = |dress| water(&ask(parameters, dress, question(-10.0)));
     let ([bare_lid, bare_walls], [foam_lid, foam_walls]) = (at(Dress::BARE), at(FOAM_LID));
-    claim("B-hive-1", "foam on the lid alone at -10 °C moves the water from lid to walls", "scipy and PsychroLib, coupled cases M1 and M2", Basis::OutsideTool).holds(
+    claim(
+        "B-hive-1",
+        "foam on the lid alone at -10 °C moves the water from lid to walls",
+        "scipy and PsychroLib, coupled cases M1 and M2",
+        Basis::OutsideTool,
+    )
+    .holds(
         "less on the lid, more on the walls",
         format!("lid {bare_lid:.0} to {foam_lid:.0}, walls {bare_walls:.0} to {foam_walls:.0} g a day"),
         foam_lid < bare_lid && foam_walls > bare_walls,
@@ -59,7 +65,13 @@ fn insulation_lowers_loss(parameters: &Parameters) -> Check {
     let runs = dressed(parameters);
     let losses: Vec<String> =
         runs.get(1).into_iter().flatten().map(|answer| format!("{:.2}", answer.heat_loss.get())).collect();
-    claim("B-hive-2", "0, 10, 25, 50, 100 mm of foam all round, heater of 10 W, -25 to +8 °C: loss", "conduction", Basis::Derived).holds(
+    claim(
+        "B-hive-2",
+        "0, 10, 25, 50, 100 mm of foam all round, heater of 10 W, -25 to +8 °C: loss",
+        "conduction",
+        Basis::Derived,
+    )
+    .holds(
         "falls with every step",
         format!("at -10 °C {} W/K", losses.join(", ")),
         at_every_step(&runs, |worse, better| better.heat_loss < worse.heat_loss),
@@ -86,10 +98,18 @@ fn insulation_never_costs_food_in_cold(parameters: &Parameters) -> Check {
         (at(Dress::BARE), at(wrapped))
     });
     let shown = pairs.map(|(bare, wrapped)| format!("{:.1} to {:.1}", bare.heat.get(), wrapped.heat.get()));
-    claim("B-hive-4", "heat of the bees with wrap and foam lid at -30, -20, -10, -4 °C, air round them below 5 °C", "cluster law below its least", Basis::Derived).holds(
+    claim(
+        "B-hive-4",
+        "heat of the bees with wrap and foam lid at -30, -20, -10, -4 °C, air round them below 5 °C",
+        "cluster law below its least",
+        Basis::Derived,
+    )
+    .holds(
         "never rises",
         format!("{} W", shown.join(", ")),
-        pairs.iter().all(|(bare, wrapped)| wrapped.warm_zone.celsius() < 5.0 && wrapped.heat <= bare.heat * (1.0 + 1e-9)),
+        pairs
+            .iter()
+            .all(|(bare, wrapped)| wrapped.warm_zone.celsius() < 5.0 && wrapped.heat <= bare.heat * (1.0 + 1e-9)),
     )
 }
 
@@ -100,11 +120,13 @@ fn wind_raises_loss(parameters: &Parameters) -> Check {
     let rows = [-15.0, -5.0, 2.0].map(|outside_c| [0.0, 3.0, 8.0].map(|wind| at(outside_c, wind)));
     let shown = rows[1].map(|answer| format!("{:.2}", answer.heat_loss.get()));
     let rising = |row: &[SteadyAnswer; 3]| row[0].heat_loss < row[1].heat_loss && row[1].heat_loss < row[2].heat_loss;
-    claim("B-hive-5", "wind of 0, 3, 8 m/s with both entrances open, -15 to +2 °C: loss", "wind pressure and films, ISO 6946 and ASHRAE Fundamentals", Basis::Derived).holds(
-        "rises with wind",
-        format!("at -5 °C {} W/K", shown.join(", ")),
-        rows.iter().all(rising),
+    claim(
+        "B-hive-5",
+        "wind of 0, 3, 8 m/s with both entrances open, -15 to +2 °C: loss",
+        "wind pressure and films, ISO 6946 and ASHRAE Fundamentals",
+        Basis::Derived,
     )
+    .holds("rises with wind", format!("at -5 °C {} W/K", shown.join(", ")), rows.iter().all(rising))
 }
 
 fn food_a_bee_falls(parameters: &Parameters) -> Check {
@@ -113,7 +135,13 @@ fn food_a_bee_falls(parameters: &Parameters) -> Check {
         answer.food.get() * 86_400e6 / bees
     };
     let [small, middle, large, largest] = [4_400.0, 8_900.0, 18_000.0, 34_000.0].map(per_bee);
-    claim("B-hive-6", "food a bee and day at 4,400, 8,900, 18,000 and 34,000 bees, -2 °C", "Free and Racey 1968, Entomol. exp. appl.; Harbo 1983, Environ. Entomol. 12:1559", Basis::Published).holds(
+    claim(
+        "B-hive-6",
+        "food a bee and day at 4,400, 8,900, 18,000 and 34,000 bees, -2 °C",
+        "Free and Racey 1968, Entomol. exp. appl.; Harbo 1983, Environ. Entomol. 12:1559",
+        Basis::Published,
+    )
+    .holds(
         "falls with size, little above 18,000",
         format!("{small:.1}, {middle:.1}, {large:.1}, {largest:.1} mg"),
         small > middle && middle > large && large > largest && small - large > 2.0 * (large - largest),
@@ -129,7 +157,13 @@ fn least_power_in_a_hive(parameters: &Parameters) -> Check {
         .collect();
     let (outside_c, _, warm_c) =
         grid.iter().copied().fold((f64::NAN, f64::INFINITY, f64::NAN), |a, b| if b.1 < a.1 { b } else { a });
-    claim("B-hive-7", "outdoor temperature of least heat, two deeps with a foam lid", "Melathopoulos fact sheet for the air round the bees; the shift is that air's excess", Basis::Derived).holds(
+    claim(
+        "B-hive-7",
+        "outdoor temperature of least heat, two deeps with a foam lid",
+        "Melathopoulos fact sheet for the air round the bees; the shift is that air's excess",
+        Basis::Derived,
+    )
+    .holds(
         "below the 5 to 10 °C round the cluster",
         format!("{outside_c:.1} °C outdoors, {warm_c:.0} °C round the cluster"),
         outside_c < 10.0 && (3.0..=12.0).contains(&warm_c),

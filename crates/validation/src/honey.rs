@@ -21,7 +21,8 @@ pub(crate) fn checks() -> Vec<Check> {
         claim("A-honey-2", "carbon dioxide out of it (1.208 within 1 %)")
             .within(one_percent(1.208, "kg", 4), burnt.carbon_dioxide.get()),
         claim("A-honey-3", "oxygen into it (0.878 within 1 %)").within(one_percent(0.878, "kg", 4), burnt.oxygen.get()),
-        claim("A-honey-4", "heat of it (12.72 within 1 %)").within(one_percent(12.72, "MJ", 3), burnt.energy.get() / 1e6),
+        claim("A-honey-4", "heat of it (12.72 within 1 %)")
+            .within(one_percent(12.72, "MJ", 3), burnt.energy.get() / 1e6),
         claim("A-honey-5", "mass in less mass out").differs_at_most(1e-12, "kg/kg", closure.abs()),
         claim("A-honey-6", "honey for a watt over a day (6.79 within 1 %)")
             .within(one_percent(6.79, "g", 3), per_watt_day),

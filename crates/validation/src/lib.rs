@@ -13,13 +13,17 @@ mod condensation;
 mod hive_shape;
 mod hives;
 mod honey;
+mod losses;
 mod moisture;
 mod network;
 mod numbers;
+mod practice;
 mod psychrometrics;
 pub mod report;
+mod season;
 mod sun;
 mod table;
+mod winters;
 
 pub use check::{Band, Basis, Check, Claim, Class, Verdict};
 
@@ -44,6 +48,9 @@ pub fn all() -> Result<Vec<Check>, ParameterError> {
         hive_shape::checks(&parameters),
         numbers::checks(&parameters),
         cavities::checks(&parameters),
+        season::checks(&parameters),
+        losses::checks(&parameters),
+        practice::checks(&parameters),
     ];
     Ok(groups.concat())
 }

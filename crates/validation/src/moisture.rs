@@ -31,11 +31,56 @@ struct Case {
 }
 
 const CASES: [Case; 5] = [
-    Case { id: "A-moist-1", quantity: "bare single deep at -10 °C", name: "M1 bare -10C 0.12 g/s", outside_c: -10.0, humidity: 0.9, flow_kg_s: 1.2e-4, lid: PINE, wall: PINE },
-    Case { id: "A-moist-2", quantity: "the same with foam on the lid", name: "M2 XPS lid -10C 0.12 g/s", outside_c: -10.0, humidity: 0.9, flow_kg_s: 1.2e-4, lid: FOAMED_LID, wall: PINE },
-    Case { id: "A-moist-3", quantity: "with foam on lid and walls", name: "M3 XPS lid + XPS25 walls -10C 0.12 g/s", outside_c: -10.0, humidity: 0.9, flow_kg_s: 1.2e-4, lid: FOAMED_LID, wall: FOAMED_WALL },
-    Case { id: "A-moist-4", quantity: "the same with four times the air", name: "M4 XPS lid+walls -10C 0.5 g/s", outside_c: -10.0, humidity: 0.9, flow_kg_s: 5e-4, lid: FOAMED_LID, wall: FOAMED_WALL },
-    Case { id: "A-moist-5", quantity: "the same at +5 °C", name: "M5 XPS lid+walls +5C 0.30 g/s RH .85", outside_c: 5.0, humidity: 0.85, flow_kg_s: 3e-4, lid: FOAMED_LID, wall: FOAMED_WALL },
+    Case {
+        id: "A-moist-1",
+        quantity: "bare single deep at -10 °C",
+        name: "M1 bare -10C 0.12 g/s",
+        outside_c: -10.0,
+        humidity: 0.9,
+        flow_kg_s: 1.2e-4,
+        lid: PINE,
+        wall: PINE,
+    },
+    Case {
+        id: "A-moist-2",
+        quantity: "the same with foam on the lid",
+        name: "M2 XPS lid -10C 0.12 g/s",
+        outside_c: -10.0,
+        humidity: 0.9,
+        flow_kg_s: 1.2e-4,
+        lid: FOAMED_LID,
+        wall: PINE,
+    },
+    Case {
+        id: "A-moist-3",
+        quantity: "with foam on lid and walls",
+        name: "M3 XPS lid + XPS25 walls -10C 0.12 g/s",
+        outside_c: -10.0,
+        humidity: 0.9,
+        flow_kg_s: 1.2e-4,
+        lid: FOAMED_LID,
+        wall: FOAMED_WALL,
+    },
+    Case {
+        id: "A-moist-4",
+        quantity: "the same with four times the air",
+        name: "M4 XPS lid+walls -10C 0.5 g/s",
+        outside_c: -10.0,
+        humidity: 0.9,
+        flow_kg_s: 5e-4,
+        lid: FOAMED_LID,
+        wall: FOAMED_WALL,
+    },
+    Case {
+        id: "A-moist-5",
+        quantity: "the same at +5 °C",
+        name: "M5 XPS lid+walls +5C 0.30 g/s RH .85",
+        outside_c: 5.0,
+        humidity: 0.85,
+        flow_kg_s: 3e-4,
+        lid: FOAMED_LID,
+        wall: FOAMED_WALL,
+    },
 ];
 
 /// Five cases: water on lid, walls and floor, and the air's temperature.
@@ -90,7 +135,8 @@ impl Surface {
     fn settle(&self, air: &Air, outside_c: f64) -> (f64, f64) {
         let face_c = bisect(outside_c - 30.0, air.t_c + 60.0, |face_c| {
             let latent = if face_c < 0.0 { 2.834e6 } else { 2.501e6 };
-            self.film() * (air.t_c - face_c) + self.flux(air, face_c) * latent - (face_c - outside_c) / self.outward_m2k_w
+            self.film() * (air.t_c - face_c) + self.flux(air, face_c) * latent
+                - (face_c - outside_c) / self.outward_m2k_w
         });
         (face_c, self.flux(air, face_c))
     }
@@ -98,7 +144,12 @@ impl Surface {
 
 impl Case {
     fn surfaces(&self) -> [Surface; 3] {
-        let surface = |name, area_m2, flow, outward_m2k_w| Surface { name, area_m2, convection: inner_convection(flow), outward_m2k_w };
+        let surface = |name, area_m2, flow, outward_m2k_w| Surface {
+            name,
+            area_m2,
+            convection: inner_convection(flow),
+            outward_m2k_w,
+        };
         [
             surface("lid", 0.467 * 0.375, HeatFlow::Up, self.lid),
             surface("walls", 2.0 * (0.467 + 0.375) * 0.244, HeatFlow::Horizontal, self.wall),
@@ -109,7 +160,8 @@ impl Case {
     /// The air whose heat and water balances both close.
     fn solve(&self) -> Air {
         let outdoors =
-            humidity_ratio_at(Kelvin::from_celsius(self.outside_c), Fraction::new(self.humidity), STANDARD_PRESSURE).get();
+            humidity_ratio_at(Kelvin::from_celsius(self.outside_c), Fraction::new(self.humidity), STANDARD_PRESSURE)
+                .get();
         let ratio = bisect(outdoors, outdoors + VAPOUR_KG_S / self.flow_kg_s, |ratio| {
             let air = self.air_of(ratio);
             let settled = |surface: &Surface| surface.area_m2 * surface.settle(&air, self.outside_c).1;
@@ -121,9 +173,8 @@ impl Case {
     fn air_of(&self, ratio: f64) -> Air {
         let t_c = bisect(self.outside_c - 5.0, 80.0, |t_c| {
             let air = Air { t_c, ratio };
-            let lost = |surface: &Surface| {
-                surface.area_m2 * surface.film() * (t_c - surface.settle(&air, self.outside_c).0)
-            };
+            let lost =
+                |surface: &Surface| surface.area_m2 * surface.film() * (t_c - surface.settle(&air, self.outside_c).0);
             let carried = self.flow_kg_s * DRY_AIR.get() * (t_c - self.outside_c);
             HEAT_W - carried - self.surfaces().iter().map(lost).sum::<f64>()
         });

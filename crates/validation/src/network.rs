@@ -40,8 +40,11 @@ pub(crate) fn checks() -> Vec<Check> {
     let rms = (hourly.iter().map(|error_k| error_k * error_k).sum::<f64>() / hourly.len() as f64).sqrt();
     vec![
         claim("A-net-1", "steady state of an eight-node hive").differs_at_most(1e-6, "K", steady().unwrap_or(f64::NAN)),
-        claim("A-net-2", "cold front, days and nights, cool-down; second-order step of 60 s")
-            .differs_at_most(1e-3, "K", largest(of_all(minute_errors))),
+        claim("A-net-2", "cold front, days and nights, cool-down; second-order step of 60 s").differs_at_most(
+            1e-3,
+            "K",
+            largest(of_all(minute_errors)),
+        ),
         claim("A-net-3", "the same with backward Euler at one hour, the scheme of the winter step; root mean square")
             .differs_at_most(0.4, "K", rms)
             .because("weather enters as hourly means, as it does in a winter; compared at the full hours"),

@@ -12,23 +12,36 @@ use crate::table::{Row, Table, largest, part};
 pub(crate) fn checks() -> Vec<Check> {
     let table = Table::new(include_str!("../data/saturation.csv"));
     let states = Table::new(include_str!("../data/states.csv"));
-    let ratio = |column: &'static str| {
-        largest(states.rows().map(|row| part(humidity_ratio(&row), row.number(column))))
-    };
+    let ratio = |column: &'static str| largest(states.rows().map(|row| part(humidity_ratio(&row), row.number(column))));
     vec![
-        claim("A-air-1", "saturation pressure over water, -40 to 40 °C, as a part", "PsychroLib 2.5.0, Hyland and Wexler 1983")
-            .differs_at_most(5e-4, "of it", pressure(&table, "pws_HW_water_Pa", saturation::over_water)),
-        claim("A-air-2", "saturation pressure over ice, -40 to 0 °C, as a part", "PsychroLib 2.5.0, Hyland and Wexler 1983")
-            .differs_at_most(5e-4, "of it", pressure(&table, "pws_HW_ice_Pa", saturation::over_ice)),
-        claim("A-air-3", "the formula of ISO 13788, used in its cases alone, -40 to 40 °C, as a part", "ISO 13788, evaluated with Python")
-            .differs_at_most(5e-4, "of it", pressure(&table, "pws_ISO13788_Pa", saturation_13788::saturation)),
+        claim(
+            "A-air-1",
+            "saturation pressure over water, -40 to 40 °C, as a part",
+            "PsychroLib 2.5.0, Hyland and Wexler 1983",
+        )
+        .differs_at_most(5e-4, "of it", pressure(&table, "pws_HW_water_Pa", saturation::over_water)),
+        claim(
+            "A-air-2",
+            "saturation pressure over ice, -40 to 0 °C, as a part",
+            "PsychroLib 2.5.0, Hyland and Wexler 1983",
+        )
+        .differs_at_most(5e-4, "of it", pressure(&table, "pws_HW_ice_Pa", saturation::over_ice)),
+        claim(
+            "A-air-3",
+            "the formula of ISO 13788, used in its cases alone, -40 to 40 °C, as a part",
+            "ISO 13788, evaluated with Python",
+        )
+        .differs_at_most(5e-4, "of it", pressure(&table, "pws_ISO13788_Pa", saturation_13788::saturation)),
         claim("A-air-4", "humidity ratio of moist states, -20 to 40 °C, as a part", "PsychroLib 2.5.0")
             .differs_at_most(5e-3, "of it", ratio("W_kgkg")),
         claim("A-air-5", "the same against real gas", "CoolProp 8.0.0")
             .differs_at_most(5e-3, "of it", ratio("W_coolprop"))
             .because("the real gas holds 0.4 % more vapour than the ideal one (enhancement factor)"),
-        claim("A-air-6", "dew point, below 0 °C frost point, of the same states", "PsychroLib 2.5.0")
-            .differs_at_most(0.02, "K", dew_point(&states)),
+        claim("A-air-6", "dew point, below 0 °C frost point, of the same states", "PsychroLib 2.5.0").differs_at_most(
+            0.02,
+            "K",
+            dew_point(&states),
+        ),
     ]
 }
 

@@ -44,7 +44,8 @@ fn clear(row: &Row<'_>) -> f64 {
 
 fn diffuse(row: &Row<'_>) -> f64 {
     let number = |column| WattPerSquareMetre::new(row.number(column));
-    split(number("in_ghi"), Degree::new(row.number("zenith")), number("dni_extra")).diffuse.get() - row.number("erbs_dhi")
+    split(number("in_ghi"), Degree::new(row.number("zenith")), number("dni_extra")).diffuse.get()
+        - row.number("erbs_dhi")
 }
 
 fn wall(row: &Row<'_>) -> f64 {

@@ -41,9 +41,12 @@ fn row(row: &SetupRow) -> String {
     )
 }
 
+/// Hives in a hundred below which a difference is none to a keeper.
+const LEAST_DIFFERENCE: f64 = 1.0;
+
 fn verdict(row: &SetupRow) -> String {
     let margin = format!("{:+.1} ± {:.1} hives in 100", row.difference_hives_in_100, row.plus_minus);
-    if row.too_close_to_call {
+    if row.too_close_to_call || row.difference_hives_in_100.abs() < LEAST_DIFFERENCE {
         format!("no real difference to survival ({margin})")
     } else if row.difference_hives_in_100 > 0.0 {
         format!("better: {margin} alive, fed and queenright")
