@@ -1,6 +1,7 @@
 //! The plan in words: what becomes of each colony first, figures after, what is worth doing last.
 
 use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
+use snowhum_advice::shortage::LEFT_IN_SPRING;
 use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
@@ -55,15 +56,18 @@ fn overview(plan: &PlanAnswer) -> String {
     table
 }
 
+/// The word for a colony that needs nothing.
+const SOUND: &str = "sound";
+
 /// The one word a keeper wants first, and what it is about.
 fn need(colony: &ColonyPlan) -> String {
-    const SOUND: f64 = 0.8;
+    const LIKELY: f64 = 0.8;
     let chance = colony.alive_fed_queenright;
     if colony.shortage_kg >= 0.5 {
-        return if chance < SOUND { "act: food" } else { "watch: food" }.to_owned();
+        return if chance < LIKELY { "act: food" } else { "watch: food" }.to_owned();
     }
-    if chance >= SOUND {
-        return "sound".to_owned();
+    if chance >= LIKELY {
+        return SOUND.to_owned();
     }
     let cause = colony.ends.most_likely().map_or("", |cause| cause.words());
     let word = if colony.nothing_helps { "watch" } else { "act" };
@@ -105,19 +109,20 @@ fn ends(ends: &Ends) -> String {
 fn food(colony: &ColonyPlan, system: System) -> String {
     let kg = |value: f64| Kilogram::new(value).show(system, 1);
     let litres = |value: f64| CubicMetre::new(value / 1e3).show(system, 1);
+    let left = LEFT_IN_SPRING.show(system, 0);
     let s = &colony.stores_kg;
     let mut page = entry(
         "Food",
         &format!("{} now, {} within reach; {}", kg(s.now), kg(s.reachable_now), run_out(&colony.runs_out)),
     );
     if colony.shortage_kg < 0.05 {
-        page += &entry("Short of", "nothing: 9 in 10 reach spring with 3 kg within reach or more");
+        page += &entry("Short of", &format!("nothing: 9 in 10 reach spring with {left} within reach or more"));
     } else {
         let syrup = &colony.syrup_l;
         page += &entry(
             "Short of",
             &format!(
-                "{} of stores (so that 9 in 10 keep 3 kg within reach): {} of sugar, as {} of 3:2 or {} of 2:1 syrup",
+                "{} of stores (so that 9 in 10 keep {left} within reach): {} of sugar, as {} of 3:2 or {} of 2:1 syrup",
                 kg(colony.shortage_kg),
                 kg(colony.sugar_kg),
                 litres(syrup.three_to_two),
@@ -216,14 +221,12 @@ fn months(colony: &ColonyPlan, system: System) -> String {
 }
 
 fn actions(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
-    if colony.actions.is_empty() || colony.nothing_helps {
-        let mut page = entry("Worth doing", "nothing you can do now changes this by as much as chance does");
-        for (at, action) in colony.actions.iter().enumerate() {
-            page += &one_action(plan, at, action);
-        }
-        return page;
-    }
     let mut page = String::new();
+    if colony.actions.is_empty() && need(colony) == SOUND {
+        page += &entry("Worth doing", "nothing: it is sound as it is");
+    } else if colony.nothing_helps {
+        page += &entry("Worth doing", "nothing you can do now changes this by more than chance does");
+    }
     for (at, action) in colony.actions.iter().enumerate() {
         page += &one_action(plan, at, action);
     }
