@@ -72,9 +72,9 @@ lanes! {
         comb,
         /// Combs of the cold zone.
         low_comb,
-        /// Share of its zone's new temperature in a comb's.
+        /// Share of its zone's temperature that the warm combs take up in an hour.
         comb_share,
-        /// The same below.
+        /// The same of the cold combs.
         low_comb_share,
         /// Heat capacity of the warm combs over the step, W/K.
         comb_capacity,
@@ -120,8 +120,12 @@ lanes! {
         latent,
         /// Heat taken up by melting (given by freezing: negative), W.
         fusion,
-        /// Share of its zone's new temperature in its own.
+        /// Share of its zone's temperature in its own at the end of the hour.
         share,
+        /// Mean over the hour, °C.
+        mean,
+        /// Share of its zone's temperature in that.
+        mean_share,
     }
 }
 

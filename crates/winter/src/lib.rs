@@ -13,6 +13,8 @@ mod events;
 mod history;
 mod lanes;
 mod laws;
+#[cfg(test)]
+mod oracle;
 mod parameters;
 mod schedule;
 mod shell;

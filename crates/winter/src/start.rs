@@ -86,7 +86,7 @@ pub(crate) fn winter_bee_age(day: Date, p: &Parameters, latitude: f64) -> f64 {
     if since > 275.0 { since - 365.0 } else { since }
 }
 
-/// Heat held by honey in the combs changes with the food that is left.
+/// Heat held by honey in the combs changes with the food that is left, and with it their pace.
 pub(crate) fn comb_capacity(shell: &Shell, laws: &Laws, block: &mut Block) {
     let (stores, heat) = (&block.stores, &mut block.heat);
     for i in 0..LANES {
@@ -94,6 +94,8 @@ pub(crate) fn comb_capacity(shell: &Shell, laws: &Laws, block: &mut Block) {
         let low = stores.far[i] + stores.unusable[i] + 0.5 * stores.beside[i];
         heat.comb_capacity[i] = shell.comb_capacity + high * laws.honey_heat / 3_600.0;
         heat.low_comb_capacity[i] = shell.low_comb_capacity + low * laws.honey_heat / 3_600.0;
+        heat.comb_share[i] = 1.0 - (-shell.comb / heat.comb_capacity[i]).exp();
+        heat.low_comb_share[i] = 1.0 - (-shell.low_comb / heat.low_comb_capacity[i]).exp();
     }
 }
 

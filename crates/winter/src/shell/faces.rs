@@ -19,7 +19,7 @@ pub(crate) struct Faces {
     pub(crate) inner: [f64; SURFACES],
     /// Heat capacity over the step, W/K.
     pub(crate) capacity: [f64; SURFACES],
-    /// What holds a surface's temperature when it melts, W/K.
+    /// Heat that moves a surface by a kelvin by the end of an hour, W/K.
     pub(crate) stiffness: [f64; SURFACES],
     /// Vapour exchange with the zone, kg/s for a unit of humidity ratio.
     pub(crate) vapour: [f64; SURFACES],
@@ -60,7 +60,9 @@ impl Faces {
             inner,
             capacity,
             stiffness: std::array::from_fn(|at| {
-                capacity[at] + inner[at] + area[at] / (resistance[at] + SOME_FILM) + edge[at]
+                let joined = inner[at] + area[at] / (resistance[at] + SOME_FILM) + edge[at];
+                let z = joined / capacity[at];
+                joined * (1.0 + z + 0.5 * z * z) / (z + 0.5 * z * z)
             }),
             vapour: std::array::from_fn(|at| area[at] * CONVECTIVE[at] / crate::step::air::AIR_HEAT),
             film: std::array::from_fn(|at| area[at] * film[at]),

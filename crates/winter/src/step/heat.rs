@@ -1,6 +1,6 @@
-//! Heat: eight nodes stepped together by backward Euler, with the cluster's demand solved exactly.
+//! Heat: eight nodes stepped together, with the cluster's demand solved exactly.
 //!
-//! Six nodes hang on one air zone each (lid, upper walls and combs on the warm zone; lower walls, floor and combs on
+//! Surfaces and combs move exponentially. Six nodes hang on one air zone each (lid, upper walls and combs on the warm zone; lower walls, floor and combs on
 //! the cold), so each is eliminated by hand; what remains is two air nodes without capacity and the cluster's heat, the
 //! larger of three falling straight lines under a ceiling. A falling convex line meets the rising loss line once, at
 //! the largest of the single meetings, so the demand is found without iteration.
@@ -11,19 +11,36 @@ use crate::laws::Laws;
 use crate::shell::Shell;
 use crate::step::air::AIR_HEAT;
 
-/// A node of capacity `a` (W/K over the step) joined by `inner` to its zone and by `outer` to what it `sees`:
-/// its new temperature is `held + share * zone`, and its zone's balance gains `inner (1 - share)` on the diagonal and
-/// `inner held` on the right.
+/// How a surface answers its zone in an hour: its end and its mean are each `held + share * zone`.
 #[derive(Clone, Copy)]
 struct Hanging {
     share: f64,
     held: f64,
+    mean_share: f64,
+    mean_held: f64,
 }
 
+/// A surface of one over capacity `per_a` (K/W over the step) at `old`, joined by `inner` to its zone and by `outer` to
+/// what it `sees`.
+///
+/// It moves towards its balance `T_eq` by `1 - e^-z`, `z` the step over its time constant, with `e^-z` as
+/// `1 / (1 + z + z²/2)`: second order, positive and damped for every `z`. Its mean over the hour follows from the same
+/// curve, so that what flows in, what flows out and what stays close exactly.
 #[inline(always)]
-fn hang(a: f64, old: f64, inner: f64, outer: f64, sees: f64, gain: f64) -> Hanging {
-    let inverse = 1.0 / (a + inner + outer);
-    Hanging { share: inner * inverse, held: (a * old + outer * sees + gain) * inverse }
+fn hang(per_a: f64, old: f64, inner: f64, outer: f64, sees: f64, gain: f64) -> Hanging {
+    let joined = inner + outer;
+    let inverse = 1.0 / joined;
+    let z = joined * per_a;
+    let mean_old = (1.0 + 0.5 * z) / (1.0 + z + 0.5 * z * z);
+    let new = z * mean_old;
+    let by_zone = inner * inverse;
+    let by_rest = (outer * sees + gain) * inverse;
+    Hanging {
+        share: new * by_zone,
+        held: (1.0 - new) * old + new * by_rest,
+        mean_share: (1.0 - mean_old) * by_zone,
+        mean_held: mean_old * old + (1.0 - mean_old) * by_rest,
+    }
 }
 
 /// What all nodes of a zone add to its balance: `diagonal * zone - constant`.
@@ -45,8 +62,8 @@ pub(crate) fn solve(
 ) {
     let mut warm = Zone { diagonal: [0.0; LANES], constant: [0.0; LANES] };
     let mut cold = Zone { diagonal: [0.0; LANES], constant: [0.0; LANES] };
-    hang_comb(shell.comb, &heat.comb_capacity, &mut heat.comb, &mut heat.comb_share, &mut warm);
-    hang_comb(shell.low_comb, &heat.low_comb_capacity, &mut heat.low_comb, &mut heat.low_comb_share, &mut cold);
+    hang_comb(&heat.comb_share, &heat.comb_capacity, &mut heat.comb, &mut warm);
+    hang_comb(&heat.low_comb_share, &heat.low_comb_capacity, &mut heat.low_comb, &mut cold);
     hang_surface(shell, LID, &boundary.lid, &boundary.lid_sees, surfaces, &mut warm);
     hang_surface(shell, WALL, &boundary.wall, &boundary.wall_sees, surfaces, &mut warm);
     hang_surface(shell, LOW_WALL, &boundary.low_wall, &boundary.wall_sees, surfaces, &mut cold);
@@ -63,15 +80,16 @@ pub(crate) fn solve(
     settle_surface(&boundary.floor, &boundary.air, &heat.cold, &mut surfaces[FLOOR], &mut heat.shell_loss);
 }
 
-/// Combs: no outside, no gain. `comb` holds the fixed part until its zone is known.
+/// Combs move towards their zone exponentially, exactly so while the zone holds still: they are slow enough for an
+/// implicit step of an hour to lag, and their share only changes with the food in them, once a day.
+/// `comb` holds the fixed part until its zone is known.
 #[inline(always)]
-fn hang_comb(inner: f64, capacity: &Lanes, comb: &mut Lanes, share: &mut Lanes, zone: &mut Zone) {
+fn hang_comb(share: &Lanes, capacity: &Lanes, comb: &mut Lanes, zone: &mut Zone) {
     for i in 0..LANES {
-        let node = hang(capacity[i], comb[i], inner, 0.0, 0.0, 0.0);
-        comb[i] = node.held;
-        share[i] = node.share;
-        zone.diagonal[i] += inner * (1.0 - node.share);
-        zone.constant[i] += inner * node.held;
+        let given = capacity[i] * share[i];
+        zone.diagonal[i] += given;
+        zone.constant[i] += given * comb[i];
+        comb[i] *= 1.0 - share[i];
     }
 }
 
@@ -84,14 +102,17 @@ fn hang_surface(
     surfaces: &mut [Surface; SURFACES],
     zone: &mut Zone,
 ) {
-    let (surface, inner, capacity) = (&mut surfaces[at], shell.faces.inner[at], shell.faces.capacity[at]);
+    let (surface, inner) = (&mut surfaces[at], shell.faces.inner[at]);
+    let per_capacity = 1.0 / shell.faces.capacity[at];
     for i in 0..LANES {
         let gain = surface.latent[i] - surface.fusion[i];
-        let node = hang(capacity, surface.temperature[i], inner, outside[i], sees[i], gain);
+        let node = hang(per_capacity, surface.temperature[i], inner, outside[i], sees[i], gain);
         surface.temperature[i] = node.held;
         surface.share[i] = node.share;
-        zone.diagonal[i] += inner * (1.0 - node.share);
-        zone.constant[i] += inner * node.held;
+        surface.mean[i] = node.mean_held;
+        surface.mean_share[i] = node.mean_share;
+        zone.diagonal[i] += inner * (1.0 - node.mean_share);
+        zone.constant[i] += inner * node.mean_held;
     }
 }
 
@@ -99,9 +120,9 @@ fn hang_surface(
 #[inline(always)]
 fn settle_surface(outside: &Lanes, sees: &Lanes, zone: &Lanes, surface: &mut Surface, shell_loss: &mut Lanes) {
     for i in 0..LANES {
-        let new = surface.temperature[i] + surface.share[i] * zone[i];
-        surface.temperature[i] = new;
-        shell_loss[i] += outside[i] * (new - sees[i]);
+        surface.temperature[i] += surface.share[i] * zone[i];
+        surface.mean[i] += surface.mean_share[i] * zone[i];
+        shell_loss[i] += outside[i] * (surface.mean[i] - sees[i]);
     }
 }
 
