@@ -118,6 +118,8 @@ fn in_hives(parameters: &Parameters) -> Vec<Check> {
     ];
     checks.extend(surface_isotherms(parameters));
     checks.extend(air_of_the_hive(parameters));
+    checks.push(strong_core(parameters));
+    checks.push(brood_and_insulation(parameters));
     checks
 }
 
@@ -190,3 +192,43 @@ fn best_room(parameters: &Parameters) -> f64 {
     let near: Vec<f64> = eaten.iter().filter(|(_, kg_s)| *kg_s <= 1.01 * least).map(|(room_c, _)| *room_c).collect();
     near.iter().sum::<f64>() / near.len() as f64
 }
+
+fn strong_core(parameters: &Parameters) -> Check {
+    let core = |outside_c| ask(parameters, FOAM_LID, SteadyQuestion { bees: 34_000.0, ..question(outside_c) }).core;
+    let warmest = [0.0, 5.0, 8.0, 11.0].map(|outside_c| core(outside_c).celsius()).into_iter().fold(0.0, f64::max);
+    further(
+        "F-hive-5",
+        "core of 34,000 bees without brood, warmest of 0 to +11 °C outdoors",
+        "brood nest at most 36 °C, centre of winter clusters 27 to 35 °C: Minaud et al. 2024, as extracted",
+    )
+    .within(Band::new(18.0, 36.0, "°C", 1), warmest)
+    .because(STRONG_AND_MILD)
+}
+
+const STRONG_AND_MILD: &str = "the same resting heat as in F-hive-3, given off inside a cluster that conducts with the surface \
+    of a ball; real bees spread over the combs and fly. Do not trust very strong colonies on mild days";
+
+fn brood_and_insulation(parameters: &Parameters) -> Check {
+    let wrapped = Dress { lid_foam_mm: 50.0, wall_foam_mm: 25.0, ..Dress::BARE };
+    let brooding = SteadyQuestion { brood_cells: 2_000.0, ..question(-6.0) };
+    let (bare, better) = (ask(parameters, Dress::BARE, brooding), ask(parameters, wrapped, brooding));
+    Claim {
+        status: Basis::Derived,
+        ..further("F-hive-6", "heat with 2,000 cells of brood at -6 °C, bare and with wrap and foam lid", "as B-hive-4")
+    }
+    .holds(
+        "never rises",
+        format!(
+            "{:.1} to {:.1} W, air round them {:.0} °C",
+            bare.heat.get(),
+            better.heat.get(),
+            better.warm_zone.celsius()
+        ),
+        better.heat <= bare.heat,
+    )
+    .because(BROOD_AND_INSULATION)
+}
+
+const BROOD_AND_INSULATION: &str = "a cluster loosens as its air warms and then conducts 4 % more a kelvin; where the core is 26 K \
+    or more over the air that outweighs the smaller difference, so that a brooding colony in a warmer hive is computed to \
+    eat a little more, not less. Saving by insulation from February on may be too low";

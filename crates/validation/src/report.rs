@@ -25,7 +25,8 @@ here with its reason; bands are not widened to fit.
 | heat and food of a full colony in frost, no brood | right within about a third of what scales and calorimeters found |
 | food with brood | the rise from February is there; its size within a factor of one and a half; in hard frost perhaps too high |
 | nuclei | may eat up to four fifths more than computed |
-| strong colonies in mild winters | may eat less than computed |
+| very strong colonies on mild days | heat and core come out too high; they may eat less than computed |
+| what insulation saves | in frost without brood: yes; with brood from February on perhaps more than computed |
 | where water settles | which surface, and what insulation does to it: yes; grams a day: roughly |
 | cluster and brood temperatures | set from measurements, so they agree; the cluster's surface with brood is too warm |
 | numbers of bees, their deaths | the size and course of what long winters show |
