@@ -150,22 +150,21 @@ fn food_a_bee_falls(parameters: &Parameters) -> Check {
 
 fn least_power_in_a_hive(parameters: &Parameters) -> Check {
     let at = |outside_c: f64| ask(parameters, FOAM_LID, question(outside_c));
-    let grid: Vec<(f64, f64, f64)> = (-30..=24)
-        .map(|half| f64::from(half) / 2.0)
-        .map(|outside_c| (outside_c, at(outside_c)))
-        .map(|(outside_c, answer)| (outside_c, answer.heat.get(), answer.warm_zone.celsius()))
-        .collect();
-    let (outside_c, _, warm_c) =
-        grid.iter().copied().fold((f64::NAN, f64::INFINITY, f64::NAN), |a, b| if b.1 < a.1 { b } else { a });
+    let grid: Vec<(f64, SteadyAnswer)> =
+        (-30..=24).map(|half| f64::from(half) / 2.0).map(|outside_c| (outside_c, at(outside_c))).collect();
+    let least = grid.iter().map(|(_, answer)| answer.heat.get()).fold(f64::INFINITY, f64::min);
+    let near: Vec<_> = grid.iter().filter(|(_, answer)| answer.heat.get() <= 1.01 * least).collect();
+    let middle = |of: fn(&(f64, SteadyAnswer)) -> f64| near.iter().map(|row| of(row)).sum::<f64>() / near.len() as f64;
+    let (outside_c, warm_c) = (middle(|row| row.0), middle(|row| row.1.warm_zone.celsius()));
     claim(
         "B-hive-7",
-        "outdoor temperature of least heat, two deeps with a foam lid",
+        "outdoor temperature at which heat is within 1 % of the least, its middle; two deeps with a foam lid",
         "Melathopoulos fact sheet for the air round the bees; the shift is that air's excess",
         Basis::Derived,
     )
     .holds(
-        "below the 5 to 10 °C round the cluster",
-        format!("{outside_c:.1} °C outdoors, {warm_c:.0} °C round the cluster"),
-        outside_c < 10.0 && (3.0..=12.0).contains(&warm_c),
+        "colder than the 3 to 12 °C round the cluster at which that is so",
+        format!("{outside_c:.0} °C outdoors, {warm_c:.0} °C round the cluster"),
+        outside_c < warm_c && (3.0..=12.0).contains(&warm_c),
     )
 }
