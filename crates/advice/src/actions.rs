@@ -8,7 +8,7 @@ mod feed;
 use std::collections::BTreeSet;
 
 use jiff::civil::Date;
-use snowhum_winter::{Event, Housed, MemberEnd, Schedule, run};
+use snowhum_winter::{Action, Event, Housed, MemberEnd, Schedule, run};
 
 use crate::answer::ActionAnswer;
 use crate::plan::Base;
@@ -84,8 +84,7 @@ fn weigh(base: &Base<'_>, candidate: &Candidate) -> ActionAnswer {
         worth_money: rounded(gain * money.colony - candidate.cost, 0),
         worth_hives_in_100: rounded(100.0 * gain, 1),
         plus_minus: rounded(200.0 * error, 1),
-        too_close_to_call: gain.abs() < 2.0 * error
-            || (gain * money.colony - candidate.cost).abs() < 0.25 * candidate.cost,
+        too_close_to_call: (gain * money.colony - candidate.cost).abs() < 2.0 * error * money.colony,
         cost_money: rounded(candidate.cost, 0),
         why: candidate.why.clone(),
         caution: candidate.caution.map(str::to_owned),
@@ -120,9 +119,16 @@ fn gains(base: &Base<'_>, events: &[Event]) -> Vec<f64> {
     gains
 }
 
-/// The colonies an action touches, with the hives that warm them, in order.
+/// The colonies an action touches, with the hives they warm and those that warm them, in order.
 fn touched(base: &Base<'_>, events: &[Event]) -> Vec<usize> {
-    let mut places: BTreeSet<usize> = events.iter().map(|event| event.colony).collect();
+    let receivers = events.iter().filter_map(|event| match event.action {
+        Action::MoveFrames { to, .. } | Action::Unite { into: to } => Some(to),
+        _ => None,
+    });
+    let mut places: BTreeSet<usize> = events.iter().map(|event| event.colony).chain(receivers).collect();
+    let warmed = |place: &usize| base.housed[*place].neighbour.is_some_and(|lender| places.contains(&lender));
+    let borrowers: Vec<usize> = (0..base.housed.len()).filter(warmed).collect();
+    places.extend(borrowers);
     let lenders: Vec<usize> = places.iter().filter_map(|&place| base.housed[place].neighbour).collect();
     places.extend(lenders);
     places.into_iter().collect()

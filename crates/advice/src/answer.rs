@@ -62,7 +62,7 @@ pub struct ColonyPlan {
     pub alive_in_spring: f64,
     /// Chance of being alive, fed and queenright in spring.
     pub alive_fed_queenright: f64,
-    /// Monte Carlo standard error of the chance above.
+    /// Two Monte Carlo standard errors of the chance above.
     pub plus_minus: f64,
     /// Food.
     pub stores_kg: StoresAnswer,

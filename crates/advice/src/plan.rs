@@ -125,9 +125,9 @@ fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
     ColonyPlan {
         name: colony.name.clone(),
         quick_start: colony.quick_start,
-        alive_in_spring: 1.0 - ends.total(),
+        alive_in_spring: mean(&|end| end.alive()),
         alive_fed_queenright,
-        plus_minus: error,
+        plus_minus: 2.0 * error,
         stores_kg: stores(base, at),
         runs_out: seasons::runs_out(base, at),
         shortage_kg: rounded(base.shortages[at].get(), 1),

@@ -38,7 +38,7 @@ pub struct SetupRow {
     pub name: String,
     /// Chance of being alive in spring.
     pub alive_in_spring: f64,
-    /// Food eaten to spring, mean.
+    /// Food eaten to spring by colonies that live.
     pub food_kg: f64,
     /// Water in the coldest month.
     pub condensation_g_per_day: Condensation,
@@ -82,7 +82,7 @@ pub fn compare(question: &PlanQuestion<'_>, at: usize, tries: &[Try]) -> Option<
         SetupRow {
             name: name.to_owned(),
             alive_in_spring: mean(&|end| end.alive()),
-            food_kg: rounded(mean(&|end| end.used.get()), 1),
+            food_kg: rounded(mean(&|end| end.used.get() * end.alive()) / mean(&|end| end.alive()).max(1e-9), 1),
             condensation_g_per_day: verdict.condensation_g_per_day,
             drip_on_cluster_g_per_day: verdict.drip_on_cluster_g_per_day,
             heat_loss_w_per_k: verdict.heat_loss_w_per_k,

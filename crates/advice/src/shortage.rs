@@ -1,53 +1,80 @@
 //! What is short: the stores to add so that 9 in 10 members reach spring with enough within reach.
 
-use snowhum_units::{Kilogram, Range};
-use snowhum_winter::{Housed, Schedule, Trajectory, run};
+use snowhum_units::Kilogram;
+use snowhum_winter::{Action, Event, Schedule, Trajectory, run};
 
 use crate::plan::Base;
 use crate::statistics::quantile;
 
-/// Food within reach that a colony should have left at the horizon.
+/// Food within reach that a colony should have left at the horizon (judgement: a month of early brood rearing; what
+/// counts as fed at all is the parameter `fed_in_spring`).
 pub const LEFT_IN_SPRING: Kilogram = Kilogram::new(3.0);
 /// The members that should reach spring so.
 const CONFIDENCE: f64 = 0.9;
-/// Stores added to see what a colony would use if it never went hungry.
-const AMPLE: Kilogram = Kilogram::new(30.0);
+/// Stores no colony needs more than.
+const AMPLE: f64 = 40.0;
+/// Runs that close in on the amount, after the one with ample stores.
+const ROUNDS: usize = 2;
 
-/// The shortage of every colony.
+/// Bounds between which a shortage lies, with what the worst tenth has over [`LEFT_IN_SPRING`] at each.
+#[derive(Clone, Copy)]
+struct Bracket {
+    short: (f64, f64),
+    enough: (f64, f64),
+}
+
+/// The shortage of every colony, in kilograms of stores taken over the cluster today.
 ///
-/// Where no member went hungry the base run tells what is used; the others are run again with ample stores over the
-/// cluster, so that their need shows in full.
+/// What is eaten depends on what is there (hungry colonies rear less and die earlier), so the amount is sought by giving
+/// it: each round gives every colony that lacks the amount where a straight line between the bounds says enough.
 pub(crate) fn shortages(base: &Base<'_>) -> Vec<Kilogram> {
-    let hungry: Vec<bool> = base.trajectories.iter().map(any_hungry).collect();
-    if !hungry.contains(&true) {
-        return base.trajectories.iter().map(|trajectory| short(trajectory, Kilogram::ZERO)).collect();
+    let before: Vec<f64> = base.trajectories.iter().map(surplus).collect();
+    let lacking: Vec<usize> = (0..before.len()).filter(|&at| before[at] < 0.0).collect();
+    if lacking.is_empty() {
+        return vec![Kilogram::ZERO; before.len()];
     }
-    let fed: Vec<Housed> = base.housed.iter().map(with_ample_stores).collect();
-    let ample = run(&base.yard(&fed), &Schedule::default(), base.end_only());
-    let pairs = base.trajectories.iter().zip(&ample).zip(&hungry);
-    pairs.map(|((own, ample), hungry)| if *hungry { short(ample, AMPLE) } else { short(own, Kilogram::ZERO) }).collect()
+    let with_ample = given(base, &lacking, |_| AMPLE);
+    let mut brackets: Vec<Bracket> = before
+        .iter()
+        .zip(&with_ample)
+        .map(|(short, enough)| Bracket { short: (0.0, *short), enough: (AMPLE, *enough) })
+        .collect();
+    for _ in 0..ROUNDS {
+        let surpluses = given(base, &lacking, |at| brackets[at].meeting());
+        for &at in &lacking {
+            brackets[at].close(surpluses[at]);
+        }
+    }
+    let amount = |at: usize| if before[at] < 0.0 { brackets[at].meeting() } else { 0.0 };
+    (0..before.len()).map(|at| Kilogram::new(amount(at))).collect()
 }
 
-fn any_hungry(trajectory: &Trajectory) -> bool {
-    trajectory.ends.iter().any(|end| end.first_hungry_day.is_some())
+impl Bracket {
+    /// Where a straight line between the bounds meets zero.
+    fn meeting(&self) -> f64 {
+        let ((a, fa), (b, fb)) = (self.short, self.enough);
+        if fb <= 0.0 { b } else { a + (b - a) * -fa / (fb - fa).max(1e-9) }
+    }
+
+    fn close(&mut self, surplus: f64) {
+        let tried = self.meeting();
+        if surplus < 0.0 {
+            self.short = (tried, surplus);
+        } else {
+            self.enough = (tried, surplus);
+        }
+    }
 }
 
-/// Nine in ten members keep enough when this much is added to what they had; `given` is what the run was given already.
-fn short(trajectory: &Trajectory, given: Kilogram) -> Kilogram {
-    let lacking: Vec<f64> = trajectory.ends.iter().map(|end| (LEFT_IN_SPRING - end.reachable + given).get()).collect();
-    Kilogram::new(quantile(&lacking, CONFIDENCE).max(0.0))
+/// What the worst tenth has within reach over what it should.
+fn surplus(trajectory: &Trajectory) -> f64 {
+    let over: Vec<f64> = trajectory.ends.iter().map(|end| (end.reachable - LEFT_IN_SPRING).get()).collect();
+    quantile(&over, 1.0 - CONFIDENCE)
 }
 
-fn with_ample_stores(housed: &Housed) -> Housed {
-    let mut fed = housed.clone();
-    let stores = &mut fed.colony.stores;
-    let old = stores.total;
-    let sum = |kg: Kilogram| kg + AMPLE;
-    let (old_share, new_share) = (old.p50 / sum(old.p50), AMPLE / sum(old.p50));
-    stores.total = Range { p10: sum(old.p10), p50: sum(old.p50), p90: sum(old.p90) };
-    stores.place.touched *= old_share;
-    stores.place.beside *= old_share;
-    stores.place.far *= old_share;
-    stores.place.above = stores.place.above * old_share + new_share;
-    fed
+/// Surpluses when each of `colonies` is given its amount today.
+fn given(base: &Base<'_>, colonies: &[usize], amount: impl Fn(usize) -> f64) -> Vec<f64> {
+    let feed = |&at: &usize| Event { day: 0, colony: at, action: Action::Syrup { stores: Kilogram::new(amount(at)) } };
+    let schedule = Schedule::new(colonies.iter().map(feed).collect());
+    run(&base.yard(&base.housed), &schedule, base.end_only()).iter().map(surplus).collect()
 }

@@ -2,7 +2,8 @@
 
 use snowhum_units::Range;
 
-/// Quantiles of `values` with `weights`; `None` where no weight is left.
+/// Quantiles of values with weights between 0 and 1; `None` where less than a hundredth of the weight is left, since
+/// nothing is said of a state that unlikely.
 ///
 /// ```
 /// # use snowhum_advice::statistics::weighted_range;
@@ -14,7 +15,7 @@ pub fn weighted_range(values: &[(f64, f64)]) -> Option<Range<f64>> {
     let mut sorted: Vec<(f64, f64)> = values.iter().copied().filter(|(v, w)| v.is_finite() && *w > 0.0).collect();
     sorted.sort_by(|a, b| a.0.total_cmp(&b.0));
     let total: f64 = sorted.iter().map(|(_, w)| w).sum();
-    if sorted.is_empty() || total <= 0.0 {
+    if sorted.is_empty() || total < 0.01 * values.len() as f64 {
         return None;
     }
     let at = |q: f64| {

@@ -33,6 +33,9 @@ pub fn hives(chance: f64) -> u32 {
 /// Both ways round: of a hundred hives, so many alive and so many not.
 #[must_use]
 pub fn both_ways(chance: f64) -> String {
+    if !(0.01..=0.99).contains(&chance) {
+        return in_hundred(chance);
+    }
     let alive = hives(chance);
     format!("of 100 hives like this about {alive} are, {} are not", 100 - alive)
 }

@@ -1,7 +1,7 @@
 //! From a keeper's yard to a run's yard.
 
 use jiff::civil::Date;
-use snowhum_apiary::{Apiary, Exposure, Shelter, Site};
+use snowhum_apiary::{Apiary, Colony, Exposure, Hive, Shelter, Site};
 use snowhum_units::{Fraction, Metre};
 use snowhum_weather::{Ensemble, Place};
 use snowhum_winter::{Environment, Housed, YardShelter};
@@ -41,21 +41,24 @@ pub fn environment(site: &Site, weather: &Ensemble, first_day: Date) -> Environm
     Environment::yard(weather, place(site), shelter(site), first_day)
 }
 
-/// Every colony with its hive and the place of the hive it touches; colonies without a hive are left out (a checked
+/// Every colony with its hive and the place of the hive that warms it; colonies without a hive are left out (a checked
 /// yard has none).
+///
+/// Of two hives that touch, the one with fewer bees is warmed by the other; a hive that is warmed warms no third.
 #[must_use]
 pub fn housed(apiary: &Apiary) -> Vec<Housed> {
     let with_hive: Vec<_> =
         apiary.colonies.iter().filter_map(|colony| Some((colony, apiary.hive_of(colony)?))).collect();
-    with_hive
-        .iter()
-        .map(|(colony, hive)| Housed {
-            colony: (*colony).clone(),
-            hive: (*hive).clone(),
-            neighbour: hive
-                .neighbour
-                .as_ref()
-                .and_then(|beside| with_hive.iter().position(|(_, other)| other.id == beside.hive)),
-        })
-        .collect()
+    let bees = |at: usize| with_hive[at].0.bees.p50;
+    let beside = |at: usize| {
+        let touching = with_hive[at].1.neighbour.as_ref()?.hive;
+        with_hive.iter().position(|(_, other)| other.id == touching).filter(|&lender| bees(lender) > bees(at))
+    };
+    let warmed = |at: usize| beside(at).filter(|&lender| beside(lender).is_none());
+    let house = |(at, (colony, hive)): (usize, &(&Colony, &Hive))| Housed {
+        colony: (*colony).clone(),
+        hive: (*hive).clone(),
+        neighbour: warmed(at),
+    };
+    with_hive.iter().enumerate().map(house).collect()
 }

@@ -240,5 +240,9 @@ fn in_range(text: &str, low: f64, high: f64, what: &str) -> Result<f64, String> 
 
 fn parse_month(text: &str) -> Result<i8, String> {
     let month = text.rsplit('-').next().and_then(|part| part.parse::<i8>().ok()).filter(|m| (1..=12).contains(m));
-    month.ok_or_else(|| format!("\"{text}\" is not a month, such as 2026-01"))
+    let month = month.ok_or_else(|| format!("\"{text}\" is not a month, such as 2026-01"))?;
+    if (5..=9).contains(&month) {
+        return Err("only winter is answered, October to April; in the south give the month six months away".to_owned());
+    }
+    Ok(month)
 }

@@ -13,13 +13,13 @@ const LARGEST: u64 = 16 * 1024 * 1024;
 #[expect(clippy::print_stderr, reason = "advisories go to stderr")]
 pub(crate) fn apiary(file: Option<&Path>) -> anyhow::Result<Apiary> {
     let Some(path) = file else {
-        eprintln!("No yard file given: this is the invented demo yard. Yours: snowhum new my-yard.toml");
+        eprintln!("This is the invented demo yard. For your own: snowhum new my-yard.toml");
         return demo();
     };
     let bytes = read(path)?;
     let (apiary, advisories) = snowhum_apiary::read_bytes(&bytes, &path.display().to_string()).map_err(exit::input)?;
-    for advisory in advisories {
-        eprintln!("line {}: {}: {}", advisory.line, advisory.field, advisory.text);
+    if !advisories.is_empty() {
+        eprintln!("{} things were taken for granted; to see them: snowhum check {}", advisories.len(), path.display());
     }
     Ok(apiary)
 }

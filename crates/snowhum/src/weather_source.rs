@@ -42,6 +42,9 @@ impl Weather {
     pub(crate) fn resolve(apiary: &Apiary, arguments: &RunArguments) -> anyhow::Result<(Self, Date)> {
         let as_of = arguments.as_of.unwrap_or(apiary.as_of);
         let autumn_from = high_summer_before(as_of, &apiary.site);
+        if arguments.weather.is_empty() && arguments.columns.is_some() {
+            return Err(exit::input("--columns says how to read a station's file; give that file with --weather"));
+        }
         let weather = if arguments.weather.is_empty() {
             Self::of_climate(&apiary.site, as_of, autumn_from, arguments.seed)?
         } else {

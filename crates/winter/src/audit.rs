@@ -130,6 +130,9 @@ fn nothing_is_ever_negative_and_air_never_above_saturation() {
             for food in [s.touched[i], s.above[i], s.beside[i], s.far[i], s.feed[i], s.crop[i]] {
                 assert!(food >= -1e-12, "hour {hour}");
             }
+            let (air, held) = (after.water.warm_air[i], after.water.warm[i] * shell.warm_air);
+            assert!(air >= 0.0 && after.water.cold_air[i] >= 0.0, "hour {hour}");
+            assert!((air - held).abs() <= 1e-6 * held + 1e-9, "hour {hour}: {air} in the air, {held} by its ratio");
             let (w, t) = (after.water.warm[i], after.heat.warm[i]);
             let saturated = crate::lanes::saturation_ratio(t, shell.per_pascal);
             assert!(w >= 0.0 && w <= saturated * 1.001 + 1e-7, "hour {hour}: {w} over {saturated}");

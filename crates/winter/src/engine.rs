@@ -1,8 +1,8 @@
 //! The one engine: a yard, a schedule and an environment go in, trajectories come out.
 //!
-//! A run is cut at the hours of the schedule's events. Within a cut every block of every colony goes its own way, on as
+//! A run is cut at the days of the schedule's events. Within a cut every block of every colony goes its own way, on as
 //! many threads as there are; between cuts events act, one after the other. A hive that warms another is stepped
-//! before it and hands on the mean temperature of its wall on each weather path.
+//! before it and hands on the mean temperature of its wall's outer face on each weather path.
 
 use jiff::ToSpan;
 use rayon::prelude::*;
@@ -54,7 +54,6 @@ pub struct Settings {
 
 /// One colony while a run lasts.
 pub(crate) struct Running {
-    pub(crate) hive: Hive,
     pub(crate) shell: Shell,
     pub(crate) frames_of_bees: f64,
     pub(crate) dark_stores: f64,
@@ -70,14 +69,16 @@ pub(crate) struct Running {
 pub fn run(yard: &Yard<'_>, schedule: &Schedule, settings: Settings) -> Vec<Trajectory> {
     let laws = Laws::of(yard.parameters);
     let days = yard.environment.days();
+    if days == 0 {
+        return yard.colonies.iter().map(|_| Trajectory::new(0, 0, settings.record)).collect();
+    }
     let mut running = enter(yard, settings);
     let mut trajectories: Vec<Trajectory> =
         running.iter().map(|_| Trajectory::new(settings.members, days, settings.record)).collect();
     let mut from = 0;
-    for event in schedule.events() {
-        let until = (event.hour / 24).min(days);
-        advance(yard, &laws, &mut running, &mut trajectories, from..until, settings.record);
-        from = until.max(from);
+    for event in schedule.events().iter().filter(|event| event.day < days) {
+        advance(yard, &laws, &mut running, &mut trajectories, from..event.day, settings.record);
+        from = event.day;
         events::apply(yard, &laws, &mut running, event, from);
     }
     advance(yard, &laws, &mut running, &mut trajectories, from..days, settings.record);
@@ -96,7 +97,6 @@ fn enter(yard: &Yard<'_>, settings: Settings) -> Vec<Running> {
             .map(|index| start::block(colony, &shell, yard.environment, yard.parameters, key, index))
             .collect();
         Running {
-            hive: housed.hive.clone(),
             shell,
             frames_of_bees: colony.frames_of_bees,
             dark_stores: start::darkness(colony.stores.kind),
@@ -134,7 +134,7 @@ fn advance(
             .par_iter()
             .map(|&(at, index)| {
                 let colony = &running[at];
-                let beside = colony.neighbour.and_then(|lender| walls[lender].as_deref());
+                let beside = colony.neighbour.and_then(|lender| walls.get(lender)?.as_deref());
                 Stretch::over(yard, laws, colony, index, days.clone(), beside, lenders, record)
             })
             .collect();
@@ -314,7 +314,9 @@ impl pulp::NullaryFnOnce for Day<'_> {
             step::boundary::fill(self.shell, &outside, beside, &mut boundary);
             step::hour(self.shell, self.laws, &boundary, self.block);
             if let Some(wall) = &mut self.wall {
-                wall.push(self.block.surfaces[WALL].temperature.map(|t| t as f32));
+                let mut face = [0.0; LANES];
+                step::boundary::outer_face(self.shell, &boundary, &self.block.surfaces[WALL].mean, &mut face);
+                wall.push(face);
             }
         }
     }

@@ -63,6 +63,8 @@ const FLIGHT_IN_SUN_FROM: f64 = 8.0;
 /// Sun that counts as full for flying, W/m² on the level, and wind that keeps bees at home, m/s (judgement).
 const FLIGHT_SUN: f64 = 150.0;
 const FLIGHT_WIND: f64 = 5.5;
+/// Rain in an hour that keeps bees at home, m (judgement; a month's rain spread over its hours stays below).
+const FLIGHT_RAIN_M: f64 = 5e-4;
 
 impl Environment {
     /// A yard outdoors under an ensemble of weather that begins at the start of `first_day`.
@@ -128,7 +130,7 @@ impl Environment {
         let flies = (t > FLIGHT_FROM || (t > FLIGHT_IN_SUN_FROM && level > FLIGHT_SUN))
             && wind < FLIGHT_WIND
             && level > 20.0
-            && path.precipitation[hour].get() < 1e-4;
+            && path.precipitation[hour].get() < FLIGHT_RAIN_M;
         let columns = &mut self.columns;
         columns.air.push(t as f32);
         columns.ratio.push(humidity_ratio(t, path.humidity[hour].get(), self.pressure.get()) as f32);

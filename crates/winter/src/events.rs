@@ -15,6 +15,8 @@ use crate::step::colony;
 /// reared free of mites.
 const EMERGENCE_SPREAD: f64 = 25.0;
 const FREE_AFTER: f64 = 12.0;
+/// Share of syrup that bees store where the cluster touches it (judgement).
+const TAKEN_NEAR: f64 = 0.3;
 
 /// Does what `event` says, at the end of day `day - 1`.
 pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event: &Event, day: usize) {
@@ -23,10 +25,10 @@ pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event
     }
     match &event.action {
         Action::Unite { into } => unite(laws, running, event.colony, *into),
+        Action::MoveFrames { to, stores } => move_frames(running, event.colony, *to, stores.get()),
         Action::Rebuild(hive) => {
             let colony = &mut running[event.colony];
             colony.shell = Shell::of(hive, colony.frames_of_bees, yard.parameters, yard.environment.pressure());
-            colony.hive = (**hive).clone();
         }
         Action::Treat { left } => {
             let age = crate::engine::season(yard, day.min(yard.environment.days())).winter_bee_age;
@@ -34,9 +36,31 @@ pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event
         }
         action => for_each_block(&mut running[event.colony], |block| handle_stores(block, action)),
     }
-    let colony = &mut running[event.colony];
-    let shell = colony.shell.clone();
-    for_each_block(colony, |block| start::comb_capacity(&shell, laws, block));
+    for colony in running {
+        let shell = colony.shell.clone();
+        for_each_block(colony, |block| start::comb_capacity(&shell, laws, block));
+    }
+}
+
+/// Hands over what each member has beside and above its cluster, up to `wanted` kg.
+fn move_frames(running: &mut [Running], from: usize, to: usize, wanted: f64) {
+    if from == to || to >= running.len() {
+        return;
+    }
+    for index in 0..running[from].blocks.len() {
+        let mut moved = [0.0; LANES];
+        let giver = &mut running[from].blocks[index].stores;
+        for i in 0..LANES {
+            let from_side = giver.beside[i].min(wanted);
+            let from_above = giver.above[i].min(wanted - from_side);
+            giver.beside[i] -= from_side;
+            giver.above[i] -= from_above;
+            moved[i] = from_side + from_above;
+        }
+        for (touched, kg) in running[to].blocks[index].stores.touched.iter_mut().zip(moved) {
+            *touched += kg;
+        }
+    }
 }
 
 fn for_each_block(colony: &mut Running, mut act: impl FnMut(&mut Block)) {
@@ -50,28 +74,23 @@ fn handle_stores(block: &mut Block, action: &Action) {
     for i in 0..LANES {
         match action {
             Action::Syrup { stores: kg } => {
-                let touched = 0.3 * kg.get();
+                let touched = TAKEN_NEAR * kg.get();
                 stores.touched[i] += touched;
                 stores.above[i] += kg.get() - touched;
             }
             Action::SolidFeed { stores: kg } => stores.feed[i] += kg.get(),
-            Action::FrameIn { stores: kg } => stores.touched[i] += kg.get(),
-            Action::FrameOut { stores: kg } => {
-                let from_side = stores.beside[i].min(kg.get());
-                stores.beside[i] -= from_side;
-                let from_above = stores.above[i].min(kg.get() - from_side);
-                stores.above[i] -= from_above;
-            }
             Action::BringNear => {
-                stores.touched[i] += stores.far[i] + stores.beside[i];
+                let room = (block.traits.touched[i] * block.bees.mass[i] - stores.touched[i]).max(0.0);
+                let touching = stores.far[i].min(room);
+                stores.touched[i] += touching;
+                stores.beside[i] += stores.far[i] - touching;
                 stores.far[i] = 0.0;
-                stores.beside[i] = 0.0;
             }
             Action::Openings { entrance, hole } => {
                 block.heat.entrance_free[i] = entrance.get();
                 block.heat.hole_free[i] = hole.get();
             }
-            Action::Rebuild(_) | Action::Treat { .. } | Action::Unite { .. } => {}
+            Action::Rebuild(_) | Action::Treat { .. } | Action::Unite { .. } | Action::MoveFrames { .. } => {}
         }
     }
 }
@@ -88,8 +107,8 @@ fn treat(block: &mut Block, left: Fraction, winter_bee_age: f64) {
     }
 }
 
-/// Puts the bees and food of colony `from` to colony `into`, member by member, in proportion to its chance of being
-/// alive; `from` is then an empty hive, and its own chance counts as neither alive nor lost.
+/// Puts the bees, brood and food of colony `from` to colony `into`, member by member, in proportion to its chance of
+/// being alive. `from` is then an empty hive: no longer a colony, it keeps the chances it had and takes no more harm.
 fn unite(laws: &Laws, running: &mut [Running], from: usize, into: usize) {
     if from == into || into >= running.len() {
         return;
@@ -105,11 +124,17 @@ fn unite(laws: &Laws, running: &mut [Running], from: usize, into: usize) {
                 (&mut taken.bees.summer, &given.bees.summer),
                 (&mut taken.bees.spring, &given.bees.spring),
                 (&mut taken.bees.unharmed, &given.bees.unharmed),
+                (&mut taken.bees.open_brood, &given.bees.open_brood),
+                (&mut taken.bees.sealed_brood, &given.bees.sealed_brood),
+                (&mut taken.stores.touched, &given.stores.touched),
+                (&mut taken.stores.crop, &given.stores.crop),
+                (&mut taken.stores.above, &given.stores.above),
+                (&mut taken.stores.beside, &given.stores.beside),
+                (&mut taken.stores.far, &given.stores.far),
+                (&mut taken.stores.feed, &given.stores.feed),
             ] {
                 to[i] += alive * of[i];
             }
-            taken.stores.touched[i] += given.stores.touched[i];
-            taken.stores.above[i] += given.stores.above[i] + given.stores.beside[i];
         }
         colony::resize(laws, &mut taken.bees);
         empty(laws, &mut running[from].blocks[index]);
@@ -118,10 +143,8 @@ fn unite(laws: &Laws, running: &mut [Running], from: usize, into: usize) {
 
 fn empty(laws: &Laws, block: &mut Block) {
     block.bees = crate::block::Bees { scatter: block.bees.scatter, ..Default::default() };
-    block.stores.touched = [0.0; LANES];
-    block.stores.above = [0.0; LANES];
-    block.stores.beside = [0.0; LANES];
-    block.stores.crop = [0.0; LANES];
+    let first_hungry_day = block.stores.first_hungry_day;
+    block.stores = crate::block::Stores { used: block.stores.used, first_hungry_day, ..Default::default() };
     block.fate.living = [0.0; LANES];
     colony::resize(laws, &mut block.bees);
 }

@@ -49,7 +49,7 @@ impl Instant<'_> {
         let mut heat = self.block.heat.clone();
         heat.warm = [zones.warm; LANES];
         heat.cold = [zones.cold; LANES];
-        step::air::flow(self.shell, self.boundary, &mut heat);
+        step::air::flow(self.shell, self.boundary, &self.block.bees, &mut heat);
         (heat.through[0], heat.exchange_low[0])
     }
 
@@ -209,7 +209,7 @@ fn states(block: &Block) -> [f64; STATES] {
 
 /// The hourly step without its water.
 fn dry_hour(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut Block) {
-    step::air::flow(shell, boundary, &mut block.heat);
+    step::air::flow(shell, boundary, &block.bees, &mut block.heat);
     step::cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);
     step::heat::solve(shell, laws, &block.traits, boundary, &block.bees, &mut block.surfaces, &mut block.heat);
 }

@@ -9,11 +9,11 @@ pub struct Schedule {
     events: Vec<Event>,
 }
 
-/// One action, at the end of an hour.
+/// One action, in the night before a day of the run.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Event {
-    /// Hours since the start of the run.
-    pub hour: usize,
+    /// The day, 0 for the first. An action on a day the run does not reach is not done.
+    pub day: usize,
     /// Place of the colony in the run's yard.
     pub colony: usize,
     /// What is done.
@@ -33,17 +33,15 @@ pub enum Action {
         /// Its worth in stores.
         stores: Kilogram,
     },
-    /// A frame of sealed stores hung against the cluster.
-    FrameIn {
-        /// What it holds.
+    /// Frames of sealed stores moved from beside and above this cluster to hang against another's: as much as each
+    /// member has there, and no more.
+    MoveFrames {
+        /// Place of the receiving colony in the run's yard.
+        to: usize,
+        /// What they hold.
         stores: Kilogram,
     },
-    /// A frame of sealed stores taken from above or beside the cluster.
-    FrameOut {
-        /// What it holds.
-        stores: Kilogram,
-    },
-    /// Stores from the far side hung next to the cluster.
+    /// Stores from the far side hung against the cluster as far as it can touch them, the rest beside it.
     BringNear,
     /// The hive is changed.
     Rebuild(Box<Hive>),
@@ -67,10 +65,10 @@ pub enum Action {
 }
 
 impl Schedule {
-    /// A schedule; events are put in order of hour, those of one hour stay in the order given.
+    /// A schedule; events are put in order of day, those of one day stay in the order given.
     #[must_use]
     pub fn new(mut events: Vec<Event>) -> Self {
-        events.sort_by_key(|event| event.hour);
+        events.sort_by_key(|event| event.day);
         Self { events }
     }
 

@@ -1,5 +1,6 @@
 //! How a colony enters the run: each member draws its own bees, food, mites and traits from what the keeper knows.
 
+use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_apiary::{Colony, Mites, Stores as KeptStores, StoresKind};
 use snowhum_draws::Key;
@@ -46,7 +47,7 @@ pub(crate) fn block(
         let member = (index * LANES + lane) as u32;
         let draw = |purpose: Purpose, at: u32| key.normals([member, at, START, purpose as u32]);
         let z = [draw(Purpose::Cluster, 0), draw(Purpose::Reach, 0), draw(Purpose::Kept, 0)];
-        traits(colony, p, z, lane, &mut block.traits);
+        traits(colony, p, z, environment.first_day(), lane, &mut block.traits);
         let spoilt = spoilt_share(colony, p, draw(Purpose::Mites, 0), draw(Purpose::Mites, 1), environment);
         block.traits.spoilt[lane] = spoilt;
         bees(colony, p, draw(Purpose::Bees, 0), age, spoilt, lane, &mut block);
@@ -69,7 +70,7 @@ pub(crate) fn block(
 pub(crate) fn middle(colony: &Colony, shell: &Shell, environment: &Environment, p: &Parameters) -> Block {
     let mut block = Block::default();
     for lane in 0..LANES {
-        traits(colony, p, [[0.0; 4]; 3], lane, &mut block.traits);
+        traits(colony, p, [[0.0; 4]; 3], environment.first_day(), lane, &mut block.traits);
         bees(colony, p, [0.0; 4], 30.0, 0.0, lane, &mut block);
         stores(&colony.stores, p, 0.0, 0.0, lane, &mut block.stores);
         settle_air(shell, environment.air(0, 0).celsius(), lane, &mut block);
@@ -99,7 +100,7 @@ pub(crate) fn comb_capacity(shell: &Shell, laws: &Laws, block: &mut Block) {
     }
 }
 
-fn traits(colony: &Colony, p: &Parameters, z: [[f64; 4]; 3], lane: usize, traits: &mut Traits) {
+fn traits(colony: &Colony, p: &Parameters, z: [[f64; 4]; 3], today: Date, lane: usize, traits: &mut Traits) {
     let [cluster, reach, kept] = z;
     let mass = p.reference_cluster_mass.value;
     let core_air = p.conductance_core_air.at(cluster[0]) * mass;
@@ -115,18 +116,16 @@ fn traits(colony: &Colony, p: &Parameters, z: [[f64; 4]; 3], lane: usize, traits
     traits.winter_hazard[lane] = p.winter_bee_hazard.at(kept[0]);
     traits.damaged_factor[lane] = p.damaged_bee_hazard.at(kept[1]);
     traits.viable[lane] = p.viable_bees.at(kept[2]);
-    traits.queen_hazard[lane] = daily((p.queen_failure.value * queen_factor(colony, p)).min(0.9));
+    traits.queen_hazard[lane] = daily((p.queen_failure.value * queen_factor(colony, p, today)).min(0.9));
 }
 
-/// How much likelier than a young queen this one is to fail.
-fn queen_factor(colony: &Colony, p: &Parameters) -> f64 {
-    let year = i32::from(colony.queen.year.unwrap_or(0));
-    let newest = colony.treatments.iter().map(|t| i32::from(t.on.year())).max();
-    let this_year = newest.or(match colony.mites {
-        Mites::Counted { on, .. } => Some(i32::from(on.year())),
-        Mites::NotCounted => None,
-    });
-    let old = colony.queen.year.is_some() && this_year.is_some_and(|now| now - year >= 2);
+/// How much likelier than a young queen this one is to fail in the winter that begins on or before `today`'s.
+fn queen_factor(colony: &Colony, p: &Parameters, today: Date) -> f64 {
+    /// Years after that of her birth from which a queen counts as old: her third winter.
+    const OLD: i16 = 2;
+    // A plan made in spring looks back to the winter that began the year before.
+    let winter = if today.month() >= 7 { today.year() } else { today.year() - 1 };
+    let old = colony.queen.year.is_some_and(|born| winter - born >= OLD);
     let mut factor = 1.0;
     if old {
         factor *= p.old_queen_factor.value;
@@ -137,26 +136,37 @@ fn queen_factor(colony: &Colony, p: &Parameters) -> f64 {
     factor
 }
 
-/// Share of winter bees that mites spoil, from what was counted, grown to the time winter bees are brood.
+/// The day before this winter at which mites do most harm: shortly before winter bees emerge.
+fn harm_day(environment: &Environment, p: &Parameters) -> Date {
+    let today = environment.first_day();
+    let age = winter_bee_age(today, p, environment.latitude().get());
+    let emergence = today.saturating_sub((age.round() as i64).days());
+    emergence.saturating_sub((HARM_BEFORE_EMERGENCE as i64).days())
+}
+
+/// Share of winter bees that mites spoil, from what was counted, grown to the time winter bees are brood and brought
+/// down by every treatment between.
 fn spoilt_share(colony: &Colony, p: &Parameters, z: [f64; 4], z2: [f64; 4], environment: &Environment) -> f64 {
     /// Colony-level spread beyond the count itself: mites are over-dispersed between frames (judgement).
     const BETWEEN_FRAMES: f64 = 0.3;
-    let (per_hundred, counted_age) = match colony.mites {
-        Mites::NotCounted => (p.uncounted_mites.at(z[0]), -10.0),
+    /// Days a treatment needs before harm to have worked by then (judgement).
+    const WORKS_WITHIN: i64 = 15;
+    let harm = harm_day(environment, p);
+    let (per_hundred, counted) = match colony.mites {
+        // What uncounted yards have in September is what their keepers' usual treatments left.
+        Mites::NotCounted => (p.uncounted_mites.at(z[0]), harm),
         Mites::Counted { found, bees, on } => {
             let counted = gamma_quantile(f64::from(found) + 0.5, z[0]) * 100.0 / f64::from(bees.max(1));
-            let real = counted / p.wash_efficiency.at(z[1]) * (BETWEEN_FRAMES * z[2]).exp();
-            (real, winter_bee_age(on, p, environment.latitude().get()))
+            (counted / p.wash_efficiency.at(z[1]) * (BETWEEN_FRAMES * z[2]).exp(), on)
         }
     };
-    let harm = -HARM_BEFORE_EMERGENCE;
-    let days = (harm - counted_age).max(0.0);
-    let treated_between = colony.treatments.iter().any(|t| {
-        let age = winter_bee_age(t.on, p, environment.latitude().get());
-        age > counted_age && age < harm - 15.0
-    });
-    let left = if treated_between { AFTER_TREATMENT } else { 1.0 };
-    let at_harm = per_hundred * (p.mite_growth.value * days).exp() * left;
+    let days_between = harm.duration_since(counted).as_hours() as f64 / 24.0;
+    let worked = |on: Date| on > counted && on <= harm.saturating_sub(WORKS_WITHIN.days());
+    let left = if colony.treatments.iter().any(|t| worked(t.on)) { AFTER_TREATMENT } else { 1.0 };
+    // A count after the harm looks back on fewer mites than did it, unless a treatment came between; then on more.
+    let treated_since = colony.treatments.iter().any(|t| t.on > harm && t.on < counted);
+    let looking_back = if treated_since { 1.0 / AFTER_TREATMENT } else { 1.0 };
+    let at_harm = per_hundred * (p.mite_growth.value * days_between.clamp(-60.0, 150.0)).exp() * left * looking_back;
     spoilt_by(at_harm, p.mites_half_damage.at(z[3]), p.mites_steepness.value * (1.0 + 0.1 * z2[0]))
 }
 
@@ -190,7 +200,8 @@ fn bees(colony: &Colony, p: &Parameters, z: [f64; 4], age: f64, spoilt: f64, lan
     bees.unharmed[lane] = winter / all_left;
     bees.sealed_brood[lane] = colony.sealed_brood.at(z[1]).max(0.0);
     // Younger brood beside sealed brood, by the days each stage lasts, in a season in which laying falls.
-    bees.open_brood[lane] = 0.5 * bees.sealed_brood[lane];
+    bees.open_brood[lane] = 0.4 * bees.sealed_brood[lane];
+    colony::keep_what_bees_cover(bees, lane);
     bees.scatter[lane] = 1.0;
 }
 

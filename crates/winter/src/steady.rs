@@ -148,7 +148,7 @@ fn settle(shell: &Shell, laws: &Laws, outside: &Environment, block: &mut Block) 
     for at in 0..SETTLING_HOURS {
         let Some(hour) = outside.hour(at, 0) else { break };
         step::boundary::fill(shell, &hour, None, &mut boundary);
-        step::air::flow(shell, &boundary, &mut block.heat);
+        step::air::flow(shell, &boundary, &block.bees, &mut block.heat);
         step::cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);
         let (traits, bees) = (&block.traits, &block.bees);
         step::heat::solve(shell, laws, traits, &boundary, bees, &mut block.surfaces, &mut block.heat);

@@ -16,7 +16,7 @@ use crate::shell::Shell;
 /// One hour. Each state variable is renewed once, by the mechanism that owns it.
 #[inline(always)]
 pub(crate) fn hour(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut Block) {
-    air::flow(shell, boundary, &mut block.heat);
+    air::flow(shell, boundary, &block.bees, &mut block.heat);
     cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);
     heat::solve(shell, laws, &block.traits, boundary, &block.bees, &mut block.surfaces, &mut block.heat);
     water::balance(shell, laws, boundary, block);

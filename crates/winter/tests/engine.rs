@@ -38,7 +38,7 @@ fn mean(trajectory: &Trajectory, of: impl Fn(&MemberEnd) -> f64) -> f64 {
 }
 
 fn on_day(day: usize, action: Action) -> Schedule {
-    Schedule::new(vec![Event { hour: 24 * day, colony: 0, action }])
+    Schedule::new(vec![Event { day, colony: 0, action }])
 }
 
 #[test]
@@ -125,11 +125,11 @@ fn many_mites_end_a_colony_by_mites_and_few_do_not() {
 #[test]
 fn feed_given_in_time_saves_a_hungry_colony() {
     let environment = environment(3.5);
-    let hungry = || housed(colony(18_000.0, 7.0));
+    let hungry = || housed(colony(18_000.0, 5.0));
     let nothing = one(&environment, hungry(), &Schedule::default());
-    let solid = Action::SolidFeed { stores: Kilogram::new(8.0) };
-    let in_time = one(&environment, hungry(), &on_day(90, solid.clone()));
-    let too_late = one(&environment, hungry(), &on_day(220, solid));
+    let solid = Action::SolidFeed { stores: Kilogram::new(10.0) };
+    let in_time = one(&environment, hungry(), &on_day(60, solid.clone()));
+    let too_late = one(&environment, hungry(), &on_day(215, solid));
     assert!(mean(&in_time, MemberEnd::alive) > mean(&nothing, MemberEnd::alive) + 0.3);
     assert!((mean(&too_late, MemberEnd::alive) - mean(&nothing, MemberEnd::alive)).abs() < 0.05);
 }
@@ -152,10 +152,7 @@ fn frames_moved_between_colonies_keep_the_food_of_the_yard() {
     let colonies = [housed(colony(15_000.0, 20.0)), housed(colony(15_000.0, 8.0))];
     let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
     let stores = Kilogram::new(2.5);
-    let moved = Schedule::new(vec![
-        Event { hour: 0, colony: 0, action: Action::FrameOut { stores } },
-        Event { hour: 0, colony: 1, action: Action::FrameIn { stores } },
-    ]);
+    let moved = Schedule::new(vec![Event { day: 0, colony: 0, action: Action::MoveFrames { to: 1, stores } }]);
     let total = |out: &[Trajectory]| {
         let all = |t: &Trajectory| t.day(Daily::Stores, 0).iter().map(|v| f64::from(*v)).sum::<f64>();
         all(&out[0]) + all(&out[1])
@@ -171,7 +168,7 @@ fn uniting_leaves_one_stronger_colony_and_an_empty_hive() {
     let parameters = Parameters::shipped().unwrap();
     let colonies = [housed(colony(4_000.0, 8.0)), housed(colony(12_000.0, 12.0))];
     let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
-    let united = Schedule::new(vec![Event { hour: 0, colony: 0, action: Action::Unite { into: 1 } }]);
+    let united = Schedule::new(vec![Event { day: 0, colony: 0, action: Action::Unite { into: 1 } }]);
     let out = run(&yard, &united, settings(Record::Days));
     let bees = |t: &Trajectory| t.day(Daily::Bees, 5).iter().map(|v| f64::from(*v)).sum::<f64>() / MEMBERS as f64;
     assert_eq!(bees(&out[0]), 0.0);

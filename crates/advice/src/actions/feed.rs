@@ -22,6 +22,8 @@ const MOST_FRAMES: usize = 3;
 const AHEAD: usize = 21;
 /// Fondant put on at one time, at most: two blocks.
 const MOST_FONDANT: Kilogram = Kilogram::new(10.0);
+/// Days after which syrup begun today counts as stores in the model (judgement: the first of it within days).
+const SYRUP_TAKEN: i64 = 7;
 /// Hours of work.
 const WORK_LID_OFF: f64 = 0.2;
 const WORK_SYRUP: f64 = 1.0;
@@ -41,7 +43,7 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
         from: question.as_of,
         by: question.as_of.saturating_add(14.days()),
         cost: WORK_FRAMES * question.apiary.money.hour,
-        events: vec![Event { hour: 0, colony: situation.colony, action: Action::BringNear }],
+        events: vec![Event { day: 0, colony: situation.colony, action: Action::BringNear }],
         caution: Some("do it on a calm day before the cluster is tight; leave brood combs where they are"),
         rule: None,
         sources: vec!["isolation starvation as the model reaches it", "common practice"],
@@ -74,10 +76,7 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
         from: question.as_of,
         by: question.as_of.saturating_add(21.days()),
         cost: WORK_FRAMES * question.apiary.money.hour,
-        events: vec![
-            Event { hour: 0, colony: giver, action: Action::FrameOut { stores } },
-            Event { hour: 0, colony: situation.colony, action: Action::FrameIn { stores } },
-        ],
+        events: vec![Event { day: 0, colony: giver, action: Action::MoveFrames { to: situation.colony, stores } }],
         caution: Some("only between healthy colonies of the same yard: combs carry foulbrood"),
         rule: Some("a frame of sealed stores against the cluster is the first remedy where there is one".to_owned()),
         sources: vec!["common practice"],
@@ -140,7 +139,7 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
         by: begin.max(question.as_of),
         cost: sugar.get() * question.apiary.money.sugar_per_kg + WORK_SYRUP * question.apiary.money.hour,
         events: vec![Event {
-            hour: (days_left.max(0) as usize) * 24,
+            day: days_left.clamp(0, SYRUP_TAKEN) as usize,
             colony: situation.colony,
             action: Action::Syrup { stores: short },
         }],
@@ -164,7 +163,10 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
             "one in ten colonies like this is hungry by {}; set three weeks ahead of that",
             words::day(base.date(day))
         ),
-        None => "few go hungry before spring, but most reach it with nearly nothing".to_owned(),
+        None => format!(
+            "few go hungry before spring, but the worst tenth reaches it with {} within reach or less",
+            worst_tenth(situation).show(question.system, 1)
+        ),
     };
     let hunger = hunger.unwrap_or_else(|| base.environment.days().saturating_sub(AHEAD));
     let fondant = half_kilograms(short / STORES_PER_FONDANT).min(MOST_FONDANT);
@@ -176,7 +178,7 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
         by: base.date(day),
         cost: fondant.get() * question.apiary.money.fondant_per_kg + WORK_LID_OFF * question.apiary.money.hour,
         events: vec![Event {
-            hour: 24 * day,
+            day,
             colony: situation.colony,
             action: Action::SolidFeed { stores: fondant * STORES_PER_FONDANT },
         }],
@@ -187,6 +189,12 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
         ),
         sources: vec!["computed run-out", "common practice"],
     })
+}
+
+/// What one member in ten has within reach at the end, at most.
+fn worst_tenth(situation: &Situation<'_>) -> Kilogram {
+    let left: Vec<f64> = situation.ends().iter().map(|end| end.reachable.get()).collect();
+    Kilogram::new(crate::statistics::quantile(&left, 0.1))
 }
 
 fn half_kilograms(mass: Kilogram) -> Kilogram {

@@ -14,7 +14,7 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
                 text::say("{\n  \"faults\": []\n}");
             } else {
                 let (hives, colonies) = (apiary.hives.len(), apiary.colonies.len());
-                text::say(&format!("{name}: no faults; {hives} hives, {colonies} colonies."));
+                text::say(&format!("{name}: no faults; hives: {hives}, colonies: {colonies}."));
                 for advisory in advisories {
                     let note = format!("- line {}, {}: {}", advisory.line, advisory.field, advisory.text);
                     text::say(&text::wrapped(&note, 2));

@@ -30,7 +30,7 @@ fn question(arguments: &HiveArguments, own_bees: f64) -> anyhow::Result<SteadyQu
     let wind = with_unit::<MetrePerSecond>("--wind", &arguments.wind, "m/s")?;
     let bees = arguments.bees.unwrap_or(own_bees);
     for (option, value, low, high) in [
-        ("--outside (°C)", outside.celsius(), -60.0, 45.0),
+        ("--outside (°C; a winter cluster is asked about)", outside.celsius(), -60.0, 15.0),
         ("--humidity", arguments.humidity, 0.0, 100.0),
         ("--wind (m/s)", wind.get(), 0.0, 60.0),
         ("--bees", bees, 0.0, 100_000.0),

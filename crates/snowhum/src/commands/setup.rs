@@ -40,6 +40,9 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
 
 /// The hive after every change of one `--try`.
 fn try_of(apiary: &Apiary, at: usize, text: &str) -> anyhow::Result<Try> {
+    if text.split(';').all(|part| part.trim().is_empty()) {
+        return Err(exit::input("--try \"\": says no change; write one such as \"lid=50 mm foam\""));
+    }
     let colony = &apiary.colonies[at];
     let mut hive = apiary.hive_of(colony).cloned().ok_or_else(|| exit::input("the colony has no hive"))?;
     let mut cost = 0.0;

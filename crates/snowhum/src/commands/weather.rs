@@ -72,15 +72,27 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
     }
     text::say(&text::weather::table(&imported.months, common.units.into()));
     if let Some(out) = &arguments.out {
-        text::say(&format!("Whole hours written to {}", out.display()));
+        text::say(&text::wrapped(
+            &format!("Whole hours written to {}; to use them: --weather {0} --columns \"{WRITTEN}\"", out.display()),
+            2,
+        ));
     }
     Ok(())
 }
 
+/// The columns of written hours, as `--columns` wants them.
+const WRITTEN: &str = "time=time_utc,temperature=temperature_c:C,wind=wind_m_s:m/s,precipitation=precipitation_mm:mm";
+
 /// Whole hours as a station's CSV, to be read again with `--columns`.
 fn write_hours(read: &Completed, out: &Path) -> anyhow::Result<()> {
     let failed = |error: std::io::Error| exit::environment(format!("{} cannot be written: {error}", out.display()));
-    let mut file = std::io::BufWriter::new(std::fs::File::create(out).map_err(failed)?);
+    let created = std::fs::OpenOptions::new().write(true).create_new(true).open(out);
+    let mut file = std::io::BufWriter::new(created.map_err(|error| match error.kind() {
+        std::io::ErrorKind::AlreadyExists => {
+            exit::input(format!("{} exists already and was left as it is; choose another name", out.display()))
+        }
+        _ => failed(error),
+    })?);
     let hours = &read.hourly;
     writeln!(file, "time_utc,temperature_c,humidity,wind_m_s,global_w_m2,precipitation_mm,snow_m").map_err(failed)?;
     for at in 0..hours.len() {

@@ -1,6 +1,6 @@
 //! Openings as ways for air.
 
-use snowhum_apiary::{Floor, FrameWay, Hive, OpeningKind, Side};
+use snowhum_apiary::{FrameWay, Hive, OpeningKind, Side};
 
 use super::plan::Plan;
 use crate::Parameters;
@@ -14,8 +14,6 @@ pub(crate) struct AirWays {
     pub(crate) stack_cold: f64,
     pub(crate) low: Openings,
     pub(crate) high: Openings,
-    /// Open mesh under the hive, m².
-    pub(crate) mesh_area: f64,
     /// Difference of wind pressure coefficients between low and high openings.
     pub(crate) wind_pressure: f64,
     pub(crate) wind_pumping: f64,
@@ -48,14 +46,11 @@ impl AirWays {
     pub(crate) fn of(hive: &Hive, plan: &Plan, p: &Parameters) -> Self {
         let (low, high) = openings(hive);
         let way = if hive.frames == FrameWay::Warm { WARM_WAY } else { 1.0 };
-        let mesh_area =
-            if hive.floor == Floor::OpenMesh { sum(hive, OpeningKind::Mesh).min(plan.footprint) } else { 0.0 };
         Self {
             stack_warm: stack_between(hive, plan.cold_height, plan.height),
             stack_cold: stack_between(hive, 0.0, plan.cold_height),
             low,
             high,
-            mesh_area,
             wind_pressure: wind_pressure(hive),
             wind_pumping: p.wind_pumping.value * way,
             has_hole: if high.area > 0.0 { 1.0 } else { 0.0 },

@@ -20,6 +20,7 @@ impl Plan {
     pub(crate) fn of(hive: &Hive, p: &Parameters) -> Self {
         let (length, width) = hive.boxes.first().map_or((0.465, 0.373), |b| (b.length.get(), b.width.get()));
         let height = hive.boxes.iter().map(|b| b.depth.get()).sum::<f64>() + hive.rim.get();
+        let height = height.max(0.05);
         let warm_height = (p.zone_share.value * height).min(p.zone_height.value);
         let perimeter = 2.0 * (length + width);
         Self {

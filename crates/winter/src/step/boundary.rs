@@ -2,7 +2,7 @@
 
 use crate::block::{Boundary, FLOOR, LID, LOW_WALL, WALL};
 use crate::environment::Hour;
-use crate::lanes::{LANES, clamp, gate, min};
+use crate::lanes::{LANES, Lanes, clamp, gate, min};
 use crate::shell::Shell;
 
 /// Radiative part of the outside film at emissivity 0.9 and 0 °C, W/(m² K): ISO 6946.
@@ -49,5 +49,15 @@ pub(crate) fn fill(shell: &Shell, hour: &Hour<'_>, neighbour: Option<&[f32; LANE
         boundary.wall_sees[i] = sunny + share * (f64::from(beside[i]) - sunny);
         boundary.floor[i] = shell.faces.area[FLOOR] / (shell.faces.resistance[FLOOR] + film) + shell.faces.edge[FLOOR];
         boundary.entrance_snow_free[i] = 1.0 - (1.0 - ENTRANCE_UNDER_SNOW) * gate(snow > shell.stand + 0.03);
+    }
+}
+
+/// Outer face of the upper walls, °C: where a touching hive meets this one.
+#[inline(always)]
+pub(crate) fn outer_face(shell: &Shell, boundary: &Boundary, inner_face: &Lanes, face: &mut [f32; LANES]) {
+    for i in 0..LANES {
+        let film = 1.0 / (4.0 + 4.0 * boundary.wind[i] + RADIATIVE);
+        let share = film / (shell.faces.resistance[WALL] + film);
+        face[i] = (boundary.wall_sees[i] + share * (inner_face[i] - boundary.wall_sees[i])) as f32;
     }
 }

@@ -12,8 +12,15 @@ const SEALED_DAYS: f64 = 12.0;
 const WARMTH_DAYS: f64 = 14.0;
 /// Width of the viability limit, as a share of it (judgement).
 const VIABLE_WIDTH: f64 = 0.2;
+/// Hazard a day of a colony twice as long without a meal as most outlive, and the most (judgement).
+const HUNGER: f64 = 4.0;
+const MOST_HUNGER: f64 = 5.0;
 /// Food out of reach above which a starved colony starved beside food.
 const FOOD_NEAR: f64 = 0.7;
+/// Days from the middle emergence of winter bees to the first: late August at Winnipeg (Mattila, Harris and Otis 2001).
+const FIRST_WINTER_BEES: f64 = -25.0;
+/// Brood cells a bee can keep warm and fed, at most (judgement).
+const CELLS_A_BEE: f64 = 3.0;
 /// Brood cells below which there is no nest to warm.
 const LEAST_NEST: f64 = 50.0;
 
@@ -66,11 +73,13 @@ fn die(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) -> Lane
 fn rear(laws: &Laws, season: Season, block: &mut Block) {
     let (bees, tally, stores) = (&mut block.bees, &mut block.tally, &mut block.stores);
     let season_allows = if season.rising {
-        clamp((season.day_length - 7.5) / 7.0, 0.03, 1.0)
+        clamp((season.day_length - 8.0) / 6.5, 0.02, 1.0)
     } else {
-        clamp((season.day_length - 10.0) / 8.0, 0.0, 1.0)
+        0.6 * clamp((season.day_length - 10.0) / 8.0, 0.0, 1.0)
     };
-    let is_winter_bee = gate(!season.rising);
+    let is_summer_bee = gate(!season.rising && season.winter_bee_age < FIRST_WINTER_BEES);
+    let is_winter_bee = gate(!season.rising) - is_summer_bee;
+    let is_spring_bee = gate(season.rising);
     for i in 0..LANES {
         bees.warmth[i] += (tally.warm[i] / 24.0 - bees.warmth[i]) / WARMTH_DAYS;
         let warmth = clamp((bees.warmth[i] - laws.laying_warmth) / laws.laying_warmth_width, -40.0, 40.0);
@@ -92,8 +101,18 @@ fn rear(laws: &Laws, season: Season, block: &mut Block) {
         bees.winter[i] += emerging * is_winter_bee * (1.0 - spoilt);
         bees.damaged[i] += emerging * is_winter_bee * spoilt;
         bees.unharmed[i] += emerging * is_winter_bee;
-        bees.spring[i] += emerging * (1.0 - is_winter_bee);
+        bees.spring[i] += emerging * is_spring_bee;
+        bees.summer[i] += emerging * is_summer_bee;
+        keep_what_bees_cover(bees, i);
     }
+}
+
+/// Brood that too few bees cover dies.
+pub(crate) fn keep_what_bees_cover(bees: &mut Bees, i: usize) {
+    let brood = bees.open_brood[i] + bees.sealed_brood[i];
+    let kept = min(1.0, CELLS_A_BEE * total(bees, i) / (brood + 1e-300));
+    bees.open_brood[i] *= kept;
+    bees.sealed_brood[i] *= kept;
 }
 
 /// What the new number of bees and brood means for the cluster.
@@ -113,9 +132,12 @@ pub(crate) fn resize(laws: &Laws, bees: &mut Bees) {
 fn decide(laws: &Laws, block: &mut Block) {
     let (bees, stores, traits, fate) = (&block.bees, &block.stores, &block.traits, &mut block.fate);
     for i in 0..LANES {
+        if fate.living[i] == 0.0 {
+            continue;
+        }
         let near = stores.above[i] + stores.beside[i] + stores.far[i] + stores.feed[i] > FOOD_NEAR;
-        let meals_missed = stores.hungry_hours[i] / laws.hours_between_meals;
-        let hunger = min(meals_missed * meals_missed, 5.0);
+        let overdue = max(stores.hungry_hours[i] / laws.hours_between_meals - 1.0, 0.0);
+        let hunger = min(HUNGER * overdue * overdue, MOST_HUNGER);
         let count = total(bees, i);
         let failing = |bees_left: f64| failing(laws, traits.viable[i], bees_left);
         let old = bees.winter[i] + bees.damaged[i] + bees.summer[i];
