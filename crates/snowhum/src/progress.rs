@@ -20,3 +20,9 @@ pub(crate) fn during<T>(what: &str, work: impl FnOnce() -> T) -> T {
         result
     })
 }
+
+/// Says something about an answer, on stderr.
+#[expect(clippy::print_stderr, reason = "messages to the keeper go to stderr")]
+pub(crate) fn note(text: &str) {
+    eprintln!("{text}");
+}

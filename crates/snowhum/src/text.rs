@@ -9,14 +9,23 @@ pub(crate) mod weather;
 
 use std::io::Write;
 
+use crate::exit;
+
 /// Columns of the page.
 pub(crate) const WIDTH: usize = 80;
 
 /// Prints to stdout. A reader that has gone away (a closed pipe) is no fault of the answer.
-pub(crate) fn say(text: &str) {
+///
+/// # Errors
+/// When the answer cannot be written, as on a full disk.
+pub(crate) fn say(text: &str) -> anyhow::Result<()> {
     let mut out = std::io::stdout().lock();
-    let written = writeln!(out, "{}", text.trim_end_matches('\n'));
-    drop(written.and_then(|()| out.flush()));
+    match writeln!(out, "{}", text.trim_end_matches('\n')).and_then(|()| out.flush()) {
+        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
+            Err(exit::environment(format!("the answer cannot be written: {error}")))
+        }
+        _ => Ok(()),
+    }
 }
 
 /// Breaks a text at spaces to fit the page, every line but the first indented by `indent`.

@@ -104,6 +104,7 @@ fn broken_weather_ends_with_code_two_and_names_file_line_and_remedy() {
 fn imported_hours_can_be_read_again() {
     let file = unpacked("northway_isd_lite_2018_oct_2019_may");
     let out = folder().join("hours.csv");
+    drop(std::fs::remove_file(&out));
     let import = Command::new(env!("CARGO_BIN_EXE_snowhum"))
         .args(["weather", "import"])
         .arg(&file)

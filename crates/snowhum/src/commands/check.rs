@@ -11,19 +11,19 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
     match snowhum_apiary::read_bytes(&bytes, &name) {
         Ok((apiary, advisories)) => {
             if common.json {
-                text::say("{\n  \"faults\": []\n}");
+                text::say("{\n  \"faults\": []\n}")?;
             } else {
                 let (hives, colonies) = (apiary.hives.len(), apiary.colonies.len());
-                text::say(&format!("{name}: no faults; hives: {hives}, colonies: {colonies}."));
+                text::say(&format!("{name}: no faults; hives: {hives}, colonies: {colonies}."))?;
                 for advisory in advisories {
                     let note = format!("- line {}, {}: {}", advisory.line, advisory.field, advisory.text);
-                    text::say(&text::wrapped(&note, 2));
+                    text::say(&text::wrapped(&note, 2))?;
                 }
             }
             Ok(())
         }
         Err(faults) if common.json => {
-            text::say(&serde_json::to_string_pretty(&faults)?);
+            text::say(&serde_json::to_string_pretty(&faults)?)?;
             Err(exit::input(format!("{name}: {} faults", faults.faults.len())))
         }
         Err(faults) => Err(exit::input(faults)),

@@ -16,9 +16,9 @@ pub(super) fn run(arguments: &DeadBeesArguments, common: &Common) -> anyhow::Res
     };
     let answer = dead_bees(&question, &Parameters::shipped()?);
     if common.json {
-        text::say(&serde_json::to_string_pretty(&answer)?);
+        text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        text::say(&text::dead_bees::words(&answer, question.days));
+        text::say(&text::dead_bees::words(&answer, question.days))?;
     }
     Ok(())
 }

@@ -18,9 +18,9 @@ pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<
     let parameters = Parameters::shipped()?;
     let answer = hive(housed, &parameters, question);
     if common.json {
-        text::say(&serde_json::to_string_pretty(&answer)?);
+        text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        text::say(&text::hive::words(&housed.colony.name, &housed.hive, &question, &answer, common.units.into()));
+        text::say(&text::hive::words(&housed.colony.name, &housed.hive, &question, &answer, common.units.into()))?;
     }
     Ok(())
 }

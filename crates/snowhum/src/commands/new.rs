@@ -18,6 +18,6 @@ pub(super) fn run(file: &Path) -> anyhow::Result<()> {
     created
         .write_all(snowhum_apiary::template_text().as_bytes())
         .map_err(|error| exit::environment(format!("{shown} cannot be written: {error}")))?;
-    text::say(&format!("Wrote {shown}. Fill it in, then: snowhum check {shown}"));
+    text::say(&format!("Wrote {shown}. Fill it in, then: snowhum check {shown}"))?;
     Ok(())
 }

@@ -18,9 +18,9 @@ pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<
 pub(super) fn tell(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<()> {
     let answer = answer(apiary, arguments, common)?;
     if common.json {
-        text::say(&serde_json::to_string_pretty(&answer)?);
+        text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        text::say(&text::plan::words(&answer, common.units.into()));
+        text::say(&text::plan::words(&answer, common.units.into()))?;
     }
     let urgent: Vec<&str> = answer
         .colonies
@@ -37,6 +37,9 @@ pub(super) fn tell(apiary: &Apiary, arguments: &RunArguments, common: &Common) -
 fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
     let parameters = Parameters::shipped()?;
     let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(apiary, arguments))?;
+    if as_of > apiary.as_of {
+        progress::note(&format!("The counts are of {}; they are taken as they stand for {as_of}.", apiary.as_of));
+    }
     let apiary = Apiary { site: weather.site.clone(), ..apiary.clone() };
     let question = PlanQuestion {
         apiary: &apiary,

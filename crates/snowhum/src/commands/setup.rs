@@ -31,9 +31,9 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
     let answer = progress::during("computing the set-ups", || compare(&question, at, &tries))
         .ok_or_else(|| exit::input(format!("colony {} has no hive", arguments.colony)))?;
     if common.json {
-        text::say(&serde_json::to_string_pretty(&answer)?);
+        text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        text::say(&text::setup::words(&answer, &apiary.money.currency));
+        text::say(&text::setup::words(&answer, &apiary.money.currency))?;
     }
     Ok(())
 }

@@ -24,9 +24,9 @@ fn show(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
     let zone = zone(&weather.site)?;
     let shown = Shown::of(&apiary.name, as_of, weather.spring, &weather.winter, &zone);
     if common.json {
-        text::say(&serde_json::to_string_pretty(&shown)?);
+        text::say(&serde_json::to_string_pretty(&shown)?)?;
     } else {
-        text::say(&text::weather::words(&shown, common.units.into()));
+        text::say(&text::weather::words(&shown, common.units.into()))?;
     }
     Ok(())
 }
@@ -59,23 +59,23 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
         months: text::weather::months(std::slice::from_ref(&read.hourly), &zone),
     };
     if common.json {
-        text::say(&serde_json::to_string_pretty(&imported)?);
+        text::say(&serde_json::to_string_pretty(&imported)?)?;
         return Ok(());
     }
     let coldest = snowhum_units::Kelvin::from_celsius(coldest).show(common.units.into(), 1);
     text::say(&text::wrapped(
         &format!("{}: {} hours from {}, coldest {coldest}", imported.files, imported.hours, imported.from),
         2,
-    ));
+    ))?;
     for note in &imported.notes {
-        text::say(&text::wrapped(&format!("- {note}"), 2));
+        text::say(&text::wrapped(&format!("- {note}"), 2))?;
     }
-    text::say(&text::weather::table(&imported.months, common.units.into()));
+    text::say(&text::weather::table(&imported.months, common.units.into()))?;
     if let Some(out) = &arguments.out {
         text::say(&text::wrapped(
             &format!("Whole hours written to {}; to use them: --weather {0} --columns \"{WRITTEN}\"", out.display()),
             2,
-        ));
+        ))?;
     }
     Ok(())
 }

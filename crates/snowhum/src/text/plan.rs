@@ -58,10 +58,11 @@ fn overview(plan: &PlanAnswer) -> String {
 
 /// The word for a colony that needs nothing.
 const SOUND: &str = "sound";
+/// Chance of being alive, fed and queenright from which a colony is called sound.
+const LIKELY: f64 = 0.8;
 
 /// The one word a keeper wants first, and what it is about.
 fn need(colony: &ColonyPlan) -> String {
-    const LIKELY: f64 = 0.8;
     let chance = colony.alive_fed_queenright;
     if colony.shortage_kg >= 0.5 {
         return if chance < LIKELY { "act: food" } else { "watch: food" }.to_owned();
@@ -152,6 +153,9 @@ fn food(colony: &ColonyPlan, system: System) -> String {
 }
 
 fn hive(hive: &HiveVerdict, system: System) -> String {
+    if hive.heat_loss_w_per_k == 0.0 {
+        return entry("Hive", "its bees are gone before the coldest month");
+    }
     let water = &hive.condensation_g_per_day;
     let grams = |value: f64| match system {
         System::Metric => format!("{value:.0} g"),
@@ -215,6 +219,9 @@ fn months(colony: &ColonyPlan, system: System) -> String {
         System::Metric => ("g", 1.0, 0),
         System::Us => ("oz", 1.0 / 28.349_523, 1),
     };
+    if colony.food_g_per_day.is_empty() {
+        return String::new();
+    }
     let mut page = entry("Food a day", &format!("{} {unit}", line(&colony.food_g_per_day, scale, decimals)));
     page += &entry("Dead a day", &format!("{} bees", line(&colony.dead_bees_per_day, 1.0, 0)));
     page
@@ -222,10 +229,11 @@ fn months(colony: &ColonyPlan, system: System) -> String {
 
 fn actions(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
     let mut page = String::new();
-    if colony.actions.is_empty() && need(colony) == SOUND {
-        page += &entry("Worth doing", "nothing: it is sound as it is");
-    } else if colony.nothing_helps {
-        page += &entry("Worth doing", "nothing you can do now changes this by more than chance does");
+    let likely = colony.alive_fed_queenright >= LIKELY;
+    if colony.actions.is_empty() && likely {
+        page += &entry("To do", "nothing now");
+    } else if colony.nothing_helps && !likely {
+        page += &entry("To do", "no action now changes this by more than chance does");
     }
     for (at, action) in colony.actions.iter().enumerate() {
         page += &one_action(plan, at, action);
