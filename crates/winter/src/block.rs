@@ -212,6 +212,8 @@ lanes! {
         core_mantle,
         /// Share of the core that is brood nest.
         nest,
+        /// What the nest's warmth over a broodless core asks of the cluster, K, times the cluster's scale round a nest.
+        nest_scale,
         /// Two-week mean of the air round the cluster, °C.
         warmth,
         /// Days since the last flight.

@@ -174,8 +174,11 @@ fn answer(
     let caught = |at: usize| block.surfaces[at].flux[0].max(0.0);
     let food = heat.metabolic[0] / laws.honey_energy;
     let dioxide = food * laws.dioxide_per_honey / flow.max(1e-12) * MOLAR_AIR / MOLAR_CO2;
-    let brood_warmth = (laws.core_brood - laws.core_broodless) * (1.0 - bees.nest[0]);
-    let nest = if bees.nest[0] > 0.0 { heat.core[0] + brood_warmth } else { heat.core[0] };
+    // What the nest has over the mean of the core, when the cluster gives what the nest asks.
+    let asked = block.traits.core_air[0] * bees.nest_scale[0] / bees.core_air[0].max(1e-12);
+    let over = (laws.core_brood - laws.core_broodless - asked).max(0.0);
+    let nest =
+        if bees.nest[0] > 0.0 { (heat.core[0] + over).min(laws.core_brood.max(heat.core[0])) } else { heat.core[0] };
     let celsius = Kelvin::from_celsius;
     SteadyAnswer {
         heat: Watt::new(power),

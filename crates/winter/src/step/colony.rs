@@ -121,7 +121,10 @@ pub(crate) fn resize(laws: &Laws, bees: &mut Bees) {
         bees.mass[i] = total(bees, i) * laws.bee_mass;
         bees.size[i] = (bees.mass[i] / laws.reference_mass).cbrt().powi(2);
         let brood = bees.open_brood[i] + bees.sealed_brood[i];
-        bees.nest[i] = gate(brood > LEAST_NEST) * brood / (brood + laws.nest_cells);
+        let nest = gate(brood > LEAST_NEST) * brood / (brood + laws.nest_cells);
+        let round_nest = exp(laws.log_area_ratio * laws.nest_looseness * nest);
+        bees.nest[i] = nest;
+        bees.nest_scale[i] = bees.size[i] * round_nest * nest * (laws.core_brood - laws.core_broodless);
     }
 }
 

@@ -11,6 +11,9 @@ use crate::laws::Laws;
 use crate::shell::Shell;
 use crate::step::air::AIR_HEAT;
 
+/// Air round the cluster from which a day is mild to it, °C: rest no longer falls below (see the law of rest).
+const MILD: f64 = 10.0;
+
 /// How a surface answers its zone in an hour: its end and its mean are each `held + share * zone`.
 #[derive(Clone, Copy)]
 struct Hanging {
@@ -155,11 +158,11 @@ fn meet(
 
         let core_air = bees.core_air[i] * sensible;
         let mantle_air = bees.mantle_air[i] * sensible;
-        let core_wanted = laws.core_broodless + bees.nest[i] * (laws.core_brood - laws.core_broodless);
+        let for_nest = sensible * traits.core_air[i] * bees.nest_scale[i];
         let rest_at = clamp(heat.warm[i], 10.0, 20.0);
         let rest = sensible * bees.mass[i] * laws.rest_power * exp(laws.rest_per_kelvin * (rest_at - 20.0));
         let ceiling = sensible * min(traits.power_ceiling[i] * bees.mass[i], heat.fuel[i]);
-        let for_core = (core_air * core_wanted + fixed) / (total + core_air);
+        let for_core = (core_air * laws.core_broodless + for_nest + fixed) / (total + core_air);
         let for_mantle = (mantle_air * laws.mantle_floor + fixed) / (total + mantle_air);
         let per_total = 1.0 / total;
         let for_rest = (rest + fixed) * per_total;
@@ -173,8 +176,13 @@ fn meet(
         heat.warm[i] = warm;
         heat.cold[i] = cold;
         heat.metabolic[i] = metabolic;
-        heat.mantle[i] = warm + occupied * metabolic / mantle_air;
-        heat.core[i] = heat.mantle[i] + occupied * metabolic / (bees.core_mantle[i] + 1e-12);
+        let mantle = warm + occupied * metabolic / mantle_air;
+        let core = mantle + occupied * metabolic / (bees.core_mantle[i] + 1e-12);
+        // On mild days bees spread over the combs before a core grows warmer than a nest: the same heat, a slacker cluster.
+        let most = max(laws.core_brood, warm);
+        let spread = if core > most && warm > MILD { (most - warm) / (core - warm) } else { 1.0 };
+        heat.mantle[i] = warm + spread * (mantle - warm);
+        heat.core[i] = warm + spread * (core - warm);
         heat.air_loss[i] =
             carried * (warm - boundary.air[i]) + heat.exchange_low[i] * AIR_HEAT * (cold - boundary.air[i]);
     }
