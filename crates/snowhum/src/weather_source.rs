@@ -5,9 +5,11 @@ mod files;
 use jiff::ToSpan;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
-use snowhum_advice::yard;
+use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Site};
+use snowhum_units::System;
 use snowhum_weather::{Climate, Ensemble, Hourly, generate, season};
+use snowhum_winter::Parameters;
 
 use crate::args::RunArguments;
 use crate::exit;
@@ -25,12 +27,14 @@ const SHORTEST_WINTER: i64 = 7;
 
 /// Everything a plan needs of the weather.
 pub(crate) struct Weather {
+    /// The day the plan starts.
+    as_of: Date,
     /// From the start of the as-of date to spring.
     pub(crate) winter: Ensemble,
     /// From high summer.
-    pub(crate) autumn: Ensemble,
+    autumn: Ensemble,
     /// First day of `autumn`.
-    pub(crate) autumn_from: Date,
+    autumn_from: Date,
     /// First flow plus 14 days.
     pub(crate) spring: Date,
     /// The yard's site, moved to the weather's place where a file names one far from it.
@@ -54,6 +58,33 @@ impl Weather {
         Ok((weather, as_of))
     }
 
+    /// The question of a plan under this weather; `apiary` is [`Self::moved`].
+    pub(crate) fn question<'a>(
+        &'a self,
+        apiary: &'a Apiary,
+        parameters: &'a Parameters,
+        arguments: &RunArguments,
+        system: System,
+    ) -> PlanQuestion<'a> {
+        PlanQuestion {
+            apiary,
+            winter: &self.winter,
+            autumn: &self.autumn,
+            autumn_from: self.autumn_from,
+            as_of: self.as_of,
+            spring: self.spring,
+            parameters,
+            members: arguments.members as usize,
+            seed: arguments.seed,
+            system,
+        }
+    }
+
+    /// The yard at the weather's place.
+    pub(crate) fn moved(&self, apiary: &Apiary) -> Apiary {
+        Apiary { site: self.site.clone(), ..apiary.clone() }
+    }
+
     fn of_climate(site: &Site, as_of: Date, autumn_from: Date, seed: u64) -> anyhow::Result<Self> {
         let place = yard::place(site);
         let zone = zone(site)?;
@@ -68,6 +99,7 @@ impl Weather {
         let draw = |from, days: i64| generate(place, &climate, &zone, from, 24 * days as usize, PATHS, seed);
         let (winter, autumn) = rayon::join(|| draw(as_of, days), || draw(autumn_from, AUTUMN_DAYS));
         Ok(Self {
+            as_of,
             winter: winter.map_err(exit::input)?,
             autumn: autumn.map_err(exit::input)?,
             autumn_from,
@@ -103,7 +135,7 @@ impl Weather {
                 .map_err(exit::input)?
             }
         };
-        Ok(Self { winter, autumn, autumn_from, spring, site })
+        Ok(Self { as_of, winter, autumn, autumn_from, spring, site })
     }
 }
 

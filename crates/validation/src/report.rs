@@ -1,7 +1,9 @@
 //! The page `docs/VALIDATION.md`.
 
+mod figures;
 mod founding;
 
+pub use figures::figures;
 pub use founding::NOT_INDEPENDENT;
 
 use std::fmt::Write as _;

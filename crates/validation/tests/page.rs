@@ -54,6 +54,12 @@ fn the_committed_page_is_a_fresh_one() {
 }
 
 #[test]
+fn the_committed_parameters_are_those_of_the_data() {
+    let committed = include_str!("../../../docs/PARAMETERS.md");
+    assert!(report::figures(&Parameters::shipped().unwrap()) == committed, "run `cargo xtask validate`");
+}
+
+#[test]
 fn checks_and_parameters_named_as_bound_together_exist() {
     let checks = all().unwrap();
     for (parameter, ids) in report::NOT_INDEPENDENT {

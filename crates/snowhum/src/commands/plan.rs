@@ -1,7 +1,7 @@
 //! `plan`: the winter ahead for each colony.
 
 use snowhum_advice::answer::PlanAnswer;
-use snowhum_advice::{PlanQuestion, plan};
+use snowhum_advice::plan;
 use snowhum_apiary::Apiary;
 use snowhum_winter::Parameters;
 
@@ -40,18 +40,7 @@ fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow:
     if as_of > apiary.as_of {
         progress::note(&format!("The counts are of {}; they are taken as they stand for {as_of}.", apiary.as_of));
     }
-    let apiary = Apiary { site: weather.site.clone(), ..apiary.clone() };
-    let question = PlanQuestion {
-        apiary: &apiary,
-        winter: &weather.winter,
-        autumn: &weather.autumn,
-        autumn_from: weather.autumn_from,
-        as_of,
-        spring: weather.spring,
-        parameters: &parameters,
-        members: arguments.members as usize,
-        seed: arguments.seed,
-        system: common.units.into(),
-    };
+    let apiary = weather.moved(apiary);
+    let question = weather.question(&apiary, &parameters, arguments, common.units.into());
     Ok(progress::during("computing the winter", || plan(&question)))
 }

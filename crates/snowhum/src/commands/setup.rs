@@ -1,6 +1,5 @@
 //! `setup`: winter set-ups side by side.
 
-use snowhum_advice::PlanQuestion;
 use snowhum_advice::setup::{Try, compare};
 use snowhum_apiary::{Apiary, SetupChange};
 use snowhum_winter::Parameters;
@@ -14,20 +13,9 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
     let at = sources::place_of(&apiary, &arguments.colony)?;
     let tries = arguments.tries.iter().map(|text| try_of(&apiary, at, text)).collect::<anyhow::Result<Vec<Try>>>()?;
     let parameters = Parameters::shipped()?;
-    let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.yard.run))?;
-    let apiary = Apiary { site: weather.site.clone(), ..apiary };
-    let question = PlanQuestion {
-        apiary: &apiary,
-        winter: &weather.winter,
-        autumn: &weather.autumn,
-        autumn_from: weather.autumn_from,
-        as_of,
-        spring: weather.spring,
-        parameters: &parameters,
-        members: arguments.yard.run.members as usize,
-        seed: arguments.yard.run.seed,
-        system: common.units.into(),
-    };
+    let (weather, _) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.yard.run))?;
+    let apiary = weather.moved(&apiary);
+    let question = weather.question(&apiary, &parameters, &arguments.yard.run, common.units.into());
     let answer = progress::during("computing the set-ups", || compare(&question, at, &tries))
         .ok_or_else(|| exit::input(format!("colony {} has no hive", arguments.colony)))?;
     if common.json {
