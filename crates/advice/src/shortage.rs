@@ -11,59 +11,28 @@ use crate::statistics::quantile;
 pub const LEFT_IN_SPRING: Kilogram = Kilogram::new(3.0);
 /// The members that should reach spring so.
 const CONFIDENCE: f64 = 0.9;
-/// Stores no colony needs more than.
+/// Stores no colony needs more than, kg.
 const AMPLE: f64 = 40.0;
-/// Runs that close in on the amount, after the one with ample stores.
-const ROUNDS: usize = 2;
-
-/// Bounds between which a shortage lies, with what the worst tenth has over [`LEFT_IN_SPRING`] at each.
-#[derive(Clone, Copy)]
-struct Bracket {
-    short: (f64, f64),
-    enough: (f64, f64),
-}
+/// Runs that close in on the amount.
+const ROUNDS: usize = 3;
 
 /// The shortage of every colony, in kilograms of stores taken over the cluster today.
 ///
 /// What is eaten depends on what is there (hungry colonies rear less and die earlier), so the amount is sought by giving
-/// it: each round gives every colony that lacks the amount where a straight line between the bounds says enough.
+/// it, from ample stores downwards: each round takes off what the worst tenth has over. Of a kilogram less to begin
+/// with at most a kilogram is missing at the end, so every amount tried is enough, and the last is the nearest.
 pub(crate) fn shortages(base: &Base<'_>) -> Vec<Kilogram> {
-    let before: Vec<f64> = base.trajectories.iter().map(surplus).collect();
-    let lacking: Vec<usize> = (0..before.len()).filter(|&at| before[at] < 0.0).collect();
-    if lacking.is_empty() {
-        return vec![Kilogram::ZERO; before.len()];
-    }
-    let with_ample = given(base, &lacking, |_| AMPLE);
-    let mut brackets: Vec<Bracket> = before
-        .iter()
-        .zip(&with_ample)
-        .map(|(short, enough)| Bracket { short: (0.0, *short), enough: (AMPLE, *enough) })
-        .collect();
-    for _ in 0..ROUNDS {
-        let surpluses = given(base, &lacking, |at| brackets[at].meeting());
-        for &at in &lacking {
-            brackets[at].close(surpluses[at]);
+    let lacks: Vec<bool> = base.trajectories.iter().map(|trajectory| surplus(trajectory) < 0.0).collect();
+    let mut amounts: Vec<f64> = lacks.iter().map(|lacks| if *lacks { AMPLE } else { 0.0 }).collect();
+    if lacks.contains(&true) {
+        for _ in 0..ROUNDS {
+            let surpluses = given(base, &amounts);
+            for (amount, surplus) in amounts.iter_mut().zip(surpluses).filter(|(amount, _)| **amount > 0.0) {
+                *amount = (*amount - surplus).clamp(0.0, AMPLE);
+            }
         }
     }
-    let amount = |at: usize| if before[at] < 0.0 { brackets[at].meeting() } else { 0.0 };
-    (0..before.len()).map(|at| Kilogram::new(amount(at))).collect()
-}
-
-impl Bracket {
-    /// Where a straight line between the bounds meets zero.
-    fn meeting(&self) -> f64 {
-        let ((a, fa), (b, fb)) = (self.short, self.enough);
-        if fb <= 0.0 { b } else { a + (b - a) * -fa / (fb - fa).max(1e-9) }
-    }
-
-    fn close(&mut self, surplus: f64) {
-        let tried = self.meeting();
-        if surplus < 0.0 {
-            self.short = (tried, surplus);
-        } else {
-            self.enough = (tried, surplus);
-        }
-    }
+    amounts.into_iter().map(Kilogram::new).collect()
 }
 
 /// What the worst tenth has within reach over what it should.
@@ -72,9 +41,11 @@ fn surplus(trajectory: &Trajectory) -> f64 {
     quantile(&over, 1.0 - CONFIDENCE)
 }
 
-/// Surpluses when each of `colonies` is given its amount today.
-fn given(base: &Base<'_>, colonies: &[usize], amount: impl Fn(usize) -> f64) -> Vec<f64> {
-    let feed = |&at: &usize| Event { day: 0, colony: at, action: Action::Syrup { stores: Kilogram::new(amount(at)) } };
-    let schedule = Schedule::new(colonies.iter().map(feed).collect());
+/// Surpluses when each colony is given its amount today.
+fn given(base: &Base<'_>, amounts: &[f64]) -> Vec<f64> {
+    let feed = |(at, kg): (usize, &f64)| {
+        (*kg > 0.0).then_some(Event { day: 0, colony: at, action: Action::Syrup { stores: Kilogram::new(*kg) } })
+    };
+    let schedule = Schedule::new(amounts.iter().enumerate().filter_map(feed).collect());
     run(&base.yard(&base.housed), &schedule, base.end_only()).iter().map(surplus).collect()
 }

@@ -7,11 +7,11 @@ use std::sync::OnceLock;
 use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
 use snowhum_advice::{PlanQuestion, hive, plan, yard};
 use snowhum_apiary::Apiary;
-use snowhum_units::{Fraction, Kelvin, MetrePerSecond, System};
+use snowhum_units::{Fraction, Kelvin, Kilogram, MetrePerSecond, System};
 use snowhum_weather::Ensemble;
 use snowhum_winter::{
-    Cause, Environment, Housed, MemberEnd, Parameters, Record, Schedule, Settings, StartFrom, SteadyQuestion,
-    Trajectory, Yard, run,
+    Action, Cause, Environment, Event, Housed, MemberEnd, Parameters, Record, Schedule, Settings, StartFrom,
+    SteadyQuestion, Trajectory, Yard, run,
 };
 
 mod common;
@@ -114,6 +114,23 @@ fn larch_and_aspen_come_out_clearly_worse_than_alder() {
 fn juniper_is_short_of_food_and_alder_is_not() {
     assert!(colony("Juniper").shortage_kg >= 3.0, "{}", colony("Juniper").shortage_kg);
     assert!(colony("Alder").shortage_kg < 0.5, "{}", colony("Alder").shortage_kg);
+}
+
+/// Given its shortage today, nine in ten members of a colony keep the 3 kg, and not many kilograms more.
+#[test]
+fn giving_the_shortage_leaves_the_worst_tenth_with_enough_and_little_more() {
+    let demo = demo();
+    for name in ["Birch", "Juniper", "Aspen"] {
+        let stores = Kilogram::new(colony(name).shortage_kg);
+        assert!(stores > Kilogram::new(0.5), "{name}");
+        let feed = Event { day: 0, colony: place(name), action: Action::Syrup { stores } };
+        let yard = Yard { environment: &demo.environment, parameters: &demo.parameters, colonies: &demo.housed };
+        let settings = Settings { members: MEMBERS, seed: 1, record: Record::End };
+        let fed = run(&yard, &Schedule::new(vec![feed]), settings).swap_remove(place(name));
+        let left: Vec<f64> = fed.ends.iter().map(|end| end.reachable.get()).collect();
+        let worst_tenth = snowhum_advice::statistics::quantile(&left, 0.1);
+        assert!((2.8..4.0).contains(&worst_tenth), "{name}: {stores} leave {worst_tenth} kg");
+    }
 }
 
 #[test]
