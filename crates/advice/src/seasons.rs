@@ -86,10 +86,9 @@ pub(crate) fn brood_begins(base: &Base<'_>, at: usize) -> OpenDates {
 }
 
 fn open_dates(base: &Base<'_>, days: impl Iterator<Item = Option<usize>>) -> OpenDates {
-    let values: Vec<f64> = days.map(|day| day.map_or(f64::INFINITY, |day| day as f64)).collect();
+    let mut sorted: Vec<f64> = days.map(|day| day.map_or(f64::INFINITY, |day| day as f64)).collect();
+    sorted.sort_by(f64::total_cmp);
     let date = |q: f64| {
-        let mut sorted = values.clone();
-        sorted.sort_by(f64::total_cmp);
         let at = (q * (sorted.len().saturating_sub(1)) as f64).round() as usize;
         sorted.get(at).filter(|day| day.is_finite()).map(|day| base.date(*day as usize))
     };

@@ -5,7 +5,7 @@ use crate::materials::{StockMaterial, material, materials};
 use crate::nearest::nearest;
 use crate::shipped::same_name;
 use crate::{Layer, Material};
-use snowhum_units::Metre;
+use snowhum_units::{Metre, SquareMetreKelvinPerWatt};
 use std::str::FromStr;
 
 /// Thinnest and thickest sheet, m.
@@ -30,6 +30,12 @@ impl FromStr for Layer {
 }
 
 impl Layer {
+    /// Thermal resistance of the sheet, films left out.
+    #[must_use]
+    pub fn resistance(&self) -> SquareMetreKelvinPerWatt {
+        SquareMetreKelvinPerWatt::new(self.thickness.get() / self.material.conductivity.get())
+    }
+
     /// The shelf the material stands on, unless it is the keeper's own.
     #[must_use]
     pub fn stock(&self) -> Option<&'static StockMaterial> {

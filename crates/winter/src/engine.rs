@@ -180,22 +180,10 @@ fn mean_by_path<'a>(
     }
     for (at, sum) in sums.iter_mut().enumerate() {
         let group = (at % paths) / LANES;
-        // A path no member of the lender walks takes the first group's mean.
-        *sum = if counts[group] > 0.0 { *sum / counts[group] } else { f32::NAN };
+        // Groups no member of the lender walks stay zero: a borrower has as many members, so it walks none of them.
+        *sum /= counts[group].max(1.0);
     }
-    fill_unwalked(&mut sums, paths, &counts);
     sums
-}
-
-fn fill_unwalked(sums: &mut [f32], paths: usize, counts: &[f32]) {
-    let Some(walked) = counts.iter().position(|count| *count > 0.0) else { return };
-    for row in sums.chunks_mut(paths) {
-        for group in 0..counts.len() {
-            if counts[group] == 0.0 {
-                row.copy_within(walked * LANES..(walked + 1) * LANES, group * LANES);
-            }
-        }
-    }
 }
 
 /// One block over some days, on its own.

@@ -4,6 +4,7 @@ use crate::block::Block;
 use crate::ends::Ends;
 use crate::lanes::LANES;
 use crate::shell::Shell;
+use crate::step::colony::total;
 use snowhum_units::Kilogram;
 
 macro_rules! daily {
@@ -168,7 +169,7 @@ pub(crate) fn figures(shell: &Shell, block: &Block) -> DayFigures {
         let excess = tally.excess[i] / 24.0;
         put(Daily::Stores, all_food(stores, i));
         put(Daily::Reachable, reachable(stores, i));
-        put(Daily::Bees, bees.winter[i] + bees.damaged[i] + bees.summer[i] + bees.spring[i]);
+        put(Daily::Bees, total(bees, i));
         put(Daily::Brood, bees.open_brood[i] + bees.sealed_brood[i]);
         put(Daily::Died, bees.died[i]);
         put(Daily::Eaten, tally.eaten[i]);
@@ -200,7 +201,7 @@ pub(crate) fn member_end(block: &Block, i: usize) -> MemberEnd {
         reachable: Kilogram::new(reachable(stores, i)),
         stores: Kilogram::new(all_food(stores, i)),
         used: Kilogram::new(stores.used[i]),
-        bees: bees.winter[i] + bees.damaged[i] + bees.summer[i] + bees.spring[i],
+        bees: total(bees, i),
         first_hungry_day: hungry.is_finite().then_some(hungry as u32),
     }
 }

@@ -7,7 +7,7 @@ mod plan;
 use snowhum_apiary::Hive;
 use snowhum_units::Pascal;
 
-pub(crate) use air_ways::AirWays;
+pub(crate) use air_ways::{AirWays, SLOT_HEIGHT};
 pub(crate) use faces::Faces;
 pub(crate) use plan::Plan;
 

@@ -68,7 +68,7 @@ pub(super) fn close_mesh(situation: &Situation<'_>) -> Option<Candidate> {
 }
 
 fn resistance(sheets: &[snowhum_apiary::Layer]) -> f64 {
-    sheets.iter().map(|sheet| sheet.thickness.get() / sheet.material.conductivity.get()).sum()
+    sheets.iter().map(|sheet| sheet.resistance().get()).sum()
 }
 
 /// A candidate that changes the hive today; `fill` puts in the words and the price.

@@ -29,8 +29,6 @@ pub(crate) struct Openings {
     /// Cracks, m².
     pub(crate) always: f64,
     pub(crate) discharge: f64,
-    /// m.
-    pub(crate) opening_height: f64,
 }
 
 /// Wind pressure differences (windward +0.6, lee -0.3: from memory): openings on different sides, on one, cracks.
@@ -40,7 +38,7 @@ const CRACKS: f64 = 0.3;
 /// Wind gets between combs that lie across the entrance less than between those that point at it (judgement).
 const WARM_WAY: f64 = 0.7;
 /// Height of an entrance slot, m (half-inch to 20 mm, common practice).
-const SLOT_HEIGHT: f64 = 0.015;
+pub(crate) const SLOT_HEIGHT: f64 = 0.015;
 
 impl AirWays {
     pub(crate) fn of(hive: &Hive, plan: &Plan, p: &Parameters) -> Self {
@@ -70,18 +68,8 @@ fn openings(hive: &Hive) -> (Openings, Openings) {
         |kind: OpeningKind| hive.openings.iter().find(|o| o.kind == kind).map_or(0.61, |o| o.discharge.get());
     let cracks = sum(OpeningKind::Crack) / 2.0;
     let (entrance, hole, mesh) = (sum(OpeningKind::Entrance), sum(OpeningKind::UpperHole), sum(OpeningKind::Mesh));
-    let low = Openings {
-        area: entrance,
-        always: cracks + mesh,
-        discharge: discharge(OpeningKind::Entrance),
-        opening_height: SLOT_HEIGHT,
-    };
-    let high = Openings {
-        area: hole,
-        always: cracks,
-        discharge: discharge(OpeningKind::UpperHole),
-        opening_height: hole.sqrt(),
-    };
+    let low = Openings { area: entrance, always: cracks + mesh, discharge: discharge(OpeningKind::Entrance) };
+    let high = Openings { area: hole, always: cracks, discharge: discharge(OpeningKind::UpperHole) };
     (low, high)
 }
 

@@ -104,7 +104,7 @@ fn film(hive: &Hive, p: &Parameters) -> [f64; SURFACES] {
 
 /// Sheets in series without films, m² K/W.
 fn sheets_resistance(sheets: &[Layer]) -> f64 {
-    sheets.iter().map(|sheet| sheet.thickness.get() / sheet.material.conductivity.get()).sum()
+    sheets.iter().map(|sheet| sheet.resistance().get()).sum()
 }
 
 /// A still air layer between plain faces near 0 °C, m² K/W.

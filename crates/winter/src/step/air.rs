@@ -2,7 +2,7 @@
 
 use crate::block::{Bees, Boundary, Heat};
 use crate::lanes::{LANES, clamp, gate, max};
-use crate::shell::Shell;
+use crate::shell::{SLOT_HEIGHT, Shell};
 
 const GRAVITY: f64 = 9.80665;
 /// Dry air, J/(kg K).
@@ -41,7 +41,7 @@ pub(crate) fn flow(shell: &Shell, boundary: &Boundary, bees: &Bees, heat: &mut H
         heat.through[i] = fanning * a * b * (2.0 * density * pressure_pa / both).sqrt();
 
         let excess = max(heat.cold[i] - boundary.air[i], 0.0);
-        let buoyant = low.discharge * (1.0 / 3.0) * (GRAVITY * low.opening_height * excess * per_kelvin).sqrt();
+        let buoyant = low.discharge * (1.0 / 3.0) * (GRAVITY * SLOT_HEIGHT * excess * per_kelvin).sqrt();
         let pumped = shell.ways.wind_pumping * boundary.wind[i];
         heat.exchange_low[i] = density * free_low * (buoyant + pumped);
     }
