@@ -12,6 +12,7 @@ mod section;
 mod shape;
 mod site;
 mod stores;
+mod visits;
 mod yard;
 
 pub(crate) use hive::wall_absorptance;

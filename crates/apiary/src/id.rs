@@ -19,4 +19,8 @@ id! {
     HiveId;
     /// Id of a colony, the bees.
     ColonyId;
+    /// Id of a note.
+    NoteId;
+    /// Id of a visit: one walk past the hives.
+    VisitId;
 }

@@ -1,6 +1,6 @@
 //! Where the hives stand, and what things cost there.
 
-use crate::{ApiaryId, Colony, Hive};
+use crate::{ApiaryId, Colony, Hive, Note};
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_units::{Degree, Metre};
@@ -24,6 +24,9 @@ pub struct Apiary {
     pub hives: Vec<Hive>,
     /// The colonies, each in a hive of `hives`.
     pub colonies: Vec<Colony>,
+    /// What was noted since, by time and id. A plan does not read it.
+    #[serde(default)]
+    pub notes: Vec<Note>,
 }
 
 impl Apiary {

@@ -35,6 +35,11 @@ impl Report {
         Faults { file: file.to_owned(), faults: vec![fault] }
     }
 
+    /// Whether nothing has been found wrong so far.
+    pub(crate) fn is_clean(&self) -> bool {
+        self.faults.is_empty() && !self.broken
+    }
+
     /// The line of a byte, from 1.
     pub(crate) fn line_at(&self, byte: usize) -> usize {
         self.line_starts.partition_point(|start| *start <= byte).max(1)

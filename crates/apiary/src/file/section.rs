@@ -34,6 +34,18 @@ impl<'a> Section<'a> {
         Some(Entry { value: value.get_ref(), spot })
     }
 
+    /// Every value of the table with its place, in the order written.
+    pub(crate) fn entries(&self, report: &Report) -> Vec<Entry<'a>> {
+        let mut entries: Vec<(usize, Entry<'a>)> = Vec::new();
+        for (name, value) in self.table.iter() {
+            let key: &str = name.get_ref();
+            let spot = Spot { line: report.line_at(name.span().start), field: self.field(key) };
+            entries.push((name.span().start, Entry { value: value.get_ref(), spot }));
+        }
+        entries.sort_by_key(|(start, _)| *start);
+        entries.into_iter().map(|(_, entry)| entry).collect()
+    }
+
     /// The value of a key; a fault if it is not there.
     pub(crate) fn need(&self, key: &str, remedy: &str, report: &mut Report) -> Option<Entry<'a>> {
         let found = self.get(key, report);

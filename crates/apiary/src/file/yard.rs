@@ -4,7 +4,7 @@ use super::hive::{self, Builder, NamedHive};
 use super::report::{Report, Spot};
 use super::section::{Section, shown};
 use super::shape::MOST_HIVES;
-use super::{colony, layers, site};
+use super::{colony, layers, site, visits};
 use crate::shipped::same_name;
 use crate::{Apiary, ApiaryId, Colony, Hive, HiveId};
 use jiff::civil::Date;
@@ -15,7 +15,7 @@ use uuid::Uuid;
 /// Names under which ids are made when a file gives none (a version 5 UUID of "snowhum yard file").
 const NAMESPACE: Uuid = Uuid::from_u128(0x6a0d_5a5e_6f5b_5d0c_9c1e_7b1c_0f3a_9e21);
 
-const SECTIONS: [&str; 6] = ["apiary", "site", "money", "material", "hive", "colony"];
+const SECTIONS: [&str; 7] = ["apiary", "site", "money", "material", "hive", "colony", "visit"];
 
 /// The header: what the yard is called and when it was looked at.
 struct Header {
@@ -46,15 +46,19 @@ pub(crate) fn read(text: &str, report: &mut Report) -> Option<Apiary> {
     hive::join_neighbours(&mut hives, report);
     unlike_ids(&hives, &colonies, report);
     let header = header?;
+    let site = site?;
+    let colonies: Vec<Colony> = colonies.into_iter().map(|(colony, _)| colony).collect();
+    let notes = visits::read(&root, header.id, &site.zone, &colonies, report);
     Some(Apiary {
         id: header.id,
         name: header.name,
         invented: header.invented,
         as_of: header.as_of,
-        site: site?,
+        site,
         money: money?,
         hives: hives.into_iter().map(|named| named.hive).collect::<Option<Vec<Hive>>>()?,
-        colonies: colonies.into_iter().map(|(colony, _)| colony).collect(),
+        colonies,
+        notes,
     })
 }
 

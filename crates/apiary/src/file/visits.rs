@@ -1,0 +1,147 @@
+//! The winter's log in a yard file: visits, and at each of them what was noted at which colony.
+
+use super::report::{Report, Spot};
+use super::section::{Entry as Value, Section, shown};
+use super::yard::id_of;
+use crate::fault::Wrong;
+use crate::shipped::same_name;
+use crate::{ApiaryId, Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, split_entries};
+use jiff::civil::DateTime;
+use jiff::tz::TimeZone;
+use snowhum_units::{Kelvin, MetrePerSecond};
+use toml::de::DeValue;
+
+const SNOW: [(&str, SnowCover); 3] = [("none", SnowCover::None), ("old", SnowCover::Old), ("new", SnowCover::New)];
+/// Most visits a file may list.
+const MOST_VISITS: usize = 5_000;
+
+/// The colonies a note may be about.
+struct Known<'a> {
+    colonies: &'a [Colony],
+    /// Whether every colony of the file could be read: only then is an unknown name at fault itself.
+    complete: bool,
+}
+
+/// What the notes of a visit share.
+struct Visit {
+    at: jiff::Timestamp,
+    written: String,
+    conditions: Conditions,
+}
+
+pub(super) fn read(
+    root: &Section<'_>,
+    yard: ApiaryId,
+    zone: &str,
+    colonies: &[Colony],
+    report: &mut Report,
+) -> Vec<Note> {
+    let sections = root.tables("visit", report);
+    let zone = TimeZone::get(zone).unwrap_or(TimeZone::UTC);
+    if let Some(first) = sections.get(MOST_VISITS) {
+        report.fault(&first.spot, format!("is visit {}", MOST_VISITS + 1), "keep a yard file to one winter");
+    }
+    let known = Known { colonies, complete: report.is_clean() };
+    let mut notes = Vec::new();
+    for section in sections.iter().take(MOST_VISITS) {
+        section.only(&["at", "air", "snow", "wind", "seen"], report);
+        let Some(visit) = visit(section, &zone, report) else { continue };
+        let visit_id = VisitId(id_of(yard, "visit", &visit.written));
+        let Some(seen) = section.need("seen", "write [visit.seen] and a line for each colony below it", report) else {
+            continue;
+        };
+        let Some(seen) = seen.section("[visit.seen]", report) else { continue };
+        for line in seen.entries(report) {
+            let Some((colony, entries)) = noted(&line, &known, report) else { continue };
+            let id = NoteId(id_of(yard, "note", &format!("{}/{}", visit.written, colony.0)));
+            notes.push(Note { id, visit: visit_id, colony, at: visit.at, conditions: visit.conditions, entries });
+        }
+    }
+    notes.sort_by_key(|note| (note.at, note.id));
+    notes
+}
+
+fn visit(section: &Section<'_>, zone: &TimeZone, report: &mut Report) -> Option<Visit> {
+    const WHEN: &str = "write the day and the hour, such as at = 2025-11-24T10:00:00";
+    let moment = section.need("at", WHEN, report).and_then(|entry| moment(&entry, WHEN, report));
+    let air_k = section.get("air", report).map(|entry| air(&entry, report));
+    let wind = section.get("wind", report).map(|entry| wind(&entry, report));
+    let snow = section.get("snow", report).map(|entry| entry.word(&SNOW, report));
+    let conditions = Conditions { air_k: shared(air_k)?, snow: shared(snow)?, wind_m_per_s: shared(wind)? };
+    let moment = moment?;
+    let at = zone.to_ambiguous_timestamp(moment).compatible().ok()?;
+    Some(Visit { at, written: moment.to_string(), conditions })
+}
+
+/// What is not there is not known; what is there and wrong spoils the visit.
+fn shared<T>(value: Option<Option<T>>) -> Option<Option<T>> {
+    match value {
+        None => Some(None),
+        Some(None) => None,
+        Some(Some(value)) => Some(Some(value)),
+    }
+}
+
+fn moment(entry: &Value<'_>, remedy: &str, report: &mut Report) -> Option<DateTime> {
+    let written = match entry.value {
+        DeValue::Datetime(moment) if moment.time.is_some() => moment.to_string(),
+        DeValue::Datetime(moment) => format!("{moment}T12:00:00"),
+        _ => entry.text(report)?.trim().to_owned(),
+    };
+    let moment = written.parse::<DateTime>().ok().filter(|moment| (1950..=2150).contains(&moment.year()));
+    if moment.is_none() {
+        report.fault(&entry.spot, format!("\"{}\" is no time", shown(&written)), remedy);
+    }
+    moment
+}
+
+fn air(entry: &Value<'_>, report: &mut Report) -> Option<Kelvin> {
+    let written: Kelvin = measured(entry, report)?;
+    if (-70.0..=50.0).contains(&written.celsius()) {
+        return Some(written);
+    }
+    report.fault(&entry.spot, "cannot be", "write the air's temperature, such as \"-5 C\"");
+    None
+}
+
+fn wind(entry: &Value<'_>, report: &mut Report) -> Option<MetrePerSecond> {
+    let written: MetrePerSecond = measured(entry, report)?;
+    if (0.0..=60.0).contains(&written.get()) {
+        return Some(written);
+    }
+    report.fault(&entry.spot, "cannot be", "write the wind, such as \"3 m/s\"");
+    None
+}
+
+fn measured<Q: std::str::FromStr<Err = snowhum_units::ParseError>>(
+    entry: &Value<'_>,
+    report: &mut Report,
+) -> Option<Q> {
+    let text = entry.text(report)?;
+    text.parse().map_err(|error| report.wrong(&entry.spot, Wrong::from(error))).ok()
+}
+
+/// The colony a line is about, and what it says of it.
+fn noted(line: &Value<'_>, known: &Known<'_>, report: &mut Report) -> Option<(ColonyId, Vec<Entry>)> {
+    let name = line.spot.field.rsplit_once("seen.").map_or("", |(_, name)| name).to_owned();
+    let find = |name: &str| known.colonies.iter().find(|colony| same_name(&colony.name, name)).map(|colony| colony.id);
+    let colony = find(&name);
+    if colony.is_none() {
+        if known.complete {
+            line.no_such_word(&name, known.colonies.iter().map(|colony| colony.name.as_str()), report);
+        }
+        return None;
+    }
+    let text = line.text(report)?;
+    let mut entries = Vec::new();
+    for written in split_entries(text) {
+        match Entry::read(written, &find) {
+            Ok(entry) => entries.push(entry),
+            Err(wrong) => report.wrong(
+                &Spot { field: format!("{} \"{}\"", line.spot.field, shown(written)), ..line.spot.clone() },
+                wrong,
+            ),
+        }
+    }
+    Some((colony?, entries)).filter(|(_, entries)| !entries.is_empty())
+}

@@ -1,0 +1,466 @@
+//! Notes as keepers write them: `what=how`, several on a line with `;` between.
+
+use super::Entry;
+use super::act::{Act, Feed};
+use super::sign::{
+    DeadCount, DeadPlace, DroppingsPlace, Entrance, Flight, Listening, ProbePlace, Seen, Sign, UpperHoleSign,
+};
+use super::weighing::{Heft, Weighing};
+use crate::fault::Wrong;
+use crate::nearest::nearest;
+use crate::shipped::same_name;
+use crate::{ColonyId, TreatmentClass};
+use snowhum_units::{Fraction, Kelvin, Kilogram};
+
+/// What can be noted, each with an example.
+const EXAMPLES: [(&str, &str); 35] = [
+    ("dead", "dead=22 on snow"),
+    ("entrance", "entrance=clear"),
+    ("hole", "hole=new rime"),
+    ("hum", "hum=heard by ear"),
+    ("flight", "flight=well"),
+    ("pollen", "pollen=yes"),
+    ("droppings", "droppings=on snow"),
+    ("melt", "melt=yes"),
+    ("stripes", "stripes=5"),
+    ("stores", "stores=8 kg ± 2 kg"),
+    ("scale", "scale=46 kg"),
+    ("lift", "lift=21 kg, 19 kg"),
+    ("side", "side=17 kg"),
+    ("heft", "heft=light"),
+    ("inside", "inside=12 C under lid"),
+    ("humidity", "humidity=75 %"),
+    ("warm spot", "warm spot=yes"),
+    ("bees", "bees=seen, 5 seams"),
+    ("drones", "drones=yes"),
+    ("queen", "queen=dead"),
+    ("larvae", "larvae=yes"),
+    ("wings", "wings=yes"),
+    ("robbers", "robbers=yes"),
+    ("wasps", "wasps=yes"),
+    ("bird", "bird=yes"),
+    ("mouse", "mouse=yes"),
+    ("damage", "damage=yes"),
+    ("smell", "smell=yes"),
+    ("colony", "colony=dead"),
+    ("fed", "fed=5 kg fondant"),
+    ("frames", "frames=3.6 kg from Alder"),
+    ("changed", "changed=lid=50 mm foam"),
+    ("treated", "treated=oxalic"),
+    ("united", "united=Birch"),
+    ("did", "did=brushed"),
+];
+
+const SEEN: [(&str, Seen); 4] = [("yes", Seen::Yes), ("no", Seen::No), ("seen", Seen::Yes), ("none", Seen::No)];
+const PLACES: [(&str, DeadPlace); 5] = [
+    ("snow", DeadPlace::Snow),
+    ("ground", DeadPlace::Ground),
+    ("board", DeadPlace::Board),
+    ("tray", DeadPlace::Tray),
+    ("guard", DeadPlace::Guard),
+];
+const ENTRANCES: [(&str, Entrance); 3] =
+    [("clear", Entrance::Clear), ("blocked", Entrance::Blocked), ("cleared", Entrance::Cleared)];
+const HOLES: [(&str, UpperHoleSign); 4] = [
+    ("new rime", UpperHoleSign::NewRime),
+    ("rime", UpperHoleSign::Rime),
+    ("damp", UpperHoleSign::Damp),
+    ("dry", UpperHoleSign::Dry),
+];
+const HEARD: [(&str, Seen); 2] = [("heard", Seen::Yes), ("silent", Seen::No)];
+const LISTENING: [(&str, Listening); 3] =
+    [("ear", Listening::Ear), ("tube", Listening::Tube), ("knock", Listening::Knock)];
+const FLIGHTS: [(&str, Flight); 4] =
+    [("well", Flight::Well), ("thin", Flight::Thin), ("traffic", Flight::Traffic), ("none", Flight::None)];
+const DROPPINGS: [(&str, DroppingsPlace); 3] =
+    [("on snow", DroppingsPlace::Snow), ("on hive", DroppingsPlace::Hive), ("none", DroppingsPlace::None)];
+const HEFTS: [(&str, Heft); 3] = [("light", Heft::Light), ("fair", Heft::Fair), ("heavy", Heft::Heavy)];
+const PROBES: [(&str, ProbePlace); 3] =
+    [("under lid", ProbePlace::UnderLid), ("combs", ProbePlace::Combs), ("floor", ProbePlace::Floor)];
+const FEEDS: [(&str, Feed); 6] = [
+    ("3:2 syrup", Feed::Syrup3To2),
+    ("2:1 syrup", Feed::Syrup2To1),
+    ("1:1 syrup", Feed::Syrup1To1),
+    ("fondant", Feed::Fondant),
+    ("candy", Feed::Candy),
+    ("sugar", Feed::Sugar),
+];
+const CLASSES: [(&str, TreatmentClass); 5] = [
+    ("formic", TreatmentClass::Formic),
+    ("thymol", TreatmentClass::Thymol),
+    ("oxalic", TreatmentClass::Oxalic),
+    ("strips", TreatmentClass::Strips),
+    ("other", TreatmentClass::Other),
+];
+const DONE: [(&str, Act); 4] = [
+    ("brushed", Act::Brushed),
+    ("brought near", Act::BroughtNear),
+    ("requeened", Act::Requeened),
+    ("moved", Act::Moved),
+];
+
+/// Every word a note may begin with, with an example of each.
+#[must_use]
+pub fn sign_examples() -> &'static [(&'static str, &'static str)] {
+    &EXAMPLES
+}
+
+/// Splits a line at its `;`.
+pub fn split_entries(line: &str) -> impl Iterator<Item = &str> {
+    line.split(';').map(str::trim).filter(|entry| !entry.is_empty())
+}
+
+impl Entry {
+    /// Reads one `what=how`; `colony` finds a colony by its name.
+    ///
+    /// ```
+    /// use snowhum_apiary::{DeadCount, DeadPlace, Entry, Sign};
+    /// let entry = Entry::read("dead=22 on snow", &|_| None).unwrap();
+    /// let count = DeadCount::Counted(22);
+    /// assert_eq!(entry, Entry::Sign(Sign::DeadBees { count, place: DeadPlace::Snow }));
+    /// let wrong = Entry::read("hole=frosty", &|_| None).unwrap_err();
+    /// assert!(wrong.remedy.contains("new rime"));
+    /// ```
+    ///
+    /// # Errors
+    /// When the text is no note, with what would be right.
+    pub fn read(text: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Result<Self, Wrong> {
+        const LONGEST: usize = 500;
+        if text.chars().count() > LONGEST {
+            return Err(Wrong::new("the note is far too long", format!("write at most {LONGEST} letters")));
+        }
+        let Some((what, how)) = text.split_once('=') else {
+            return Err(Wrong::new(format!("\"{text}\" has no \"=\""), known()));
+        };
+        let (what, how) = (what.trim().to_lowercase(), how.trim());
+        let seen = || word(how, &SEEN);
+        let sign = match what.as_str() {
+            "words" => return Ok(Self::Words(how.to_owned())),
+            "fed" | "frames" | "changed" | "treated" | "united" | "did" => {
+                return act(&what, how, colony).map(Self::Act);
+            }
+            "dead" => dead_bees(how)?,
+            "entrance" => Sign::Entrance(word(how, &ENTRANCES)?),
+            "hole" | "upper hole" => Sign::UpperHole(word(how, &HOLES)?),
+            "hum" => hum(how)?,
+            "flight" => Sign::Flight(word(how, &FLIGHTS)?),
+            "pollen" => Sign::Pollen(seen()?),
+            "droppings" => Sign::Droppings(word(how, &DROPPINGS)?),
+            "melt" => Sign::MeltedSnow(seen()?),
+            "stripes" => Sign::Stripes { seams: seams(how)? },
+            "stores" | "scale" | "lift" | "side" | "heft" => Sign::Weight(weighing(&what, how)?),
+            "inside" => inside(how)?,
+            "humidity" => Sign::InsideHumidity { read: percent(how)? },
+            "warm spot" => Sign::ThermalSpot(seen()?),
+            "bees" => bees_seen(how)?,
+            "drones" => Sign::Drones(seen()?),
+            "queen" => word(how, &[("dead", Sign::DeadQueen)])?,
+            "larvae" => Sign::LarvaeThrownOut(seen()?),
+            "wings" => Sign::CrumpledWings(seen()?),
+            "robbers" => Sign::Robbers(seen()?),
+            "wasps" => Sign::Wasps(seen()?),
+            "bird" => Sign::Bird(seen()?),
+            "mouse" => Sign::Mouse(seen()?),
+            "damage" => Sign::Damage(seen()?),
+            "smell" => Sign::Smell(seen()?),
+            "colony" => word(how, &[("dead", Sign::SeenDead)])?,
+            _ => return Err(unknown(&what)),
+        };
+        Ok(Self::Sign(sign))
+    }
+
+    /// The note as it would be written; `name` gives a colony's name.
+    #[must_use]
+    pub fn written(&self, name: &dyn Fn(ColonyId) -> String) -> String {
+        match self {
+            Self::Words(words) => format!("words={words}"),
+            Self::Act(act) => written_act(act, name),
+            Self::Sign(sign) => written_sign(sign),
+        }
+    }
+}
+
+fn known() -> String {
+    let examples: Vec<String> = EXAMPLES.iter().map(|(_, example)| format!("\"{example}\"")).collect();
+    format!("write one of {}", examples.join(", "))
+}
+
+fn unknown(what: &str) -> Wrong {
+    let near = nearest(what, EXAMPLES.iter().map(|(word, _)| *word));
+    let example = near.and_then(|near| EXAMPLES.iter().find(|(word, _)| *word == near));
+    let remedy = example.map_or_else(known, |(_, example)| format!("did you mean \"{example}\"?"));
+    Wrong::new(format!("\"{what}\" is nothing that can be noted"), remedy)
+}
+
+fn word<T: Clone>(written: &str, choices: &[(&str, T)]) -> Result<T, Wrong> {
+    if let Some((_, choice)) = choices.iter().find(|(word, _)| same_name(word, written)) {
+        return Ok(choice.clone());
+    }
+    let list: Vec<String> = choices.iter().map(|(word, _)| format!("\"{word}\"")).collect();
+    let near = nearest(written, choices.iter().map(|(word, _)| *word));
+    let remedy = match near {
+        Some(near) => format!("did you mean \"{near}\"? Known are {}", list.join(", ")),
+        None => format!("write one of {}", list.join(", ")),
+    };
+    Err(Wrong::new(format!("\"{written}\" is not known here"), remedy))
+}
+
+fn name_of<T: PartialEq>(value: &T, choices: &[(&'static str, T)]) -> &'static str {
+    choices.iter().find(|(_, choice)| choice == value).map_or("", |(word, _)| word)
+}
+
+fn dead_bees(how: &str) -> Result<Sign, Wrong> {
+    let (count, place) = how.rsplit_once(" on ").or_else(|| how.rsplit_once(" behind ")).unwrap_or((how, "snow"));
+    let count = dead_count(count.trim())?;
+    Ok(Sign::DeadBees { count, place: word(place.trim(), &PLACES)? })
+}
+
+fn dead_count(text: &str) -> Result<DeadCount, Wrong> {
+    const MOST: u32 = 50_000;
+    let wrong = || {
+        let right = "write a number, \"none\", a band such as \"6-20\", or \"over 100\"";
+        Wrong::new(format!("\"{text}\" is no count of dead bees"), right)
+    };
+    let number = |text: &str| text.trim().parse::<u32>().ok().filter(|n| *n <= MOST);
+    if same_name(text, "none") {
+        return Ok(DeadCount::Counted(0));
+    }
+    if let Some(over) = text.strip_prefix("over ") {
+        return number(over).map(|n| DeadCount::Band(n + 1, None)).ok_or_else(wrong);
+    }
+    if let Some((least, most)) = text.split_once('-') {
+        let (least, most) = number(least).zip(number(most)).ok_or_else(wrong)?;
+        return if least <= most { Ok(DeadCount::Band(least, Some(most))) } else { Err(wrong()) };
+    }
+    number(text).map(DeadCount::Counted).ok_or_else(wrong)
+}
+
+fn hum(how: &str) -> Result<Sign, Wrong> {
+    let (heard, by) = how.split_once(" by ").unwrap_or((how, "ear"));
+    Ok(Sign::Hum { heard: word(heard.trim(), &HEARD)?, how: word(by.trim(), &LISTENING)? })
+}
+
+fn seams(how: &str) -> Result<f64, Wrong> {
+    const MOST: f64 = 30.0;
+    let number = how.trim_end_matches("seams").trim_end_matches("seam").trim();
+    let seams = number.parse::<f64>().ok().filter(|seams| (0.0..=MOST).contains(seams));
+    seams.ok_or_else(|| Wrong::new(format!("\"{how}\" is no number of seams"), "write a number from 0 to 30"))
+}
+
+fn weighing(what: &str, how: &str) -> Result<Weighing, Wrong> {
+    match what {
+        "stores" => {
+            let (mass, spread) = how.split_once('±').or_else(|| how.split_once("+-")).unwrap_or((how, "2 kg"));
+            Ok(Weighing::Stores { mass_kg: kilograms(mass, 150.0)?, plus_minus_kg: kilograms(spread, 50.0)? })
+        }
+        "scale" => Ok(Weighing::Scale { gross_kg: kilograms(how, 400.0)? }),
+        "lift" => two_sides(how),
+        "side" => Ok(Weighing::OneSide { read_kg: kilograms(how, 300.0)? }),
+        _ => Ok(Weighing::Heft(word(how, &HEFTS)?)),
+    }
+}
+
+fn two_sides(how: &str) -> Result<Weighing, Wrong> {
+    /// Hives mostly rest on rails a little in from their edges; none is told, none is taken.
+    const MOST_INSET: f64 = 0.4;
+    let (sides, inset) = how.split_once(" inset ").unwrap_or((how, "0 %"));
+    let Some((left, right)) = sides.split_once(',') else {
+        return Err(Wrong::new(
+            format!("\"{how}\" is not two sides"),
+            "write both, such as \"lift=21 kg, 19 kg inset 10 %\"",
+        ));
+    };
+    let inset = percent(inset)?.get();
+    if inset > MOST_INSET {
+        return Err(Wrong::new("the hive would rest on its middle", "write an inset of at most 40 % of its width"));
+    }
+    Ok(Weighing::TwoSidedLift {
+        left_kg: kilograms(left, 300.0)?,
+        right_kg: kilograms(right, 300.0)?,
+        inset_share: inset,
+    })
+}
+
+fn kilograms(text: &str, most_kg: f64) -> Result<Kilogram, Wrong> {
+    let mass: Kilogram = text.trim().parse()?;
+    if (0.0..=most_kg).contains(&mass.get()) {
+        return Ok(mass);
+    }
+    Err(Wrong::new(format!("\"{}\" cannot be", text.trim()), format!("write a mass from 0 to {most_kg} kg")))
+}
+
+fn percent(text: &str) -> Result<Fraction, Wrong> {
+    let number = text.trim().trim_end_matches('%').trim().parse::<f64>().ok();
+    let share = number.map(|percent| percent / 100.0).filter(|share| (0.0..=1.0).contains(share));
+    let wrong = || Wrong::new(format!("\"{}\" is no share", text.trim()), "write a per cent, such as \"75 %\"");
+    share.map(Fraction::new).ok_or_else(wrong)
+}
+
+fn inside(how: &str) -> Result<Sign, Wrong> {
+    let place = PROBES.iter().find(|(words, _)| how.to_lowercase().ends_with(words));
+    let (read, place) = match place {
+        Some((words, place)) => (&how[..how.len() - words.len()], *place),
+        None => (how, ProbePlace::UnderLid),
+    };
+    let read_k: Kelvin = read.trim().trim_end_matches(" at").trim().parse()?;
+    if !(-60.0..=60.0).contains(&read_k.celsius()) {
+        return Err(Wrong::new(format!("\"{how}\" cannot be"), "write a temperature from -60 C to 60 C"));
+    }
+    Ok(Sign::InsideTemperature { read_k, place })
+}
+
+fn bees_seen(how: &str) -> Result<Sign, Wrong> {
+    let (seen, count) = how.split_once(',').map_or((how, None), |(seen, count)| (seen, Some(count)));
+    if word(seen.trim(), &SEEN)? == Seen::No {
+        return Err(Wrong::new("no bees under the lid is weak", "leave it out, or write \"colony=dead\" if they are"));
+    }
+    Ok(Sign::ClusterSeen { seams: count.map(seams).transpose()? })
+}
+
+fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Result<Act, Wrong> {
+    let find = |name: &str| {
+        let name = name.trim();
+        let wrong = || Wrong::new(format!("no colony is called \"{name}\""), "write the name of a colony of this yard");
+        colony(name).ok_or_else(wrong)
+    };
+    match what {
+        "fed" => {
+            let Some((feed, kind)) = FEEDS.iter().find(|(words, _)| how.to_lowercase().ends_with(words)) else {
+                let kinds: Vec<&str> = FEEDS.iter().map(|(words, _)| *words).collect();
+                return Err(Wrong::new(
+                    format!("\"{how}\" does not say what was fed"),
+                    format!("end it with one of {}, such as \"fed=5 kg fondant\"", kinds.join(", ")),
+                ));
+            };
+            let mass = how[..how.len() - feed.len()].trim().trim_end_matches(" of");
+            Ok(Act::Fed { feed: *kind, mass_kg: kilograms(mass, 60.0)? })
+        }
+        "frames" => {
+            let Some((stores, giver)) = how.split_once(" from ") else {
+                return Err(Wrong::new(format!("\"{how}\" names no giver"), "write \"frames=3.6 kg from Alder\""));
+            };
+            Ok(Act::FramesFrom { giver: find(giver)?, stores_kg: kilograms(stores, 60.0)? })
+        }
+        "changed" => Ok(Act::Changed(how.parse()?)),
+        "treated" => Ok(Act::Treated(word(how, &CLASSES)?)),
+        "united" => Ok(Act::UnitedInto(find(how.strip_prefix("into ").unwrap_or(how))?)),
+        _ => word(how, &DONE),
+    }
+}
+
+fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> String {
+    match act {
+        Act::Fed { feed, mass_kg } => format!("fed={} kg {}", short(mass_kg.get()), name_of(feed, &FEEDS)),
+        Act::FramesFrom { giver, stores_kg } => format!("frames={} kg from {}", short(stores_kg.get()), name(*giver)),
+        Act::Changed(change) => format!("changed={change}"),
+        Act::Treated(class) => format!("treated={}", name_of(class, &CLASSES)),
+        Act::UnitedInto(other) => format!("united=into {}", name(*other)),
+        done => format!("did={}", name_of(done, &DONE)),
+    }
+}
+
+fn written_sign(sign: &Sign) -> String {
+    let seen = |what: &str, seen: &Seen| format!("{what}={}", name_of(seen, &SEEN));
+    match sign {
+        Sign::DeadBees { count, place } => {
+            let count = match count.bounds() {
+                (least, Some(most)) if least == most => least.to_string(),
+                (least, Some(most)) => format!("{least}-{most}"),
+                (least, None) => format!("over {}", least.saturating_sub(1)),
+            };
+            let on = if *place == DeadPlace::Guard { "behind" } else { "on" };
+            format!("dead={count} {on} {}", name_of(place, &PLACES))
+        }
+        Sign::Entrance(state) => format!("entrance={}", name_of(state, &ENTRANCES)),
+        Sign::UpperHole(state) => format!("hole={}", name_of(state, &HOLES)),
+        Sign::Hum { heard, how } => format!("hum={} by {}", name_of(heard, &HEARD), name_of(how, &LISTENING)),
+        Sign::Flight(flight) => format!("flight={}", name_of(flight, &FLIGHTS)),
+        Sign::Pollen(yes) => seen("pollen", yes),
+        Sign::Droppings(place) => format!("droppings={}", name_of(place, &DROPPINGS)),
+        Sign::MeltedSnow(yes) => seen("melt", yes),
+        Sign::Stripes { seams } => format!("stripes={}", short(*seams)),
+        Sign::Weight(weighing) => written_weighing(weighing),
+        Sign::InsideTemperature { read_k, place } => {
+            format!("inside={} C {}", short(read_k.celsius()), name_of(place, &PROBES))
+        }
+        Sign::InsideHumidity { read } => format!("humidity={} %", short(100.0 * read.get())),
+        Sign::ThermalSpot(yes) => seen("warm spot", yes),
+        Sign::ClusterSeen { seams: Some(seams) } => format!("bees=seen, {} seams", short(*seams)),
+        Sign::ClusterSeen { seams: None } => "bees=seen".to_owned(),
+        Sign::Drones(yes) => seen("drones", yes),
+        Sign::DeadQueen => "queen=dead".to_owned(),
+        Sign::LarvaeThrownOut(yes) => seen("larvae", yes),
+        Sign::CrumpledWings(yes) => seen("wings", yes),
+        Sign::Robbers(yes) => seen("robbers", yes),
+        Sign::Wasps(yes) => seen("wasps", yes),
+        Sign::Bird(yes) => seen("bird", yes),
+        Sign::Mouse(yes) => seen("mouse", yes),
+        Sign::Damage(yes) => seen("damage", yes),
+        Sign::Smell(yes) => seen("smell", yes),
+        Sign::SeenDead => "colony=dead".to_owned(),
+    }
+}
+
+fn written_weighing(weighing: &Weighing) -> String {
+    let kg = |mass: &Kilogram| format!("{} kg", short(mass.get()));
+    match weighing {
+        Weighing::Stores { mass_kg, plus_minus_kg } => format!("stores={} ± {}", kg(mass_kg), kg(plus_minus_kg)),
+        Weighing::Scale { gross_kg } => format!("scale={}", kg(gross_kg)),
+        Weighing::TwoSidedLift { left_kg, right_kg, inset_share } => {
+            format!("lift={}, {} inset {} %", kg(left_kg), kg(right_kg), short(100.0 * inset_share))
+        }
+        Weighing::OneSide { read_kg } => format!("side={}", kg(read_kg)),
+        Weighing::Heft(heft) => format!("heft={}", name_of(heft, &HEFTS)),
+    }
+}
+
+/// A number to three places at most, without idle zeros.
+fn short(value: f64) -> String {
+    let rounded = (value * 1e3).round() / 1e3;
+    rounded.to_string()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use uuid::Uuid;
+
+    #[test]
+    fn every_example_reads_and_is_written_as_it_reads() {
+        let id = ColonyId(Uuid::from_u128(7));
+        for (_, example) in EXAMPLES {
+            let entry = Entry::read(example, &|_| Some(id)).unwrap_or_else(|wrong| panic!("{example}: {wrong}"));
+            let written = entry.written(&|_| "Alder".to_owned());
+            assert_eq!(Entry::read(&written, &|_| Some(id)), Ok(entry), "{example} -> {written}");
+        }
+    }
+
+    #[test]
+    fn what_cannot_be_read_says_what_can() {
+        for (text, expected) in [
+            ("dead=many", "over 100"),
+            ("hole=frosty", "new rime"),
+            ("hmu=heard", "hum=heard by ear"),
+            ("fed=5 kg", "fondant"),
+            ("stores=8", "kg"),
+            ("united=Nobody", "name of a colony"),
+            ("lift=20 kg", "both"),
+            ("stripes=99", "0 to 30"),
+            ("inside=900 C", "-60 C"),
+            ("all well", "="),
+        ] {
+            let wrong = Entry::read(text, &|_| None).unwrap_err();
+            assert!(wrong.to_string().contains(expected), "{text}: {wrong}");
+        }
+    }
+
+    #[test]
+    fn notes_survive_json() {
+        let id = ColonyId(Uuid::from_u128(7));
+        for (_, example) in EXAMPLES {
+            let entry = Entry::read(example, &|_| Some(id)).unwrap();
+            let json = serde_json::to_string(&entry).unwrap();
+            assert_eq!(serde_json::from_str::<Entry>(&json).unwrap(), entry, "{json}");
+        }
+    }
+}
