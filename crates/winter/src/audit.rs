@@ -28,7 +28,12 @@ fn winter(dress: Dress, mut check: impl FnMut(&Shell, &Laws, &Block, &Block, usi
     let mut block = start::block(&colony, &shell, &outside, &p, key, 0);
     let mut boundary = Boundary::default();
     for hour in 0..24 * DAYS {
-        step::boundary::fill(&shell, &outside.hour(hour, 0).unwrap(), None, &mut boundary);
+        step::boundary::fill(
+            &shell,
+            &outside.hour(hour, &crate::environment::Walk::InOrder(0)).unwrap(),
+            None,
+            &mut boundary,
+        );
         let before = block.clone();
         step::hour(&shell, &laws, &boundary, &mut block);
         check(&shell, &laws, &before, &block, hour);

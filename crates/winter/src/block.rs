@@ -16,6 +16,12 @@ pub(crate) const FLOOR: usize = 3;
 /// Causes of an end, in the order of [`crate::Ends`].
 pub(crate) const CAUSES: usize = 6;
 
+/// State that is held lane by lane.
+pub(crate) trait CopyLane {
+    /// Makes lane `lane` what lane `from` of `other` is.
+    fn copy_lane(&mut self, lane: usize, other: &Self, from: usize);
+}
+
 macro_rules! lanes {
     ($(#[$outer:meta])* $vis:vis struct $name:ident { $($(#[$doc:meta])* $field:ident,)* }) => {
         $(#[$outer])*
@@ -24,6 +30,11 @@ macro_rules! lanes {
         impl Default for $name {
             fn default() -> Self {
                 Self { $($field: [0.0; LANES],)* }
+            }
+        }
+        impl CopyLane for $name {
+            fn copy_lane(&mut self, lane: usize, other: &Self, from: usize) {
+                $(self.$field[lane] = other.$field[from];)*
             }
         }
     };
@@ -238,6 +249,17 @@ pub(crate) struct Fate {
     pub(crate) living: Lanes,
 }
 
+impl CopyLane for Fate {
+    fn copy_lane(&mut self, lane: usize, other: &Self, from: usize) {
+        self.queenright[lane] = other.queenright[from];
+        self.queenless[lane] = other.queenless[from];
+        self.living[lane] = other.living[from];
+        for (ended, of) in self.ended.iter_mut().zip(&other.ended) {
+            ended[lane] = of[from];
+        }
+    }
+}
+
 impl Default for Fate {
     fn default() -> Self {
         Self { queenright: [1.0; LANES], queenless: [0.0; LANES], ended: [[0.0; LANES]; CAUSES], living: [1.0; LANES] }
@@ -319,4 +341,19 @@ pub(crate) struct Block {
     pub(crate) bees: Bees,
     pub(crate) fate: Fate,
     pub(crate) tally: Tally,
+}
+
+impl CopyLane for Block {
+    fn copy_lane(&mut self, lane: usize, other: &Self, from: usize) {
+        self.traits.copy_lane(lane, &other.traits, from);
+        self.heat.copy_lane(lane, &other.heat, from);
+        for (surface, of) in self.surfaces.iter_mut().zip(&other.surfaces) {
+            surface.copy_lane(lane, of, from);
+        }
+        self.water.copy_lane(lane, &other.water, from);
+        self.stores.copy_lane(lane, &other.stores, from);
+        self.bees.copy_lane(lane, &other.bees, from);
+        self.fate.copy_lane(lane, &other.fate, from);
+        self.tally.copy_lane(lane, &other.tally, from);
+    }
 }

@@ -2,7 +2,7 @@
 
 use jiff::civil::Date;
 use snowhum_physics::sun;
-use snowhum_units::{Degree, Fraction, Kelvin, MetrePerSecond, Pascal};
+use snowhum_units::{Degree, Fraction, Kelvin, Metre, MetrePerSecond, Pascal};
 use snowhum_weather::{Ensemble, Place};
 
 use crate::lanes::{LANES, saturation_ratio};
@@ -29,6 +29,17 @@ pub struct Environment {
     columns: Columns,
 }
 
+/// The outside at the hives in one hour.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Outside {
+    /// Air.
+    pub air: Kelvin,
+    /// Wind at the height of the hives.
+    pub wind: MetrePerSecond,
+    /// Depth of lying snow.
+    pub snow: Metre,
+}
+
 #[derive(Debug, Clone, Default)]
 struct Columns {
     air: Vec<f32>,
@@ -42,14 +53,54 @@ struct Columns {
 
 /// One hour for the lanes of a block.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Hour<'a> {
-    pub(crate) air: &'a [f32; LANES],
-    pub(crate) ratio: &'a [f32; LANES],
-    pub(crate) wind: &'a [f32; LANES],
-    pub(crate) wall_sun: &'a [f32; LANES],
-    pub(crate) roof_sun: &'a [f32; LANES],
-    pub(crate) snow: &'a [f32; LANES],
-    pub(crate) flight: &'a [f32; LANES],
+pub(crate) struct Hour {
+    pub(crate) air: [f32; LANES],
+    pub(crate) ratio: [f32; LANES],
+    pub(crate) wind: [f32; LANES],
+    pub(crate) wall_sun: [f32; LANES],
+    pub(crate) roof_sun: [f32; LANES],
+    pub(crate) snow: [f32; LANES],
+    pub(crate) flight: [f32; LANES],
+}
+
+/// The weather paths that the lanes of a block walk.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Walk {
+    /// Neighbouring paths from this one on.
+    InOrder(usize),
+    /// Each its own.
+    Each([u32; LANES]),
+}
+
+impl Walk {
+    /// The walk of block `index` as members enter: member `m` walks path `m mod paths`.
+    pub(crate) fn of_block(index: usize, paths: usize) -> Self {
+        Self::InOrder((index * LANES) % paths.max(LANES))
+    }
+
+    /// The path of a lane.
+    pub(crate) fn path(&self, lane: usize) -> usize {
+        match self {
+            Self::InOrder(first) => first + lane,
+            Self::Each(paths) => paths[lane] as usize,
+        }
+    }
+
+    /// What the lanes find in a column of `paths` values an hour.
+    #[inline]
+    pub(crate) fn gather(&self, column: &[f32], hour: usize, paths: usize) -> Option<[f32; LANES]> {
+        let row = column.get(hour * paths..(hour + 1) * paths)?;
+        match self {
+            Self::InOrder(first) => row.get(*first..first + LANES)?.try_into().ok(),
+            Self::Each(each) => {
+                let mut found = [0.0; LANES];
+                for (value, path) in found.iter_mut().zip(each) {
+                    *value = *row.get(*path as usize)?;
+                }
+                Some(found)
+            }
+        }
+    }
 }
 
 /// Where no sun can be reckoned there is none.
@@ -189,19 +240,31 @@ impl Environment {
         self.columns.flight[hour * self.paths + path % self.paths] > 0.5
     }
 
-    /// The hour for block `block`, whose member `lane` walks path `block * LANES + lane`, round and round.
-    #[inline]
-    pub(crate) fn hour(&self, hour: usize, block: usize) -> Option<Hour<'_>> {
-        let first = hour * self.paths + (block * LANES) % self.paths;
+    /// Thermometer, wind and snow of an hour on a path: what a keeper would meet at the hives.
+    #[must_use]
+    pub fn outside(&self, hour: usize, path: usize) -> Option<Outside> {
+        let at = hour.checked_mul(self.paths)? + path % self.paths;
         let c = &self.columns;
+        Some(Outside {
+            air: Kelvin::from_celsius(f64::from(*c.air.get(at)?)),
+            wind: MetrePerSecond::new(f64::from(*c.wind.get(at)?)),
+            snow: Metre::new(f64::from(*c.snow.get(at)?)),
+        })
+    }
+
+    /// The hour for the lanes that walk `walk`.
+    #[inline]
+    pub(crate) fn hour(&self, hour: usize, walk: &Walk) -> Option<Hour> {
+        let c = &self.columns;
+        let of = |column: &[f32]| walk.gather(column, hour, self.paths);
         Some(Hour {
-            air: chunk(&c.air, first)?,
-            ratio: chunk(&c.ratio, first)?,
-            wind: chunk(&c.wind, first)?,
-            wall_sun: chunk(&c.wall_sun, first)?,
-            roof_sun: chunk(&c.roof_sun, first)?,
-            snow: chunk(&c.snow, first)?,
-            flight: chunk(&c.flight, first)?,
+            air: of(&c.air)?,
+            ratio: of(&c.ratio)?,
+            wind: of(&c.wind)?,
+            wall_sun: of(&c.wall_sun)?,
+            roof_sun: of(&c.roof_sun)?,
+            snow: of(&c.snow)?,
+            flight: of(&c.flight)?,
         })
     }
 }
@@ -219,10 +282,6 @@ impl Columns {
             flight: column(),
         }
     }
-}
-
-fn chunk(column: &[f32], first: usize) -> Option<&[f32; LANES]> {
-    column.get(first..first + LANES)?.try_into().ok()
 }
 
 fn humidity_ratio(t_c: f64, humidity: f64, pressure_pa: f64) -> f64 {

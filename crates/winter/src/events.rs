@@ -2,9 +2,9 @@
 
 use snowhum_units::Fraction;
 
-use crate::block::Block;
+use crate::block::{Block, Stores};
 use crate::engine::{Running, Yard};
-use crate::lanes::LANES;
+use crate::lanes::{LANES, Lanes};
 use crate::laws::Laws;
 use crate::schedule::{Action, Event};
 use crate::shell::Shell;
@@ -31,7 +31,7 @@ pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event
             colony.shell = Shell::of(hive, colony.frames_of_bees, yard.parameters, yard.environment.pressure());
         }
         Action::Treat { left } => {
-            let age = crate::engine::season(yard, day.min(yard.environment.days())).winter_bee_age;
+            let age = crate::stretch::season(yard, day.min(yard.environment.days())).winter_bee_age;
             for_each_block(&mut running[event.colony], |block| treat(block, *left, age));
         }
         action => for_each_block(&mut running[event.colony], |block| handle_stores(block, action)),
@@ -48,19 +48,24 @@ fn move_frames(running: &mut [Running], from: usize, to: usize, wanted: f64) {
         return;
     }
     for index in 0..running[from].blocks.len() {
-        let mut moved = [0.0; LANES];
-        let giver = &mut running[from].blocks[index].stores;
-        for i in 0..LANES {
-            let from_side = giver.beside[i].min(wanted);
-            let from_above = giver.above[i].min(wanted - from_side);
-            giver.beside[i] -= from_side;
-            giver.above[i] -= from_above;
-            moved[i] = from_side + from_above;
-        }
+        let moved = take_frames(&mut running[from].blocks[index].stores, wanted);
         for (touched, kg) in running[to].blocks[index].stores.touched.iter_mut().zip(moved) {
             *touched += kg;
         }
     }
+}
+
+/// Takes up to `wanted` kg from beside and above the cluster of each lane; returns what it took.
+pub(crate) fn take_frames(giver: &mut Stores, wanted: f64) -> Lanes {
+    let mut taken = [0.0; LANES];
+    for i in 0..LANES {
+        let from_side = giver.beside[i].min(wanted);
+        let from_above = giver.above[i].min(wanted - from_side);
+        giver.beside[i] -= from_side;
+        giver.above[i] -= from_above;
+        taken[i] = from_side + from_above;
+    }
+    taken
 }
 
 fn for_each_block(colony: &mut Running, mut act: impl FnMut(&mut Block)) {
@@ -115,36 +120,40 @@ fn unite(laws: &Laws, running: &mut [Running], from: usize, into: usize) {
     }
     for index in 0..running[from].blocks.len() {
         let given = running[from].blocks[index].clone();
-        let taken = &mut running[into].blocks[index];
-        for i in 0..LANES {
-            let alive = given.fate.queenright[i] + given.fate.queenless[i];
-            for (to, of) in [
-                (&mut taken.bees.winter, &given.bees.winter),
-                (&mut taken.bees.damaged, &given.bees.damaged),
-                (&mut taken.bees.summer, &given.bees.summer),
-                (&mut taken.bees.spring, &given.bees.spring),
-                (&mut taken.bees.unharmed, &given.bees.unharmed),
-                (&mut taken.bees.open_brood, &given.bees.open_brood),
-                (&mut taken.bees.sealed_brood, &given.bees.sealed_brood),
-                (&mut taken.stores.touched, &given.stores.touched),
-                (&mut taken.stores.crop, &given.stores.crop),
-                (&mut taken.stores.above, &given.stores.above),
-                (&mut taken.stores.beside, &given.stores.beside),
-                (&mut taken.stores.far, &given.stores.far),
-                (&mut taken.stores.feed, &given.stores.feed),
-            ] {
-                to[i] += alive * of[i];
-            }
-        }
-        colony::resize(laws, &mut taken.bees);
+        join(laws, &given, &mut running[into].blocks[index]);
         empty(laws, &mut running[from].blocks[index]);
     }
 }
 
-fn empty(laws: &Laws, block: &mut Block) {
+/// Adds the bees, brood and food of `given` to `taken`, lane by lane, in proportion to their chance of being alive.
+pub(crate) fn join(laws: &Laws, given: &Block, taken: &mut Block) {
+    for i in 0..LANES {
+        let alive = given.fate.queenright[i] + given.fate.queenless[i];
+        for (to, of) in [
+            (&mut taken.bees.winter, &given.bees.winter),
+            (&mut taken.bees.damaged, &given.bees.damaged),
+            (&mut taken.bees.summer, &given.bees.summer),
+            (&mut taken.bees.spring, &given.bees.spring),
+            (&mut taken.bees.unharmed, &given.bees.unharmed),
+            (&mut taken.bees.open_brood, &given.bees.open_brood),
+            (&mut taken.bees.sealed_brood, &given.bees.sealed_brood),
+            (&mut taken.stores.touched, &given.stores.touched),
+            (&mut taken.stores.crop, &given.stores.crop),
+            (&mut taken.stores.above, &given.stores.above),
+            (&mut taken.stores.beside, &given.stores.beside),
+            (&mut taken.stores.far, &given.stores.far),
+            (&mut taken.stores.feed, &given.stores.feed),
+        ] {
+            to[i] += alive * of[i];
+        }
+    }
+    colony::resize(laws, &mut taken.bees);
+}
+
+pub(crate) fn empty(laws: &Laws, block: &mut Block) {
     block.bees = crate::block::Bees { scatter: block.bees.scatter, ..Default::default() };
     let first_hungry_day = block.stores.first_hungry_day;
-    block.stores = crate::block::Stores { used: block.stores.used, first_hungry_day, ..Default::default() };
+    block.stores = Stores { used: block.stores.used, first_hungry_day, ..Default::default() };
     block.fate.living = [0.0; LANES];
     colony::resize(laws, &mut block.bees);
 }

@@ -13,6 +13,8 @@ mod events;
 mod history;
 mod lanes;
 mod laws;
+mod member;
+mod members;
 #[cfg(test)]
 mod oracle;
 mod parameters;
@@ -21,13 +23,16 @@ mod shell;
 mod start;
 mod steady;
 mod step;
+mod stretch;
 
 pub use curve::{ClusterAnswer, cluster_at};
 pub use ends::{Cause, Ends};
 pub use engine::{Housed, Settings, Yard, run};
-pub use environment::{Environment, YardShelter};
+pub use environment::{Environment, Outside, YardShelter};
 pub use history::{Daily, MemberEnd, Record, Trajectory};
 pub use lanes::LANES;
+pub use member::{LEARNED, Member};
+pub use members::{Members, WarmWall};
 pub use parameters::{Parameter, ParameterError, Parameters, Status};
 pub use schedule::{Action, Event, Schedule};
 pub use steady::{StartFrom, SteadyAnswer, SteadyQuestion, UpperHole, steady};

@@ -7,7 +7,7 @@ use snowhum_units::{
 
 use crate::block::{Block, Boundary, FLOOR, LID, LOW_WALL, Tally, WALL};
 use crate::engine::Housed;
-use crate::environment::Environment;
+use crate::environment::{Environment, Walk};
 use crate::lanes::saturation_ratio;
 use crate::laws::Laws;
 use crate::shell::Shell;
@@ -146,7 +146,7 @@ fn middle_block(
 fn settle(shell: &Shell, laws: &Laws, outside: &Environment, block: &mut Block) -> Boundary {
     let mut boundary = Boundary::default();
     for at in 0..SETTLING_HOURS {
-        let Some(hour) = outside.hour(at, 0) else { break };
+        let Some(hour) = outside.hour(at, &Walk::InOrder(0)) else { break };
         step::boundary::fill(shell, &hour, None, &mut boundary);
         step::air::flow(shell, &boundary, &block.bees, &mut block.heat);
         step::cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);

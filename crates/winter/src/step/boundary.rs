@@ -21,9 +21,9 @@ const ENTRANCE_UNDER_SNOW: f64 = 0.35;
 
 /// Fills the boundary for an hour; `neighbour` is what a touching hive's wall has, °C, if there is one.
 #[inline(always)]
-pub(crate) fn fill(shell: &Shell, hour: &Hour<'_>, neighbour: Option<&[f32; LANES]>, boundary: &mut Boundary) {
+pub(crate) fn fill(shell: &Shell, hour: &Hour, neighbour: Option<&[f32; LANES]>, boundary: &mut Boundary) {
     let share = if neighbour.is_some() { shell.neighbour_share } else { 0.0 };
-    let beside = neighbour.unwrap_or(hour.air);
+    let beside = neighbour.unwrap_or(&hour.air);
     for i in 0..LANES {
         let air = f64::from(hour.air[i]);
         let wind = f64::from(hour.wind[i]);

@@ -1,0 +1,243 @@
+//! A colony's members on their way through the winter: stepped to any hour, looked at, acted on, and chosen from.
+//!
+//! [`run`](crate::run) makes a winter from end to end. Here whoever watches the colony keeps the reins: members are
+//! stepped to the hour of a visit, weighed from outside, and those that fit are carried on.
+
+use std::ops::Range;
+
+use crate::block::{CopyLane, Tally};
+use crate::engine::{Running, Settings, Yard, mean_by_path};
+use crate::environment::Walk;
+use crate::events;
+use crate::lanes::LANES;
+use crate::laws::Laws;
+use crate::schedule::{Action, Event};
+use crate::step::colony;
+use crate::stretch::{Faces, Hours, Lends, Stretch, close_day};
+
+/// The outer face of a hive that touches another, for the whole span of an environment.
+#[derive(Debug, Clone)]
+pub struct WarmWall(pub(crate) Faces);
+
+impl WarmWall {
+    /// The wall of colony `place` through the whole environment, under what is done in the yard; `None` if there is no
+    /// such colony. It is the mean over members that no sign has been weighed by: what is beside a hive is known no
+    /// better than that, and so no colony's estimate hangs on another's.
+    #[must_use]
+    pub fn of(yard: &Yard<'_>, place: usize, actions: &[(usize, Action)], seed: u64) -> Option<Self> {
+        let members = yard.environment.paths();
+        let settings = Settings { members, seed, record: crate::Record::End };
+        let laws = Laws::of(yard.parameters);
+        let mut running = Running::enter(yard, yard.colonies.get(place)?, settings);
+        let days = yard.environment.days();
+        let mut walls: Vec<Vec<[f32; LANES]>> = vec![Vec::new(); running.blocks.len()];
+        let mut from = 0;
+        let ends = actions.iter().map(|(day, action)| (*day, Some(action))).chain([(days, None)]);
+        for (day, action) in ends.filter(|(day, _)| *day <= days) {
+            for (index, wall) in walls.iter_mut().enumerate() {
+                let how = (None, Lends::Yes, crate::Record::End);
+                let stretch = Stretch::over(yard, &laws, &running, index, from..day.max(from), how);
+                running.blocks[index] = stretch.block;
+                wall.extend(stretch.wall);
+            }
+            from = day.max(from);
+            if let Some(action) = action {
+                let event = Event { day, colony: 0, action: action.clone() };
+                events::apply(yard, &laws, std::slice::from_mut(&mut running), &event, day);
+            }
+        }
+        let own = running.walks.iter().zip(walls.iter().map(Vec::as_slice));
+        Some(Self(mean_by_path(own, yard.environment.paths(), &(0..days))))
+    }
+}
+
+/// The members of one colony at one hour.
+#[derive(Debug, Clone)]
+pub struct Members {
+    running: Running,
+    laws: Laws,
+    count: usize,
+    hour: usize,
+}
+
+impl Members {
+    /// Members as they enter the run, drawn from what the keeper knows of colony `place` of the yard; `None` if the yard
+    /// has no such colony.
+    #[must_use]
+    pub fn enter(yard: &Yard<'_>, place: usize, settings: Settings) -> Option<Self> {
+        let running = Running::enter(yard, yard.colonies.get(place)?, settings);
+        Some(Self { running, laws: Laws::of(yard.parameters), count: settings.members, hour: 0 })
+    }
+
+    /// The same hive without bees: what a dead hive's air does. It holds one member for each of 32 paths.
+    #[must_use]
+    pub fn empty_hive(yard: &Yard<'_>, place: usize, seed: u64) -> Option<Self> {
+        let settings = Settings { members: LANES, seed, record: crate::Record::End };
+        let mut empty = Self::enter(yard, place, settings)?;
+        for block in &mut empty.running.blocks {
+            events::empty(&empty.laws, block);
+        }
+        Some(empty)
+    }
+
+    /// How many.
+    #[must_use]
+    pub fn count(&self) -> usize {
+        self.count
+    }
+
+    /// Hours since the start of the environment.
+    #[must_use]
+    pub fn hour(&self) -> usize {
+        self.hour
+    }
+
+    /// Steps all members to the end of `hour - 1`, and closes the day that ends there, if one does. At most to the next
+    /// midnight: every day is closed by itself, so that its sums can be read before the next begins. Returns whether a
+    /// day was closed.
+    pub fn step_to(&mut self, yard: &Yard<'_>, beside: Option<&WarmWall>, hour: usize) -> bool {
+        let midnight = (self.hour / 24 + 1) * 24;
+        let until = hour.min(midnight).min(24 * yard.environment.days());
+        if until <= self.hour {
+            return false;
+        }
+        let closes = until == midnight;
+        for index in 0..self.running.blocks.len() {
+            self.step_block(yard, beside, index, until);
+            if closes {
+                self.close(yard, index, until / 24 - 1);
+            }
+        }
+        self.hour = until;
+        closes
+    }
+
+    fn step_block(&mut self, yard: &Yard<'_>, beside: Option<&WarmWall>, index: usize, until: usize) {
+        let running = &mut self.running;
+        let block = &mut running.blocks[index];
+        if self.hour.is_multiple_of(24) {
+            block.tally = Tally::default();
+        }
+        Hours {
+            environment: yard.environment,
+            shell: &running.shell,
+            laws: &self.laws,
+            walk: &running.walks[index],
+            hours: self.hour..until,
+            beside: beside.map(|wall| &wall.0),
+            wall: None,
+            block,
+        }
+        .run();
+    }
+
+    fn close(&mut self, yard: &Yard<'_>, index: usize, day: usize) {
+        let mut block = std::mem::take(&mut self.running.blocks[index]);
+        close_day(yard, &self.laws, &self.running, index, day, &mut block);
+        self.running.blocks[index] = block;
+    }
+
+    /// Does what a keeper did at this hour.
+    pub fn act(&mut self, yard: &Yard<'_>, action: Action) {
+        let day = self.hour / 24;
+        let event = Event { day, colony: 0, action };
+        events::apply(yard, &self.laws, std::slice::from_mut(&mut self.running), &event, day);
+    }
+
+    /// Hangs sealed stores against the cluster of every member.
+    pub fn receive_frames(&mut self, stores: snowhum_units::Kilogram) {
+        for block in &mut self.running.blocks {
+            for touched in &mut block.stores.touched {
+                *touched += stores.get();
+            }
+        }
+        self.settle(0..self.count);
+    }
+
+    /// Takes up to `stores` of sealed frames from every member, from beside and above its cluster.
+    pub fn give_frames(&mut self, stores: snowhum_units::Kilogram) {
+        for block in &mut self.running.blocks {
+            events::take_frames(&mut block.stores, stores.get());
+        }
+        self.settle(0..self.count);
+    }
+
+    /// Takes in the bees, brood and food of another colony, member by member.
+    pub fn receive_colony(&mut self, given: &Self) {
+        for (block, given) in self.running.blocks.iter_mut().zip(given.running.blocks.iter().cycle()) {
+            events::join(&self.laws, given, block);
+        }
+        self.settle(0..self.count);
+    }
+
+    /// The hive is empty from now on.
+    pub fn leave(&mut self) {
+        for block in &mut self.running.blocks {
+            events::empty(&self.laws, block);
+        }
+    }
+
+    /// Carries on these members, one for each place, each with its weather.
+    pub fn select(&mut self, ancestors: &[usize]) {
+        let before = self.running.clone();
+        self.count = ancestors.len();
+        let blocks = ancestors.len().div_ceil(LANES);
+        self.running.blocks.resize_with(blocks, Default::default);
+        self.running.walks.resize(blocks, Walk::InOrder(0));
+        for index in 0..blocks {
+            let mut paths = [0; LANES];
+            for (lane, path) in paths.iter_mut().enumerate() {
+                // Lanes past the last member repeat members, so that they hold nothing odd.
+                let ancestor = ancestors[(index * LANES + lane) % ancestors.len()];
+                let (from_block, from) = (ancestor / LANES, ancestor % LANES);
+                self.running.blocks[index].copy_lane(lane, &before.blocks[from_block], from);
+                *path = before.walks[from_block].path(from) as u32;
+            }
+            self.running.walks[index] = Walk::Each(paths);
+        }
+    }
+
+    /// Deals the weather afresh: member `m` walks path `m mod paths` from now on. Right where all paths have been the
+    /// same so far, and wherever a forecast begins.
+    pub fn deal_weather(&mut self, yard: &Yard<'_>) {
+        for (index, walk) in self.running.walks.iter_mut().enumerate() {
+            *walk = Walk::of_block(index, yard.environment.paths());
+        }
+    }
+
+    /// The weather path that member `m` walks.
+    #[must_use]
+    pub fn path(&self, m: usize) -> usize {
+        self.running.walks.get(m / LANES).map_or(0, |walk| walk.path(m % LANES))
+    }
+
+    pub(crate) fn parts(&self, m: usize) -> (&crate::block::Block, usize) {
+        (&self.running.blocks[m / LANES], m % LANES)
+    }
+
+    pub(crate) fn parts_mut(&mut self, m: usize) -> (&mut crate::block::Block, usize) {
+        (&mut self.running.blocks[m / LANES], m % LANES)
+    }
+
+    pub(crate) fn shell(&self) -> &crate::shell::Shell {
+        &self.running.shell
+    }
+
+    /// Frames the colony filled when it was counted, and the bees on them.
+    pub(crate) fn counted(&self) -> (f64, f64) {
+        (self.running.frames_of_bees, self.running.bees_counted)
+    }
+
+    pub(crate) fn laws(&self) -> &Laws {
+        &self.laws
+    }
+
+    /// Brings up to date what follows from bees and stores, after either was changed from outside.
+    pub(crate) fn settle(&mut self, members: Range<usize>) {
+        let blocks = members.start / LANES..members.end.div_ceil(LANES);
+        for block in &mut self.running.blocks[blocks] {
+            colony::resize(&self.laws, &mut block.bees);
+            crate::start::comb_capacity(&self.running.shell, &self.laws, block);
+        }
+    }
+}

@@ -1,0 +1,156 @@
+//! One block over some hours and days, on its own: the inner loop and what closes a day.
+
+use jiff::ToSpan;
+use snowhum_draws::Key;
+use std::ops::Range;
+
+use crate::block::{Block, Boundary, Tally, WALL};
+use crate::engine::{Running, Yard};
+use crate::environment::{Environment, Walk};
+use crate::history::{DayFigures, Record, figures};
+use crate::lanes::LANES;
+use crate::laws::Laws;
+use crate::shell::Shell;
+use crate::step::colony::Season;
+use crate::{daylight, start, step};
+
+/// The outer face of a touching hive's wall, hour by hour and path by path, °C.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Faces {
+    /// Hour of the run at which they begin.
+    pub(crate) begins: usize,
+    /// Hour-major, one for each path.
+    pub(crate) values: Vec<f32>,
+}
+
+/// One block over some days.
+pub(crate) struct Stretch {
+    pub(crate) block: Block,
+    pub(crate) figures: Vec<DayFigures>,
+    pub(crate) wall: Vec<[f32; LANES]>,
+}
+
+/// Whether the outer face of the walls is kept for a hive beside.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Lends {
+    Yes,
+    No,
+}
+
+impl Stretch {
+    /// Block `index` of a colony over whole days.
+    pub(crate) fn over(
+        yard: &Yard<'_>,
+        laws: &Laws,
+        colony: &Running,
+        index: usize,
+        days: Range<usize>,
+        (beside, lends, record): (Option<&Faces>, Lends, Record),
+    ) -> Self {
+        let mut stretch = Self { block: colony.blocks[index].clone(), figures: Vec::new(), wall: Vec::new() };
+        for day in days {
+            Hours {
+                environment: yard.environment,
+                shell: &colony.shell,
+                laws,
+                walk: &colony.walks[index],
+                hours: 24 * day..24 * (day + 1),
+                beside,
+                wall: (lends == Lends::Yes).then_some(&mut stretch.wall),
+                block: &mut stretch.block,
+            }
+            .run();
+            close_day(yard, laws, colony, index, day, &mut stretch.block);
+            if record == Record::Days {
+                stretch.figures.push(figures(&colony.shell, &stretch.block));
+            }
+            stretch.block.tally = Tally::default();
+        }
+        stretch
+    }
+}
+
+/// What happens once a day: bees age and die, brood is laid, hunger and fate are booked. The day's sums are left.
+pub(crate) fn close_day(yard: &Yard<'_>, laws: &Laws, colony: &Running, index: usize, day: usize, block: &mut Block) {
+    scatter(laws, colony.key, index, day, block);
+    step::colony::age(laws, season(yard, day), colony.dark_stores, block);
+    note_hunger(day, block);
+    start::comb_capacity(&colony.shell, laws, block);
+}
+
+/// The day's noise in deaths and laying, the same for all actions compared.
+fn scatter(laws: &Laws, key: Key, index: usize, day: usize, block: &mut Block) {
+    const DAILY: u32 = 6;
+    for lane in (0..LANES).step_by(4) {
+        let group = ((index * LANES + lane) / 4) as u32;
+        let z = key.normals([group, 0, day as u32, DAILY]);
+        for (at, z) in z.into_iter().enumerate() {
+            block.bees.scatter[lane + at] = (laws.daily_scatter * z - 0.5 * laws.daily_scatter.powi(2)).exp();
+        }
+    }
+}
+
+fn note_hunger(day: usize, block: &mut Block) {
+    for i in 0..LANES {
+        block.stores.used[i] += block.tally.eaten[i];
+        if block.stores.hungry_hours[i] > 0.0 && block.stores.first_hungry_day[i].is_infinite() {
+            block.stores.first_hungry_day[i] = day as f64;
+        }
+    }
+}
+
+/// What the calendar says on a day of the run.
+pub(crate) fn season(yard: &Yard<'_>, day: usize) -> Season {
+    let latitude = yard.environment.latitude();
+    let date = yard.environment.first_day().saturating_add((day as i64).days());
+    let today = daylight::hours(date.day_of_year(), latitude);
+    let tomorrow = daylight::hours(date.day_of_year() + 1, latitude);
+    Season {
+        winter_bee_age: start::winter_bee_age(date, yard.parameters, latitude.get()),
+        day_length: today,
+        rising: tomorrow > today,
+    }
+}
+
+/// Hours of one block: the inner loop, compiled for the widest vectors the machine has.
+pub(crate) struct Hours<'a> {
+    pub(crate) environment: &'a Environment,
+    pub(crate) shell: &'a Shell,
+    pub(crate) laws: &'a Laws,
+    pub(crate) walk: &'a Walk,
+    pub(crate) hours: Range<usize>,
+    /// Faces of the hive that warms this one.
+    pub(crate) beside: Option<&'a Faces>,
+    pub(crate) wall: Option<&'a mut Vec<[f32; LANES]>>,
+    pub(crate) block: &'a mut Block,
+}
+
+impl Hours<'_> {
+    pub(crate) fn run(self) {
+        pulp::Arch::new().dispatch(self);
+    }
+}
+
+impl pulp::NullaryFnOnce for Hours<'_> {
+    type Output = ();
+
+    #[inline(always)]
+    fn call(mut self) {
+        let mut boundary = Boundary::default();
+        let paths = self.environment.paths();
+        for hour in self.hours {
+            let Some(outside) = self.environment.hour(hour, self.walk) else { return };
+            let beside = self.beside.and_then(|faces| {
+                let since = hour.checked_sub(faces.begins)?;
+                self.walk.gather(&faces.values, since, paths)
+            });
+            step::boundary::fill(self.shell, &outside, beside.as_ref(), &mut boundary);
+            step::hour(self.shell, self.laws, &boundary, self.block);
+            if let Some(wall) = &mut self.wall {
+                let mut face = [0.0; LANES];
+                step::boundary::outer_face(self.shell, &boundary, &self.block.surfaces[WALL].mean, &mut face);
+                wall.push(face);
+            }
+        }
+    }
+}
