@@ -3,12 +3,14 @@
 //! [`run`](crate::run) makes a winter from end to end. Here whoever watches the colony keeps the reins: members are
 //! stepped to the hour of a visit, weighed from outside, and those that fit are carried on.
 
+use rayon::prelude::*;
 use std::ops::Range;
 
 use crate::block::{CopyLane, Tally};
 use crate::engine::{Running, Settings, Yard, mean_by_path};
 use crate::environment::Walk;
 use crate::events;
+use crate::history::{Record, Trajectory, member_end};
 use crate::lanes::LANES;
 use crate::laws::Laws;
 use crate::schedule::{Action, Event};
@@ -26,7 +28,7 @@ impl WarmWall {
     #[must_use]
     pub fn of(yard: &Yard<'_>, place: usize, actions: &[(usize, Action)], seed: u64) -> Option<Self> {
         let members = yard.environment.paths();
-        let settings = Settings { members, seed, record: crate::Record::End };
+        let settings = Settings { members, seed, record: Record::End };
         let laws = Laws::of(yard.parameters);
         let mut running = Running::enter(yard, yard.colonies.get(place)?, settings);
         let days = yard.environment.days();
@@ -35,7 +37,7 @@ impl WarmWall {
         let ends = actions.iter().map(|(day, action)| (*day, Some(action))).chain([(days, None)]);
         for (day, action) in ends.filter(|(day, _)| *day <= days) {
             for (index, wall) in walls.iter_mut().enumerate() {
-                let how = (None, Lends::Yes, crate::Record::End);
+                let how = (None, Lends::Yes, Record::End);
                 let stretch = Stretch::over(yard, &laws, &running, index, from..day.max(from), how);
                 running.blocks[index] = stretch.block;
                 wall.extend(stretch.wall);
@@ -72,7 +74,7 @@ impl Members {
     /// The same hive without bees: what a dead hive's air does. It holds one member for each of 32 paths.
     #[must_use]
     pub fn empty_hive(yard: &Yard<'_>, place: usize, seed: u64) -> Option<Self> {
-        let settings = Settings { members: LANES, seed, record: crate::Record::End };
+        let settings = Settings { members: LANES, seed, record: Record::End };
         let mut empty = Self::enter(yard, place, settings)?;
         for block in &mut empty.running.blocks {
             events::empty(&empty.laws, block);
@@ -135,6 +137,66 @@ impl Members {
         let mut block = std::mem::take(&mut self.running.blocks[index]);
         close_day(yard, &self.laws, &self.running, index, day, &mut block);
         self.running.blocks[index] = block;
+    }
+
+    /// Runs these members on to the last whole day, doing `actions` (a day of the environment and what is done in the
+    /// night before it, in order) on the way. Day 0 of the trajectory is the first day that begins at or after this hour;
+    /// members should stand at a midnight.
+    #[must_use]
+    pub fn run_on(
+        mut self,
+        yard: &Yard<'_>,
+        beside: Option<&WarmWall>,
+        actions: &[(usize, Action)],
+        record: Record,
+    ) -> Trajectory {
+        let (first, days) = (self.hour.div_ceil(24), yard.environment.days());
+        self.forget_hunger(first);
+        let mut trajectory = Trajectory::new(self.count, days.saturating_sub(first), record);
+        let mut from = first;
+        let stops = actions.iter().map(|(day, action)| (*day, Some(action))).chain([(days, None)]);
+        for (day, action) in stops.filter(|(day, _)| (first..=days).contains(day)) {
+            self.stretch(yard, beside, from..day.max(from), (first, record), &mut trajectory);
+            from = day.max(from);
+            self.hour = 24 * from;
+            if let Some(action) = action {
+                self.act(yard, action.clone());
+            }
+        }
+        trajectory.ends = (0..self.count).map(|m| member_end(self.parts(m).0, m % LANES)).collect();
+        trajectory
+    }
+
+    /// Hunger that is over is not the hunger a forecast asks for.
+    fn forget_hunger(&mut self, day: usize) {
+        for block in &mut self.running.blocks {
+            let stores = &mut block.stores;
+            for (since, hours) in stores.first_hungry_day.iter_mut().zip(&stores.hungry_hours) {
+                *since = if *hours > 0.0 { day as f64 } else { f64::INFINITY };
+            }
+        }
+    }
+
+    fn stretch(
+        &mut self,
+        yard: &Yard<'_>,
+        beside: Option<&WarmWall>,
+        days: Range<usize>,
+        (first, record): (usize, Record),
+        trajectory: &mut Trajectory,
+    ) {
+        let (running, laws) = (&self.running, &self.laws);
+        let how = (beside.map(|wall| &wall.0), Lends::No, record);
+        let stretches: Vec<Stretch> = (0..running.blocks.len())
+            .into_par_iter()
+            .map(|index| Stretch::over(yard, laws, running, index, days.clone(), how))
+            .collect();
+        for (index, stretch) in stretches.into_iter().enumerate() {
+            for (offset, figures) in stretch.figures.iter().enumerate() {
+                trajectory.put(index, days.start - first + offset, figures);
+            }
+            self.running.blocks[index] = stretch.block;
+        }
     }
 
     /// Does what a keeper did at this hour.

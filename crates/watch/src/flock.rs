@@ -1,0 +1,87 @@
+//! The living: members of the winter model, each with what the watch keeps beside it.
+
+use snowhum_winter::{LEARNED, Member, Members};
+
+use crate::litter::Litter;
+use crate::strata::Population;
+use crate::view::Own;
+
+/// Numbers a living particle learns: those of the model's member and those of keeper and hive.
+pub const LEARNS: usize = LEARNED + 4;
+
+/// What the watch keeps of one living particle.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Kept {
+    /// What the keeper and the hive have of their own.
+    pub own: Own,
+    /// The dead bees.
+    pub litter: Litter,
+    /// Hours of rime on closed days since the hole was last brushed or looked at, less those of the look's own morning.
+    pub rime_hours: f64,
+    /// Hours of rime before that.
+    pub old_rime_hours: f64,
+    /// Share of the last closed day in which the hole's rim was wet.
+    pub damp: f64,
+    /// Days without flight before the last closed day.
+    pub confined_days: f64,
+}
+
+/// The living.
+#[derive(Debug, Clone)]
+pub struct Flock {
+    /// Members of the winter model.
+    pub members: Members,
+    /// One for each.
+    pub kept: Vec<Kept>,
+}
+
+impl Population for Flock {
+    fn select(&mut self, ancestors: &[usize]) {
+        self.members.select(ancestors);
+        self.kept.select(ancestors);
+    }
+}
+
+impl Flock {
+    /// All numbers that particle `m` learns, on scales on which a bell curve does them no wrong.
+    #[must_use]
+    pub fn learned(&self, m: usize) -> [f64; LEARNS] {
+        let model = self.members.learned(m);
+        let own = &self.kept[m].own;
+        let mut all = [0.0; LEARNS];
+        all[..LEARNED].copy_from_slice(&model);
+        all[LEARNED..].copy_from_slice(&[own.tare_kg, logit(own.side_share), logit(own.seen), own.ear]);
+        all
+    }
+
+    /// Moves every particle to these numbers.
+    pub fn relearn(&mut self, to: &[[f64; LEARNS]]) {
+        for (m, to) in to.iter().enumerate() {
+            let mut model = [0.0; LEARNED];
+            model.copy_from_slice(&to[..LEARNED]);
+            self.members.relearn(m, &model);
+            let [tare_kg, side, seen, ear] = [to[LEARNED], to[LEARNED + 1], to[LEARNED + 2], to[LEARNED + 3]];
+            self.kept[m].own = Own { tare_kg, side_share: logistic(side), seen: logistic(seen), ear };
+        }
+        self.members.relearned();
+    }
+
+    /// Rime at the hole of particle `m` since the last brushing, this morning's included.
+    #[must_use]
+    pub fn rime(&self, m: usize, member: &Member) -> f64 {
+        (self.kept[m].rime_hours + member.rime_hours).max(0.0)
+    }
+}
+
+/// Log-odds of a share, kept from the ends.
+#[must_use]
+pub fn logit(share: f64) -> f64 {
+    let share = share.clamp(1e-6, 1.0 - 1e-6);
+    (share / (1.0 - share)).ln()
+}
+
+/// The share of given log-odds.
+#[must_use]
+pub fn logistic(log_odds: f64) -> f64 {
+    1.0 / (1.0 + (-log_odds).exp())
+}
