@@ -23,7 +23,7 @@ cargo xtask CHORE
   edges   compute data/edge_losses.toml afresh
   bench   nanoseconds per particle-hour, beside the yardsticks
   validate
-          compute every check afresh and write docs/VALIDATION.md
+          compute every check afresh and write docs/VALIDATION.md, docs/PARAMETERS.md and docs/pictures
   climatology
           rebuild data/climatology from its pinned sources (needs Python 3 and the network)";
 

@@ -3,7 +3,7 @@
 use crate::house;
 use anyhow::Result;
 
-/// Writes `docs/VALIDATION.md`.
+/// Writes `docs/VALIDATION.md`, `docs/PARAMETERS.md` and `docs/pictures`.
 ///
 /// # Errors
 /// When the suite cannot be built or the page not written.

@@ -11,21 +11,26 @@ use crate::hives::{ask_of, question, tree_cavity};
 /// Thickness of the wood round a nest in a tree, mm.
 const WOOD_MM: f64 = 150.0;
 
+/// Outdoors, °C, and what was measured over it in trees, K.
+pub(crate) const OUTSIDE_C: f64 = -21.0;
+pub(crate) const FLOOR_OVER_K: [f64; 2] = [0.0, 3.0];
+pub(crate) const ABOVE_OVER_K: [f64; 2] = [10.0, 25.0];
+
 /// Air below and above at -21 °C, and loss.
 pub(crate) fn checks(parameters: &Parameters) -> Vec<Check> {
-    let tree = frosty(parameters, tree_cavity(WOOD_MM));
-    let hive = frosty(parameters, langstroth(Dress { boxes: 2, hole_cm2: 0.0, ..Dress::BARE }));
+    let (tree, hive) = (tree(parameters), bare_deeps(parameters));
     let source = "Seeley 2019, The Lives of Bees, fig. 9.4";
     let claim = |id, quantity| Claim { id, class: Class::Numbers, quantity, source, status: Basis::Published };
-    let over = |answer: &SteadyAnswer, air: fn(&SteadyAnswer) -> f64| air(answer) + 21.0;
+    let over = |answer: &SteadyAnswer, air: fn(&SteadyAnswer) -> f64| air(answer) - OUTSIDE_C;
     let top = over(&tree, |answer| answer.warm_zone.celsius());
     let floor = over(&tree, |answer| answer.floor_zone.celsius());
     let thin_top = over(&hive, |answer| answer.warm_zone.celsius());
     let thin_floor = over(&hive, |answer| answer.floor_zone.celsius());
     vec![
         claim("C-cavity-1", "air at the floor over -21 °C outdoors, tree-like cavity with 150 mm of wood")
-            .within(Band::new(0.0, 3.0, "K", 1), floor),
-        claim("C-cavity-2", "air above over outdoors, the same").within(Band::new(10.0, 25.0, "K", 1), top),
+            .within(Band::new(FLOOR_OVER_K[0], FLOOR_OVER_K[1], "K", 1), floor),
+        claim("C-cavity-2", "air above over outdoors, the same")
+            .within(Band::new(ABOVE_OVER_K[0], ABOVE_OVER_K[1], "K", 1), top),
         Claim {
             class: Class::Further,
             source: "no figure for a hive of this kind was found; set beside the tree's",
@@ -41,9 +46,19 @@ pub(crate) fn checks(parameters: &Parameters) -> Vec<Check> {
     ]
 }
 
+/// The tree-like cavity in hard frost.
+pub(crate) fn tree(parameters: &Parameters) -> SteadyAnswer {
+    frosty(parameters, tree_cavity(WOOD_MM))
+}
+
+/// Two bare deeps without an upper hole in hard frost.
+pub(crate) fn bare_deeps(parameters: &Parameters) -> SteadyAnswer {
+    frosty(parameters, langstroth(Dress { boxes: 2, hole_cm2: 0.0, ..Dress::BARE }))
+}
+
 /// Still air, 2 kg of bees, no brood.
 fn frosty(parameters: &Parameters, hive: Hive) -> SteadyAnswer {
-    ask_of(parameters, hive, SteadyQuestion { wind: MetrePerSecond::ZERO, ..question(-21.0) })
+    ask_of(parameters, hive, SteadyQuestion { wind: MetrePerSecond::ZERO, ..question(OUTSIDE_C) })
 }
 
 fn loss(parameters: &Parameters, hive: Hive) -> f64 {

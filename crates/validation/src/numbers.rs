@@ -11,6 +11,16 @@ const FACT_SHEET: &str = "Melathopoulos, The Biology and Management of Colonies 
 const SEVERSON: &str = "Severson and Erickson 1990, Apidologie 21:135";
 const SOUTHWICK: &str = "Southwick 1985, J. Comp. Physiol. B 156:143, units inferred";
 
+/// Heat of 2 kg in thin wood: outdoors in °C, heat in W, each within [`TARGET_PART`].
+pub(crate) const TARGET_CURVE: [(f64, f64); 4] = [(-20.0, 9.5), (-10.0, 6.0), (1.0, 6.0), (7.0, 5.0)];
+pub(crate) const TARGET_PART: f64 = 0.4;
+
+/// Heat of 2 kg packed tightest: air in °C, heat in W (3 and 6 W/kg with cores of 20 and 30 °C in the fact sheet).
+pub(crate) const TIGHT_CLUSTER: [(f64, f64); 2] = [(-10.0, 6.0), (-30.0, 12.0)];
+
+/// Food of a quiet broodless colony, g a day: 30 to 40 within a quarter.
+pub(crate) const QUIET_G_A_DAY: [f64; 2] = [22.5, 50.0];
+
 /// The cluster by itself and inside hives.
 pub(crate) fn checks(parameters: &Parameters) -> Vec<Check> {
     [cluster_geometry(parameters), cluster_heat(parameters), target_curve(parameters), in_hives(parameters)].concat()
@@ -75,12 +85,14 @@ fn target_curve(parameters: &Parameters) -> Vec<Check> {
     let source = "synthesis of Southwick 1985, the AAFC fact sheet and two hive scales";
     let claim = |id, quantity| Claim { status: Basis::Derived, ..further(id, quantity, source) };
     let at = |outside_c| ask(parameters, Dress::BARE, question(outside_c)).heat.get();
+    let [coldest, cold, mild, warm] =
+        TARGET_CURVE.map(|(outside_c, heat_w)| (Band::part(heat_w, TARGET_PART, "W", 1), at(outside_c)));
     vec![
         claim("F-curve-1", "heat of 2 kg in thin wood, -20 °C outdoors (9.5 W within 40 %)")
-            .within(Band::part(9.5, 0.4, "W", 1), at(-20.0)),
-        claim("F-curve-2", "the same at -10 °C (6 W within 40 %)").within(Band::part(6.0, 0.4, "W", 1), at(-10.0)),
-        claim("F-curve-3", "the same at +1 °C (6 W within 40 %)").within(Band::part(6.0, 0.4, "W", 1), at(1.0)),
-        claim("F-curve-4", "the same at +7 °C (5 W within 40 %)").within(Band::part(5.0, 0.4, "W", 1), at(7.0)),
+            .within(coldest.0, coldest.1),
+        claim("F-curve-2", "the same at -10 °C (6 W within 40 %)").within(cold.0, cold.1),
+        claim("F-curve-3", "the same at +1 °C (6 W within 40 %)").within(mild.0, mild.1),
+        claim("F-curve-4", "the same at +7 °C (5 W within 40 %)").within(warm.0, warm.1),
     ]
 }
 
@@ -114,7 +126,7 @@ fn in_hives(parameters: &Parameters) -> Vec<Check> {
             "food of a quiet broodless colony, foam lid, mean of -10 to +4 °C (30 to 40 g within 25 %)",
             "Great Soviet Encyclopedia, Wintering of bees",
         )
-        .within(Band::new(22.5, 50.0, "g a day", 0), mean_quiet),
+        .within(Band::new(QUIET_G_A_DAY[0], QUIET_G_A_DAY[1], "g a day", 0), mean_quiet),
     ];
     checks.extend(surface_isotherms(parameters));
     checks.extend(air_of_the_hive(parameters));

@@ -2,15 +2,17 @@
 
 mod figures;
 mod founding;
+mod weather;
 
-pub use figures::figures;
+pub(crate) use figures::figures;
 pub use founding::NOT_INDEPENDENT;
 
 use std::fmt::Write as _;
 
-use snowhum_winter::Parameters;
-
 use crate::check::{Check, Class};
+use crate::elsewhere::{PROMISES, Promise};
+use crate::picture::Picture;
+use crate::validation::Validation;
 
 const OPENING: &str = "\
 # How far to trust what Snowhum computes
@@ -32,11 +34,11 @@ here with its reason; bands are not widened to fit.
 | where water settles | which surface, and what insulation does to it: yes; grams a day: roughly |
 | cluster and brood temperatures | set from measurements, so they agree; the cluster's surface with brood is too warm |
 | numbers of bees, their deaths | the size and course of what long winters show |
+| made winters | as cold, changeable and wet as the inputs say; in the deepest cold of one spot the built-in climate can be off by several kelvins either way: give the site's known design cold or a weather file |
 | mites, queens, losses | rest on judgement: use them to compare what you could do, not as a forecast |
 
 What this page does not show: no winter of real hives with known weights and ends has been replayed yet. Every check below
-is a single figure, a shape or a law. Conservation of mass and energy hour by hour is kept by tests of the winter
-crate, the conduction solver behind the edge losses by the two plane cases of ISO 10211 in `xtask`.
+is a single figure, a shape or a law.
 
 ";
 
@@ -50,17 +52,49 @@ const CLASSES: &str = "\
 ";
 
 /// The whole page.
-#[must_use]
-pub fn page(checks: &[Check], parameters: &Parameters) -> String {
+pub(crate) fn page(validation: &Validation) -> String {
+    let Validation { parameters, weather, .. } = validation;
+    let checks = validation.checks();
     let mut page = String::from(OPENING);
+    pictures(&mut page, validation.pictures());
     summary(&mut page, checks);
     outside(&mut page, checks);
     for class in Class::ALL {
         table(&mut page, class, checks);
     }
+    weather::write(&mut page, weather);
+    elsewhere(&mut page);
     founding::set_and_checked(&mut page, checks, parameters);
     founding::open(&mut page, parameters);
     page
+}
+
+fn pictures(page: &mut String, pictures: &[Picture]) {
+    line(
+        page,
+        format_args!(
+            "## In pictures\n\nComputed figures are blue, expected ones rust-brown with dashed or whiskered bands.\n"
+        ),
+    );
+    for Picture { file, title, description, .. } in pictures {
+        line(page, format_args!("![{title}](pictures/{file})\n\n{description}\n"));
+    }
+}
+
+fn elsewhere(page: &mut String) {
+    line(
+        page,
+        format_args!(
+            "## Kept by tests elsewhere\n\n\
+             What these look at is not open to anyone outside its crate, so that no figure stands here; `cargo xtask test` \
+             fails when one no longer holds.\n\n\
+             | promise | test | file |\n|---|---|---|"
+        ),
+    );
+    for Promise { promise, test, file } in PROMISES {
+        line(page, format_args!("| {promise} | `{test}` | `{file}` |"));
+    }
+    page.push('\n');
 }
 
 /// A line added to the page; writing to a string cannot fail.

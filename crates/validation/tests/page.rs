@@ -1,13 +1,21 @@
 //! What the validation promises: strict classes hold, the committed page is fresh, ids are unique and explained.
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+use std::sync::LazyLock;
 
-use snowhum_validation::{Check, Class, all, report};
+use snowhum_validation::{Check, Class, PROMISES, Validation};
 use snowhum_winter::Parameters;
 
+static COMPUTED: LazyLock<Validation> = LazyLock::new(|| Validation::compute().unwrap());
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
+}
+
 fn of(class: Class) -> Vec<Check> {
-    let checks = all().unwrap_or_default();
-    checks.into_iter().filter(|check| check.class == class).collect()
+    COMPUTED.checks().iter().filter(|check| check.class == class).cloned().collect()
 }
 
 fn outside(checks: &[Check]) -> Vec<String> {
@@ -36,10 +44,10 @@ fn nine_tenths_of_the_measured_numbers_are_inside() {
 
 #[test]
 fn every_check_has_its_own_id_and_every_figure_outside_its_reason() {
-    let checks = all().unwrap();
+    let checks = COMPUTED.checks();
     let ids: BTreeSet<_> = checks.iter().map(|check| check.id).collect();
     assert_eq!(ids.len(), checks.len());
-    for check in &checks {
+    for check in checks {
         assert!(!check.source.is_empty() && !check.expected.is_empty() && !check.computed.contains("NaN"), "{check:?}");
         assert!(check.is_inside() || check.explanation.is_some_and(|why| why.len() > 40), "{check:?}");
     }
@@ -47,7 +55,7 @@ fn every_check_has_its_own_id_and_every_figure_outside_its_reason() {
 
 #[test]
 fn the_committed_page_is_a_fresh_one() {
-    let fresh = report::page(&all().unwrap(), &Parameters::shipped().unwrap());
+    let fresh = COMPUTED.page();
     let committed = include_str!("../../../docs/VALIDATION.md");
     let differs = fresh.lines().zip(committed.lines()).find(|(fresh, committed)| fresh != committed);
     assert!(fresh == committed, "run `cargo xtask validate`; first difference: {differs:?}");
@@ -56,16 +64,54 @@ fn the_committed_page_is_a_fresh_one() {
 #[test]
 fn the_committed_parameters_are_those_of_the_data() {
     let committed = include_str!("../../../docs/PARAMETERS.md");
-    assert!(report::figures(&Parameters::shipped().unwrap()) == committed, "run `cargo xtask validate`");
+    assert!(COMPUTED.parameters_page() == committed, "run `cargo xtask validate`");
 }
 
 #[test]
 fn checks_and_parameters_named_as_bound_together_exist() {
-    let checks = all().unwrap();
-    for (parameter, ids) in report::NOT_INDEPENDENT {
+    let checks = COMPUTED.checks();
+    for (parameter, ids) in snowhum_validation::NOT_INDEPENDENT {
         assert!(Parameters::NAMES.contains(parameter), "{parameter}");
         for id in *ids {
             assert!(checks.iter().any(|check| check.id == *id), "{id}");
         }
+    }
+}
+
+#[test]
+fn the_committed_pictures_are_fresh_ones_and_no_others() {
+    let folder = root().join("docs/pictures");
+    let fresh: BTreeSet<String> = COMPUTED.pictures().iter().map(|picture| picture.file.to_owned()).collect();
+    let names = std::fs::read_dir(&folder).unwrap().map(|entry| entry.unwrap().file_name().into_string().unwrap());
+    assert_eq!(names.collect::<BTreeSet<_>>(), fresh);
+    for picture in COMPUTED.pictures() {
+        let committed = std::fs::read_to_string(folder.join(picture.file)).unwrap();
+        assert!(committed == picture.svg, "{}: run `cargo xtask validate`", picture.file);
+    }
+}
+
+#[test]
+fn every_picture_has_words_for_those_who_do_not_see_it_and_no_lost_figure() {
+    assert!(COMPUTED.pictures().len() >= 3);
+    for picture in COMPUTED.pictures() {
+        let svg = &picture.svg;
+        assert!(svg.contains("role=\"img\"") && svg.contains("<title") && svg.contains("viewBox"), "{}", picture.file);
+        assert!(picture.description.len() > 80 && svg.contains("<desc"), "{}", picture.file);
+        assert!(
+            !svg.contains("NaN") && !picture.description.contains("NaN") && !svg.contains("inf"),
+            "{}",
+            picture.file
+        );
+    }
+}
+
+#[test]
+fn every_test_named_on_the_page_is_there() {
+    for promise in PROMISES {
+        let text = std::fs::read_to_string(root().join(promise.file)).unwrap();
+        let lines: Vec<&str> = text.lines().map(str::trim).collect();
+        let start = format!("fn {}(", promise.test);
+        let at = lines.iter().position(|line| line.starts_with(&start)).unwrap_or_else(|| panic!("{}", promise.test));
+        assert_eq!(lines[at - 1], "#[test]", "{}", promise.test);
     }
 }

@@ -3,8 +3,7 @@
 use snowhum_winter::{Parameter, Parameters, Status};
 
 /// Every parameter with value, range, unit, source and status, in the order of the model.
-#[must_use]
-pub fn figures(parameters: &Parameters) -> String {
+pub(crate) fn figures(parameters: &Parameters) -> String {
     let mut page = String::from(
         "# Parameters of the winter model\n\nWritten by `cargo xtask validate` from `data/winter_parameters.toml`; do not edit. The equations they stand in:\n[MODEL.md](MODEL.md). A range is one in ten below to one in ten above; each member of an ensemble draws its own from it.\n\n| parameter | value | range | unit | status | source |\n|---|---|---|---|---|---|\n",
     );

@@ -26,6 +26,9 @@ pub const NOT_INDEPENDENT: &[(&str, &[&str])] = &[
     ("zone_height", &["C-cavity-1"]),
 ];
 
+/// Checks that look at a figure which set the weather generator.
+const SET_THE_GENERATOR: &[&str] = &["F-cold-1", "F-cold-2"];
+
 /// The figures that set parameters, and those that were only checked.
 pub(super) fn set_and_checked(page: &mut String, checks: &[Check], parameters: &Parameters) {
     line(
@@ -89,5 +92,5 @@ fn is_measured(class: Class) -> bool {
 }
 
 fn is_independent(id: &str) -> bool {
-    !NOT_INDEPENDENT.iter().any(|(_, ids)| ids.contains(&id))
+    !SET_THE_GENERATOR.contains(&id) && !NOT_INDEPENDENT.iter().any(|(_, ids)| ids.contains(&id))
 }
