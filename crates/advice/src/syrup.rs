@@ -2,11 +2,7 @@
 
 use snowhum_units::{CubicMetre, Kilogram};
 
-/// Kilograms of stores from a kilogram of sugar: 1.1, range 1.0-1.2.
-///
-/// Sources: 1.2 (Bienen-Zeitung wiki, Winterfutter), 1.0 as a rule (Imker-Weser-Ems leaflet); 1.25 at 80 % solids by
-/// mass balance, less what bees use up.
-pub const STORES_PER_SUGAR: f64 = 1.1;
+pub use snowhum_apiary::{STORES_PER_FONDANT, STORES_PER_SUGAR};
 
 /// A strength of syrup, sugar to water by weight.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -53,9 +49,6 @@ impl Strength {
 pub fn sugar_for(stores: Kilogram) -> Kilogram {
     stores / STORES_PER_SUGAR
 }
-
-/// Kilograms of honey that a kilogram of fondant or candy feeds as much as: its sugar (some 90 %) over honey's 82.4 %.
-pub const STORES_PER_FONDANT: f64 = 0.90 / 0.824;
 
 #[cfg(test)]
 mod tests {

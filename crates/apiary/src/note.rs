@@ -5,7 +5,7 @@ mod grammar;
 mod sign;
 mod weighing;
 
-pub use act::{Act, Feed};
+pub use act::{Act, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR};
 pub use grammar::{sign_examples, split_entries};
 pub use sign::{
     DeadCount, DeadPlace, DroppingsPlace, Entrance, Flight, Listening, ProbePlace, Seen, Sign, UpperHoleSign,

@@ -2,7 +2,7 @@
 
 /// A square matrix split into triangles, rows exchanged where that is safer.
 #[derive(Debug, Clone)]
-pub(crate) struct Factors {
+pub struct Factors {
     size: usize,
     /// Row after row: below the diagonal the multipliers, on and above it the upper triangle.
     cells: Vec<f64>,
@@ -12,7 +12,10 @@ pub(crate) struct Factors {
 
 impl Factors {
     /// Factors a matrix given row after row; the number of the first column without a pivot if it is singular.
-    pub(crate) fn new(size: usize, mut cells: Vec<f64>) -> Result<Self, usize> {
+    ///
+    /// # Errors
+    /// The number of that column.
+    pub fn new(size: usize, mut cells: Vec<f64>) -> Result<Self, usize> {
         let mut rows: Vec<usize> = (0..size).collect();
         let largest = cells.iter().fold(0.0f64, |most, cell| most.max(cell.abs()));
         for column in 0..size {
@@ -31,7 +34,7 @@ impl Factors {
     }
 
     /// Solves for a right-hand side, which must have as many numbers as the matrix has rows.
-    pub(crate) fn solve(&self, right: &[f64], solution: &mut [f64]) {
+    pub fn solve(&self, right: &[f64], solution: &mut [f64]) {
         let n = self.size;
         for row in 0..n {
             let known: f64 = (0..row).map(|k| self.cells[row * n + k] * solution[k]).sum();

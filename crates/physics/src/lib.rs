@@ -18,7 +18,7 @@
 
 pub mod air_layer;
 pub mod condensation;
-mod dense;
+pub mod dense;
 pub mod films;
 pub mod honey;
 pub mod layers;

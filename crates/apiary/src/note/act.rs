@@ -56,6 +56,53 @@ pub enum Feed {
     Sugar,
 }
 
+/// Kilograms of stores from a kilogram of sugar in syrup: 1.1, range 1.0-1.2.
+///
+/// Sources: 1.2 (Bienen-Zeitung wiki, Winterfutter), 1.0 as a rule (Imker-Weser-Ems leaflet); 1.25 at 80 % solids by
+/// mass balance, less what bees use up.
+pub const STORES_PER_SUGAR: f64 = 1.1;
+/// Kilograms of honey that a kilogram of sugar eaten as it lies feeds as much as: honey is 82.4 % sugars (reference
+/// tables), fondant and candy some 90 % sugar (from memory).
+const SUGAR_OF_HONEY: f64 = 0.824;
+const SUGAR_OF_FONDANT: f64 = 0.90;
+/// Kilograms of honey that a kilogram of fondant or candy feeds as much as.
+pub const STORES_PER_FONDANT: f64 = SUGAR_OF_FONDANT / SUGAR_OF_HONEY;
+
+impl Feed {
+    /// Whether bees must take it down and cap it.
+    #[must_use]
+    pub fn is_syrup(self) -> bool {
+        self.sugar_share().is_some()
+    }
+
+    /// The stores that `mass` of it is worth.
+    ///
+    /// ```
+    /// use snowhum_apiary::Feed;
+    /// use snowhum_units::Kilogram;
+    /// let worth = Feed::Syrup3To2.worth(Kilogram::new(10.0));
+    /// assert!((worth.get() - 6.6).abs() < 1e-9);
+    /// ```
+    #[must_use]
+    pub fn worth(self, mass: Kilogram) -> Kilogram {
+        match (self, self.sugar_share()) {
+            (_, Some(share)) => mass * (share * STORES_PER_SUGAR),
+            (Self::Sugar, None) => mass * (1.0 / SUGAR_OF_HONEY),
+            (_, None) => mass * STORES_PER_FONDANT,
+        }
+    }
+
+    /// Share of a syrup's mass that is sugar.
+    fn sugar_share(self) -> Option<f64> {
+        match self {
+            Self::Syrup3To2 => Some(0.6),
+            Self::Syrup2To1 => Some(2.0 / 3.0),
+            Self::Syrup1To1 => Some(0.5),
+            Self::Fondant | Self::Candy | Self::Sugar => None,
+        }
+    }
+}
+
 fn as_text<S: Serializer>(change: &SetupChange, to: S) -> Result<S::Ok, S::Error> {
     to.collect_str(change)
 }

@@ -1,0 +1,157 @@
+//! Weather that is known in part: drawn paths are bent through temperatures that were read, or follow on from hours
+//! that were measured.
+
+use crate::complete::lying;
+use crate::generator::day_of_common_year;
+use crate::{Climate, Ensemble, Hourly, Place};
+use jiff::Timestamp;
+use jiff::civil::Date;
+use snowhum_physics::dense::Factors;
+use snowhum_units::Kelvin;
+
+/// Hours in which a departure from the usual loses all but one in e: a daily lag-1 correlation of 0.75, the middle of
+/// the generator's own.
+const MEMORY_H: f64 = 83.0;
+/// Error of a keeper's thermometer over the spread of the weather, squared (judgement: 1 K on 6 K).
+const NUGGET: f64 = 0.03;
+/// Most readings that bend paths; of more, evenly spread ones are taken.
+const MOST_READINGS: usize = 400;
+
+/// Bends every path of an ensemble so that it passes near the temperatures that were read, each path keeping its own
+/// weather in between (simulation conditioned by simple kriging of the departures, exponential correlation).
+///
+/// Source of the method: J.-P. Chilès and P. Delfiner, "Geostatistics", conditional simulation (from memory).
+#[must_use]
+pub fn bent_through(ensemble: &Ensemble, place: Place, first_day: Date, read: &[(Timestamp, Kelvin)]) -> Ensemble {
+    let hours = ensemble.hours();
+    let step = read.len().div_ceil(MOST_READINGS).max(1);
+    let at: Vec<(usize, f64)> = read
+        .iter()
+        .step_by(step)
+        .filter_map(|(at, kelvin)| Some((hour_of(ensemble.start, *at, hours)?, kelvin.get())))
+        .collect();
+    let Some(factors) = correlations(&at) else { return ensemble.clone() };
+    let climate = Climate::at(place).ok();
+    let bend = |path: &Hourly| {
+        let departures: Vec<f64> = at.iter().map(|(hour, read)| read - path.temperature[*hour].get()).collect();
+        let mut weights = vec![0.0; at.len()];
+        factors.solve(&departures, &mut weights);
+        let mut bent = path.clone();
+        for (hour, t) in bent.temperature.iter_mut().enumerate() {
+            let departure: f64 = at.iter().zip(&weights).map(|((read, _), w)| w * correlation(*read, hour)).sum();
+            *t = Kelvin::new(t.get() + departure);
+        }
+        bent.snow_depth =
+            lying(climate.as_ref(), day_of_common_year(first_day), &bent.temperature, &bent.precipitation);
+        bent
+    };
+    let mut bent = Ensemble { paths: ensemble.paths.iter().map(bend).collect(), ..ensemble.clone() };
+    if !at.is_empty() {
+        bent.provenance.notes.push(format!("Bent through {} temperatures noted at the hives.", at.len()));
+    }
+    bent
+}
+
+/// Puts measured hours in front: every path is `past` as far as that reaches, and its own from there on, with what it is
+/// off at the seam fading away. The past must begin with the ensemble. Returns the ensemble and the hours known.
+#[must_use]
+pub fn following(ensemble: &Ensemble, past: &Hourly) -> (Ensemble, usize) {
+    if past.start != ensemble.start || past.is_empty() {
+        return (ensemble.clone(), 0);
+    }
+    let known = past.len().min(ensemble.hours());
+    let joined = |path: &Hourly| {
+        let last = known - 1;
+        let off = past.temperature[last].get() - path.temperature[last].get();
+        let mut path = path.clone();
+        for (hour, t) in path.temperature.iter_mut().enumerate().skip(known) {
+            *t = Kelvin::new(t.get() + off * correlation(last, hour));
+        }
+        let snow_off = past.snow_depth[last] - path.snow_depth[last];
+        for depth in path.snow_depth.iter_mut().skip(known) {
+            // Snow that lies more or less than drawn is still there, or not yet, until it would have gone.
+            *depth = if depth.get() > 0.0 { (*depth + snow_off).max(snowhum_units::Metre::ZERO) } else { *depth };
+        }
+        put(&mut path, past, known);
+        path
+    };
+    (Ensemble { paths: ensemble.paths.iter().map(joined).collect(), ..ensemble.clone() }, known)
+}
+
+fn put(path: &mut Hourly, past: &Hourly, known: usize) {
+    path.temperature[..known].copy_from_slice(&past.temperature[..known]);
+    path.humidity[..known].copy_from_slice(&past.humidity[..known]);
+    path.wind[..known].copy_from_slice(&past.wind[..known]);
+    path.cloud[..known].copy_from_slice(&past.cloud[..known]);
+    path.global[..known].copy_from_slice(&past.global[..known]);
+    path.direct[..known].copy_from_slice(&past.direct[..known]);
+    path.diffuse[..known].copy_from_slice(&past.diffuse[..known]);
+    path.precipitation[..known].copy_from_slice(&past.precipitation[..known]);
+    path.snow_depth[..known].copy_from_slice(&past.snow_depth[..known]);
+    path.pressure[..known].copy_from_slice(&past.pressure[..known]);
+}
+
+fn hour_of(start: Timestamp, at: Timestamp, hours: usize) -> Option<usize> {
+    let hour = (at.as_second() - start.as_second()).div_euclid(3_600);
+    usize::try_from(hour).ok().filter(|hour| *hour < hours)
+}
+
+fn correlation(a: usize, b: usize) -> f64 {
+    (-(a.abs_diff(b) as f64) / MEMORY_H).exp()
+}
+
+fn correlations(at: &[(usize, f64)]) -> Option<Factors> {
+    let cells = at.iter().enumerate().flat_map(|(i, (a, _))| {
+        at.iter().enumerate().map(move |(j, (b, _))| correlation(*a, *b) + if i == j { NUGGET } else { 0.0 })
+    });
+    Factors::new(at.len(), cells.collect()).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::generate;
+    use jiff::civil::date;
+    use jiff::tz::TimeZone;
+    use snowhum_units::{Degree, Metre};
+
+    fn winter() -> (Place, Ensemble) {
+        let place = Place { latitude: Degree::new(61.7), longitude: Degree::new(27.3), elevation: Metre::new(105.0) };
+        let climate = Climate::at(place).unwrap();
+        (place, generate(place, &climate, &TimeZone::UTC, date(2025, 10, 5), 24 * 120, 16, 3).unwrap())
+    }
+
+    #[test]
+    fn paths_pass_near_what_was_read_and_keep_their_own_weather_far_from_it() {
+        let (place, drawn) = winter();
+        let at = drawn.start + jiff::SignedDuration::from_hours(24 * 60 + 10);
+        let bent = bent_through(&drawn, place, date(2025, 10, 5), &[(at, Kelvin::from_celsius(-24.0))]);
+        let hour = 24 * 60 + 10;
+        for (path, before) in bent.paths.iter().zip(&drawn.paths) {
+            assert!((path.temperature[hour].celsius() + 24.0).abs() < 1.2, "{}", path.temperature[hour].celsius());
+            assert!((path.temperature[24].get() - before.temperature[24].get()).abs() < 1e-3);
+        }
+        let spread = |ensemble: &Ensemble, hour: usize| {
+            let all: Vec<f64> = ensemble.paths.iter().map(|path| path.temperature[hour].get()).collect();
+            all.iter().copied().fold(f64::MIN, f64::max) - all.iter().copied().fold(f64::MAX, f64::min)
+        };
+        assert!(spread(&bent, hour) < 0.1 * spread(&drawn, hour));
+        assert!(spread(&bent, hour + 24 * 20) > 0.9 * spread(&drawn, hour + 24 * 20));
+    }
+
+    #[test]
+    fn a_known_past_is_kept_to_the_bit_and_its_end_is_no_jump() {
+        let (_, drawn) = winter();
+        let mut past = drawn.paths[3].clone();
+        past.temperature.truncate(24 * 50);
+        let (joined, known) = following(&drawn, &past);
+        assert_eq!(known, 24 * 50);
+        for (path, own) in joined.paths.iter().zip(&drawn.paths) {
+            assert_eq!(path.temperature[..known], drawn.paths[3].temperature[..known]);
+            let jump = path.temperature[known].get() - path.temperature[known - 1].get();
+            let usual = own.temperature[known].get() - own.temperature[known - 1].get();
+            assert!((jump - usual).abs() < 0.5, "{jump} {usual}");
+            assert!((path.temperature[known + 600].get() - own.temperature[known + 600].get()).abs() < 0.05);
+        }
+    }
+}
