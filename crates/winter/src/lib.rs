@@ -33,6 +33,6 @@ pub use history::{Daily, MemberEnd, Record, Trajectory};
 pub use lanes::LANES;
 pub use member::{LEARNED, Member};
 pub use members::{Members, WarmWall};
-pub use parameters::{Parameter, ParameterError, Parameters, Status};
+pub use parameters::{Parameter, ParameterError, ParameterFile, Parameters, Status};
 pub use schedule::{Action, Event, Schedule};
 pub use steady::{StartFrom, SteadyAnswer, SteadyQuestion, UpperHole, steady};

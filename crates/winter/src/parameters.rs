@@ -73,21 +73,24 @@ pub enum ParameterError {
     Order(&'static str),
 }
 
-#[derive(Deserialize)]
-struct File {
+/// A parameter file as read, from which each parameter is taken by its name.
+#[derive(Debug, Deserialize)]
+pub struct ParameterFile {
     parameter: BTreeMap<String, Parameter>,
 }
 
+/// Makes a model's set of parameters, one field each, that is read from a file with exactly these entries.
+#[macro_export]
 macro_rules! parameters {
-    ($($name:ident)*) => {
-        /// All parameters of the winter model, by name.
+    ($(#[$about:meta])* $set:ident: $($name:ident)*) => {
+        $(#[$about])*
         #[derive(Debug, Clone, PartialEq)]
-        #[expect(missing_docs, reason = "each field is documented where it is defined, in data/winter_parameters.toml")]
-        pub struct Parameters {
-            $(pub $name: Parameter,)*
+        #[expect(missing_docs, reason = "each field is documented where it is defined, in the file it is read from")]
+        pub struct $set {
+            $(pub $name: $crate::Parameter,)*
         }
 
-        impl Parameters {
+        impl $set {
             /// Names in the order of the model.
             pub const NAMES: &'static [&'static str] = &[$(stringify!($name)),*];
 
@@ -95,17 +98,15 @@ macro_rules! parameters {
             ///
             /// # Errors
             /// When the text is not TOML, a parameter is missing, unknown or its range out of order.
-            pub fn read(text: &str) -> Result<Self, ParameterError> {
-                let mut all = toml::from_str::<File>(text)?.parameter;
-                let read = Self { $($name: take(&mut all, stringify!($name))?,)* };
-                match all.into_keys().next() {
-                    Some(unknown) => Err(ParameterError::Unknown(unknown)),
-                    None => Ok(read),
-                }
+            pub fn read(text: &str) -> Result<Self, $crate::ParameterError> {
+                let mut file = $crate::ParameterFile::read(text)?;
+                let read = Self { $($name: file.take(stringify!($name))?,)* };
+                file.finish()?;
+                Ok(read)
             }
 
             /// Every parameter with its name.
-            pub fn iter(&self) -> impl Iterator<Item = (&'static str, &Parameter)> {
+            pub fn iter(&self) -> impl Iterator<Item = (&'static str, &$crate::Parameter)> {
                 [$((stringify!($name), &self.$name)),*].into_iter()
             }
         }
@@ -113,6 +114,8 @@ macro_rules! parameters {
 }
 
 parameters! {
+    /// All parameters of the winter model, by name.
+    Parameters:
     bee_mass conductance_core_air conductance_core_mantle reference_cluster_mass tightest_at loosest_at volume_ratio
     tightest_density contracting_hours expanding_hours core_broodless core_brood mantle_floor mantle_motionless
     nest_cells nest_looseness rest_power rest_q10 power_ceiling chill_drop load_threshold load_wear honey_water hours_between_meals crop_reserve
@@ -135,12 +138,37 @@ impl Parameters {
     }
 }
 
-fn take(all: &mut BTreeMap<String, Parameter>, name: &'static str) -> Result<Parameter, ParameterError> {
-    let parameter = all.remove(name).ok_or(ParameterError::Missing(name))?;
-    let ordered = match (parameter.low, parameter.high) {
-        (Some(low), Some(high)) => low <= parameter.value && parameter.value <= high,
-        (None, None) => !parameter.varies,
-        _ => false,
-    };
-    ordered.then_some(parameter).ok_or(ParameterError::Order(name))
+impl ParameterFile {
+    /// Reads the text of a file.
+    ///
+    /// # Errors
+    /// When it is not TOML or not of the expected form.
+    pub fn read(text: &str) -> Result<Self, ParameterError> {
+        Ok(toml::from_str(text)?)
+    }
+
+    /// Takes a parameter out.
+    ///
+    /// # Errors
+    /// When it is not there or its range out of order.
+    pub fn take(&mut self, name: &'static str) -> Result<Parameter, ParameterError> {
+        let parameter = self.parameter.remove(name).ok_or(ParameterError::Missing(name))?;
+        let ordered = match (parameter.low, parameter.high) {
+            (Some(low), Some(high)) => low <= parameter.value && parameter.value <= high,
+            (None, None) => !parameter.varies,
+            _ => false,
+        };
+        ordered.then_some(parameter).ok_or(ParameterError::Order(name))
+    }
+
+    /// Ends the reading.
+    ///
+    /// # Errors
+    /// When a parameter is left that nothing took.
+    pub fn finish(self) -> Result<(), ParameterError> {
+        match self.parameter.into_keys().next() {
+            Some(unknown) => Err(ParameterError::Unknown(unknown)),
+            None => Ok(()),
+        }
+    }
 }
