@@ -1,0 +1,3 @@
+//! Invented hives and winters to draw.
+
+pub(crate) mod hives;
