@@ -6,9 +6,12 @@
 //! sees can never drift apart.
 
 mod law;
+mod parameters;
+pub mod signs;
 pub mod strata;
 mod view;
 mod weights;
 
 pub use law::{Answer, Law};
+pub use parameters::Parameters;
 pub use view::{Conditions, Life, Own, View};

@@ -1,0 +1,135 @@
+//! The law of every sign: its chance for a living or a dead hive, on the day it was looked for.
+//!
+//! One rule holds throughout: what also a dead hive would show (a neighbour's bee, a gust of wind, old rime), a living
+//! one shows as well, and its own doing comes on top. Signs of one visit share one latent [`Today`], since a colony
+//! that sits quiet is quiet to ear and eye alike; it is summed out over a visit and drawn once for a made-up one.
+
+mod dead_bees;
+mod droppings;
+mod flight;
+mod hum;
+mod inside;
+mod look;
+mod pollen;
+mod queen;
+mod seams;
+mod trouble;
+mod upper_hole;
+mod warmth;
+mod weight;
+mod written;
+
+pub use written::{answer, seen};
+
+use crate::{Conditions, Law, Parameters, View};
+use look::Look;
+use snowhum_apiary::Sign;
+
+/// How a colony is at a visit, the same for all its signs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Today {
+    /// It sits tight and shows little.
+    Quiet,
+    /// It shows what a colony of its size shows.
+    Lively,
+}
+
+/// The chance that a living colony is [`Today::Quiet`]: greater in cold and wind.
+#[must_use]
+pub fn quiet_chance(day: &Conditions, p: &Parameters) -> f64 {
+    look::quiet_chance(&look::tamed_day(day), p)
+}
+
+/// The law of a sign; `None` for one that says nothing about the colony.
+#[must_use]
+pub fn law(sign: &Sign, view: &View, day: &Conditions, today: Today, p: &Parameters) -> Option<Law> {
+    law_of(sign, &Look::new(view, day, today, p))
+}
+
+/// Natural logarithm of the chance of all signs of one visit, whichever way the colony was that day:
+/// `ln Σ P(today) Π P(sign | today)`. Signs without a law are left out.
+#[must_use]
+pub fn visit_log_probability<'a>(
+    signs: impl IntoIterator<Item = &'a Sign> + Clone,
+    view: &View,
+    day: &Conditions,
+    p: &Parameters,
+) -> f64 {
+    let quiet = quiet_chance(day, p);
+    let under = |today: Today, chance: f64| {
+        let look = Look::new(view, day, today, p);
+        let logs = signs.clone().into_iter().filter_map(|sign| {
+            let (law, answer) = law_of(sign, &look).zip(answer(sign))?;
+            Some(law.log_probability(&answer))
+        });
+        chance.ln() + logs.sum::<f64>()
+    };
+    let (quiet, lively) = (under(Today::Quiet, quiet), under(Today::Lively, 1.0 - quiet));
+    let greater = quiet.max(lively);
+    greater + ((quiet - greater).exp() + (lively - greater).exp()).ln()
+}
+
+/// What a keeper who looks for these signs writes down at one visit to this hive. `draw` gives independent uniforms for
+/// each place: 0 for the colony's day, then one for each template in its order. What is written only when it is seen
+/// (bees under the lid, a dead queen, a dead colony) is left out when it is not.
+#[must_use]
+pub fn sample_visit(
+    templates: &[Sign],
+    view: &View,
+    day: &Conditions,
+    p: &Parameters,
+    mut draw: impl FnMut(u32) -> [f64; 4],
+) -> Vec<Sign> {
+    let today = if draw(0)[0] < quiet_chance(day, p) { Today::Quiet } else { Today::Lively };
+    let look = Look::new(view, day, today, p);
+    let places = (1..).zip(templates);
+    let written = places.filter_map(|(place, template)| seen(template, &law_of(template, &look)?.sample(draw(place))));
+    written.collect()
+}
+
+fn law_of(sign: &Sign, look: &Look<'_>) -> Option<Law> {
+    let law = match sign {
+        Sign::Entrance(_) => return None,
+        Sign::DeadBees { place, .. } => dead_bees::law(*place, look),
+        Sign::UpperHole(_) => upper_hole::law(look),
+        Sign::Hum { how, .. } => hum::law(*how, look),
+        Sign::Flight(_) => flight::law(look),
+        Sign::Pollen(_) => pollen::law(look),
+        Sign::Droppings(_) => droppings::law(look),
+        Sign::MeltedSnow(_) => warmth::melted_snow(look),
+        Sign::ThermalSpot(_) => warmth::thermal_spot(look),
+        Sign::Stripes { .. } => seams::stripes(look),
+        Sign::ClusterSeen { seams: Some(_) } => seams::counted(look),
+        Sign::ClusterSeen { seams: None } => seams::cluster_seen(look),
+        Sign::Weight(weighing) => weight::law(weighing, look),
+        Sign::InsideTemperature { place, .. } => inside::temperature(*place, look),
+        Sign::InsideHumidity { .. } => inside::humidity(look),
+        Sign::Drones(_) => queen::drones(look),
+        Sign::DeadQueen => queen::dead_queen(look),
+        Sign::LarvaeThrownOut(_) => queen::larvae(look),
+        Sign::CrumpledWings(_) => trouble::crumpled_wings(look),
+        Sign::Robbers(_) => trouble::robbers(look),
+        Sign::Wasps(_) => trouble::wasps(look),
+        Sign::Bird(_) => trouble::bird(look),
+        Sign::Mouse(_) => trouble::mouse(look),
+        Sign::Damage(_) => trouble::damage(look),
+        Sign::Smell(_) => trouble::smell(look),
+        Sign::SeenDead => trouble::seen_dead(look),
+    };
+    Some(law)
+}
+
+/// A sign that is there with the chance `stray` in any hive, and of a living hive's own doing with `own` besides.
+fn there(stray: f64, own: f64) -> Law {
+    Law::There(besides(stray, own))
+}
+
+/// Chance of either of two things that know nothing of each other.
+fn besides(one: f64, other: f64) -> f64 {
+    one + (1.0 - one) * other
+}
+
+/// The reading that is off by far more than its spread in a few cases of a hundred.
+fn reading(mean: f64, sd: f64, stray: f64, wide: f64) -> Law {
+    Law::Reading { mean, sd, stray, wide }
+}
