@@ -6,14 +6,19 @@ use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 use snowhum_apiary::{Colony, Hive, OpeningKind};
 use snowhum_testkit::{Dress, changeable, colony, own_hive, place};
-use snowhum_units::{Fraction, Kelvin, Kilogram, Metre, MetrePerSecond, SquareMetre, Watt, WattPerMetreKelvin};
+use snowhum_units::{
+    Fraction, Kelvin, Kilogram, Metre, MetrePerSecond, SquareMetre, Watt, WattPerMetreKelvin, WattPerSquareMetre,
+};
 use snowhum_winter::{
-    Daily, Environment, Housed, LANES, Parameters, Record, Schedule, Settings, StartFrom, SteadyAnswer, SteadyQuestion,
-    Trajectory, Yard, YardShelter, run, steady,
+    Cause, Daily, Environment, Housed, LANES, MemberEnd, Parameters, Record, Schedule, Settings, StartFrom,
+    SteadyAnswer, SteadyQuestion, Trajectory, Yard, YardShelter, run, steady,
 };
 
 /// Rounding of a settled answer, as a part.
 const ROUNDING: f64 = 1e-9;
+
+/// Rounding of a day's figure as it is stored, as a part.
+const STORED: f64 = 1e-6;
 
 /// Air that is above saturation by less than the fog's exchange leaves it, as a part.
 const FOG: f64 = 2e-3;
@@ -110,6 +115,49 @@ fn ask(build: Build, question: SteadyQuestion) -> SteadyAnswer {
     ask_of(build.hive(), question)
 }
 
+/// Members of a colony under snow of one depth on every day: air, humidity and wind never change, the sun stays away.
+fn under_snow(build: Build, still: SteadyQuestion, depth_m: f64) -> Trajectory {
+    const DAYS: usize = 24;
+    let mut weather = changeable(0.0, 24 * DAYS, 1);
+    for path in &mut weather.paths {
+        path.temperature.fill(still.outside);
+        path.humidity.fill(still.humidity);
+        path.wind.fill(still.wind);
+        path.snow_depth.fill(Metre::new(depth_m));
+        for light in [&mut path.global, &mut path.direct, &mut path.diffuse] {
+            light.fill(WattPerSquareMetre::ZERO);
+        }
+    }
+    let shelter = YardShelter { wind: Fraction::new(1.0), sun: Fraction::new(1.0) };
+    let environment = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 12, 1));
+    let parameters = without_brood();
+    let colonies = [Housed { colony: colony(still.bees, 25.0), hive: build.hive(), neighbour: None }];
+    let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
+    run(&yard, &Schedule::default(), Settings { members: LANES, seed: 9, record: Record::Days }).swap_remove(0)
+}
+
+/// Chance of each member of a broodless colony to starve on empty combs, from 1 October to mid-May.
+fn starved(build: Build, colony: Colony, mean_c: f64) -> Vec<f64> {
+    const DAYS: usize = 222;
+    let shelter = YardShelter { wind: Fraction::new(0.5), sun: Fraction::new(0.8) };
+    let weather = changeable(mean_c, 24 * DAYS, 3);
+    let environment = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 10, 1));
+    let parameters = without_brood();
+    let colonies = [Housed { colony, hive: build.hive(), neighbour: None }];
+    let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
+    let settings = Settings { members: LANES, seed: 9, record: Record::End };
+    let by_hunger = |end: &MemberEnd| -> f64 {
+        end.ended.by_cause().iter().filter(|(cause, _)| *cause == Cause::Starved).map(|(_, chance)| chance).sum()
+    };
+    run(&yard, &Schedule::default(), settings).swap_remove(0).ends.iter().map(by_hunger).collect()
+}
+
+fn without_brood() -> Parameters {
+    let mut parameters = parameters();
+    parameters.laying_peak.value = 0.0;
+    parameters
+}
+
 /// Ten weeks of one colony from 1 October.
 fn winter(build: Build, colony: Colony, mean_c: f64) -> Trajectory {
     const DAYS: usize = 70;
@@ -199,7 +247,6 @@ proptest! {
         prop_assert!(better.warm_zone >= plain.warm_zone && better.floor_zone >= plain.floor_zone, "{plain:?} {better:?}");
     }
 
-    /// Without brood: the validation page tells what brood does to this.
     #[test]
     fn insulation_never_raises_heat_of_a_broodless_cluster_while_its_air_is_below_five(
         build in builds(),
@@ -253,5 +300,60 @@ proptest! {
         let (calm, windy) = (ask(build, question), ask(build, windier));
         prop_assume!(calm.warm_zone < RESTING);
         prop_assert!(windy.heat_loss >= calm.heat_loss * (1.0 - ROUNDING), "{calm:?} {windy:?}");
+    }
+}
+
+proptest! {
+    #![proptest_config(cases(24))]
+
+    #[test]
+    fn deeper_snow_never_raises_the_loss_of_a_buried_hive(
+        build in builds(),
+        question in questions(-30.0, -4.0),
+        depth_m in 0.45..1.5_f64,
+        deeper_m in 0.05..1.5_f64,
+    ) {
+        let question = SteadyQuestion { bees: question.bees.max(6_000.0), ..question };
+        let (shallow, deep) = (under_snow(build, question, depth_m), under_snow(build, question, depth_m + deeper_m));
+        let last = shallow.days() - 1;
+        for member in 0..shallow.members() {
+            let of = |run: &Trajectory, what| f64::from(run.day(what, last)[member]);
+            prop_assume!(of(&deep, Daily::Warm) < 5.0);
+            let all = |run: &Trajectory| [Daily::Heat, Daily::Loss, Daily::Warm].map(|what| of(run, what));
+            let ([heat, loss, warm], [less, lower, warmer]) = (all(&shallow), all(&deep));
+            prop_assert!(
+                less <= heat * (1.0 + STORED) && lower <= loss * (1.0 + STORED) && warmer >= warm - 1e-4,
+                "member {member}: {:?} {:?}", all(&shallow), all(&deep)
+            );
+        }
+    }
+
+    /// Of starving on empty combs alone. Survival as a whole is not held member by member: full combs are slow to warm,
+    /// and now and then a small cluster in hard frost misses by hours the mild day on which it would have climbed.
+    #[test]
+    fn more_food_in_the_same_combs_never_raises_the_chance_to_starve_on_empty_ones_without_brood(
+        build in builds(),
+        mean_c in -6.0..10.0_f64,
+        bees in 4_000.0..30_000.0_f64,
+        kilograms in 1.0..20.0_f64,
+        more in 0.2..10.0_f64,
+    ) {
+        let of = |kilograms| starved(build, colony(bees, kilograms), mean_c);
+        for (member, (less, more)) in of(kilograms).iter().zip(of(kilograms + more)).enumerate() {
+            prop_assert!(more <= *less + ROUNDING, "member {member}: {less} with less, {more} with more");
+        }
+    }
+
+    #[test]
+    fn insulation_never_raises_heat_of_a_brooding_cluster_while_its_air_is_below_five(
+        build in builds(),
+        question in questions(-30.0, 2.0),
+        brood_cells in 100.0..5_000.0_f64,
+        more_mm in 5.0..60.0_f64,
+    ) {
+        let question = SteadyQuestion { brood_cells, ..question };
+        let (plain, better) = (ask(build, question), ask(build.better(more_mm), question));
+        prop_assume!(better.warm_zone.celsius() < 5.0);
+        prop_assert!(better.heat <= plain.heat * (1.0 + ROUNDING), "{plain:?} {better:?}");
     }
 }
