@@ -11,6 +11,7 @@ mod seasons;
 pub mod setup;
 pub mod shortage;
 pub mod statistics;
+pub mod sums;
 pub mod syrup;
 pub mod words;
 pub mod yard;

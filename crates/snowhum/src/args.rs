@@ -4,6 +4,8 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use jiff::civil::Date;
 use std::path::PathBuf;
 
+use crate::commands::mites::MitesArguments;
+
 /// Computes the winter of a beekeeper's colonies, from the first hard frost to the first flowers.
 #[derive(Debug, Parser)]
 #[command(name = "snowhum", version, max_term_width = 80, subcommand_required = true, arg_required_else_help = true)]
@@ -82,6 +84,10 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum dead-bees --found 30 --days 14 --snow
     DeadBees(DeadBeesArguments),
+    /// Mites in a sample: how many per 100 bees, how sure, against which line.
+    ///
+    /// Example: snowhum mites --found 9 --bees 300 --month 2026-08
+    Mites(MitesArguments),
     /// The weather the answers stand on.
     #[command(subcommand)]
     Weather(WeatherCommand),
@@ -233,16 +239,20 @@ fn parse_bees(text: &str) -> Result<f64, String> {
     in_range(text, 50.0, 100_000.0, "a number of bees, such as 12000")
 }
 
-fn in_range(text: &str, low: f64, high: f64, what: &str) -> Result<f64, String> {
+pub(crate) fn in_range(text: &str, low: f64, high: f64, what: &str) -> Result<f64, String> {
     let number = text.parse::<f64>().ok().filter(|value| (low..=high).contains(value));
     number.ok_or_else(|| format!("\"{text}\" is not {what} (between {low} and {high})"))
 }
 
 fn parse_month(text: &str) -> Result<i8, String> {
-    let month = text.rsplit('-').next().and_then(|part| part.parse::<i8>().ok()).filter(|m| (1..=12).contains(m));
-    let month = month.ok_or_else(|| format!("\"{text}\" is not a month, such as 2026-01"))?;
+    let month = any_month(text)?;
     if (5..=9).contains(&month) {
         return Err("only winter is answered, October to April; in the south give the month six months away".to_owned());
     }
     Ok(month)
+}
+
+pub(crate) fn any_month(text: &str) -> Result<i8, String> {
+    let month = text.rsplit('-').next().and_then(|part| part.parse::<i8>().ok()).filter(|m| (1..=12).contains(m));
+    month.ok_or_else(|| format!("\"{text}\" is not a month, such as 2026-01"))
 }

@@ -4,9 +4,11 @@ mod check;
 mod dead_bees;
 mod demo;
 mod hive;
+pub(crate) mod mites;
 mod new;
 mod plan;
 mod setup;
+mod sum;
 mod weather;
 
 use crate::args::{Arguments, Command};
@@ -27,6 +29,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Hive(hive) => hive::run(hive, common),
         Command::Setup(setup) => setup::run(setup, common),
         Command::DeadBees(question) => dead_bees::run(question, common),
+        Command::Mites(question) => mites::run(question, common),
         Command::Weather(weather) => weather::run(weather, common),
     }
 }

@@ -3,6 +3,7 @@
 pub(crate) mod chart;
 pub(crate) mod dead_bees;
 pub(crate) mod hive;
+pub(crate) mod mites;
 pub(crate) mod plan;
 pub(crate) mod setup;
 pub(crate) mod weather;

@@ -56,7 +56,7 @@ fn question(arguments: &HiveArguments, own_bees: f64) -> anyhow::Result<SteadyQu
 }
 
 /// Reads a quantity; a bare number is in `unit`.
-fn with_unit<T: std::str::FromStr<Err = snowhum_units::ParseError>>(
+pub(super) fn with_unit<T: std::str::FromStr<Err = snowhum_units::ParseError>>(
     option: &str,
     text: &str,
     unit: &str,

@@ -1,0 +1,201 @@
+//! Mites in a sample: how many per 100 bees, how sure, and against which line.
+
+mod answer;
+mod lines;
+mod yard;
+
+pub use answer::{ColonyMites, MissChance, MiteRange, MitesAnswer, Verdict, YardMites};
+pub use lines::Line;
+
+use serde::Deserialize;
+use snowhum_winter::Parameter;
+
+use super::intervals::{self, Interval};
+use super::{SumFault, shipped, within};
+use crate::statistics::rounded;
+
+/// Name and number of the answer's form; the number rises when a key changes.
+pub const MITES_SCHEMA: &str = "snowhum.mites/1";
+
+const SHIPPED: &str = include_str!("../../../../data/mites.toml");
+
+/// What was counted, how and when.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MitesQuestion {
+    /// Each colony's sample; at least one.
+    pub samples: Vec<Sample>,
+    /// Region whose line is wanted.
+    pub region: Option<String>,
+    /// Month of the year, 1 to 12, in the northern hemisphere's seasons.
+    pub month: Option<i8>,
+}
+
+/// One colony's sample.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Sample {
+    /// The colony's name.
+    pub colony: String,
+    /// Mites found.
+    pub found: u32,
+    /// What they were found on.
+    pub by: Counted,
+}
+
+/// How mites were counted.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Counted {
+    /// Bees washed, in alcohol or soap.
+    Wash {
+        /// Bees in the sample.
+        bees: u32,
+    },
+    /// Bees rolled in powdered sugar.
+    Roll {
+        /// Bees in the sample.
+        bees: u32,
+    },
+    /// A board under the hive for some days.
+    Board {
+        /// Days it lay there.
+        days: f64,
+    },
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Figures {
+    recovery_wash: Parameter,
+    recovery_roll: Parameter,
+    evenness: Parameter,
+    prior_mites: Parameter,
+    prior_clean: Parameter,
+    line: Vec<Line>,
+}
+
+/// Answers a count.
+///
+/// # Errors
+/// When a sample has no bees or days, colonies were counted in two ways, or the region is not known.
+pub fn mites(question: &MitesQuestion) -> Result<MitesAnswer, SumFault> {
+    let figures: Figures = shipped("mites.toml", SHIPPED)?;
+    let Some(first) = question.samples.first() else {
+        return Err(SumFault::Contradiction("no sample is given; give mites found and bees sampled".to_owned()));
+    };
+    if question.samples.iter().any(|s| std::mem::discriminant(&s.by) != std::mem::discriminant(&first.by)) {
+        let words = "the colonies were counted in different ways; ask for each way alone";
+        return Err(SumFault::Contradiction(words.to_owned()));
+    }
+    let board = matches!(first.by, Counted::Board { .. });
+    let (line, other_lines) = lines::chosen(&figures.line, question.region.as_deref(), question.month, board)?;
+    let colonies: Vec<ColonyMites> =
+        question.samples.iter().map(|sample| colony(sample, &line, &figures)).collect::<Result<_, _>>()?;
+    Ok(MitesAnswer {
+        schema: MITES_SCHEMA.to_owned(),
+        method: first.by.words().to_owned(),
+        unit: if board { "mites a day" } else { "mites per 100 bees" }.to_owned(),
+        yard: yard::yard(&colonies, &line),
+        say: answer::say(&colonies, question.month, board),
+        sources: answer::sources(&figures, first.by, &line),
+        colonies,
+        line,
+        other_lines,
+    })
+}
+
+impl Counted {
+    /// The method in the trade's words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Wash { .. } => "wash",
+            Self::Roll { .. } => "sugar roll",
+            Self::Board { .. } => "board",
+        }
+    }
+}
+
+fn colony(sample: &Sample, line: &Line, figures: &Figures) -> Result<ColonyMites, SumFault> {
+    let what = format!("{} mites cannot be read from so small a sample", sample.found);
+    match sample.by {
+        Counted::Wash { bees } | Counted::Roll { bees } => {
+            within("bees in the sample", f64::from(bees), 20.0, 10_000.0)?;
+            if sample.found > 20 * bees {
+                return Err(SumFault::Contradiction(format!("{what} ({bees} bees); found and bees may be swapped")));
+            }
+            Ok(of_bees(sample, bees, line, figures))
+        }
+        Counted::Board { days } => {
+            within("days of the board", days, 0.2, 60.0)?;
+            Ok(of_board(sample, days, line, figures))
+        }
+    }
+}
+
+fn of_bees(sample: &Sample, bees: u32, line: &Line, figures: &Figures) -> ColonyMites {
+    let scale = 100.0 / f64::from(bees);
+    let recovery = match sample.by {
+        Counted::Roll { .. } => &figures.recovery_roll,
+        _ => &figures.recovery_wash,
+    };
+    let mut one = counted(sample, scale, line, figures);
+    one.bees = Some(bees);
+    one.mites_per_100_bees = Some(one.rate);
+    let percent = |interval: Interval| interval.map(|share| rounded(100.0 * share, 2));
+    one.clopper_pearson_per_100_bees = intervals::clopper_pearson(sample.found, bees).map(percent);
+    one.wilson_per_100_bees = intervals::wilson(sample.found, bees).map(percent);
+    let even = intervals::clopper_pearson(sample.found, bees)
+        .map_or_else(|| intervals::garwood(sample.found).map(|m| m * scale), |share| share.map(|s| 100.0 * s));
+    one.even = even.map(|rate| rounded(rate, 2));
+    let (low, high) = (recovery.low.unwrap_or(recovery.value), recovery.high.unwrap_or(recovery.value));
+    one.corrected_per_100_bees = Some(MiteRange {
+        estimate: rounded(f64::from(sample.found) * scale / recovery.value, 2),
+        low: rounded(even.low / high, 2),
+        high: rounded(even.high / low, 2),
+    });
+    let prior = [figures.prior_mites.value, figures.prior_clean.value];
+    let chance = intervals::chance_above(line.value[1] / 100.0, sample.found, bees, prior);
+    one.chance_over_line = chance.map(|chance| rounded(chance, 3));
+    one.clean_sample_misses = [1.0, 2.0, 3.0].map(|rate| miss(rate, bees, figures.evenness.value)).to_vec();
+    one
+}
+
+fn of_board(sample: &Sample, days: f64, line: &Line, figures: &Figures) -> ColonyMites {
+    let mut one = counted(sample, 1.0 / days, line, figures);
+    one.days = Some(days);
+    one.mites_per_day = Some(one.rate);
+    one
+}
+
+/// What holds for every way of counting: the rate, its even and uneven interval, the verdict.
+fn counted(sample: &Sample, scale: f64, line: &Line, figures: &Figures) -> ColonyMites {
+    let rate = f64::from(sample.found) * scale;
+    let uneven = intervals::uneven(sample.found, figures.evenness.value).map(|mean| mean * scale);
+    let round = |mean: f64| rounded(mean * scale, 2);
+    ColonyMites {
+        name: sample.colony.clone(),
+        found: sample.found,
+        bees: None,
+        days: None,
+        rate: rounded(rate, 2),
+        mites_per_100_bees: None,
+        mites_per_day: None,
+        clopper_pearson_per_100_bees: None,
+        wilson_per_100_bees: None,
+        even: intervals::garwood(sample.found).map(round),
+        uneven: uneven.map(|rate| rounded(rate, 2)),
+        corrected_per_100_bees: None,
+        chance_over_line: None,
+        clean_sample_misses: Vec::new(),
+        verdict: Verdict::of(rate, uneven, line.value),
+    }
+}
+
+/// Chance that a sample finds no mite where there truly are `rate` per 100 bees.
+fn miss(rate: f64, bees: u32, evenness: f64) -> MissChance {
+    let share = rate / 100.0;
+    MissChance {
+        true_mites_per_100_bees: rate,
+        even: rounded((1.0 - share).powf(f64::from(bees)), 4),
+        uneven: rounded((1.0 + share * f64::from(bees) / evenness).powf(-evenness), 4),
+    }
+}

@@ -1,0 +1,86 @@
+//! `mites`: how many mites, and how sure.
+
+use clap::{Args, ValueEnum};
+use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, mites};
+
+use crate::args::{Common, any_month, in_range};
+use crate::commands::sum;
+use crate::{exit, text};
+
+/// What was counted.
+#[derive(Debug, Args)]
+pub(crate) struct MitesArguments {
+    /// Mites found.
+    #[arg(long, value_name = "N", required_unless_present = "sample")]
+    found: Option<u32>,
+    /// Bees in the sample: half a US cup, 118 mL, is about 300.
+    #[arg(long, value_name = "N", default_value_t = 300)]
+    bees: u32,
+    /// How they were counted.
+    #[arg(long, value_enum, default_value_t = Method::Wash)]
+    method: Method,
+    /// Days a board lay under the hive.
+    #[arg(long, value_name = "D", required_if_eq("method", "board"), value_parser = days)]
+    days: Option<f64>,
+    /// Several colonies: NAME=MITES/BEES, or NAME=MITES/DAYS with a board.
+    #[arg(long, value_name = "SAMPLE", conflicts_with = "found")]
+    sample: Vec<String>,
+    /// Region whose line is wanted, such as ontario; the general one if not given.
+    #[arg(long, value_name = "REGION")]
+    region: Option<String>,
+    /// The month, such as 2026-08; in the south give the month six months away.
+    #[arg(long, value_name = "MONTH", value_parser = any_month)]
+    month: Option<i8>,
+}
+
+/// How mites are counted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+enum Method {
+    /// Bees washed in alcohol or soap.
+    Wash,
+    /// Bees rolled in powdered sugar.
+    Roll,
+    /// A board under the hive.
+    Board,
+}
+
+pub(crate) fn run(arguments: &MitesArguments, common: &Common) -> anyhow::Result<()> {
+    let mut samples: Vec<Sample> =
+        arguments.sample.iter().map(|text| named(text, arguments)).collect::<anyhow::Result<_>>()?;
+    if let Some(found) = arguments.found {
+        let colony = "the colony".to_owned();
+        samples.push(Sample { colony, found, by: counted(arguments, arguments.bees, arguments.days) });
+    }
+    let question = MitesQuestion { samples, region: arguments.region.clone(), month: arguments.month };
+    let answer = mites(&question).map_err(sum::fault)?;
+    sum::say(&answer, common, text::mites::words)
+}
+
+fn counted(arguments: &MitesArguments, bees: u32, days: Option<f64>) -> Counted {
+    match arguments.method {
+        Method::Wash => Counted::Wash { bees },
+        Method::Roll => Counted::Roll { bees },
+        Method::Board => Counted::Board { days: days.unwrap_or(1.0) },
+    }
+}
+
+/// A sample as `NAME=MITES/BEES`, or `NAME=MITES` with the sample size of all.
+fn named(text: &str, arguments: &MitesArguments) -> anyhow::Result<Sample> {
+    let wrong = || exit::input(format!("--sample \"{text}\": write NAME=MITES/BEES, such as Alder=2/300"));
+    let (name, counts) = text.rsplit_once('=').ok_or_else(wrong)?;
+    let (found, of) = counts.split_once('/').map_or((counts, None), |(found, of)| (found, Some(of)));
+    let found = found.trim().parse().map_err(|_| wrong())?;
+    if name.trim().is_empty() {
+        return Err(wrong());
+    }
+    let by = match (arguments.method, of) {
+        (Method::Board, Some(of)) => counted(arguments, 0, Some(days(of.trim()).map_err(exit::input)?)),
+        (_, Some(of)) => counted(arguments, of.trim().parse().map_err(|_| wrong())?, None),
+        (_, None) => counted(arguments, arguments.bees, arguments.days),
+    };
+    Ok(Sample { colony: name.trim().to_owned(), found, by })
+}
+
+fn days(text: &str) -> Result<f64, String> {
+    in_range(text, 0.2, 60.0, "a number of days, such as 3")
+}
