@@ -9,7 +9,7 @@ use std::ops::Range;
 
 /// Share of the climate's sum below which a gauge is taken to have missed what fell (judgement).
 const BLIND_BELOW: f64 = 0.05;
-/// Shortest part of a month that is judged, h.
+/// Shortest record, or part of a month, that is judged, h.
 const JUDGED_H: usize = 20 * 24;
 
 /// Where fewer than half the hours have a value, the climate's monthly sums spread evenly; else the mean of the others
@@ -27,7 +27,8 @@ pub(super) fn hourly(hours: &[RawHour], course: &Course, notes: &mut Vec<String>
     let mean = known.iter().sum::<f64>() / known.len().max(1) as f64;
     let filled = with_law("precipitation", &found, |_| mean, "the mean of the others is taken", notes);
     let mut fallen: Vec<Metre> = filled.into_iter().map(Metre::new).collect();
-    let dry_throughout = blind(&fallen, course, 0..hours.len());
+    // A dry fortnight is weather, and a forecast of one is right; only a longer record can show a blind gauge.
+    let dry_throughout = hours.len() >= JUDGED_H && blind(&fallen, course, 0..hours.len());
     let mut replaced = 0;
     for month in months(course, hours.len()) {
         let frost = mean_of(&course.air[month.clone()]) < Kelvin::from_celsius(0.0);
