@@ -91,3 +91,13 @@ fn refused_with_nothing_kept_it_is_left_alone_too() {
     server.then(Reply::ok(bodies::met_norway()));
     assert_eq!(had(client.fetch(&request(), minutes_on(60))).standing, Standing::Fresh);
 }
+
+#[test]
+fn a_pause_that_any_answer_asks_for_is_kept() {
+    let closed = Reply::status(503).header("Retry-After", "3600");
+    let (server, folder) = (StandIn::new([closed]), Folder::new());
+    for minutes in [0, 1, 59] {
+        client(&server, &folder).fetch(&request(), minutes_on(minutes)).unwrap_err();
+    }
+    assert_eq!(server.asked().len(), 1);
+}

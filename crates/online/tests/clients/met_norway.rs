@@ -7,7 +7,7 @@ use jiff::SignedDuration;
 use jiff::tz::TimeZone;
 use snowhum_online::{Service, Standing};
 use snowhum_units::{Degree, Fraction, Metre, MetrePerSecond};
-use snowhum_weather::{Place, complete};
+use snowhum_weather::{Hourly, Place, Reading, complete};
 
 /// An answer that holds for half an hour.
 fn good() -> Reply {
@@ -113,14 +113,29 @@ fn the_hours_between_steps_are_straight_lines_and_are_named() {
     assert!(reading.notes.iter().any(|found| found.starts_with(note)), "{:?}", reading.notes);
 }
 
+/// The hours made whole by the house's own laws.
+fn made_whole(reading: &Reading) -> (Hourly, Vec<String>) {
+    let place = Place { latitude: Degree::new(62.89), longitude: Degree::new(27.68), elevation: Metre::new(97.0) };
+    complete(&reading.raw, &reading.file, place, &TimeZone::UTC).unwrap()
+}
+
 #[test]
 fn the_house_can_make_the_hours_whole() {
     let (server, folder) = (StandIn::new([good()]), Folder::new());
-    let reading = had(client(&server, &folder).fetch(&request(), morning())).to_reading();
-    let place = Place { latitude: Degree::new(62.89), longitude: Degree::new(27.68), elevation: Metre::new(97.0) };
-    let (hourly, notes) = complete(&reading.raw, &reading.file, place, &TimeZone::UTC).unwrap();
+    let forecast = had(client(&server, &folder).fetch(&request(), morning()));
+    let (hourly, notes) = made_whole(&forecast.to_reading());
     assert_eq!((hourly.len(), hourly.start), (121, morning()));
     assert_eq!(hourly.wind[60], MetrePerSecond::new(3.2));
     assert!((hourly.temperature[60].celsius() + 9.0).abs() < 1e-9);
     assert!(!notes.iter().any(|note| note.contains("temperature were filled")), "{notes:?}");
+}
+
+#[test]
+fn a_dry_forecast_stays_dry() {
+    let dry = bodies::met_norway().replace("\"precipitation_amount\":0.2", "\"precipitation_amount\":0.0");
+    let dry = dry.replace("\"precipitation_amount\":1.2", "\"precipitation_amount\":0.0");
+    let (server, folder) = (StandIn::new([Reply::ok(dry)]), Folder::new());
+    let forecast = had(client(&server, &folder).fetch(&request(), morning()));
+    let (hourly, _) = made_whole(&forecast.to_reading());
+    assert!(hourly.precipitation.iter().all(|fallen| *fallen == Metre::ZERO));
 }

@@ -15,6 +15,8 @@ pub(crate) struct Reply {
     headers: Vec<(String, String)>,
     body: String,
     delay: Duration,
+    /// Between the head and the body.
+    pause: Duration,
     /// Length that is claimed, if it is not the body's.
     claimed: Option<usize>,
 }
@@ -40,6 +42,11 @@ impl Reply {
 
     pub(crate) fn after(mut self, delay: Duration) -> Self {
         self.delay = delay;
+        self
+    }
+
+    pub(crate) fn pausing(mut self, pause: Duration) -> Self {
+        self.pause = pause;
         self
     }
 
@@ -134,8 +141,9 @@ fn serve(mut stream: TcpStream, replies: &Mutex<VecDeque<Reply>>, asked: &Mutex<
         head.push_str(&format!("{name}: {value}\r\n"));
     }
     // A client that has gone away is part of some tests.
-    let _ = stream.write_all(format!("{head}\r\n{}", reply.body).as_bytes());
-    let _ = stream.flush();
+    let _ = stream.write_all(format!("{head}\r\n").as_bytes());
+    thread::sleep(reply.pause);
+    let _ = stream.write_all(reply.body.as_bytes());
     let _ = stream.shutdown(std::net::Shutdown::Write);
     let _ = stream.read(&mut [0; 64]);
 }
