@@ -226,7 +226,11 @@ fn brood_and_insulation(parameters: &Parameters) -> Check {
     let (bare, better) = (ask(parameters, Dress::BARE, brooding), ask(parameters, wrapped, brooding));
     Claim {
         status: Basis::Derived,
-        ..further("F-hive-6", "heat with 2,000 cells of brood at -6 °C, bare and with wrap and foam lid", "as B-hive-4")
+        ..further(
+            "F-hive-6",
+            "heat with 2,000 cells of brood at -6 °C, bare and with wrap and foam lid",
+            "cluster law below its least",
+        )
     }
     .holds(
         "never rises",
@@ -238,9 +242,4 @@ fn brood_and_insulation(parameters: &Parameters) -> Check {
         ),
         better.heat <= bare.heat,
     )
-    .because(BROOD_AND_INSULATION)
 }
-
-const BROOD_AND_INSULATION: &str = "a cluster loosens as its air warms and then conducts 4 % more a kelvin; where the core is 26 K \
-    or more over the air that outweighs the smaller difference, so that a brooding colony in a warmer hive is computed to \
-    eat a little more, not less. Saving by insulation from February on may be too low";

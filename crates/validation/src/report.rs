@@ -30,7 +30,7 @@ here with its reason; bands are not widened to fit.
 | food with brood | the rise from February is there; its size within a factor of one and a half; in hard frost perhaps too high |
 | nuclei | may eat up to four fifths more than computed |
 | very strong colonies on mild days | heat and core come out too high; they may eat less than computed |
-| what insulation saves | in frost without brood: yes; with brood from February on perhaps more than computed |
+| what insulation saves | in frost yes, with and without brood; on mild days more food, not less, is computed once the bees' air passes some 12 °C: read no saving and no loss from that |
 | where water settles | which surface, and what insulation does to it: yes; grams a day: roughly |
 | cluster and brood temperatures | set from measurements, so they agree; the cluster's surface with brood is too warm |
 | numbers of bees, their deaths | the size and course of what long winters show |
