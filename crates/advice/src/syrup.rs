@@ -29,6 +29,26 @@ impl Strength {
         })
     }
 
+    /// Kilograms of water to a kilogram of sugar.
+    #[must_use]
+    pub fn water_per_sugar(self) -> f64 {
+        match self {
+            Self::OneToOne => 1.0,
+            Self::ThreeToTwo => 2.0 / 3.0,
+            Self::TwoToOne => 0.5,
+        }
+    }
+
+    /// The strength as keepers write it.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::OneToOne => "1:1",
+            Self::ThreeToTwo => "3:2",
+            Self::TwoToOne => "2:1",
+        }
+    }
+
     /// Syrup that holds `sugar`.
     ///
     /// ```

@@ -4,6 +4,7 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use jiff::civil::Date;
 use std::path::PathBuf;
 
+use crate::commands::feed::FeedArguments;
 use crate::commands::mites::MitesArguments;
 
 /// Computes the winter of a beekeeper's colonies, from the first hard frost to the first flowers.
@@ -88,6 +89,10 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum mites --found 9 --bees 300 --month 2026-08
     Mites(MitesArguments),
+    /// Sugar for a shortage: litres of syrup, kilograms of solid feed, frames of stores.
+    ///
+    /// Example: snowhum feed --short 8 --syrup-by 2026-09-10 --as-of 2026-08-20
+    Feed(FeedArguments),
     /// The weather the answers stand on.
     #[command(subcommand)]
     Weather(WeatherCommand),

@@ -3,6 +3,7 @@
 mod check;
 mod dead_bees;
 mod demo;
+pub(crate) mod feed;
 mod hive;
 pub(crate) mod mites;
 mod new;
@@ -30,6 +31,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Setup(setup) => setup::run(setup, common),
         Command::DeadBees(question) => dead_bees::run(question, common),
         Command::Mites(question) => mites::run(question, common),
+        Command::Feed(question) => feed::run(question, common),
         Command::Weather(weather) => weather::run(weather, common),
     }
 }
