@@ -1,6 +1,5 @@
 //! Bees in the air before the hive.
 
-use super::besides;
 use super::look::{Look, rising};
 use crate::Law;
 
@@ -18,7 +17,8 @@ pub(super) fn law(look: &Look<'_>) -> Law {
         return Law::Choice([stray_well, stray_thin, robbers, 1.0 - stray_well - stray_thin - robbers]);
     }
     let out = flying * look.strength(p.flight_bees.value) * look.showing();
-    let pressed = besides(p.cleansing_least.value, rising(look.view.confined_days, p.cleansing_days.value));
+    let (least, most) = (p.cleansing_least.value, p.cleansing_most.value);
+    let pressed = least + (most - least) * rising(look.view.confined_days, p.cleansing_days.value);
     let well = p.flight_well.value * look.strength(p.flight_well_bees.value);
     let cleansing = out * pressed;
     let shown_well = cleansing * well;

@@ -1,0 +1,552 @@
+//! What the laws of the signs promise.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+#![expect(clippy::panic, reason = "a test fails by panicking")]
+
+use proptest::prelude::*;
+use proptest::test_runner::RngSeed;
+use snowhum_apiary::{
+    DeadCount, DeadPlace, DroppingsPlace, Flight, Heft, Listening, ProbePlace, Seen, Sign, UpperHoleSign, Weighing,
+};
+use snowhum_draws::{Key, normal_quantile};
+use snowhum_units::{Fraction, Kelvin, Kilogram};
+use snowhum_watch::signs::{Today, answer, law, quiet_chance, sample_visit, seen, visit_log_probability};
+use snowhum_watch::{Answer, Conditions, Law, Life, Own, Parameters, View};
+
+const SILENT: Sign = Sign::Hum { heard: Seen::No, how: Listening::Ear };
+const HEARD: Sign = Sign::Hum { heard: Seen::Yes, how: Listening::Ear };
+const NO_DEAD: Sign = Sign::DeadBees { count: DeadCount::Counted(0), place: DeadPlace::Snow };
+const DAYS: [Today; 2] = [Today::Quiet, Today::Lively];
+
+fn parameters() -> Parameters {
+    Parameters::shipped().unwrap()
+}
+
+/// A middling colony in midwinter frost.
+fn living() -> View {
+    View {
+        life: Life::Queenright,
+        bees: 10_000.0,
+        brood: 0.0,
+        seams: 5.5,
+        spoilt: 0.1,
+        stores_kg: 12.0,
+        other_kg: 2.0,
+        warm_c: 8.0,
+        cold_c: -2.0,
+        humidity: 0.75,
+        rime_hours: 40.0,
+        old_rime_hours: 60.0,
+        damp: 0.1,
+        litter_outside: 1.0,
+        litter_floor: 60.0,
+        flight_hours: 0.0,
+        confined_days: 40.0,
+        lid_resistance: 1.5,
+        own: Own { tare_kg: 20.0, side_share: 0.48, seen: 0.6, ear: 0.0 },
+    }
+}
+
+/// The same three weeks after its end.
+fn dead() -> View {
+    View {
+        life: Life::Dead { days: 21.0 },
+        rime_hours: 0.0,
+        old_rime_hours: 100.0,
+        damp: 0.0,
+        litter_outside: 0.05,
+        litter_floor: 10.0,
+        warm_c: -4.0,
+        cold_c: -5.0,
+        humidity: 0.9,
+        ..living()
+    }
+}
+
+fn frost(air_c: f64) -> Conditions {
+    Conditions { air_c, wind_m_per_s: 1.5, snow_m: 0.3, fresh_snow: false, week_c: air_c, season_day: 20.0 }
+}
+
+/// A flying day: nine degrees, and sun for views with hours of flight.
+fn mild(season_day: f64) -> Conditions {
+    Conditions { air_c: 9.0, wind_m_per_s: 1.0, snow_m: 0.1, fresh_snow: false, week_c: 1.0, season_day }
+}
+
+fn flying(view: View) -> View {
+    View { flight_hours: 2.0, ..view }
+}
+
+fn in_spring(view: View) -> View {
+    View { brood: 4_000.0, confined_days: 1.0, ..flying(view) }
+}
+
+/// One of every sign that has a law, in every form that a law tells apart.
+fn templates() -> Vec<Sign> {
+    let places = [DeadPlace::Snow, DeadPlace::Ground, DeadPlace::Board, DeadPlace::Tray, DeadPlace::Guard];
+    let dead = places.map(|place| Sign::DeadBees { count: DeadCount::Counted(0), place });
+    let hums = [Listening::Ear, Listening::Tube, Listening::Knock].map(|how| Sign::Hum { heard: Seen::No, how });
+    let kg = Kilogram::new;
+    let weighings = [
+        Weighing::Stores { mass_kg: kg(8.0), plus_minus_kg: kg(2.0) },
+        Weighing::Scale { gross_kg: kg(30.0) },
+        Weighing::TwoSidedLift { left_kg: kg(15.0), right_kg: kg(15.0), inset_share: 0.06 },
+        Weighing::OneSide { read_kg: kg(15.0) },
+        Weighing::Heft(Heft::Fair),
+    ];
+    let probes = [ProbePlace::UnderLid, ProbePlace::Combs, ProbePlace::Floor];
+    let probes = probes.map(|place| Sign::InsideTemperature { read_k: Kelvin::from_celsius(3.0), place });
+    let looked_for = [
+        Sign::Pollen,
+        Sign::MeltedSnow,
+        Sign::ThermalSpot,
+        Sign::Drones,
+        Sign::LarvaeThrownOut,
+        Sign::CrumpledWings,
+        Sign::Robbers,
+        Sign::Wasps,
+        Sign::Bird,
+        Sign::Mouse,
+        Sign::Damage,
+        Sign::Smell,
+    ];
+    let mut all = vec![
+        Sign::DeadBees { count: DeadCount::BANDS[1], place: DeadPlace::Snow },
+        Sign::UpperHole(UpperHoleSign::Dry),
+        Sign::Flight(Flight::None),
+        Sign::Droppings(DroppingsPlace::None),
+        Sign::Stripes { seams: 4.0 },
+        Sign::ClusterSeen { seams: None },
+        Sign::ClusterSeen { seams: Some(4.0) },
+        Sign::InsideHumidity { read: Fraction::new(0.8) },
+        Sign::DeadQueen,
+        Sign::SeenDead,
+    ];
+    all.extend(dead);
+    all.extend(hums);
+    all.extend(weighings.map(Sign::Weight));
+    all.extend(probes);
+    all.extend(looked_for.map(|sign| sign(Seen::No)));
+    all
+}
+
+fn views_and_days() -> Vec<(View, Conditions)> {
+    vec![
+        (living(), frost(-5.0)),
+        (dead(), frost(-5.0)),
+        (in_spring(living()), mild(105.0)),
+        (in_spring(dead()), mild(105.0)),
+        (View { life: Life::Queenless, bees: 2_500.0, ..flying(living()) }, mild(70.0)),
+    ]
+}
+
+/// How much likelier the signs are of the living than of the dead.
+fn ratio(signs: &[Sign], alive: &View, dead: &View, day: &Conditions) -> f64 {
+    let p = parameters();
+    (visit_log_probability(signs, alive, day, &p) - visit_log_probability(signs, dead, day, &p)).exp()
+}
+
+/// Chance of being alive after a visit.
+fn after(before: f64, signs: &[Sign], alive: &View, dead: &View, day: &Conditions) -> f64 {
+    let odds = before / (1.0 - before) * ratio(signs, alive, dead, day);
+    odds / (1.0 + odds)
+}
+
+/// Faults frequencies that differ from chances at one in ten thousand: chi-square, its quantile by Wilson and Hilferty
+/// (1931). Neighbouring cells are joined until each expects five.
+fn agree(chances: &[f64], counts: &[u32], about: &str) {
+    let all = f64::from(counts.iter().sum::<u32>());
+    let mut joined: Vec<(f64, f64)> = Vec::new();
+    let (mut expected, mut found) = (0.0, 0.0);
+    for (chance, count) in chances.iter().zip(counts) {
+        expected += chance * all;
+        found += f64::from(*count);
+        if expected >= 5.0 {
+            joined.push((expected, found));
+            (expected, found) = (0.0, 0.0);
+        }
+    }
+    if let Some(last) = joined.last_mut() {
+        last.0 += expected;
+        last.1 += found;
+    }
+    if joined.len() < 2 {
+        // One cell holds nearly all: the rest may come no more often than a Poisson count of fewer than five does.
+        let most = chances.iter().copied().fold(0.0, f64::max);
+        let rest = all - f64::from(counts.iter().copied().max().unwrap_or(0));
+        assert!(rest <= (1.0 - most) * all + 12.0, "{about}: {rest} where {} is expected", (1.0 - most) * all);
+        return;
+    }
+    let square: f64 = joined.iter().map(|(expected, found)| (found - expected).powi(2) / expected).sum();
+    let freedom = (joined.len() - 1) as f64;
+    let spread = 2.0 / (9.0 * freedom);
+    let limit = freedom * (1.0 - spread + normal_quantile(1.0 - 1e-4) * spread.sqrt()).powi(3);
+    assert!(square < limit, "{about}: chi-square {square:.1}, limit {limit:.1}");
+}
+
+/// Edges of cells that hold the most of a reading's chance.
+fn edges(mean: f64, sd: f64) -> Vec<f64> {
+    (-8..=8).map(|step| mean + 0.4 * f64::from(step) * sd).collect()
+}
+
+/// Chance between two edges, by Simpson's rule over the law's own density.
+fn between(law: &Law, from: f64, to: f64) -> f64 {
+    const PARTS: u32 = 20;
+    let step = (to - from) / f64::from(PARTS);
+    let at = |place: u32| law.log_probability(&Answer::Reading(from + step * f64::from(place))).exp();
+    let weight = |place: u32| if place == 0 || place == PARTS { 1.0 } else { f64::from(2 + 2 * (place % 2)) };
+    (0..=PARTS).map(|place| weight(place) * at(place)).sum::<f64>() * step / 3.0
+}
+
+/// Chances of cells of a law's answers, and the cell in which an answer falls.
+fn cells(law: &Law) -> (Vec<f64>, Box<dyn Fn(&Answer) -> usize>) {
+    match *law {
+        Law::There(_) => {
+            let chances = [false, true].map(|there| law.log_probability(&Answer::There(there)).exp());
+            (chances.to_vec(), Box::new(|answer| usize::from(*answer == Answer::There(true))))
+        }
+        Law::Choice(_) => {
+            let chances = (0..4).map(|which| law.log_probability(&Answer::Choice(which)).exp()).collect();
+            (chances, Box::new(|answer| if let Answer::Choice(which) = answer { *which } else { usize::MAX }))
+        }
+        Law::Count { .. } => {
+            const MOST: u32 = 120;
+            let each = (0..MOST).map(|n| law.log_probability(&Answer::Count(n, Some(n))).exp());
+            let more = law.log_probability(&Answer::Count(MOST, None)).exp();
+            let cell =
+                |answer: &Answer| if let Answer::Count(n, _) = answer { (*n).min(MOST) as usize } else { usize::MAX };
+            (each.chain([more]).collect(), Box::new(cell))
+        }
+        Law::Reading { mean, sd, .. } => {
+            let edges = edges(mean, sd);
+            let mut chances: Vec<f64> = edges.windows(2).map(|pair| between(law, pair[0], pair[1])).collect();
+            chances.push(1.0 - chances.iter().sum::<f64>());
+            let cell = move |answer: &Answer| {
+                let Answer::Reading(read) = answer else { return usize::MAX };
+                let inside = edges.windows(2).position(|pair| pair[0] <= *read && *read < pair[1]);
+                inside.unwrap_or(edges.len() - 1)
+            };
+            (chances, Box::new(cell))
+        }
+    }
+}
+
+#[test]
+fn every_parameter_has_a_range_a_source_and_a_status() {
+    let p = parameters();
+    assert!(Parameters::NAMES.len() > 80);
+    for (name, parameter) in p.iter() {
+        assert!(parameter.low.unwrap() < parameter.high.unwrap(), "{name}");
+        assert!(!parameter.source.trim().is_empty() && !parameter.unit.trim().is_empty(), "{name}");
+    }
+}
+
+#[test]
+fn what_is_made_up_is_as_frequent_as_its_law_says() {
+    let (p, key) = (parameters(), Key::new(20_260_101, 1));
+    let mut who = 0;
+    for (view, day) in views_and_days() {
+        for (template, today) in templates().iter().flat_map(|sign| DAYS.map(|today| (sign, today))) {
+            let law = law(template, &view, &day, today, &p).unwrap();
+            let (chances, cell) = cells(&law);
+            let mut counts = vec![0; chances.len()];
+            who += 1;
+            for time in 0..4_000 {
+                counts[cell(&law.sample(key.uniforms([who, time, 0, 0])))] += 1;
+            }
+            agree(&chances, &counts, &format!("{template:?} {today:?} {:?} {law:?}", view.life));
+        }
+    }
+}
+
+#[test]
+fn a_visit_made_up_is_as_frequent_as_its_chance_says() {
+    let (p, key) = (parameters(), Key::new(20_260_101, 2));
+    let signs = [SILENT, Sign::Flight(Flight::None), Sign::UpperHole(UpperHoleSign::Dry)];
+    let holes = [UpperHoleSign::NewRime, UpperHoleSign::Rime, UpperHoleSign::Damp, UpperHoleSign::Dry];
+    let mut visits: Vec<Vec<Sign>> = Vec::new();
+    for hum in [SILENT, HEARD] {
+        for flight in [Flight::Well, Flight::Thin, Flight::Traffic, Flight::None] {
+            visits.extend(holes.map(|hole| vec![hum.clone(), Sign::Flight(flight), Sign::UpperHole(hole)]));
+        }
+    }
+    for (place, (view, day)) in (0..).zip(views_and_days()) {
+        let chance = |visit: &Vec<Sign>| visit_log_probability(visit, &view, &day, &p).exp();
+        let chances: Vec<f64> = visits.iter().map(chance).collect();
+        assert!((chances.iter().sum::<f64>() - 1.0).abs() < 1e-6);
+        let mut counts = vec![0; visits.len()];
+        for time in 0..20_000 {
+            let visit = sample_visit(&signs, &view, &day, &p, |what| key.uniforms([place, time, what, 0]));
+            counts[visits.iter().position(|known| *known == visit).unwrap()] += 1;
+        }
+        agree(&chances, &counts, &format!("{view:?}"));
+    }
+}
+
+#[test]
+fn chances_of_all_answers_sum_to_one() {
+    let p = parameters();
+    for (view, day) in views_and_days() {
+        for (template, today) in templates().iter().flat_map(|sign| DAYS.map(|today| (sign, today))) {
+            let law = law(template, &view, &day, today, &p).unwrap();
+            let sum: f64 = match law {
+                Law::Count { .. } => {
+                    let of = |(least, most)| law.log_probability(&Answer::Count(least, most)).exp();
+                    DeadCount::BANDS.into_iter().map(|band| of(band.bounds())).sum()
+                }
+                Law::Reading { mean, sd, .. } => {
+                    (-60..60).map(|n| between(&law, mean + f64::from(n) * sd, mean + f64::from(n + 1) * sd)).sum()
+                }
+                Law::There(_) | Law::Choice(_) => cells(&law).0.iter().sum(),
+            };
+            assert!((sum - 1.0).abs() < 1e-6, "{template:?} {law:?}: {sum}");
+        }
+    }
+}
+
+#[test]
+fn a_band_is_as_likely_as_its_counts_together() {
+    let (p, view, day) = (parameters(), View { litter_outside: 20.0, ..living() }, frost(2.0));
+    let chance = |count| {
+        let sign = Sign::DeadBees { count, place: DeadPlace::Snow };
+        visit_log_probability([&sign], &view, &day, &p).exp()
+    };
+    let counts: f64 = (6..=20).map(|n| chance(DeadCount::Counted(n))).sum();
+    assert!((counts - chance(DeadCount::Band(6, Some(20)))).abs() < 1e-9);
+}
+
+#[test]
+fn what_is_written_reads_back_as_what_was_seen() {
+    let (p, key) = (parameters(), Key::new(20_260_101, 3));
+    for (view, day) in views_and_days() {
+        for (place, template) in (0..).zip(templates()) {
+            let drawn = law(&template, &view, &day, Today::Lively, &p).unwrap().sample(key.uniforms([place, 0, 0, 0]));
+            let Some(sign) = seen(&template, &drawn) else {
+                assert!(matches!(template, Sign::ClusterSeen { seams: None } | Sign::DeadQueen | Sign::SeenDead));
+                assert_eq!(drawn, Answer::There(false));
+                continue;
+            };
+            match (answer(&sign).unwrap(), drawn) {
+                (Answer::Reading(written), Answer::Reading(drawn)) => {
+                    let (least, most) = match sign {
+                        Sign::InsideHumidity { .. } => (0.0, 1.0),
+                        Sign::InsideTemperature { .. } => (-300.0, 300.0),
+                        _ => (0.0, 300.0),
+                    };
+                    assert!((written - drawn.clamp(least, most)).abs() < 1e-9, "{sign:?} {drawn}");
+                }
+                (Answer::Count(least, most), Answer::Count(n, _)) => {
+                    assert!(least <= n && most.is_none_or(|most| n <= most), "{sign:?} {n}");
+                }
+                (written, drawn) => assert_eq!(written, drawn, "{sign:?}"),
+            }
+        }
+    }
+}
+
+#[test]
+fn three_silent_visits_worry_but_do_not_bury() {
+    let day = frost(-5.0);
+    let visit = [SILENT, Sign::UpperHole(UpperHoleSign::Dry), NO_DEAD];
+    let without_hole = [SILENT, NO_DEAD];
+    let long_rime = View { rime_hours: 400.0, ..living() };
+    for (signs, alive) in [(&visit[..], living()), (&without_hole[..], living()), (&visit[..], long_rime)] {
+        let mut chance = 0.9;
+        for _ in 0..3 {
+            let next = after(chance, signs, &alive, &dead(), &day);
+            assert!(next < chance - 0.01, "{chance} -> {next}");
+            chance = next;
+        }
+        assert!(chance >= 0.3, "{chance} after {signs:?}");
+    }
+}
+
+#[test]
+fn a_cleansing_flight_in_winter_proves_life() {
+    for seen in [Flight::Well, Flight::Thin] {
+        let chance = after(0.8, &[Sign::Flight(seen)], &flying(living()), &flying(dead()), &mild(45.0));
+        assert!(chance > 0.97, "{seen:?}: {chance}");
+    }
+}
+
+#[test]
+fn pollen_in_april_proves_life() {
+    let chance = after(0.8, &[Sign::Pollen(Seen::Yes)], &in_spring(living()), &in_spring(dead()), &mild(105.0));
+    assert!(chance > 0.97, "{chance}");
+}
+
+#[test]
+fn a_dead_hive_shows_a_cleansing_flight_at_most_three_times_in_a_hundred() {
+    let p = parameters();
+    for (air_c, season_day) in [(9.0, 45.0), (15.0, 75.0), (25.0, 120.0), (40.0, 150.0)] {
+        let day = Conditions { air_c, ..mild(season_day) };
+        let view = View { flight_hours: 12.0, ..dead() };
+        let chance = |seen| visit_log_probability([&Sign::Flight(seen)], &view, &day, &p).exp();
+        let either = chance(Flight::Well) + chance(Flight::Thin);
+        assert!(either <= 0.03, "{air_c} C: {either}");
+    }
+}
+
+#[test]
+fn traffic_without_pollen_in_march_is_no_proof_of_life() {
+    let signs = [Sign::Flight(Flight::Traffic), Sign::Pollen(Seen::No)];
+    for (confined_days, brood) in [(1.0, 0.0), (1.0, 4_000.0), (5.0, 4_000.0), (20.0, 2_000.0)] {
+        let alive = View { confined_days, brood, ..flying(living()) };
+        let chance = after(0.8, &signs, &alive, &flying(dead()), &Conditions { air_c: 12.0, ..mild(75.0) });
+        assert!(chance <= 0.9, "{confined_days} days shut in, {brood} cells: {chance}");
+    }
+}
+
+#[test]
+fn no_hum_to_the_ear_in_deep_frost_says_little() {
+    let ratio = ratio(&[SILENT], &living(), &dead(), &frost(-15.0));
+    assert!(ratio > 0.6 && ratio < 1.0, "{ratio}");
+}
+
+#[test]
+fn old_rime_says_little_and_new_rime_much() {
+    let hole = |state| ratio(&[Sign::UpperHole(state)], &living(), &dead(), &frost(-8.0));
+    let (old, new) = (hole(UpperHoleSign::Rime), hole(UpperHoleSign::NewRime));
+    assert!((0.6..1.5).contains(&old), "{old}");
+    assert!(new > 8.0, "{new}");
+}
+
+#[test]
+fn two_listenings_of_one_visit_are_not_two_independent_proofs() {
+    let (p, day) = (parameters(), frost(-5.0));
+    let tube = |heard| Sign::Hum { heard, how: Listening::Tube };
+    let of = |signs: &[Sign]| ratio(signs, &living(), &dead(), &day);
+    let (together, apart) = (of(&[SILENT, tube(Seen::No)]), of(&[SILENT]) * of(&[tube(Seen::No)]));
+    assert!(together > apart * 1.02, "{together} against {apart}");
+    // Once a colony has been heard, the day is likely a lively one, and a second hum is no surprise.
+    let chance = |signs: &[Sign]| visit_log_probability(signs, &living(), &day, &p).exp();
+    assert!(chance(&[HEARD, tube(Seen::Yes)]) > 1.02 * chance(&[HEARD]) * chance(&[tube(Seen::Yes)]));
+}
+
+#[test]
+fn cold_and_wind_make_a_day_quieter() {
+    let p = parameters();
+    let at = |air_c, wind_m_per_s| quiet_chance(&Conditions { air_c, wind_m_per_s, ..frost(0.0) }, &p);
+    assert!(at(5.0, 0.0) < at(-10.0, 0.0) && at(-10.0, 0.0) < at(-10.0, 3.0));
+    assert!(at(-60.0, 40.0) <= 0.8);
+}
+
+#[test]
+fn a_quiet_colony_shows_less_and_a_dead_one_the_same() {
+    let p = parameters();
+    let hum = |view: &View, today| match law(&HEARD, view, &frost(-5.0), today, &p) {
+        Some(Law::There(chance)) => chance,
+        other => panic!("{other:?}"),
+    };
+    assert!(hum(&living(), Today::Quiet) < 0.6 * hum(&living(), Today::Lively));
+    for (template, air_c) in templates().iter().flat_map(|sign| [-5.0, 9.0].map(|air_c| (sign, air_c))) {
+        let of = |today| law(template, &dead(), &frost(air_c), today, &p);
+        assert_eq!(of(Today::Quiet), of(Today::Lively), "{template:?}");
+    }
+}
+
+#[test]
+fn a_hive_lifted_at_both_sides_weighs_the_same_wherever_its_weight_lies() {
+    // A 40 kg hive on supports a tenth of its width in from each edge, by moments about the far support.
+    let weight = 40.0;
+    for centre in [0.35, 0.6] {
+        let (left, right) = (weight * (0.9 - centre) / 0.9, weight * (centre - 0.1) / 0.9);
+        let (left_kg, right_kg) = (Kilogram::new(left), Kilogram::new(right));
+        let lift = Sign::Weight(Weighing::TwoSidedLift { left_kg, right_kg, inset_share: 0.1 });
+        let Some(Answer::Reading(read)) = answer(&lift) else { panic!("{lift:?}") };
+        assert!((read - weight).abs() < 1e-9, "{read}");
+    }
+}
+
+#[test]
+fn weighings_tell_full_from_empty_and_not_living_from_dead() {
+    let p = parameters();
+    for weighing in templates().into_iter().filter(|sign| matches!(sign, Sign::Weight(_))) {
+        let of = |view: &View| visit_log_probability([&weighing], view, &frost(-5.0), &p);
+        let full = View { stores_kg: 40.0, ..living() };
+        assert!(of(&View { stores_kg: 9.0, ..living() }) > of(&full) + 0.5, "{weighing:?}");
+        assert!((of(&View { life: Life::Dead { days: 3.0 }, ..full }) - of(&full)).abs() < 1e-12, "{weighing:?}");
+    }
+}
+
+#[test]
+fn seen_dead_and_bees_seen_alive_settle_it() {
+    let day = frost(0.0);
+    assert!(after(0.9, &[Sign::SeenDead], &living(), &dead(), &day) < 0.05);
+    for seams in [None, Some(5.0), Some(3.0)] {
+        let chance = after(0.3, &[Sign::ClusterSeen { seams }], &living(), &dead(), &day);
+        assert!(chance > 0.98, "{seams:?}: {chance}");
+    }
+}
+
+/// Numbers as no hive has them.
+fn wild() -> impl Strategy<Value = f64> {
+    let beyond = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 0.0, 1e308, -1e308];
+    prop_oneof![prop::sample::select(beyond.to_vec()), -1e6..1e6_f64, -1.0..30.0_f64]
+}
+
+fn any_view() -> impl Strategy<Value = View> {
+    let life = prop_oneof![Just(Life::Queenright), Just(Life::Queenless), wild().prop_map(|days| Life::Dead { days })];
+    (life, prop::collection::vec(wild(), 21)).prop_map(|(life, n)| View {
+        life,
+        bees: n[0],
+        brood: n[1],
+        seams: n[2],
+        spoilt: n[3],
+        stores_kg: n[4],
+        other_kg: n[5],
+        warm_c: n[6],
+        cold_c: n[7],
+        humidity: n[8],
+        rime_hours: n[9],
+        old_rime_hours: n[10],
+        damp: n[11],
+        litter_outside: n[12],
+        litter_floor: n[13],
+        flight_hours: n[14],
+        confined_days: n[15],
+        lid_resistance: n[16],
+        own: Own { tare_kg: n[17], side_share: n[18], seen: n[19], ear: n[20] },
+    })
+}
+
+fn any_day() -> impl Strategy<Value = Conditions> {
+    (prop::collection::vec(wild(), 5), any::<bool>()).prop_map(|(n, fresh_snow)| Conditions {
+        air_c: n[0],
+        wind_m_per_s: n[1],
+        snow_m: n[2],
+        fresh_snow,
+        week_c: n[3],
+        season_day: n[4],
+    })
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig {
+        cases: 400,
+        failure_persistence: None,
+        rng_seed: RngSeed::Fixed(20_260_101),
+        ..ProptestConfig::default()
+    })]
+
+    #[test]
+    fn whatever_the_hive_and_the_day_every_chance_is_a_number(view in any_view(), day in any_day()) {
+        let (p, signs) = (parameters(), templates());
+        prop_assert!(visit_log_probability(&signs, &view, &day, &p).is_finite());
+        for (sign, today) in signs.iter().flat_map(|sign| DAYS.map(|today| (sign, today))) {
+            let law = law(sign, &view, &day, today, &p).unwrap();
+            let log = law.log_probability(&answer(sign).unwrap());
+            prop_assert!(log.is_finite(), "{sign:?} {law:?}: {log}");
+            match law {
+                Law::There(chance) => prop_assert!((0.0..=1.0).contains(&chance), "{sign:?} {chance}"),
+                Law::Choice(weights) => {
+                    prop_assert!(weights.iter().all(|weight| (0.0..=1.0).contains(weight)), "{sign:?} {weights:?}");
+                }
+                Law::Count { mean, size, .. } => prop_assert!(mean > 0.0 && mean.is_finite() && size > 0.0),
+                Law::Reading { mean, sd, .. } => prop_assert!(mean.is_finite() && sd > 0.0),
+            }
+        }
+        let key = Key::new(7, 7);
+        let visit = sample_visit(&signs, &view, &day, &p, |what| key.uniforms([what, 0, 0, 0]));
+        prop_assert!(visit.len() <= signs.len());
+    }
+}
