@@ -1,17 +1,23 @@
 //! What the laws of the signs promise.
 
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
-#![expect(clippy::panic, reason = "a test fails by panicking")]
 
+#[path = "signs/agreement.rs"]
+mod agreement;
+#[path = "signs/wild.rs"]
+mod wild;
+
+use agreement::{agree, between, cells};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 use snowhum_apiary::{
     DeadCount, DeadPlace, DroppingsPlace, Flight, Heft, Listening, ProbePlace, Seen, Sign, UpperHoleSign, Weighing,
 };
-use snowhum_draws::{Key, normal_quantile};
+use snowhum_draws::Key;
 use snowhum_units::{Fraction, Kelvin, Kilogram};
 use snowhum_watch::signs::{Today, answer, law, quiet_chance, sample_visit, seen, visit_log_probability};
 use snowhum_watch::{Answer, Conditions, Law, Life, Own, Parameters, View};
+use wild::{any_day, any_view};
 
 const SILENT: Sign = Sign::Hum { heard: Seen::No, how: Listening::Ear };
 const HEARD: Sign = Sign::Hum { heard: Seen::Yes, how: Listening::Ear };
@@ -149,85 +155,6 @@ fn ratio(signs: &[Sign], alive: &View, dead: &View, day: &Conditions) -> f64 {
 fn after(before: f64, signs: &[Sign], alive: &View, dead: &View, day: &Conditions) -> f64 {
     let odds = before / (1.0 - before) * ratio(signs, alive, dead, day);
     odds / (1.0 + odds)
-}
-
-/// Faults frequencies that differ from chances at one in ten thousand: chi-square, its quantile by Wilson and Hilferty
-/// (1931). Neighbouring cells are joined until each expects five.
-fn agree(chances: &[f64], counts: &[u32], about: &str) {
-    let all = f64::from(counts.iter().sum::<u32>());
-    let mut joined: Vec<(f64, f64)> = Vec::new();
-    let (mut expected, mut found) = (0.0, 0.0);
-    for (chance, count) in chances.iter().zip(counts) {
-        expected += chance * all;
-        found += f64::from(*count);
-        if expected >= 5.0 {
-            joined.push((expected, found));
-            (expected, found) = (0.0, 0.0);
-        }
-    }
-    if let Some(last) = joined.last_mut() {
-        last.0 += expected;
-        last.1 += found;
-    }
-    if joined.len() < 2 {
-        // One cell holds nearly all: the rest may come no more often than a Poisson count of fewer than five does.
-        let most = chances.iter().copied().fold(0.0, f64::max);
-        let rest = all - f64::from(counts.iter().copied().max().unwrap_or(0));
-        assert!(rest <= (1.0 - most) * all + 12.0, "{about}: {rest} where {} is expected", (1.0 - most) * all);
-        return;
-    }
-    let square: f64 = joined.iter().map(|(expected, found)| (found - expected).powi(2) / expected).sum();
-    let freedom = (joined.len() - 1) as f64;
-    let spread = 2.0 / (9.0 * freedom);
-    let limit = freedom * (1.0 - spread + normal_quantile(1.0 - 1e-4) * spread.sqrt()).powi(3);
-    assert!(square < limit, "{about}: chi-square {square:.1}, limit {limit:.1}");
-}
-
-/// Edges of cells that hold the most of a reading's chance.
-fn edges(mean: f64, sd: f64) -> Vec<f64> {
-    (-8..=8).map(|step| mean + 0.4 * f64::from(step) * sd).collect()
-}
-
-/// Chance between two edges, by Simpson's rule over the law's own density.
-fn between(law: &Law, from: f64, to: f64) -> f64 {
-    const PARTS: u32 = 20;
-    let step = (to - from) / f64::from(PARTS);
-    let at = |place: u32| law.log_probability(&Answer::Reading(from + step * f64::from(place))).exp();
-    let weight = |place: u32| if place == 0 || place == PARTS { 1.0 } else { f64::from(2 + 2 * (place % 2)) };
-    (0..=PARTS).map(|place| weight(place) * at(place)).sum::<f64>() * step / 3.0
-}
-
-/// Chances of cells of a law's answers, and the cell in which an answer falls.
-fn cells(law: &Law) -> (Vec<f64>, Box<dyn Fn(&Answer) -> usize>) {
-    match *law {
-        Law::There(_) => {
-            let chances = [false, true].map(|there| law.log_probability(&Answer::There(there)).exp());
-            (chances.to_vec(), Box::new(|answer| usize::from(*answer == Answer::There(true))))
-        }
-        Law::Choice(_) => {
-            let chances = (0..4).map(|which| law.log_probability(&Answer::Choice(which)).exp()).collect();
-            (chances, Box::new(|answer| if let Answer::Choice(which) = answer { *which } else { usize::MAX }))
-        }
-        Law::Count { .. } => {
-            const MOST: u32 = 120;
-            let each = (0..MOST).map(|n| law.log_probability(&Answer::Count(n, Some(n))).exp());
-            let more = law.log_probability(&Answer::Count(MOST, None)).exp();
-            let cell =
-                |answer: &Answer| if let Answer::Count(n, _) = answer { (*n).min(MOST) as usize } else { usize::MAX };
-            (each.chain([more]).collect(), Box::new(cell))
-        }
-        Law::Reading { mean, sd, .. } => {
-            let edges = edges(mean, sd);
-            let mut chances: Vec<f64> = edges.windows(2).map(|pair| between(law, pair[0], pair[1])).collect();
-            chances.push(1.0 - chances.iter().sum::<f64>());
-            let cell = move |answer: &Answer| {
-                let Answer::Reading(read) = answer else { return usize::MAX };
-                let inside = edges.windows(2).position(|pair| pair[0] <= *read && *read < pair[1]);
-                inside.unwrap_or(edges.len() - 1)
-            };
-            (chances, Box::new(cell))
-        }
-    }
 }
 
 #[test]
@@ -476,48 +403,6 @@ fn seen_dead_and_bees_seen_alive_settle_it() {
         let chance = after(0.3, &[Sign::ClusterSeen { seams }], &living(), &dead(), &day);
         assert!(chance > 0.98, "{seams:?}: {chance}");
     }
-}
-
-/// Numbers as no hive has them.
-fn wild() -> impl Strategy<Value = f64> {
-    let beyond = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 0.0, 1e308, -1e308];
-    prop_oneof![prop::sample::select(beyond.to_vec()), -1e6..1e6_f64, -1.0..30.0_f64]
-}
-
-fn any_view() -> impl Strategy<Value = View> {
-    let life = prop_oneof![Just(Life::Queenright), Just(Life::Queenless), wild().prop_map(|days| Life::Dead { days })];
-    (life, prop::collection::vec(wild(), 21)).prop_map(|(life, n)| View {
-        life,
-        bees: n[0],
-        brood: n[1],
-        seams: n[2],
-        spoilt: n[3],
-        stores_kg: n[4],
-        other_kg: n[5],
-        warm_c: n[6],
-        cold_c: n[7],
-        humidity: n[8],
-        rime_hours: n[9],
-        old_rime_hours: n[10],
-        damp: n[11],
-        litter_outside: n[12],
-        litter_floor: n[13],
-        flight_hours: n[14],
-        confined_days: n[15],
-        lid_resistance: n[16],
-        own: Own { tare_kg: n[17], side_share: n[18], seen: n[19], ear: n[20] },
-    })
-}
-
-fn any_day() -> impl Strategy<Value = Conditions> {
-    (prop::collection::vec(wild(), 5), any::<bool>()).prop_map(|(n, fresh_snow)| Conditions {
-        air_c: n[0],
-        wind_m_per_s: n[1],
-        snow_m: n[2],
-        fresh_snow,
-        week_c: n[3],
-        season_day: n[4],
-    })
 }
 
 proptest! {
