@@ -144,12 +144,14 @@ mod tests {
 
     #[test]
     fn a_sum_over_six_hours_is_shared_out_and_one_over_an_hour_is_not_stretched() {
-        let first = Found { one_hour_mm: Some(1.0), six_hours_mm: Some(3.0), ..found(0, 1.0) };
-        let second = Found { one_hour_mm: Some(1.0), ..found(1, 1.0) };
-        let third = Found { six_hours_mm: Some(3.0), ..found(4, 1.0) };
-        let hours = Body::of(None, &[first, second, third, found(10, 1.0)]).unwrap().hours;
-        let millimetres = |at: usize| hours[at].precipitation.map(|depth| (depth.get() * 1e6).round() / 1e3);
-        assert_eq!((millimetres(0), millimetres(1), millimetres(2)), (Some(1.0), None, Some(3.0)));
+        let both = Found { one_hour_mm: Some(1.0), six_hours_mm: Some(3.0), ..found(0, 1.0) };
+        let only_an_hour = Found { one_hour_mm: Some(1.0), ..found(1, 1.0) };
+        let only_six = |hour| Found { six_hours_mm: Some(3.0), ..found(hour, 1.0) };
+        let steps = [both, only_an_hour, only_six(4), only_six(10), only_six(12)];
+        let hours = Body::of(None, &steps).unwrap().hours;
+        let millimetres = hours.iter().map(|hour| hour.precipitation.map(|depth| (depth.get() * 1e6).round() / 1e3));
+        let right = [Some(1.0), None, Some(3.0), Some(1.0), Some(0.5)];
+        assert_eq!(millimetres.collect::<Vec<_>>(), right);
     }
 
     #[test]

@@ -148,3 +148,12 @@ fn an_address_that_is_not_encrypted_is_not_asked() {
     assert!(matches!(fault, Fault::Endpoint { .. }), "{fault}");
     assert!(fault.to_string().contains("https://"), "{fault}");
 }
+
+#[test]
+fn a_server_that_cannot_encrypt_is_told_nothing() {
+    let (server, folder) = (StandIn::new([Reply::ok(bodies::met_norway())]), Folder::new());
+    let endpoints = Endpoints { met_norway: server.url().replace("http:", "https:"), ..Endpoints::default() };
+    let fault = Client::new(&folder.0, endpoints).fetch(&request(), morning()).unwrap_err();
+    assert!(matches!(fault, Fault::NoForecast { why: Why::Unreachable { .. }, .. }), "{fault}");
+    assert!(server.asked().is_empty());
+}
