@@ -14,6 +14,9 @@ fn main() -> Result<()> {
         write(&folder, &format!("phone-{name}"), &hive.cutaway(PlateWidth::Phone))?;
         write(&folder, &format!("small-{name}"), &hive.thumbnail())?;
     }
+    for (name, plate) in samples::charts::all() {
+        write(&folder, &format!("chart-{name}"), &plate)?;
+    }
     Ok(())
 }
 

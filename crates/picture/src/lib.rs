@@ -6,6 +6,7 @@
 //! own hatch and word, so a plate reads in black and white; no number that is not finite is ever written.
 
 mod callout;
+mod chart;
 mod figures;
 mod geometry;
 mod hatch;
@@ -19,6 +20,7 @@ mod svg;
 mod tint;
 mod words;
 
+pub use chart::*;
 pub use geometry::{Path, Point, Rect};
 pub use hatch::Hatch;
 pub use hive::*;

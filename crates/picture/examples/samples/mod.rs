@@ -1,3 +1,4 @@
-//! Invented hives and winters to draw.
+//! Invented hives and charts to draw.
 
+pub(crate) mod charts;
 pub(crate) mod hives;

@@ -46,15 +46,15 @@ fn shell(scene: &mut Scene, hive: &Measured, frame: &Frame) {
     let legs = legs.and(Path::line(frame.at(outer * 0.8, hive.ground), frame.at(outer * 0.8, hive.floor_bottom)));
     let ground = Path::line(frame.at(-reach, hive.ground), frame.at(reach, hive.ground));
     scene.shape(legs.and(ground), None, Pen::FIRM);
-    if let (Some(sheet), true) = (hive.wrap.last(), wrapped > outer) {
-        scene.shape(box_of(wrapped, hive.rise, hive.lid_bottom), Some(sheet.look.tint()), Pen::THIN);
+    if wrapped > outer {
+        scene.part("wrap", box_of(wrapped, hive.rise, hive.lid_bottom), None, Pen::THIN);
     }
     let floor = box_of(outer, hive.floor_bottom, hive.rise);
     let boxes =
         hive.boxes.iter().fold(floor, |all, one| all.and(box_of(one.inner / 2.0 + one.wall, one.bottom, one.top)));
     scene.part("boxes", boxes, Some(Tint::Room), Pen::FIRM);
     let roof_half = if hive.roof.is_some() { hive.half_width } else { outer };
-    scene.shape(box_of(roof_half, hive.lid_bottom, hive.roof_top), Some(Tint::Wood), Pen::FIRM);
+    scene.shape(box_of(roof_half, hive.lid_bottom, hive.roof_top), Some(Tint::Solid), Pen::NONE);
     if hive.snow_roof > 0.0 {
         let snow = box_of(roof_half * 0.97, hive.roof_top, hive.roof_top + hive.snow_roof);
         scene.shape(snow, Some(Tint::Snow), Pen::new(Ink::Full, 0.8));
@@ -62,6 +62,10 @@ fn shell(scene: &mut Scene, hive: &Measured, frame: &Frame) {
 }
 
 fn bees(scene: &mut Scene, tint: Tint, pen: Pen, ball: Ball, hive: &Measured, frame: &Frame) {
-    let inside = frame.rect(-hive.inner / 2.0, hive.inner / 2.0, 0.0, hive.lid_bottom);
-    scene.clipped(inside, Path::circle(frame.at(ball.x, ball.height), frame.len(ball.radius)), Some(tint), pen);
+    let circle = Path::circle(frame.at(ball.x, ball.height), frame.len(ball.radius));
+    let room = ball.height.min(hive.lid_bottom - ball.height).min(hive.inner / 2.0 - ball.x.abs());
+    if ball.radius <= room {
+        return scene.shape(circle, Some(tint), pen);
+    }
+    scene.clipped(frame.rect(-hive.inner / 2.0, hive.inner / 2.0, 0.0, hive.lid_bottom), circle, Some(tint), pen);
 }

@@ -1,0 +1,182 @@
+//! Dead bees found, against what is to be expected.
+
+use super::{LINE, MARGIN, SIZE, WIDTH, headline};
+use crate::figures::{about, count};
+use crate::geometry::{Path, Point, Rect};
+use crate::plate::{Plate, Table};
+use crate::scene::{Anchor, Ink, Pen, Scene, Type};
+use crate::tint::Tint;
+use crate::words::{fitted, width};
+use snowhum_units::Range;
+
+/// Most counts drawn.
+const MOST_ROWS: usize = 24;
+/// Height of one count: a line of words and its bar.
+const ROW: f64 = 54.0;
+/// From a count's upper edge to the middle of its bar, and half the height of the strip the bar lies in.
+const BAR_MIDDLE: f64 = 36.0;
+const STRIP: f64 = 12.0;
+
+/// Counts of dead bees, each with its expected band. The scale is of square roots: small counts and large ones can both
+/// be read.
+///
+/// ```
+/// use snowhum_picture::{DeadBeesCount, DeadBeesFound};
+/// use snowhum_units::Range;
+/// let one = DeadBeesCount { when: "3 to 12 Jan".into(), found: 180, expected: Range::new(60, 140, 320).unwrap() };
+/// assert_eq!(one.words(), "as expected");
+/// let chart = DeadBeesFound { title: "Dead bees, Alder".into(), counts: vec![one], worrying: Some(900) };
+/// assert!(chart.plate().description.contains("180 found"));
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub struct DeadBeesFound {
+    /// What it shows.
+    pub title: String,
+    /// Counts in order.
+    pub counts: Vec<DeadBeesCount>,
+    /// From here on a count is worrying.
+    pub worrying: Option<u32>,
+}
+
+/// One count.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DeadBeesCount {
+    /// The days it covers, in words.
+    pub when: String,
+    /// Bees found.
+    pub found: u32,
+    /// What was to be expected.
+    pub expected: Range<u32>,
+}
+
+impl DeadBeesCount {
+    /// How the count stands to its band.
+    #[must_use]
+    pub fn words(&self) -> &'static str {
+        if self.found > self.expected.p90 {
+            "more than usual"
+        } else if self.found < self.expected.p10 {
+            "fewer than usual"
+        } else {
+            "as expected"
+        }
+    }
+}
+
+/// Counts from left to right.
+struct Roots {
+    most: f64,
+}
+
+impl Roots {
+    fn x(&self, bees: u32) -> f64 {
+        MARGIN + 6.0 + (WIDTH - 2.0 * MARGIN - 12.0) * (f64::from(bees) / self.most).sqrt().clamp(0.0, 1.0)
+    }
+}
+
+impl DeadBeesFound {
+    /// The chart.
+    #[must_use]
+    pub fn plate(&self) -> Plate {
+        let mut scene = Scene::new(WIDTH, 0.0);
+        let top = headline(&mut scene, &self.title) + 6.0;
+        let roots = self.roots();
+        let counts = || self.counts.iter().take(MOST_ROWS);
+        let bottom = top + ROW * counts().count() as f64;
+        self.scale(&mut scene, &roots, top, counts().count());
+        for (at, one) in counts().enumerate() {
+            self.count(&mut scene, one, &roots, top + ROW * at as f64);
+        }
+        let bottom = self.key(&mut scene, bottom + 24.0);
+        scene.set_height(bottom + 6.0);
+        Plate { title: self.title.clone(), description: self.description(), scene, table: self.table() }
+    }
+
+    fn words_of(&self, one: &DeadBeesCount) -> &'static str {
+        if self.worrying.is_some_and(|most| one.found >= most) { "worrying" } else { one.words() }
+    }
+
+    fn roots(&self) -> Roots {
+        let counts = self.counts.iter().take(MOST_ROWS);
+        let most = counts.flat_map(|one| [one.found, one.expected.p90]).chain(self.worrying).max().unwrap_or(0);
+        Roots { most: f64::from(most.max(10)) * 1.08 }
+    }
+
+    /// Grid and worrying region beside every bar, amounts below the last.
+    fn scale(&self, scene: &mut Scene, roots: &Roots, top: f64, rows: usize) {
+        let strips = || (0..rows).map(|at| top + ROW * at as f64 + BAR_MIDDLE).map(|y| (y - STRIP, y + STRIP));
+        if let Some(worrying) = self.worrying {
+            let x = roots.x(worrying);
+            let (mut region, mut edge) = (Path::new(), Path::new());
+            for (high, low) in strips() {
+                region.push(Path::rect(Rect::between(x, WIDTH - MARGIN, high, low)));
+                edge.push(Path::line(Point::new(x, high), Point::new(x, low)));
+            }
+            scene.part("worry", region, Some(Tint::Worry), Pen::NONE);
+            scene.shape(edge, None, Pen::FIRM);
+        }
+        let bottom = top + ROW * rows as f64;
+        let mut free_from = f64::MIN;
+        let mut grid = Path::new();
+        for bees in [0, 10, 50, 200, 500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000, 100_000] {
+            let (x, words) = (roots.x(bees), count(bees));
+            let half = width(&words, SIZE) / 2.0;
+            if f64::from(bees) > roots.most || x - half < free_from || x + half > WIDTH {
+                continue;
+            }
+            free_from = x + half + 10.0;
+            strips().for_each(|(high, low)| grid.push(Path::line(Point::new(x, high), Point::new(x, low))));
+            scene.words(Point::new(x, bottom + 14.0), words, Type::regular(SIZE).anchored(Anchor::Middle));
+        }
+        scene.shape(grid, None, Pen::new(Ink::Soft, 0.6));
+    }
+
+    fn count(&self, scene: &mut Scene, one: &DeadBeesCount, roots: &Roots, top: f64) {
+        let said = format!("{} found, {}", count(one.found), self.words_of(one));
+        let when = fitted(&one.when, SIZE, WIDTH - 2.0 * MARGIN - width(&said, SIZE) - 12.0);
+        scene.words(Point::new(MARGIN, top + 16.0), when, Type::heavy(SIZE));
+        scene.words(Point::new(WIDTH - MARGIN, top + 16.0), said, Type::regular(SIZE).anchored(Anchor::End));
+        let y = top + BAR_MIDDLE;
+        let (left, middle, right) = (roots.x(one.expected.p10), roots.x(one.expected.p50), roots.x(one.expected.p90));
+        let band = Rect::between(left, right, y - 8.0, y + 8.0);
+        scene.part("expected", Path::rect(band), Some(Tint::NarrowBand), Pen::THIN);
+        let median = Path::line(Point::new(middle, y - 8.0), Point::new(middle, y + 8.0));
+        scene.shape(median, None, Pen::new(Ink::Full, 2.0));
+        let at = Point::new(roots.x(one.found), y);
+        let diamond = [at.moved(0.0, -7.5), at.moved(7.5, 0.0), at.moved(0.0, 7.5), at.moved(-7.5, 0.0)];
+        scene.part("found", Path::closed(&diamond), Some(Tint::Solid), Pen::new(Ink::Page, 1.6));
+    }
+
+    fn key(&self, scene: &mut Scene, top: f64) -> f64 {
+        let swatch = |scene: &mut Scene, x: f64, y: f64, tint: Tint, words: &str| {
+            scene.shape(Path::rect(Rect::new(x, y + 3.0, 22.0, 14.0)), Some(tint), Pen::THIN);
+            scene.words(Point::new(x + 28.0, y + 15.0), words, Type::regular(SIZE));
+        };
+        swatch(scene, MARGIN, top, Tint::NarrowBand, "8 in 10 hives like it");
+        let at = Point::new(226.0, top + 10.0);
+        let diamond = [at.moved(0.0, -6.5), at.moved(6.5, 0.0), at.moved(0.0, 6.5), at.moved(-6.5, 0.0)];
+        scene.shape(Path::closed(&diamond), Some(Tint::Solid), Pen::NONE);
+        scene.words(Point::new(240.0, top + 15.0), "found", Type::regular(SIZE));
+        let Some(worrying) = self.worrying else { return top + LINE + 4.0 };
+        let words = format!("worrying: {} and more", about(worrying));
+        swatch(scene, MARGIN, top + 22.0, Tint::Worry, &words);
+        top + 44.0
+    }
+
+    fn description(&self) -> String {
+        let said = self.counts.iter().take(MOST_ROWS).map(|one| {
+            let (low, high) = (about(one.expected.p10), about(one.expected.p90));
+            format!("{}: {} found, {} to {} expected, {}.", one.when, count(one.found), low, high, self.words_of(one))
+        });
+        said.collect::<Vec<_>>().join(" ")
+    }
+
+    fn table(&self) -> Table {
+        let mut table = Table::with_head(["Days", "Found", "Expected", "Which is"]);
+        for one in self.counts.iter().take(MOST_ROWS) {
+            let band = format!("{} to {}", about(one.expected.p10), about(one.expected.p90));
+            table.row([one.when.clone(), count(one.found), band, self.words_of(one).to_owned()]);
+        }
+        table
+    }
+}

@@ -1,0 +1,248 @@
+//! Food left over time, as a fan of what may come.
+
+use super::axis::{Days, Tick, round_step};
+use super::{LINE, MARGIN, MOST, SIZE, WIDTH, headline};
+use crate::figures::Figures;
+use crate::geometry::{Path, Point};
+use crate::legend;
+use crate::plate::{Plate, Table};
+use crate::scene::{Anchor, Ink, Pen, Scene, Type};
+use crate::tint::Tint;
+use crate::words::{fitted, width};
+use snowhum_units::{Kilogram, System};
+
+/// Height of the plot.
+const HIGH: f64 = 210.0;
+/// Left edge of the plot.
+const LEFT: f64 = 44.0;
+/// Rows of the table at most, the last day among them.
+const ROWS: usize = 12;
+
+/// Food left in a hive, day by day.
+///
+/// ```
+/// use snowhum_picture::{FoodDay, FoodFan};
+/// use snowhum_units::{Kilogram, System};
+/// let day = |day: i32, kg: [f64; 5]| FoodDay { day, when: format!("day {day}"), left: kg.map(Kilogram::new) };
+/// let fan = FoodFan {
+///     title: "Food left, Juniper".into(),
+///     days: vec![day(0, [12.0, 12.5, 13.0, 13.5, 14.0]), day(90, [3.0, 5.0, 6.0, 7.5, 9.0])],
+///     ticks: Vec::new(),
+///     horizon: None,
+///     weighings: Vec::new(),
+///     system: System::Metric,
+/// };
+/// assert_eq!(fan.plate().table.rows.len(), 2);
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub struct FoodFan {
+    /// What it shows.
+    pub title: String,
+    /// Days in order; one with a number that is not finite is left out.
+    pub days: Vec<FoodDay>,
+    /// Days named below, such as the first of each month.
+    pub ticks: Vec<Tick>,
+    /// A day to reach, such as the first flowers.
+    pub horizon: Option<Tick>,
+    /// What was weighed.
+    pub weighings: Vec<Weighing>,
+    /// Units of the words.
+    pub system: System,
+}
+
+/// What may be left on a day.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FoodDay {
+    /// Day.
+    pub day: i32,
+    /// The day in words.
+    pub when: String,
+    /// Quantiles: one in ten leave less than the first, then one in four, half, three in four, nine in ten.
+    pub left: [Kilogram; 5],
+}
+
+/// Food as weighed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Weighing {
+    /// Day.
+    pub day: i32,
+    /// The day in words.
+    pub when: String,
+    /// Food, hive and bees taken off.
+    pub left: Kilogram,
+    /// How far off it may be, each way.
+    pub give_or_take: Kilogram,
+}
+
+/// Where days and kilograms lie.
+struct Plot {
+    days: Days,
+    top: f64,
+    bottom: f64,
+    most_kg: f64,
+}
+
+impl Plot {
+    fn at(&self, day: i32, kilograms: f64) -> Point {
+        let share = (kilograms / self.most_kg).clamp(0.0, 1.0);
+        Point::new(self.days.x(day), self.bottom - share * (self.bottom - self.top))
+    }
+}
+
+impl FoodFan {
+    /// The chart.
+    #[must_use]
+    pub fn plate(&self) -> Plate {
+        let days = self.sound_days();
+        let mut scene = Scene::new(WIDTH, 0.0);
+        let top = headline(&mut scene, &self.title);
+        let top = self.horizon_words(&mut scene, &days, top);
+        let plot = self.plot(&days, top + 8.0);
+        self.amounts(&mut scene, &plot);
+        plot.days.draw(&mut scene, &self.ticks, &[(plot.top, plot.bottom)], plot.bottom);
+        bands(&mut scene, &days, &plot);
+        self.horizon(&mut scene, &plot);
+        self.weighed(&mut scene, &plot);
+        let bottom = self.key(&mut scene, plot.bottom + 30.0);
+        scene.set_height(bottom + 6.0);
+        Plate { title: self.title.clone(), description: self.description(&days), scene, table: self.table(&days) }
+    }
+
+    fn say(&self) -> Figures {
+        Figures { system: self.system }
+    }
+
+    /// Days fit to draw, in order, their quantiles in order and none below nought.
+    fn sound_days(&self) -> Vec<FoodDay> {
+        let is_sound = |day: &&FoodDay| day.left.iter().all(|left| left.get().is_finite());
+        let mut days: Vec<FoodDay> = self.days.iter().filter(is_sound).take(MOST).cloned().collect();
+        days.sort_by_key(|day| day.day);
+        for day in &mut days {
+            day.left = day.left.map(|left| left.max(Kilogram::ZERO));
+            day.left.sort_by(|a, b| a.get().total_cmp(&b.get()));
+        }
+        days
+    }
+
+    fn sound_weighings(&self) -> impl Iterator<Item = &Weighing> {
+        let is_sound = |one: &&Weighing| one.left.get().is_finite() && one.give_or_take.get().is_finite();
+        self.weighings.iter().filter(is_sound).take(MOST)
+    }
+
+    fn axis(&self, days: &[FoodDay]) -> Days {
+        let weighed = self.sound_weighings().map(|one| one.day);
+        let all = days.iter().map(|day| day.day).chain(weighed).chain(self.horizon.iter().map(|tick| tick.day));
+        Days::over(all, LEFT, WIDTH - MARGIN)
+    }
+
+    fn plot(&self, days: &[FoodDay], top: f64) -> Plot {
+        let highest = days.iter().map(|day| day.left[4].get());
+        let weighed = self.sound_weighings().map(|one| one.left.get() + one.give_or_take.get().abs());
+        let most = highest.chain(weighed).fold(0.1, f64::max).min(1e6);
+        Plot { days: self.axis(days), top, bottom: top + HIGH, most_kg: most * 1.04 }
+    }
+
+    fn amounts(&self, scene: &mut Scene, plot: &Plot) {
+        let (unit, a_kilogram) = match self.system {
+            System::Metric => ("kg", 1.0),
+            System::Us => ("lb", 1.0 / 0.453_592_37),
+        };
+        let step = round_step(plot.most_kg * a_kilogram, 5.0);
+        let decimals = usize::from(step < 1.0);
+        let type_ = Type::regular(SIZE).anchored(Anchor::End);
+        let mut grid = Path::new();
+        for at in 0..=5 {
+            let amount = step * f64::from(at);
+            if amount > plot.most_kg * a_kilogram {
+                break;
+            }
+            let place = plot.at(plot.days.first, amount / a_kilogram);
+            grid.push(Path::line(place, Point::new(plot.days.right, place.y)));
+            scene.words(place.moved(-6.0, 5.0), format!("{amount:.decimals$}"), type_);
+        }
+        scene.shape(grid, None, Pen::new(Ink::Soft, 0.4));
+        scene.words(Point::new(LEFT - 6.0, plot.top - 2.0), unit, type_);
+    }
+
+    /// What the horizon is, above the plot, under which its line ends.
+    fn horizon_words(&self, scene: &mut Scene, days: &[FoodDay], top: f64) -> f64 {
+        let Some(horizon) = &self.horizon else { return top };
+        let x = self.axis(days).x(horizon.day);
+        let words = fitted(&horizon.words, SIZE, WIDTH - LEFT - MARGIN);
+        let half = width(&words, SIZE) / 2.0;
+        let middle = x.clamp(LEFT + half, (WIDTH - MARGIN - half).max(LEFT + half));
+        scene.words(Point::new(middle, top + LINE), words, Type::regular(SIZE).anchored(Anchor::Middle));
+        top + LINE
+    }
+
+    fn horizon(&self, scene: &mut Scene, plot: &Plot) {
+        let Some(horizon) = &self.horizon else { return };
+        let x = plot.days.x(horizon.day);
+        let line = Path::line(Point::new(x, plot.top - 3.0), Point::new(x, plot.bottom));
+        scene.part("horizon", line, None, Pen::FIRM.dashed(6.0, 3.0));
+    }
+
+    fn weighed(&self, scene: &mut Scene, plot: &Plot) {
+        for one in self.sound_weighings() {
+            let (left, about) = (one.left.get(), one.give_or_take.get().abs());
+            let ends = [left - about, left + about].map(|kg| plot.at(one.day, kg));
+            let bars = ends.map(|end| Path::line(end.moved(-4.0, 0.0), end.moved(4.0, 0.0)));
+            let [low, high] = bars;
+            let whole = Path::line(ends[0], ends[1]).and(low).and(high);
+            scene.shape(whole.clone(), None, Pen::new(Ink::Page, 4.0));
+            scene.shape(whole, None, Pen::FIRM);
+            let dot = Path::circle(plot.at(one.day, left), 4.0);
+            scene.part("weighing", dot, Some(Tint::Solid), Pen::new(Ink::Page, 1.2));
+        }
+    }
+
+    fn key(&self, scene: &mut Scene, top: f64) -> f64 {
+        let y = legend::draw(scene, &[Tint::WideBand, Tint::NarrowBand], MARGIN, WIDTH - MARGIN, top);
+        let line = Path::line(Point::new(210.0, top + 10.0), Point::new(232.0, top + 10.0));
+        scene.shape(line, None, Pen::new(Ink::Full, 2.4));
+        scene.words(Point::new(238.0, top + 15.0), "as likely as not", Type::regular(SIZE));
+        if self.sound_weighings().next().is_none() {
+            return y;
+        }
+        scene.shape(Path::circle(Point::new(23.0, y + 10.0), 4.0), Some(Tint::Solid), Pen::NONE);
+        scene.words(Point::new(40.0, y + 15.0), "weighed, give or take", Type::regular(SIZE));
+        y + legend::ROW
+    }
+
+    fn description(&self, days: &[FoodDay]) -> String {
+        let say = self.say();
+        let Some(last) = days.last() else { return "Nothing is known of the food left.".to_owned() };
+        let horizon = self.horizon.iter().map(|tick| format!(" A dashed line marks {}.", tick.words));
+        format!(
+            "On {}, half of the winters leave more than {}; one in ten leaves less than {}, one in ten more than {}.{}",
+            last.when,
+            say.mass(last.left[2]),
+            say.mass(last.left[0]),
+            say.mass(last.left[4]),
+            horizon.collect::<String>(),
+        )
+    }
+
+    fn table(&self, days: &[FoodDay]) -> Table {
+        let say = self.say();
+        let mut table = Table::with_head(["Day", "1 in 10 below", "Middle", "1 in 10 above"]);
+        let stride = days.len().div_ceil(ROWS).max(1);
+        let kept = days.iter().rev().step_by(stride).collect::<Vec<_>>();
+        for day in kept.into_iter().rev() {
+            table.row([day.when.clone(), say.mass(day.left[0]), say.mass(day.left[2]), say.mass(day.left[4])]);
+        }
+        for one in self.sound_weighings().take(40) {
+            let weighed = format!("weighed: {}, give or take {}", say.mass(one.left), say.mass(one.give_or_take));
+            table.row([one.when.clone(), String::new(), weighed, String::new()]);
+        }
+        table
+    }
+}
+
+fn bands(scene: &mut Scene, days: &[FoodDay], plot: &Plot) {
+    let edge = |which: usize| days.iter().map(|day| plot.at(day.day, day.left[which].get())).collect::<Vec<_>>();
+    scene.part("wide", Path::band(&edge(4), &edge(0)), Some(Tint::WideBand), Pen::THIN);
+    scene.part("narrow", Path::band(&edge(3), &edge(1)), Some(Tint::NarrowBand), Pen::new(Ink::Full, 0.5));
+    scene.shape(Path::open(&edge(2)), None, Pen::new(Ink::Page, 4.2));
+    scene.part("middle", Path::open(&edge(2)), None, Pen::new(Ink::Full, 2.4));
+}
