@@ -6,9 +6,11 @@
 //! sees can never drift apart.
 
 mod law;
+pub mod liu_west;
 mod parameters;
 pub mod signs;
 pub mod strata;
+pub mod tempering;
 mod view;
 mod weights;
 

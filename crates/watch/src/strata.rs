@@ -64,53 +64,75 @@ impl<A: Population, D: Clone> Strata<A, D> {
         alive / (alive + dead).max(1e-300)
     }
 
-    /// Adds the day's dead, at most `births` of them drawn in proportion to mass by the uniform `u`. The living must
-    /// have lost the same mass already.
+    /// Adds the day's dead, at most `births` of them (and at least one) drawn in proportion to mass by the uniform `u`.
+    /// The living must have lost the same mass already.
     pub fn bury(&mut self, losses: Vec<Loss<D>>, births: usize, u: f64) {
+        let births = births.max(1);
         let losses: Vec<Loss<D>> = losses.into_iter().filter(|loss| loss.mass > 0.0).collect();
         if losses.len() <= births {
             self.dead.extend(losses.into_iter().map(|loss| (loss.remains, loss.mass)));
             return;
         }
         let masses: Vec<f64> = losses.iter().map(|loss| loss.mass).collect();
-        let share = masses.iter().sum::<f64>() / births.max(1) as f64;
+        let share = masses.iter().sum::<f64>() / births as f64;
         let drawn = systematic(&masses, births, u);
         self.dead.extend(drawn.into_iter().map(|place| (losses[place].remains.clone(), share)));
     }
 
-    /// Thins the dead to `capacity`, if they are more.
+    /// Thins the dead to `capacity` (at least one), if they are more.
     pub fn thin(&mut self, capacity: usize, u: f64) {
+        let capacity = capacity.max(1);
         if self.dead.len() <= capacity {
             return;
         }
         let masses: Vec<f64> = self.dead.iter().map(|(_, mass)| *mass).collect();
-        let share = masses.iter().sum::<f64>() / capacity.max(1) as f64;
+        let share = masses.iter().sum::<f64>() / capacity as f64;
         let kept = systematic(&masses, capacity, u);
         self.dead = kept.into_iter().map(|place| (self.dead[place].0.clone(), share)).collect();
     }
 
-    /// Weighs every particle by a reading, given as natural logarithms of its chance.
-    pub fn weigh(&mut self, alive: &[f64], dead: &[f64]) -> Evidence {
-        let greatest = alive.iter().chain(dead).copied().fold(f64::NEG_INFINITY, f64::max);
+    /// The chance of a reading before it is taken in, given as natural logarithms for every particle.
+    #[must_use]
+    pub fn evidence(&self, alive: &[f64], dead: &[f64]) -> Evidence {
         let none = Evidence { log_evidence: f64::NEG_INFINITY, unexplained: true };
-        if !greatest.is_finite() {
+        let Some(greatest) = self.greatest(alive, dead) else { return none };
+        let all = self.held(alive, dead).map(|(mass, log)| mass * (log - greatest).exp()).sum::<f64>();
+        let log_evidence = greatest + all.ln();
+        if log_evidence.is_nan() {
             return none;
         }
-        let weighed = |mass: f64, log: f64| if mass > 0.0 { mass * (log - greatest).exp() } else { 0.0 };
-        let alive_mass: Vec<f64> = self.alive_mass.iter().zip(alive).map(|(m, log)| weighed(*m, *log)).collect();
-        let dead_mass: Vec<f64> = self.dead.iter().zip(dead).map(|((_, m), log)| weighed(*m, *log)).collect();
-        let all: f64 = alive_mass.iter().sum::<f64>() + dead_mass.iter().sum::<f64>();
-        let log_evidence = greatest + all.max(1e-300).ln();
-        if log_evidence < UNEXPLAINED || all <= 0.0 {
-            return none;
+        Evidence { log_evidence, unexplained: log_evidence < UNEXPLAINED }
+    }
+
+    /// Weighs every particle by a reading, given as natural logarithms of its chance. Nothing changes if nothing
+    /// explains the reading.
+    pub fn weigh(&mut self, alive: &[f64], dead: &[f64]) -> Evidence {
+        let evidence = self.evidence(alive, dead);
+        if evidence.unexplained {
+            return evidence;
         }
-        for (mass, weighed) in self.alive_mass.iter_mut().zip(&alive_mass) {
-            *mass = weighed / all;
+        let weighed = |mass: f64, log: f64| if mass > 0.0 { mass * (log - evidence.log_evidence).exp() } else { 0.0 };
+        for (mass, log) in self.alive_mass.iter_mut().zip(alive) {
+            *mass = weighed(*mass, *log);
         }
-        for ((_, mass), weighed) in self.dead.iter_mut().zip(&dead_mass) {
-            *mass = weighed / all;
+        for ((_, mass), log) in self.dead.iter_mut().zip(dead) {
+            *mass = weighed(*mass, *log);
         }
-        Evidence { log_evidence, unexplained: false }
+        evidence
+    }
+
+    /// Particles that hold mass, with what a reading says of each.
+    fn held<'a>(&'a self, alive: &'a [f64], dead: &'a [f64]) -> impl Iterator<Item = (f64, f64)> + 'a {
+        let alive = self.alive_mass.iter().copied().zip(alive.iter().copied());
+        let dead = self.dead.iter().map(|(_, mass)| *mass).zip(dead.iter().copied());
+        alive.chain(dead).filter(|(mass, _)| *mass > 0.0)
+    }
+
+    /// The greatest of a reading's logarithms. One of a particle without mass must not count: against it, all others
+    /// could vanish.
+    fn greatest(&self, alive: &[f64], dead: &[f64]) -> Option<f64> {
+        let greatest = self.held(alive, dead).map(|(_, log)| log).fold(f64::NEG_INFINITY, f64::max);
+        greatest.is_finite().then_some(greatest)
     }
 
     /// Effective number of the living.
@@ -130,5 +152,44 @@ impl<A: Population, D: Clone> Strata<A, D> {
         self.alive.select(&ancestors);
         self.alive_mass = vec![sum / count as f64; count];
         true
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn strata() -> Strata<Vec<f64>, f64> {
+        Strata { alive: vec![1.0, 2.0, 3.0], alive_mass: vec![0.0, 0.4, 0.2], dead: vec![(5.0, 0.4)] }
+    }
+
+    #[test]
+    fn a_particle_without_mass_has_no_say_in_what_is_explained() {
+        let mut strata = strata();
+        let evidence = strata.weigh(&[900.0, 0.0, 0.0], &[0.0]);
+        assert!(!evidence.unexplained && evidence.log_evidence.abs() < 1e-12, "{evidence:?}");
+        assert!((strata.alive_share() - 0.6).abs() < 1e-12);
+    }
+
+    #[test]
+    fn a_chance_that_is_not_a_number_changes_nothing() {
+        let mut strata = strata();
+        let evidence = strata.weigh(&[0.0, f64::NAN, 0.0], &[0.0]);
+        assert!(evidence.unexplained);
+        assert_eq!(strata.alive_mass, [0.0, 0.4, 0.2]);
+    }
+
+    #[test]
+    fn burying_and_thinning_lose_no_mass() {
+        for few in [0, 1, 2] {
+            let mut strata = strata();
+            strata.alive_mass = vec![0.0, 0.1, 0.1];
+            let losses = [0.1, 0.2, 0.0, 0.1].map(|mass| Loss { mass, remains: mass }).to_vec();
+            strata.bury(losses, few, 0.5);
+            strata.thin(few, 0.5);
+            let dead: f64 = strata.dead.iter().map(|(_, mass)| mass).sum();
+            assert!((dead - 0.8).abs() < 1e-12, "{few}: {dead}");
+            assert!((strata.alive_share() - 0.2).abs() < 1e-12);
+        }
     }
 }

@@ -34,7 +34,10 @@ mod tests {
     fn a_fixed_uniform_gives_the_reference_choice() {
         // Exact method, by hand: weights .1 .2 .3 .4, ten draws, u = 0.5.
         assert_eq!(systematic(&[0.1, 0.2, 0.3, 0.4], 10, 0.5), [0, 1, 1, 2, 2, 2, 3, 3, 3, 3]);
-        assert!((effective(&[0.1, 0.2, 0.3, 0.4]) - 3.333_333).abs() < 1e-5);
+        // NumPy: searchsorted(cumsum(w), (i + u) / N, side = "right"); 1 / sum(w²).
+        assert_eq!(systematic(&[0.1, 0.2, 0.3, 0.4], 7, 0.25), [0, 1, 2, 2, 3, 3, 3]);
+        assert_eq!(systematic(&[0.1, 0.2, 0.3, 0.4], 4, 0.999), [1, 2, 3, 3]);
+        assert!((effective(&[0.1, 0.2, 0.3, 0.4]) - 3.333_333_333_333_333).abs() < 1e-12);
     }
 
     #[test]
