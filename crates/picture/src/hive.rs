@@ -72,7 +72,8 @@ impl HiveSection {
         cutaway::cutaway(self, width)
     }
 
-    /// The hive as it stands, small: under two thousand bytes.
+    /// The hive as it stands, small: under two thousand bytes. Hives up to about 0.9 m tall share one scale, so that
+    /// they can be compared side by side.
     ///
     /// ```
     /// use snowhum_picture::{HiveSection, IdPrefix};

@@ -188,8 +188,9 @@ fn outline(path: &Path) -> String {
     d
 }
 
-/// A coordinate to two places, without trailing noughts. The scene holds no number that is not finite.
+/// A number to two places, without trailing noughts; nought for one that is not finite.
 fn number(value: f64) -> String {
+    let value = if value.is_finite() { value } else { 0.0 };
     let value = value.clamp(-FARTHEST, FARTHEST);
     let text = format!("{value:.2}");
     let text = text.trim_end_matches('0').trim_end_matches('.');
@@ -203,6 +204,6 @@ mod tests {
     #[test]
     fn coordinates_are_short() {
         assert_eq!([1.0, 0.5, -0.001, 12.346, -3.1, 100.0].map(number), ["1", "0.5", "0", "12.35", "-3.1", "100"]);
-        assert_eq!(number(1e300), "100000");
+        assert_eq!([1e300, f64::NAN, f64::INFINITY].map(number), ["100000", "0", "0"]);
     }
 }

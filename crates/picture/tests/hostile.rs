@@ -72,6 +72,22 @@ fn hostile_words_in_charts_are_shown_and_never_obeyed() {
     samples::charts::all().iter().for_each(|(_, untouched)| is_sound(untouched));
 }
 
+#[test]
+fn a_mark_without_a_place_is_not_drawn() {
+    let mut scene = Scene::new(f64::NAN, f64::INFINITY);
+    let (lost, known) = (Point::new(f64::NAN, 1.0), Point::new(1.0, f64::INFINITY));
+    scene.shape(Path::line(lost, known), None, Pen::new(Ink::Full, f64::NAN));
+    scene.shape(Path::circle(Point::new(1.0, 1.0), f64::NAN), Some(Tint::Wood), Pen::FIRM);
+    scene.shape(Path::bow(Point::new(0.0, 0.0), lost, Point::new(1.0, 1.0)), None, Pen::FIRM);
+    scene.shape(Path::rect(Rect::new(0.0, 0.0, f64::INFINITY, 1.0)), None, Pen::FIRM);
+    scene.words(known, "lost", Type::regular(14.0));
+    scene.words(Point::new(1.0, 1.0), "kept", Type::regular(f64::NAN));
+    let plate = Plate { title: "x".into(), description: "y".into(), scene, table: Table::default() };
+    let svg = plate.inline(&IdPrefix::new("a"));
+    assert!(!svg.contains("NaN") && !svg.contains("inf") && !svg.contains("lost") && !svg.contains("<path"), "{svg}");
+    assert!(svg.contains("kept"));
+}
+
 /// Numbers good and bad.
 fn number() -> impl Strategy<Value = f64> {
     prop_oneof![

@@ -83,3 +83,17 @@ fn twice_the_snow_is_drawn_twice_as_deep() {
     let twice = depth(&hive);
     assert!((twice / once - 2.0).abs() < 0.03, "{once} m, then {twice} m");
 }
+
+#[test]
+fn small_hives_share_one_scale_and_stand_on_one_line() {
+    for (name, hive) in hives::all().into_iter().filter(|(name, _)| *name != "snowed-in") {
+        let svg = hive.thumbnail().inline(&IdPrefix::new("a"));
+        let document = roxmltree::Document::parse(&svg).unwrap();
+        let boxes = document.descendants().find(|node| node.attribute("data-part") == Some("boxes")).unwrap();
+        let d = boxes.attribute("d").unwrap();
+        let first = d.split('z').nth(1).unwrap();
+        let [left, _, right, _] = corners(first);
+        let outer = hive.boxes[0].inner_width.get() + 2.0 * hive.boxes[0].wall.thickness.get();
+        assert!(((right - left) / outer - 128.0).abs() < 0.1, "{name}: {} units a metre", (right - left) / outer);
+    }
+}

@@ -26,7 +26,8 @@ pub enum PlateWidth {
 /// Heading and words of a callout.
 const SIZE: f64 = 14.0;
 const LINE: f64 = 17.0;
-const BADGE: f64 = 11.0;
+/// Room of a number's ring, from its middle.
+const BADGE: f64 = 13.0;
 
 struct Sizes {
     width: f64,
@@ -50,10 +51,10 @@ impl PlateWidth {
             },
             Self::Phone => Sizes {
                 width: 360.0,
-                room: Rect::new(38.0, 66.0, 284.0, 420.0),
+                room: Rect::new(40.0, 66.0, 280.0, 420.0),
                 column: 2.0 * BADGE,
-                left_edge: 26.0,
-                right_edge: 334.0,
+                left_edge: 28.0,
+                right_edge: 332.0,
             },
         }
     }
@@ -146,15 +147,15 @@ fn badges(scene: &mut Scene, labels: &[Label], sizes: &Sizes, drawn_bottom: f64)
         let x = if one.column == Column::Left { sizes.left_edge - BADGE } else { sizes.right_edge + BADGE };
         badge(scene, Point::new(x, one.top + BADGE), at + 1);
         badge(scene, Point::new(12.0 + BADGE, y + BADGE), at + 1);
-        let text = Point::new(12.0 + 2.0 * BADGE + 8.0, y + 16.0);
-        y += key(scene, label, text) + 7.0;
+        let text = Point::new(12.0 + 2.0 * BADGE + 8.0, y + BADGE + 5.0);
+        y += key(scene, label, text) + 5.0;
     }
     y
 }
 
 /// One callout's words, on one line if they fit; says how high they are.
 fn key(scene: &mut Scene, label: &Label, at: Point) -> f64 {
-    const ROOM: f64 = 306.0;
+    const ROOM: f64 = 302.0;
     let (regular, heading) = (Type::regular(SIZE), clean(&label.heading));
     if width(&format!("{heading}  {}", label.body), SIZE) <= ROOM {
         scene.led_words(at, heading, label.body.clone(), regular);
@@ -165,7 +166,7 @@ fn key(scene: &mut Scene, label: &Label, at: Point) -> f64 {
     for (row, line) in body.iter().enumerate() {
         scene.words(at.moved(0.0, LINE * (row + 1) as f64), line.clone(), regular);
     }
-    LINE * (1 + body.len()) as f64
+    LINE * (1 + body.len()) as f64 + 6.0
 }
 
 fn badge(scene: &mut Scene, centre: Point, number: usize) {

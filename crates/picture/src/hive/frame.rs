@@ -29,6 +29,14 @@ impl Frame {
         Self { x_mid: room.x + room.width / 2.0, y_floor: room.y + top * scale, scale }
     }
 
+    /// The hive standing at the lower edge of `room`, no larger than `most` units a metre, so that hives beside each other
+    /// are drawn alike.
+    pub(crate) fn stand_in(hive: &Measured, room: Rect, most: f64) -> Self {
+        let scale = Self::fit(hive, room).scale.min(most);
+        let x_mid = room.x + room.width / 2.0;
+        Self { x_mid, y_floor: room.y + room.height + hive.ground * scale, scale }
+    }
+
     pub(crate) fn x(&self, right_of_middle_m: f64) -> f64 {
         self.x_mid + right_of_middle_m * self.scale
     }

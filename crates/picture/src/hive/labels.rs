@@ -231,7 +231,7 @@ fn floor(hive: &HiveSection, m: &Measured, frame: &Frame) -> Label {
 }
 
 fn heap(hive: &HiveSection, m: &Measured, frame: &Frame) -> Option<Label> {
-    let at = frame.at(-m.inner * 0.22, heap_height(hive.dead_on_floor, m) * 0.5);
+    let at = frame.at(-m.inner * 0.3, heap_height(hive.dead_on_floor, m) * 0.5);
     (hive.dead_on_floor > 0)
         .then(|| label(at, "Dead bees on the floor", format!("about {}", about(hive.dead_on_floor))))
 }

@@ -13,10 +13,12 @@ use crate::tint::Tint;
 /// The view.
 const WIDTH: f64 = 96.0;
 const HEIGHT: f64 = 120.0;
+/// Units a metre, unless the hive is too tall for it.
+const SCALE: f64 = 128.0;
 
 pub(crate) fn thumbnail(hive: &HiveSection) -> Plate {
     let measured = Measured::of(hive);
-    let frame = Frame::fit(&measured, Rect::new(0.0, 2.0, WIDTH, HEIGHT - 4.0));
+    let frame = Frame::stand_in(&measured, Rect::new(0.0, 2.0, WIDTH, HEIGHT - 4.0), SCALE);
     let mut scene = Scene::new(WIDTH, HEIGHT);
     shell(&mut scene, &measured, &frame);
     let description = match (&hive.colony, measured.ball) {
