@@ -92,7 +92,7 @@ fn shrinking_and_jittering_learns_a_steady_rate_and_keeps_every_particle_apart()
             kernel.renew(&mut strata.alive, &strata.alive_mass, |m| luck.normal(m, t, 4));
         }
     };
-    let runs: Vec<_> = (0..64).map(|seed| learn(seed, right)).collect();
+    let runs: Vec<_> = (0..256).map(|seed| learn(seed, right)).collect();
     assert!(learned_rightly(&runs));
     assert!(runs.iter().all(|run| run.2 == PARTICLES), "every particle has a rate of its own");
 }
