@@ -4,6 +4,7 @@ pub mod boxes;
 pub mod feed;
 pub mod intervals;
 pub mod mites;
+pub mod weigh;
 
 /// Why a sum cannot be done.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]

@@ -1,7 +1,5 @@
 //! A count of mites: intervals as the statistics libraries give them, lines by region and month, the worst hive named.
 
-#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
-
 use snowhum_advice::sums::SumFault;
 use snowhum_advice::sums::intervals::{
     Interval, chance_above, clopper_pearson, garwood, uneven, uneven_at_least, wilson,

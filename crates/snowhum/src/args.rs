@@ -6,6 +6,7 @@ use std::path::PathBuf;
 
 use crate::commands::feed::FeedArguments;
 use crate::commands::mites::MitesArguments;
+use crate::commands::weigh::WeighArguments;
 
 /// Computes the winter of a beekeeper's colonies, from the first hard frost to the first flowers.
 #[derive(Debug, Parser)]
@@ -93,6 +94,10 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum feed --short 8 --syrup-by 2026-09-10 --as-of 2026-08-20
     Feed(FeedArguments),
+    /// A hive weighed: two sides lifted, one side as a trend, frames counted, or a scale.
+    ///
+    /// Example: snowhum weigh --left 19 --right 16 --inset 2 --hive "Langstroth 10"
+    Weigh(WeighArguments),
     /// The weather the answers stand on.
     #[command(subcommand)]
     Weather(WeatherCommand),

@@ -11,6 +11,7 @@ mod plan;
 mod setup;
 mod sum;
 mod weather;
+pub(crate) mod weigh;
 
 use crate::args::{Arguments, Command};
 use crate::exit;
@@ -32,6 +33,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::DeadBees(question) => dead_bees::run(question, common),
         Command::Mites(question) => mites::run(question, common),
         Command::Feed(question) => feed::run(question, common),
+        Command::Weigh(question) => weigh::run(question, common),
         Command::Weather(weather) => weather::run(weather, common),
     }
 }

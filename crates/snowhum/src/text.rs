@@ -8,6 +8,7 @@ pub(crate) mod mites;
 pub(crate) mod plan;
 pub(crate) mod setup;
 pub(crate) mod weather;
+pub(crate) mod weigh;
 
 use std::io::Write;
 

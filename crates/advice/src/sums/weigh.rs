@@ -1,0 +1,312 @@
+//! A hive weighed: two sides lifted, one side as a trend, frames counted, or a scale.
+
+mod answer;
+mod lifting;
+mod statics;
+mod tare;
+
+pub use answer::{Lifted, Part, Trend, WeighAnswer};
+pub use lifting::{Lift, LiftIndex};
+pub use statics::TwoSided;
+
+use serde::Deserialize;
+use snowhum_apiary::{HiveBox, Layer, food_in};
+use snowhum_units::{Kilogram, Metre, Range, SquareMetre};
+use snowhum_winter::{Parameter, Parameters};
+
+use super::{SumFault, shipped, within};
+use crate::statistics::rounded;
+
+/// Name and number of the answer's form; the number rises when a key changes.
+pub const WEIGH_SCHEMA: &str = "snowhum.weigh/1";
+
+const SHIPPED: &str = include_str!("../../../../data/weighing.toml");
+
+/// Share of the width: a load farther off the middle is rare, so a reading may be wrong (judgement).
+const FAR_OFF: f64 = 0.15;
+
+/// What was weighed and how.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WeighQuestion {
+    /// The way.
+    pub way: Way,
+    /// The empty hive, if known.
+    pub tare: Tare,
+    /// Bees, if known.
+    pub bees: Option<f64>,
+    /// Snow, feeder, wrap and whatever else was on the scale.
+    pub other: Kilogram,
+}
+
+/// A way to weigh.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Way {
+    /// One side lifted, then the other.
+    TwoSided(TwoSided),
+    /// One side alone: a trend.
+    OneSide {
+        /// Reading now.
+        now: Kilogram,
+        /// Reading before, of the same side.
+        before: Option<Kilogram>,
+    },
+    /// The whole hive on a scale.
+    Scale(Kilogram),
+    /// Frames of capped food counted.
+    Frames(Vec<FrameCount>),
+}
+
+/// Frames of one size.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FrameCount {
+    /// Full frames, parts of frames added up.
+    pub frames: f64,
+    /// One face of the comb.
+    pub comb_side: SquareMetre,
+}
+
+/// The empty hive.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Tare {
+    /// The keeper weighed it.
+    Own(Kilogram),
+    /// Reckoned from its parts.
+    Parts {
+        /// Boxes from below.
+        boxes: Vec<HiveBox>,
+        /// What lies over the frames.
+        lid: Vec<Layer>,
+    },
+    /// Not known.
+    Unknown,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Figures {
+    reading_error: Parameter,
+    inset_error: Parameter,
+    lift_error: Parameter,
+    centre_error: Parameter,
+    centre_unknown: Parameter,
+    scale_error: Parameter,
+    own_tare_error: Parameter,
+    parts_tare_error: Parameter,
+    frame_wood: Parameter,
+    comb: Parameter,
+    roof: Parameter,
+    floor_thickness: Parameter,
+    bees_unknown: Parameter,
+    bees_error: Parameter,
+    frame_count_error: Parameter,
+    full_deep: Parameter,
+}
+
+/// A weight and its error either way, which holds in eight cases of ten.
+#[derive(Debug, Clone, Copy)]
+struct Weight {
+    kg: f64,
+    error_kg: f64,
+}
+
+/// Height of the centre of gravity where none is told.
+///
+/// # Errors
+/// When the shipped table cannot be read.
+pub fn usual_centre_height() -> Result<Metre, SumFault> {
+    Ok(Metre::new(shipped::<Figures>("weighing.toml", SHIPPED)?.centre_unknown.value))
+}
+
+/// Answers a weighing.
+///
+/// # Errors
+/// When a figure is no weight or size of a hive, or the hive would tip as told.
+pub fn weigh(question: &WeighQuestion) -> Result<WeighAnswer, SumFault> {
+    let figures: Figures = shipped("weighing.toml", SHIPPED)?;
+    within("other weight (kg)", question.other.get(), 0.0, 50.0)?;
+    let mut answer = empty(question, &figures);
+    match &question.way {
+        Way::TwoSided(lifted) => {
+            let whole = two_sided(lifted, &figures)?;
+            answer.way = "two-sided lift".to_owned();
+            answer.lifted = Some(told(lifted, whole));
+            let side = Lift { height: Metre::new(0.40), ..Lift::at_waist(lifted.left.max(lifted.right)) };
+            answer.lifts.insert(0, side.judged("one side, as it was lifted"));
+            fill(&mut answer, whole, question, &figures)?;
+            if answer.lifted.is_some_and(|told| told.off_centre_mm.abs() > FAR_OFF * lifted.width.get() * 1e3) {
+                answer
+                    .say
+                    .push("The load sits far off the middle: read both sides again to be sure of them.".to_owned());
+            }
+        }
+        Way::Scale(whole) => {
+            let kg = within("the whole hive (kg)", whole.get(), 3.0, 250.0)?;
+            answer.way = "scale".to_owned();
+            fill(&mut answer, Weight { kg, error_kg: figures.scale_error.value }, question, &figures)?;
+        }
+        Way::OneSide { now, before } => {
+            answer.way = "one side: a trend".to_owned();
+            answer.trend = Some(trend(*now, *before, &figures)?);
+            answer.say = answer::one_side();
+        }
+        Way::Frames(counts) => {
+            answer.way = "frames counted".to_owned();
+            answer.stores_kg = Some(frames(counts, &figures)?);
+            answer.sources = vec![
+                "0.32 ± 0.03 kg/dm² of comb capped on both sides: Swedish Beekeepers 0.30, Bienen-Zeitung wiki 0.35"
+                    .to_owned(),
+            ];
+        }
+    }
+    Ok(answer)
+}
+
+/// The answer before anything is weighed.
+fn empty(question: &WeighQuestion, figures: &Figures) -> WeighAnswer {
+    let full_deep = Kilogram::new(figures.full_deep.value);
+    WeighAnswer {
+        schema: WEIGH_SCHEMA.to_owned(),
+        way: String::new(),
+        whole_kg: None,
+        lifted: None,
+        tare_kg: None,
+        tare_parts: Vec::new(),
+        bees_kg: None,
+        other_kg: rounded(question.other.get(), 1),
+        stores_kg: None,
+        trend: None,
+        lifts: vec![
+            Lift::at_waist(full_deep).judged("a full ten-frame deep at waist height"),
+            Lift::low_with_twist(full_deep).judged("the same from a low stand, turning"),
+        ],
+        say: Vec::new(),
+        sources: Vec::new(),
+    }
+}
+
+/// The whole from two sides, with the errors of everything measured added in squares.
+fn two_sided(lifted: &TwoSided, figures: &Figures) -> Result<Weight, SumFault> {
+    within("the reading at the left (kg)", lifted.left.get(), 0.5, 120.0)?;
+    within("the reading at the right (kg)", lifted.right.get(), 0.5, 120.0)?;
+    within("width between the lift points (mm)", lifted.width.get() * 1e3, 150.0, 1_200.0)?;
+    within("inset of the supports (mm)", lifted.inset.get() * 1e3, 0.0, 250.0 * lifted.width.get())?;
+    within("height of the lift (mm)", lifted.lift.get() * 1e3, 0.0, 80.0)?;
+    within("height of the centre of gravity (mm)", lifted.centre_height.get() * 1e3, 50.0, 1_000.0)?;
+    let tips =
+        || SumFault::Contradiction("lifted so far, such a hive would tip over; measure the lift again".to_owned());
+    let whole = lifted.whole().ok_or_else(tips)?.get();
+    let factor = lifted.factor().ok_or_else(tips)?;
+    let shift = |changed: TwoSided| changed.whole().map_or(whole, |kg| (kg.get() - whole).abs());
+    let errors_kg = [
+        factor * figures.reading_error.value * std::f64::consts::SQRT_2,
+        shift(TwoSided { inset: lifted.inset + Metre::new(figures.inset_error.value), ..*lifted }),
+        shift(TwoSided { lift: lifted.lift + Metre::new(figures.lift_error.value), ..*lifted }),
+        shift(TwoSided { centre_height: lifted.centre_height + Metre::new(figures.centre_error.value), ..*lifted }),
+    ];
+    Ok(Weight { kg: whole, error_kg: together(&errors_kg) })
+}
+
+fn told(lifted: &TwoSided, whole: Weight) -> Lifted {
+    let sum_kg = (lifted.left + lifted.right).get();
+    let off_m = lifted.off_centre().map_or(0.0, Metre::get);
+    Lifted { sum_kg: rounded(sum_kg, 1), factor: rounded(whole.kg / sum_kg, 3), off_centre_mm: rounded(off_m * 1e3, 0) }
+}
+
+/// Takes hive, bees and other weight off the whole.
+fn fill(answer: &mut WeighAnswer, whole: Weight, question: &WeighQuestion, figures: &Figures) -> Result<(), SumFault> {
+    answer.whole_kg = Some(whole.range());
+    answer.say = answer::whole_hive();
+    answer.sources = sources(question);
+    let tare = match &question.tare {
+        Tare::Unknown => {
+            let words = "No food can be told: give the empty hive with --tare, or its kind with --hive and --boxes.";
+            answer.say.insert(0, words.to_owned());
+            return Ok(());
+        }
+        Tare::Own(tare) => Weight {
+            kg: within("the empty hive (kg)", tare.get(), 2.0, 120.0)?,
+            error_kg: figures.own_tare_error.value,
+        },
+        Tare::Parts { boxes, lid } => {
+            answer.tare_parts = tare::parts(boxes, lid, figures);
+            let kg: f64 = answer.tare_parts.iter().map(|part| part.kg).sum();
+            Weight { kg, error_kg: figures.parts_tare_error.value * kg }
+        }
+    };
+    let bees = bees(question.bees, figures)?;
+    let kg = whole.kg - tare.kg - bees.kg - question.other.get();
+    let stores = Weight { kg, error_kg: together(&[whole.error_kg, tare.error_kg, bees.error_kg]) };
+    if kg + stores.error_kg < 0.0 {
+        let words = "the hive weighs less than empty with its bees; look at --tare, --bees and --other".to_owned();
+        return Err(SumFault::Contradiction(words));
+    }
+    answer.tare_kg = Some(tare.range());
+    answer.bees_kg = Some(bees.range());
+    answer.stores_kg = Some(stores.range());
+    Ok(())
+}
+
+fn bees(bees: Option<f64>, figures: &Figures) -> Result<Weight, SumFault> {
+    let unknown = &figures.bees_unknown;
+    let Some(bees) = bees else {
+        let spread = unknown.high.unwrap_or(unknown.value) - unknown.low.unwrap_or(unknown.value);
+        return Ok(Weight { kg: unknown.value, error_kg: 0.5 * spread });
+    };
+    within("bees", bees, 0.0, 100_000.0)?;
+    let parameters = Parameters::shipped()
+        .map_err(|error| SumFault::Table { table: "winter_parameters.toml", fault: error.to_string() })?;
+    let kg = bees * parameters.bee_mass.value;
+    Ok(Weight { kg, error_kg: figures.bees_error.value * kg })
+}
+
+fn frames(counts: &[FrameCount], figures: &Figures) -> Result<Range<f64>, SumFault> {
+    let mut sum = Weight { kg: 0.0, error_kg: 0.0 };
+    for count in counts {
+        within("frames", count.frames, 0.0, 60.0)?;
+        let food = food_in(count.frames, count.comb_side);
+        sum.kg += food.p50.get();
+        // What a square decimetre holds is wrong the same way in every frame, so these add up plainly.
+        sum.error_kg += 0.5 * (food.p90 - food.p10).get();
+    }
+    let error_kg = together(&[sum.error_kg, figures.frame_count_error.value * sum.kg]);
+    Ok(Weight { error_kg, ..sum }.range())
+}
+
+fn trend(now: Kilogram, before: Option<Kilogram>, figures: &Figures) -> Result<Trend, SumFault> {
+    within("the reading (kg)", now.get(), 0.5, 120.0)?;
+    Ok(Trend {
+        now_kg: rounded(now.get(), 1),
+        before_kg: before.map(|before| rounded(before.get(), 1)),
+        change_kg: before.map(|before| rounded((now - before).get(), 1)),
+        plus_minus_kg: rounded(figures.reading_error.value * std::f64::consts::SQRT_2, 1),
+    })
+}
+
+fn together(errors_kg: &[f64]) -> f64 {
+    errors_kg.iter().map(|error| error * error).sum::<f64>().sqrt()
+}
+
+impl Weight {
+    fn range(self) -> Range<f64> {
+        let at = |kg: f64| rounded(kg.max(0.0), 1);
+        Range { p10: at(self.kg - self.error_kg), p50: at(self.kg), p90: at(self.kg + self.error_kg) }
+    }
+}
+
+fn sources(question: &WeighQuestion) -> Vec<String> {
+    let mut sources = vec!["lifting: Waters, Putz-Anderson, Garg and Fine 1993 (NIOSH)".to_owned()];
+    if matches!(question.way, Way::TwoSided(_)) {
+        sources.push("two sides: moments about the far support; errors of reading: judgement".to_owned());
+    }
+    match question.tare {
+        Tare::Parts { .. } => {
+            sources.push("empty hive: its sizes and wood; frames, comb and roof from memory".to_owned())
+        }
+        Tare::Own(_) => sources.push("empty hive: your own figure".to_owned()),
+        Tare::Unknown => {}
+    }
+    if question.bees.is_none() {
+        sources.push("bees: about 2 kg (Bee Craft, September 2016)".to_owned());
+    }
+    sources
+}

@@ -1,0 +1,91 @@
+//! The answer to a weighing, and what is said of it.
+
+use serde::{Deserialize, Serialize};
+use snowhum_units::Range;
+
+use super::lifting::LiftIndex;
+
+/// The answer.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct WeighAnswer {
+    /// [`super::WEIGH_SCHEMA`].
+    pub schema: String,
+    /// How it was weighed.
+    pub way: String,
+    /// The whole hive as it stands; none from one side or from frames.
+    pub whole_kg: Option<Range<f64>>,
+    /// What the readings were corrected by, where two sides were lifted.
+    pub lifted: Option<Lifted>,
+    /// The empty hive.
+    pub tare_kg: Option<Range<f64>>,
+    /// Its parts, where it was reckoned.
+    pub tare_parts: Vec<Part>,
+    /// Bees in the whole.
+    pub bees_kg: Option<Range<f64>>,
+    /// Snow, feeder, brood, wrap, as told.
+    pub other_kg: f64,
+    /// Food alone; none where the empty hive is not known.
+    pub stores_kg: Option<Range<f64>>,
+    /// From one side alone: the change, and nothing else.
+    pub trend: Option<Trend>,
+    /// Lifts of the day, judged.
+    pub lifts: Vec<LiftIndex>,
+    /// What to know of it.
+    pub say: Vec<String>,
+    /// Where it comes from.
+    pub sources: Vec<String>,
+}
+
+/// A lift of two sides.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Lifted {
+    /// The two readings together.
+    pub sum_kg: f64,
+    /// What they are multiplied by for supports set in and a side lifted.
+    pub factor: f64,
+    /// Centre of gravity right of the middle.
+    pub off_centre_mm: f64,
+}
+
+/// A part of the empty hive.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Part {
+    /// The part.
+    pub what: String,
+    /// Its weight.
+    pub kg: f64,
+}
+
+/// One side lifted, now and before.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Trend {
+    /// Reading now.
+    pub now_kg: f64,
+    /// Reading before.
+    pub before_kg: Option<f64>,
+    /// Change of the reading.
+    pub change_kg: Option<f64>,
+    /// Half of what reading twice is worth: a smaller change is none.
+    pub plus_minus_kg: f64,
+}
+
+/// What is said of every weighing of a whole hive.
+pub(super) fn whole_hive() -> Vec<String> {
+    [
+        "Wet wood adds 1 to 3 kg, wet snow on the roof 0.5 to 1 kg a centimetre: sweep it, or tell it as other weight.",
+        "Brood and pollen weigh too: in spring the whole can hold while the food falls.",
+        "A hive frozen to its stand is not jerked: break the ice first, or wait.",
+    ]
+    .map(str::to_owned)
+    .to_vec()
+}
+
+pub(super) fn one_side() -> Vec<String> {
+    [
+        "One side says no weight: with the middle of the load 5 cm off in a hive 50 cm wide, twice the reading is 20 % wrong.",
+        "Lift the same side each time, from the same stand and to the same height, and go by the change.",
+        "For a weight lift both sides: --left and --right.",
+    ]
+    .map(str::to_owned)
+    .to_vec()
+}
