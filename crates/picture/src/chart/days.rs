@@ -14,6 +14,8 @@ const ACROSS: usize = 7;
 const MOST_DAYS: usize = 14;
 /// Height of a row of days.
 const ROW: f64 = 280.0;
+/// Room between two rows of days.
+const BETWEEN: f64 = 16.0;
 
 /// Coming days, side by side.
 ///
@@ -139,9 +141,9 @@ impl DayStrip {
         let days: Vec<&DayOutlook> = self.days.iter().take(MOST_DAYS).collect();
         for row in days.chunks(ACROSS) {
             self.row(&mut scene, row, top);
-            top += ROW;
+            top += ROW + BETWEEN;
         }
-        scene.set_height(top + 6.0);
+        scene.set_height(top - if days.is_empty() { 0.0 } else { BETWEEN } + 6.0);
         Plate { title: self.title.clone(), description: self.description(), scene, table: self.table() }
     }
 

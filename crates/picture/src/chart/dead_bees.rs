@@ -6,15 +6,17 @@ use crate::geometry::{Path, Point, Rect};
 use crate::plate::{Plate, Table};
 use crate::scene::{Anchor, Ink, Pen, Scene, Type};
 use crate::tint::Tint;
-use crate::words::{fitted, width};
+use crate::words::{clean, lines, width};
 use snowhum_units::Range;
 
 /// Most counts drawn.
 const MOST_ROWS: usize = 24;
-/// Height of one count: a line of words and its bar.
-const ROW: f64 = 54.0;
-/// From a count's upper edge to the middle of its bar, and half the height of the strip the bar lies in.
-const BAR_MIDDLE: f64 = 36.0;
+/// Height of a count's bar with the room about it.
+const ROW: f64 = 38.0;
+/// Heavy words are this much wider.
+const HEAVIER: f64 = 1.08;
+/// From a count's words to the middle of its bar, and half the height of the strip the bar lies in.
+const BAR_MIDDLE: f64 = 20.0;
 const STRIP: f64 = 12.0;
 
 /// Counts of dead bees, each with its expected band. The scale is of square roots: small counts and large ones can both
@@ -79,17 +81,38 @@ impl DeadBeesFound {
     #[must_use]
     pub fn plate(&self) -> Plate {
         let mut scene = Scene::new(WIDTH, 0.0);
-        let top = headline(&mut scene, &self.title) + 6.0;
+        let mut bottom = headline(&mut scene, &self.title) + 6.0;
         let roots = self.roots();
-        let counts = || self.counts.iter().take(MOST_ROWS);
-        let bottom = top + ROW * counts().count() as f64;
-        self.scale(&mut scene, &roots, top, counts().count());
-        for (at, one) in counts().enumerate() {
-            self.count(&mut scene, one, &roots, top + ROW * at as f64);
+        let mut middles = Vec::new();
+        for one in self.counts.iter().take(MOST_ROWS) {
+            bottom = self.words_over(&mut scene, one, bottom);
+            middles.push(bottom + BAR_MIDDLE);
+            bottom += ROW;
         }
+        self.scale(&mut scene, &roots, &middles, bottom);
+        self.counts.iter().zip(&middles).for_each(|(one, middle)| bar(&mut scene, one, &roots, *middle));
         let bottom = self.key(&mut scene, bottom + 24.0);
         scene.set_height(bottom + 6.0);
         Plate { title: self.title.clone(), description: self.description(), scene, table: self.table() }
+    }
+
+    /// When and how many, on one line if they fit; says where they end.
+    fn words_over(&self, scene: &mut Scene, one: &DeadBeesCount, top: f64) -> f64 {
+        let room = WIDTH - 2.0 * MARGIN;
+        let said = format!("{} found, {}", count(one.found), self.words_of(one));
+        let right = Type::regular(SIZE).anchored(Anchor::End);
+        let mut y = top + 16.0;
+        if width(&clean(&one.when), SIZE) * HEAVIER + 12.0 + width(&said, SIZE) <= room {
+            scene.words(Point::new(MARGIN, y), one.when.clone(), Type::heavy(SIZE));
+            scene.words(Point::new(WIDTH - MARGIN, y), said, right);
+            return y;
+        }
+        for line in lines(&one.when, SIZE * HEAVIER, room).into_iter().take(3) {
+            scene.words(Point::new(MARGIN, y), line, Type::heavy(SIZE));
+            y += LINE;
+        }
+        scene.words(Point::new(MARGIN, y), said, Type::regular(SIZE));
+        y
     }
 
     fn words_of(&self, one: &DeadBeesCount) -> &'static str {
@@ -103,8 +126,8 @@ impl DeadBeesFound {
     }
 
     /// Grid and worrying region beside every bar, amounts below the last.
-    fn scale(&self, scene: &mut Scene, roots: &Roots, top: f64, rows: usize) {
-        let strips = || (0..rows).map(|at| top + ROW * at as f64 + BAR_MIDDLE).map(|y| (y - STRIP, y + STRIP));
+    fn scale(&self, scene: &mut Scene, roots: &Roots, middles: &[f64], bottom: f64) {
+        let strips = || middles.iter().map(|y| (y - STRIP, y + STRIP));
         if let Some(worrying) = self.worrying {
             let x = roots.x(worrying);
             let (mut region, mut edge) = (Path::new(), Path::new());
@@ -115,7 +138,6 @@ impl DeadBeesFound {
             scene.part("worry", region, Some(Tint::Worry), Pen::NONE);
             scene.shape(edge, None, Pen::FIRM);
         }
-        let bottom = top + ROW * rows as f64;
         let mut free_from = f64::MIN;
         let mut grid = Path::new();
         for bees in [0, 10, 50, 200, 500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000, 100_000] {
@@ -129,22 +151,6 @@ impl DeadBeesFound {
             scene.words(Point::new(x, bottom + 14.0), words, Type::regular(SIZE).anchored(Anchor::Middle));
         }
         scene.shape(grid, None, Pen::new(Ink::Soft, 0.6));
-    }
-
-    fn count(&self, scene: &mut Scene, one: &DeadBeesCount, roots: &Roots, top: f64) {
-        let said = format!("{} found, {}", count(one.found), self.words_of(one));
-        let when = fitted(&one.when, SIZE, WIDTH - 2.0 * MARGIN - width(&said, SIZE) - 12.0);
-        scene.words(Point::new(MARGIN, top + 16.0), when, Type::heavy(SIZE));
-        scene.words(Point::new(WIDTH - MARGIN, top + 16.0), said, Type::regular(SIZE).anchored(Anchor::End));
-        let y = top + BAR_MIDDLE;
-        let (left, middle, right) = (roots.x(one.expected.p10), roots.x(one.expected.p50), roots.x(one.expected.p90));
-        let band = Rect::between(left, right, y - 8.0, y + 8.0);
-        scene.part("expected", Path::rect(band), Some(Tint::NarrowBand), Pen::THIN);
-        let median = Path::line(Point::new(middle, y - 8.0), Point::new(middle, y + 8.0));
-        scene.shape(median, None, Pen::new(Ink::Full, 2.0));
-        let at = Point::new(roots.x(one.found), y);
-        let diamond = [at.moved(0.0, -7.5), at.moved(7.5, 0.0), at.moved(0.0, 7.5), at.moved(-7.5, 0.0)];
-        scene.part("found", Path::closed(&diamond), Some(Tint::Solid), Pen::new(Ink::Page, 1.6));
     }
 
     fn key(&self, scene: &mut Scene, top: f64) -> f64 {
@@ -179,4 +185,16 @@ impl DeadBeesFound {
         }
         table
     }
+}
+
+/// The expected band and the count on it.
+fn bar(scene: &mut Scene, one: &DeadBeesCount, roots: &Roots, y: f64) {
+    let (left, middle, right) = (roots.x(one.expected.p10), roots.x(one.expected.p50), roots.x(one.expected.p90));
+    let band = Rect::between(left, right, y - 8.0, y + 8.0);
+    scene.part("expected", Path::rect(band), Some(Tint::NarrowBand), Pen::THIN);
+    let median = Path::line(Point::new(middle, y - 8.0), Point::new(middle, y + 8.0));
+    scene.shape(median, None, Pen::new(Ink::Full, 2.0));
+    let at = Point::new(roots.x(one.found), y);
+    let diamond = [at.moved(0.0, -7.5), at.moved(7.5, 0.0), at.moved(0.0, 7.5), at.moved(-7.5, 0.0)];
+    scene.part("found", Path::closed(&diamond), Some(Tint::Solid), Pen::new(Ink::Page, 1.6));
 }

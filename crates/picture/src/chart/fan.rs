@@ -164,9 +164,9 @@ impl FoodFan {
         scene.words(Point::new(LEFT - 6.0, plot.top - 2.0), unit, type_);
     }
 
-    /// What the horizon is, above the plot, under which its line ends.
+    /// What the horizon is, above the plot; its line ends under it. The unit stands in the same line.
     fn horizon_words(&self, scene: &mut Scene, days: &[FoodDay], top: f64) -> f64 {
-        let Some(horizon) = &self.horizon else { return top };
+        let Some(horizon) = &self.horizon else { return top + LINE };
         let x = self.axis(days).x(horizon.day);
         let words = fitted(&horizon.words, SIZE, WIDTH - LEFT - MARGIN);
         let half = width(&words, SIZE) / 2.0;

@@ -19,13 +19,16 @@ const BESIDE_M: f64 = 0.075;
 /// Room below the ground.
 const BELOW_M: f64 = 0.03;
 
+/// Units of the view a metre at most: a lone floor is not drawn as large as a hive.
+const LARGEST: f64 = 1_000.0;
+
 impl Frame {
     /// The largest drawing of the hive that fits into `room`, standing in its middle and at its upper edge.
     pub(crate) fn fit(hive: &Measured, room: Rect) -> Self {
         let wide = 2.0 * (hive.half_width + BESIDE_M);
         let top = hive.roof_top + hive.snow_roof + 0.01;
         let high = top - hive.ground + BELOW_M;
-        let scale = (room.width / wide).min(room.height / high);
+        let scale = (room.width / wide).min(room.height / high).min(LARGEST);
         Self { x_mid: room.x + room.width / 2.0, y_floor: room.y + top * scale, scale }
     }
 

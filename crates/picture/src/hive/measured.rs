@@ -11,6 +11,8 @@ const MOST_SHEETS: usize = 8;
 const MOST_FRAMES: u32 = 24;
 /// A stand higher than this is drawn with a break.
 const DRAWN_STAND_M: f64 = 0.16;
+/// How far a roof's side stands out.
+const OVERHANG_M: f64 = 0.012;
 /// Thinner sheets are drawn this thick.
 const THINNEST_M: f64 = 0.005;
 
@@ -99,13 +101,10 @@ impl Measured {
         let wrap = sheets(&hive.wrap);
         let inner = boxes.iter().map(|one| one.inner).fold(0.1, f64::max);
         let outer = boxes.iter().map(|one| one.inner + 2.0 * one.wall).fold(0.12, f64::max);
-        let overhang = roof.map_or(0.0, |_| 0.012);
-        let least = if hive.floor.kind == FloorLook::Solid { 0.008 } else { 0.04 };
-        let floor_bottom = -length(hive.floor.thickness, least, 0.15);
+        let floor_bottom = -floor_depth(hive);
         let stand = length(hive.stand, 0.0, 3.0);
         let drawn = stand.min(DRAWN_STAND_M);
-        let bank = length(hive.snow.bank, 0.0, 3.0);
-        let drawn_bank = if bank <= stand { bank * drawn / stand.max(1e-9) } else { bank - stand + drawn };
+        let bank = drawn_bank(length(hive.snow.bank, 0.0, 3.0), stand);
         let ball = ball(&hive.colony, inner, lid_bottom);
         Self {
             rise,
@@ -117,8 +116,8 @@ impl Measured {
             ground: floor_bottom - drawn,
             stand,
             snow_roof: length(hive.snow.roof, 0.0, 0.8),
-            snow_bank: drawn_bank.min(drawn + roof_top + 0.2),
-            half_width: outer / 2.0 + thickness(&wrap) + overhang,
+            snow_bank: bank.min(drawn + roof_top + 0.2),
+            half_width: outer / 2.0 + thickness(&wrap) + roof.map_or(0.0, |_| OVERHANG_M),
             boxes,
             lid,
             roof,
@@ -137,6 +136,18 @@ impl Measured {
     pub(crate) fn snow_line(&self) -> f64 {
         self.ground + self.snow_bank
     }
+}
+
+/// Depth of the floor: a mesh stands in a frame that must hold its tray.
+fn floor_depth(hive: &HiveSection) -> f64 {
+    let least = if hive.floor.kind == FloorLook::Solid { 0.008 } else { 0.04 };
+    length(hive.floor.thickness, least, 0.15)
+}
+
+/// Height of a snow bank as drawn: beside a stand drawn short it is drawn shorter too.
+fn drawn_bank(bank: f64, stand: f64) -> f64 {
+    let drawn = stand.min(DRAWN_STAND_M);
+    if bank <= stand { bank * drawn / stand.max(1e-9) } else { bank - stand + drawn }
 }
 
 pub(crate) fn thickness(sheets: &[MeasuredSheet]) -> f64 {

@@ -9,7 +9,11 @@ use crate::plate::Table;
 const LONGEST_NAME: usize = 60;
 
 pub(crate) fn name(hive: &HiveSection) -> String {
-    crate::words::clean(&hive.name).chars().take(LONGEST_NAME).collect()
+    let whole = crate::words::clean(&hive.name);
+    match whole.char_indices().nth(LONGEST_NAME) {
+        Some((end, _)) => format!("{}…", whole[..end].trim_end()),
+        None => whole,
+    }
 }
 
 pub(crate) fn title(hive: &HiveSection) -> String {
