@@ -8,7 +8,7 @@ mod feed;
 use std::collections::BTreeSet;
 
 use jiff::civil::Date;
-use snowhum_winter::{Action, Event, Housed, MemberEnd, Schedule, run};
+use snowhum_winter::{Action, Event, Housed, MemberEnd};
 
 use crate::answer::ActionAnswer;
 use crate::plan::Base;
@@ -57,12 +57,20 @@ impl Situation<'_> {
     }
 }
 
+/// A candidate with what it does for each member.
+#[derive(Debug, Clone)]
+pub(crate) struct Weighed {
+    pub(crate) answer: ActionAnswer,
+    /// Colonies alive, fed and queenright more than without, member by member.
+    pub(crate) gains: Vec<f64>,
+}
+
 /// The actions most worth doing, best first.
-pub(crate) fn best(situation: &Situation<'_>) -> Vec<ActionAnswer> {
-    let mut weighed: Vec<ActionAnswer> =
-        candidates::all(situation).iter().map(|candidate| weigh(situation.base, candidate)).collect();
-    weighed.retain(|action| action.worth_hives_in_100 >= LEAST_WORTH && action.worth_money > 0.0);
-    weighed.sort_by(|a, b| b.worth_money.total_cmp(&a.worth_money));
+pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
+    let mut weighed: Vec<Weighed> =
+        candidates::all(situation).iter().map(|candidate| weigh(situation, candidate)).collect();
+    weighed.retain(|it| it.answer.worth_hives_in_100 >= LEAST_WORTH && it.answer.worth_money > 0.0);
+    weighed.sort_by(|a, b| b.answer.worth_money.total_cmp(&a.answer.worth_money));
     weighed.truncate(SHOWN);
     weighed
 }
@@ -72,12 +80,16 @@ pub(crate) fn nothing_helps(actions: &[ActionAnswer]) -> bool {
     actions.iter().all(|action| action.too_close_to_call)
 }
 
-/// Runs a candidate and compares it, member by member, with the plan's own run.
-fn weigh(base: &Base<'_>, candidate: &Candidate) -> ActionAnswer {
+/// Runs a candidate and compares it, member by member, with the base's own run.
+fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
+    let base = situation.base;
     let gains = gains(base, &candidate.events);
+    // A dead colony gains nothing, and what is done for it costs the same.
+    let alive = base.ahead.alive(situation.colony);
     let (gain, error) = mean_and_error(&gains);
+    let (gain, error) = (alive * gain, alive * error);
     let money = &base.question.apiary.money;
-    ActionAnswer {
+    let answer = ActionAnswer {
         what: candidate.what.clone(),
         from: candidate.from,
         by: candidate.by,
@@ -90,24 +102,14 @@ fn weigh(base: &Base<'_>, candidate: &Candidate) -> ActionAnswer {
         caution: candidate.caution.map(str::to_owned),
         rule_of_thumb: candidate.rule.clone(),
         sources: candidate.sources.iter().map(|source| (*source).to_owned()).collect(),
-    }
+    };
+    Weighed { answer, gains }
 }
 
 /// Colonies alive, fed and queenright more than in the plan's run, for each member.
 fn gains(base: &Base<'_>, events: &[Event]) -> Vec<f64> {
     let places = touched(base, events);
-    let place_of = |colony: usize| places.iter().position(|place| *place == colony);
-    let part: Vec<Housed> = places
-        .iter()
-        .map(|&place| {
-            let mut housed = base.housed[place].clone();
-            housed.neighbour = housed.neighbour.and_then(place_of);
-            housed
-        })
-        .collect();
-    let schedule: Vec<Event> =
-        events.iter().filter_map(|event| Some(Event { colony: place_of(event.colony)?, ..event.clone() })).collect();
-    let outcomes = run(&base.yard(&part), &Schedule::new(schedule), base.end_only());
+    let outcomes = base.rerun(&places, events);
     let fed = base.fed();
     let mut gains = vec![0.0; base.question.members];
     for (place, outcome) in places.iter().zip(&outcomes) {

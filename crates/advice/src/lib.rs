@@ -1,10 +1,12 @@
 //! Answers from winters: typed, serialisable, with evidence and words.
 
 mod actions;
+mod ahead;
 pub mod answer;
 pub mod dead_bees;
 pub mod finish;
 mod hive;
+pub mod now;
 mod plan;
 pub mod rules;
 mod seasons;

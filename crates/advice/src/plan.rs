@@ -5,9 +5,10 @@ use jiff::civil::Date;
 use snowhum_apiary::Apiary;
 use snowhum_units::{Kilogram, Range, System};
 use snowhum_weather::Ensemble;
-use snowhum_winter::{Environment, Housed, Parameters, Record, Schedule, Settings, Trajectory, Yard, run};
+use snowhum_winter::{Event, Housed, Parameters, Record, Settings, Trajectory};
 
 use crate::actions::{self, Situation};
+use crate::ahead::Ahead;
 use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres, WeatherAnswer};
 use crate::statistics::{mean_and_error, rounded, weighted_range};
 use crate::syrup::{Strength, sugar_for};
@@ -41,7 +42,7 @@ pub struct PlanQuestion<'a> {
 /// A run that later runs are compared with.
 pub(crate) struct Base<'a> {
     pub(crate) question: &'a PlanQuestion<'a>,
-    pub(crate) environment: Environment,
+    pub(crate) ahead: Ahead<'a>,
     pub(crate) housed: Vec<Housed>,
     pub(crate) trajectories: Vec<Trajectory>,
     pub(crate) shortages: Vec<Kilogram>,
@@ -59,8 +60,14 @@ impl Base<'_> {
         Settings { members: self.question.members, seed: self.question.seed, record: Record::End }
     }
 
-    pub(crate) fn yard<'b>(&'b self, colonies: &'b [Housed]) -> Yard<'b> {
-        Yard { environment: &self.environment, parameters: self.question.parameters, colonies }
+    /// Runs some colonies again, with something done; the places are in order and hold whatever touches them.
+    pub(crate) fn rerun(&self, places: &[usize], events: &[Event]) -> Vec<Trajectory> {
+        self.ahead.run(&self.housed, places, events, self.end_only())
+    }
+
+    /// Days of the run.
+    pub(crate) fn days(&self) -> usize {
+        self.ahead.days()
     }
 
     /// Whether a day of the run lies between the winter and the summer solstice.
@@ -95,18 +102,23 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
 }
 
 pub(crate) fn base_run<'a>(question: &'a PlanQuestion<'a>) -> Base<'a> {
-    let mut base = Base {
-        question,
-        environment: yard::environment(&question.apiary.site, question.winter, question.as_of),
-        housed: yard::housed(question.apiary),
-        trajectories: Vec::new(),
-        shortages: Vec::new(),
-        finish_syrup_by: finish::finish_by(question.autumn, question.autumn_from),
-    };
-    let settings = Settings { record: Record::Days, ..base.end_only() };
-    base.trajectories = run(&base.yard(&base.housed), &Schedule::default(), settings);
-    base.shortages = shortage::shortages(&base);
-    base
+    let environment = yard::environment(&question.apiary.site, question.winter, question.as_of);
+    let ahead = Ahead::FromStart(Box::new(environment), question.parameters);
+    Base::over(question, ahead, yard::housed(question.apiary))
+}
+
+impl<'a> Base<'a> {
+    /// Runs what lies ahead once as it is, and finds what is short.
+    pub(crate) fn over(question: &'a PlanQuestion<'a>, ahead: Ahead<'a>, housed: Vec<Housed>) -> Self {
+        let finish_syrup_by = finish::finish_by(question.autumn, question.autumn_from);
+        let (trajectories, shortages) = (Vec::new(), Vec::new());
+        let mut base = Self { question, ahead, housed, trajectories, shortages, finish_syrup_by };
+        let settings = Settings { record: Record::Days, ..base.end_only() };
+        let places: Vec<usize> = (0..base.housed.len()).collect();
+        base.trajectories = base.ahead.run(&base.housed, &places, &[], settings);
+        base.shortages = shortage::shortages(&base);
+        base
+    }
 }
 
 fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
@@ -121,7 +133,7 @@ fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
         snowhum_winter::Ends::from_causes(std::array::from_fn(|cause| mean(&|end| end.ended.by_cause()[cause].1)));
     let sugar = sugar_for(base.shortages[at]);
     let situation = Situation { base, colony: at };
-    let actions = actions::best(&situation);
+    let actions: Vec<_> = actions::best(&situation).into_iter().map(|weighed| weighed.answer).collect();
     ColonyPlan {
         name: colony.name.clone(),
         quick_start: colony.quick_start,

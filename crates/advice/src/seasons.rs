@@ -57,13 +57,18 @@ fn alive(trajectory: &Trajectory, day: usize) -> Vec<f64> {
 
 /// Grown bees each fortnight, among colonies alive.
 pub(crate) fn bees(base: &Base<'_>, at: usize) -> Vec<DateRange> {
+    fortnightly(base, at, Daily::Bees, -2)
+}
+
+/// A daily figure each fortnight, among colonies alive, rounded to `decimals`.
+pub(crate) fn fortnightly(base: &Base<'_>, at: usize, what: Daily, decimals: i32) -> Vec<DateRange> {
     let trajectory = &base.trajectories[at];
     (0..trajectory.days())
         .step_by(EVERY)
         .filter_map(|day| {
-            let counts = trajectory.day(Daily::Bees, day).iter().map(|count| f64::from(*count));
-            let range = weighted_range(&counts.zip(alive(trajectory, day)).collect::<Vec<_>>())?;
-            Some(DateRange { date: base.date(day), range: range.map(|count| rounded(count / 100.0, 0) * 100.0) })
+            let values = trajectory.day(what, day).iter().map(|value| f64::from(*value));
+            let range = weighted_range(&values.zip(alive(trajectory, day)).collect::<Vec<_>>())?;
+            Some(DateRange { date: base.date(day), range: range.map(|value| rounded(value, decimals)) })
         })
         .collect()
 }
@@ -131,11 +136,12 @@ pub(crate) fn verdict_of(base: &Base<'_>, at: usize, trajectory: &Trajectory) ->
 /// Days of the month with the coldest outdoor air.
 fn coldest_month(base: &Base<'_>, trajectory: &Trajectory) -> Vec<usize> {
     let air = |days: &[usize]| {
-        let paths = base.environment.paths();
+        let (environment, behind) = base.ahead.weather();
+        let paths = environment.paths();
         let sum: f64 = days
             .iter()
             .flat_map(|&day| (0..paths).map(move |path| (day, path)))
-            .map(|(day, path)| base.environment.air(24 * day + 6, path).get())
+            .map(|(day, path)| environment.air(24 * (day + behind) + 6, path).get())
             .sum();
         sum / (days.len() * paths) as f64
     };

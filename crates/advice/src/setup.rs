@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::Hive;
-use snowhum_winter::{Housed, Record, Schedule, Settings, Trajectory, run};
+use snowhum_winter::{Housed, Record, Settings, Trajectory};
 
 use crate::answer::Condensation;
 use crate::plan::{PlanQuestion, base_run};
@@ -62,10 +62,11 @@ pub fn compare(question: &PlanQuestion<'_>, at: usize, tries: &[Try]) -> Option<
     let base = base_run(question);
     let own = base.housed.get(at)?;
     let settings = Settings { members: question.members, seed: question.seed, record: Record::Days };
+    let all: Vec<usize> = (0..base.housed.len()).collect();
     let trajectory_of = |hive: &Hive| {
         let mut housed: Vec<Housed> = base.housed.clone();
         housed[at].hive = hive.clone();
-        run(&base.yard(&housed), &Schedule::default(), settings).swap_remove(at)
+        base.ahead.run(&housed, &all, &[], settings).swap_remove(at)
     };
     let fed = base.fed();
     let chances = |trajectory: &Trajectory| -> Vec<f64> {

@@ -1,7 +1,7 @@
 //! What is short: the stores to add so that 9 in 10 members reach spring with enough within reach.
 
 use snowhum_units::Kilogram;
-use snowhum_winter::{Action, Event, Schedule, Trajectory, run};
+use snowhum_winter::{Action, Event, Trajectory};
 
 use crate::plan::Base;
 use crate::statistics::quantile;
@@ -46,6 +46,7 @@ fn given(base: &Base<'_>, amounts: &[f64]) -> Vec<f64> {
     let feed = |(at, kg): (usize, &f64)| {
         (*kg > 0.0).then_some(Event { day: 0, colony: at, action: Action::Syrup { stores: Kilogram::new(*kg) } })
     };
-    let schedule = Schedule::new(amounts.iter().enumerate().filter_map(feed).collect());
-    run(&base.yard(&base.housed), &schedule, base.end_only()).iter().map(surplus).collect()
+    let events: Vec<Event> = amounts.iter().enumerate().filter_map(feed).collect();
+    let places: Vec<usize> = (0..base.housed.len()).collect();
+    base.rerun(&places, &events).iter().map(surplus).collect()
 }

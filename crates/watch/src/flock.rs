@@ -1,5 +1,6 @@
 //! The living: members of the winter model, each with what the watch keeps beside it.
 
+use snowhum_apiary::Sign;
 use snowhum_winter::{LEARNED, Member, Members};
 
 use crate::litter::Litter;
@@ -7,11 +8,11 @@ use crate::strata::Population;
 use crate::view::Own;
 
 /// Numbers a living particle learns: those of the model's member and those of keeper and hive.
-pub const LEARNS: usize = LEARNED + 4;
+pub(crate) const LEARNS: usize = LEARNED + 4;
 
 /// What the watch keeps of one living particle.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Kept {
+pub(crate) struct Kept {
     /// What the keeper and the hive have of their own.
     pub own: Own,
     /// The dead bees.
@@ -28,7 +29,7 @@ pub struct Kept {
 
 /// The living.
 #[derive(Debug, Clone)]
-pub struct Flock {
+pub(crate) struct Flock {
     /// Members of the winter model.
     pub members: Members,
     /// One for each.
@@ -45,7 +46,7 @@ impl Population for Flock {
 impl Flock {
     /// All numbers that particle `m` learns, on scales on which a bell curve does them no wrong.
     #[must_use]
-    pub fn learned(&self, m: usize) -> [f64; LEARNS] {
+    pub(crate) fn learned(&self, m: usize) -> [f64; LEARNS] {
         let model = self.members.learned(m);
         let own = &self.kept[m].own;
         let mut all = [0.0; LEARNS];
@@ -55,7 +56,7 @@ impl Flock {
     }
 
     /// Moves every particle to these numbers.
-    pub fn relearn(&mut self, to: &[[f64; LEARNS]]) {
+    pub(crate) fn relearn(&mut self, to: &[[f64; LEARNS]]) {
         for (m, to) in to.iter().enumerate() {
             let mut model = [0.0; LEARNED];
             model.copy_from_slice(&to[..LEARNED]);
@@ -66,22 +67,41 @@ impl Flock {
         self.members.relearned();
     }
 
+    /// The keeper has looked at particle `m`: rime seen is old rime at the next look.
+    pub(crate) fn looked(&mut self, m: usize, seen: &[Sign]) {
+        self.kept[m].litter.looked(seen);
+        if seen.iter().any(|sign| matches!(sign, Sign::UpperHole(_))) {
+            let member = self.members.member(m);
+            let rime = self.rime(m, &member);
+            let kept = &mut self.kept[m];
+            kept.old_rime_hours += rime;
+            kept.rime_hours = -member.rime_hours;
+        }
+    }
+
+    /// The keeper has brushed the hole of particle `m`.
+    pub(crate) fn brushed(&mut self, m: usize) {
+        let member = self.members.member(m);
+        let kept = &mut self.kept[m];
+        (kept.old_rime_hours, kept.rime_hours) = (0.0, -member.rime_hours);
+    }
+
     /// Rime at the hole of particle `m` since the last brushing, this morning's included.
     #[must_use]
-    pub fn rime(&self, m: usize, member: &Member) -> f64 {
+    pub(crate) fn rime(&self, m: usize, member: &Member) -> f64 {
         (self.kept[m].rime_hours + member.rime_hours).max(0.0)
     }
 }
 
 /// Log-odds of a share, kept from the ends.
 #[must_use]
-pub fn logit(share: f64) -> f64 {
+pub(crate) fn logit(share: f64) -> f64 {
     let share = share.clamp(1e-6, 1.0 - 1e-6);
     (share / (1.0 - share)).ln()
 }
 
 /// The share of given log-odds.
 #[must_use]
-pub fn logistic(log_odds: f64) -> f64 {
+pub(crate) fn logistic(log_odds: f64) -> f64 {
     1.0 / (1.0 + (-log_odds).exp())
 }

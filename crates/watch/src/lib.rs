@@ -5,15 +5,34 @@
 //! ([`Law`]) that gives both its chance and its sample, so that what the filter believes and what a simulated keeper
 //! sees can never drift apart.
 
+mod estimate;
+mod flock;
 mod law;
+mod litter;
 pub mod liu_west;
+mod log;
+mod outlook;
+mod own;
 mod parameters;
+mod remains;
+mod scene;
 pub mod signs;
+mod standing;
 pub mod strata;
 pub mod tempering;
+mod twin;
 mod view;
+mod watching;
 mod weights;
 
+pub use estimate::{Estimate, Sizes};
 pub use law::{Answer, Law};
+pub use log::{Visit, visits};
+pub use outlook::Outlook;
+pub use own::tare_kg;
 pub use parameters::Parameters;
+pub use scene::Scene;
+pub use standing::{Standing, weighted_range};
+pub use twin::Twin;
 pub use view::{Conditions, Life, Own, View};
+pub use watching::{Moved, Watching};

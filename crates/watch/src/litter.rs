@@ -1,8 +1,10 @@
 //! Dead bees after they fall: on the floor, carried out, lying before the hive, gone.
 
+use snowhum_apiary::{DeadPlace, Sign};
+
 /// Where a colony's dead lie.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub struct Litter {
+pub(crate) struct Litter {
     /// On the floor, inside.
     pub floor: f64,
     /// Before the hive, come since the last look.
@@ -11,7 +13,7 @@ pub struct Litter {
 
 /// A day for the dead, as the living and the weather make it.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct LitterDay {
+pub(crate) struct LitterDay {
     /// Bees that died.
     pub died: f64,
     /// Hours fit for flight.
@@ -24,7 +26,7 @@ pub struct LitterDay {
 
 /// How litter moves (no published share of outside to floor was found: judgement, all of it).
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct LitterLaw {
+pub(crate) struct LitterLaw {
     /// Share of the day's dead that leave the hive by themselves on a day without flight and lie before it.
     pub fall_out: f64,
     /// Share of the day's dead that are lost in the air on a day of flight and lie nowhere near.
@@ -41,7 +43,7 @@ pub struct LitterLaw {
 
 impl Litter {
     /// A day passes.
-    pub fn day(&mut self, law: &LitterLaw, day: &LitterDay) {
+    pub(crate) fn day(&mut self, law: &LitterLaw, day: &LitterDay) {
         let flown = (day.flight_hours / law.whole_flight_hours).min(1.0);
         self.outside *= (-1.0 / law.gone_days - day.fresh_snow_m / law.hidden_m).exp();
         if !day.carried {
@@ -54,14 +56,16 @@ impl Litter {
         self.outside += out + carried;
     }
 
-    /// The keeper has seen what lies before the hive; from now on only what comes after counts.
-    pub fn looked_at(&mut self) {
-        self.outside = 0.0;
-    }
-
-    /// The keeper has raked out the floor.
-    pub fn raked(&mut self) {
-        self.floor = 0.0;
+    /// The keeper has looked: of what lay before the hive only what comes after counts from now on, and a floor that was
+    /// raked is clean.
+    pub(crate) fn looked(&mut self, seen: &[Sign]) {
+        for sign in seen {
+            match sign {
+                Sign::DeadBees { place: DeadPlace::Guard, .. } => self.floor = 0.0,
+                Sign::DeadBees { place: DeadPlace::Snow | DeadPlace::Ground, .. } => self.outside = 0.0,
+                _ => {}
+            }
+        }
     }
 }
 

@@ -1,5 +1,7 @@
 //! The watch's parameters, read from `data/watch_parameters.toml`: value, range, unit, source and status of each.
 
+use crate::litter::LitterLaw;
+use crate::remains::DeadLaw;
 use snowhum_winter::{ParameterError, parameters};
 
 const SHIPPED: &str = include_str!("../../../data/watch_parameters.toml");
@@ -22,7 +24,8 @@ parameters! {
     heft_spread heft_light heft_heavy drones_from_day drones_until_day drones_in_season drones_queenright
     drones_queenless drones_stray dead_queen_queenright dead_queen_queenless dead_queen_stray larvae_thrown larvae_stray
     wings_seen wings_stray bird_at_living bird_at_dead mouse_at_living mouse_at_dead damage_at_living damage_at_dead
-    smell_stray smell_seen smell_at smell_width smell_days seen_dead seen_dead_wrongly
+    smell_stray smell_seen smell_at smell_width smell_days seen_dead seen_dead_wrongly fall_out lost_afield carried_out whole_flight_hours litter_gone_days
+    litter_hidden robbed_an_hour robbers_find_after side_share seen_share ear_spread
 }
 
 impl Parameters {
@@ -32,5 +35,22 @@ impl Parameters {
     /// Never with the shipped file, which a test reads; the signature keeps a panic out of reach.
     pub fn shipped() -> Result<Self, ParameterError> {
         Self::read(SHIPPED)
+    }
+
+    /// How dead bees move.
+    pub(crate) fn litter(&self) -> LitterLaw {
+        LitterLaw {
+            fall_out: self.fall_out.value,
+            lost_afield: self.lost_afield.value,
+            carried_out: self.carried_out.value,
+            whole_flight_hours: self.whole_flight_hours.value,
+            gone_days: self.litter_gone_days.value,
+            hidden_m: self.litter_hidden.value,
+        }
+    }
+
+    /// How a dead hive fares.
+    pub(crate) fn dead_hive(&self) -> DeadLaw {
+        DeadLaw { robbed_an_hour: self.robbed_an_hour.value, found_after_days: self.robbers_find_after.value }
     }
 }

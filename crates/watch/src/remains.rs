@@ -6,7 +6,7 @@ use snowhum_winter::Cause;
 
 /// One dead particle.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Remains {
+pub(crate) struct Remains {
     /// Hour of the run at which it ended.
     pub hour: usize,
     /// Of what.
@@ -29,7 +29,7 @@ pub struct Remains {
 
 /// How a dead hive fares.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct DeadLaw {
+pub(crate) struct DeadLaw {
     /// Share of the food that robbers carry off in an hour fit for flight (judgement).
     pub robbed_an_hour: f64,
     /// Days before they find it (judgement).
@@ -39,12 +39,12 @@ pub struct DeadLaw {
 impl Remains {
     /// Days since the end.
     #[must_use]
-    pub fn days(&self, hour: usize) -> f64 {
+    pub(crate) fn days(&self, hour: usize) -> f64 {
         hour.saturating_sub(self.hour) as f64 / 24.0
     }
 
     /// A day passes.
-    pub fn day(&mut self, law: &DeadLaw, litter: &LitterLaw, hour: usize, flight_hours: f64, fresh_snow_m: f64) {
+    pub(crate) fn day(&mut self, law: &DeadLaw, litter: &LitterLaw, hour: usize, flight_hours: f64, fresh_snow_m: f64) {
         self.litter.day(litter, &LitterDay { died: 0.0, flight_hours, carried: false, fresh_snow_m });
         if self.days(hour) > law.found_after_days {
             self.stores_kg *= (-law.robbed_an_hour * flight_hours).exp();

@@ -34,6 +34,9 @@ pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event
             let age = crate::stretch::season(yard, day.min(yard.environment.days())).winter_bee_age;
             for_each_block(&mut running[event.colony], |block| treat(block, *left, age));
         }
+        Action::TakeFrames { stores } => for_each_block(&mut running[event.colony], |block| {
+            take_frames(&mut block.stores, stores.get());
+        }),
         action => for_each_block(&mut running[event.colony], |block| handle_stores(block, action)),
     }
     for colony in running {
@@ -56,7 +59,7 @@ fn move_frames(running: &mut [Running], from: usize, to: usize, wanted: f64) {
 }
 
 /// Takes up to `wanted` kg from beside and above the cluster of each lane; returns what it took.
-pub(crate) fn take_frames(giver: &mut Stores, wanted: f64) -> Lanes {
+fn take_frames(giver: &mut Stores, wanted: f64) -> Lanes {
     let mut taken = [0.0; LANES];
     for i in 0..LANES {
         let from_side = giver.beside[i].min(wanted);
@@ -84,6 +87,7 @@ fn handle_stores(block: &mut Block, action: &Action) {
                 stores.above[i] += kg.get() - touched;
             }
             Action::SolidFeed { stores: kg } => stores.feed[i] += kg.get(),
+            Action::HangFrames { stores: kg } => stores.touched[i] += kg.get(),
             Action::BringNear => {
                 let room = (block.traits.touched[i] * block.bees.mass[i] - stores.touched[i]).max(0.0);
                 let touching = stores.far[i].min(room);
@@ -95,7 +99,11 @@ fn handle_stores(block: &mut Block, action: &Action) {
                 block.heat.entrance_free[i] = entrance.get();
                 block.heat.hole_free[i] = hole.get();
             }
-            Action::Rebuild(_) | Action::Treat { .. } | Action::Unite { .. } | Action::MoveFrames { .. } => {}
+            Action::Rebuild(_)
+            | Action::Treat { .. }
+            | Action::Unite { .. }
+            | Action::MoveFrames { .. }
+            | Action::TakeFrames { .. } => {}
         }
     }
 }

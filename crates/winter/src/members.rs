@@ -10,7 +10,7 @@ use crate::block::{CopyLane, Tally};
 use crate::engine::{Running, Settings, Yard, mean_by_path};
 use crate::environment::Walk;
 use crate::events;
-use crate::history::{Record, Trajectory, member_end};
+use crate::history::{MemberEnd, Record, Trajectory, member_end};
 use crate::lanes::LANES;
 use crate::laws::Laws;
 use crate::schedule::{Action, Event};
@@ -140,8 +140,8 @@ impl Members {
     }
 
     /// Runs these members on to the last whole day, doing `actions` (a day of the environment and what is done in the
-    /// night before it, in order) on the way. Day 0 of the trajectory is the first day that begins at or after this hour;
-    /// members should stand at a midnight.
+    /// night before it, in order) on the way. Day 0 of the trajectory, and of its hunger, is the first day that begins at
+    /// or after this hour; members should stand at a midnight.
     #[must_use]
     pub fn run_on(
         mut self,
@@ -163,7 +163,11 @@ impl Members {
                 self.act(yard, action.clone());
             }
         }
-        trajectory.ends = (0..self.count).map(|m| member_end(self.parts(m).0, m % LANES)).collect();
+        let since = |end: MemberEnd| MemberEnd {
+            first_hungry_day: end.first_hungry_day.map(|day| day.saturating_sub(first as u32)),
+            ..end
+        };
+        trajectory.ends = (0..self.count).map(|m| since(member_end(self.parts(m).0, m % LANES))).collect();
         trajectory
     }
 
@@ -204,24 +208,6 @@ impl Members {
         let day = self.hour / 24;
         let event = Event { day, colony: 0, action };
         events::apply(yard, &self.laws, std::slice::from_mut(&mut self.running), &event, day);
-    }
-
-    /// Hangs sealed stores against the cluster of every member.
-    pub fn receive_frames(&mut self, stores: snowhum_units::Kilogram) {
-        for block in &mut self.running.blocks {
-            for touched in &mut block.stores.touched {
-                *touched += stores.get();
-            }
-        }
-        self.settle(0..self.count);
-    }
-
-    /// Takes up to `stores` of sealed frames from every member, from beside and above its cluster.
-    pub fn give_frames(&mut self, stores: snowhum_units::Kilogram) {
-        for block in &mut self.running.blocks {
-            events::take_frames(&mut block.stores, stores.get());
-        }
-        self.settle(0..self.count);
     }
 
     /// Takes in the bees, brood and food of another colony, member by member.

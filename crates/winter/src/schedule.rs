@@ -41,6 +41,17 @@ pub enum Action {
         /// What they hold.
         stores: Kilogram,
     },
+    /// Frames of sealed stores taken from beside and above this cluster and hung elsewhere: as much as each member has
+    /// there, and no more.
+    TakeFrames {
+        /// What they hold.
+        stores: Kilogram,
+    },
+    /// Frames of sealed stores from elsewhere hung against this cluster.
+    HangFrames {
+        /// What they hold.
+        stores: Kilogram,
+    },
     /// Stores from the far side hung against the cluster as far as it can touch them, the rest beside it.
     BringNear,
     /// The hive is changed.

@@ -168,7 +168,7 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
             worst_tenth(situation).show(question.system, 1)
         ),
     };
-    let hunger = hunger.unwrap_or_else(|| base.environment.days().saturating_sub(AHEAD));
+    let hunger = hunger.unwrap_or_else(|| base.days().saturating_sub(AHEAD));
     let fondant = half_kilograms(short / STORES_PER_FONDANT).min(MOST_FONDANT);
     let day = hunger.saturating_sub(AHEAD);
     Some(Candidate {

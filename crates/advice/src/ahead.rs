@@ -1,0 +1,107 @@
+//! What lies ahead of a yard, run as often as it takes on the same weather and the same random numbers.
+
+use snowhum_watch::{Outlook, Scene};
+use snowhum_winter::{
+    Action, Environment, Event, Housed, Parameters, Record, Schedule, Settings, Trajectory, WarmWall, Yard, run,
+};
+
+/// Where a run starts from.
+pub(crate) enum Ahead<'a> {
+    /// From what the keeper found on the plan's first day, under this weather.
+    FromStart(Box<Environment>, &'a Parameters),
+    /// From what the watch believes at the end of a day.
+    Watched(Watched<'a>),
+}
+
+/// Colonies as the watch believes them to be.
+pub(crate) struct Watched<'a> {
+    /// What the watch stands on.
+    pub(crate) scene: Scene<'a>,
+    /// Living members of each colony.
+    pub(crate) outlooks: &'a [Outlook],
+    /// The wall that warms each colony.
+    pub(crate) beside: &'a [Option<WarmWall>],
+    /// Days of the environment that lie behind.
+    pub(crate) behind: usize,
+}
+
+impl Ahead<'_> {
+    /// Days ahead.
+    pub(crate) fn days(&self) -> usize {
+        match self {
+            Self::FromStart(environment, _) => environment.days(),
+            Self::Watched(watched) => watched.scene.yard.environment.days().saturating_sub(watched.behind),
+        }
+    }
+
+    /// The weather ahead, and the days of it that lie behind.
+    pub(crate) fn weather(&self) -> (&Environment, usize) {
+        match self {
+            Self::FromStart(environment, _) => (environment, 0),
+            Self::Watched(watched) => (watched.scene.yard.environment, watched.behind),
+        }
+    }
+
+    /// Chance that a colony is alive where the run starts; its members all are.
+    pub(crate) fn alive(&self, place: usize) -> f64 {
+        match self {
+            Self::FromStart(..) => 1.0,
+            Self::Watched(watched) => watched.outlooks.get(place).map_or(0.0, |outlook| outlook.alive),
+        }
+    }
+
+    /// Runs the colonies at `places` of those housed; events count days from the start of what lies ahead.
+    pub(crate) fn run(
+        &self,
+        housed: &[Housed],
+        places: &[usize],
+        events: &[Event],
+        settings: Settings,
+    ) -> Vec<Trajectory> {
+        match self {
+            Self::FromStart(environment, parameters) => {
+                let (part, schedule) = part_of(housed, places, events);
+                run(&Yard { environment, parameters, colonies: &part }, &schedule, settings)
+            }
+            Self::Watched(watched) => places.iter().map(|&place| watched.run(place, events, settings.record)).collect(),
+        }
+    }
+}
+
+/// The colonies at `places` by themselves, and what is done to them.
+fn part_of(housed: &[Housed], places: &[usize], events: &[Event]) -> (Vec<Housed>, Schedule) {
+    let place_of = |colony: usize| places.iter().position(|place| *place == colony);
+    let alone = |place: &usize| {
+        let mut colony = housed[*place].clone();
+        colony.neighbour = colony.neighbour.and_then(place_of);
+        colony
+    };
+    let among = |event: &Event| {
+        let action = match event.action {
+            Action::MoveFrames { to, stores } => Action::MoveFrames { to: place_of(to)?, stores },
+            Action::Unite { into } => Action::Unite { into: place_of(into)? },
+            ref other => other.clone(),
+        };
+        Some(Event { day: event.day, colony: place_of(event.colony)?, action })
+    };
+    (places.iter().map(alone).collect(), Schedule::new(events.iter().filter_map(among).collect()))
+}
+
+impl Watched<'_> {
+    fn run(&self, place: usize, events: &[Event], record: Record) -> Trajectory {
+        let mut own: Vec<(usize, Action)> = events.iter().filter_map(|event| self.own(place, event)).collect();
+        own.sort_by_key(|(day, _)| *day);
+        self.outlooks[place].run(&self.scene, self.beside[place].as_ref(), &own, record)
+    }
+
+    /// What an event means for one colony alone: of frames moved, one side takes and the other hangs in.
+    fn own(&self, place: usize, event: &Event) -> Option<(usize, Action)> {
+        let action = match &event.action {
+            Action::MoveFrames { stores, .. } if event.colony == place => Action::TakeFrames { stores: *stores },
+            Action::MoveFrames { to, stores } if *to == place => Action::HangFrames { stores: *stores },
+            Action::Unite { .. } | Action::MoveFrames { .. } => return None,
+            alone => (event.colony == place).then(|| alone.clone())?,
+        };
+        Some((event.day + self.behind, action))
+    }
+}

@@ -1,0 +1,193 @@
+//! Where each colony stands now, from weather and notes, and what to do next.
+
+mod answer;
+mod colony;
+mod evidence;
+mod expect;
+mod flight_day;
+mod lid;
+mod look_first;
+mod word;
+
+pub use answer::{
+    ColonyNow, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer, StoresNow,
+};
+pub use lid::may_lift;
+pub use word::{Alert, Word, alert};
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use rayon::prelude::*;
+use snowhum_apiary::{Act, Apiary, ColonyId};
+use snowhum_watch::{Scene, Sizes, Visit, Watching, visits};
+use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
+
+use crate::ahead::{Ahead, Watched};
+use crate::answer::WeatherAnswer;
+use crate::plan::{Base, PlanQuestion};
+use crate::yard;
+
+/// What is asked.
+#[derive(Debug, Clone, Copy)]
+pub struct NowQuestion<'a> {
+    /// The plan from tomorrow on: its `as_of` is the day after the day asked about, its `winter` the weather from the
+    /// day the colonies were counted.
+    pub plan: PlanQuestion<'a>,
+    /// The day asked about; notes of it count.
+    pub as_of: Date,
+    /// Hours of the weather that are known, so that all paths are the same.
+    pub known_hours: usize,
+    /// What signs go by.
+    pub signs: &'a snowhum_watch::Parameters,
+    /// Particles.
+    pub sizes: Sizes,
+}
+
+/// A yard made ready for watching: its weather as the model takes it, its colonies, and who warms whom.
+pub struct Ground<'a> {
+    question: NowQuestion<'a>,
+    environment: Environment,
+    housed: Vec<Housed>,
+    visits: Vec<Vec<Visit>>,
+}
+
+impl<'a> Ground<'a> {
+    /// Lays it out.
+    #[must_use]
+    pub fn of(question: NowQuestion<'a>) -> Self {
+        let apiary = question.plan.apiary;
+        let environment = yard::environment(&apiary.site, question.plan.winter, apiary.as_of);
+        let housed = yard::housed(apiary);
+        let mut ground = Self { question, environment, housed, visits: Vec::new() };
+        let until = ground.until();
+        let of_colony = |id: ColonyId| {
+            let mut own = visits(&ground.scene(&ground.yard()), &apiary.notes, id);
+            own.retain(|visit| visit.hour <= until);
+            own
+        };
+        ground.visits = ground.housed.iter().map(|housed| of_colony(housed.colony.id)).collect();
+        ground
+    }
+
+    fn yard(&self) -> Yard<'_> {
+        Yard { environment: &self.environment, parameters: self.question.plan.parameters, colonies: &self.housed }
+    }
+
+    fn scene<'y>(&'y self, yard: &'y Yard<'y>) -> Scene<'y> {
+        Scene {
+            yard,
+            start: self.question.plan.winter.start,
+            known_hours: self.question.known_hours,
+            parameters: self.question.signs,
+            seed: self.question.plan.seed,
+        }
+    }
+
+    /// Hours of the run up to the end of the day asked about.
+    fn until(&self) -> usize {
+        let days = self.question.plan.as_of.duration_since(self.question.plan.apiary.as_of).as_hours() / 24;
+        24 * usize::try_from(days).unwrap_or(0).min(self.environment.days())
+    }
+
+    /// The wall that warms each colony.
+    fn walls(&self, yard: &Yard<'_>) -> Vec<Option<WarmWall>> {
+        let wall = |housed: &Housed| {
+            let lender = housed.neighbour?;
+            WarmWall::of(yard, lender, &self.done(lender), self.question.plan.seed)
+        };
+        self.housed.par_iter().map(wall).collect()
+    }
+
+    /// What was fed and changed at a colony, by day: what its wall depends on.
+    fn done(&self, place: usize) -> Vec<(usize, Action)> {
+        let mut hive = self.housed[place].hive.clone();
+        let mut done = Vec::new();
+        for visit in &self.visits[place] {
+            for act in &visit.acts {
+                if let Act::Changed(change) = act
+                    && let Ok(changed) = hive.with_change(change)
+                {
+                    hive = changed;
+                    done.push((visit.hour / 24, Action::Rebuild(Box::new(hive.clone()))));
+                }
+            }
+        }
+        done
+    }
+
+    /// Watches every colony through its notes.
+    #[must_use]
+    pub fn watch(&self) -> Vec<Watching> {
+        let yard = self.yard();
+        let scene = self.scene(&yard);
+        let walls = self.walls(&yard);
+        let one = |place: usize| {
+            Watching::replay(&scene, place, walls[place].as_ref(), &self.visits[place], self.question.sizes)
+        };
+        (0..self.housed.len()).into_par_iter().filter_map(one).collect()
+    }
+
+    /// Brings earlier watchings of the same yard up to its notes: a note at the end is quick, an earlier one or an edit
+    /// is a replay.
+    #[must_use]
+    pub fn watch_on(&self, before: Vec<Watching>) -> Vec<Watching> {
+        if before.len() != self.housed.len() {
+            return self.watch();
+        }
+        let yard = self.yard();
+        let scene = self.scene(&yard);
+        let walls = self.walls(&yard);
+        let places: Vec<(usize, Watching)> = before.into_iter().enumerate().collect();
+        places
+            .into_par_iter()
+            .filter_map(|(place, watching)| {
+                watching.update(&scene, walls[place].as_ref(), &self.visits[place], self.question.sizes)
+            })
+            .collect()
+    }
+
+    /// Where every colony stands, and what to do.
+    #[must_use]
+    pub fn now(&self, watchings: &[Watching]) -> NowAnswer {
+        let yard = self.yard();
+        let scene = self.scene(&yard);
+        let walls = self.walls(&yard);
+        let until = self.until();
+        let estimates: Vec<_> = watchings
+            .par_iter()
+            .zip(&walls)
+            .map(|(watching, wall)| watching.at(&scene, wall.as_ref(), until))
+            .collect();
+        let plan = &self.question.plan;
+        let outlooks: Vec<_> = estimates.iter().map(|estimate| estimate.outlook(&scene, plan.members)).collect();
+        let ahead = Ahead::Watched(Watched { scene, outlooks: &outlooks, beside: &walls, behind: until / 24 });
+        let housed = self
+            .housed
+            .iter()
+            .zip(&estimates)
+            .map(|(housed, estimate)| Housed { hive: estimate.hive().clone(), ..housed.clone() });
+        let base = Base::over(plan, ahead, housed.collect());
+        let expectations = expect::all(&scene, &estimates, &walls, until);
+        let colonies = (0..base.housed.len())
+            .map(|at| colony::now(&base, at, &estimates[at], &watchings[at], &self.visits[at], &expectations[at]))
+            .collect();
+        let apiary: &Apiary = plan.apiary;
+        NowAnswer {
+            schema: NOW_SCHEMA.to_owned(),
+            apiary: apiary.name.clone(),
+            invented: apiary.invented,
+            as_of: self.question.as_of,
+            spring: plan.spring,
+            weather: WeatherAnswer::new(&plan.winter.provenance, self.question.sizes.alive, plan.winter.paths.len()),
+            currency: apiary.money.currency.clone(),
+            flight_day: flight_day::next(&self.environment, until, plan.as_of),
+            lid: lid::tomorrow(&self.environment, until),
+            colonies,
+        }
+    }
+}
+
+/// The day before a plan's own: the day asked about.
+pub(crate) fn day_before(date: Date) -> Date {
+    date.saturating_sub(1.days())
+}

@@ -1,0 +1,162 @@
+//! The present as it is answered: plain values with units in their names.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+use snowhum_units::Range;
+use snowhum_winter::Ends;
+
+use super::Word;
+use crate::answer::{ActionAnswer, DateRange, OpenDates, WeatherAnswer};
+
+/// Name and number of the form; the number rises when a key changes.
+pub const NOW_SCHEMA: &str = "snowhum.now/1";
+
+/// Where a yard stands.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct NowAnswer {
+    /// [`NOW_SCHEMA`].
+    pub schema: String,
+    /// Name of the yard.
+    pub apiary: String,
+    /// Whether the yard is made up.
+    pub invented: bool,
+    /// The day asked about.
+    pub as_of: Date,
+    /// First flow of the site plus 14 days.
+    pub spring: Date,
+    /// What weather it stands on.
+    pub weather: WeatherAnswer,
+    /// Currency of all money.
+    pub currency: String,
+    /// The next day on which bees are likely to fly, within ten days.
+    pub flight_day: Option<FlightDay>,
+    /// Whether a lid may be lifted tomorrow.
+    pub lid: LidVerdict,
+    /// Every colony in walking order.
+    pub colonies: Vec<ColonyNow>,
+}
+
+/// Where a colony stands.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ColonyNow {
+    /// The keeper's name.
+    pub name: String,
+    /// The one word.
+    pub word: Word,
+    /// What the word is about.
+    pub about: String,
+    /// Chance of being alive.
+    pub alive: f64,
+    /// Chance of being alive with a queen.
+    pub alive_queenright: f64,
+    /// Whether the keeper has seen it dead.
+    pub seen_dead: bool,
+    /// Grown bees, if alive; none where a living colony is too unlikely to describe.
+    pub bees: Option<Range<f64>>,
+    /// Food, if alive.
+    pub stores_kg: StoresNow,
+    /// When food within reach runs out, if alive today.
+    pub runs_out: OpenDates,
+    /// Food left within reach from here to spring, if alive.
+    pub reachable_kg_ahead: Vec<DateRange>,
+    /// Chance of being alive, fed and queenright in spring.
+    pub alive_fed_queenright: f64,
+    /// Two Monte Carlo standard errors of that.
+    pub plus_minus: f64,
+    /// Chances of having ended already, by cause.
+    pub ended: Ends,
+    /// When it most likely ended, where that is likelier than one in a hundred.
+    pub ended_between: Option<Range<Date>>,
+    /// Chances of an end from here to spring, by cause.
+    pub ends_ahead: Ends,
+    /// What to expect at the next look.
+    pub expect_next: Expectation,
+    /// What each visit did to the estimate, latest first.
+    pub evidence: Vec<Evidence>,
+    /// What is most worth doing, best first.
+    pub actions: Vec<ActionAnswer>,
+    /// Whether looking first could change what to do.
+    pub look_first: LookFirst,
+    /// Said when nothing that can be done now changes much.
+    pub nothing_helps: bool,
+}
+
+/// Food.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct StoresNow {
+    /// All of it.
+    pub total: Option<Range<f64>>,
+    /// Within reach.
+    pub reachable: Option<Range<f64>>,
+}
+
+/// What a look on a day ahead would most likely show.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Expectation {
+    /// The day.
+    pub on: Date,
+    /// Outdoor air at noon that it is reckoned for, °C.
+    pub air_c: f64,
+    /// Dead bees before the hive since the last look, as this keeper would find them.
+    pub dead_bees: Range<f64>,
+    /// Chance of new rime at the upper hole; none without a hole.
+    pub frost_at_hole: Option<f64>,
+    /// Chance of hearing it with an ear at the wall.
+    pub hum: f64,
+    /// Chance of seeing a cleansing flight at noon.
+    pub flight: f64,
+}
+
+/// What a visit did to the estimate.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Evidence {
+    /// The day.
+    pub on: Date,
+    /// What was noted.
+    pub note: String,
+    /// What it moved, in words.
+    pub moved: String,
+    /// Chance of being alive before.
+    pub alive_before: f64,
+    /// And after.
+    pub alive_after: f64,
+    /// Food before, middle of the range.
+    pub stores_before_kg: Option<f64>,
+    /// And after.
+    pub stores_after_kg: Option<f64>,
+    /// Whether nothing the model thought possible explains it: taken with reserve.
+    pub unexplained: bool,
+}
+
+/// A flying day to come.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct FlightDay {
+    /// The day.
+    pub on: Date,
+    /// Chance that bees can fly on it.
+    pub chance: f64,
+    /// Days from the day asked about.
+    pub days_ahead: u32,
+}
+
+/// Whether a lid may be lifted.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct LidVerdict {
+    /// Longest that it may be open, s; 0 for leave it shut.
+    pub seconds: u32,
+    /// The verdict.
+    pub says: String,
+    /// Where schools differ.
+    pub other_school: String,
+}
+
+/// The worth of looking before acting.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct LookFirst {
+    /// What a weighing first would be worth, in money.
+    pub weighing_money: f64,
+    /// What knowing whether it lives would be worth.
+    pub life_sign_money: f64,
+    /// In words.
+    pub says: String,
+}

@@ -1,0 +1,93 @@
+//! One colony's present and what to do for it.
+
+use snowhum_apiary::Sign;
+use snowhum_units::Range;
+use snowhum_watch::{Estimate, Visit, Watching};
+use snowhum_winter::{Daily, Ends};
+
+use super::evidence::{self, date};
+use super::word::{Grounds, word};
+use super::{ColonyNow, Expectation, StoresNow, day_before, look_first};
+use crate::actions::{self, Situation};
+use crate::answer::ActionAnswer;
+use crate::plan::Base;
+use crate::seasons;
+use crate::statistics::{mean_and_error, rounded};
+
+/// Chance of hunger before spring from which food is said to be open.
+const HUNGRY: f64 = 0.1;
+
+pub(super) fn now(
+    base: &Base<'_>,
+    at: usize,
+    estimate: &Estimate,
+    watching: &Watching,
+    visits: &[Visit],
+    expect_next: &Expectation,
+) -> ColonyNow {
+    let standing = estimate.standing();
+    let seen_dead = seen_dead(visits);
+    let situation = Situation { base, colony: at };
+    let weighed = if seen_dead { Vec::new() } else { actions::best(&situation) };
+    let look_first = look_first::of(base, at, standing.alive, weighed.first());
+    let actions: Vec<ActionAnswer> = weighed.into_iter().map(|weighed| weighed.answer).collect();
+    let trajectory = &base.trajectories[at];
+    let fed: Vec<f64> = trajectory.ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
+    let (fed, error) = mean_and_error(&fed);
+    let hungry = trajectory.ends.iter().filter(|end| end.first_hungry_day.is_some()).count();
+    let hungry = hungry as f64 / trajectory.ends.len().max(1) as f64;
+    let alive_fed_queenright = standing.alive * fed;
+    let today = day_before(base.question.as_of);
+    let (word, about) = word(&Grounds {
+        today,
+        alive: standing.alive,
+        alive_queenright: standing.queenright,
+        alive_fed_queenright,
+        seen_dead,
+        actions: &actions,
+        hungry: hungry >= HUNGRY,
+    });
+    let kg = |range: Option<Range<f64>>| range.map(|range| range.map(|kg| rounded(kg, 1)));
+    ColonyNow {
+        name: base.housed[at].colony.name.clone(),
+        word,
+        about,
+        alive: standing.alive,
+        alive_queenright: standing.queenright,
+        seen_dead,
+        bees: standing.bees.map(|range| range.map(|bees| rounded(bees / 100.0, 0) * 100.0)),
+        stores_kg: StoresNow { total: kg(standing.stores_kg), reachable: kg(standing.reachable_kg) },
+        runs_out: seasons::runs_out(base, at),
+        reachable_kg_ahead: seasons::fortnightly(base, at, Daily::Reachable, 1),
+        alive_fed_queenright,
+        plus_minus: 2.0 * error * standing.alive,
+        ended: standing.ended,
+        ended_between: standing
+            .died_hour
+            .map(|range| range.map(|hour| date(base.question.apiary.as_of, hour as usize))),
+        ends_ahead: ends_ahead(base, at, standing.alive),
+        expect_next: *expect_next,
+        evidence: evidence::all(base.question.apiary, watching),
+        nothing_helps: !seen_dead && actions::nothing_helps(&actions),
+        actions,
+        look_first,
+    }
+}
+
+/// Whether the keeper has noted it dead, and nothing living since.
+fn seen_dead(visits: &[Visit]) -> bool {
+    let verdict = visits.iter().rev().flat_map(|visit| visit.signs.iter().rev()).find_map(|sign| match sign {
+        Sign::SeenDead => Some(true),
+        Sign::ClusterSeen { .. } => Some(false),
+        _ => None,
+    });
+    verdict.unwrap_or(false)
+}
+
+fn ends_ahead(base: &Base<'_>, at: usize, alive: f64) -> Ends {
+    let ends = &base.trajectories[at].ends;
+    let mean = |cause: usize| {
+        alive * ends.iter().map(|end| end.ended.by_cause()[cause].1).sum::<f64>() / ends.len().max(1) as f64
+    };
+    Ends::from_causes(std::array::from_fn(mean))
+}

@@ -1,0 +1,70 @@
+//! What each visit did to the estimate, in words.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use snowhum_apiary::{Apiary, ColonyId, NoteId};
+use snowhum_watch::{Moved, Watching};
+
+use super::Evidence;
+use crate::statistics::rounded;
+use crate::words::hives;
+
+/// Hives in a hundred below which a move is called none.
+const HARDLY: i64 = 1;
+/// Stores, kg, below which a move is called none.
+const HARDLY_KG: f64 = 0.4;
+
+/// The visits of a colony, latest first.
+pub(super) fn all(apiary: &Apiary, watching: &Watching) -> Vec<Evidence> {
+    watching.moved.iter().rev().map(|moved| one(apiary, moved)).collect()
+}
+
+fn one(apiary: &Apiary, moved: &Moved) -> Evidence {
+    let stores = |standing: &snowhum_watch::Standing| standing.stores_kg.map(|range| rounded(range.p50, 1));
+    Evidence {
+        on: date(apiary.as_of, moved.hour),
+        note: moved.notes.iter().map(|id| written(apiary, *id)).collect::<Vec<_>>().join("; "),
+        moved: words(moved),
+        alive_before: moved.before.alive,
+        alive_after: moved.after.alive,
+        stores_before_kg: stores(&moved.before),
+        stores_after_kg: stores(&moved.after),
+        unexplained: moved.unexplained,
+    }
+}
+
+/// The date of an hour of the run.
+pub(super) fn date(first_day: Date, hour: usize) -> Date {
+    first_day.saturating_add((hour.saturating_sub(1) as i64 / 24).days())
+}
+
+fn written(apiary: &Apiary, id: NoteId) -> String {
+    let name = |colony: ColonyId| {
+        let found = apiary.colonies.iter().find(|other| other.id == colony);
+        found.map_or_else(|| colony.0.to_string(), |other| other.name.clone())
+    };
+    let Some(note) = apiary.notes.iter().find(|note| note.id == id) else { return String::new() };
+    note.entries.iter().map(|entry| entry.written(&name)).collect::<Vec<_>>().join("; ")
+}
+
+fn words(moved: &Moved) -> String {
+    if moved.unexplained {
+        return "fits nothing the model thought possible; taken with reserve. Is it right?".to_owned();
+    }
+    let (before, after) = (hives(moved.before.alive), hives(moved.after.alive));
+    let mut parts = Vec::new();
+    if i64::from(before).abs_diff(i64::from(after)) as i64 > HARDLY {
+        parts.push(format!("alive from {before} to {after} in 100"));
+    }
+    if let (Some(from), Some(to)) = (moved.before.stores_kg, moved.after.stores_kg)
+        && (from.p50 - to.p50).abs() > HARDLY_KG
+    {
+        parts.push(format!("food from {:.1} to {:.1} kg", from.p50, to.p50));
+    }
+    let queen = |standing: &snowhum_watch::Standing| standing.queenright / standing.alive.max(1e-9);
+    let (from, to) = (hives(queen(&moved.before)), hives(queen(&moved.after)));
+    if i64::from(from).abs_diff(i64::from(to)) as i64 > HARDLY {
+        parts.push(format!("with a queen from {from} to {to} in 100 of those alive"));
+    }
+    if parts.is_empty() { "says little more than was known".to_owned() } else { parts.join(", ") }
+}

@@ -1,0 +1,36 @@
+//! The next day on which bees can fly: the one day that tells most.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use snowhum_winter::Environment;
+
+use super::FlightDay;
+
+/// Days ahead that are looked at.
+const AHEAD: usize = 10;
+/// Hours fit for flight that make a flying day.
+const LEAST_HOURS: usize = 2;
+/// Chance from which a day is named.
+const LIKELY: f64 = 0.5;
+
+/// The first day likely to be one; `tomorrow` is the day that begins at `hours_behind`.
+pub(super) fn next(environment: &Environment, hours_behind: usize, tomorrow: Date) -> Option<FlightDay> {
+    (0..AHEAD).find_map(|day| {
+        let chance = chance(environment, hours_behind + 24 * day)?;
+        (chance >= LIKELY).then(|| FlightDay {
+            on: tomorrow.saturating_add((day as i64).days()),
+            chance,
+            days_ahead: day as u32 + 1,
+        })
+    })
+}
+
+/// Share of the paths on which the day that begins at `hour` is a flying day.
+fn chance(environment: &Environment, hour: usize) -> Option<f64> {
+    if hour + 24 > environment.hours() {
+        return None;
+    }
+    let flies = |path: usize| (hour..hour + 24).filter(|hour| environment.flies(*hour, path)).count() >= LEAST_HOURS;
+    let paths = environment.paths();
+    Some((0..paths).filter(|path| flies(*path)).count() as f64 / paths as f64)
+}

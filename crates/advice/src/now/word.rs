@@ -1,0 +1,118 @@
+//! The one word for a colony, and when a keeper is told.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+
+use super::{ColonyNow, NowAnswer};
+use crate::answer::ActionAnswer;
+
+/// A colony in one word.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Word {
+    /// Nothing to do.
+    #[serde(rename = "sound")]
+    Sound,
+    /// Keep an eye on it.
+    #[serde(rename = "watch")]
+    Watch,
+    /// Something is worth doing now.
+    #[serde(rename = "act first")]
+    Act,
+}
+
+impl Word {
+    /// As written.
+    #[must_use]
+    pub fn written(self) -> &'static str {
+        match self {
+            Self::Sound => "sound",
+            Self::Watch => "watch",
+            Self::Act => "act first",
+        }
+    }
+}
+
+/// What the words go by (judgement; shown with the answer).
+const ALIVE_SOUND: f64 = 0.85;
+const FED_SOUND: f64 = 0.75;
+const QUEEN_SOUND: f64 = 0.85;
+/// Hives in a hundred from which an action calls for the keeper.
+const WORTH_ACTING: f64 = 5.0;
+/// Days within which it must be due.
+const SOON_DAYS: i32 = 21;
+
+/// What a word is chosen by.
+pub(super) struct Grounds<'a> {
+    pub(super) today: Date,
+    pub(super) alive: f64,
+    pub(super) alive_queenright: f64,
+    pub(super) alive_fed_queenright: f64,
+    pub(super) seen_dead: bool,
+    pub(super) actions: &'a [ActionAnswer],
+    pub(super) hungry: bool,
+}
+
+/// The word and what it is about.
+pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
+    if grounds.seen_dead {
+        return (Word::Act, "seen dead: close it against robbers and mice, look for the cause".to_owned());
+    }
+    let due = grounds.actions.iter().find(|action| is_due(action, grounds.today));
+    if let Some(action) = due {
+        return (Word::Act, format!("{}, by {}", action.what, crate::words::day(action.by)));
+    }
+    let about = if grounds.alive < ALIVE_SOUND {
+        "quiet: no sign of life for a while, or signs against it"
+    } else if grounds.alive_queenright < QUEEN_SOUND * grounds.alive {
+        "the queen is in doubt"
+    } else if grounds.hungry {
+        "food may run short before the first flow"
+    } else if grounds.alive_fed_queenright < FED_SOUND {
+        "spring is open: fewer than three in four like it come through fed and with a queen"
+    } else {
+        return (Word::Sound, "nothing to do".to_owned());
+    };
+    (Word::Watch, about.to_owned())
+}
+
+fn is_due(action: &ActionAnswer, today: Date) -> bool {
+    let days = action.by.duration_since(today).as_hours() / 24;
+    action.worth_hives_in_100 >= WORTH_ACTING && !action.too_close_to_call && days <= i64::from(SOON_DAYS)
+}
+
+/// What a keeper was told, and when.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Alert {
+    /// The day.
+    pub on: Date,
+    /// Every colony's word at that time.
+    pub words: Vec<(String, Word)>,
+    /// What was said.
+    pub says: String,
+}
+
+/// Days between two alerts of a yard in which no word has changed.
+const A_WEEK: i64 = 7;
+
+/// What to tell the keeper today: nothing if there is nothing to do, nothing within a week of the last time unless a
+/// colony's word has changed since.
+#[must_use]
+pub fn alert(now: &NowAnswer, last: Option<&Alert>) -> Option<Alert> {
+    let words: Vec<(String, Word)> = now.colonies.iter().map(|colony| (colony.name.clone(), colony.word)).collect();
+    let calling: Vec<&ColonyNow> = now.colonies.iter().filter(|colony| colony.word == Word::Act).collect();
+    if let Some(last) = last {
+        let days = now.as_of.duration_since(last.on).as_hours() / 24;
+        if last.words == words && days < A_WEEK {
+            return None;
+        }
+    }
+    let changed = last.is_some_and(|last| last.words != words);
+    if calling.is_empty() && !changed {
+        return None;
+    }
+    let says = match calling.as_slice() {
+        [] => "Nothing calls for you any more.".to_owned(),
+        some => some.iter().map(|colony| format!("{}: {}.", colony.name, colony.about)).collect::<Vec<_>>().join(" "),
+    };
+    Some(Alert { on: now.as_of, words, says })
+}

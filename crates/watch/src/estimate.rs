@@ -1,0 +1,206 @@
+//! The estimate of one colony: stepped by the winter model, weighed by what is seen.
+
+mod day;
+mod look;
+
+pub(crate) use day::DayOut;
+
+use snowhum_apiary::Hive;
+use snowhum_draws::Key;
+use snowhum_winter::{Member, Members, Record, Settings, WarmWall};
+
+use crate::flock::{Flock, Kept};
+use crate::litter::Litter;
+use crate::own::Priors;
+use crate::remains::Remains;
+use crate::scene::Scene;
+use crate::strata::Strata;
+use crate::view::{Life, View};
+
+/// How many particles.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Sizes {
+    /// Living.
+    pub alive: usize,
+    /// Dead.
+    pub dead: usize,
+}
+
+impl Sizes {
+    /// What an everyday estimate takes.
+    pub const USUAL: Self = Self { alive: 1_000, dead: 300 };
+}
+
+/// What a draw is for: the last word of its counter.
+#[derive(Debug, Clone, Copy)]
+enum Purpose {
+    Births = 20,
+    Renewal = 21,
+    Jitter = 22,
+    Own = 23,
+}
+
+/// What a step closed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Step {
+    /// A day.
+    Day,
+    /// Nothing yet.
+    Hours,
+}
+
+/// One colony as the watch sees it at an hour.
+#[derive(Debug, Clone)]
+pub struct Estimate {
+    place: usize,
+    key: Key,
+    sizes: Sizes,
+    hive: Hive,
+    lid_resistance: f64,
+    pub(crate) strata: Strata<Flock, Remains>,
+    empty: Members,
+    hour: usize,
+    renewals: u32,
+    /// Natural logarithm of the chance of all that was seen.
+    pub log_evidence: f64,
+}
+
+impl Estimate {
+    /// The estimate at the start of the run, before anything was seen; `None` if the yard has no such colony.
+    #[must_use]
+    pub fn begin(scene: &Scene<'_>, place: usize, sizes: Sizes) -> Option<Self> {
+        let housed = scene.yard.colonies.get(place)?;
+        let settings = Settings { members: sizes.alive, seed: scene.seed, record: Record::End };
+        let members = Members::enter(scene.yard, place, settings)?;
+        let (high, low) = housed.colony.id.0.as_u64_pair();
+        let key = Key::new(scene.seed ^ 0x5741_5443, high ^ low);
+        let priors = Priors::of(&housed.hive, scene.parameters);
+        let kept = |m: usize| Kept {
+            own: priors.draw(key.normals([m as u32, 0, 0, Purpose::Own as u32])),
+            litter: Litter::default(),
+            rime_hours: 0.0,
+            old_rime_hours: 0.0,
+            damp: 0.0,
+            confined_days: 0.0,
+        };
+        let flock = Flock { members, kept: (0..sizes.alive).map(kept).collect() };
+        Some(Self {
+            place,
+            key,
+            sizes,
+            lid_resistance: look::lid_resistance(&housed.hive),
+            hive: housed.hive.clone(),
+            strata: Strata::new(flock, sizes.alive),
+            empty: Members::empty_hive(scene.yard, place, scene.seed)?,
+            hour: 0,
+            renewals: 0,
+            log_evidence: 0.0,
+        })
+    }
+
+    /// Place of the colony in the yard.
+    #[must_use]
+    pub fn place(&self) -> usize {
+        self.place
+    }
+
+    /// The hive as it stands at this hour.
+    #[must_use]
+    pub fn hive(&self) -> &Hive {
+        &self.hive
+    }
+
+    /// Deals the weather afresh to the living, where what was known of it ends.
+    pub fn deal_weather(&mut self, scene: &Scene<'_>) {
+        self.strata.alive.members.deal_weather(scene.yard);
+    }
+
+    /// Hours since the start of the run.
+    #[must_use]
+    pub fn hour(&self) -> usize {
+        self.hour
+    }
+
+    /// Time passes to the end of `hour - 1`; nobody looks.
+    pub fn advance(&mut self, scene: &Scene<'_>, beside: Option<&WarmWall>, hour: usize) {
+        while let Some(step) = self.step(scene, beside, hour) {
+            if step == Step::Day {
+                self.close_day(scene);
+            }
+        }
+    }
+
+    /// Steps towards `hour`, to the next midnight at most; `None` once there or at the end of the weather.
+    pub(crate) fn step(&mut self, scene: &Scene<'_>, beside: Option<&WarmWall>, hour: usize) -> Option<Step> {
+        let before = self.hour;
+        let members = &mut self.strata.alive.members;
+        let closed = members.step_to(scene.yard, beside, hour);
+        self.empty.step_to(scene.yard, beside, hour);
+        self.hour = members.hour();
+        (self.hour > before).then_some(if closed { Step::Day } else { Step::Hours })
+    }
+
+    /// What every member shows at this hour, and its chance: what an expectation is made of.
+    pub fn views(&self) -> impl Iterator<Item = (View, f64)> + '_ {
+        let alive = (0..self.sizes.alive).flat_map(|m| {
+            let member = self.strata.alive.members.member(m);
+            let mass = self.strata.alive_mass[m];
+            let all = (member.queenright + member.queenless).max(1e-300);
+            [(Life::Queenright, member.queenright), (Life::Queenless, member.queenless)]
+                .map(|(life, chance)| (self.alive_view(m, &member, life), mass * chance / all))
+        });
+        alive.chain(self.strata.dead.iter().map(|(remains, mass)| (self.dead_view(remains), *mass)))
+    }
+
+    /// What living particle `m` shows, with a queen or without.
+    pub(crate) fn alive_view(&self, m: usize, member: &Member, life: Life) -> View {
+        let kept = &self.strata.alive.kept[m];
+        View {
+            life,
+            bees: member.bees,
+            brood: member.brood,
+            seams: member.frames_of_bees,
+            spoilt: member.spoilt,
+            stores_kg: member.stores_kg,
+            other_kg: member.other_kg,
+            warm_c: member.warm_c,
+            cold_c: member.cold_c,
+            humidity: member.humidity,
+            rime_hours: self.strata.alive.rime(m, member),
+            old_rime_hours: kept.old_rime_hours,
+            damp: kept.damp,
+            litter_outside: kept.litter.outside,
+            litter_floor: kept.litter.floor,
+            flight_hours: member.flight_hours,
+            confined_days: kept.confined_days,
+            lid_resistance: self.lid_resistance,
+            own: kept.own,
+        }
+    }
+
+    /// What a dead hive shows.
+    pub(crate) fn dead_view(&self, remains: &Remains) -> View {
+        let empty = self.empty.member(remains.path % self.empty.count());
+        View {
+            life: Life::Dead { days: remains.days(self.hour) },
+            bees: remains.bees,
+            brood: 0.0,
+            seams: 0.0,
+            spoilt: remains.spoilt,
+            stores_kg: remains.stores_kg,
+            other_kg: empty.other_kg,
+            warm_c: empty.warm_c,
+            cold_c: empty.cold_c,
+            humidity: empty.humidity,
+            rime_hours: 0.0,
+            old_rime_hours: remains.old_rime_hours,
+            damp: 0.0,
+            litter_outside: remains.litter.outside,
+            litter_floor: remains.litter.floor,
+            flight_hours: empty.flight_hours,
+            confined_days: empty.confined_days,
+            lid_resistance: self.lid_resistance,
+            own: remains.own,
+        }
+    }
+}

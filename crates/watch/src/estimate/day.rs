@@ -1,0 +1,136 @@
+//! What a day without a look does to an estimate: deaths, births among the dead, litter and rime.
+
+use snowhum_winter::Cause;
+
+use super::{Estimate, Purpose};
+use crate::litter::{Litter, LitterDay, LitterLaw};
+use crate::remains::{DeadLaw, Remains};
+use crate::scene::Scene;
+use crate::strata::Loss;
+use crate::weights::systematic;
+
+/// Dead particles born a day at most; the day's lost mass is shared among them.
+const BIRTHS_A_DAY: usize = 6;
+/// Rime of more hours than this hangs no thicker (judgement).
+const THICKEST_RIME_HOURS: f64 = 240.0;
+
+impl Estimate {
+    /// Books the day just closed.
+    pub(super) fn close_day(&mut self, scene: &Scene<'_>) {
+        let today = DayOut::of(scene, self.hour);
+        self.keep_day(&today);
+        let lost = self.book_fate();
+        for at in 0..self.strata.dead.len() {
+            let mut remains = self.strata.dead[at].0;
+            self.age_remains(&today, &mut remains);
+            self.strata.dead[at].0 = remains;
+        }
+        self.bury_day(&lost);
+    }
+
+    /// Litter and rime of the living.
+    pub(crate) fn keep_day(&mut self, today: &DayOut) {
+        let flock = &mut self.strata.alive;
+        for (m, kept) in flock.kept.iter_mut().enumerate() {
+            let member = flock.members.member(m);
+            kept.litter.day(
+                &today.litter,
+                &LitterDay {
+                    died: member.died,
+                    flight_hours: member.flight_hours,
+                    carried: true,
+                    fresh_snow_m: today.fresh_snow(flock.members.path(m)),
+                },
+            );
+            kept.rime_hours = (kept.rime_hours + member.rime_hours).min(THICKEST_RIME_HOURS);
+            kept.damp = member.damp_hours / 24.0;
+            kept.confined_days = member.confined_days;
+        }
+    }
+
+    /// Takes the day's deaths from the living; returns the mass lost by member and cause.
+    fn book_fate(&mut self) -> Vec<f64> {
+        let mut lost = Vec::with_capacity(self.sizes.alive * Cause::ALL.len());
+        for (m, mass) in self.strata.alive_mass.iter_mut().enumerate() {
+            let (alive, ended) = self.strata.alive.members.settle_fate(m);
+            lost.extend(ended.by_cause().map(|(_, chance)| *mass * chance));
+            *mass *= alive;
+        }
+        lost
+    }
+
+    /// The day passes over a dead hive.
+    pub(crate) fn age_remains(&self, today: &DayOut, remains: &mut Remains) {
+        let flight_hours = self.empty.member(remains.path % self.empty.count()).flight_hours;
+        let fresh_snow_m = today.fresh_snow(remains.path);
+        remains.day(&today.dead_hive, &today.litter, self.hour, flight_hours, fresh_snow_m);
+    }
+
+    /// Turns lost mass into dead particles, drawn in proportion to it.
+    fn bury_day(&mut self, lost: &[f64]) {
+        let sum: f64 = lost.iter().sum();
+        if sum <= 0.0 {
+            return;
+        }
+        let day = (self.hour / 24) as u32;
+        let [birth, thinning, ..] = self.key.uniforms([day, 0, 0, Purpose::Births as u32]);
+        let share = sum / BIRTHS_A_DAY as f64;
+        let born: Vec<Loss<Remains>> = systematic(lost, BIRTHS_A_DAY, birth)
+            .into_iter()
+            .map(|at| Loss {
+                mass: share,
+                remains: self.remains_of(at / Cause::ALL.len(), Cause::ALL[at % Cause::ALL.len()]),
+            })
+            .collect();
+        self.strata.bury(born, BIRTHS_A_DAY, 0.5);
+        if self.strata.dead.len() > 2 * self.sizes.dead {
+            self.strata.thin(self.sizes.dead, thinning);
+        }
+    }
+
+    /// What living particle `m` leaves if it ends now.
+    pub(crate) fn remains_of(&self, m: usize, cause: Cause) -> Remains {
+        let flock = &self.strata.alive;
+        let member = flock.members.member(m);
+        let kept = &flock.kept[m];
+        Remains {
+            hour: self.hour,
+            cause,
+            bees: member.bees,
+            spoilt: member.spoilt,
+            stores_kg: member.stores_kg,
+            own: kept.own,
+            // The last bees lie where the cluster fell: on the floor and in the combs.
+            litter: Litter { floor: kept.litter.floor + member.bees, ..kept.litter },
+            old_rime_hours: kept.rime_hours + kept.old_rime_hours,
+            path: flock.members.path(m),
+        }
+    }
+}
+
+/// A day as it was outside, and the laws of what lies about.
+pub(crate) struct DayOut {
+    litter: LitterLaw,
+    dead_hive: DeadLaw,
+    snow_m: Vec<f64>,
+}
+
+impl DayOut {
+    /// The day that ends at `hour`.
+    pub(crate) fn of(scene: &Scene<'_>, hour: usize) -> Self {
+        let environment = scene.yard.environment;
+        let depth =
+            |hour: usize, path: usize| environment.outside(hour, path).map_or(0.0, |outside| outside.snow.get());
+        let fallen =
+            |path: usize| (depth(hour.saturating_sub(1), path) - depth(hour.saturating_sub(24), path)).max(0.0);
+        Self {
+            litter: scene.parameters.litter(),
+            dead_hive: scene.parameters.dead_hive(),
+            snow_m: (0..environment.paths()).map(fallen).collect(),
+        }
+    }
+
+    fn fresh_snow(&self, path: usize) -> f64 {
+        self.snow_m.get(path).copied().unwrap_or(0.0)
+    }
+}

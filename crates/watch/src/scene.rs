@@ -1,0 +1,75 @@
+//! What every colony's watch stands on.
+
+use jiff::Timestamp;
+use snowhum_apiary::SnowCover;
+use snowhum_winter::Yard;
+
+use crate::Conditions;
+use crate::parameters::Parameters;
+
+/// The yard under its weather, and the laws of signs.
+#[derive(Debug, Clone, Copy)]
+pub struct Scene<'a> {
+    /// The winter model's yard.
+    pub yard: &'a Yard<'a>,
+    /// The instant at which its environment begins.
+    pub start: Timestamp,
+    /// Hours from there in which all weather paths are the same, since the weather is known.
+    pub known_hours: usize,
+    /// What signs go by.
+    pub parameters: &'a Parameters,
+    /// Seed of all draws.
+    pub seed: u64,
+}
+
+impl Scene<'_> {
+    /// The hour of the run at whose end something noted at `at` is weighed; `None` outside the run.
+    #[must_use]
+    pub fn hour_of(&self, at: Timestamp) -> Option<usize> {
+        let seconds = at.as_second() - self.start.as_second();
+        let hour = usize::try_from(seconds.div_euclid(3_600)).ok()? + 1;
+        (hour <= 24 * self.yard.environment.days()).then_some(hour)
+    }
+
+    /// The day of a visit as the keeper saw it; what was not noted is the mean of the weather paths at that hour.
+    #[must_use]
+    pub fn conditions(&self, hour: usize, noted: &snowhum_apiary::Conditions) -> Conditions {
+        const WEEK: usize = 168;
+        /// Depth that fresh snow is taken for where only "new" was noted, m.
+        const FRESH_M: f64 = 0.05;
+        let now = hour.saturating_sub(1);
+        let air_now = self.mean(now, |outside| outside.air.celsius());
+        let week = (now.saturating_sub(WEEK)..=now).step_by(6);
+        let count = week.clone().count().max(1) as f64;
+        let lying = self.mean(now, |outside| outside.snow.get());
+        let yesterday = self.mean(now.saturating_sub(24), |outside| outside.snow.get());
+        Conditions {
+            air_c: noted.air_k.map_or(air_now, |air| air.celsius()),
+            wind_m_per_s: noted.wind_m_per_s.map_or_else(|| self.mean(now, |o| o.wind.get()), |wind| wind.get()),
+            snow_m: match noted.snow {
+                Some(SnowCover::None) => 0.0,
+                Some(_) => lying.max(FRESH_M),
+                None => lying,
+            },
+            fresh_snow: noted.snow.map_or(lying - yesterday > 0.02, |snow| snow == SnowCover::New),
+            week_c: week.map(|hour| self.mean(hour, |outside| outside.air.celsius())).sum::<f64>() / count,
+            season_day: self.season_day(hour),
+        }
+    }
+
+    /// Day of the year at an hour of the run, shifted by half a year south of the equator.
+    #[must_use]
+    pub fn season_day(&self, hour: usize) -> f64 {
+        let environment = self.yard.environment;
+        let southern = if environment.latitude().get() < 0.0 { 182.5 } else { 0.0 };
+        let day = f64::from(environment.first_day().day_of_year()) + hour as f64 / 24.0 + southern;
+        day.rem_euclid(365.25)
+    }
+
+    fn mean(&self, hour: usize, of: impl Fn(&snowhum_winter::Outside) -> f64) -> f64 {
+        let paths = if hour < self.known_hours { 1 } else { self.yard.environment.paths() };
+        let found = (0..paths).filter_map(|path| self.yard.environment.outside(hour, path));
+        let (sum, count) = found.fold((0.0, 0.0), |(sum, count), outside| (sum + of(&outside), count + 1.0));
+        if count > 0.0 { sum / count } else { 0.0 }
+    }
+}
