@@ -74,6 +74,10 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum plan --apiary my-yard.toml
     Plan(YardArguments),
+    /// Where each colony stands now, from weather and notes, and what to do next.
+    ///
+    /// Example: snowhum now --apiary my-yard.toml --as-of 2026-02-07
+    Now(YardArguments),
     /// One hive at steady weather: heat, air, water.
     ///
     /// Example: snowhum hive Alder --outside -20

@@ -7,6 +7,7 @@ pub(crate) mod feed;
 mod hive;
 pub(crate) mod mites;
 mod new;
+mod now;
 mod plan;
 mod setup;
 mod sum;
@@ -28,6 +29,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::New { file } => new::run(file),
         Command::Check { file } => check::run(file, common),
         Command::Plan(yard) => plan::run(yard, common),
+        Command::Now(yard) => now::run(yard, common),
         Command::Hive(hive) => hive::run(hive, common),
         Command::Setup(setup) => setup::run(setup, common),
         Command::DeadBees(question) => dead_bees::run(question, common),

@@ -5,6 +5,7 @@ pub(crate) mod dead_bees;
 pub(crate) mod feed;
 pub(crate) mod hive;
 pub(crate) mod mites;
+pub(crate) mod now;
 pub(crate) mod plan;
 pub(crate) mod setup;
 pub(crate) mod weather;

@@ -1,6 +1,7 @@
 //! Which weather an answer stands on: the keeper's files, else the embedded climate of the site.
 
 mod files;
+mod present;
 
 use jiff::ToSpan;
 use jiff::civil::Date;
@@ -15,6 +16,7 @@ use crate::args::RunArguments;
 use crate::exit;
 
 pub(crate) use files::{Completed, read_one};
+pub(crate) use present::Present;
 
 /// Weather paths of an ensemble.
 const PATHS: usize = 64;

@@ -1,0 +1,37 @@
+//! `now`: where each colony stands, from weather and notes.
+
+use snowhum_advice::now::{Ground, NowAnswer, Word};
+use snowhum_apiary::Apiary;
+
+use crate::args::{Common, RunArguments, YardArguments};
+use crate::weather_source::Present;
+use crate::{exit, progress, sources, text};
+
+pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.apiary.as_deref())?;
+    let answer = answer(&apiary, &arguments.run, common)?;
+    if common.json {
+        text::say(&serde_json::to_string_pretty(&answer)?)?;
+    } else {
+        text::say(&text::now::words(&answer, common.units.into()))?;
+    }
+    let urgent: Vec<&str> =
+        answer.colonies.iter().filter(|colony| colony.word == Word::Act).map(|colony| colony.name.as_str()).collect();
+    if arguments.run.check && !urgent.is_empty() {
+        return Err(anyhow::Error::new(exit::Failure::NeedsKeeper(format!("needs you now: {}", urgent.join(", ")))));
+    }
+    Ok(())
+}
+
+fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<NowAnswer> {
+    let parameters = snowhum_winter::Parameters::shipped()?;
+    let signs = snowhum_watch::Parameters::shipped()?;
+    let present = progress::during("reading the weather", || Present::resolve(apiary, arguments))?;
+    let apiary = present.weather.moved(apiary);
+    let question = present.question(&apiary, &parameters, &signs, arguments, common.units.into());
+    Ok(progress::during("watching the colonies", || {
+        let ground = Ground::of(question);
+        let watchings = ground.watch();
+        ground.now(&watchings)
+    }))
+}

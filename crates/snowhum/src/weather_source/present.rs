@@ -1,0 +1,132 @@
+//! The weather of a winter under way: what is known of it, then what may come.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use snowhum_advice::PlanQuestion;
+use snowhum_advice::now::NowQuestion;
+use snowhum_advice::yard;
+use snowhum_apiary::{Apiary, Note};
+use snowhum_units::{Kelvin, System};
+use snowhum_watch::Sizes;
+use snowhum_weather::{Ensemble, Hourly, bent_through, following};
+use snowhum_winter::Parameters;
+
+use super::{Completed, Weather, files, high_summer_before};
+use crate::args::RunArguments;
+use crate::exit;
+
+/// Everything that is needed to say where colonies stand.
+pub(crate) struct Present {
+    /// The weather from the day the colonies were counted, and the plan's seasons.
+    pub(crate) weather: Weather,
+    /// Hours of it that are known.
+    known_hours: usize,
+    /// The day asked about.
+    as_of: Date,
+}
+
+impl Present {
+    /// Reads or draws the weather of a yard's winter, and joins to it what is known.
+    pub(crate) fn resolve(apiary: &Apiary, arguments: &RunArguments) -> anyhow::Result<Self> {
+        let as_of = arguments.as_of.unwrap_or(apiary.as_of);
+        if as_of < apiary.as_of {
+            return Err(exit::input(format!(
+                "as-of {as_of} lies before the day the colonies were counted, {}; ask about a day from then on",
+                apiary.as_of
+            )));
+        }
+        let from_count = RunArguments { as_of: Some(apiary.as_of), ..arguments.clone() };
+        let (mut weather, _) = Weather::resolve(apiary, &from_count)?;
+        let days = weather.winter.hours() as i64 / 24;
+        let last = apiary.as_of.saturating_add((days - 2).days());
+        if as_of > last {
+            return Err(exit::input(format!(
+                "as-of {as_of} lies after this winter, which ends here on {}; count the colonies anew for the next",
+                weather.spring
+            )));
+        }
+        weather.autumn_from = high_summer_before(apiary.as_of, &weather.site);
+        let mut present = Self { weather, known_hours: 0, as_of };
+        present.join_known(apiary, arguments)?;
+        Ok(present)
+    }
+
+    /// Puts measured hours in front where a file holds them, else bends the drawn paths through what was noted.
+    fn join_known(&mut self, apiary: &Apiary, arguments: &RunArguments) -> anyhow::Result<()> {
+        let winter = &self.weather.winter;
+        let until = winter.start + jiff::SignedDuration::from_hours(24 * self.days_behind(apiary));
+        let measured = if arguments.weather.is_empty() {
+            None
+        } else {
+            let read = files::read_all(&arguments.weather, arguments.columns.as_deref(), &apiary.site)?;
+            read.iter().find_map(|file| past(file, winter, until))
+        };
+        let joined = match measured {
+            Some(past) => {
+                let (joined, known) = following(winter, &past);
+                self.known_hours = known;
+                joined
+            }
+            None => bent_through(winter, yard::place(&apiary.site), apiary.as_of, &noted(&apiary.notes, until)),
+        };
+        self.weather.winter = joined;
+        Ok(())
+    }
+
+    fn days_behind(&self, apiary: &Apiary) -> i64 {
+        self.as_of.duration_since(apiary.as_of).as_hours() / 24 + 1
+    }
+
+    /// The question; `apiary` is the weather's own.
+    pub(crate) fn question<'a>(
+        &'a self,
+        apiary: &'a Apiary,
+        parameters: &'a Parameters,
+        signs: &'a snowhum_watch::Parameters,
+        arguments: &RunArguments,
+        system: System,
+    ) -> NowQuestion<'a> {
+        let plan = self.weather.question(apiary, parameters, arguments, system);
+        NowQuestion {
+            plan: PlanQuestion { as_of: self.as_of.saturating_add(1.days()), ..plan },
+            as_of: self.as_of,
+            known_hours: self.known_hours,
+            signs,
+            sizes: Sizes::USUAL,
+        }
+    }
+}
+
+/// The hours of a file from the start of the winter up to `until`, if it holds the start.
+fn past(file: &Completed, winter: &Ensemble, until: jiff::Timestamp) -> Option<Hourly> {
+    let hourly = &file.hourly;
+    let hours = |from: jiff::Timestamp, to: jiff::Timestamp| (to.as_second() - from.as_second()) / 3_600;
+    let first = usize::try_from(hours(hourly.start, winter.start)).ok()?;
+    let asked = usize::try_from(hours(winter.start, until)).ok()?;
+    let last = hourly.len().min(first + asked);
+    (first < last && hourly.start <= winter.start).then(|| Hourly {
+        start: winter.start,
+        temperature: hourly.temperature[first..last].to_vec(),
+        humidity: hourly.humidity[first..last].to_vec(),
+        wind: hourly.wind[first..last].to_vec(),
+        cloud: hourly.cloud[first..last].to_vec(),
+        global: hourly.global[first..last].to_vec(),
+        direct: hourly.direct[first..last].to_vec(),
+        diffuse: hourly.diffuse[first..last].to_vec(),
+        precipitation: hourly.precipitation[first..last].to_vec(),
+        snow_depth: hourly.snow_depth[first..last].to_vec(),
+        pressure: hourly.pressure[first..last].to_vec(),
+    })
+}
+
+/// Temperatures noted at the hives, one for each visit.
+fn noted(notes: &[Note], until: jiff::Timestamp) -> Vec<(jiff::Timestamp, Kelvin)> {
+    let mut read: Vec<(jiff::Timestamp, Kelvin)> = notes
+        .iter()
+        .filter(|note| note.at < until)
+        .filter_map(|note| Some((note.at, note.conditions.air_k?)))
+        .collect();
+    read.sort_by_key(|(at, _)| *at);
+    read.dedup_by_key(|(at, _)| *at);
+    read
+}
