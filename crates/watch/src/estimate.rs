@@ -82,6 +82,8 @@ impl Estimate {
             old_rime_hours: 0.0,
             damp: 0.0,
             confined_days: 0.0,
+            spared_kg: 0.0,
+            queenless: 0.0,
         };
         let flock = Flock { members, kept: (0..sizes.alive).map(kept).collect() };
         Some(Self {
@@ -155,13 +157,17 @@ impl Estimate {
     /// What living particle `m` shows, with a queen or without.
     pub(crate) fn alive_view(&self, m: usize, member: &Member, life: Life) -> View {
         let kept = &self.strata.alive.kept[m];
+        let (brood, spared_kg) = match life {
+            Life::Queenless => (0.0, kept.spared_kg),
+            Life::Queenright | Life::Dead { .. } => (member.brood, 0.0),
+        };
         View {
             life,
             bees: member.bees,
-            brood: member.brood,
+            brood,
             seams: member.frames_of_bees,
             spoilt: member.spoilt,
-            stores_kg: member.stores_kg,
+            stores_kg: member.stores_kg + spared_kg,
             other_kg: member.other_kg,
             warm_c: member.warm_c,
             cold_c: member.cold_c,

@@ -25,6 +25,11 @@ pub(crate) struct Kept {
     pub damp: f64,
     /// Days without flight before the last closed day.
     pub confined_days: f64,
+    /// Food that this colony would have more by now if its queen had failed when a queenless one's did: what brood has
+    /// cost since, kg. The model's member rears brood whether or not its queen is thought to have failed.
+    pub spared_kg: f64,
+    /// Share of it without a queen when the last day was closed.
+    pub queenless: f64,
 }
 
 /// The living.
@@ -77,6 +82,14 @@ impl Flock {
             kept.old_rime_hours += rime;
             kept.rime_hours = -member.rime_hours;
         }
+    }
+
+    /// What the day's brood has cost is spared by colonies without a queen, and by none of those that lost her today.
+    pub(crate) fn spare(&mut self, m: usize, member: &Member, brood_cost: f64) {
+        let kept = &mut self.kept[m];
+        let newly = (member.queenless - kept.queenless).max(0.0);
+        let before = if member.queenless > 0.0 { 1.0 - newly / member.queenless } else { 0.0 };
+        kept.spared_kg = before.max(0.0) * (kept.spared_kg + brood_cost * member.nest * member.eaten_kg);
     }
 
     /// The keeper has brushed the hole of particle `m`.

@@ -33,6 +33,8 @@ pub(crate) struct LitterLaw {
     pub lost_afield: f64,
     /// Share of the floor's dead carried out on a whole day of flight.
     pub carried_out: f64,
+    /// Share of those carried out that drop before the hive; the rest are flown off.
+    pub dropped_near: f64,
     /// Hours of flight that make a whole day of it.
     pub whole_flight_hours: f64,
     /// Days after which all but one in e are gone: birds, wind, thaw.
@@ -53,7 +55,7 @@ impl Litter {
         let afield = flown * law.lost_afield * day.died;
         let carried = flown * law.carried_out * self.floor;
         self.floor += day.died - out - afield - carried;
-        self.outside += out + carried;
+        self.outside += out + law.dropped_near * carried;
     }
 
     /// The keeper has looked: of what lay before the hive only what comes after counts from now on, and a floor that was
@@ -77,6 +79,7 @@ mod tests {
         fall_out: 0.1,
         lost_afield: 0.3,
         carried_out: 0.4,
+        dropped_near: 1.0,
         whole_flight_hours: 3.0,
         gone_days: 7.0,
         hidden_m: 0.02,

@@ -15,6 +15,8 @@ pub struct Moved {
     pub hour: usize,
     /// The notes of the visit.
     pub notes: Vec<NoteId>,
+    /// Signs among them.
+    pub signs: usize,
     /// Just before.
     pub before: Standing,
     /// Just after.
@@ -73,6 +75,7 @@ impl Watching {
             self.moved.push(Moved {
                 hour: visit.hour,
                 notes: visit.notes.clone(),
+                signs: visit.signs.len(),
                 before,
                 after: self.at_last_visit.standing(),
                 log_evidence: evidence.log_evidence,

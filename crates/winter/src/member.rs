@@ -23,6 +23,10 @@ pub struct Member {
     pub spoilt: f64,
     /// Bees that died in the day last closed.
     pub died: f64,
+    /// Food eaten in the day last closed, kg.
+    pub eaten_kg: f64,
+    /// How full the core is of brood: 0 none, 1 a great nest.
+    pub nest: f64,
     /// Frames of bees that the cluster would fill as it is.
     pub frames_of_bees: f64,
     /// All food, kg.
@@ -74,6 +78,8 @@ impl Members {
             brood: bees.open_brood[i] + bees.sealed_brood[i],
             spoilt: bees.damaged[i] / winter.max(FEWEST_BEES),
             died: bees.died[i],
+            eaten_kg: block.tally.eaten[i],
+            nest: bees.nest[i],
             frames_of_bees: self.frames(m, count),
             stores_kg: reachable_kg + stores.far[i] + stores.unusable[i],
             reachable_kg,

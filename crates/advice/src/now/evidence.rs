@@ -16,7 +16,7 @@ const HARDLY_KG: f64 = 0.4;
 
 /// The visits of a colony, latest first.
 pub(super) fn all(apiary: &Apiary, watching: &Watching) -> Vec<Evidence> {
-    watching.moved.iter().rev().map(|moved| one(apiary, moved)).collect()
+    watching.moved.iter().rev().map(|moved| one(apiary, moved)).filter(|evidence| !evidence.note.is_empty()).collect()
 }
 
 fn one(apiary: &Apiary, moved: &Moved) -> Evidence {
@@ -66,5 +66,8 @@ fn words(moved: &Moved) -> String {
     if i64::from(from).abs_diff(i64::from(to)) as i64 > HARDLY {
         parts.push(format!("with a queen from {from} to {to} in 100 of those alive"));
     }
-    if parts.is_empty() { "says little more than was known".to_owned() } else { parts.join(", ") }
+    if !parts.is_empty() {
+        return parts.join(", ");
+    }
+    if moved.signs == 0 { "noted".to_owned() } else { "says little more than was known".to_owned() }
 }

@@ -35,11 +35,12 @@ impl Word {
 /// What the words go by (judgement; shown with the answer).
 const ALIVE_SOUND: f64 = 0.85;
 const FED_SOUND: f64 = 0.75;
-const QUEEN_SOUND: f64 = 0.85;
-/// Hives in a hundred from which an action calls for the keeper.
+const QUEEN_SOUND: f64 = 0.9;
+/// Hives in a hundred from which an action that is due calls for the keeper, and days within which it must be due.
 const WORTH_ACTING: f64 = 5.0;
-/// Days within which it must be due.
-const SOON_DAYS: i32 = 21;
+const SOON_DAYS: i64 = 42;
+/// Hives in a hundred from which an action calls for the keeper however long there is to do it.
+const WORTH_ACTING_ANYWAY: f64 = 25.0;
 
 /// What a word is chosen by.
 pub(super) struct Grounds<'a> {
@@ -77,7 +78,8 @@ pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
 
 fn is_due(action: &ActionAnswer, today: Date) -> bool {
     let days = action.by.duration_since(today).as_hours() / 24;
-    action.worth_hives_in_100 >= WORTH_ACTING && !action.too_close_to_call && days <= i64::from(SOON_DAYS)
+    let least = if days <= SOON_DAYS { WORTH_ACTING } else { WORTH_ACTING_ANYWAY };
+    action.worth_hives_in_100 >= least && !action.too_close_to_call
 }
 
 /// What a keeper was told, and when.

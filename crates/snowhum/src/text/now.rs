@@ -41,10 +41,10 @@ fn head(now: &NowAnswer) -> String {
         Some(flight) => entry(
             "Flight day",
             &format!(
-                "{}, {} days ahead ({}): note at every hive who flew well, thin or not at all, and open those that \
-                 did not fly first",
+                "{}, {} ({}): note at every hive who flew well, thin or not at all, and open those that did not fly \
+                 first",
                 day(flight.on),
-                flight.days_ahead,
+                days_ahead(flight.days_ahead),
                 in_hundred(flight.chance)
             ),
         ),
@@ -52,6 +52,13 @@ fn head(now: &NowAnswer) -> String {
     };
     head += &entry("Lid", &format!("Tomorrow at one: {} {}", now.lid.says, now.lid.other_school));
     head
+}
+
+fn days_ahead(days: u32) -> String {
+    match days {
+        1 => "tomorrow".to_owned(),
+        days => format!("{days} days ahead"),
+    }
 }
 
 fn overview(now: &NowAnswer) -> String {
@@ -108,15 +115,15 @@ fn ended(colony: &ColonyNow) -> String {
     let list: Vec<String> =
         shares.iter().map(|(cause, chance)| format!("{} {}", cause.words(), hives(*chance))).collect();
     let mut page =
-        if list.is_empty() { String::new() } else { entry("If dead, why", &format!("{} in 100", list.join(", "))) };
+        if list.is_empty() { String::new() } else { entry("If dead", &format!("{} in 100", list.join(", "))) };
     if let Some(between) = &colony.ended_between {
         let when = format!(
-            "most likely in {}, between {} and {}",
+            "most likely {}, between {} and {}",
             part_of_month(between.p50),
             day(between.p10),
             day(between.p90)
         );
-        page += &entry("If dead, when", &when);
+        page += &entry("Since", &when);
     }
     page
 }
@@ -139,7 +146,12 @@ fn actions(now: &NowAnswer, colony: &ColonyNow) -> String {
         page += &action_words(now, action);
     }
     if colony.nothing_helps {
-        page += &entry("To do", "nothing you can do now changes this");
+        let nothing = if colony.actions.is_empty() {
+            "nothing you can do now changes this"
+        } else {
+            "nothing that clearly helps"
+        };
+        page += &entry("To do", nothing);
     } else {
         page += &entry("Look first?", &colony.look_first.says);
     }

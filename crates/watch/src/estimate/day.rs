@@ -46,13 +46,19 @@ impl Estimate {
             kept.damp = member.damp_hours / 24.0;
             kept.confined_days = member.confined_days;
         }
+        for m in 0..flock.kept.len() {
+            let member = flock.members.member(m);
+            flock.spare(m, &member, today.brood_cost);
+        }
     }
 
     /// Takes the day's deaths from the living; returns the mass lost by member and cause.
     fn book_fate(&mut self) -> Vec<f64> {
         let mut lost = Vec::with_capacity(self.sizes.alive * Cause::ALL.len());
         for (m, mass) in self.strata.alive_mass.iter_mut().enumerate() {
-            let (alive, ended) = self.strata.alive.members.settle_fate(m);
+            let flock = &mut self.strata.alive;
+            let (alive, ended) = flock.members.settle_fate(m);
+            flock.kept[m].queenless = flock.members.member(m).queenless;
             lost.extend(ended.by_cause().map(|(_, chance)| *mass * chance));
             *mass *= alive;
         }
@@ -112,6 +118,7 @@ impl Estimate {
 pub(crate) struct DayOut {
     litter: LitterLaw,
     dead_hive: DeadLaw,
+    brood_cost: f64,
     snow_m: Vec<f64>,
 }
 
@@ -126,6 +133,7 @@ impl DayOut {
         Self {
             litter: scene.parameters.litter(),
             dead_hive: scene.parameters.dead_hive(),
+            brood_cost: scene.parameters.brood_cost.value,
             snow_m: (0..environment.paths()).map(fallen).collect(),
         }
     }
