@@ -2,12 +2,14 @@
 
 mod day;
 mod look;
+mod showing;
 
 pub(crate) use day::DayOut;
 
+use showing::Showing;
 use snowhum_apiary::Hive;
 use snowhum_draws::Key;
-use snowhum_winter::{Member, Members, Record, Settings, WarmWall};
+use snowhum_winter::{Members, Record, Settings, WarmWall};
 
 use crate::flock::{Flock, Kept};
 use crate::litter::Litter;
@@ -55,11 +57,8 @@ pub struct Estimate {
     place: usize,
     key: Key,
     sizes: Sizes,
-    hive: Hive,
-    lid_resistance: f64,
+    pub(crate) showing: Showing,
     pub(crate) strata: Strata<Flock, Remains>,
-    empty: Members,
-    hour: usize,
     renewals: u32,
     /// Natural logarithm of the chance of all that was seen.
     pub log_evidence: f64,
@@ -90,11 +89,8 @@ impl Estimate {
             place,
             key,
             sizes,
-            lid_resistance: look::lid_resistance(&housed.hive),
-            hive: housed.hive.clone(),
+            showing: Showing::new(housed.hive.clone(), Members::empty_hive(scene.yard, place, scene.seed)?),
             strata: Strata::new(flock, sizes.alive),
-            empty: Members::empty_hive(scene.yard, place, scene.seed)?,
-            hour: 0,
             renewals: 0,
             log_evidence: 0.0,
         })
@@ -109,7 +105,7 @@ impl Estimate {
     /// The hive as it stands at this hour.
     #[must_use]
     pub fn hive(&self) -> &Hive {
-        &self.hive
+        &self.showing.hive
     }
 
     /// Deals the weather afresh to the living, where what was known of it ends.
@@ -120,7 +116,7 @@ impl Estimate {
     /// Hours since the start of the run.
     #[must_use]
     pub fn hour(&self) -> usize {
-        self.hour
+        self.showing.hour
     }
 
     /// Time passes to the end of `hour - 1`; nobody looks.
@@ -134,79 +130,22 @@ impl Estimate {
 
     /// Steps towards `hour`, to the next midnight at most; `None` once there or at the end of the weather.
     pub(crate) fn step(&mut self, scene: &Scene<'_>, beside: Option<&WarmWall>, hour: usize) -> Option<Step> {
-        let before = self.hour;
+        let before = self.showing.hour;
         let members = &mut self.strata.alive.members;
         let closed = members.step_to(scene.yard, beside, hour);
-        self.empty.step_to(scene.yard, beside, hour);
-        self.hour = members.hour();
-        (self.hour > before).then_some(if closed { Step::Day } else { Step::Hours })
+        self.showing.empty.step_to(scene.yard, beside, hour);
+        self.showing.hour = members.hour();
+        (self.showing.hour > before).then_some(if closed { Step::Day } else { Step::Hours })
     }
 
-    /// What every member shows at this hour, and its chance: what an expectation is made of.
+    /// What every particle shows at this hour, and its chance: what an expectation is made of.
     pub fn views(&self) -> impl Iterator<Item = (View, f64)> + '_ {
-        let alive = (0..self.sizes.alive).flat_map(|m| {
-            let member = self.strata.alive.members.member(m);
-            let mass = self.strata.alive_mass[m];
-            let all = (member.queenright + member.queenless).max(1e-300);
-            [(Life::Queenright, member.queenright), (Life::Queenless, member.queenless)]
-                .map(|(life, chance)| (self.alive_view(m, &member, life), mass * chance / all))
+        let flock = &self.strata.alive;
+        let alive = self.strata.alive_mass.iter().enumerate().flat_map(move |(m, mass)| {
+            let share = flock.queenright_share(m);
+            [(Life::Queenright, share), (Life::Queenless, 1.0 - share)]
+                .map(|(life, share)| (self.showing.alive(flock, m, life), mass * share))
         });
-        alive.chain(self.strata.dead.iter().map(|(remains, mass)| (self.dead_view(remains), *mass)))
-    }
-
-    /// What living particle `m` shows, with a queen or without.
-    pub(crate) fn alive_view(&self, m: usize, member: &Member, life: Life) -> View {
-        let kept = &self.strata.alive.kept[m];
-        let (brood, spared_kg) = match life {
-            Life::Queenless => (0.0, kept.spared_kg),
-            Life::Queenright | Life::Dead { .. } => (member.brood, 0.0),
-        };
-        View {
-            life,
-            bees: member.bees,
-            brood,
-            seams: member.frames_of_bees,
-            spoilt: member.spoilt,
-            stores_kg: member.stores_kg + spared_kg,
-            other_kg: member.other_kg,
-            warm_c: member.warm_c,
-            cold_c: member.cold_c,
-            humidity: member.humidity,
-            rime_hours: self.strata.alive.rime(m, member),
-            old_rime_hours: kept.old_rime_hours,
-            damp: kept.damp,
-            litter_outside: kept.litter.outside,
-            litter_floor: kept.litter.floor,
-            flight_hours: member.flight_hours,
-            confined_days: kept.confined_days,
-            lid_resistance: self.lid_resistance,
-            own: kept.own,
-        }
-    }
-
-    /// What a dead hive shows.
-    pub(crate) fn dead_view(&self, remains: &Remains) -> View {
-        let empty = self.empty.member(remains.path % self.empty.count());
-        View {
-            life: Life::Dead { days: remains.days(self.hour) },
-            bees: remains.bees,
-            brood: 0.0,
-            seams: 0.0,
-            spoilt: remains.spoilt,
-            stores_kg: remains.stores_kg,
-            other_kg: empty.other_kg,
-            warm_c: empty.warm_c,
-            cold_c: empty.cold_c,
-            humidity: empty.humidity,
-            rime_hours: 0.0,
-            old_rime_hours: remains.old_rime_hours,
-            damp: 0.0,
-            litter_outside: remains.litter.outside,
-            litter_floor: remains.litter.floor,
-            flight_hours: empty.flight_hours,
-            confined_days: empty.confined_days,
-            lid_resistance: self.lid_resistance,
-            own: remains.own,
-        }
+        alive.chain(self.strata.dead.iter().map(|(remains, mass)| (self.showing.dead(remains), *mass)))
     }
 }

@@ -84,6 +84,13 @@ impl Flock {
         }
     }
 
+    /// Share of living particle `m` that has a queen.
+    #[must_use]
+    pub(crate) fn queenright_share(&self, m: usize) -> f64 {
+        let (right, less) = self.members.queens(m);
+        right / (right + less).max(1e-300)
+    }
+
     /// What the day's brood has cost is spared by colonies without a queen, and by none of those that lost her today.
     pub(crate) fn spare(&mut self, m: usize, member: &Member, brood_cost: f64) {
         let kept = &mut self.kept[m];

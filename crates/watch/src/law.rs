@@ -88,6 +88,29 @@ impl Law {
         chance.max(LEAST).ln()
     }
 
+    /// Chance that an answer has nothing to do with the hive: a slip of the pen, a stray reading. 0 for laws without any.
+    ///
+    /// ```
+    /// use snowhum_watch::{Answer, Law};
+    /// let scale = Law::Reading { mean: 40.0, sd: 0.5, stray: 0.03, wide: 20.0 };
+    /// assert!(scale.slip(&Answer::Reading(40.3)) < 0.01);
+    /// assert!(scale.slip(&Answer::Reading(80.0)) > 0.99);
+    /// ```
+    #[must_use]
+    pub fn slip(&self, answer: &Answer) -> f64 {
+        let (clean, stray) = match (self, answer) {
+            (Self::Count { mean, size, stray }, Answer::Count(least, most)) => (
+                (1.0 - stray) * between(*mean, *size, *least, *most),
+                stray * between(STRAY_MEAN, STRAY_SIZE, *least, *most),
+            ),
+            (Self::Reading { mean, sd, stray, wide }, Answer::Reading(read)) => {
+                ((1.0 - stray) * density(*read, *mean, *sd), stray * density(*read, *mean, *wide))
+            }
+            _ => return 0.0,
+        };
+        if clean + stray > 0.0 { stray / (clean + stray) } else { 1.0 }
+    }
+
     /// An answer drawn with the law's own chances, from four independent uniforms.
     #[must_use]
     pub fn sample(&self, uniforms: [f64; 4]) -> Answer {

@@ -87,6 +87,13 @@ pub fn visit_log_probability<'a>(
     greater + ((quiet - greater).exp() + (lively - greater).exp()).ln()
 }
 
+/// Chance that a sign as written has nothing to do with this hive.
+#[must_use]
+pub fn slip(sign: &Sign, view: &View, day: &Conditions, p: &Parameters) -> f64 {
+    let law = law(sign, view, day, Today::Lively, p);
+    law.zip(answer(sign)).map_or(0.0, |(law, answer)| law.slip(&answer))
+}
+
 /// What a keeper who looks for these signs writes down at one visit to this hive. `draw` gives independent uniforms for
 /// each place: 0 for the colony's day, then one for each template in its order. What is written only when it is seen
 /// (bees under the lid, a dead queen, a dead colony) is left out when it is not.

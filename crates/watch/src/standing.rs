@@ -39,11 +39,7 @@ impl Estimate {
             if alive < TOO_UNLIKELY { None } else { weighted_range(weighted) }
         };
         let queenright: f64 = (0..self.strata.alive_mass.len())
-            .map(|m| {
-                let member = members.member(m);
-                let all = (member.queenright + member.queenless).max(1e-300);
-                self.strata.alive_mass[m] * member.queenright / all
-            })
+            .map(|m| self.strata.alive_mass[m] * self.strata.alive.queenright_share(m))
             .sum();
         let mut ended = [0.0; Cause::ALL.len()];
         for (remains, mass) in &self.strata.dead {

@@ -85,11 +85,11 @@ impl Twin {
     /// What twin `m` shows now.
     #[must_use]
     pub fn view(&self, m: usize) -> View {
-        let member = self.of.strata.alive.members.member(m);
+        let (showing, flock) = (&self.of.showing, &self.of.strata.alive);
         match &self.fates[m] {
-            Fate::Queenright => self.of.alive_view(m, &member, Life::Queenright),
-            Fate::Queenless => self.of.alive_view(m, &member, Life::Queenless),
-            Fate::Dead(remains) => self.of.dead_view(remains),
+            Fate::Queenright => showing.alive(flock, m, Life::Queenright),
+            Fate::Queenless => showing.alive(flock, m, Life::Queenless),
+            Fate::Dead(remains) => showing.dead(remains),
         }
     }
 

@@ -71,15 +71,15 @@ impl Watching {
         for visit in visits {
             self.at_last_visit.advance(scene, beside, visit.hour);
             let before = self.at_last_visit.standing();
-            let evidence = self.at_last_visit.visit(scene, visit);
+            let weighed = self.at_last_visit.visit(scene, visit);
             self.moved.push(Moved {
                 hour: visit.hour,
                 notes: visit.notes.clone(),
                 signs: visit.signs.len(),
                 before,
                 after: self.at_last_visit.standing(),
-                log_evidence: evidence.log_evidence,
-                unexplained: evidence.unexplained,
+                log_evidence: weighed.evidence.log_evidence,
+                unexplained: weighed.evidence.unexplained,
             });
             self.visits.push(visit.clone());
         }

@@ -94,6 +94,13 @@ impl Members {
         }
     }
 
+    /// Chances, since member `m` was last settled, of being alive with a queen and without.
+    #[must_use]
+    pub fn queens(&self, m: usize) -> (f64, f64) {
+        let (block, i) = self.parts(m);
+        (block.fate.queenright[i], block.fate.queenless[i])
+    }
+
     /// Frames that a cluster of `count` bees fills as tight as it is now. Its width goes with the cube root of its volume
     /// (judgement: a ball); when the keeper counted frames it was loose.
     fn frames(&self, m: usize, count: f64) -> f64 {

@@ -17,7 +17,7 @@ const THICKEST_RIME_HOURS: f64 = 240.0;
 impl Estimate {
     /// Books the day just closed.
     pub(super) fn close_day(&mut self, scene: &Scene<'_>) {
-        let today = DayOut::of(scene, self.hour);
+        let today = DayOut::of(scene, self.showing.hour);
         self.keep_day(&today);
         let lost = self.book_fate();
         for at in 0..self.strata.dead.len() {
@@ -67,9 +67,9 @@ impl Estimate {
 
     /// The day passes over a dead hive.
     pub(crate) fn age_remains(&self, today: &DayOut, remains: &mut Remains) {
-        let flight_hours = self.empty.member(remains.path % self.empty.count()).flight_hours;
+        let flight_hours = self.showing.empty_on(remains.path).flight_hours;
         let fresh_snow_m = today.fresh_snow(remains.path);
-        remains.day(&today.dead_hive, &today.litter, self.hour, flight_hours, fresh_snow_m);
+        remains.day(&today.dead_hive, &today.litter, self.showing.hour, flight_hours, fresh_snow_m);
     }
 
     /// Turns lost mass into dead particles, drawn in proportion to it.
@@ -78,7 +78,7 @@ impl Estimate {
         if sum <= 0.0 {
             return;
         }
-        let day = (self.hour / 24) as u32;
+        let day = (self.showing.hour / 24) as u32;
         let [birth, thinning, ..] = self.key.uniforms([day, 0, 0, Purpose::Births as u32]);
         let share = sum / BIRTHS_A_DAY as f64;
         let born: Vec<Loss<Remains>> = systematic(lost, BIRTHS_A_DAY, birth)
@@ -100,7 +100,7 @@ impl Estimate {
         let member = flock.members.member(m);
         let kept = &flock.kept[m];
         Remains {
-            hour: self.hour,
+            hour: self.showing.hour,
             cause,
             bees: member.bees,
             spoilt: member.spoilt,
