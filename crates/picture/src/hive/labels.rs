@@ -227,10 +227,8 @@ pub(crate) const fn floor_words(kind: FloorLook) -> &'static str {
 fn floor(hive: &HiveSection, m: &Measured, frame: &Frame) -> Label {
     let at = frame.at(m.outer * 0.5 - 0.012, m.floor_bottom * 0.6);
     let kind = floor_words(hive.floor.kind);
-    let words = match m.stand > 0.0 {
-        true => format!("{kind}, stand {}", figures(hive).length(hive.stand)),
-        false => kind.to_owned(),
-    };
+    let words =
+        if m.stand > 0.0 { format!("{kind}, stand {}", figures(hive).length(hive.stand)) } else { kind.to_owned() };
     label(at, "Floor", words)
 }
 

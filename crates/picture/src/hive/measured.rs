@@ -1,6 +1,6 @@
 //! The hive's measures made safe: every one finite and of a size a hive can have.
 
-use super::section::{Cluster, DeadColony, FloorLook, HiveSection, Look, SectionColony, Sheet};
+use super::section::{Cluster, DeadColony, FloorLook, HiveSection, Look, Roof, SectionColony, Sheet};
 use snowhum_units::{Fraction, Metre};
 
 /// Most boxes drawn.
@@ -93,10 +93,7 @@ impl Measured {
         let lid_bottom = boxes_top + length(hive.rim, 0.0, 0.5);
         let lid = sheets(&hive.lid);
         let lid_top = lid_bottom + thickness(&lid);
-        let roof = hive.roof.as_ref().map(|roof| MeasuredRoof {
-            sheet: sheet(&roof.sheet),
-            skirt: length(roof.skirt, 0.0, (lid_top - rise).max(0.0)),
-        });
+        let roof = hive.roof.as_ref().map(|roof| measured_roof(roof, lid_top - rise));
         let roof_top = lid_top + roof.map_or(0.0, |roof| roof.sheet.thickness);
         let wrap = sheets(&hive.wrap);
         let inner = boxes.iter().map(|one| one.inner).fold(0.1, f64::max);
@@ -179,6 +176,11 @@ fn boxes(hive: &HiveSection, rise: f64) -> Vec<MeasuredBox> {
 
 fn sheets(sheets: &[Sheet]) -> Vec<MeasuredSheet> {
     sheets.iter().take(MOST_SHEETS).map(sheet).collect()
+}
+
+/// A roof whose sides hang down no farther than to the floor.
+fn measured_roof(roof: &Roof, most: f64) -> MeasuredRoof {
+    MeasuredRoof { sheet: sheet(&roof.sheet), skirt: length(roof.skirt, 0.0, most.max(0.0)) }
 }
 
 fn sheet(sheet: &Sheet) -> MeasuredSheet {
