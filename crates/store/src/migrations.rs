@@ -1,0 +1,73 @@
+//! The forms a store has had, and the steps from one to the next.
+
+use crate::fault::Wrong;
+use sqlx::sqlite::{SqliteConnection, SqlitePool};
+
+/// The steps, in order; a step once shipped is never edited.
+const STEPS: [Step; 1] = [Step { number: 1, sql: include_str!("../migrations/0001_records.sql") }];
+/// Begins a transaction that writes: the right to write is taken at once, so that it cannot be lost half way.
+pub(crate) const BEGIN_WRITING: &str = "BEGIN IMMEDIATE";
+
+/// One step.
+#[derive(Debug, Clone, Copy)]
+struct Step {
+    number: i64,
+    sql: &'static str,
+}
+
+/// Newest form this program knows.
+pub(crate) const KNOWN: i64 = STEPS[STEPS.len() - 1].number;
+
+/// Brings a store to the newest form, each step whole or not at all.
+pub(crate) async fn apply(pool: &SqlitePool) -> Result<(), Wrong> {
+    apply_steps(pool, &STEPS).await
+}
+
+/// Form of a store: 0 for an empty file.
+pub(crate) async fn form(connection: &mut SqliteConnection) -> Result<i64, Wrong> {
+    let ours = has_tables(connection, "SELECT COUNT(*) FROM sqlite_master WHERE name = 'snowhum_steps'").await?;
+    if ours {
+        let newest = "SELECT COALESCE(MAX(number), 0) FROM snowhum_steps";
+        return Ok(sqlx::query_scalar(newest).fetch_one(connection).await?);
+    }
+    if has_tables(connection, "SELECT COUNT(*) FROM sqlite_master").await? {
+        return Err(Wrong::OtherProgram);
+    }
+    Ok(0)
+}
+
+/// Refuses a store of a newer form.
+pub(crate) fn refuse_newer(found: i64, known: i64) -> Result<(), Wrong> {
+    if found > known {
+        return Err(Wrong::Newer { found, known });
+    }
+    Ok(())
+}
+
+async fn apply_steps(pool: &SqlitePool, steps: &'static [Step]) -> Result<(), Wrong> {
+    let known = steps.last().map_or(0, |step| step.number);
+    let mut reader = pool.acquire().await?;
+    let found = form(&mut reader).await?;
+    drop(reader);
+    refuse_newer(found, known)?;
+    for step in steps.iter().filter(|step| step.number > found) {
+        apply_step(pool, *step).await?;
+    }
+    Ok(())
+}
+
+async fn apply_step(pool: &SqlitePool, step: Step) -> Result<(), Wrong> {
+    let mut writing = pool.begin_with(BEGIN_WRITING).await?;
+    // Another program may have done it while this one waited.
+    if form(&mut writing).await? < step.number {
+        let steps = "CREATE TABLE IF NOT EXISTS snowhum_steps (number BIGINT NOT NULL PRIMARY KEY)";
+        sqlx::query(steps).execute(&mut *writing).await?;
+        sqlx::raw_sql(step.sql).execute(&mut *writing).await?;
+        sqlx::query("INSERT INTO snowhum_steps (number) VALUES ($1)").bind(step.number).execute(&mut *writing).await?;
+    }
+    Ok(writing.commit().await?)
+}
+
+async fn has_tables(connection: &mut SqliteConnection, count: &'static str) -> Result<bool, Wrong> {
+    Ok(sqlx::query_scalar::<_, i64>(count).fetch_one(connection).await? > 0)
+}

@@ -1,0 +1,58 @@
+//! Settings: names and values, as texts.
+
+use crate::body;
+use crate::fault::Fault;
+use crate::store::Store;
+use std::collections::BTreeMap;
+
+impl Store {
+    /// All settings.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    pub async fn settings(&self) -> Result<BTreeMap<String, String>, Fault> {
+        let settings = async {
+            let rows = "SELECT name, value FROM settings";
+            let rows: Vec<(String, String)> = sqlx::query_as(rows).fetch_all(self.pool()).await?;
+            Ok(rows.into_iter().collect())
+        };
+        self.named(settings).await
+    }
+
+    /// One setting.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    pub async fn setting(&self, name: &str) -> Result<Option<String>, Fault> {
+        let row = sqlx::query_scalar("SELECT value FROM settings WHERE name = $1").bind(name);
+        self.named(async { Ok(row.fetch_optional(self.pool()).await?) }).await
+    }
+
+    /// Sets one; the value it had is gone.
+    ///
+    /// # Errors
+    /// When the store cannot be written, or a text holds the character NUL.
+    pub async fn set(&self, name: &str, value: &str) -> Result<(), Fault> {
+        let set = async {
+            let row = "INSERT INTO settings (name, value) VALUES ($1, $2) \
+                       ON CONFLICT (name) DO UPDATE SET value = excluded.value";
+            let name = body::text(name, "the name of the setting")?;
+            let value = body::text(value, "the setting")?;
+            sqlx::query(row).bind(name).bind(value).execute(self.pool()).await?;
+            Ok(())
+        };
+        self.named(set).await
+    }
+
+    /// Removes one; nothing happens if it was not set.
+    ///
+    /// # Errors
+    /// When the store cannot be written.
+    pub async fn unset(&self, name: &str) -> Result<(), Fault> {
+        let unset = async {
+            sqlx::query("DELETE FROM settings WHERE name = $1").bind(name).execute(self.pool()).await?;
+            Ok(())
+        };
+        self.named(unset).await
+    }
+}

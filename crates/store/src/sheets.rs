@@ -1,0 +1,139 @@
+//! Tables out as CSV files (RFC 4180), and notes in.
+
+use crate::body;
+use crate::fault::{Fault, Wrong};
+use crate::notes::{self, Taken, VersionKind};
+use crate::recorded::Recorded;
+use crate::rows::{Cell, TABLES, Table};
+use crate::store::{Store, Transaction};
+use snowhum_apiary::{Colony, ColonyId, Note, NoteId};
+use std::collections::{BTreeMap, HashMap};
+use std::fs::File;
+use std::io::Read;
+use std::path::{Path, PathBuf};
+
+const RIGHT: &str = "read in a file with a column `body` as in note_versions.csv";
+
+impl Store {
+    /// Writes one file a table into a folder: `yards.csv`, `hives.csv`, `colonies.csv`, `note_versions.csv`,
+    /// `settings.csv`, `alerts.csv`. The file of notes has their entries in words as its last column. Gives the files.
+    ///
+    /// # Errors
+    /// When the store cannot be read, the folder cannot be written, or a file of that name is there.
+    pub async fn export_csv(&self, folder: &Path) -> Result<Vec<PathBuf>, Fault> {
+        let read = async {
+            let mut reading = self.reading().await?;
+            let mut tables = Vec::new();
+            for table in TABLES {
+                tables.push((table, table.read(&mut reading).await?));
+            }
+            let names = names(&mut reading).await?;
+            Ok((tables, names))
+        };
+        let (tables, names) = self.named(read).await?;
+        std::fs::create_dir_all(folder).map_err(|error| Fault::about(folder, error))?;
+        let mut files = Vec::new();
+        for (table, rows) in tables {
+            let file = folder.join(format!("{}.csv", table.name));
+            write(&file, table, &rows, &names).map_err(|wrong| Fault::about(&file, wrong))?;
+            files.push(file);
+        }
+        Ok(files)
+    }
+
+    /// Takes in notes from CSV, each once by its id: the columns `body` and, if there, `kind` are read by name. Where
+    /// a note has several rows the last one counts, and one that was withdrawn is left out. All of it or nothing.
+    ///
+    /// # Errors
+    /// When a line is not in order, named by its number, or the store cannot be written.
+    pub async fn import_notes_csv(&self, from: impl Read, recorded: impl Into<Recorded>) -> Result<Taken, Fault> {
+        let recorded = recorded.into();
+        let import = async {
+            let notes = standing(from)?;
+            let mut writing = self.writing().await?;
+            let mut taken = Taken::default();
+            for note in &notes {
+                taken.count(notes::take_once(&mut writing, note, &recorded).await?);
+            }
+            writing.commit().await?;
+            Ok(taken)
+        };
+        self.named(import).await
+    }
+}
+
+/// Names of all colonies, for the words of notes.
+async fn names(reading: &mut Transaction) -> Result<HashMap<ColonyId, String>, Wrong> {
+    let bodies: Vec<String> = sqlx::query_scalar("SELECT body FROM colonies").fetch_all(&mut **reading).await?;
+    let named = |text: &String| -> Result<(ColonyId, String), Wrong> {
+        let colony: Colony = body::read(text, "a colony", "")?;
+        Ok((colony.id, colony.name))
+    };
+    bodies.iter().map(named).collect()
+}
+
+fn write(file: &Path, table: Table, rows: &[Vec<Cell>], names: &HashMap<ColonyId, String>) -> Result<(), Wrong> {
+    let with_words = table.name == "note_versions";
+    let mut sheet = csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(File::create_new(file)?);
+    let head = table.columns.iter().map(|(name, _)| *name).chain(with_words.then_some("words"));
+    sheet.write_record(head).map_err(of_csv)?;
+    for row in rows {
+        let mut cells: Vec<String> = row.iter().map(shown).collect();
+        if with_words {
+            cells.push(cells.last().map_or(Ok(String::new()), |body| words(body, names))?);
+        }
+        sheet.write_record(cells).map_err(of_csv)?;
+    }
+    Ok(sheet.flush()?)
+}
+
+fn shown(cell: &Cell) -> String {
+    match cell {
+        Cell::None => String::new(),
+        Cell::Whole(number) => number.to_string(),
+        Cell::Text(text) => text.clone(),
+    }
+}
+
+fn words(body: &str, names: &HashMap<ColonyId, String>) -> Result<String, Wrong> {
+    let note: Note = body::read(body, "a note", "")?;
+    let name = |colony: ColonyId| names.get(&colony).cloned().unwrap_or_else(|| colony.0.to_string());
+    Ok(note.entries.iter().map(|entry| entry.written(&name)).collect::<Vec<_>>().join("; "))
+}
+
+/// The notes of a sheet as its last rows leave them, in the order of their first.
+fn standing(from: impl Read) -> Result<Vec<Note>, Wrong> {
+    let mut sheet = csv::Reader::from_reader(from);
+    let head = sheet.headers().map_err(of_csv)?.clone();
+    let column = |name: &str| head.iter().position(|one| one == name);
+    let no_body = || unreadable("line 1", "there is no column `body`".to_owned());
+    let (body, kind) = (column("body").ok_or_else(no_body)?, column("kind"));
+    let mut order: BTreeMap<NoteId, usize> = BTreeMap::new();
+    let mut notes: Vec<Option<Note>> = Vec::new();
+    for record in sheet.records() {
+        let record = record.map_err(of_csv)?;
+        let line = record.position().map_or(0, csv::Position::line);
+        let wrong = |what: String| unreadable(format!("line {line}"), what);
+        let note: Note = serde_json::from_str(record.get(body).unwrap_or_default())
+            .map_err(|error| wrong(format!("the body cannot be read ({error})")))?;
+        let word = kind.and_then(|kind| record.get(kind)).unwrap_or(VersionKind::Made.word());
+        let kind = VersionKind::from_word(word).ok_or_else(|| wrong(format!("{word:?} is no kind of version")))?;
+        let place = *order.entry(note.id).or_insert(notes.len());
+        notes.resize(notes.len().max(place + 1), None);
+        notes[place] = (kind != VersionKind::Withdrawn).then_some(note);
+    }
+    Ok(notes.into_iter().flatten().collect())
+}
+
+fn of_csv(error: csv::Error) -> Wrong {
+    let line = error.position().map_or(0, csv::Position::line);
+    let what = error.to_string();
+    match error.into_kind() {
+        csv::ErrorKind::Io(error) => error.into(),
+        _ => unreadable(format!("line {line}"), what),
+    }
+}
+
+fn unreadable(at: impl Into<String>, what: String) -> Wrong {
+    Wrong::Unreadable { at: at.into(), what, right: RIGHT }
+}
