@@ -3,6 +3,7 @@
 pub mod boxes;
 pub mod feed;
 pub mod intervals;
+pub mod losses;
 pub mod mites;
 pub mod weigh;
 

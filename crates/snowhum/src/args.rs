@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use std::path::PathBuf;
 
 use crate::commands::feed::FeedArguments;
+use crate::commands::losses::LossesArguments;
 use crate::commands::mites::MitesArguments;
 use crate::commands::weigh::WeighArguments;
 
@@ -102,6 +103,10 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum weigh --left 19 --right 16 --inset 2 --hive "Langstroth 10"
     Weigh(WeighArguments),
+    /// A winter's losses: one yard counted, or the members of a club pooled.
+    ///
+    /// Example: snowhum losses --before 8 --dead 1 --queen-failed 1
+    Losses(LossesArguments),
     /// The weather the answers stand on.
     #[command(subcommand)]
     Weather(WeatherCommand),

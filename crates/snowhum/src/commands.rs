@@ -5,6 +5,7 @@ mod dead_bees;
 mod demo;
 pub(crate) mod feed;
 mod hive;
+pub(crate) mod losses;
 pub(crate) mod mites;
 mod new;
 mod now;
@@ -36,6 +37,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Mites(question) => mites::run(question, common),
         Command::Feed(question) => feed::run(question, common),
         Command::Weigh(question) => weigh::run(question, common),
+        Command::Losses(question) => losses::run(question, common),
         Command::Weather(weather) => weather::run(weather, common),
     }
 }

@@ -4,6 +4,7 @@ pub(crate) mod chart;
 pub(crate) mod dead_bees;
 pub(crate) mod feed;
 pub(crate) mod hive;
+pub(crate) mod losses;
 pub(crate) mod mites;
 pub(crate) mod now;
 pub(crate) mod plan;

@@ -1,0 +1,94 @@
+//! A winter's losses: one yard counted, or the members of a club pooled.
+//!
+//! Lost is what the surveys call so (van der Zee et al. 2013, J. Apic. Res. 52(4), COLOSS BEEBOOK): no living bees, or
+//! too small to be a colony; or a queen problem that cannot be mended; or taken by a disaster. A colony united with
+//! another is one fewer at risk, not a loss.
+
+mod answer;
+mod club;
+mod yard;
+
+pub use answer::{ClubLosses, LossesAnswer, YardLosses};
+
+use super::{SumFault, within};
+
+/// Name and number of the answer's form; the number rises when a key changes.
+pub const LOSSES_SCHEMA: &str = "snowhum.losses/1";
+
+/// Whose losses.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LossesQuestion {
+    /// Who counted.
+    pub counted: Counted,
+    /// What a colony costs to replace, in the keeper's money.
+    pub colony_price: Option<f64>,
+    /// What a colony would have earned in the season that is lost with it.
+    pub season_worth: Option<f64>,
+    /// The keeper's money.
+    pub currency: String,
+}
+
+/// Who counted.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Counted {
+    /// One yard.
+    Yard(YardCount),
+    /// Members of a club.
+    Club(Vec<Operation>),
+}
+
+/// One yard's winter.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct YardCount {
+    /// Colonies that went into winter.
+    pub before: u32,
+    /// Bought or split since.
+    pub added: u32,
+    /// Sold or united since.
+    pub removed: u32,
+    /// Dead, empty, or too small to be a colony.
+    pub dead: u32,
+    /// Alive with a queen problem that cannot be mended.
+    pub queen_failed: u32,
+    /// Taken by fire, flood, fall, bear, theft.
+    pub disaster: u32,
+    /// Alive but weak: not lost.
+    pub weak: u32,
+}
+
+/// One member's winter.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Operation {
+    /// The member.
+    pub name: String,
+    /// Colonies at risk.
+    pub colonies: u32,
+    /// Colonies lost.
+    pub lost: u32,
+}
+
+/// Answers a winter's losses.
+///
+/// # Errors
+/// When no colony was at risk, or more were lost than were.
+pub fn losses(question: &LossesQuestion) -> Result<LossesAnswer, SumFault> {
+    for (what, money) in [("price of a colony", question.colony_price), ("worth of a season", question.season_worth)] {
+        within(what, money.unwrap_or(0.0), 0.0, 1e6)?;
+    }
+    let (yard, club) = match &question.counted {
+        Counted::Yard(count) => (Some(yard::yard(count)?), None),
+        Counted::Club(operations) => (None, Some(club::club(operations)?)),
+    };
+    let lost = yard.as_ref().map(|yard| yard.lost).or(club.as_ref().map(|club| club.lost)).unwrap_or(0);
+    let each = question.colony_price.map(|price| price + question.season_worth.unwrap_or(0.0));
+    Ok(LossesAnswer {
+        schema: LOSSES_SCHEMA.to_owned(),
+        say: answer::say(yard.as_ref(), club.as_ref()),
+        yard,
+        club,
+        cost_money: each.map(|each| each * f64::from(lost)),
+        currency: question.currency.clone(),
+        definition: answer::DEFINITION.to_owned(),
+        sources: answer::sources(),
+    })
+}
