@@ -109,3 +109,6 @@ async fn refuse_foreign(path: &Path) -> Result<(), Wrong> {
     looking.close().await?;
     migrations::refuse_newer(form?, migrations::KNOWN)
 }
+
+#[cfg(test)]
+mod full_disk;
