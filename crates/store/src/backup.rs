@@ -1,7 +1,7 @@
 //! A copy of the store while it is in use.
 
 use crate::connect;
-use crate::doctor;
+use crate::doctor::{self, Report};
 use crate::fault::{Fault, Wrong};
 use crate::files;
 use crate::store::Store;
@@ -12,11 +12,11 @@ use std::path::{self, Path};
 
 impl Store {
     /// Writes a copy of the store as of one moment; others may go on writing. The copy is checked before it gets its
-    /// name, so that a backup is whole or not there.
+    /// name, so that a backup is whole or not there; the report is on the copy.
     ///
     /// # Errors
-    /// When a file of that name is there, or the copy cannot be written or is not in order.
-    pub async fn backup(&self, to: &Path) -> Result<(), Fault> {
+    /// When a file of that name is there, or the copy cannot be written or is damaged as a file.
+    pub async fn backup(&self, to: &Path) -> Result<Report, Fault> {
         let to = path::absolute(to).map_err(|error| Fault::about(to, error))?;
         let part = files::beside(&to, ".part");
         let backup = async {
@@ -24,9 +24,10 @@ impl Store {
                 return Err(Wrong::AlreadyThere);
             }
             copy(&mut *self.pool().acquire().await?, &part).await?;
-            check(&part).await?;
+            let report = check(&part).await?;
             fs::rename(&part, &to)?;
-            Ok(files::settle_folder_of(&to)?)
+            files::settle_folder_of(&to)?;
+            Ok(report)
         };
         backup.await.map_err(|wrong| {
             // The part is of no use; if it cannot be removed either, that is the same fault.
@@ -45,9 +46,10 @@ pub(crate) async fn copy(from: &mut SqliteConnection, to: &Path) -> Result<(), W
     Ok(files::settle(to)?)
 }
 
-async fn check(copy: &Path) -> Result<(), Wrong> {
+async fn check(copy: &Path) -> Result<Report, Wrong> {
     let mut looking = connect::looking(copy).await?;
     let checks = doctor::examine(&mut looking).await;
     looking.close().await?;
-    doctor::refuse_ill(&checks)
+    doctor::refuse_broken(&checks)?;
+    Ok(Report { checks })
 }

@@ -67,3 +67,29 @@ fn pool(room: Room) -> SqlitePoolOptions {
         })
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Room, file};
+
+    #[test]
+    fn every_connection_waits_for_the_disk_and_keeps_to_the_links() {
+        let path = std::env::temp_dir().join(format!("snowhum-connect-{}.db", std::process::id()));
+        tokio::runtime::Builder::new_current_thread().enable_time().build().unwrap().block_on(async {
+            let pool = file(&path, Room::Unlimited).await.unwrap();
+            let mut held = Vec::new();
+            for _ in 0..super::CONNECTIONS {
+                let mut connection = pool.acquire().await.unwrap();
+                let mode: String = sqlx::query_scalar("PRAGMA journal_mode").fetch_one(&mut *connection).await.unwrap();
+                let full: i64 = sqlx::query_scalar("PRAGMA synchronous").fetch_one(&mut *connection).await.unwrap();
+                let links: i64 = sqlx::query_scalar("PRAGMA foreign_keys").fetch_one(&mut *connection).await.unwrap();
+                let wait: i64 = sqlx::query_scalar("PRAGMA busy_timeout").fetch_one(&mut *connection).await.unwrap();
+                assert_eq!((mode.as_str(), full, links, wait), ("wal", 2, 1, 5000));
+                held.push(connection);
+            }
+            drop(held);
+            pool.close().await;
+        });
+        std::fs::remove_file(&path).unwrap();
+    }
+}

@@ -9,6 +9,9 @@ use sqlx::sqlite::SqliteConnection;
 use std::fs::File;
 use std::path::Path;
 
+/// The two checks without which nothing else counts.
+const FILE: &str = "file";
+const FORM: &str = "form";
 /// Faults named at most, each kind.
 const NAMED: usize = 3;
 
@@ -71,21 +74,34 @@ pub(crate) async fn examine(connection: &mut SqliteConnection) -> Vec<Check> {
     let mut add = |what, found: Result<Found, Wrong>| {
         checks.push(Check { what, found: found.unwrap_or_else(|wrong| Found::Ill(wrong.to_string())) });
     };
-    add("file", whole(connection).await);
-    add("form", form(connection).await);
+    add(FILE, whole(connection).await);
+    add(FORM, form(connection).await);
     add("links", links(connection).await);
     add("bodies", bodies(connection).await);
     add("notes", orphans(connection).await);
     checks
 }
 
-/// Refuses what the doctor finds ill.
-pub(crate) fn refuse_ill(checks: &[Check]) -> Result<(), Wrong> {
+/// Refuses a database that cannot be trusted as a file. One record that cannot be read does not make the others
+/// worthless: that is reported and not refused.
+pub(crate) fn refuse_broken(checks: &[Check]) -> Result<(), Wrong> {
     let ill = checks.iter().find_map(|check| match &check.found {
-        Found::Ill(what) => Some(format!("{}: {what}", check.what)),
-        Found::Well | Found::Odd(_) => None,
+        Found::Ill(what) if [FILE, FORM].contains(&check.what) => Some(what.clone()),
+        _ => None,
     });
     ill.map_or(Ok(()), |what| Err(Wrong::damaged(what)))
+}
+
+/// What points at rows that are not there, or at such as stand in another yard; none if all is well.
+pub(crate) async fn broken_links(connection: &mut SqliteConnection) -> Result<Option<String>, Wrong> {
+    let loose = sqlx::query("PRAGMA foreign_key_check").fetch_all(&mut *connection).await?.len();
+    if loose > 0 {
+        return Ok(Some(format!("{loose} rows point at rows that are not there")));
+    }
+    let count = "SELECT COUNT(*) FROM colonies c JOIN hives h ON h.id = c.hive \
+                 WHERE c.left_at IS NULL AND (h.left_at IS NOT NULL OR h.yard <> c.yard)";
+    let homeless: i64 = sqlx::query_scalar(count).fetch_one(connection).await?;
+    Ok((homeless > 0).then(|| format!("{homeless} colonies are in hives that do not stand in their yard")))
 }
 
 async fn whole(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
@@ -104,8 +120,7 @@ async fn form(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
 }
 
 async fn links(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
-    let broken = sqlx::query("PRAGMA foreign_key_check").fetch_all(connection).await?.len();
-    Ok(if broken == 0 { Found::Well } else { Found::Ill(format!("{broken} rows point at rows that are not there")) })
+    Ok(broken_links(connection).await?.map_or(Found::Well, Found::Ill))
 }
 
 async fn bodies(connection: &mut SqliteConnection) -> Result<Found, Wrong> {

@@ -1,8 +1,9 @@
 //! Everything out of a store as JSON, and into an empty one.
 
+use crate::doctor;
 use crate::fault::{Fault, Wrong};
 use crate::migrations::KNOWN;
-use crate::rows::{Cell, Kind, TABLES, Table};
+use crate::rows::{Cell, Cells, Kind, TABLES, Table};
 use crate::store::Store;
 use serde_json::value::RawValue;
 use std::collections::BTreeMap;
@@ -57,6 +58,9 @@ impl Store {
                     add.map_err(|wrong| refused(table, number, wrong))?;
                 }
             }
+            if let Some(what) = doctor::broken_links(&mut writing).await? {
+                return Err(unreadable("the export", what));
+            }
             Ok(writing.commit().await?)
         };
         self.named(import).await
@@ -86,7 +90,7 @@ fn object(table: Table, cells: &[Cell]) -> Result<String, Wrong> {
 }
 
 /// All tables of an export, checked.
-fn tables(from: impl Read) -> Result<Vec<(Table, Vec<Vec<Cell>>)>, Wrong> {
+fn tables(from: impl Read) -> Result<Vec<(Table, Vec<Cells>)>, Wrong> {
     let mut text = String::new();
     let read = from.take(LARGEST + 1).read_to_string(&mut text);
     read.map_err(|error| match error.kind() {
@@ -120,7 +124,7 @@ fn check_schema(schema: Option<Box<RawValue>>) -> Result<(), Wrong> {
     }
 }
 
-fn rows_of(table: Table, rows: &RawValue) -> Result<Vec<Vec<Cell>>, Wrong> {
+fn rows_of(table: Table, rows: &RawValue) -> Result<Vec<Cells>, Wrong> {
     let rows: Vec<Object> =
         serde_json::from_str(rows.get()).map_err(|error| unreadable(table.name, error.to_string()))?;
     let mut read = Vec::new();

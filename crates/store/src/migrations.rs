@@ -71,3 +71,35 @@ async fn apply_step(pool: &SqlitePool, step: Step) -> Result<(), Wrong> {
 async fn has_tables(connection: &mut SqliteConnection, count: &'static str) -> Result<bool, Wrong> {
     Ok(sqlx::query_scalar::<_, i64>(count).fetch_one(connection).await? > 0)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Step, apply_steps, form};
+    use crate::connect;
+    use crate::fault::Wrong;
+
+    const FIRST: Step = Step { number: 1, sql: "CREATE TABLE a (x BIGINT); INSERT INTO a VALUES (7);" };
+    const BROKEN: Step = Step { number: 2, sql: "UPDATE a SET x = 8; CREATE TABLE b (y BIGINT); NO SUCH WORDS;" };
+    const SECOND: Step = Step { number: 2, sql: "UPDATE a SET x = x + 1; CREATE TABLE b (y BIGINT);" };
+
+    #[test]
+    fn a_step_is_taken_once_and_one_that_fails_leaves_no_trace() {
+        tokio::runtime::Builder::new_current_thread().enable_time().build().unwrap().block_on(async {
+            let pool = connect::memory().await.unwrap();
+            let state = async || {
+                let x: i64 = sqlx::query_scalar("SELECT x FROM a").fetch_one(&pool).await.unwrap();
+                (form(&mut *pool.acquire().await.unwrap()).await.unwrap(), x)
+            };
+            apply_steps(&pool, &[FIRST]).await.unwrap();
+            assert_eq!(state().await, (1, 7));
+            assert!(apply_steps(&pool, &[FIRST, BROKEN]).await.is_err());
+            assert_eq!(state().await, (1, 7));
+            for _ in 0..2 {
+                apply_steps(&pool, &[FIRST, SECOND]).await.unwrap();
+                assert_eq!(state().await, (2, 8));
+            }
+            let newer = apply_steps(&pool, &[FIRST]).await.unwrap_err();
+            assert!(matches!(newer, Wrong::Newer { found: 2, known: 1 }));
+        });
+    }
+}

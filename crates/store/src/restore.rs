@@ -2,7 +2,7 @@
 
 use crate::backup;
 use crate::connect::{self, Room};
-use crate::doctor;
+use crate::doctor::{self, Report};
 use crate::fault::{Fault, Wrong};
 use crate::files;
 use crate::migrations;
@@ -18,6 +18,8 @@ use std::path::{self, Path, PathBuf};
 pub struct Restored {
     /// Where the store that was there is now; none if there was none.
     pub kept_aside: Option<PathBuf>,
+    /// On what was restored.
+    pub report: Report,
 }
 
 impl Store {
@@ -31,12 +33,12 @@ impl Store {
         let absolute = |path: &Path| path::absolute(path).map_err(|error| Fault::about(path, error));
         let (from, into) = (absolute(from)?, real(&absolute(into)?));
         let new = files::beside(&into, ".restoring");
-        let fetched = fetch(&from, &new).await.map_err(|wrong| Fault::about(&from, wrong));
-        let placed = match fetched {
-            Ok(()) => place(&new, &into, at).await.map_err(|wrong| Fault::about(&into, wrong)),
-            Err(fault) => Err(fault),
+        let restored = async {
+            let report = fetch(&from, &new).await.map_err(|wrong| Fault::about(&from, wrong))?;
+            let kept_aside = place(&new, &into, at).await.map_err(|wrong| Fault::about(&into, wrong))?;
+            Ok(Restored { kept_aside, report })
         };
-        placed.inspect_err(|_| {
+        restored.await.inspect_err(|_| {
             // The copy is of no use; if it cannot be removed either, that is the same fault.
             let _ = files::remove(&new);
         })
@@ -49,7 +51,7 @@ fn real(path: &Path) -> PathBuf {
 }
 
 /// Copies the backup beside the store, brings it to the newest form and checks it.
-async fn fetch(from: &Path, new: &Path) -> Result<(), Wrong> {
+async fn fetch(from: &Path, new: &Path) -> Result<Report, Wrong> {
     let mut looking = connect::looking(from).await?;
     let copied = async {
         let form = migrations::form(&mut looking).await?;
@@ -68,19 +70,22 @@ async fn fetch(from: &Path, new: &Path) -> Result<(), Wrong> {
     let pool = connect::file(new, Room::Unlimited).await?;
     let checked = async {
         migrations::apply(&pool).await?;
-        doctor::refuse_ill(&doctor::examine(&mut *pool.acquire().await?).await)
+        let checks = doctor::examine(&mut *pool.acquire().await?).await;
+        doctor::refuse_broken(&checks)?;
+        Ok(Report { checks })
     };
     let checked = checked.await;
     pool.close().await;
-    checked?;
-    Ok(files::settle(new)?)
+    files::settle(new)?;
+    checked
 }
 
-async fn place(new: &Path, into: &Path, at: Timestamp) -> Result<Restored, Wrong> {
+/// Puts the copy in the place of the store; gives where that one is now.
+async fn place(new: &Path, into: &Path, at: Timestamp) -> Result<Option<PathBuf>, Wrong> {
     if !into.try_exists()? {
         fs::rename(new, into)?;
         files::settle_folder_of(into)?;
-        return Ok(Restored { kept_aside: None });
+        return Ok(None);
     }
     refuse_in_use(into).await?;
     let aside = free_name(into, at)?;
@@ -92,7 +97,7 @@ async fn place(new: &Path, into: &Path, at: Timestamp) -> Result<Restored, Wrong
     files::remove(&files::beside(into, "-shm"))?;
     fs::rename(new, into)?;
     files::settle_folder_of(into)?;
-    Ok(Restored { kept_aside: Some(aside) })
+    Ok(Some(aside))
 }
 
 /// Takes the store for itself alone, which also brings all that was written into the one file.

@@ -116,6 +116,9 @@ pub(crate) enum Cell {
     Text(String),
 }
 
+/// The values of a row, in the order of the columns.
+pub(crate) type Cells = Vec<Cell>;
+
 /// Cells with the names of their columns.
 struct Row<'a> {
     table: Table,
@@ -124,13 +127,13 @@ struct Row<'a> {
 
 impl Table {
     /// All rows, in an order that is always the same.
-    pub(crate) async fn read(self, reading: &mut SqliteConnection) -> Result<Vec<Vec<Cell>>, Wrong> {
+    pub(crate) async fn read(self, reading: &mut SqliteConnection) -> Result<Vec<Cells>, Wrong> {
         let rows = sqlx::query(self.select).fetch_all(reading).await?;
         rows.iter().map(|row| self.cells(row)).collect()
     }
 
     /// Adds a row.
-    pub(crate) async fn add(self, writing: &mut SqliteConnection, cells: Vec<Cell>) -> Result<(), Wrong> {
+    pub(crate) async fn add(self, writing: &mut SqliteConnection, cells: Cells) -> Result<(), Wrong> {
         let mut insert = sqlx::query(self.insert);
         for cell in cells {
             insert = match cell {
@@ -153,7 +156,7 @@ impl Table {
         (self.check)(&Row { table: self, cells })
     }
 
-    fn cells(self, row: &SqliteRow) -> Result<Vec<Cell>, Wrong> {
+    fn cells(self, row: &SqliteRow) -> Result<Cells, Wrong> {
         let cell = |(name, kind): &(&str, Kind)| -> Result<Cell, Wrong> {
             Ok(match kind {
                 Kind::Whole | Kind::WholeOrNone => {

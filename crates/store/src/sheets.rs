@@ -4,7 +4,7 @@ use crate::body;
 use crate::fault::{Fault, Wrong};
 use crate::notes::{self, Taken, VersionKind};
 use crate::recorded::Recorded;
-use crate::rows::{Cell, TABLES, Table};
+use crate::rows::{Cell, Cells, TABLES, Table};
 use crate::store::{Store, Transaction};
 use snowhum_apiary::{Colony, ColonyId, Note, NoteId};
 use std::collections::{BTreeMap, HashMap};
@@ -72,7 +72,7 @@ async fn names(reading: &mut Transaction) -> Result<HashMap<ColonyId, String>, W
     bodies.iter().map(named).collect()
 }
 
-fn write(file: &Path, table: Table, rows: &[Vec<Cell>], names: &HashMap<ColonyId, String>) -> Result<(), Wrong> {
+fn write(file: &Path, table: Table, rows: &[Cells], names: &HashMap<ColonyId, String>) -> Result<(), Wrong> {
     let with_words = table.name == "note_versions";
     let mut sheet = csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(File::create_new(file)?);
     let head = table.columns.iter().map(|(name, _)| *name).chain(with_words.then_some("words"));

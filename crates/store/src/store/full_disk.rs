@@ -1,5 +1,4 @@
 //! A disk that fills up while notes are written.
-#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 use super::{Room, Store};
 use crate::fault::Wrong;

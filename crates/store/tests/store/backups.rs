@@ -75,8 +75,9 @@ fn a_restored_store_is_as_it_was_at_the_backup_and_the_one_before_is_kept_aside(
         store.backup(&copy).await.unwrap();
         store.put_note(&note(77), now()).await.unwrap();
         store.close().await;
-        let Restored { kept_aside } = Store::restore(&copy, &folder.store(), now()).await.unwrap();
+        let Restored { kept_aside, report } = Store::restore(&copy, &folder.store(), now()).await.unwrap();
         let aside = kept_aside.unwrap();
+        assert!(report.is_well());
         assert_eq!(aside.file_name().unwrap(), "snowhum.db.20260110T120000Z");
         assert_eq!(folder.names(), ["copy", "snowhum.db", "snowhum.db.20260110T120000Z"]);
         let (new, old) = (Store::open(&folder.store()).await.unwrap(), Store::open(&aside).await.unwrap());
@@ -96,7 +97,7 @@ fn a_restore_needs_no_store_to_be_there() {
         let copy = folder.path().join("copy");
         store_with(&folder.store(), 4).await.backup(&copy).await.unwrap();
         let new = folder.path().join("deep/er/new.db");
-        assert_eq!(Store::restore(&copy, &new, now()).await.unwrap(), Restored { kept_aside: None });
+        assert_eq!(Store::restore(&copy, &new, now()).await.unwrap().kept_aside, None);
         assert!(has(&Store::open(&new).await.unwrap(), 3).await);
     });
 }

@@ -103,7 +103,9 @@ fn rows_that_point_nowhere_or_come_twice_are_refused_whole() {
         let mut twice: serde_json::Value = serde_json::from_str(&text).unwrap();
         let hives = twice["hives"].as_array_mut().unwrap();
         hives.push(hives[0].clone());
-        for (json, expected) in [(json, "colonies 1"), (twice, "hives 6")] {
+        let mut astray: serde_json::Value = serde_json::from_str(&text).unwrap();
+        astray["hives"][0]["left_at"] = 1.into();
+        for (json, expected) in [(json, "colonies 1"), (twice, "hives 6"), (astray, "do not stand in their yard")] {
             let store = Store::in_memory().await.unwrap();
             let fault = store.import_json(json.to_string().as_bytes()).await.unwrap_err().to_string();
             assert!(fault.contains(expected), "{expected}: {fault}");

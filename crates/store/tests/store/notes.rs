@@ -120,6 +120,28 @@ fn a_note_nobody_made_cannot_be_withdrawn() {
 }
 
 #[test]
+fn programs_that_make_a_new_store_at_once_all_get_it() {
+    for round in 0..10 {
+        let folder = Folder::new("at-once");
+        run(async {
+            let opening: Vec<_> = (0..4_u128)
+                .map(|n| {
+                    let path = folder.store();
+                    tokio::spawn(async move {
+                        let store = Store::open(&path).await.unwrap();
+                        assert_eq!(store.put_note(&note(n), now()).await.unwrap(), Put::Stored, "round {round}");
+                    })
+                })
+                .collect();
+            for one in opening {
+                one.await.unwrap();
+            }
+            assert!(Store::open(&folder.store()).await.unwrap().doctor().await.unwrap().is_well());
+        });
+    }
+}
+
+#[test]
 fn five_writers_at_once_lose_nothing() {
     let folder = Folder::new("writers");
     run(async {
