@@ -34,7 +34,16 @@ pub(crate) enum Room {
 /// A store in a file, made if it is not there. The path must be absolute, so that no name reads as an address.
 pub(crate) async fn file(path: &Path, room: Room) -> Result<SqlitePool, Wrong> {
     let options = SqliteConnectOptions::new().filename(path).create_if_missing(true);
-    Ok(pool(room).max_connections(CONNECTIONS).connect_with(options).await?)
+    // A pool tries again until its time is up and then cannot say why; this one connection says it at once.
+    let mut first = SqliteConnection::connect_with(&options).await?;
+    match sqlx::raw_sql(PRAGMAS).execute(&mut first).await.map_err(Wrong::from) {
+        // Another program is making the same store; trying again is right.
+        Ok(_) | Err(Wrong::Locked) => {}
+        Err(wrong) => return Err(wrong),
+    }
+    let pool = pool(room).max_connections(CONNECTIONS).connect_with(options).await?;
+    first.close().await?;
+    Ok(pool)
 }
 
 /// A store that is gone when it is closed.

@@ -25,15 +25,16 @@ pub(crate) async fn apply(pool: &SqlitePool) -> Result<(), Wrong> {
 
 /// Form of a store: 0 for an empty file.
 pub(crate) async fn form(connection: &mut SqliteConnection) -> Result<i64, Wrong> {
-    let ours = has_tables(connection, "SELECT COUNT(*) FROM sqlite_master WHERE name = 'snowhum_steps'").await?;
-    if ours {
-        let newest = "SELECT COALESCE(MAX(number), 0) FROM snowhum_steps";
-        return Ok(sqlx::query_scalar(newest).fetch_one(connection).await?);
+    // One statement, since another program may be making the tables.
+    let tables: Vec<String> = sqlx::query_scalar("SELECT name FROM sqlite_master").fetch_all(&mut *connection).await?;
+    if tables.is_empty() {
+        return Ok(0);
     }
-    if has_tables(connection, "SELECT COUNT(*) FROM sqlite_master").await? {
+    if !tables.iter().any(|name| name == "snowhum_steps") {
         return Err(Wrong::OtherProgram);
     }
-    Ok(0)
+    let newest = "SELECT COALESCE(MAX(number), 0) FROM snowhum_steps";
+    Ok(sqlx::query_scalar(newest).fetch_one(connection).await?)
 }
 
 /// Refuses a store of a newer form.
@@ -68,10 +69,6 @@ async fn apply_step(pool: &SqlitePool, step: Step) -> Result<(), Wrong> {
     Ok(writing.commit().await?)
 }
 
-async fn has_tables(connection: &mut SqliteConnection, count: &'static str) -> Result<bool, Wrong> {
-    Ok(sqlx::query_scalar::<_, i64>(count).fetch_one(connection).await? > 0)
-}
-
 #[cfg(test)]
 mod tests {
     use super::{Step, apply_steps, form};
@@ -88,7 +85,7 @@ mod tests {
             let pool = connect::memory().await.unwrap();
             let state = async || {
                 let x: i64 = sqlx::query_scalar("SELECT x FROM a").fetch_one(&pool).await.unwrap();
-                (form(&mut *pool.acquire().await.unwrap()).await.unwrap(), x)
+                (form(&mut pool.acquire().await.unwrap()).await.unwrap(), x)
             };
             apply_steps(&pool, &[FIRST]).await.unwrap();
             assert_eq!(state().await, (1, 7));
