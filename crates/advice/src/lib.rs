@@ -4,6 +4,7 @@ mod actions;
 mod ahead;
 pub mod answer;
 pub mod dead_bees;
+pub mod deadout;
 pub mod finish;
 mod hive;
 pub mod now;

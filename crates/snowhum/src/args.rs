@@ -4,6 +4,7 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use jiff::civil::Date;
 use std::path::PathBuf;
 
+use crate::commands::deadout::DeadoutArguments;
 use crate::commands::feed::FeedArguments;
 use crate::commands::losses::LossesArguments;
 use crate::commands::mites::MitesArguments;
@@ -107,6 +108,11 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum losses --before 8 --dead 1 --queen-failed 1
     Losses(LossesArguments),
+    /// Examine a dead colony: foulbrood first, then the likeliest causes and what can be used again.
+    ///
+    /// Asks at a terminal, or takes signs.
+    /// Example: snowhum deadout --sign small-cluster=yes --sign food-near=yes --sign spotty-brood=fairly-sure
+    Deadout(DeadoutArguments),
     /// The weather the answers stand on.
     #[command(subcommand)]
     Weather(WeatherCommand),

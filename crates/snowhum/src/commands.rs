@@ -2,6 +2,7 @@
 
 mod check;
 mod dead_bees;
+pub(crate) mod deadout;
 mod demo;
 pub(crate) mod feed;
 mod hive;
@@ -38,6 +39,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Feed(question) => feed::run(question, common),
         Command::Weigh(question) => weigh::run(question, common),
         Command::Losses(question) => losses::run(question, common),
+        Command::Deadout(signs) => deadout::run(signs, common),
         Command::Weather(weather) => weather::run(weather, common),
     }
 }

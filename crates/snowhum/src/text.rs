@@ -2,6 +2,7 @@
 
 pub(crate) mod chart;
 pub(crate) mod dead_bees;
+pub(crate) mod deadout;
 pub(crate) mod feed;
 pub(crate) mod hive;
 pub(crate) mod losses;

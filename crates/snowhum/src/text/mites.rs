@@ -27,7 +27,8 @@ fn unit(answer: &MitesAnswer) -> &'static str {
 }
 
 fn alone(answer: &MitesAnswer, one: &ColonyMites) -> String {
-    let mut page = format!("{}, {:.1} {}: {}\n\n", counted(one), one.rate, unit(answer), one.verdict.words());
+    let head = format!("{}, {:.1} {}: {}", counted(one), one.rate, unit(answer), one.verdict.words());
+    let mut page = format!("{}\n\n", wrapped(&head, 0));
     page += &entry(
         "Range",
         &format!(
@@ -79,8 +80,8 @@ fn counted(one: &ColonyMites) -> String {
 
 fn several(answer: &MitesAnswer, yard: &YardMites) -> String {
     let unit = unit(answer);
-    let mut page =
-        format!("Most: {}, {:.1} {unit}. {} colonies sampled\n\n", yard.worst, yard.worst_rate, yard.colonies);
+    let head = format!("Most: {}, {:.1} {unit}. {} colonies sampled", yard.worst, yard.worst_rate, yard.colonies);
+    let mut page = format!("{}\n\n", wrapped(&head, 0));
     let mut sorted: Vec<&ColonyMites> = answer.colonies.iter().collect();
     sorted.sort_by(|a, b| b.rate.total_cmp(&a.rate));
     for one in sorted {

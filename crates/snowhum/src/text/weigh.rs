@@ -10,7 +10,7 @@ pub(crate) fn words(answer: &WeighAnswer, units: System) -> String {
         let [low, likely, high] = [range.p10, range.p50, range.p90].map(|kg| Kilogram::new(kg).show(units, 1));
         format!("{likely} ({low} to {high})")
     };
-    let mut page = format!("{}\n\n", head(answer, units));
+    let mut page = format!("{}\n\n", wrapped(&head(answer, units), 0));
     if let Some(whole) = &answer.whole_kg {
         page += &entry("Whole", &range(whole));
     }

@@ -1,0 +1,214 @@
+//! A dead hive examined: foulbrood first, then the likeliest causes, where to look next, what can be used again.
+
+mod answer;
+mod factor;
+mod look;
+pub mod net;
+mod reuse;
+mod tables;
+
+pub use answer::{CauseChance, DeadoutAnswer, LookNext, Reuse, Stop, ToldSign};
+
+use serde::{Deserialize, Serialize};
+use snowhum_draws::Key;
+
+use crate::statistics::{quantile, rounded};
+use crate::sums::{SumFault, same_name};
+use net::{Evidence, Net};
+use tables::{CAUSE, Tables};
+
+/// Name and number of the answer's form; the number rises when a key changes.
+pub const DEADOUT_SCHEMA: &str = "snowhum.deadout/1";
+
+/// Redrawn tables behind each range.
+const DRAWS: u32 = 1_000;
+/// A chance from which a cause counts beside another.
+const WORTH_SAYING: f64 = 0.15;
+
+/// A sign and what was seen of it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SeenSign {
+    /// The sign's name.
+    pub name: String,
+    /// What was seen.
+    pub seen: Seen,
+}
+
+/// What was seen of a sign.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Seen {
+    /// Surely there.
+    Yes,
+    /// There, fairly sure.
+    FairlyYes,
+    /// Surely not.
+    No,
+    /// Not there, fairly sure.
+    FairlyNo,
+    /// Not looked at, or not to be told.
+    Unseen,
+}
+
+/// A question to the keeper.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Question {
+    /// The sign's name.
+    pub name: String,
+    /// What to ask of the hive.
+    pub ask: String,
+    /// Whether it is one of foulbrood.
+    pub stops: bool,
+}
+
+impl Seen {
+    /// Reads yes, no, unseen, and how sure; `None` for anything else.
+    #[must_use]
+    pub fn read(text: &str) -> Option<Self> {
+        match text.trim().to_ascii_lowercase().as_str() {
+            "yes" | "y" | "sure" | "surely" => Some(Self::Yes),
+            "fairly-yes" | "fairly-sure" | "fairly sure" | "probably" | "f" => Some(Self::FairlyYes),
+            "no" | "n" | "sure-no" => Some(Self::No),
+            "fairly-no" | "probably-not" => Some(Self::FairlyNo),
+            "unseen" | "unsure" | "?" | "" => Some(Self::Unseen),
+            _ => None,
+        }
+    }
+
+    fn is_yes(self) -> bool {
+        matches!(self, Self::Yes | Self::FairlyYes)
+    }
+}
+
+/// Every question, foulbrood first.
+///
+/// # Errors
+/// When the shipped table cannot be read.
+pub fn questions() -> Result<Vec<Question>, SumFault> {
+    let tables = Tables::shipped()?;
+    let stops = tables.stop.sign.into_iter().map(|sign| Question { name: sign.name, ask: sign.ask, stops: true });
+    let others = tables.sign.into_iter().map(|sign| Question { name: sign.name, ask: sign.ask, stops: false });
+    Ok(stops.chain(others).collect())
+}
+
+/// Examines a dead hive by its signs; a sign named twice counts as told last.
+///
+/// # Errors
+/// When a sign is not known, or the signs contradict each other so far that no cause is left.
+pub fn deadout(signs: &[SeenSign], seed: u64) -> Result<DeadoutAnswer, SumFault> {
+    let tables = Tables::shipped()?;
+    let told = understood(signs, &tables)?;
+    let seen_of = |name: &str| told.iter().find(|sign| sign.sign == name).map_or(Seen::Unseen, |sign| sign.seen);
+    let alarms: Vec<String> =
+        tables.stop.sign.iter().filter(|sign| seen_of(&sign.name).is_yes()).map(|sign| sign.name.clone()).collect();
+    if !alarms.is_empty() {
+        return Ok(stopped(alarms, told, &tables));
+    }
+    let net = tables.net()?;
+    let evidence = evidence(&told, &net, &tables);
+    let causes = causes(&net, &evidence, &tables, seed)?;
+    let unseen_brood = tables.stop.sign.iter().any(|sign| seen_of(&sign.name) == Seen::Unseen);
+    Ok(DeadoutAnswer {
+        schema: DEADOUT_SCHEMA.to_owned(),
+        stop: None,
+        brood_first: unseen_brood.then(|| tables.stop.first.clone()),
+        look_next: look::next(&net, &evidence, &causes, &told, &tables),
+        reuse: reuse::of(&causes, &told, unseen_brood, &tables),
+        say: say(&causes, evidence.is_empty(), unseen_brood, &tables),
+        causes,
+        signs: told,
+        sources: sources(),
+    })
+}
+
+fn understood(signs: &[SeenSign], tables: &Tables) -> Result<Vec<ToldSign>, SumFault> {
+    let names = || tables.stop.sign.iter().map(|sign| &sign.name).chain(tables.sign.iter().map(|sign| &sign.name));
+    let mut told: Vec<ToldSign> = Vec::new();
+    for sign in signs {
+        let Some(name) = names().find(|name| same_name(name, &sign.name)) else {
+            let known: Vec<&str> = names().map(String::as_str).collect();
+            return Err(SumFault::Unknown { what: "the sign", name: sign.name.clone(), known: known.join(", ") });
+        };
+        told.retain(|other| other.sign != *name);
+        told.push(ToldSign { sign: name.clone(), seen: sign.seen });
+    }
+    Ok(told)
+}
+
+/// Signs as likelihoods of no and yes.
+fn evidence(told: &[ToldSign], net: &Net, tables: &Tables) -> Vec<Evidence> {
+    let likelihood = |seen: Seen| match seen {
+        Seen::Yes => Some(vec![1.0, tables.sure.value]),
+        Seen::FairlyYes => Some(vec![1.0, tables.fairly_sure.value]),
+        Seen::No => Some(vec![tables.sure.value, 1.0]),
+        Seen::FairlyNo => Some(vec![tables.fairly_sure.value, 1.0]),
+        Seen::Unseen => None,
+    };
+    let one = |sign: &ToldSign| Some(Evidence { variable: net.place(&sign.sign)?, likelihood: likelihood(sign.seen)? });
+    told.iter().filter_map(one).collect()
+}
+
+fn causes(net: &Net, evidence: &[Evidence], tables: &Tables, seed: u64) -> Result<Vec<CauseChance>, SumFault> {
+    let nothing = || SumFault::Contradiction("these signs contradict each other; look again".to_owned());
+    let chances = net.chances(CAUSE, evidence).ok_or_else(nothing)?;
+    let key = Key::new(seed, 0xDEAD_0001);
+    let redrawn = |draw: u32| net.redrawn(key, draw, tables.equivalent_size.value).chances(CAUSE, evidence);
+    let draws: Vec<Vec<f64>> = (0..DRAWS).filter_map(redrawn).collect();
+    let capped = |chance: f64| rounded(chance.min(tables.highest.value), 3);
+    let one = |(at, cause): (usize, &tables::Cause)| {
+        let spread: Vec<f64> = draws.iter().map(|draw| draw[at]).collect();
+        // The point can lie outside the range of redrawn tables where it is near none or all.
+        CauseChance {
+            cause: cause.name.clone(),
+            words: cause.words.clone(),
+            p: capped(chances[at]),
+            low: capped(quantile(&spread, 0.05).min(chances[at])),
+            high: capped(quantile(&spread, 0.95).max(chances[at])),
+        }
+    };
+    let mut causes: Vec<CauseChance> = tables.cause.iter().enumerate().map(one).collect();
+    causes.sort_by(|a, b| b.p.total_cmp(&a.p));
+    Ok(causes)
+}
+
+fn stopped(signs: Vec<String>, told: Vec<ToldSign>, tables: &Tables) -> DeadoutAnswer {
+    DeadoutAnswer {
+        schema: DEADOUT_SCHEMA.to_owned(),
+        reuse: reuse::nothing(&signs),
+        stop: Some(Stop { signs, why: tables.stop.why.clone(), r#do: tables.stop.r#do.clone() }),
+        brood_first: None,
+        causes: Vec::new(),
+        look_next: None,
+        say: Vec::new(),
+        signs: told,
+        sources: vec![
+            "signs of foulbrood: sure when seen, often missed (Milbrath); spores live for decades".to_owned(),
+        ],
+    }
+}
+
+fn say(causes: &[CauseChance], nothing_told: bool, unseen_brood: bool, tables: &Tables) -> Vec<String> {
+    let chance = |name: &str| causes.iter().find(|cause| cause.cause == name).map_or(0.0, |cause| cause.p);
+    let mut say = Vec::new();
+    if nothing_told {
+        say.push(
+            "No sign is told yet: this is only what dead hives of small keepers in the north usually are.".to_owned(),
+        );
+    }
+    if !unseen_brood {
+        say.push(tables.stop.clean.clone());
+    }
+    if chance("mites") >= WORTH_SAYING && chance("small") + chance("isolation") >= WORTH_SAYING {
+        let words = "Mites in autumn leave a small cluster, which then dies of cold or beside its food: both can be true, and what began it is what to mend.";
+        say.push(words.to_owned());
+    }
+    say.push("Close the hive today, so that it is not robbed.".to_owned());
+    say
+}
+
+fn sources() -> Vec<String> {
+    vec![
+        "which sign goes with which cause: Milbrath 2016 (Michigan State University Extension), Caron 2018 (Bee Culture)".to_owned(),
+        "how often: judgement, each table worth 10 hives; ranges are what it could be if others had filled it in".to_owned(),
+    ]
+}

@@ -1,0 +1,87 @@
+//! The answer to a dead hive.
+
+use serde::{Deserialize, Serialize};
+
+/// The answer.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DeadoutAnswer {
+    /// [`super::DEADOUT_SCHEMA`].
+    pub schema: String,
+    /// Signs of foulbrood: all else waits.
+    pub stop: Option<Stop>,
+    /// What to look at before anything else, while a sign of foulbrood is unseen.
+    pub brood_first: Option<String>,
+    /// Causes, likeliest first; none under a stop.
+    pub causes: Vec<CauseChance>,
+    /// The sign that would best part the two likeliest causes.
+    pub look_next: Option<LookNext>,
+    /// What can be used again.
+    pub reuse: Reuse,
+    /// What to make of it.
+    pub say: Vec<String>,
+    /// What was told, as it was understood.
+    pub signs: Vec<ToldSign>,
+    /// Where it comes from.
+    pub sources: Vec<String>,
+}
+
+/// Foulbrood may be in it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Stop {
+    /// The signs seen.
+    pub signs: Vec<String>,
+    /// Why to stop.
+    pub why: String,
+    /// What to do.
+    pub r#do: String,
+}
+
+/// A cause and how likely it is.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct CauseChance {
+    /// Its short name.
+    pub cause: String,
+    /// In words.
+    pub words: String,
+    /// Chance, never above 0.95.
+    pub p: f64,
+    /// One in twenty below, over what the tables could be.
+    pub low: f64,
+    /// One in twenty above.
+    pub high: f64,
+}
+
+/// Where to look next.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct LookNext {
+    /// The sign.
+    pub sign: String,
+    /// What to ask of the hive.
+    pub ask: String,
+    /// The two causes it parts.
+    pub between: [String; 2],
+    /// The one that a yes points to.
+    pub yes_points_to: String,
+}
+
+/// What can be used again.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Reuse {
+    /// Comb.
+    pub comb: String,
+    /// Food for bees.
+    pub stores: String,
+    /// Causes and signs the rule comes from.
+    pub because: Vec<String>,
+    /// Food for people.
+    pub people: String,
+}
+
+/// A sign as it was understood.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ToldSign {
+    /// The sign.
+    pub sign: String,
+    /// What was seen.
+    pub seen: super::Seen,
+}

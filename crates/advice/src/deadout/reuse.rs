@@ -1,0 +1,51 @@
+//! What of a dead hive can be used again: the strictest rule of the causes that may be, and of what was seen.
+
+use super::tables::{Cause, Tables};
+use super::{CauseChance, Reuse, ToldSign};
+
+/// A cause this likely rules what is used again.
+const MAY_BE: f64 = 0.10;
+
+pub(super) fn of(causes: &[CauseChance], told: &[ToldSign], unseen_brood: bool, tables: &Tables) -> Reuse {
+    let likely = causes.iter().filter(|cause| cause.p >= MAY_BE).map(|cause| cause.cause.as_str());
+    let seen = tables
+        .sign
+        .iter()
+        .filter(|sign| told.iter().any(|told| told.sign == sign.name && told.seen.is_yes()))
+        .filter_map(|sign| sign.reuse_as.as_deref());
+    let rules: Vec<&Cause> =
+        likely.chain(seen).filter_map(|name| tables.cause.iter().find(|cause| cause.name == name)).collect();
+    let Some(strictest) = rules.iter().map(|cause| cause.strictness).max() else { return nothing(&[]) };
+    let mut ruling: Vec<&Cause> = Vec::new();
+    for cause in rules.into_iter().filter(|cause| cause.strictness == strictest) {
+        if !ruling.iter().any(|other| other.name == cause.name) {
+            ruling.push(cause);
+        }
+    }
+    let joined = |words: fn(&Cause) -> &str| {
+        let mut all: Vec<&str> = ruling.iter().map(|cause| words(cause)).collect();
+        all.dedup();
+        let text = all.join("; ");
+        if unseen_brood { format!("only once the brood has been looked at: {text}") } else { text }
+    };
+    Reuse {
+        comb: joined(|cause| &cause.comb),
+        stores: joined(|cause| &cause.stores),
+        because: ruling.iter().map(|cause| cause.name.clone()).collect(),
+        people: people(),
+    }
+}
+
+/// Foulbrood: nothing leaves the hive.
+pub(super) fn nothing(signs: &[String]) -> Reuse {
+    Reuse {
+        comb: "no: nothing leaves the hive until the inspector has seen it".to_owned(),
+        stores: "no: not to bees".to_owned(),
+        because: signs.to_vec(),
+        people: people(),
+    }
+}
+
+fn people() -> String {
+    "Not for sale and not for people: honey of brood boxes that were fed or treated.".to_owned()
+}
