@@ -105,8 +105,11 @@ fn notes_are_given_up_to_a_time_and_in_order() {
         let expected: Vec<_> = yard.notes.iter().filter(|note| note.at <= middle).cloned().collect();
         assert!(!expected.is_empty() && expected.len() < yard.notes.len());
         assert_eq!(store.notes(yard.id, middle).await.unwrap(), expected);
-        let before = middle - SignedDuration::from_nanos(1);
-        assert!(store.notes(yard.id, before).await.unwrap().len() < expected.len(), "to the nanosecond");
+        let mut late = note_of(yard.colonies[0].id, 1, "half a millisecond later");
+        late.at = middle + SignedDuration::from_micros(500);
+        store.put_note(&late, now()).await.unwrap();
+        assert_eq!(store.notes(yard.id, middle).await.unwrap(), expected, "the time counts beyond the millisecond");
+        assert!(store.notes(yard.id, late.at).await.unwrap().contains(&late));
     });
 }
 

@@ -90,6 +90,18 @@ fn a_store_held_by_another_program_says_so() {
 }
 
 #[test]
+fn a_backup_that_cannot_be_written_names_its_place() {
+    let folder = Folder::new("nowhere");
+    run(async {
+        let store = Store::open(&folder.store()).await.unwrap();
+        let to = folder.path().join("missing/copy");
+        let fault = store.backup(&to).await.unwrap_err();
+        assert!(matches!(fault.wrong, Wrong::Disk { .. }), "{fault}");
+        assert_eq!(fault.place, to.display().to_string());
+    });
+}
+
+#[test]
 fn the_doctor_finds_each_kind_of_illness() {
     let folder = Folder::new("doctor");
     run(async {
