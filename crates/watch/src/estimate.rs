@@ -11,7 +11,7 @@ use snowhum_apiary::Hive;
 use snowhum_draws::Key;
 use snowhum_winter::{Members, Record, Settings, WarmWall};
 
-use crate::flock::{Flock, Kept};
+use crate::flock::{Flock, Kept, Living};
 use crate::litter::Litter;
 use crate::own::Priors;
 use crate::remains::Remains;
@@ -136,6 +136,16 @@ impl Estimate {
         self.showing.empty.step_to(scene.yard, beside, hour);
         self.showing.hour = members.hour();
         (self.showing.hour > before).then_some(if closed { Step::Day } else { Step::Hours })
+    }
+
+    /// The living particles, one after the other.
+    pub fn living(&self) -> impl Iterator<Item = Living> + '_ {
+        self.strata.alive_mass.iter().enumerate().map(|(m, mass)| self.strata.alive.living(m, *mass))
+    }
+
+    /// The dead particles: hour of the end, and mass.
+    pub fn dead(&self) -> impl Iterator<Item = (usize, f64)> + '_ {
+        self.strata.dead.iter().map(|(remains, mass)| (remains.hour, *mass))
     }
 
     /// What every particle shows at this hour, and its chance: what an expectation is made of.

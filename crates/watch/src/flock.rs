@@ -10,6 +10,9 @@ use crate::view::Own;
 /// Numbers a living particle learns: those of the model's member and those of keeper and hive.
 pub(crate) const LEARNS: usize = LEARNED + 4;
 
+/// Where the hazard of winter bees stands among the numbers of the model's member.
+const WINTER_HAZARD: usize = 5;
+
 /// What the watch keeps of one living particle.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct Kept {
@@ -48,7 +51,28 @@ impl Population for Flock {
     }
 }
 
+/// One living particle, as a test or a report looks at it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Living {
+    /// Its mass.
+    pub mass: f64,
+    /// Grown bees.
+    pub bees: f64,
+    /// All food, kg.
+    pub stores_kg: f64,
+    /// Deaths a bee and day at emergence.
+    pub winter_hazard: f64,
+}
+
 impl Flock {
+    /// Particle `m` of this mass.
+    #[must_use]
+    pub(crate) fn living(&self, m: usize, mass: f64) -> Living {
+        let member = self.members.member(m);
+        let winter_hazard = self.members.learned(m)[WINTER_HAZARD].exp();
+        Living { mass, bees: member.bees, stores_kg: member.stores_kg, winter_hazard }
+    }
+
     /// All numbers that particle `m` learns, on scales on which a bell curve does them no wrong.
     #[must_use]
     pub(crate) fn learned(&self, m: usize) -> [f64; LEARNS] {

@@ -26,6 +26,7 @@ mod watching;
 mod weights;
 
 pub use estimate::{Estimate, Sizes};
+pub use flock::Living;
 pub use law::{Answer, Law};
 pub use log::{Visit, visits};
 pub use outlook::Outlook;
@@ -33,6 +34,6 @@ pub use own::tare_kg;
 pub use parameters::Parameters;
 pub use scene::Scene;
 pub use standing::{Standing, weighted_range};
-pub use twin::Twin;
+pub use twin::{Twin, TwinState};
 pub use view::{Conditions, Life, Own, View};
 pub use watching::{Moved, Watching};

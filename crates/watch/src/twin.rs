@@ -8,6 +8,7 @@ use snowhum_draws::Key;
 use snowhum_winter::{Cause, Member};
 
 use crate::estimate::{DayOut, Estimate, Sizes, Step};
+use crate::flock::Living;
 use crate::remains::Remains;
 use crate::scene::Scene;
 use crate::signs;
@@ -32,6 +33,15 @@ pub struct Twin {
 }
 
 /// How a twin stands.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TwinState {
+    /// Its colony; of one that has ended only what does not change with time.
+    pub living: Living,
+    /// Hour and cause of its end.
+    pub ended: Option<(usize, Cause)>,
+}
+
+/// What became of a twin.
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Fate {
     Queenright,
@@ -109,13 +119,14 @@ impl Twin {
         }
     }
 
-    /// Hour and cause of the end of twin `m`, if it has ended.
+    /// How twin `m` stands.
     #[must_use]
-    pub fn ended(&self, m: usize) -> Option<(usize, Cause)> {
-        match &self.fates[m] {
+    pub fn state(&self, m: usize) -> TwinState {
+        let ended = match &self.fates[m] {
             Fate::Dead(remains) => Some((remains.hour, remains.cause)),
             Fate::Queenright | Fate::Queenless => None,
-        }
+        };
+        TwinState { living: self.of.strata.alive.living(m, 1.0), ended }
     }
 }
 

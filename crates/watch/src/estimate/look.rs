@@ -55,11 +55,17 @@ impl Rejuvenation<'_> {
 }
 
 impl Estimate {
+    /// Weighs all particles by signs seen together; what was looked at is old from now on.
+    pub fn look(&mut self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
+        let weighed = self.weigh(scene, day, seen);
+        self.looked(seen);
+        weighed
+    }
+
     /// Weighs all particles by a visit's signs at this hour, carries on those that fit, then does what was done.
     pub fn visit(&mut self, scene: &Scene<'_>, visit: &Visit) -> Weighed {
         let day = scene.conditions(visit.hour, &visit.conditions);
-        let weighed = self.weigh(scene, &day, &visit.signs);
-        self.looked(&visit.signs);
+        let weighed = self.look(scene, &day, &visit.signs);
         for act in &visit.acts {
             self.act(scene, act);
         }
