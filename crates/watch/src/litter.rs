@@ -22,13 +22,17 @@ pub(crate) struct LitterDay {
     pub carried: bool,
     /// Depth of fresh snow, m.
     pub fresh_snow_m: f64,
+    /// Mean outdoor air, °C.
+    pub air_c: f64,
 }
 
 /// How litter moves (no published share of outside to floor was found: judgement, all of it).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct LitterLaw {
-    /// Share of the day's dead that leave the hive by themselves on a day without flight and lie before it.
+    /// Share of the day's dead that leave the hive by themselves on a day at 0 °C without flight and lie before it.
     pub fall_out: f64,
+    /// Mean air of a day, °C, at and below which none does.
+    pub fall_out_none_c: f64,
     /// Share of the day's dead that are lost in the air on a day of flight and lie nowhere near.
     pub lost_afield: f64,
     /// Share of the floor's dead carried out on a whole day of flight.
@@ -51,7 +55,8 @@ impl Litter {
         if !day.carried {
             return;
         }
-        let out = law.fall_out * day.died;
+        let mild = ((day.air_c - law.fall_out_none_c) / -law.fall_out_none_c).clamp(0.0, 1.0);
+        let out = mild * law.fall_out * day.died;
         let afield = flown * law.lost_afield * day.died;
         let carried = flown * law.carried_out * self.floor;
         self.floor += day.died - out - afield - carried;
@@ -77,6 +82,7 @@ mod tests {
 
     const LAW: LitterLaw = LitterLaw {
         fall_out: 0.1,
+        fall_out_none_c: -15.0,
         lost_afield: 0.3,
         carried_out: 0.4,
         dropped_near: 1.0,
@@ -86,7 +92,7 @@ mod tests {
     };
 
     fn cold() -> LitterDay {
-        LitterDay { died: 50.0, flight_hours: 0.0, carried: true, fresh_snow_m: 0.0 }
+        LitterDay { died: 50.0, flight_hours: 0.0, carried: true, fresh_snow_m: 0.0, air_c: 0.0 }
     }
 
     #[test]
@@ -115,7 +121,8 @@ mod tests {
     fn the_dead_carry_nobody_out() {
         let mut litter = Litter { floor: 3_000.0, outside: 20.0 };
         for _ in 0..30 {
-            litter.day(&LAW, &LitterDay { flight_hours: 5.0, carried: false, died: 0.0, fresh_snow_m: 0.0 });
+            litter
+                .day(&LAW, &LitterDay { flight_hours: 5.0, carried: false, died: 0.0, fresh_snow_m: 0.0, air_c: 5.0 });
         }
         assert_eq!(litter.floor, 3_000.0);
         assert!(litter.outside < 1.0);

@@ -24,7 +24,7 @@ parameters! {
     heft_spread heft_light heft_heavy drones_from_day drones_until_day drones_in_season drones_queenright
     drones_queenless drones_stray dead_queen_queenright dead_queen_queenless dead_queen_stray larvae_thrown larvae_stray
     wings_seen wings_stray bird_at_living bird_at_dead mouse_at_living mouse_at_dead damage_at_living damage_at_dead
-    smell_stray smell_seen smell_at smell_width smell_days seen_dead seen_dead_wrongly fall_out lost_afield carried_out
+    smell_stray smell_seen smell_at smell_width smell_days seen_dead seen_dead_wrongly fall_out fall_out_none lost_afield carried_out
     dropped_near whole_flight_hours litter_gone_days litter_hidden brood_cost robbed_an_hour robbers_find_after side_share seen_share ear_spread
 }
 
@@ -41,6 +41,7 @@ impl Parameters {
     pub(crate) fn litter(&self) -> LitterLaw {
         LitterLaw {
             fall_out: self.fall_out.value,
+            fall_out_none_c: self.fall_out_none.value,
             lost_afield: self.lost_afield.value,
             carried_out: self.carried_out.value,
             dropped_near: self.dropped_near.value,

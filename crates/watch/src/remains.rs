@@ -44,10 +44,10 @@ impl Remains {
     }
 
     /// A day passes.
-    pub(crate) fn day(&mut self, law: &DeadLaw, litter: &LitterLaw, hour: usize, flight_hours: f64, fresh_snow_m: f64) {
-        self.litter.day(litter, &LitterDay { died: 0.0, flight_hours, carried: false, fresh_snow_m });
+    pub(crate) fn day(&mut self, law: &DeadLaw, litter: &LitterLaw, hour: usize, day: &LitterDay) {
+        self.litter.day(litter, &LitterDay { died: 0.0, carried: false, ..*day });
         if self.days(hour) > law.found_after_days {
-            self.stores_kg *= (-law.robbed_an_hour * flight_hours).exp();
+            self.stores_kg *= (-law.robbed_an_hour * day.flight_hours).exp();
         }
     }
 }

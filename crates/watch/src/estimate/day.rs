@@ -39,7 +39,7 @@ impl Estimate {
                     died: member.died,
                     flight_hours: member.flight_hours,
                     carried: true,
-                    fresh_snow_m: today.fresh_snow(flock.members.path(m)),
+                    ..today.on(flock.members.path(m))
                 },
             );
             kept.rime_hours = (kept.rime_hours + member.rime_hours).min(THICKEST_RIME_HOURS);
@@ -68,8 +68,8 @@ impl Estimate {
     /// The day passes over a dead hive.
     pub(crate) fn age_remains(&self, today: &DayOut, remains: &mut Remains) {
         let flight_hours = self.showing.empty_on(remains.path).flight_hours;
-        let fresh_snow_m = today.fresh_snow(remains.path);
-        remains.day(&today.dead_hive, &today.litter, self.showing.hour, flight_hours, fresh_snow_m);
+        let day = LitterDay { flight_hours, ..today.on(remains.path) };
+        remains.day(&today.dead_hive, &today.litter, self.showing.hour, &day);
     }
 
     /// Turns lost mass into dead particles, drawn in proportion to it.
@@ -119,7 +119,8 @@ pub(crate) struct DayOut {
     litter: LitterLaw,
     dead_hive: DeadLaw,
     brood_cost: f64,
-    snow_m: Vec<f64>,
+    /// Fresh snow, m, and mean air, °C, path by path.
+    paths: Vec<(f64, f64)>,
 }
 
 impl DayOut {
@@ -130,15 +131,22 @@ impl DayOut {
             |hour: usize, path: usize| environment.outside(hour, path).map_or(0.0, |outside| outside.snow.get());
         let fallen =
             |path: usize| (depth(hour.saturating_sub(1), path) - depth(hour.saturating_sub(24), path)).max(0.0);
+        let air = |path: usize| {
+            let hours = (hour.saturating_sub(24)..hour).step_by(3);
+            let sum: f64 = hours.filter_map(|hour| environment.outside(hour, path)).map(|o| o.air.celsius()).sum();
+            sum / 8.0
+        };
         Self {
             litter: scene.parameters.litter(),
             dead_hive: scene.parameters.dead_hive(),
             brood_cost: scene.parameters.brood_cost.value,
-            snow_m: (0..environment.paths()).map(fallen).collect(),
+            paths: (0..environment.paths()).map(|path| (fallen(path), air(path))).collect(),
         }
     }
 
-    fn fresh_snow(&self, path: usize) -> f64 {
-        self.snow_m.get(path).copied().unwrap_or(0.0)
+    /// The day on a weather path, before anybody died or flew.
+    fn on(&self, path: usize) -> LitterDay {
+        let (fresh_snow_m, air_c) = self.paths.get(path).copied().unwrap_or((0.0, 0.0));
+        LitterDay { died: 0.0, flight_hours: 0.0, carried: false, fresh_snow_m, air_c }
     }
 }

@@ -74,6 +74,10 @@ impl Estimate {
 
     /// Weighs all particles by signs seen together. A sharp look is taken in steps, so that it leaves particles enough.
     pub fn weigh(&mut self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
+        if seen.is_empty() {
+            let evidence = Evidence { log_evidence: 0.0, unexplained: false };
+            return Weighed { evidence, taken: Taken::AtOnce };
+        }
         let look = Look { scene, day, seen };
         let rejuvenation = Rejuvenation { scene, key: self.key, known: self.showing.hour <= scene.known_hours };
         let (key, showing, first) = (self.key, &self.showing, self.renewals);

@@ -1,8 +1,10 @@
 //! An invented yard of one colony in a cold winter, with its weather known or not.
 
+pub(crate) mod runs;
+
 use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
-use snowhum_apiary::{Colony, DeadCount, DeadPlace, Listening, Mites, Seen, Sign, UpperHoleSign, Weighing};
+use snowhum_apiary::{Colony, Mites};
 use snowhum_testkit::{Dress, colony, langstroth, place};
 use snowhum_units::{Fraction, Kilogram, Range};
 use snowhum_watch::{Parameters, Scene};
@@ -64,19 +66,4 @@ impl World {
         let start = TimeZone::UTC.to_ambiguous_timestamp(FIRST_DAY.at(0, 0, 0, 0)).compatible().unwrap();
         Scene { yard, start, known_hours, parameters: &self.signs, seed }
     }
-}
-
-/// What a keeper looks for on a winter round.
-pub(crate) fn round() -> Vec<Sign> {
-    vec![
-        Sign::DeadBees { count: DeadCount::Counted(0), place: DeadPlace::Snow },
-        Sign::UpperHole(UpperHoleSign::Dry),
-        Sign::Hum { heard: Seen::No, how: Listening::Ear },
-    ]
-}
-
-/// A weighing of the stores.
-pub(crate) fn weighing() -> Sign {
-    let mass_kg = Kilogram::new(8.0);
-    Sign::Weight(Weighing::Stores { mass_kg, plus_minus_kg: Kilogram::new(2.0) })
 }
