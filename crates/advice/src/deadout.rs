@@ -114,7 +114,7 @@ pub fn deadout(signs: &[SeenSign], seed: u64) -> Result<DeadoutAnswer, SumFault>
         brood_first: unseen_brood.then(|| tables.stop.first.clone()),
         look_next: look::next(&net, &evidence, &causes, &told, &tables),
         reuse: reuse::of(&causes, &told, unseen_brood, &tables),
-        say: say(&causes, evidence.is_empty(), unseen_brood, &tables),
+        say: say(&causes, &told, unseen_brood, &tables),
         causes,
         signs: told,
         sources: sources(),
@@ -187,13 +187,17 @@ fn stopped(signs: Vec<String>, told: Vec<ToldSign>, tables: &Tables) -> DeadoutA
     }
 }
 
-fn say(causes: &[CauseChance], nothing_told: bool, unseen_brood: bool, tables: &Tables) -> Vec<String> {
+fn say(causes: &[CauseChance], told: &[ToldSign], unseen_brood: bool, tables: &Tables) -> Vec<String> {
     let chance = |name: &str| causes.iter().find(|cause| cause.cause == name).map_or(0.0, |cause| cause.p);
     let mut say = Vec::new();
-    if nothing_told {
+    let is_yes = |name: &str| told.iter().any(|sign| sign.sign == name && sign.seen.is_yes());
+    if told.iter().all(|sign| sign.seen == Seen::Unseen) {
         say.push(
             "No sign is told yet: this is only what dead hives of small keepers in the north usually are.".to_owned(),
         );
+    }
+    if is_yes("no-food") && is_yes("food-near") {
+        say.push("No food anywhere and food near the cluster cannot both be: look again.".to_owned());
     }
     if !unseen_brood {
         say.push(tables.stop.clean.clone());

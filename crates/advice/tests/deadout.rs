@@ -360,6 +360,18 @@ fn unseen_tells_nothing_and_fairly_sure_less_than_sure() {
 }
 
 #[test]
+fn signs_that_contradict_each_other_are_said_to() {
+    let answer = examined(&[("no-food", Seen::Yes), ("food-near", Seen::Yes)]);
+    assert!(answer.say.iter().any(|say| say.contains("cannot both be")));
+}
+
+#[test]
+fn mites_and_a_small_cluster_are_told_as_a_chain() {
+    let answer = examined(&[("small-cluster", Seen::Yes), ("long-cold", Seen::Yes)]);
+    assert!(answer.say.iter().any(|say| say.contains("what began it")));
+}
+
+#[test]
 fn the_next_look_parts_the_two_likeliest() {
     let answer = examined(&[("small-cluster", Seen::Yes), ("food-near", Seen::Yes)]);
     let next = answer.look_next.unwrap();

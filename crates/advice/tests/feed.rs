@@ -20,6 +20,7 @@ fn short(kg: f64) -> FeedQuestion {
         as_of: None,
         syrup_by: None,
         feeder: None,
+        hive: "Langstroth, 10 frames".to_owned(),
         hive_box: box_named(standard_named("Langstroth 10").unwrap(), "deep").unwrap(),
         slab: None,
     }

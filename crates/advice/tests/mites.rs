@@ -85,6 +85,28 @@ fn shares_have_the_intervals_of_statsmodels() {
     assert_eq!(wilson(0, 0), None);
 }
 
+/// Chance of `k` or more of `n` at share `p`, summed term by term.
+fn at_least(k: u32, n: u32, p: f64) -> f64 {
+    let mut ln_term = f64::from(n) * (1.0 - p).ln();
+    let mut below = 0.0;
+    for i in 0..k {
+        below += ln_term.exp();
+        ln_term += (f64::from(n - i) / f64::from(i + 1) * p / (1.0 - p)).ln();
+    }
+    1.0 - below
+}
+
+#[test]
+fn the_exact_interval_leaves_two_and_a_half_percent_on_either_side() {
+    for n in [1, 2, 7, 30, 300, 2_000, 10_000] {
+        for k in [1, 2, 5, 29, 250, 1_500].into_iter().filter(|k| *k < n) {
+            let share = clopper_pearson(k, n).unwrap();
+            near(at_least(k, n, share.low), 0.025, 1e-8);
+            near(at_least(k + 1, n, share.high), 0.975, 1e-8);
+        }
+    }
+}
+
 #[test]
 fn counts_have_garwoods_interval() {
     // SciPy chi-squared quantiles, a mean of 300 bees.
@@ -244,6 +266,7 @@ fn after_the_winter_bees_are_raised_a_treatment_is_for_the_neighbours() {
 fn a_sample_that_cannot_be_is_refused() {
     assert!(matches!(mites(&one(3, Counted::Wash { bees: 0 })), Err(SumFault::OutOfRange { .. })));
     assert!(matches!(mites(&one(3, Counted::Board { days: 0.0 })), Err(SumFault::OutOfRange { .. })));
+    assert!(matches!(mites(&one(u32::MAX, Counted::Board { days: 1.0 })), Err(SumFault::OutOfRange { .. })));
     assert!(matches!(mites(&one(300_000, Counted::Wash { bees: 300 })), Err(SumFault::Contradiction(_))));
     let nothing = MitesQuestion { samples: Vec::new(), region: None, month: None };
     assert!(mites(&nothing).is_err());

@@ -56,7 +56,7 @@ impl Hive {
 const HIVE: Hive = Hive { weight_kg: 42.0, width_m: 0.5, inset_m: 0.0, lift_m: 0.0, height_m: 0.3, off_m: 0.0 };
 
 fn asked(way: Way, tare: Tare) -> Result<WeighAnswer, SumFault> {
-    weigh(&WeighQuestion { way, tare, bees: None, other: Kilogram::ZERO })
+    weigh(&WeighQuestion { way, tare, bees: None, hive: None, other: Kilogram::ZERO })
 }
 
 fn parts(sizes: &[&str]) -> Tare {
@@ -135,6 +135,7 @@ fn food_is_what_is_left_of_the_whole() {
         way: Way::Scale(Kilogram::new(45.0)),
         tare: Tare::Own(Kilogram::new(25.0)),
         bees: Some(20_000.0),
+        hive: None,
         other: Kilogram::new(1.0),
     });
     near(known.unwrap().stores_kg.unwrap().p50, 45.0 - 25.0 - 1.0 - 20_000.0 * 1.13e-4, 0.051);

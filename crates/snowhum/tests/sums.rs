@@ -88,6 +88,8 @@ fn mites_promises_its_keys() {
         assert!(colony[key]["low"].as_f64().unwrap() < colony[key]["high"].as_f64().unwrap(), "{key}");
     }
     assert_eq!(colony["clean_sample_misses"].as_array().unwrap().len(), 3);
+    let boards = ["mites", "--method", "board", "--sample", "Alder=12/3", "--sample", "Birch=80/4"];
+    assert_eq!(json(&boards)["yard"]["worst"], "Birch");
     assert_eq!(json(YARD)["yard"]["worst"], "Larch");
     assert!(words(YARD).starts_with("Most: Larch"));
     assert!(words(MITES).contains("label and the law"));

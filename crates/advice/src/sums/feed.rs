@@ -33,6 +33,8 @@ pub struct FeedQuestion {
     pub syrup_by: Option<Date>,
     /// What a feeder holds.
     pub feeder: Option<CubicMetre>,
+    /// Name of the hive.
+    pub hive: String,
     /// The box the feed lies on, and whose combs are counted.
     pub hive_box: HiveBox,
     /// Thickness of a slab.
@@ -87,6 +89,7 @@ pub fn feed(question: &FeedQuestion) -> Result<FeedAnswer, SumFault> {
     Ok(FeedAnswer {
         schema: FEED_SCHEMA.to_owned(),
         season: question.season,
+        hive: question.hive.clone(),
         short_kg: rounded(question.short.get(), 2),
         sugar_kg: sugar_range(question.short, sugar, &figures),
         days_left: days,
@@ -145,7 +148,7 @@ fn syrup_says(season: Season, days: Option<i64>) -> &'static str {
         }
         (Season::Winter, _) => "No syrup in winter: clustered bees neither reach nor ripen it, and it chills them.",
         (Season::Spring, _) => {
-            "Syrup only once days stay above 10 °C; 1:1 is taken as a flow, so feed no more than is short."
+            "Syrup only once days stay above 10 °C (50 °F); 1:1 is taken as a flow, so feed no more than is short."
         }
     }
 }

@@ -126,6 +126,7 @@ fn colony(sample: &Sample, line: &Line, figures: &Figures) -> Result<ColonyMites
         }
         Counted::Board { days } => {
             within("days of the board", days, 0.2, 60.0)?;
+            within("mites on the board", f64::from(sample.found), 0.0, 100_000.0)?;
             Ok(of_board(sample, days, line, figures))
         }
     }

@@ -34,6 +34,8 @@ pub struct WeighQuestion {
     pub tare: Tare,
     /// Bees, if known.
     pub bees: Option<f64>,
+    /// Name of the hive whose combs are counted or whose parts are reckoned.
+    pub hive: Option<String>,
     /// Snow, feeder, wrap and whatever else was on the scale.
     pub other: Kilogram,
 }
@@ -172,6 +174,7 @@ fn empty(question: &WeighQuestion, figures: &Figures) -> WeighAnswer {
         tare_kg: None,
         tare_parts: Vec::new(),
         bees_kg: None,
+        hive: question.hive.clone(),
         other_kg: rounded(question.other.get(), 1),
         stores_kg: None,
         trend: None,
@@ -208,8 +211,15 @@ fn two_sided(lifted: &TwoSided, figures: &Figures) -> Result<Weight, SumFault> {
 
 fn told(lifted: &TwoSided, whole: Weight) -> Lifted {
     let sum_kg = (lifted.left + lifted.right).get();
-    let off_m = lifted.off_centre().map_or(0.0, Metre::get);
-    Lifted { sum_kg: rounded(sum_kg, 1), factor: rounded(whole.kg / sum_kg, 3), off_centre_mm: rounded(off_m * 1e3, 0) }
+    let millimetres = |length: Metre| rounded(length.get() * 1e3, 0);
+    Lifted {
+        sum_kg: rounded(sum_kg, 1),
+        factor: rounded(whole.kg / sum_kg, 3),
+        off_centre_mm: millimetres(lifted.off_centre().unwrap_or(Metre::ZERO)),
+        inset_mm: millimetres(lifted.inset),
+        lift_mm: millimetres(lifted.lift),
+        centre_height_mm: millimetres(lifted.centre_height),
+    }
 }
 
 /// Takes hive, bees and other weight off the whole.

@@ -66,6 +66,7 @@ pub(crate) fn run(arguments: &FeedArguments, common: &Common) -> anyhow::Result<
         as_of: arguments.as_of,
         syrup_by: arguments.syrup_by,
         feeder: arguments.feeder.as_deref().map(|text| with_unit::<CubicMetre>("--feeder", text, "L")).transpose()?,
+        hive: standard.name.clone(),
         hive_box: hive_box.map_err(sum::fault)?,
         slab: arguments.slab.as_deref().map(|text| with_unit::<Metre>("--slab", text, "cm")).transpose()?,
     };

@@ -20,7 +20,7 @@ pub(crate) struct MitesArguments {
     #[arg(long, value_enum, default_value_t = Method::Wash)]
     method: Method,
     /// Days a board lay under the hive.
-    #[arg(long, value_name = "D", required_if_eq("method", "board"), value_parser = days)]
+    #[arg(long, value_name = "D", value_parser = days)]
     days: Option<f64>,
     /// Several colonies: NAME=MITES/BEES, or NAME=MITES/DAYS with a board.
     #[arg(long, value_name = "SAMPLE", conflicts_with = "found")]
@@ -49,19 +49,20 @@ pub(crate) fn run(arguments: &MitesArguments, common: &Common) -> anyhow::Result
         arguments.sample.iter().map(|text| named(text, arguments)).collect::<anyhow::Result<_>>()?;
     if let Some(found) = arguments.found {
         let colony = "the colony".to_owned();
-        samples.push(Sample { colony, found, by: counted(arguments, arguments.bees, arguments.days) });
+        samples.push(Sample { colony, found, by: counted(arguments, arguments.bees, arguments.days)? });
     }
     let question = MitesQuestion { samples, region: arguments.region.clone(), month: arguments.month };
     let answer = mites(&question).map_err(sum::fault)?;
     sum::say(&answer, common, text::mites::words)
 }
 
-fn counted(arguments: &MitesArguments, bees: u32, days: Option<f64>) -> Counted {
-    match arguments.method {
+fn counted(arguments: &MitesArguments, bees: u32, days: Option<f64>) -> anyhow::Result<Counted> {
+    let missing = || exit::input("a board is read a day: give --days, how long it lay there");
+    Ok(match arguments.method {
         Method::Wash => Counted::Wash { bees },
         Method::Roll => Counted::Roll { bees },
-        Method::Board => Counted::Board { days: days.unwrap_or(1.0) },
-    }
+        Method::Board => Counted::Board { days: days.ok_or_else(missing)? },
+    })
 }
 
 /// A sample as `NAME=MITES/BEES`, or `NAME=MITES` with the sample size of all.
@@ -74,9 +75,9 @@ fn named(text: &str, arguments: &MitesArguments) -> anyhow::Result<Sample> {
         return Err(wrong());
     }
     let by = match (arguments.method, of) {
-        (Method::Board, Some(of)) => counted(arguments, 0, Some(days(of.trim()).map_err(exit::input)?)),
-        (_, Some(of)) => counted(arguments, of.trim().parse().map_err(|_| wrong())?, None),
-        (_, None) => counted(arguments, arguments.bees, arguments.days),
+        (Method::Board, Some(of)) => counted(arguments, 0, Some(days(of.trim()).map_err(exit::input)?))?,
+        (_, Some(of)) => counted(arguments, of.trim().parse().map_err(|_| wrong())?, None)?,
+        (_, None) => counted(arguments, arguments.bees, arguments.days)?,
     };
     Ok(Sample { colony: name.trim().to_owned(), found, by })
 }

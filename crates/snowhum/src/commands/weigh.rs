@@ -70,6 +70,7 @@ pub(crate) fn run(arguments: &WeighArguments, common: &Common) -> anyhow::Result
         way: way(arguments)?,
         tare: tare(arguments)?,
         bees: arguments.bees,
+        hive: hive(arguments)?,
         other: with_unit("--other", &arguments.other, "kg")?,
     };
     let answer = weigh(&question).map_err(sum::fault)?;
@@ -137,6 +138,12 @@ fn tare(arguments: &WeighArguments) -> anyhow::Result<Tare> {
 
 fn sheet(text: &str) -> Result<Layer, SumFault> {
     text.parse().map_err(|_| SumFault::Table { table: "hive_standards.toml", fault: format!("lid \"{text}\"") })
+}
+
+/// The hive the answer leans on: the one named, or the usual one where frames are counted.
+fn hive(arguments: &WeighArguments) -> anyhow::Result<Option<String>> {
+    let leans = arguments.hive.is_some() || !arguments.frames.is_empty();
+    Ok(if leans { Some(named(arguments)?.name.clone()) } else { None })
 }
 
 fn named(arguments: &WeighArguments) -> anyhow::Result<&'static Standard> {

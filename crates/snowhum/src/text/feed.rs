@@ -24,15 +24,7 @@ pub(crate) fn words(answer: &FeedAnswer, syrup_by: Option<Date>, units: System) 
     if !answer.syrup.is_empty() {
         page += &entry("By cups", &cups(answer));
     }
-    page += &entry(
-        "Frames",
-        &format!(
-            "{:.1} {} frames full and capped on both sides, {} each",
-            answer.frames.frames,
-            answer.frames.size,
-            kg(answer.frames.full_frame_kg.p50)
-        ),
-    );
+    page += &entry("Frames", &frames(answer, units));
     page += "\n";
     for solid in &answer.solid {
         page += &format!("  {}\n", wrapped(&slab(solid, units), 2));
@@ -90,6 +82,13 @@ fn cups(answer: &FeedAnswer) -> String {
     };
     let all: Vec<String> = answer.by_volume.iter().rev().map(one).collect();
     format!("poured sugar is lighter than water: {}", all.join("; "))
+}
+
+fn frames(answer: &FeedAnswer, units: System) -> String {
+    let frames = &answer.frames;
+    let each = Kilogram::new(frames.full_frame_kg.p50).show(units, 1);
+    let (count, size, hive) = (frames.frames, &frames.size, &answer.hive);
+    format!("{count:.1} {size} frames ({hive}), full and capped on both sides, {each} each")
 }
 
 fn slab(solid: &Solid, units: System) -> String {

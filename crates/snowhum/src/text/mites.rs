@@ -27,7 +27,8 @@ fn unit(answer: &MitesAnswer) -> &'static str {
 }
 
 fn alone(answer: &MitesAnswer, one: &ColonyMites) -> String {
-    let head = format!("{}, {:.1} {}: {}", counted(one), one.rate, unit(answer), one.verdict.words());
+    let name = if one.name == "the colony" { String::new() } else { format!("{}: ", one.name) };
+    let head = format!("{name}{}, {:.1} {}: {}", counted(one), one.rate, unit(answer), one.verdict.words());
     let mut page = format!("{}\n\n", wrapped(&head, 0));
     page += &entry(
         "Range",

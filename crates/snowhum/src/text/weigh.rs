@@ -1,29 +1,42 @@
 //! The answer to a weighing in words.
 
-use snowhum_advice::sums::weigh::{LiftIndex, Trend, WeighAnswer};
+use snowhum_advice::sums::weigh::{LiftIndex, Lifted, Trend, WeighAnswer};
 use snowhum_units::{Kilogram, Metre, Range, System};
 
 use crate::text::{entry, wrapped};
 
 pub(crate) fn words(answer: &WeighAnswer, units: System) -> String {
-    let range = |range: &Range<f64>| {
-        let [low, likely, high] = [range.p10, range.p50, range.p90].map(|kg| Kilogram::new(kg).show(units, 1));
-        format!("{likely} ({low} to {high})")
-    };
     let mut page = format!("{}\n\n", wrapped(&head(answer, units), 0));
+    page += &weights(answer, units);
+    for say in &answer.say {
+        page += &format!("  {}\n", wrapped(say, 2));
+    }
+    page += "\n";
+    for lift in answer.lifts.iter().filter(|lift| lift.index > 1.0) {
+        page += &entry("Your back", &heavy(lift, units));
+    }
+    let back =
+        "Over 1 the risk rises, over 3 many are hurt: ask for a second pair of hands, or move frames one by one.";
+    page += &entry("", back);
+    if !answer.sources.is_empty() {
+        page += "\n";
+        page += &wrapped(&format!("Stands on: {}.", answer.sources.join("; ")), 2);
+    }
+    page
+}
+
+/// Whole, readings, empty hive, bees, food: what there is of them.
+fn weights(answer: &WeighAnswer, units: System) -> String {
+    let kg = |kg: f64| Kilogram::new(kg).show(units, 1);
+    let range = |range: &Range<f64>| format!("{} ({} to {})", kg(range.p50), kg(range.p10), kg(range.p90));
+    let mut page = String::new();
     if let Some(whole) = &answer.whole_kg {
         page += &entry("Whole", &range(whole));
     }
-    if let Some(lifted) = answer.lifted {
-        let off = Metre::new(lifted.off_centre_mm.abs() * 1e-3).show(units, 0);
-        let side = if lifted.off_centre_mm < 0.0 { "left" } else { "right" };
-        let sum = Kilogram::new(lifted.sum_kg).show(units, 1);
-        let text =
-            format!("{sum} read, times {:.3} for supports and lift; load {off} {side} of the middle", lifted.factor);
-        page += &entry("Readings", &text);
+    if let Some(lifted) = &answer.lifted {
+        page += &entry("Readings", &readings(lifted, units));
     }
     if let Some(tare) = &answer.tare_kg {
-        let kg = |kg: f64| Kilogram::new(kg).show(units, 1);
         let parts: Vec<String> =
             answer.tare_parts.iter().map(|part| format!("{} {}", part.what, kg(part.kg))).collect();
         let parts = if parts.is_empty() { String::new() } else { format!(": {}", parts.join(", ")) };
@@ -33,27 +46,30 @@ pub(crate) fn words(answer: &WeighAnswer, units: System) -> String {
         page += &entry("Bees", &range(bees));
     }
     if answer.other_kg > 0.0 {
-        page += &entry("Other", &Kilogram::new(answer.other_kg).show(units, 1));
+        page += &entry("Other", &kg(answer.other_kg));
     }
     if let Some(stores) = &answer.stores_kg {
-        page += &entry("Food", &format!("{}; in 8 cases of 10 it lies in that range", range(stores)));
-    }
-    for say in &answer.say {
-        page += &format!("  {}\n", wrapped(say, 2));
-    }
-    page += "\n";
-    for lift in answer.lifts.iter().filter(|lift| lift.index > 1.0) {
-        page += &entry("Your back", &heavy(lift, units));
-    }
-    page += &entry(
-        "",
-        "Over 1 the risk rises, over 3 many are hurt: ask for a second pair of hands, or move frames one by one.",
-    );
-    if !answer.sources.is_empty() {
-        page += "\n";
-        page += &wrapped(&format!("Stands on: {}.", answer.sources.join("; ")), 2);
+        let hive = answer.hive.as_ref().map(|hive| format!(" ({hive})")).unwrap_or_default();
+        page += &entry("Food", &format!("{}{hive}; in 8 cases of 10 it lies in that range", range(stores)));
     }
     page
+}
+
+fn readings(lifted: &Lifted, units: System) -> String {
+    let length = |millimetres: f64| {
+        let decimals = if units == System::Us { 1 } else { 0 };
+        Metre::new(millimetres * 1e-3).show(units, decimals)
+    };
+    let side = if lifted.off_centre_mm < 0.0 { "left" } else { "right" };
+    format!(
+        "{} read, times {:.3} for supports {} in, a lift of {} and the middle of the load {} up; it lies {} {side} of the middle",
+        Kilogram::new(lifted.sum_kg).show(units, 1),
+        lifted.factor,
+        length(lifted.inset_mm),
+        length(lifted.lift_mm),
+        length(lifted.centre_height_mm),
+        length(lifted.off_centre_mm.abs())
+    )
 }
 
 fn head(answer: &WeighAnswer, units: System) -> String {

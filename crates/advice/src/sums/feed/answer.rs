@@ -13,6 +13,8 @@ pub struct FeedAnswer {
     pub schema: String,
     /// When it is fed.
     pub season: Season,
+    /// Hive whose box and combs are meant.
+    pub hive: String,
     /// Stores that are short.
     pub short_kg: f64,
     /// Sugar for them, fed as syrup.
@@ -134,7 +136,7 @@ pub(super) fn cautions() -> Vec<String> {
     [
         "Feed at dusk with entrances reduced, and spill nothing: robbers come for syrup.",
         "A frame of sealed stores from a heavy, healthy hive of the same yard comes first where there is one.",
-        "Cooked sugar is near 115 °C and sticks to skin: long spoon, deep pot, cold water at hand, no children near. Damp sugar needs no heat.",
+        "Cooked sugar is near 115 °C (240 °F) and sticks to skin: long spoon, deep pot, cold water at hand, no children near. Damp sugar needs no heat.",
         "Solid feed lies right over the cluster, put on in under a minute; leave bees a path round it.",
     ]
     .map(str::to_owned)

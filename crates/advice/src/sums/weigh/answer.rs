@@ -26,6 +26,8 @@ pub struct WeighAnswer {
     pub other_kg: f64,
     /// Food alone; none where the empty hive is not known.
     pub stores_kg: Option<Range<f64>>,
+    /// Hive whose combs were counted, or whose parts were reckoned.
+    pub hive: Option<String>,
     /// From one side alone: the change, and nothing else.
     pub trend: Option<Trend>,
     /// Lifts of the day, judged.
@@ -45,6 +47,12 @@ pub struct Lifted {
     pub factor: f64,
     /// Centre of gravity right of the middle.
     pub off_centre_mm: f64,
+    /// Inset of the supports, as told or taken.
+    pub inset_mm: f64,
+    /// Height of the lift, as told or taken.
+    pub lift_mm: f64,
+    /// Height of the centre of gravity, as told or taken.
+    pub centre_height_mm: f64,
 }
 
 /// A part of the empty hive.
@@ -72,7 +80,7 @@ pub struct Trend {
 /// What is said of every weighing of a whole hive.
 pub(super) fn whole_hive() -> Vec<String> {
     [
-        "Wet wood adds 1 to 3 kg, wet snow on the roof 0.5 to 1 kg a centimetre: sweep it, or tell it as other weight.",
+        "Wet wood adds 1 to 3 kg (2 to 7 lb), wet snow on the roof 0.5 to 1 kg a centimetre (3 to 6 lb an inch): sweep it, or tell it as other weight.",
         "Brood and pollen weigh too: in spring the whole can hold while the food falls.",
         "A hive frozen to its stand is not jerked: break the ice first, or wait.",
     ]
@@ -82,7 +90,7 @@ pub(super) fn whole_hive() -> Vec<String> {
 
 pub(super) fn one_side() -> Vec<String> {
     [
-        "One side says no weight: with the middle of the load 5 cm off in a hive 50 cm wide, twice the reading is 20 % wrong.",
+        "One side says no weight: with the middle of the load a tenth of the width off, twice the reading is 20 % wrong.",
         "Lift the same side each time, from the same stand and to the same height, and go by the change.",
         "For a weight lift both sides: --left and --right.",
     ]
