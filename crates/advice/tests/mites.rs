@@ -2,7 +2,7 @@
 
 use snowhum_advice::sums::SumFault;
 use snowhum_advice::sums::intervals::{
-    Interval, chance_above, clopper_pearson, garwood, uneven, uneven_at_least, wilson,
+    Interval, chance_above, clopper_pearson, garwood, uneven, uneven_at_least, uneven_chance_above, wilson,
 };
 use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, Verdict, mites};
 
@@ -160,6 +160,22 @@ fn the_chance_over_a_line_is_scipys_beta_tail() {
     ] {
         near(chance_above(line, k, 300, prior).unwrap(), chance, 1e-9);
     }
+}
+
+#[test]
+fn unevenness_draws_the_chance_over_a_line_towards_not_knowing() {
+    let prior = [1.0, 40.0];
+    for k in [0, 3, 9, 12, 30] {
+        let even = chance_above(0.03, k, 300, prior).unwrap();
+        let uneven = |evenness| uneven_chance_above(0.03, k, 300, prior, evenness);
+        // So even that it is a Poisson count: near the binomial, which is a little surer.
+        near(uneven(1e9), even, 0.015);
+        // Few mites may hide many, many may be a clump.
+        assert_eq!(uneven(5.0) > even, k <= 9, "{k}: {} {even}", uneven(5.0));
+    }
+    let answer = mites(&one(3, Counted::Wash { bees: 300 })).unwrap();
+    let colony = &answer.colonies[0];
+    assert!(colony.chance_over_line.unwrap() > 3.0 * colony.chance_over_line_if_even.unwrap());
 }
 
 #[test]

@@ -105,6 +105,23 @@ pub fn chance_above(line: f64, k: u32, n: u32, [a, b]: [f64; 2]) -> Option<f64> 
     Some(Beta::new(a + f64::from(k), b + rest).ok()?.sf(line))
 }
 
+/// The same chance where mites sit unevenly: the beta prior times the negative binomial chance of `k` at each rate, summed
+/// over rates from none to one a bee.
+#[must_use]
+pub fn uneven_chance_above(line: f64, k: u32, n: u32, [a, b]: [f64; 2], evenness: f64) -> f64 {
+    const STEPS: u32 = 4_000;
+    let ln_weight = |share: f64| {
+        let mean = share * f64::from(n);
+        (a - 1.0) * share.ln() + (b - 1.0) * (1.0 - share).ln() + f64::from(k) * mean.ln()
+            - (f64::from(k) + evenness) * (evenness + mean).ln()
+    };
+    let shares: Vec<f64> = (0..STEPS).map(|step| (f64::from(step) + 0.5) / f64::from(STEPS)).collect();
+    let highest = shares.iter().map(|share| ln_weight(*share)).fold(f64::NEG_INFINITY, f64::max);
+    let weight = |share: &f64| (ln_weight(*share) - highest).exp();
+    let above: f64 = shares.iter().filter(|share| **share > line).map(weight).sum();
+    above / shares.iter().map(weight).sum::<f64>()
+}
+
 /// Mean and 95 % interval of the share after `k` of `n`, from a beta prior of shapes `a` and `b`.
 #[must_use]
 pub fn beta_share(k: u32, n: u32, [a, b]: [f64; 2]) -> Option<(f64, Interval)> {

@@ -155,7 +155,10 @@ fn of_bees(sample: &Sample, bees: u32, line: &Line, figures: &Figures) -> Colony
     });
     let prior = [figures.prior_mites.value, figures.prior_clean.value];
     let chance = intervals::chance_above(line.value[1] / 100.0, sample.found, bees, prior);
-    one.chance_over_line = chance.map(|chance| rounded(chance, 3));
+    one.chance_over_line_if_even = chance.map(|chance| rounded(chance, 3));
+    let uneven =
+        intervals::uneven_chance_above(line.value[1] / 100.0, sample.found, bees, prior, figures.evenness.value);
+    one.chance_over_line = Some(rounded(uneven, 3));
     one.clean_sample_misses = [1.0, 2.0, 3.0].map(|rate| miss(rate, bees, figures.evenness.value)).to_vec();
     one
 }
@@ -186,6 +189,7 @@ fn counted(sample: &Sample, scale: f64, line: &Line, figures: &Figures) -> Colon
         uneven: uneven.map(|rate| rounded(rate, 2)),
         corrected_per_100_bees: None,
         chance_over_line: None,
+        chance_over_line_if_even: None,
         clean_sample_misses: Vec::new(),
         verdict: Verdict::of(rate, uneven, line.value),
     }

@@ -62,7 +62,7 @@ fn readings(lifted: &Lifted, units: System) -> String {
     };
     let side = if lifted.off_centre_mm < 0.0 { "left" } else { "right" };
     format!(
-        "{} read, times {:.3} for supports {} in, a lift of {} and the middle of the load {} up; it lies {} {side} of the middle",
+        "{} read, times {:.3} for supports set in by {}, a lift of {} and the middle of the load {} up; it lies {} {side} of the middle",
         Kilogram::new(lifted.sum_kg).show(units, 1),
         lifted.factor,
         length(lifted.inset_mm),

@@ -55,8 +55,10 @@ pub struct ColonyMites {
     pub uneven: Interval,
     /// Corrected for the mites the method misses.
     pub corrected_per_100_bees: Option<MiteRange>,
-    /// Chance that the true rate is over the line's upper figure, if mites sat evenly.
+    /// Chance that the true rate is over the line's upper figure, allowing for mites that sit unevenly.
     pub chance_over_line: Option<f64>,
+    /// The same, if mites sat evenly.
+    pub chance_over_line_if_even: Option<f64>,
     /// How often so large a sample would have found no mite at all.
     pub clean_sample_misses: Vec<MissChance>,
     /// Against the line.
