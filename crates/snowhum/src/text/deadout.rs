@@ -1,6 +1,6 @@
 //! The answer to a dead hive in words.
 
-use snowhum_advice::deadout::{CauseChance, DeadoutAnswer, Question};
+use snowhum_advice::deadout::{CauseChance, DeadoutAnswer, LookNext, Question};
 
 use crate::text::{entry, wrapped};
 
@@ -25,11 +25,7 @@ pub(crate) fn words(answer: &DeadoutAnswer) -> String {
         page += &entry("", "of 100 hives that look like this; in brackets what others who know might say");
     }
     if let Some(next) = &answer.look_next {
-        let text = format!(
-            "{} A yes points to {}, of {} and {}.",
-            next.ask, next.yes_points_to, next.between[0], next.between[1]
-        );
-        page += &entry("Look next", &text);
+        page += &entry("Look next", &look(next, &answer.causes));
     }
     page += "\n";
     page += &entry("Comb", &answer.reuse.comb);
@@ -62,6 +58,14 @@ fn head(causes: &[CauseChance]) -> String {
         [only] => only.words.clone(),
         [] => String::new(),
     }
+}
+
+fn look(next: &LookNext, causes: &[CauseChance]) -> String {
+    let words = |name: &str| {
+        causes.iter().find(|one| one.cause == name).map_or_else(|| name.to_owned(), |one| one.words.clone())
+    };
+    let other = next.between.iter().find(|name| **name != next.yes_points_to).map_or("", String::as_str);
+    format!("{} A yes points to {}, a no to {}.", next.ask, words(&next.yes_points_to), words(other))
 }
 
 fn likely(cause: &CauseChance) -> String {
