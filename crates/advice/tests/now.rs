@@ -1,0 +1,176 @@
+//! What the demo yard's winter log must teach: signs weighed for what they are worth. Yard and log are invented.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+use std::collections::HashMap;
+use std::sync::{Mutex, OnceLock};
+
+use jiff::ToSpan;
+use jiff::civil::{Date, date};
+use snowhum_advice::now::{ColonyNow, Ground, NowAnswer, NowQuestion, Word, alert};
+use snowhum_advice::{PlanQuestion, yard};
+use snowhum_apiary::{Apiary, Note};
+use snowhum_units::{Kelvin, System};
+use snowhum_watch::Sizes;
+use snowhum_weather::bent_through;
+
+mod common;
+
+const OCTOBER: Date = date(2025, 10, 5);
+const FEBRUARY: Date = date(2026, 2, 7);
+const APRIL: Date = date(2026, 4, 10);
+
+fn apiary() -> Apiary {
+    snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0
+}
+
+/// Answers of the demo yard, each made once.
+fn now(as_of: Date) -> &'static NowAnswer {
+    static ANSWERS: OnceLock<Mutex<HashMap<Date, &'static NowAnswer>>> = OnceLock::new();
+    let answers = ANSWERS.get_or_init(Mutex::default);
+    let mut answers = answers.lock().unwrap();
+    answers.entry(as_of).or_insert_with(|| Box::leak(Box::new(asked(&apiary(), as_of))))
+}
+
+fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
+    let parameters = snowhum_winter::Parameters::shipped().unwrap();
+    let signs = snowhum_watch::Parameters::shipped().unwrap();
+    let (winter, autumn, spring) = common::weather(apiary);
+    let days = as_of.duration_since(apiary.as_of).as_hours() / 24 + 1;
+    let until = winter.start + jiff::SignedDuration::from_hours(24 * days);
+    let read: Vec<(jiff::Timestamp, Kelvin)> = apiary
+        .notes
+        .iter()
+        .filter(|note| note.at < until)
+        .filter_map(|note: &Note| Some((note.at, note.conditions.air_k?)))
+        .collect();
+    let winter = bent_through(&winter, yard::place(&apiary.site), apiary.as_of, &read);
+    let question = NowQuestion {
+        plan: PlanQuestion {
+            apiary,
+            winter: &winter,
+            autumn: &autumn,
+            autumn_from: common::autumn_from(apiary),
+            as_of: as_of.saturating_add(1.days()),
+            spring,
+            parameters: &parameters,
+            members: 200,
+            seed: 1,
+            system: System::Metric,
+        },
+        as_of,
+        known_hours: 0,
+        signs: &signs,
+        sizes: Sizes { alive: 500, dead: 200 },
+    };
+    let ground = Ground::of(question);
+    ground.now(&ground.watch())
+}
+
+fn colony(as_of: Date, name: &str) -> &'static ColonyNow {
+    now(as_of).colonies.iter().find(|colony| colony.name == name).unwrap()
+}
+
+#[test]
+fn in_october_all_are_alive_and_the_hungry_one_is_known() {
+    assert!(now(OCTOBER).colonies.iter().all(|colony| colony.alive > 0.98 && colony.evidence.is_empty()));
+    let juniper = colony(OCTOBER, "Juniper");
+    assert_eq!(juniper.word, Word::Act);
+    assert!(juniper.about.contains("fondant"), "{}", juniper.about);
+    assert_eq!(colony(OCTOBER, "Alder").word, Word::Sound);
+}
+
+#[test]
+fn by_february_the_end_of_larch_by_mites_is_seen_coming() {
+    let larch = colony(FEBRUARY, "Larch");
+    assert!(larch.alive < 0.75, "{}", larch.alive);
+    assert!(larch.alive_fed_queenright < 0.3, "{}", larch.alive_fed_queenright);
+    assert_eq!(larch.ended.most_likely(), Some(snowhum_winter::Cause::Mites));
+    assert_ne!(larch.word, Word::Sound);
+    assert!(!larch.seen_dead);
+}
+
+#[test]
+fn by_february_the_hunger_of_juniper_is_seen_coming_and_what_to_do_is_clear() {
+    let juniper = colony(FEBRUARY, "Juniper");
+    assert!(juniper.alive > 0.9 && juniper.alive_fed_queenright < 0.4, "{juniper:?}");
+    let first = &juniper.actions[0];
+    assert!(first.what.contains("fondant") && !first.too_close_to_call && first.worth_hives_in_100 > 25.0, "{first:?}");
+    assert_eq!(juniper.word, Word::Act);
+    assert!(juniper.look_first.weighing_money < 5.0, "{:?}", juniper.look_first);
+}
+
+#[test]
+fn a_silent_nucleus_is_not_given_up() {
+    let aspen = colony(FEBRUARY, "Aspen");
+    assert!(aspen.alive >= 0.5, "{}", aspen.alive);
+    let silent = aspen.evidence.iter().find(|e| e.note.contains("silent") && e.note.contains("dead=0")).unwrap();
+    assert!(silent.alive_after < silent.alive_before, "{silent:?}");
+}
+
+#[test]
+fn in_april_the_ageing_queen_of_birch_is_doubted() {
+    let queen = |name: &str| {
+        let colony = colony(APRIL, name);
+        colony.alive_queenright / colony.alive
+    };
+    let birch = colony(APRIL, "Birch");
+    assert!(queen("Birch") < queen("Alder") && queen("Birch") < queen("Juniper"), "{}", queen("Birch"));
+    assert_eq!(birch.word, Word::Watch, "{}", birch.about);
+    assert!(birch.about.contains("queen"), "{}", birch.about);
+    let weighed = birch.evidence.iter().find(|e| e.note.contains("side=") && e.on.month() == 3).unwrap();
+    assert!(weighed.moved.contains("queen"), "{}", weighed.moved);
+}
+
+#[test]
+fn what_was_seen_dead_is_told_as_dead_and_what_flew_as_alive() {
+    let larch = colony(APRIL, "Larch");
+    assert!(larch.seen_dead && larch.alive < 0.05 && larch.actions.is_empty(), "{larch:?}");
+    for name in ["Alder", "Juniper"] {
+        assert!(colony(APRIL, name).alive > 0.98, "{name}");
+    }
+    let fed = colony(APRIL, "Juniper").alive_fed_queenright;
+    assert!(fed > 0.6, "five kilograms of fondant in February carry it: {fed}");
+}
+
+#[test]
+fn chances_and_ends_keep_their_sums() {
+    for as_of in [OCTOBER, FEBRUARY, APRIL] {
+        for colony in &now(as_of).colonies {
+            assert!((colony.alive + colony.ended.total() - 1.0).abs() < 1e-9, "{}", colony.name);
+            assert!(colony.alive_queenright <= colony.alive + 1e-12);
+            assert!(colony.alive_fed_queenright <= colony.alive + 1e-12);
+            assert!(colony.alive - colony.ends_ahead.total() >= colony.alive_fed_queenright - 1e-9);
+        }
+    }
+}
+
+#[test]
+fn the_next_look_is_told_beforehand() {
+    let alder = &colony(FEBRUARY, "Alder").expect_next;
+    assert_eq!(alder.on, date(2026, 2, 14));
+    assert!(alder.dead_bees.p10 <= alder.dead_bees.p50 && alder.dead_bees.p50 < 100.0, "{alder:?}");
+    assert!(alder.frost_at_hole.unwrap() > 0.1, "{alder:?}");
+    assert!(colony(FEBRUARY, "Birch").expect_next.frost_at_hole.is_none(), "no hole, no rime");
+    assert!(alder.flight < 0.2 && alder.hum > 0.1 && alder.hum < 0.7, "{alder:?}");
+}
+
+#[test]
+fn a_keeper_is_told_at_most_once_a_week_unless_a_word_changes() {
+    let first = alert(now(FEBRUARY), None).unwrap();
+    assert!(first.says.contains("Juniper"), "{}", first.says);
+    let mut later = now(FEBRUARY).clone();
+    later.as_of = date(2026, 2, 10);
+    assert_eq!(alert(&later, Some(&first)), None);
+    later.colonies[0].word = Word::Watch;
+    assert!(alert(&later, Some(&first)).is_some());
+    later.colonies[0].word = Word::Sound;
+    later.as_of = date(2026, 2, 14);
+    assert!(alert(&later, Some(&first)).is_some());
+}
+
+#[test]
+fn answers_survive_json() {
+    let json = serde_json::to_string(now(FEBRUARY)).unwrap();
+    assert_eq!(&serde_json::from_str::<NowAnswer>(&json).unwrap(), now(FEBRUARY));
+}
