@@ -10,6 +10,15 @@ use crate::view::Own;
 /// Numbers a living particle learns: those of the model's member and those of keeper and hive.
 pub(crate) const LEARNS: usize = LEARNED + 4;
 
+impl Kept {
+    /// What the day's brood has cost is spared by colonies without a queen, and by none of those that lost her today.
+    pub(crate) fn spare(&mut self, member: &Member, brood_cost: f64) {
+        let newly = (member.queenless - self.queenless).max(0.0);
+        let before = if member.queenless > 0.0 { 1.0 - newly / member.queenless } else { 0.0 };
+        self.spared_kg = before.max(0.0) * (self.spared_kg + brood_cost * member.nest * member.eaten_kg);
+    }
+}
+
 /// Where the hazard of winter bees stands among the numbers of the model's member.
 const WINTER_HAZARD: usize = 5;
 
@@ -113,14 +122,6 @@ impl Flock {
     pub(crate) fn queenright_share(&self, m: usize) -> f64 {
         let (right, less) = self.members.queens(m);
         right / (right + less).max(1e-300)
-    }
-
-    /// What the day's brood has cost is spared by colonies without a queen, and by none of those that lost her today.
-    pub(crate) fn spare(&mut self, m: usize, member: &Member, brood_cost: f64) {
-        let kept = &mut self.kept[m];
-        let newly = (member.queenless - kept.queenless).max(0.0);
-        let before = if member.queenless > 0.0 { 1.0 - newly / member.queenless } else { 0.0 };
-        kept.spared_kg = before.max(0.0) * (kept.spared_kg + brood_cost * member.nest * member.eaten_kg);
     }
 
     /// The keeper has brushed the hole of particle `m`.

@@ -15,7 +15,7 @@ use crate::lanes::LANES;
 use crate::laws::Laws;
 use crate::schedule::{Action, Event};
 use crate::step::colony;
-use crate::stretch::{Faces, Hours, Lends, Stretch, close_day};
+use crate::stretch::{Closing, Faces, Hours, Lends, Stretch, close_day};
 
 /// The outer face of a hive that touches another, for the whole span of an environment.
 #[derive(Debug, Clone)]
@@ -134,9 +134,9 @@ impl Members {
     }
 
     fn close(&mut self, yard: &Yard<'_>, index: usize, day: usize) {
-        let mut block = std::mem::take(&mut self.running.blocks[index]);
-        close_day(yard, &self.laws, &self.running, index, day, &mut block);
-        self.running.blocks[index] = block;
+        let running = &mut self.running;
+        let closing = Closing { shell: &running.shell, key: running.key, dark_stores: running.dark_stores };
+        close_day(yard, &self.laws, closing, index, day, &mut running.blocks[index]);
     }
 
     /// Runs these members on to the last whole day, doing `actions` (a day of the environment and what is done in the

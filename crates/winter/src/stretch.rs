@@ -60,7 +60,8 @@ impl Stretch {
                 block: &mut stretch.block,
             }
             .run();
-            close_day(yard, laws, colony, index, day, &mut stretch.block);
+            let closing = Closing { shell: &colony.shell, key: colony.key, dark_stores: colony.dark_stores };
+            close_day(yard, laws, closing, index, day, &mut stretch.block);
             if record == Record::Days {
                 stretch.figures.push(figures(&colony.shell, &stretch.block));
             }
@@ -70,12 +71,20 @@ impl Stretch {
     }
 }
 
+/// What closes a colony's day besides its members.
+#[derive(Clone, Copy)]
+pub(crate) struct Closing<'a> {
+    pub(crate) shell: &'a Shell,
+    pub(crate) key: Key,
+    pub(crate) dark_stores: f64,
+}
+
 /// What happens once a day: bees age and die, brood is laid, hunger and fate are booked. The day's sums are left.
-pub(crate) fn close_day(yard: &Yard<'_>, laws: &Laws, colony: &Running, index: usize, day: usize, block: &mut Block) {
-    scatter(laws, colony.key, index, day, block);
-    step::colony::age(laws, season(yard, day), colony.dark_stores, block);
+pub(crate) fn close_day(yard: &Yard<'_>, laws: &Laws, of: Closing<'_>, index: usize, day: usize, block: &mut Block) {
+    scatter(laws, of.key, index, day, block);
+    step::colony::age(laws, season(yard, day), of.dark_stores, block);
     note_hunger(day, block);
-    start::comb_capacity(&colony.shell, laws, block);
+    start::comb_capacity(of.shell, laws, block);
 }
 
 /// The day's noise in deaths and laying, the same for all actions compared.

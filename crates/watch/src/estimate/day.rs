@@ -45,10 +45,7 @@ impl Estimate {
             kept.rime_hours = (kept.rime_hours + member.rime_hours).min(THICKEST_RIME_HOURS);
             kept.damp = member.damp_hours / 24.0;
             kept.confined_days = member.confined_days;
-        }
-        for m in 0..flock.kept.len() {
-            let member = flock.members.member(m);
-            flock.spare(m, &member, today.brood_cost);
+            kept.spare(&member, today.brood_cost);
         }
     }
 
@@ -58,7 +55,7 @@ impl Estimate {
         for (m, mass) in self.strata.alive_mass.iter_mut().enumerate() {
             let flock = &mut self.strata.alive;
             let (alive, ended) = flock.members.settle_fate(m);
-            flock.kept[m].queenless = flock.members.member(m).queenless;
+            flock.kept[m].queenless = flock.members.queens(m).1;
             lost.extend(ended.by_cause().map(|(_, chance)| *mass * chance));
             *mass *= alive;
         }

@@ -20,6 +20,8 @@ use crate::view::Conditions;
 const DISCOUNT: f64 = 0.98;
 /// Share of a look's chance that the queen's is weighed by where nothing explains the look.
 const WIDENED: f64 = 0.1;
+/// Mean logarithm of a sign's chance above which no sign of a look is taken for a slip.
+const UNLIKELY: f64 = -4.0;
 /// Share of mites a treatment of a broodless colony leaves (common practice: nine in ten and more are gone).
 const LEFT_BY_TREATMENT: f64 = 0.1;
 
@@ -93,7 +95,9 @@ impl Estimate {
             uniform,
         );
         self.weigh_queens(&look, weighed.taken);
-        let slipped = seen.iter().any(|sign| self.slipped(&look, sign));
+        // Only what was unlikely can be a slip: most looks need no second thought.
+        let unlikely = weighed.evidence.log_evidence < UNLIKELY * seen.len() as f64;
+        let slipped = unlikely && seen.iter().any(|sign| self.slipped(&look, sign));
         if weighed.taken == Taken::AtOnce && self.strata.renew(uniform(0)) {
             rejuvenation.of(&mut self.strata.alive, first);
             steps = 1;
