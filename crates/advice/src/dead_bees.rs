@@ -1,8 +1,10 @@
 //! Is this many dead bees normal?
 
 use serde::{Deserialize, Serialize};
+use snowhum_apiary::DeadPlace;
 use snowhum_draws::{Key, normal_quantile};
 use snowhum_units::Range;
+use snowhum_watch::DeadBeesSeen;
 use snowhum_winter::Parameters;
 
 use crate::statistics::{quantile, rounded};
@@ -78,29 +80,23 @@ impl Verdict {
 
 /// Bees of a wintering colony nobody counted (practice: 5,000 in a nucleus to 20,000).
 const UNKNOWN_BEES: Range<f64> = Range { p10: 6_000.0, p50: 12_000.0, p90: 20_000.0 };
-/// Share of a winter's dead that lie where they are seen in cold weather, on snow and on bare ground: most stay inside until
-/// a mild day (no published figure: judgement).
-const SEEN_ON_SNOW: Range<f64> = Range { p10: 0.01, p50: 0.05, p90: 0.3 };
-const SEEN_ON_GROUND: Range<f64> = Range { p10: 0.005, p50: 0.025, p90: 0.2 };
-/// Spread of counts about their mean: a cold fortnight keeps the dead inside, one mild day brings them out (judgement).
-const BURST: f64 = 0.6;
 const DRAWS: u32 = 2_000;
 
-/// Answers from the model's own hazards, with every unknown drawn from its range.
+/// Answers from the model's own hazards and the watch's own law of counting, with every unknown drawn from its range.
 #[must_use]
-pub fn dead_bees(question: &DeadBeesQuestion, p: &Parameters) -> DeadBeesAnswer {
+pub fn dead_bees(question: &DeadBeesQuestion, p: &Parameters, signs: &snowhum_watch::Parameters) -> DeadBeesAnswer {
     let key = Key::new(2, 0xDEAD);
     let bees = question.bees.map_or(UNKNOWN_BEES, |n| Range { p10: 0.85 * n, p50: n, p90: 1.15 * n });
-    let seen = if question.ground == Ground::Snow { SEEN_ON_SNOW } else { SEEN_ON_GROUND };
+    let place = if question.ground == Ground::Snow { DeadPlace::Snow } else { DeadPlace::Ground };
     let mut counts = Vec::with_capacity(DRAWS as usize);
     let mut daily = Vec::with_capacity(DRAWS as usize);
     for draw in 0..DRAWS {
-        let [a, b, c, d] = key.uniforms([draw, 0, 0, 0]).map(normal_quantile);
-        let deaths = bees.at(a) * hazard(question.month, p, b);
-        let mean = deaths * question.days * seen.at(c).min(1.0) * (BURST * d - 0.5 * BURST * BURST).exp();
-        let poisson = mean + mean.sqrt() * normal_quantile(key.uniforms([draw, 1, 0, 0])[0]);
-        counts.push(poisson.max(0.0).round());
-        daily.push(deaths);
+        let [a, b, ..] = key.uniforms([draw, 0, 0, 0]).map(normal_quantile);
+        let bees = bees.at(a);
+        let deaths_a_day = bees * hazard(question.month, p, b);
+        let seen = DeadBeesSeen { deaths_a_day, bees, days: question.days, month: question.month, place };
+        counts.push(seen.made_up(signs, |at| key.uniforms([draw, 1, at, 0])));
+        daily.push(deaths_a_day);
     }
     let range = |values: &[f64]| Range { p10: 0.1, p50: 0.5, p90: 0.9 }.map(|q| rounded(quantile(values, q), 0));
     let expected = range(&counts);
@@ -121,7 +117,7 @@ pub fn dead_bees(question: &DeadBeesQuestion, p: &Parameters) -> DeadBeesAnswer 
         deaths_per_day: range(&daily),
         sources: vec![
             "lives of winter bees: Minaud 2024 review (130 days), Fukuda and Sekiguchi 1966 (154 days)".to_owned(),
-            "share of the dead that is seen: judgement, no published figure".to_owned(),
+            "how the dead lie and are found, as the watch has it: data/watch_parameters.toml, judgement".to_owned(),
         ],
     }
 }

@@ -68,7 +68,7 @@ fn replay(scene: &Scene<'_>, place: usize, notes: &[Note]) -> Option<Watching> {
 
 /// Every sixth day somebody looks; every other time nothing is heard.
 fn note(start: jiff::Timestamp, colony: u128, number: u128) -> Note {
-    let heard = if number % 2 == 0 { Seen::Yes } else { Seen::No };
+    let heard = if number.is_multiple_of(2) { Seen::Yes } else { Seen::No };
     Note {
         id: NoteId(Uuid::from_u128(1_000 * colony + number)),
         visit: VisitId(Uuid::from_u128(1_000 * colony + number)),

@@ -5,6 +5,7 @@
 //! ([`Law`]) that gives both its chance and its sample, so that what the filter believes and what a simulated keeper
 //! sees can never drift apart.
 
+mod beginner;
 mod estimate;
 mod flock;
 mod law;
@@ -25,6 +26,7 @@ mod view;
 mod watching;
 mod weights;
 
+pub use beginner::DeadBeesSeen;
 pub use estimate::{Estimate, Sizes};
 pub use flock::Living;
 pub use law::{Answer, Law};

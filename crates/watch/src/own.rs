@@ -31,6 +31,12 @@ impl Priors {
         Self { tare_kg: tare_kg(hive), side: range(&p.side_share), seen: range(&p.seen_share), ear: p.ear_spread.value }
     }
 
+    /// For a hive of which only the keeper's eyes matter.
+    #[must_use]
+    pub(crate) fn unknown(p: &Parameters) -> Self {
+        Self { tare_kg: 20.0, side: range(&p.side_share), seen: range(&p.seen_share), ear: p.ear_spread.value }
+    }
+
     /// One particle's own, from four standard normals.
     #[must_use]
     pub(crate) fn draw(&self, [tare, side, seen, ear]: [f64; 4]) -> Own {

@@ -43,6 +43,33 @@ pub struct View {
     pub own: Own,
 }
 
+impl View {
+    /// A hive of which only its dead bees matter.
+    pub(crate) fn plain(own: Own, litter_outside: f64, litter_floor: f64) -> Self {
+        Self {
+            life: Life::Queenright,
+            bees: 10_000.0,
+            brood: 0.0,
+            seams: 5.0,
+            spoilt: 0.0,
+            stores_kg: 10.0,
+            other_kg: 1.5,
+            warm_c: 5.0,
+            cold_c: 0.0,
+            humidity: 0.8,
+            rime_hours: 0.0,
+            old_rime_hours: 0.0,
+            damp: 0.0,
+            litter_outside,
+            litter_floor,
+            flight_hours: 0.0,
+            confined_days: 20.0,
+            lid_resistance: 0.5,
+            own,
+        }
+    }
+}
+
 /// Whether a member lives, and how.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Life {

@@ -4,9 +4,13 @@
 
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
+#[path = "calibration/runs.rs"]
+mod runs;
 mod world;
+#[path = "calibration/wrong_worlds.rs"]
+mod wrong_worlds;
 
-use world::runs::{BATCH, DRAWS, Filter, Run, Trial, batch, brier, log_score, reliability};
+use runs::{BATCH, DRAWS, Filter, Run, Trial, batch, brier, log_score, reliability};
 use world::{World, uncertain_colony, winters};
 
 const BATCHES: usize = 10;
@@ -49,10 +53,6 @@ fn the_truth_is_as_likely_to_lie_anywhere_in_what_is_believed() {
     let nine = covered.iter().filter(|(_, nine)| *nine).count() as f64 / covered.len() as f64;
     let (b, b0) = (brier(&runs, |run| run.believed_alive), brier(&runs, |_| base));
     let (l, l0) = (log_score(&runs, |run| run.believed_alive), log_score(&runs, |_| base));
-    println!(
-        "alive {alive} of {}: chi {chi:?} z {z:.2} half {half:.3} nine {nine:.3} brier {b:.4}/{b0:.4} log {l:.4}/{l0:.4}",
-        runs.len()
-    );
     for (what, chi) in ["stores", "bees", "death week", "hazard"].iter().zip(chi) {
         assert!(chi < LIMIT, "{what}: {chi:.1}");
     }
@@ -69,6 +69,5 @@ fn a_filter_that_counts_every_sign_twice_fails_the_same_test() {
     let of = |rank: &dyn Fn(&Run) -> Option<usize>| chi_square(&runs.iter().filter_map(rank).collect::<Vec<_>>());
     let chi = of(&|run| run.stores).max(of(&|run| run.bees)).max(of(&|run| run.death));
     let z = reliability(&runs);
-    println!("twice: chi {chi:.1} z {z:.2}");
     assert!(chi > LIMIT || z.abs() > 3.9, "chi {chi:.1}, z {z:.2}");
 }

@@ -247,6 +247,5 @@ fn a_living_colony_that_shows_the_usual_is_never_given_up() {
         estimate.look(&scene, &day, &seen);
         least = least.min(estimate.standing().alive);
     }
-    println!("least {least:.3}");
     assert!(least > 0.02, "{least:.4}");
 }

@@ -14,7 +14,7 @@ pub(super) fn run(arguments: &DeadBeesArguments, common: &Common) -> anyhow::Res
         month: arguments.month,
         ground: if arguments.snow { Ground::Snow } else { Ground::Bare },
     };
-    let answer = dead_bees(&question, &Parameters::shipped()?);
+    let answer = dead_bees(&question, &Parameters::shipped()?, &snowhum_watch::Parameters::shipped()?);
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {

@@ -1,7 +1,5 @@
 //! An invented yard of one colony in a cold winter, with its weather known or not.
 
-pub(crate) mod runs;
-
 use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
 use snowhum_apiary::{Colony, Mites};

@@ -7,7 +7,7 @@ use snowhum_units::Kilogram;
 use snowhum_watch::{Estimate, Sizes, Twin};
 use snowhum_weather::Ensemble;
 
-use super::{DAYS, World, environment, known};
+use crate::world::{DAYS, World, environment, known};
 
 /// Twins in a batch, each on a weather path of its own.
 pub(crate) const BATCH: usize = 32;

@@ -1,0 +1,84 @@
+//! Dead bees before a hive of which next to nothing is known: the same litter and the same law of counting as the watch
+//! has, under weather drawn for the month.
+
+use snowhum_apiary::{DeadCount, DeadPlace, Sign};
+use snowhum_draws::normal_quantile;
+
+use crate::litter::{Litter, LitterDay};
+use crate::own::Priors;
+use crate::signs::{self, Today};
+use crate::view::{Conditions, Life, View};
+use crate::{Answer, Parameters};
+
+/// Mean air of a month in a cold country, °C, and chance that bees fly on a day of it, January first (judgement: a lake
+/// shore near 60 N; what counts is whether the dead stay in).
+const MONTHS: [(f64, f64); 12] = [
+    (-8.0, 0.01),
+    (-8.0, 0.02),
+    (-3.0, 0.12),
+    (3.0, 0.45),
+    (10.0, 0.8),
+    (15.0, 0.9),
+    (18.0, 0.9),
+    (16.0, 0.9),
+    (11.0, 0.75),
+    (5.0, 0.35),
+    (0.0, 0.08),
+    (-5.0, 0.02),
+];
+/// Longest that the dead of a hive have lain in it before the last look, days (judgement).
+const LAIN_BEFORE: f64 = 60.0;
+const DAY_HOURS: f64 = 4.0;
+
+/// What is known of a hive and a look.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DeadBeesSeen {
+    /// Deaths a day.
+    pub deaths_a_day: f64,
+    /// Grown bees.
+    pub bees: f64,
+    /// Days since the last look.
+    pub days: f64,
+    /// Month of the year, 1 to 12, by the northern seasons.
+    pub month: i8,
+    /// Where the dead lie.
+    pub place: DeadPlace,
+}
+
+impl DeadBeesSeen {
+    /// One count that this keeper might make. `draw` gives independent uniforms for each place.
+    pub fn made_up(&self, p: &Parameters, mut draw: impl FnMut(u32) -> [f64; 4]) -> f64 {
+        let [before, seen, ear, side] = draw(0);
+        let law = p.litter();
+        let (air_c, flies) = MONTHS[usize::from((self.month - 1).rem_euclid(12).unsigned_abs())];
+        let mut litter = Litter { floor: self.deaths_a_day * before * LAIN_BEFORE, outside: 0.0 };
+        for day in 0..self.days.ceil().clamp(1.0, 120.0) as u32 {
+            let [flight, air, ..] = draw(10 + day);
+            let day = LitterDay {
+                died: self.deaths_a_day,
+                flight_hours: if flight < flies { DAY_HOURS } else { 0.0 },
+                carried: true,
+                fresh_snow_m: 0.0,
+                air_c: air_c + 6.0 * normal_quantile(air),
+            };
+            litter.day(&law, &day);
+        }
+        let own =
+            Priors::unknown(p).draw([0.0, side, seen, ear].map(|u| if u > 0.0 { normal_quantile(u) } else { 0.0 }));
+        let view = View { life: Life::Queenright, bees: self.bees, ..View::plain(own, litter.outside, litter.floor) };
+        let day = Conditions {
+            air_c,
+            wind_m_per_s: 1.0,
+            snow_m: if self.place == DeadPlace::Snow { 0.2 } else { 0.0 },
+            fresh_snow: false,
+            week_c: air_c,
+            season_day: 30.4 * (f64::from(self.month) - 0.5),
+        };
+        let sign = Sign::DeadBees { count: DeadCount::Counted(0), place: self.place };
+        let today = if draw(1)[0] < signs::quiet_chance(&day, p) { Today::Quiet } else { Today::Lively };
+        match signs::law(&sign, &view, &day, today, p).map(|law| law.sample(draw(2))) {
+            Some(Answer::Count(count, _)) => f64::from(count),
+            _ => 0.0,
+        }
+    }
+}
