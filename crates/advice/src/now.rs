@@ -7,12 +7,15 @@ mod expect;
 mod flight_day;
 mod lid;
 mod look_first;
+mod open_first;
+mod thresholds;
 mod word;
 
 pub use answer::{
-    ColonyNow, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer, StoresNow,
+    ColonyNow, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer, OpenFirst, StoresNow,
 };
 pub use lid::may_lift;
+pub use thresholds::Thresholds;
 pub use word::{Alert, Word, alert};
 
 use jiff::ToSpan;
@@ -39,6 +42,8 @@ pub struct NowQuestion<'a> {
     pub known_hours: usize,
     /// What signs go by.
     pub signs: &'a snowhum_watch::Parameters,
+    /// What words and lids go by.
+    pub thresholds: &'a Thresholds,
     /// Particles.
     pub sizes: Sizes,
 }
@@ -168,9 +173,20 @@ impl<'a> Ground<'a> {
             .map(|(housed, estimate)| Housed { hive: estimate.hive().clone(), ..housed.clone() });
         let base = Base::over(plan, ahead, housed.collect());
         let expectations = expect::all(&scene, &estimates, &walls, until);
-        let colonies = (0..base.housed.len())
-            .map(|at| colony::now(&base, at, &estimates[at], &watchings[at], &self.visits[at], &expectations[at]))
+        let thresholds = self.question.thresholds;
+        let colonies: Vec<ColonyNow> = (0..base.housed.len())
+            .map(|at| {
+                let watched = colony::Watched {
+                    estimate: &estimates[at],
+                    watching: &watchings[at],
+                    visits: &self.visits[at],
+                    expect_next: &expectations[at],
+                    thresholds,
+                };
+                colony::now(&base, at, &watched)
+            })
             .collect();
+        let end = scene.start + jiff::SignedDuration::from_hours(until as i64);
         let apiary: &Apiary = plan.apiary;
         NowAnswer {
             schema: NOW_SCHEMA.to_owned(),
@@ -181,7 +197,8 @@ impl<'a> Ground<'a> {
             weather: WeatherAnswer::new(&plan.winter.provenance, self.question.sizes.alive, plan.winter.paths.len()),
             currency: apiary.money.currency.clone(),
             flight_day: flight_day::next(&self.environment, until, plan.as_of),
-            lid: lid::tomorrow(&self.environment, until),
+            lid: lid::tomorrow(&self.environment, until, thresholds),
+            open_first: open_first::of(apiary, &colonies, end),
             colonies,
         }
     }

@@ -7,7 +7,7 @@ use std::sync::{Mutex, OnceLock};
 
 use jiff::ToSpan;
 use jiff::civil::{Date, date};
-use snowhum_advice::now::{ColonyNow, Ground, NowAnswer, NowQuestion, Word, alert};
+use snowhum_advice::now::{ColonyNow, Ground, NowAnswer, NowQuestion, Thresholds, Word, alert};
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Note};
 use snowhum_units::{Kelvin, System};
@@ -35,6 +35,7 @@ fn now(as_of: Date) -> &'static NowAnswer {
 fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
     let parameters = snowhum_winter::Parameters::shipped().unwrap();
     let signs = snowhum_watch::Parameters::shipped().unwrap();
+    let thresholds = Thresholds::shipped().unwrap();
     let (winter, autumn, spring) = common::weather(apiary);
     let days = as_of.duration_since(apiary.as_of).as_hours() / 24 + 1;
     let until = winter.start + jiff::SignedDuration::from_hours(24 * days);
@@ -61,6 +62,7 @@ fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
         as_of,
         known_hours: 0,
         signs: &signs,
+        thresholds: &thresholds,
         sizes: Sizes { alive: 500, dead: 200 },
     };
     let ground = Ground::of(question);
@@ -167,6 +169,14 @@ fn a_keeper_is_told_at_most_once_a_week_unless_a_word_changes() {
     later.colonies[0].word = Word::Sound;
     later.as_of = date(2026, 2, 14);
     assert!(alert(&later, Some(&first)).is_some());
+}
+
+#[test]
+fn after_a_flying_day_those_that_did_not_fly_well_are_opened_first() {
+    let after = now(date(2026, 3, 23));
+    let order: Vec<&str> = after.open_first.iter().map(|first| first.name.as_str()).collect();
+    assert_eq!(order, ["Aspen", "Birch"], "both flew thin, the hungrier first; Larch is dead, the others flew well");
+    assert!(now(FEBRUARY).open_first.is_empty(), "nobody flew");
 }
 
 #[test]

@@ -32,6 +32,8 @@ pub struct NowAnswer {
     pub flight_day: Option<FlightDay>,
     /// Whether a lid may be lifted tomorrow.
     pub lid: LidVerdict,
+    /// After a flying day: whom to open first.
+    pub open_first: Vec<OpenFirst>,
     /// Every colony in walking order.
     pub colonies: Vec<ColonyNow>,
 }
@@ -148,6 +150,15 @@ pub struct LidVerdict {
     pub says: String,
     /// Where schools differ.
     pub other_school: String,
+}
+
+/// A colony to open before others.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct OpenFirst {
+    /// Whose.
+    pub name: String,
+    /// Why.
+    pub why: String,
 }
 
 /// The worth of looking before acting.

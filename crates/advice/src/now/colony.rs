@@ -7,24 +7,24 @@ use snowhum_winter::{Daily, Ends};
 
 use super::evidence::{self, date};
 use super::word::{Grounds, word};
-use super::{ColonyNow, Expectation, StoresNow, day_before, look_first};
+use super::{ColonyNow, Expectation, StoresNow, Thresholds, day_before, look_first};
 use crate::actions::{self, Situation};
 use crate::answer::ActionAnswer;
 use crate::plan::Base;
 use crate::seasons;
 use crate::statistics::{mean_and_error, rounded};
 
-/// Chance of hunger before spring from which food is said to be open.
-const HUNGRY: f64 = 0.1;
+/// A colony as the watch left it.
+pub(super) struct Watched<'a> {
+    pub(super) estimate: &'a Estimate,
+    pub(super) watching: &'a Watching,
+    pub(super) visits: &'a [Visit],
+    pub(super) expect_next: &'a Expectation,
+    pub(super) thresholds: &'a Thresholds,
+}
 
-pub(super) fn now(
-    base: &Base<'_>,
-    at: usize,
-    estimate: &Estimate,
-    watching: &Watching,
-    visits: &[Visit],
-    expect_next: &Expectation,
-) -> ColonyNow {
+pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNow {
+    let Watched { estimate, watching, visits, expect_next, thresholds } = *watched;
     let standing = estimate.standing();
     let seen_dead = seen_dead(visits);
     let situation = Situation { base, colony: at };
@@ -45,7 +45,8 @@ pub(super) fn now(
         alive_fed_queenright,
         seen_dead,
         actions: &actions,
-        hungry: hungry >= HUNGRY,
+        hungry: hungry >= thresholds.hungry_sound.value,
+        thresholds,
     });
     let kg = |range: Option<Range<f64>>| range.map(|range| range.map(|kg| rounded(kg, 1)));
     ColonyNow {

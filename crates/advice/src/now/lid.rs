@@ -2,41 +2,74 @@
 
 use snowhum_winter::Environment;
 
-use super::LidVerdict;
-
-/// Air, °C, and wind, m/s, at and above which a lid may be lifted, for how many seconds. Rungs from the mildest down.
-///
-/// Sources: food given in seconds at -7 °C by some keepers, above 1-3 °C and calm by most (common practice, several
-/// countries); combs lifted out from 10-12 °C (common practice); the seconds are judgement.
-const RUNGS: [(f64, f64, u32, &str); 4] = [
-    (12.0, 5.0, 600, "combs may be lifted for a short look, brood kept warm"),
-    (8.0, 4.0, 180, "the lid may be off for some minutes; leave combs where they are"),
-    (0.0, 3.0, 60, "the lid may be off for a minute: food on, lid on"),
-    (-7.0, 1.5, 20, "only to save a hungry colony: seconds, with everything ready in your hands"),
-];
+use super::{LidVerdict, Thresholds};
 
 const OTHER_SCHOOL: &str =
     "Some prairie keepers wait for 0 °C, better 15 °C; some give sugar at -7 °C in a few seconds.";
 
+/// A rung of the ladder: from this air and up to this wind, so long, for that.
+struct Rung {
+    air_c: f64,
+    wind_m_per_s: f64,
+    seconds: f64,
+    says: &'static str,
+}
+
+/// The rungs from the mildest down.
+fn rungs(t: &Thresholds) -> [Rung; 4] {
+    let rung =
+        |air: &snowhum_winter::Parameter,
+         wind: &snowhum_winter::Parameter,
+         time: &snowhum_winter::Parameter,
+         says: &'static str| Rung { air_c: air.value, wind_m_per_s: wind.value, seconds: time.value, says };
+    [
+        rung(
+            &t.lid_look_air,
+            &t.lid_look_wind,
+            &t.lid_look_time,
+            "combs may be lifted for a short look, brood kept warm",
+        ),
+        rung(
+            &t.lid_minutes_air,
+            &t.lid_minutes_wind,
+            &t.lid_minutes_time,
+            "the lid may be off for some minutes; leave combs where they are",
+        ),
+        rung(
+            &t.lid_minute_air,
+            &t.lid_minute_wind,
+            &t.lid_minute_time,
+            "the lid may be off for a minute: food on, lid on",
+        ),
+        rung(
+            &t.lid_seconds_air,
+            &t.lid_seconds_wind,
+            &t.lid_seconds_time,
+            "only to save a hungry colony: seconds, with everything ready in your hands",
+        ),
+    ]
+}
+
 /// The verdict for an hour of this air and wind.
 ///
 /// ```
-/// use snowhum_advice::now::may_lift;
-/// assert_eq!(may_lift(1.0, 0.5).seconds, 60);
-/// assert_eq!(may_lift(1.0, 8.0).seconds, 0);
-/// assert_eq!(may_lift(-20.0, 0.0).seconds, 0);
+/// use snowhum_advice::now::{Thresholds, may_lift};
+/// let t = Thresholds::shipped().unwrap();
+/// assert_eq!(may_lift(1.0, 0.5, &t).seconds, 60);
+/// assert_eq!(may_lift(1.0, 8.0, &t).seconds, 0);
+/// assert_eq!(may_lift(-20.0, 0.0, &t).seconds, 0);
 /// ```
 #[must_use]
-pub fn may_lift(air_c: f64, wind_m_per_s: f64) -> LidVerdict {
-    let rung = RUNGS.iter().find(|(air, wind, ..)| air_c >= *air && wind_m_per_s <= *wind);
-    let (seconds, says) =
-        rung.map_or((0, "leave it shut: too cold or too windy"), |(.., seconds, says)| (*seconds, says));
+pub fn may_lift(air_c: f64, wind_m_per_s: f64, thresholds: &Thresholds) -> LidVerdict {
+    let rungs = rungs(thresholds);
+    let rung = rungs.iter().find(|rung| air_c >= rung.air_c && wind_m_per_s <= rung.wind_m_per_s);
+    let (seconds, says) = rung.map_or((0.0, "leave it shut: too cold or too windy"), |rung| (rung.seconds, rung.says));
     let says = format!("At {air_c:.0} °C and wind {wind_m_per_s:.0} m/s {says}.");
-    LidVerdict { seconds, says, other_school: OTHER_SCHOOL.to_owned() }
+    LidVerdict { seconds: seconds as u32, says, other_school: OTHER_SCHOOL.to_owned() }
 }
 
 /// The verdict for tomorrow at one o'clock, by the middle of the weather paths.
-pub(super) fn tomorrow(environment: &Environment, hours_behind: usize) -> LidVerdict {
+pub(super) fn tomorrow(environment: &Environment, hours_behind: usize, thresholds: &Thresholds) -> LidVerdict {
     let hour = hours_behind + 13;
     let outside: Vec<_> = (0..environment.paths()).filter_map(|path| environment.outside(hour, path)).collect();
     let middle = |mut values: Vec<f64>| {
@@ -45,5 +78,5 @@ pub(super) fn tomorrow(environment: &Environment, hours_behind: usize) -> LidVer
     };
     let air = middle(outside.iter().map(|outside| outside.air.celsius()).collect());
     let wind = middle(outside.iter().map(|outside| outside.wind.get()).collect());
-    may_lift(air, wind)
+    may_lift(air, wind, thresholds)
 }

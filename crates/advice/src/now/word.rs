@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
-use super::{ColonyNow, NowAnswer};
+use super::{ColonyNow, NowAnswer, Thresholds};
 use crate::answer::ActionAnswer;
 
 /// A colony in one word.
@@ -32,16 +32,6 @@ impl Word {
     }
 }
 
-/// What the words go by (judgement; shown with the answer).
-const ALIVE_SOUND: f64 = 0.85;
-const FED_SOUND: f64 = 0.75;
-const QUEEN_SOUND: f64 = 0.9;
-/// Hives in a hundred from which an action that is due calls for the keeper, and days within which it must be due.
-const WORTH_ACTING: f64 = 5.0;
-const SOON_DAYS: i64 = 42;
-/// Hives in a hundred from which an action calls for the keeper however long there is to do it.
-const WORTH_ACTING_ANYWAY: f64 = 25.0;
-
 /// What a word is chosen by.
 pub(super) struct Grounds<'a> {
     pub(super) today: Date,
@@ -51,6 +41,7 @@ pub(super) struct Grounds<'a> {
     pub(super) seen_dead: bool,
     pub(super) actions: &'a [ActionAnswer],
     pub(super) hungry: bool,
+    pub(super) thresholds: &'a Thresholds,
 }
 
 /// The word and what it is about.
@@ -58,17 +49,18 @@ pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
     if grounds.seen_dead {
         return (Word::Act, "seen dead: close it against robbers and mice, look for the cause".to_owned());
     }
-    let due = grounds.actions.iter().find(|action| is_due(action, grounds.today));
+    let t = grounds.thresholds;
+    let due = grounds.actions.iter().find(|action| is_due(action, grounds.today, t));
     if let Some(action) = due {
         return (Word::Act, format!("{}, by {}", action.what, crate::words::day(action.by)));
     }
-    let about = if grounds.alive < ALIVE_SOUND {
+    let about = if grounds.alive < t.alive_sound.value {
         "quiet: no sign of life for a while, or signs against it"
-    } else if grounds.alive_queenright < QUEEN_SOUND * grounds.alive {
+    } else if grounds.alive_queenright < t.queen_sound.value * grounds.alive {
         "the queen is in doubt"
     } else if grounds.hungry {
         "food may run short before the first flow"
-    } else if grounds.alive_fed_queenright < FED_SOUND {
+    } else if grounds.alive_fed_queenright < t.fed_sound.value {
         "spring is open: fewer than three in four like it come through fed and with a queen"
     } else {
         return (Word::Sound, "nothing to do".to_owned());
@@ -76,9 +68,10 @@ pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
     (Word::Watch, about.to_owned())
 }
 
-fn is_due(action: &ActionAnswer, today: Date) -> bool {
+fn is_due(action: &ActionAnswer, today: Date, t: &Thresholds) -> bool {
     let days = action.by.duration_since(today).as_hours() / 24;
-    let least = if days <= SOON_DAYS { WORTH_ACTING } else { WORTH_ACTING_ANYWAY };
+    let due = days as f64 <= t.due_within.value;
+    let least = if due { t.worth_acting.value } else { t.worth_acting_anyway.value };
     action.worth_hives_in_100 >= least && !action.too_close_to_call
 }
 

@@ -1,6 +1,6 @@
 //! `now`: where each colony stands, from weather and notes.
 
-use snowhum_advice::now::{Ground, NowAnswer, Word};
+use snowhum_advice::now::{Ground, NowAnswer, Thresholds, Word};
 use snowhum_apiary::Apiary;
 
 use crate::args::{Common, RunArguments, YardArguments};
@@ -26,9 +26,10 @@ pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<
 fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<NowAnswer> {
     let parameters = snowhum_winter::Parameters::shipped()?;
     let signs = snowhum_watch::Parameters::shipped()?;
+    let thresholds = Thresholds::shipped()?;
     let present = progress::during("reading the weather", || Present::resolve(apiary, arguments))?;
     let apiary = present.weather.moved(apiary);
-    let question = present.question(&apiary, &parameters, &signs, arguments, common.units.into());
+    let question = present.question(&apiary, &parameters, (&signs, &thresholds), arguments, common.units.into());
     Ok(progress::during("watching the colonies", || {
         let ground = Ground::of(question);
         let watchings = ground.watch();

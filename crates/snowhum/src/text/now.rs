@@ -50,6 +50,9 @@ fn head(now: &NowAnswer) -> String {
         ),
         None => entry("Flight day", "none likely within ten days"),
     };
+    for (at, first) in now.open_first.iter().enumerate() {
+        head += &entry(if at == 0 { "Open first" } else { "" }, &format!("{}: {}", first.name, first.why));
+    }
     head += &entry("Lid", &format!("Tomorrow at one: {} {}", now.lid.says, now.lid.other_school));
     head
 }

@@ -3,7 +3,7 @@
 use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_advice::PlanQuestion;
-use snowhum_advice::now::NowQuestion;
+use snowhum_advice::now::{NowQuestion, Thresholds};
 use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, Note};
 use snowhum_units::{Kelvin, System};
@@ -82,7 +82,7 @@ impl Present {
         &'a self,
         apiary: &'a Apiary,
         parameters: &'a Parameters,
-        signs: &'a snowhum_watch::Parameters,
+        (signs, thresholds): (&'a snowhum_watch::Parameters, &'a Thresholds),
         arguments: &RunArguments,
         system: System,
     ) -> NowQuestion<'a> {
@@ -92,6 +92,7 @@ impl Present {
             as_of: self.as_of,
             known_hours: self.known_hours,
             signs,
+            thresholds,
             sizes: Sizes::USUAL,
         }
     }

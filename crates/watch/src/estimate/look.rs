@@ -1,6 +1,6 @@
 //! What a look does to an estimate: particles are weighed, those that fit carried on, and what was done is done.
 
-use snowhum_apiary::{Act, Feed, Sign};
+use snowhum_apiary::{Act, Entrance, Feed, Sign};
 use snowhum_draws::Key;
 use snowhum_units::{Fraction, Kilogram};
 use snowhum_winter::Action;
@@ -22,6 +22,8 @@ const DISCOUNT: f64 = 0.98;
 const WIDENED: f64 = 0.1;
 /// Mean logarithm of a sign's chance above which no sign of a look is taken for a slip.
 const UNLIKELY: f64 = -4.0;
+/// Share of a blocked entrance's area that still lets air through (judgement: dead bees and ice are not tight).
+const FREE_WHEN_BLOCKED: f64 = 0.1;
 /// Share of mites a treatment of a broodless colony leaves (common practice: nine in ten and more are gone).
 const LEFT_BY_TREATMENT: f64 = 0.1;
 
@@ -61,6 +63,7 @@ impl Estimate {
     pub fn look(&mut self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
         let weighed = self.weigh(scene, day, seen);
         self.looked(seen);
+        self.entrance(scene, seen);
         weighed
     }
 
@@ -145,6 +148,16 @@ impl Estimate {
         }
         for (remains, _) in &mut self.strata.dead {
             remains.litter.looked(seen);
+        }
+    }
+
+    /// An entrance found blocked stays so until it is noted clear.
+    fn entrance(&mut self, scene: &Scene<'_>, seen: &[Sign]) {
+        for sign in seen {
+            let Sign::Entrance(state) = sign else { continue };
+            let free = if *state == Entrance::Blocked { FREE_WHEN_BLOCKED } else { 1.0 };
+            let openings = Action::Openings { entrance: Fraction::new(free), hole: Fraction::new(1.0) };
+            self.strata.alive.members.act(scene.yard, openings);
         }
     }
 
