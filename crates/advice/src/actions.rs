@@ -2,6 +2,7 @@
 //! numbers as the plan itself.
 
 mod candidates;
+mod clear;
 mod dress;
 mod feed;
 
@@ -69,7 +70,12 @@ pub(crate) struct Weighed {
 pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
     let mut weighed: Vec<Weighed> =
         candidates::all(situation).iter().map(|candidate| weigh(situation, candidate)).collect();
-    weighed.retain(|it| it.answer.worth_hives_in_100 >= LEAST_WORTH && it.answer.worth_money > 0.0);
+    // A blocked entrance is cleared whatever the sums say: what they do not hold is bees that cannot get out.
+    let blocked = situation.base.ahead.is_blocked(situation.colony);
+    weighed.retain(|it| {
+        let clears = blocked && it.answer.what == clear::WHAT;
+        clears || (it.answer.worth_hives_in_100 >= LEAST_WORTH && it.answer.worth_money > 0.0)
+    });
     weighed.sort_by(|a, b| b.answer.worth_money.total_cmp(&a.answer.worth_money));
     weighed.truncate(SHOWN);
     weighed

@@ -23,6 +23,8 @@ pub(crate) struct Watched<'a> {
     pub(crate) beside: &'a [Option<WarmWall>],
     /// Days of the environment that lie behind.
     pub(crate) behind: usize,
+    /// Whether each colony's entrance was last noted as blocked.
+    pub(crate) blocked: Vec<bool>,
 }
 
 impl Ahead<'_> {
@@ -47,6 +49,14 @@ impl Ahead<'_> {
         match self {
             Self::FromStart(..) => 1.0,
             Self::Watched(watched) => watched.outlooks.get(place).map_or(0.0, |outlook| outlook.alive),
+        }
+    }
+
+    /// Whether a colony's entrance was last noted as blocked.
+    pub(crate) fn is_blocked(&self, place: usize) -> bool {
+        match self {
+            Self::FromStart(..) => false,
+            Self::Watched(watched) => watched.blocked.get(place).is_some_and(|blocked| *blocked),
         }
     }
 

@@ -21,7 +21,7 @@ pub use word::{Alert, Word, alert};
 use jiff::ToSpan;
 use jiff::civil::Date;
 use rayon::prelude::*;
-use snowhum_apiary::{Act, Apiary, ColonyId};
+use snowhum_apiary::{Act, Apiary, ColonyId, Entrance, Sign};
 use snowhum_watch::{Scene, Sizes, Visit, Watching, visits};
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
 
@@ -164,8 +164,9 @@ impl<'a> Ground<'a> {
             .map(|(watching, wall)| watching.at(&scene, wall.as_ref(), until))
             .collect();
         let plan = &self.question.plan;
+        let blocked = self.visits.iter().map(|visits| is_blocked(visits)).collect();
         let outlooks: Vec<_> = estimates.iter().map(|estimate| estimate.outlook(&scene, plan.members)).collect();
-        let ahead = Ahead::Watched(Watched { scene, outlooks: &outlooks, beside: &walls, behind: until / 24 });
+        let ahead = Ahead::Watched(Watched { scene, outlooks: &outlooks, beside: &walls, behind: until / 24, blocked });
         let housed = self
             .housed
             .iter()
@@ -202,6 +203,15 @@ impl<'a> Ground<'a> {
             colonies,
         }
     }
+}
+
+/// Whether the entrance was last noted as blocked.
+fn is_blocked(visits: &[Visit]) -> bool {
+    let last = visits.iter().rev().flat_map(|visit| visit.signs.iter().rev()).find_map(|sign| match sign {
+        Sign::Entrance(state) => Some(*state),
+        _ => None,
+    });
+    last == Some(Entrance::Blocked)
 }
 
 /// The day before a plan's own: the day asked about.

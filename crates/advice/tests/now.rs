@@ -184,3 +184,16 @@ fn answers_survive_json() {
     let json = serde_json::to_string(now(FEBRUARY)).unwrap();
     assert_eq!(&serde_json::from_str::<NowAnswer>(&json).unwrap(), now(FEBRUARY));
 }
+
+#[test]
+fn an_entrance_noted_as_blocked_is_to_be_cleared_until_it_is() {
+    let blocked = |state: &str| {
+        let text = snowhum_apiary::demo_text().replace("entrance=cleared", &format!("entrance={state}"));
+        let apiary = snowhum_apiary::read(&text, "demo").unwrap().0;
+        let answer = asked(&apiary, date(2026, 1, 19));
+        let birch = answer.colonies.iter().find(|colony| colony.name == "Birch").unwrap();
+        birch.actions.iter().any(|action| action.what.contains("clear the entrance"))
+    };
+    assert!(blocked("blocked"));
+    assert!(!blocked("cleared"));
+}
