@@ -35,7 +35,7 @@ pub(crate) fn run() -> Result<()> {
         println!("  {nanoseconds:>6}  {peer}");
     }
     println!("They do a smaller work: heat, stores and numbers alone, without water, air flow or causes of death.\n");
-    house::pass(house::cargo(&["bench", "--package", REPLAY, "--bench", "*"]))?;
+    house::pass(&mut house::cargo(&["bench", "--package", REPLAY, "--bench", "*"]))?;
     Ok(())
 }
 

@@ -53,6 +53,8 @@ pub struct ColonyNow {
     pub alive_queenright: f64,
     /// Whether the keeper has seen it dead.
     pub seen_dead: bool,
+    /// The colony it was put to, if it was: its hive is empty.
+    pub united_into: Option<String>,
     /// Grown bees, if alive; none where a living colony is too unlikely to describe.
     pub bees: Option<Range<f64>>,
     /// Food, if alive.

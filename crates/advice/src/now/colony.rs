@@ -1,6 +1,6 @@
 //! One colony's present and what to do for it.
 
-use snowhum_apiary::Sign;
+use snowhum_apiary::{Act, Sign};
 use snowhum_units::Range;
 use snowhum_watch::{Estimate, Visit, Watching};
 use snowhum_winter::{Daily, Ends};
@@ -27,8 +27,10 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
     let Watched { estimate, watching, visits, expect_next, thresholds } = *watched;
     let standing = estimate.standing();
     let seen_dead = seen_dead(visits);
+    let united_into = united_into(base, visits);
     let situation = Situation { base, colony: at };
-    let weighed = if seen_dead { Vec::new() } else { actions::best(&situation) };
+    let gone = seen_dead || united_into.is_some();
+    let weighed = if gone { Vec::new() } else { actions::best(&situation) };
     let look_first = look_first::of(base, at, standing.alive, weighed.first());
     let actions: Vec<ActionAnswer> = weighed.into_iter().map(|weighed| weighed.answer).collect();
     let trajectory = &base.trajectories[at];
@@ -44,6 +46,7 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         alive_queenright: standing.queenright,
         alive_fed_queenright,
         seen_dead,
+        united_into: united_into.as_deref(),
         actions: &actions,
         hungry: hungry >= thresholds.hungry_sound.value,
         thresholds,
@@ -56,6 +59,7 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         alive: standing.alive,
         alive_queenright: standing.queenright,
         seen_dead,
+        united_into,
         bees: standing.bees.map(|range| range.map(|bees| rounded(bees / 100.0, 0) * 100.0)),
         stores_kg: StoresNow { total: kg(standing.stores_kg), reachable: kg(standing.reachable_kg) },
         runs_out: seasons::runs_out(base, at),
@@ -69,7 +73,7 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         ends_ahead: ends_ahead(base, at, standing.alive),
         expect_next: *expect_next,
         evidence: evidence::all(base.question.apiary, watching),
-        nothing_helps: !seen_dead && actions::nothing_helps(&actions),
+        nothing_helps: !gone && actions::nothing_helps(&actions),
         actions,
         look_first,
     }
@@ -83,6 +87,16 @@ fn seen_dead(visits: &[Visit]) -> bool {
         _ => None,
     });
     verdict.unwrap_or(false)
+}
+
+/// The name of the colony it was put to, if it was.
+fn united_into(base: &Base<'_>, visits: &[Visit]) -> Option<String> {
+    let into = visits.iter().flat_map(|visit| &visit.acts).find_map(|act| match act {
+        Act::UnitedInto(other) => Some(*other),
+        _ => None,
+    })?;
+    let found = base.housed.iter().find(|housed| housed.colony.id == into);
+    Some(found.map_or_else(|| into.0.to_string(), |housed| housed.colony.name.clone()))
 }
 
 fn ends_ahead(base: &Base<'_>, at: usize, alive: f64) -> Ends {

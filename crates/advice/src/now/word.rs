@@ -39,6 +39,7 @@ pub(super) struct Grounds<'a> {
     pub(super) alive_queenright: f64,
     pub(super) alive_fed_queenright: f64,
     pub(super) seen_dead: bool,
+    pub(super) united_into: Option<&'a str>,
     pub(super) actions: &'a [ActionAnswer],
     pub(super) hungry: bool,
     pub(super) thresholds: &'a Thresholds,
@@ -46,6 +47,9 @@ pub(super) struct Grounds<'a> {
 
 /// The word and what it is about.
 pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
+    if let Some(other) = grounds.united_into {
+        return (Word::Sound, format!("put to {other}: this hive is empty"));
+    }
     if grounds.seen_dead {
         return (Word::Act, "seen dead: close it against robbers and mice, look for the cause".to_owned());
     }

@@ -77,6 +77,9 @@ fn overview(now: &NowAnswer) -> String {
 fn colony_words(now: &NowAnswer, colony: &ColonyNow, system: System) -> String {
     let mut page = format!("{}: {}\n", colony.name, colony.word.written());
     page += &entry("", &colony.about);
+    if colony.united_into.is_some() {
+        return page + &evidence(&colony.evidence);
+    }
     if colony.seen_dead {
         page += &ended(colony);
     } else {
