@@ -20,7 +20,7 @@ fn write() -> Result<(), Box<dyn std::error::Error>> {
     let path: &Path = path.as_ref();
     let validation = Validation::compute()?;
     put(path, &validation.page())?;
-    put(&path.with_file_name("PARAMETERS.md"), &validation.parameters_page())?;
+    put(&path.with_file_name("PARAMETERS.md"), &validation.parameters_page()?)?;
     let folder = path.with_file_name("pictures");
     std::fs::create_dir_all(&folder)?;
     validation.pictures().iter().try_for_each(|picture| put(&folder.join(picture.file), &picture.svg))

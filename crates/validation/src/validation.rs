@@ -50,9 +50,11 @@ impl Validation {
     }
 
     /// The page `docs/PARAMETERS.md`.
-    #[must_use]
-    pub fn parameters_page(&self) -> String {
-        report::figures(&self.parameters)
+    ///
+    /// # Errors
+    /// Never with the shipped data.
+    pub fn parameters_page(&self) -> Result<String, Fault> {
+        Ok(report::figures(&self.parameters)?)
     }
 }
 

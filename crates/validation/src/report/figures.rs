@@ -1,21 +1,39 @@
-//! The page of parameters, generated from `data/winter_parameters.toml`.
+//! The page of parameters, generated from the data files that ship.
 
-use snowhum_winter::{Parameter, Parameters, Status};
+use snowhum_advice::now::Thresholds;
+use snowhum_winter::{Parameter, ParameterError, Parameters, Status};
 
-/// Every parameter with value, range, unit, source and status, in the order of the model.
-pub(crate) fn figures(parameters: &Parameters) -> String {
-    let mut page = String::from(
-        "# Parameters of the winter model\n\nWritten by `cargo xtask validate` from `data/winter_parameters.toml`; do not edit. The equations they stand in:\n[MODEL.md](MODEL.md). A range is one in ten below to one in ten above; each member of an ensemble draws its own from it.\n\n| parameter | value | range | unit | status | source |\n|---|---|---|---|---|---|\n",
-    );
-    for (name, parameter) in parameters.iter() {
-        page += &row(name, parameter);
+const HEAD: &str = "# Parameters\n\nWritten by `cargo xtask validate` from the files named below; do not edit. A range is \
+    one in ten below to one in ten above.\n";
+const TABLE: &str = "\n| parameter | value | range | unit | status | source |\n|---|---|---|---|---|---|\n";
+
+/// Every parameter with value, range, unit, source and status, in the order of its model.
+///
+/// # Errors
+/// Never with the shipped files.
+pub(crate) fn figures(winter: &Parameters) -> Result<String, ParameterError> {
+    let mut page = HEAD.to_owned();
+    page += "\n## The winter model: `data/winter_parameters.toml`\n\nThe equations they stand in: [MODEL.md](MODEL.md). Each \
+        member of an ensemble draws its own from a range.\n";
+    table(&mut page, winter.iter());
+    page += "\n## The watch: `data/watch_parameters.toml`\n\nWhat signs are worth: [WATCH.md](WATCH.md). Values are used; \
+        ranges say how wide the judgement is.\n";
+    table(&mut page, snowhum_watch::Parameters::shipped()?.iter());
+    page += "\n## Words and lids: `data/now.toml`\n";
+    table(&mut page, Thresholds::shipped()?.iter());
+    Ok(page)
+}
+
+fn table<'a>(page: &mut String, parameters: impl Iterator<Item = (&'static str, &'a Parameter)>) {
+    page.push_str(TABLE);
+    for (name, parameter) in parameters {
+        page.push_str(&row(name, parameter));
     }
-    page
 }
 
 fn row(name: &str, parameter: &Parameter) -> String {
     let range = match (parameter.low, parameter.high) {
-        (Some(low), Some(high)) if parameter.varies => format!("{low} to {high}"),
+        (Some(low), Some(high)) => format!("{low} to {high}"),
         _ => String::new(),
     };
     let status = match parameter.status {
