@@ -22,7 +22,7 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use rayon::prelude::*;
 use snowhum_apiary::{Act, Apiary, ColonyId, Entrance, Sign};
-use snowhum_watch::{Scene, Sizes, Visit, Watching, visits};
+use snowhum_watch::{Estimate, Outlook, Scene, Sizes, Visit, Watching, visits};
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
 
 use crate::ahead::{Ahead, Watched};
@@ -158,36 +158,41 @@ impl<'a> Ground<'a> {
         let scene = self.scene(&yard);
         let walls = self.walls(&yard);
         let until = self.until();
-        let estimates: Vec<_> = watchings
+        let estimates: Vec<Estimate> = watchings
             .par_iter()
             .zip(&walls)
             .map(|(watching, wall)| watching.at(&scene, wall.as_ref(), until))
             .collect();
-        let plan = &self.question.plan;
+        let outlooks: Vec<Outlook> =
+            estimates.iter().map(|estimate| estimate.outlook(&scene, self.question.plan.members)).collect();
         let blocked = self.visits.iter().map(|visits| is_blocked(visits)).collect();
-        let outlooks: Vec<_> = estimates.iter().map(|estimate| estimate.outlook(&scene, plan.members)).collect();
         let ahead = Ahead::Watched(Watched { scene, outlooks: &outlooks, beside: &walls, behind: until / 24, blocked });
-        let housed = self
-            .housed
-            .iter()
-            .zip(&estimates)
-            .map(|(housed, estimate)| Housed { hive: estimate.hive().clone(), ..housed.clone() });
-        let base = Base::over(plan, ahead, housed.collect());
+        let base = Base::over(&self.question.plan, ahead, self.housed_now(&estimates));
         let expectations = expect::all(&scene, &estimates, &walls, until);
-        let thresholds = self.question.thresholds;
-        let colonies: Vec<ColonyNow> = (0..base.housed.len())
-            .map(|at| {
-                let watched = colony::Watched {
-                    estimate: &estimates[at],
-                    watching: &watchings[at],
-                    visits: &self.visits[at],
-                    expect_next: &expectations[at],
-                    thresholds,
-                };
-                colony::now(&base, at, &watched)
-            })
-            .collect();
+        let colony = |at: usize| {
+            let watched = colony::Watched {
+                estimate: &estimates[at],
+                watching: &watchings[at],
+                visits: &self.visits[at],
+                expect_next: &expectations[at],
+                thresholds: self.question.thresholds,
+            };
+            colony::now(&base, at, &watched)
+        };
+        self.answer(&scene, (0..base.housed.len()).map(colony).collect())
+    }
+
+    /// The colonies in their hives as these stand by now.
+    fn housed_now(&self, estimates: &[Estimate]) -> Vec<Housed> {
+        let housed = self.housed.iter().zip(estimates);
+        housed.map(|(housed, estimate)| Housed { hive: estimate.hive().clone(), ..housed.clone() }).collect()
+    }
+
+    /// The answer for the yard round those for its colonies.
+    fn answer(&self, scene: &Scene<'_>, colonies: Vec<ColonyNow>) -> NowAnswer {
+        let until = self.until();
         let end = scene.start + jiff::SignedDuration::from_hours(until as i64);
+        let plan = &self.question.plan;
         let apiary: &Apiary = plan.apiary;
         NowAnswer {
             schema: NOW_SCHEMA.to_owned(),
@@ -198,7 +203,7 @@ impl<'a> Ground<'a> {
             weather: WeatherAnswer::new(&plan.winter.provenance, self.question.sizes.alive, plan.winter.paths.len()),
             currency: apiary.money.currency.clone(),
             flight_day: flight_day::next(&self.environment, until, plan.as_of),
-            lid: lid::tomorrow(&self.environment, until, thresholds),
+            lid: lid::tomorrow(&self.environment, until, self.question.thresholds),
             open_first: open_first::of(apiary, &colonies, end),
             colonies,
         }

@@ -85,6 +85,43 @@ pub struct ColonyNow {
     pub nothing_helps: bool,
 }
 
+impl ColonyNow {
+    /// An answer of which nothing is known yet.
+    pub(super) fn blank() -> Self {
+        let never = OpenDates { p10: None, p50: None, p90: None };
+        Self {
+            name: String::new(),
+            word: Word::Sound,
+            about: String::new(),
+            alive: 0.0,
+            alive_queenright: 0.0,
+            seen_dead: false,
+            united_into: None,
+            bees: None,
+            stores_kg: StoresNow { total: None, reachable: None },
+            runs_out: never,
+            reachable_kg_ahead: Vec::new(),
+            alive_fed_queenright: 0.0,
+            plus_minus: 0.0,
+            ended: Ends::default(),
+            ended_between: None,
+            ends_ahead: Ends::default(),
+            expect_next: Expectation {
+                on: Date::ZERO,
+                air_c: 0.0,
+                dead_bees: Range::exact(0.0),
+                frost_at_hole: None,
+                hum: 0.0,
+                flight: 0.0,
+            },
+            evidence: Vec::new(),
+            actions: Vec::new(),
+            look_first: LookFirst { weighing_money: 0.0, life_sign_money: 0.0, says: String::new() },
+            nothing_helps: false,
+        }
+    }
+}
+
 /// Food.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct StoresNow {

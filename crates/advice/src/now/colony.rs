@@ -2,7 +2,7 @@
 
 use snowhum_apiary::{Act, Sign};
 use snowhum_units::Range;
-use snowhum_watch::{Estimate, Visit, Watching};
+use snowhum_watch::{Estimate, Standing, Visit, Watching};
 use snowhum_winter::{Daily, Ends};
 
 use super::evidence::{self, date};
@@ -23,59 +23,75 @@ pub(super) struct Watched<'a> {
     pub(super) thresholds: &'a Thresholds,
 }
 
+/// What spring holds for a colony that is alive now.
+struct Spring {
+    /// Chance of being alive, fed and queenright, and its standard error.
+    fed: (f64, f64),
+    /// Chance of hunger before.
+    hungry: f64,
+}
+
+impl Spring {
+    fn of(base: &Base<'_>, at: usize) -> Self {
+        let ends = &base.trajectories[at].ends;
+        let fed: Vec<f64> = ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
+        let hungry = ends.iter().filter(|end| end.first_hungry_day.is_some()).count();
+        Self { fed: mean_and_error(&fed), hungry: hungry as f64 / ends.len().max(1) as f64 }
+    }
+}
+
 pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNow {
     let Watched { estimate, watching, visits, expect_next, thresholds } = *watched;
     let standing = estimate.standing();
-    let seen_dead = seen_dead(visits);
-    let united_into = united_into(base, visits);
-    let situation = Situation { base, colony: at };
+    let (seen_dead, united_into) = (seen_dead(visits), united_into(base, visits));
     let gone = seen_dead || united_into.is_some();
-    let weighed = if gone { Vec::new() } else { actions::best(&situation) };
+    let weighed = if gone { Vec::new() } else { actions::best(&Situation { base, colony: at }) };
     let look_first = look_first::of(base, at, standing.alive, weighed.first());
     let actions: Vec<ActionAnswer> = weighed.into_iter().map(|weighed| weighed.answer).collect();
-    let trajectory = &base.trajectories[at];
-    let fed: Vec<f64> = trajectory.ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
-    let (fed, error) = mean_and_error(&fed);
-    let hungry = trajectory.ends.iter().filter(|end| end.first_hungry_day.is_some()).count();
-    let hungry = hungry as f64 / trajectory.ends.len().max(1) as f64;
-    let alive_fed_queenright = standing.alive * fed;
-    let today = day_before(base.question.as_of);
+    let spring = Spring::of(base, at);
     let (word, about) = word(&Grounds {
-        today,
+        today: day_before(base.question.as_of),
         alive: standing.alive,
         alive_queenright: standing.queenright,
-        alive_fed_queenright,
+        alive_fed_queenright: standing.alive * spring.fed.0,
         seen_dead,
         united_into: united_into.as_deref(),
         actions: &actions,
-        hungry: hungry >= thresholds.hungry_sound.value,
+        hungry: spring.hungry >= thresholds.hungry_sound.value,
         thresholds,
     });
-    let kg = |range: Option<Range<f64>>| range.map(|range| range.map(|kg| rounded(kg, 1)));
     ColonyNow {
-        name: base.housed[at].colony.name.clone(),
         word,
         about,
-        alive: standing.alive,
-        alive_queenright: standing.queenright,
         seen_dead,
         united_into,
-        bees: standing.bees.map(|range| range.map(|bees| rounded(bees / 100.0, 0) * 100.0)),
-        stores_kg: StoresNow { total: kg(standing.stores_kg), reachable: kg(standing.reachable_kg) },
-        runs_out: seasons::runs_out(base, at),
-        reachable_kg_ahead: seasons::fortnightly(base, at, Daily::Reachable, 1),
-        alive_fed_queenright,
-        plus_minus: 2.0 * error * standing.alive,
-        ended: standing.ended,
-        ended_between: standing
-            .died_hour
-            .map(|range| range.map(|hour| date(base.question.apiary.as_of, hour as usize))),
-        ends_ahead: ends_ahead(base, at, standing.alive),
+        alive_fed_queenright: standing.alive * spring.fed.0,
+        plus_minus: 2.0 * spring.fed.1 * standing.alive,
         expect_next: *expect_next,
         evidence: evidence::all(base.question.apiary, watching),
         nothing_helps: !gone && actions::nothing_helps(&actions),
         actions,
         look_first,
+        ..standing_of(base, at, &standing)
+    }
+}
+
+/// What the estimate alone says; the rest is left for [`now`] to fill in.
+fn standing_of(base: &Base<'_>, at: usize, standing: &Standing) -> ColonyNow {
+    let kg = |range: Option<Range<f64>>| range.map(|range| range.map(|kg| rounded(kg, 1)));
+    let day = |hour: f64| date(base.question.apiary.as_of, hour as usize);
+    ColonyNow {
+        name: base.housed[at].colony.name.clone(),
+        alive: standing.alive,
+        alive_queenright: standing.queenright,
+        bees: standing.bees.map(|range| range.map(|bees| rounded(bees / 100.0, 0) * 100.0)),
+        stores_kg: StoresNow { total: kg(standing.stores_kg), reachable: kg(standing.reachable_kg) },
+        runs_out: seasons::runs_out(base, at),
+        reachable_kg_ahead: seasons::fortnightly(base, at, Daily::Reachable, 1),
+        ended: standing.ended,
+        ended_between: standing.died_hour.map(|range| range.map(day)),
+        ends_ahead: ends_ahead(base, at, standing.alive),
+        ..ColonyNow::blank()
     }
 }
 

@@ -133,40 +133,11 @@ impl Entry {
             return Err(Wrong::new(format!("\"{text}\" has no \"=\""), known()));
         };
         let (what, how) = (what.trim().to_lowercase(), how.trim());
-        let seen = || word(how, &SEEN);
-        let sign = match what.as_str() {
-            "words" => return Ok(Self::Words(how.to_owned())),
-            "fed" | "frames" | "changed" | "treated" | "united" | "did" => {
-                return act(&what, how, colony).map(Self::Act);
-            }
-            "dead" => dead_bees(how)?,
-            "entrance" => Sign::Entrance(word(how, &ENTRANCES)?),
-            "hole" | "upper hole" => Sign::UpperHole(word(how, &HOLES)?),
-            "hum" => hum(how)?,
-            "flight" => Sign::Flight(word(how, &FLIGHTS)?),
-            "pollen" => Sign::Pollen(seen()?),
-            "droppings" => Sign::Droppings(word(how, &DROPPINGS)?),
-            "melt" => Sign::MeltedSnow(seen()?),
-            "stripes" => Sign::Stripes { seams: seams(how)? },
-            "stores" | "scale" | "lift" | "side" | "heft" => Sign::Weight(weighing(&what, how)?),
-            "inside" => inside(how)?,
-            "humidity" => Sign::InsideHumidity { read: percent(how)? },
-            "warm spot" => Sign::ThermalSpot(seen()?),
-            "bees" => bees_seen(how)?,
-            "drones" => Sign::Drones(seen()?),
-            "queen" => word(how, &[("dead", Sign::DeadQueen)])?,
-            "larvae" => Sign::LarvaeThrownOut(seen()?),
-            "wings" => Sign::CrumpledWings(seen()?),
-            "robbers" => Sign::Robbers(seen()?),
-            "wasps" => Sign::Wasps(seen()?),
-            "bird" => Sign::Bird(seen()?),
-            "mouse" => Sign::Mouse(seen()?),
-            "damage" => Sign::Damage(seen()?),
-            "smell" => Sign::Smell(seen()?),
-            "colony" => word(how, &[("dead", Sign::SeenDead)])?,
-            _ => return Err(unknown(&what)),
-        };
-        Ok(Self::Sign(sign))
+        match what.as_str() {
+            "words" => Ok(Self::Words(how.to_owned())),
+            "fed" | "frames" | "changed" | "treated" | "united" | "did" => act(&what, how, colony).map(Self::Act),
+            _ => sign(&what, how).map(Self::Sign),
+        }
     }
 
     /// The note as it would be written; `name` gives a colony's name.
@@ -178,6 +149,38 @@ impl Entry {
             Self::Sign(sign) => written_sign(sign),
         }
     }
+}
+
+fn sign(what: &str, how: &str) -> Result<Sign, Wrong> {
+    let seen = || word(how, &SEEN);
+    Ok(match what {
+        "dead" => dead_bees(how)?,
+        "entrance" => Sign::Entrance(word(how, &ENTRANCES)?),
+        "hole" | "upper hole" => Sign::UpperHole(word(how, &HOLES)?),
+        "hum" => hum(how)?,
+        "flight" => Sign::Flight(word(how, &FLIGHTS)?),
+        "pollen" => Sign::Pollen(seen()?),
+        "droppings" => Sign::Droppings(word(how, &DROPPINGS)?),
+        "melt" => Sign::MeltedSnow(seen()?),
+        "stripes" => Sign::Stripes { seams: seams(how)? },
+        "stores" | "scale" | "lift" | "side" | "heft" => Sign::Weight(weighing(what, how)?),
+        "inside" => inside(how)?,
+        "humidity" => Sign::InsideHumidity { read: percent(how)? },
+        "warm spot" => Sign::ThermalSpot(seen()?),
+        "bees" => bees_seen(how)?,
+        "drones" => Sign::Drones(seen()?),
+        "queen" => word(how, &[("dead", Sign::DeadQueen)])?,
+        "larvae" => Sign::LarvaeThrownOut(seen()?),
+        "wings" => Sign::CrumpledWings(seen()?),
+        "robbers" => Sign::Robbers(seen()?),
+        "wasps" => Sign::Wasps(seen()?),
+        "bird" => Sign::Bird(seen()?),
+        "mouse" => Sign::Mouse(seen()?),
+        "damage" => Sign::Damage(seen()?),
+        "smell" => Sign::Smell(seen()?),
+        "colony" => word(how, &[("dead", Sign::SeenDead)])?,
+        _ => return Err(unknown(what)),
+    })
 }
 
 fn known() -> String {
