@@ -54,7 +54,7 @@ impl From<Units> for snowhum_units::System {
 
 #[derive(Debug, Subcommand)]
 pub(crate) enum Command {
-    /// Show the winter plan of an invented yard.
+    /// Show the winter plan of an invented yard, then serve its pages.
     ///
     /// Example: snowhum demo
     Demo(DemoArguments),
@@ -113,6 +113,10 @@ pub(crate) enum Command {
     /// Asks at a terminal, or takes signs.
     /// Example: snowhum deadout --sign small-cluster=yes --sign food-near=yes --sign spotty-brood=fairly-sure
     Deadout(DeadoutArguments),
+    /// Serve the pages of a yard on this machine: look, note, plan in a browser.
+    ///
+    /// Example: snowhum serve --apiary my-yard.toml
+    Serve(ServeArguments),
     /// The weather the answers stand on.
     #[command(subcommand)]
     Weather(WeatherCommand),
@@ -123,8 +127,24 @@ pub(crate) struct DemoArguments {
     /// Stop after printing the plan.
     #[arg(long)]
     pub(crate) no_serve: bool,
+    /// The port of the pages; 8462 or the next that is free if not given.
+    #[arg(long, value_name = "PORT")]
+    pub(crate) port: Option<u16>,
     #[command(flatten)]
     pub(crate) run: RunArguments,
+}
+
+/// Which yard is served, and where its notes are kept.
+#[derive(Debug, Args)]
+pub(crate) struct ServeArguments {
+    /// The port; 8462 or the next that is free if not given.
+    #[arg(long, value_name = "PORT")]
+    pub(crate) port: Option<u16>,
+    /// The file notes are kept in; beside the yard file if not given.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) store: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) yard: YardArguments,
 }
 
 /// Which yard, and how its winter is computed.

@@ -11,6 +11,7 @@ pub(crate) mod mites;
 mod new;
 mod now;
 mod plan;
+mod serve;
 mod setup;
 mod sum;
 mod weather;
@@ -40,6 +41,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Weigh(question) => weigh::run(question, common),
         Command::Losses(question) => losses::run(question, common),
         Command::Deadout(signs) => deadout::run(signs, common),
+        Command::Serve(arguments) => serve::run(arguments),
         Command::Weather(weather) => weather::run(weather, common),
     }
 }

@@ -1,8 +1,14 @@
-//! `demo`: the invented yard's plan.
+//! `demo`: the invented yard's plan, then its pages.
 
-use crate::args::{Common, DemoArguments};
-use crate::{commands::plan, sources};
+use crate::args::{Common, DemoArguments, ServeArguments, YardArguments};
+use crate::commands::{plan, serve};
+use crate::sources;
 
 pub(super) fn run(arguments: &DemoArguments, common: &Common) -> anyhow::Result<()> {
-    plan::tell(&sources::demo()?, &arguments.run, common)
+    plan::tell(&sources::demo()?, &arguments.run, common)?;
+    if arguments.no_serve || common.json {
+        return Ok(());
+    }
+    let yard = YardArguments { apiary: None, run: arguments.run.clone() };
+    serve::run(&ServeArguments { port: arguments.port, store: None, yard })
 }

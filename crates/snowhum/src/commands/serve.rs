@@ -1,0 +1,126 @@
+//! `serve`: the pages, on this machine alone.
+
+use anyhow::Context;
+use jiff::civil::Date;
+use jiff::Timestamp;
+use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::plan;
+use snowhum_advice::setup::{SetupAnswer, Try, compare};
+use snowhum_apiary::{Apiary, ApiaryId};
+use snowhum_store::Store;
+use snowhum_watch::Watching;
+use snowhum_web::{App, Ask, Opened, Present, Reckon};
+use std::net::{Ipv4Addr, SocketAddr};
+use std::path::{Path, PathBuf};
+
+use crate::args::{RunArguments, ServeArguments};
+use crate::{exit, progress, sources, weather_source};
+
+/// Ports tried after the one asked for, when nobody asked for one.
+const NEXT_PORTS: u16 = 20;
+const USUAL_PORT: u16 = 8462;
+
+pub(super) fn run(arguments: &ServeArguments) -> anyhow::Result<()> {
+    let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(exit::environment)?;
+    runtime.block_on(serve(arguments))
+}
+
+async fn serve(arguments: &ServeArguments) -> anyhow::Result<()> {
+    let (store, yard, place) = records(arguments).await?;
+    let apiary = store.yard(yard).await.map_err(exit::environment)?.context("the yard was just stored")?;
+    let day = arguments.yard.run.as_of.or(apiary.invented.then_some(apiary.as_of));
+    let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
+    let app = App::new(Opened { store, yard, reckon, day });
+    let listener = listen(arguments.port).await?;
+    let address = listener.local_addr().map_err(exit::environment)?;
+    tokio::spawn(app.clone().work());
+    progress::note(&format!("The pages: http://{address}/  (this machine alone; Ctrl-C ends it)"));
+    progress::note(&place);
+    snowhum_web::serve(listener, app).await.map_err(exit::environment)
+}
+
+/// The store, the yard in it, and where they lie in words.
+async fn records(arguments: &ServeArguments) -> anyhow::Result<(Store, ApiaryId, String)> {
+    let file = arguments.yard.apiary.as_deref();
+    let path = arguments.store.clone().or_else(|| file.map(beside));
+    let (store, place) = match &path {
+        Some(path) => {
+            let store = Store::open(path).await.map_err(exit::environment)?;
+            (store, format!("Notes are kept in {}", path.display()))
+        }
+        None => {
+            let store = Store::in_memory().await.map_err(exit::environment)?;
+            (store, "Notes are held in memory and gone at the end; --store FILE keeps them".to_owned())
+        }
+    };
+    if file.is_none()
+        && let Some(first) = store.yards().await.map_err(exit::environment)?.first()
+    {
+        return Ok((store, first.id, place));
+    }
+    let apiary = sources::apiary(file)?;
+    store.import_yard(&apiary, Timestamp::now()).await.map_err(exit::environment)?;
+    Ok((store, apiary.id, place))
+}
+
+/// Where a yard file's notes are kept when no store is named: beside it, under its name.
+fn beside(file: &Path) -> PathBuf {
+    file.with_extension("snowhum.db")
+}
+
+/// Listens on this machine alone: at the port asked for, else at the usual one or the next that is free.
+async fn listen(port: Option<u16>) -> anyhow::Result<tokio::net::TcpListener> {
+    let ports = port.map_or(USUAL_PORT..=USUAL_PORT + NEXT_PORTS, |port| port..=port);
+    let mut refused = None;
+    for port in ports {
+        match tokio::net::TcpListener::bind(SocketAddr::from((Ipv4Addr::LOCALHOST, port))).await {
+            Ok(listener) => return Ok(listener),
+            Err(error) => refused = Some(format!("port {port}: {error}; choose another with --port")),
+        }
+    }
+    Err(exit::environment(refused.unwrap_or_else(|| "no port to listen on".to_owned())))
+}
+
+/// The model under the weather that the arguments name.
+struct Model {
+    arguments: RunArguments,
+}
+
+impl Model {
+    fn arguments(&self, as_of: Date) -> RunArguments {
+        RunArguments { as_of: Some(as_of), ..self.arguments.clone() }
+    }
+}
+
+impl Reckon for Model {
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
+        let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
+        let signs = snowhum_watch::Parameters::shipped().map_err(words)?;
+        let arguments = self.arguments(ask.day);
+        let present = weather_source::Present::resolve(&ask.apiary, &arguments).map_err(words)?;
+        let apiary = present.weather.moved(&ask.apiary);
+        let question = present.question(&apiary, &parameters, &signs, &arguments, ask.system);
+        Ok(Present::of(question, before))
+    }
+
+    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {
+        let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
+        let arguments = self.arguments(ask.apiary.as_of);
+        let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(words)?;
+        let apiary = weather.moved(&ask.apiary);
+        Ok(plan(&weather.question(&apiary, &parameters, &arguments, ask.system)))
+    }
+
+    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {
+        let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
+        let arguments = self.arguments(ask.apiary.as_of);
+        let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(words)?;
+        let apiary: Apiary = weather.moved(&ask.apiary);
+        let question = weather.question(&apiary, &parameters, &arguments, ask.system);
+        compare(&question, at, tries).ok_or_else(|| "the colony has no hive".to_owned())
+    }
+}
+
+fn words(error: impl std::fmt::Display) -> String {
+    error.to_string()
+}

@@ -1,0 +1,46 @@
+// Keeps what the round needs, so that it opens without a signal.
+const KEEP = "snowhum-1";
+const SHELL = ["/round", "/snowhum.css", "/pictures.css", "/round.js", "/icon.svg", "/manifest.webmanifest"];
+const PATIENCE_MS = 4000;
+
+self.addEventListener("install", (event) => {
+  event.waitUntil(caches.open(KEEP).then((kept) => kept.addAll(SHELL)).then(() => self.skipWaiting()));
+});
+
+self.addEventListener("activate", (event) => {
+  const old = caches.keys().then((names) => Promise.all(names.filter((n) => n !== KEEP).map((n) => caches.delete(n))));
+  event.waitUntil(old.then(() => self.clients.claim()));
+});
+
+async function fresh(request) {
+  const cut = new AbortController();
+  const timer = setTimeout(() => cut.abort(), PATIENCE_MS);
+  try {
+    const answer = await fetch(request, { signal: cut.signal });
+    if (answer.ok && !answer.redirected) {
+      const kept = await caches.open(KEEP);
+      await kept.put(request, answer.clone());
+    }
+    return answer;
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+async function answer(request) {
+  try {
+    return await fresh(request);
+  } catch (unreachable) {
+    const kept = await caches.match(request, { ignoreSearch: request.mode === "navigate" });
+    const round = request.mode === "navigate" ? await caches.match("/round") : undefined;
+    return kept ?? round ?? Response.error();
+  }
+}
+
+self.addEventListener("fetch", (event) => {
+  const request = event.request;
+  const url = new URL(request.url);
+  if (request.method !== "GET" || url.origin !== self.location.origin) return;
+  if (url.pathname.startsWith("/api") || url.pathname === "/setup") return;
+  event.respondWith(answer(request));
+});

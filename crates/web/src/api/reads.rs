@@ -1,0 +1,24 @@
+//! Answers as they are computed.
+
+use axum::Json;
+use axum::extract::State;
+use serde_json::{Value, json};
+
+use super::notes::Refused;
+use crate::app::App;
+use crate::fault::Fault;
+
+/// Where every colony stands.
+pub(crate) async fn now(State(app): State<App>) -> Result<Json<Value>, Refused> {
+    let standing = app.standing().ok_or(Fault::NotYet)?;
+    let behind = standing.revision != app.revision();
+    Ok(Json(json!({ "computed_at": standing.at, "something_newer_is_stored": behind, "now": standing.present.now })))
+}
+
+/// The winter ahead.
+pub(crate) async fn plan(State(app): State<App>) -> Result<Json<Value>, Refused> {
+    let ask = app.ask().await.map_err(Fault::from)?;
+    let work = tokio::task::spawn_blocking(move || app.reckon().ahead(&ask));
+    let plan = work.await.map_err(|_| Fault::Cut)?.map_err(Fault::Wrong)?;
+    Ok(Json(json!(plan)))
+}

@@ -1,0 +1,200 @@
+//! The yard as the pages see it: the store, the last estimate, and the worker that computes the next.
+
+use jiff::civil::Date;
+use jiff::tz::TimeZone;
+use jiff::{Timestamp, ZonedDateTime};
+use snowhum_apiary::{Apiary, ApiaryId};
+use snowhum_store::{Fault as StoreFault, Store};
+use snowhum_units::Kelvin;
+use snowhum_watch::Watching;
+use std::sync::atomic::{AtomicU64, Ordering};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
+use tokio::sync::Notify;
+
+use crate::reckon::{Ask, Present, Reckon};
+use crate::settings::Settings;
+
+/// What a server is opened with.
+pub struct Opened {
+    /// The keeper's records; the yard is in them.
+    pub store: Store,
+    /// The yard.
+    pub yard: ApiaryId,
+    /// The model.
+    pub reckon: Box<dyn Reckon>,
+    /// A day asked about in place of today.
+    pub day: Option<Date>,
+}
+
+/// One yard being served. Cheap to clone.
+#[derive(Clone)]
+pub struct App(Arc<Inner>);
+
+struct Inner {
+    store: Store,
+    yard: ApiaryId,
+    reckon: Box<dyn Reckon>,
+    day: Mutex<Option<Date>>,
+    standing: RwLock<Option<Arc<Standing>>>,
+    trouble: Mutex<Option<String>>,
+    /// Rises with everything that changes an estimate.
+    revision: AtomicU64,
+    changed: Notify,
+}
+
+/// An estimate, and what it is of.
+pub(crate) struct Standing {
+    pub(crate) present: Present,
+    /// When it was computed.
+    pub(crate) at: Timestamp,
+    pub(crate) revision: u64,
+}
+
+impl App {
+    /// A yard to serve. [`Self::work`] must run beside it.
+    #[must_use]
+    pub fn new(opened: Opened) -> Self {
+        Self(Arc::new(Inner {
+            store: opened.store,
+            yard: opened.yard,
+            reckon: opened.reckon,
+            day: Mutex::new(opened.day),
+            standing: RwLock::new(None),
+            trouble: Mutex::new(None),
+            revision: AtomicU64::new(1),
+            changed: Notify::new(),
+        }))
+    }
+
+    /// Computes an estimate now and after every change, for ever.
+    pub async fn work(self) {
+        let mut before: Option<Before> = None;
+        loop {
+            let revision = self.revision();
+            before = self.compute(revision, before).await;
+            while self.revision() == revision {
+                self.0.changed.notified().await;
+            }
+        }
+    }
+
+    async fn compute(&self, revision: u64, before: Option<Before>) -> Option<Before> {
+        let ask = match self.ask().await {
+            Ok(ask) => ask,
+            Err(fault) => {
+                self.say_trouble(Some(fault.to_string()));
+                return before;
+            }
+        };
+        let key = Key::of(&ask);
+        let watched = before.filter(|before| before.key == key).map(|before| before.watchings);
+        let app = self.clone();
+        let computed = tokio::task::spawn_blocking(move || app.0.reckon.present(&ask, watched)).await;
+        match computed {
+            Ok(Ok((present, watchings))) => {
+                let standing = Arc::new(Standing { present, at: Timestamp::now(), revision });
+                *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = Some(standing);
+                self.say_trouble(None);
+                Some(Before { key, watchings })
+            }
+            Ok(Err(words)) => {
+                self.say_trouble(Some(words));
+                None
+            }
+            Err(_) => {
+                self.say_trouble(Some("the computation ended early: a fault of the program".to_owned()));
+                None
+            }
+        }
+    }
+
+    /// The yard as asked about now.
+    pub(crate) async fn ask(&self) -> Result<Ask, StoreFault> {
+        let settings = self.settings().await?;
+        let apiary = settings.priced(self.apiary().await?);
+        Ok(Ask { day: self.day(&apiary), system: settings.system, apiary })
+    }
+
+    /// The yard with its notes as they stand.
+    pub(crate) async fn apiary(&self) -> Result<Apiary, StoreFault> {
+        let gone = || StoreFault { place: "the yard".to_owned(), wrong: snowhum_store::Wrong::Missing };
+        self.0.store.yard(self.0.yard).await?.ok_or_else(gone)
+    }
+
+    pub(crate) async fn settings(&self) -> Result<Settings, StoreFault> {
+        Ok(Settings::of(&self.0.store.settings().await?))
+    }
+
+    pub(crate) fn store(&self) -> &Store {
+        &self.0.store
+    }
+
+    pub(crate) fn reckon(&self) -> &dyn Reckon {
+        &*self.0.reckon
+    }
+
+    pub(crate) fn standing(&self) -> Option<Arc<Standing>> {
+        self.0.standing.read().unwrap_or_else(PoisonError::into_inner).clone()
+    }
+
+    pub(crate) fn trouble(&self) -> Option<String> {
+        lock(&self.0.trouble).clone()
+    }
+
+    pub(crate) fn revision(&self) -> u64 {
+        self.0.revision.load(Ordering::Acquire)
+    }
+
+    /// Something an estimate stands on has changed.
+    pub(crate) fn touch(&self) {
+        self.0.revision.fetch_add(1, Ordering::AcqRel);
+        self.0.changed.notify_one();
+    }
+
+    /// Asks about another day.
+    pub(crate) fn show_day(&self, day: Option<Date>) {
+        *lock(&self.0.day) = day;
+        self.touch();
+    }
+
+    /// The day asked about: the one set, else today.
+    pub(crate) fn day(&self, apiary: &Apiary) -> Date {
+        self.now(apiary).date()
+    }
+
+    /// The time that a note made now bears: of the day asked about, at this hour.
+    pub(crate) fn now(&self, apiary: &Apiary) -> ZonedDateTime {
+        let zone = TimeZone::get(&apiary.site.zone).unwrap_or(TimeZone::UTC);
+        let now = Timestamp::now().to_zoned_datetime(zone);
+        let day = *lock(&self.0.day);
+        day.and_then(|day| now.with().date(day).build().ok()).unwrap_or(now)
+    }
+
+    fn say_trouble(&self, words: Option<String>) {
+        *lock(&self.0.trouble) = words;
+    }
+}
+
+/// Watchings and what they stand on beside the notes.
+struct Before {
+    key: Key,
+    watchings: Vec<Watching>,
+}
+
+/// Weather known at the hives bends the paths, so that watchings under other readings cannot be gone on with.
+#[derive(PartialEq)]
+struct Key {
+    day: Date,
+    read: Vec<(Timestamp, Kelvin)>,
+}
+
+impl Key {
+    fn of(ask: &Ask) -> Self {
+        let read = ask.apiary.notes.iter().filter_map(|note| Some((note.at, note.conditions.air_k?))).collect();
+        Self { day: ask.day, read }
+    }
+}
+
+fn lock<T>(of: &Mutex<T>) -> MutexGuard<'_, T> {
+    of.lock().unwrap_or_else(PoisonError::into_inner)
+}

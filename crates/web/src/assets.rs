@@ -1,0 +1,31 @@
+//! Style sheets, scripts, the manifest and the sign, built into the program.
+
+use axum::Router;
+use axum::http::header;
+use axum::response::IntoResponse;
+use axum::routing::get;
+use std::sync::LazyLock;
+
+use crate::app::App;
+
+static PICTURES: LazyLock<String> = LazyLock::new(snowhum_picture::stylesheet);
+
+pub(crate) fn routes() -> Router<App> {
+    Router::new()
+        .route("/snowhum.css", get(|| async { text("text/css; charset=utf-8", include_str!("../assets/snowhum.css")) }))
+        .route("/pictures.css", get(|| async { text("text/css; charset=utf-8", &PICTURES) }))
+        .route("/round.js", get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/round.js")) }))
+        .route(
+            "/offline.js",
+            get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/offline.js")) }),
+        )
+        .route(
+            "/manifest.webmanifest",
+            get(|| async { text("application/manifest+json", include_str!("../assets/manifest.json")) }),
+        )
+        .route("/icon.svg", get(|| async { text("image/svg+xml", include_str!("../assets/icon.svg")) }))
+}
+
+fn text(kind: &'static str, body: &'static str) -> impl IntoResponse {
+    ([(header::CONTENT_TYPE, kind)], body)
+}

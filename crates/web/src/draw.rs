@@ -1,0 +1,203 @@
+//! Pictures of an estimate, put on the page with their tables.
+
+use jiff::civil::Date;
+use maud::{Markup, PreEscaped, html};
+use snowhum_advice::dead_bees::{DeadBeesQuestion, Ground, dead_bees};
+use snowhum_advice::now::ColonyNow;
+use snowhum_advice::words::day;
+use snowhum_apiary::{Apiary, DeadPlace, Note, Sign};
+use snowhum_picture::{
+    Cold, DayOutlook, DayStrip, DeadBeesCount, DeadBeesFound, Fate, Flying, FoodDay, FoodFan, Hundred, HundredPart,
+    IdPrefix, Plate, PlateWidth, Tick, Windy,
+};
+use snowhum_units::{Fraction, Kilogram, Range, System};
+use snowhum_winter::Parameters;
+
+use crate::section;
+use crate::view::View;
+use crate::weather_ahead::Day;
+use crate::words::weekday;
+
+/// A plate as a figure, its rows a tap down.
+pub(crate) fn figure(plate: &Plate, id: &str) -> Markup {
+    html! {
+        figure class="plate" {
+            (PreEscaped(plate.inline(&IdPrefix::new(id))))
+            (rows(plate))
+        }
+    }
+}
+
+/// A plate alone.
+pub(crate) fn bare(plate: &Plate, id: &str) -> Markup {
+    PreEscaped(plate.inline(&IdPrefix::new(id)))
+}
+
+fn rows(plate: &Plate) -> Markup {
+    html! {
+        @if !plate.table.rows.is_empty() {
+            details {
+                summary { "The same as a table" }
+                div class="wide" {
+                    table {
+                        caption { (plate.title) }
+                        thead { tr { @for head in &plate.table.head { th scope="col" { (head) } } } }
+                        tbody { @for row in &plate.table.rows { tr { @for cell in row { td { (cell) } } } } }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The thumbnail of the hive at a place.
+pub(crate) fn thumbnail(view: &View, at: usize) -> Option<Markup> {
+    Some(bare(&hive(view, at)?.thumbnail(), &format!("small{at}")))
+}
+
+/// The cut-away, for a desk and for a phone: the style sheet shows one.
+pub(crate) fn cutaway(view: &View, at: usize) -> Option<Markup> {
+    let hive = hive(view, at)?;
+    let (desk, phone) = (hive.cutaway(PlateWidth::Desk), hive.cutaway(PlateWidth::Phone));
+    Some(html! {
+        figure class="plate cutaway" {
+            div class="for-desk" { (bare(&desk, "desk")) }
+            div class="for-phone" { (bare(&phone, "phone")) }
+            (rows(&desk))
+        }
+    })
+}
+
+fn hive(view: &View, at: usize) -> Option<snowhum_picture::HiveSection> {
+    let present = &view.standing.as_ref()?.present;
+    let (housed, colony) = (present.housed.get(at)?, present.now.colonies.get(at)?);
+    let settled = present.settled.get(at)?.as_ref();
+    Some(section::of(housed, colony, settled, &present.today, view.settings.system))
+}
+
+/// A hundred hives: so many are, so many are not.
+pub(crate) fn hundred(title: &str, chance: f64, so: &str, not_so: &str) -> Plate {
+    // Nobody has looked: neither none nor all.
+    let chance = chance.clamp(0.006, 0.994);
+    let part = |fate, words: &str, share| HundredPart { fate, words: words.to_owned(), share: Fraction::new(share) };
+    let parts = vec![part(Fate::Lives, so, chance), part(Fate::Lost, not_so, 1.0 - chance)];
+    Hundred { title: title.to_owned(), parts }.plate()
+}
+
+/// Wind from which a day is called breezy or strong, m/s at 10 m; hard cold, °C (judgement).
+const BREEZY: f64 = 8.0;
+const STRONG: f64 = 14.0;
+const HARD_COLD_C: f64 = -20.0;
+
+/// The strip of coming days.
+pub(crate) fn days(days: &[Day], system: System) -> Plate {
+    let outlook = |one: &Day| DayOutlook {
+        day: weekday(one.on).chars().take(3).collect(),
+        date: one.on.day().to_string(),
+        when: format!("{} {}", weekday(one.on), day(one.on)),
+        low: one.low,
+        high: one.high,
+        wind: one.wind,
+        flying: match one.flying {
+            chance if chance >= 0.5 => Flying::Yes,
+            chance if chance >= 0.2 => Flying::Perhaps,
+            _ => Flying::No,
+        },
+        cold: match one.low.celsius() {
+            low if low < HARD_COLD_C => Cold::Hard,
+            low if low < 0.0 => Cold::Frost,
+            _ => Cold::Mild,
+        },
+        windy: match one.wind.get() {
+            wind if wind >= STRONG => Windy::Strong,
+            wind if wind >= BREEZY => Windy::Breezy,
+            _ => Windy::Calm,
+        },
+    };
+    DayStrip { title: "The coming days".to_owned(), days: days.iter().map(outlook).collect(), system }.plate()
+}
+
+/// Standard deviates between which half of what may come lies.
+const HALF: f64 = 0.674_49;
+
+/// Food within reach from here to spring; none where there is nothing to show.
+pub(crate) fn food(colony: &ColonyNow, today: Date, spring: Date, system: System) -> Option<Plate> {
+    if colony.reachable_kg_ahead.len() < 2 {
+        return None;
+    }
+    let since = |on: Date| i32::try_from(on.duration_since(today).as_hours() / 24).unwrap_or(0);
+    let left = |range: Range<f64>| {
+        let quantiles = [range.p10, range.at(-HALF), range.p50, range.at(HALF), range.p90];
+        quantiles.map(|kilograms| Kilogram::new(kilograms.max(0.0)))
+    };
+    let food_day = |one: &snowhum_advice::answer::DateRange| FoodDay {
+        day: since(one.date),
+        when: day(one.date),
+        left: left(one.range),
+    };
+    let last = colony.reachable_kg_ahead.last().map_or(today, |one| one.date);
+    let flow = spring.saturating_sub(jiff::Span::new().days(14));
+    Some(
+        FoodFan {
+            title: format!("Food within reach of {}", colony.name),
+            days: colony.reachable_kg_ahead.iter().map(food_day).collect(),
+            ticks: months(today, last, since),
+            horizon: Some(Tick { day: since(flow), words: format!("first flow, most likely {}", day(flow)) }),
+            weighings: Vec::new(),
+            system,
+        }
+        .plate(),
+    )
+}
+
+fn months(from: Date, to: Date, since: impl Fn(Date) -> i32) -> Vec<Tick> {
+    let first = from.first_of_month();
+    let months = (0..14).filter_map(|ahead| first.checked_add(jiff::Span::new().months(ahead)).ok());
+    let tick = |on: Date| Tick { day: since(on), words: day(on).split(' ').next_back().unwrap_or("").chars().take(3).collect() };
+    months.filter(|on| *on > from && *on <= to).map(tick).collect()
+}
+
+/// Counts of dead bees shown.
+const COUNTS: usize = 8;
+
+/// Dead bees found against what is to be expected since the look before; none if none were counted.
+pub(crate) fn dead_bees_found(apiary: &Apiary, name: &str, bees: Option<f64>, notes: &[&Note]) -> Option<Plate> {
+    let parameters = Parameters::shipped().ok()?;
+    let zone = jiff::tz::TimeZone::get(&apiary.site.zone).ok()?;
+    let mut earlier = apiary.as_of;
+    let mut counts = Vec::new();
+    for note in notes.iter().rev() {
+        let on = note.at.to_zoned_datetime(zone.clone()).date();
+        for sign in note.signs() {
+            let Sign::DeadBees { count, place } = sign else { continue };
+            let found = match count.bounds() {
+                (least, Some(most)) => least.midpoint(most),
+                (least, None) => least,
+            };
+            let days = (on.duration_since(earlier).as_hours() as f64 / 24.0).clamp(1.0, 120.0);
+            let ground = if *place == DeadPlace::Snow { Ground::Snow } else { Ground::Bare };
+            let month = season_month(on, apiary.site.latitude.get());
+            let expected = dead_bees(&DeadBeesQuestion { found, days, bees, month, ground }, &parameters).expected;
+            counts.push(DeadBeesCount {
+                when: format!("{} to {}", short(earlier), short(on)),
+                found,
+                expected: expected.map(|count| count.max(0.0) as u32),
+            });
+        }
+        earlier = on;
+    }
+    let shown = counts.split_off(counts.len().saturating_sub(COUNTS));
+    (!shown.is_empty())
+        .then(|| DeadBeesFound { title: format!("Dead bees found at {name}"), counts: shown, worrying: None }.plate())
+}
+
+/// The month in the north's seasons.
+fn season_month(on: Date, latitude: f64) -> i8 {
+    if latitude < 0.0 { (on.month() + 5) % 12 + 1 } else { on.month() }
+}
+
+fn short(on: Date) -> String {
+    let words = day(on);
+    let (number, month) = words.split_once(' ').unwrap_or((&words, ""));
+    format!("{number} {}", month.chars().take(3).collect::<String>())
+}

@@ -1,0 +1,28 @@
+//! The pages a keeper looks at, the round that works out of reach, and the JSON API.
+//!
+//! An [`App`] holds one yard's store and the last estimate. A write is answered when it is on the disk; the estimate is
+//! computed anew behind it, and every page says from when its estimate is. The pages render answers and compute none:
+//! what is asked of the model goes through [`Reckon`], and everything asked comes back as plain values.
+
+mod api;
+mod app;
+mod assets;
+mod draw;
+mod fault;
+mod guard;
+mod ids;
+mod page;
+mod pages;
+mod reckon;
+mod routes;
+mod section;
+mod sent;
+mod settings;
+mod view;
+mod weather_ahead;
+mod words;
+
+pub use app::{App, Opened};
+pub use reckon::{Ask, Present, Reckon};
+pub use routes::{router, serve};
+pub use weather_ahead::{Day, Today};

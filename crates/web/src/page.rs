@@ -1,0 +1,121 @@
+//! The frame of every page.
+
+use maud::{DOCTYPE, Markup, html};
+use snowhum_advice::words::day;
+
+use crate::view::View;
+
+/// The pages a keeper walks between.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Place {
+    Yard,
+    Round,
+    Flight,
+    Setup,
+    Normal,
+    Inside,
+    Elsewhere,
+}
+
+const WAYS: [(Place, &str, &str); 6] = [
+    (Place::Yard, "/", "The yard"),
+    (Place::Round, "/round", "Yard round"),
+    (Place::Flight, "/flight", "Flight day"),
+    (Place::Setup, "/setup", "Winter set-up"),
+    (Place::Normal, "/normal", "Is this normal?"),
+    (Place::Inside, "/inside", "Inside the cluster"),
+];
+
+/// A whole page.
+pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Markup {
+    let waits = view.standing.is_none() && view.trouble.is_none();
+    html! {
+        (DOCTYPE)
+        html lang=(view.settings.speech.language()) {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                meta name="color-scheme" content="light dark";
+                @if waits { meta http-equiv="refresh" content="2"; }
+                title { (title) " · " (view.apiary.name) }
+                link rel="stylesheet" href="/snowhum.css";
+                link rel="stylesheet" href="/pictures.css";
+                link rel="manifest" href="/manifest.webmanifest";
+                link rel="icon" href="/icon.svg" type="image/svg+xml";
+                script type="module" src="/round.js" {}
+            }
+            body {
+                a class="skip" href="#main" { "To the page itself" }
+                header {
+                    p class="mast" {
+                        a href="/" { (view.apiary.name) }
+                        span { "Snowhum, a winter reckoned" }
+                    }
+                    nav aria-label="Pages" {
+                        @for (way, address, name) in WAYS {
+                            a href=(address) aria-current=[(way == place).then_some("page")] { (name) }
+                        }
+                    }
+                }
+                main id="main" tabindex="-1" {
+                    (invented(view))
+                    (body)
+                }
+                footer {
+                    (age(view))
+                    p id="waiting" role="status" hidden {}
+                    p class="small ways" {
+                        a href="/source" { "Where the figures come from" }
+                        a href="/settings" { "Settings" }
+                        a href="/api" { "For programs" }
+                    }
+                    p class="small" {
+                        "Chances stand for hives like these with these signs. The label, local law, the bee inspector and "
+                        "the vet come before any word here."
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// From when the estimate is.
+pub(crate) fn age(view: &View) -> Markup {
+    html! {
+        div class="age" {
+            @if let Some(standing) = &view.standing {
+                @let at = standing.at.to_zoned_datetime(view.now.time_zone().clone());
+                @let of = standing.present.now.as_of;
+                p {
+                    "Estimate for " strong { (day(of)) " " (of.year()) } ", computed at "
+                    time datetime=(standing.at.to_string()) { (at.strftime("%H:%M:%S").to_string()) } "."
+                    @if view.is_behind { " " em { "Something newer is stored; the next estimate is being computed." } }
+                }
+                p class="small" { "It stands on " (standing.present.now.weather.source) "." }
+            } @else if view.trouble.is_none() {
+                p { em { "The first estimate is being computed. This page looks again by itself." } }
+            }
+            @if let Some(trouble) = &view.trouble {
+                p class="caution" { strong { "No newer estimate: " } (trouble) }
+            }
+        }
+    }
+}
+
+/// Said loudly on every page of a yard that is made up, with the days it can be looked at.
+fn invented(view: &View) -> Markup {
+    const DAYS: [(&str, &str); 3] =
+        [("2025-10-05", "5 October 2025"), ("2026-02-07", "7 February 2026"), ("2026-04-10", "10 April 2026")];
+    html! {
+        @if view.apiary.invented {
+            form class="invented" method="post" action="/day" {
+                span { "An invented yard, to try things on. Look at it on" }
+                @for (value, words) in DAYS {
+                    button name="day" value=(value) aria-pressed=[(view.now.date().to_string() == value).then_some("true")] {
+                        (words)
+                    }
+                }
+            }
+        }
+    }
+}

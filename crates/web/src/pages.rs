@@ -1,0 +1,17 @@
+//! The pages, one handler a file.
+
+pub(crate) mod apiary;
+pub(crate) mod flight;
+pub(crate) mod hive;
+pub(crate) mod inside;
+pub(crate) mod normal;
+pub(crate) mod notes;
+pub(crate) mod round;
+pub(crate) mod settings;
+pub(crate) mod setup;
+pub(crate) mod sheet;
+pub(crate) mod source;
+
+mod action;
+mod hive_figures;
+mod signs;

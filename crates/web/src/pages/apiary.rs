@@ -1,0 +1,172 @@
+//! The yard: how are they all, and what first?
+
+use axum::extract::State;
+use maud::{Markup, html};
+use snowhum_advice::now::{ColonyNow, NowAnswer, Word};
+use snowhum_advice::words::{in_hundred, run_out};
+use snowhum_units::System;
+
+use crate::app::App;
+use crate::draw;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::View;
+use crate::words::{both_ways, capital, date, mass, masses, weekday};
+
+pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let body = html! {
+        h1 { (view.apiary.name) }
+        @match &view.standing {
+            Some(standing) => {
+                (first(&standing.present.now))
+                ol class="hives" {
+                    @for (at, colony) in standing.present.now.colonies.iter().enumerate() { (card(&view, at, colony)) }
+                }
+                (ahead(&view, &standing.present.now))
+            }
+            None => (plain_list(&view)),
+        }
+    };
+    Ok(page(&view, Place::Yard, "The yard", &body))
+}
+
+/// Who needs the keeper, in one sentence.
+fn first(now: &NowAnswer) -> Markup {
+    let of = |word: Word| now.colonies.iter().filter(move |colony| colony.word == word).map(|colony| colony.name.as_str());
+    let acting: Vec<&str> = of(Word::Act).collect();
+    let watched: Vec<&str> = of(Word::Watch).collect();
+    html! {
+        p class="lede" {
+            @if acting.is_empty() && watched.is_empty() {
+                "Nothing calls for you. Leave the lids shut."
+            } @else if acting.is_empty() {
+                "Nothing needs doing now. Keep an eye on " (listed(&watched)) "."
+            } @else {
+                strong { (listed(&acting)) } (if acting.len() == 1 { " needs" } else { " need" }) " you first."
+                @if !watched.is_empty() { " Keep an eye on " (listed(&watched)) "." }
+            }
+        }
+    }
+}
+
+fn listed(names: &[&str]) -> String {
+    match names {
+        [] => "none".to_owned(),
+        [one] => (*one).to_owned(),
+        [rest @ .., last] => format!("{} and {last}", rest.join(", ")),
+    }
+}
+
+/// A colony's word as a chip; its shape says it without colour.
+pub(crate) fn chip(word: Word) -> Markup {
+    let class = match word {
+        Word::Sound => "word sound",
+        Word::Watch => "word watch",
+        Word::Act => "word act",
+    };
+    html! { span class=(class) { (word.written()) } }
+}
+
+fn card(view: &View, at: usize, colony: &ColonyNow) -> Markup {
+    let system = view.settings.system;
+    let id = view.apiary.colonies.get(at).map(|colony| colony.id.0.to_string()).unwrap_or_default();
+    html! {
+        li class="hive" {
+            a class="small-hive" href={ "/hive/" (id) } aria-hidden="true" tabindex="-1" {
+                @if let Some(picture) = draw::thumbnail(view, at) { (picture) }
+            }
+            div {
+                h2 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(colony.word)) }
+                p class="about" { (capital(&colony.about)) "." }
+                @if !colony.seen_dead {
+                    p { span class="label" { "Food" } " " (capital(&run_out(&colony.runs_out))) "." }
+                    p { span class="label" { "Next" } " " (next(colony)) }
+                }
+                details {
+                    summary { "Figures" }
+                    (figures(colony, system))
+                }
+            }
+        }
+    }
+}
+
+/// The one next thing.
+fn next(colony: &ColonyNow) -> Markup {
+    match colony.actions.first().filter(|action| !action.too_close_to_call && !colony.nothing_helps) {
+        Some(action) => html! { (capital(&action.what)) ", from " (date(action.from)) " to " (date(action.by)) "." },
+        None if colony.nothing_helps => html! { "Nothing you can do now changes this much." },
+        None => html! { (colony.look_first.says) },
+    }
+}
+
+fn figures(colony: &ColonyNow, system: System) -> Markup {
+    html! {
+        dl {
+            @if colony.seen_dead {
+                dt { "Alive" } dd { "Seen dead." }
+            } @else {
+                dt { "Alive today" } dd { (both_ways(colony.alive, "are alive", "are not")) ". " (why("signs")) }
+                dt { "In spring" }
+                dd { (both_ways(colony.alive_fed_queenright, "are alive, fed and queenright", "are not")) "." }
+                @if let Some(total) = &colony.stores_kg.total {
+                    dt { "Food" }
+                    dd {
+                        (masses(total, system)) "."
+                        @if let Some(reach) = &colony.stores_kg.reachable {
+                            " Within reach " (mass(reach.p50, system)) "."
+                        }
+                    }
+                }
+                @if let Some(bees) = &colony.bees {
+                    dt { "Bees" }
+                    dd { "about " (crate::words::bees(bees.p50)) " (" (crate::words::bees(bees.p10)) " to " (crate::words::bees(bees.p90)) ")." }
+                }
+            }
+        }
+    }
+}
+
+/// Where figures of a kind come from.
+pub(crate) fn why(what: &str) -> Markup {
+    html! { a class="why" href={ "/source?find=" (what) } { "says who?" } }
+}
+
+fn ahead(view: &View, now: &NowAnswer) -> Markup {
+    let days = view.standing.as_ref().map(|standing| standing.present.days.as_slice()).unwrap_or_default();
+    html! {
+        section {
+            h2 { "The coming days" }
+            @if !days.is_empty() {
+                (draw::figure(&draw::days(days, view.settings.system), "days"))
+                p class="small" { "The middle of the weather paths the estimate walks, not a forecast unless a forecast was given." }
+            }
+            dl {
+                dt { "Flight day" }
+                dd {
+                    @match &now.flight_day {
+                        Some(flight) => {
+                            (weekday(flight.on)) ", " (date(flight.on)) ": bees can fly in " (in_hundred(flight.chance))
+                            " such winters. " a href="/flight" { "Be ready for it" } "."
+                        }
+                        None => "None likely within ten days.",
+                    }
+                }
+                dt { "The lid, tomorrow at one" }
+                dd { (now.lid.says) " " span class="small" { (now.lid.other_school) } }
+            }
+        }
+    }
+}
+
+/// Before there is an estimate: the hives, so that notes can be made.
+fn plain_list(view: &View) -> Markup {
+    html! {
+        ol class="hives" {
+            @for colony in &view.apiary.colonies {
+                li class="hive plain" { h2 { a href={ "/hive/" (colony.id.0) } { (colony.name) } } }
+            }
+        }
+    }
+}

@@ -1,0 +1,148 @@
+//! Flight day: the one day that tells most. Who flew?
+
+use axum::Form;
+use axum::extract::State;
+use axum::response::Redirect;
+use maud::{Markup, html};
+use snowhum_advice::words::{day, in_hundred};
+use snowhum_apiary::{Colony, Flight, Note, NoteId, Sign, VisitId};
+use uuid::Uuid;
+
+use super::notes::{Pairs, keep};
+use crate::app::App;
+use crate::draw;
+use crate::fault::Fault;
+use crate::ids;
+use crate::page::{Place, page};
+use crate::sent::Sent;
+use crate::view::{Asked, View};
+use crate::words::{date, weekday};
+
+/// What is tapped, and what is then written. Each kind is one note a day, so that a second tap mends the first.
+const TAPS: [(&str, &str, &str); 5] = [
+    ("flight", "flew well", "flight=well"),
+    ("flight", "thin", "flight=thin"),
+    ("flight", "did not fly", "flight=none"),
+    ("droppings", "soiled the hive", "droppings=on hive"),
+    ("pollen", "pollen carried in", "pollen=yes"),
+];
+
+pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let body = html! {
+        h1 { "Flight day" }
+        (warning(&view))
+        p { "On the first calm mild day the living come out. One tap a hive; a second tap mends the first." }
+        (first_opened(&view))
+        ol class="flights" { @for (at, colony) in view.apiary.colonies.iter().enumerate() { (row(&view, at, colony)) } }
+    };
+    Ok(page(&view, Place::Flight, "Flight day", &body))
+}
+
+fn warning(view: &View) -> Markup {
+    let now = view.standing.as_ref().map(|standing| &standing.present.now);
+    html! {
+        @if let Some(now) = now {
+            p class="lede" {
+                @match &now.flight_day {
+                    Some(flight) => {
+                        "The next is most likely " strong { (weekday(flight.on)) ", " (date(flight.on)) }
+                        ", " (if flight.days_ahead == 1 { "tomorrow".to_owned() } else { format!("{} days ahead", flight.days_ahead) })
+                        ": bees can fly in " (in_hundred(flight.chance)) " of the weather paths."
+                    }
+                    None => "None is likely within ten days.",
+                }
+            }
+        }
+    }
+}
+
+/// What was seen flying on the day asked about.
+fn flown(view: &View, colony: &Colony) -> Option<Flight> {
+    let today = view.now.date();
+    let zone = view.now.time_zone();
+    let own = view.notes_of(colony.id).into_iter().filter(|note| note.at.to_zoned_datetime(zone.clone()).date() == today);
+    own.flat_map(Note::signs).find_map(|sign| match sign {
+        Sign::Flight(flight) => Some(*flight),
+        _ => None,
+    })
+}
+
+/// Those that did not fly, then those that flew thin; the hungriest first.
+fn first_opened(view: &View) -> Markup {
+    let food = |at: usize| {
+        let stores = view.colony_now(at).and_then(|colony| colony.stores_kg.reachable);
+        stores.map_or(f64::INFINITY, |range| range.p50)
+    };
+    let mut open: Vec<(u8, f64, &str)> = view
+        .apiary
+        .colonies
+        .iter()
+        .enumerate()
+        .filter_map(|(at, colony)| match flown(view, colony)? {
+            Flight::None => Some((0, food(at), colony.name.as_str())),
+            Flight::Thin => Some((1, food(at), colony.name.as_str())),
+            Flight::Well | Flight::Traffic => None,
+        })
+        .collect();
+    open.sort_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
+    html! {
+        @if !open.is_empty() {
+            p class="kept" {
+                strong { "Open first: " }
+                (open.iter().map(|(_, _, name)| *name).collect::<Vec<_>>().join(", then "))
+                "."
+                @if let Some(standing) = &view.standing { " " (standing.present.now.lid.says) }
+            }
+        }
+    }
+}
+
+fn row(view: &View, at: usize, colony: &Colony) -> Markup {
+    let today = view.now.date();
+    let zone = view.now.time_zone();
+    let notes = view.notes_of(colony.id);
+    let own = notes.into_iter().filter(|note| note.at.to_zoned_datetime(zone.clone()).date() == today);
+    let written: Vec<String> = own.flat_map(|note| view.written(note)).collect();
+    html! {
+        li id={ "hive" (at) } {
+            h2 { @if let Some(picture) = draw::thumbnail(view, at) { span class="tiny" { (picture) } } (colony.name) }
+            form method="post" action="/flight" class="taps" {
+                input type="hidden" name="colony" value=(colony.id.0);
+                input type="hidden" name="at" value=(at);
+                @for (_, words, entry) in TAPS {
+                    button name="seen" value=(entry) aria-pressed=(if written.iter().any(|text| text == entry) { "true" } else { "false" }) { (words) }
+                }
+            }
+            @if !written.is_empty() { p class="small" { "Noted on " (day(today)) "." } }
+        }
+    }
+}
+
+/// Keeps one tap.
+pub(crate) async fn tap(State(app): State<App>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
+    let view = View::of(&app).await?;
+    let form = Asked(pairs);
+    let id: Uuid = form.get("colony").and_then(|text| text.parse().ok()).ok_or(Fault::Missing("such colony"))?;
+    let (at, colony) = view.colony(id)?;
+    let tap = TAPS.iter().find(|(_, _, entry)| form.get("seen") == Some(entry));
+    let (kind, _, entry) = tap.ok_or_else(|| Fault::Wrong("Tap one of the words beside the hive.".to_owned()))?;
+    let visit: VisitId = ids::flight_day(view.apiary.id.0, view.now.date());
+    let note = NoteId(Uuid::new_v5(&ids::note_of(visit, colony.id).0, kind.as_bytes()));
+    let sent = Sent {
+        visit: visit.0,
+        colony: id,
+        at: view.now.timestamp(),
+        air: None,
+        snow: None,
+        wind: None,
+        seen: vec![(*entry).to_owned()],
+        words: None,
+    };
+    let mut kept = sent.note(note, &view).map_err(Fault::Wrong)?;
+    if let Some(before) = app.store().versions(note).await?.last() {
+        kept.at = before.note.at;
+    }
+    keep(&app, &kept).await?;
+    Ok(Redirect::to(&format!("/flight#hive{at}")))
+}

@@ -1,0 +1,172 @@
+//! One hive: what is going on in there?
+
+use axum::extract::{Path, State};
+use maud::{Markup, html};
+use snowhum_advice::now::ColonyNow;
+use snowhum_advice::words::{day, hives, part_of_month, run_out};
+use snowhum_apiary::Colony;
+use uuid::Uuid;
+
+use super::hive_figures::{expectations, figures};
+use super::{action, apiary, signs};
+use crate::app::App;
+use crate::draw;
+use crate::fault::Fault;
+use crate::ids;
+use crate::page::{Place, page};
+use crate::view::View;
+use crate::words::{both_ways, capital, date};
+
+pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let (at, colony) = view.colony(id)?;
+    let body = html! {
+        (walk(&view, at))
+        h1 {
+            (colony.name)
+            @if let Some(now) = view.colony_now(at) { " " (apiary::chip(now.word)) }
+        }
+        @match view.colony_now(at) {
+            Some(now) => (standing(&view, at, colony, now)),
+            None => p class="lede" { "The estimate is on its way. Notes can be made meanwhile." },
+        }
+        (note_form(&view, colony))
+        (signs::list(&view, colony))
+    };
+    Ok(page(&view, Place::Elsewhere, &colony.name, &body))
+}
+
+/// To the hive before and the hive after, in walking order.
+fn walk(view: &View, at: usize) -> Markup {
+    let beside = |at: Option<usize>| at.and_then(|at| view.apiary.colonies.get(at));
+    html! {
+        nav class="walk" aria-label="Hives in walking order" {
+            @if let Some(before) = beside(at.checked_sub(1)) { a rel="prev" href={ "/hive/" (before.id.0) } { "← " (before.name) } }
+            @if let Some(after) = beside(at.checked_add(1)) { a rel="next" href={ "/hive/" (after.id.0) } { (after.name) " →" } }
+        }
+    }
+}
+
+fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup {
+    let Some(standing) = &view.standing else { return html! {} };
+    let answer = &standing.present.now;
+    let system = view.settings.system;
+    html! {
+        p class="lede" { (capital(&now.about)) "." }
+        @if colony.quick_start {
+            p class="small" { "Only the four quick facts are known of it, so the ranges are wide; each further fact narrows them." }
+        }
+        @if let Some(picture) = draw::cutaway(view, at) { (picture) }
+        p class="small" { "Drawn to scale from the yard file. Where the cluster sits and where the food hangs are reckoned, not seen." }
+        @if !now.seen_dead {
+            (chance(now))
+            (action::actions(now, &answer.currency))
+            section {
+                h2 { "Food" }
+                p { (capital(&run_out(&now.runs_out))) "." }
+                @if let Some(plate) = draw::food(now, answer.as_of, answer.spring, system) { (draw::figure(&plate, "food")) }
+            }
+        } @else {
+            (ended(now))
+        }
+        (dead_found(view, colony, now))
+        @if !now.seen_dead { (expectations(now, system)) }
+        (evidence(now))
+        (figures(view, at))
+    }
+}
+
+fn chance(now: &ColonyNow) -> Markup {
+    let (so, not_so) = ("are alive today", "are not");
+    html! {
+        section class="chance" {
+            h2 { "Alive?" }
+            p { (both_ways(now.alive, so, not_so)) ". " (apiary::why("signs")) }
+            @if now.alive > 0.01 {
+                p {
+                    (both_ways(now.alive_queenright / now.alive, "that live have a queen", "have none"))
+                    "; no sign from outside proves it."
+                }
+            }
+            p { (both_ways(now.alive_fed_queenright, "come to spring alive, fed and queenright", "do not")) "." }
+            (draw::figure(&draw::hundred("Of 100 hives like this, today", now.alive, so, not_so), "alive"))
+            @if now.alive < 0.9 { (ended(now)) }
+        }
+    }
+}
+
+fn ended(now: &ColonyNow) -> Markup {
+    let mut causes: Vec<_> = now.ended.by_cause().into_iter().filter(|(_, chance)| *chance >= 0.005).collect();
+    causes.sort_by(|a, b| b.1.total_cmp(&a.1));
+    html! {
+        @if !causes.is_empty() {
+            p {
+                (if now.seen_dead { "What most likely ended it, of 100 such hives: " } else { "If it is dead, of 100 such hives: " })
+                (causes.iter().map(|(cause, chance)| format!("{} {}", cause.words(), hives(*chance))).collect::<Vec<_>>().join(", "))
+                "."
+                @if let Some(between) = &now.ended_between {
+                    " Most likely " (part_of_month(between.p50)) ", between " (day(between.p10)) " and " (day(between.p90)) "."
+                }
+            }
+        }
+    }
+}
+
+fn dead_found(view: &View, colony: &Colony, now: &ColonyNow) -> Markup {
+    let notes = view.notes_of(colony.id);
+    let bees = now.bees.as_ref().map(|bees| bees.p50).or(Some(colony.bees.p50));
+    let plate = draw::dead_bees_found(&view.apiary, &colony.name, bees, &notes);
+    html! {
+        @if let Some(plate) = plate {
+            section {
+                h2 { "Dead bees found" }
+                (draw::figure(&plate, "dead"))
+                p class="small" {
+                    "Against what a colony of this size is expected to show since the look before. " (apiary::why("dead"))
+                }
+            }
+        }
+    }
+}
+
+fn evidence(now: &ColonyNow) -> Markup {
+    html! {
+        @if !now.evidence.is_empty() {
+            section {
+                h2 { "What each sign did" }
+                ol class="evidence" {
+                    @for visit in &now.evidence {
+                        li {
+                            span class="label" { (date(visit.on)) }
+                            @for written in snowhum_apiary::split_entries(&visit.note) { span class="sign" { (crate::words::plain(written)) } }
+                            p { (capital(&visit.moved)) "." }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// A line for anything, as a yard file writes it.
+fn note_form(view: &View, colony: &Colony) -> Markup {
+    html! {
+        section class="no-print" {
+            h2 { "Note something" }
+            form method="post" action={ "/hive/" (colony.id.0) "/note" } {
+                input type="hidden" name="visit" value=(ids::new_id(jiff::Timestamp::now()));
+                label for="line" { "Signs and things done, several with “;” between" }
+                input id="line" name="line" maxlength="600" autocomplete="off" placeholder="hum=heard by ear; dead=22 on snow";
+                label for="words" { "Free words" }
+                input id="words" name="words" maxlength="500" autocomplete="off";
+                label for="at" { "Day, if not " (day(view.now.date())) }
+                input id="at" name="on" type="date" max=(view.now.date());
+                button class="main" { "Keep it" }
+            }
+            details {
+                summary { "What can be written" }
+                ul class="examples" { @for (_, example) in snowhum_apiary::sign_examples() { li { code { (example) } } } }
+            }
+        }
+    }
+}

@@ -1,0 +1,109 @@
+//! Is this normal? A beginner's question, no account, ten seconds.
+
+use axum::extract::State;
+use maud::{Markup, html};
+use snowhum_advice::dead_bees::{DeadBeesAnswer, DeadBeesQuestion, Ground, dead_bees};
+use snowhum_picture::{DeadBeesCount, DeadBeesFound};
+use snowhum_winter::Parameters;
+
+use crate::app::App;
+use crate::draw;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::{Asked, View};
+use crate::words::capital;
+
+const MONTHS: [(i8, &str); 7] = [
+    (10, "October"),
+    (11, "November"),
+    (12, "December"),
+    (1, "January"),
+    (2, "February"),
+    (3, "March"),
+    (4, "April"),
+];
+
+pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let answered = if asked.get("found").is_some() { Some(answer(&asked)) } else { None };
+    let body = html! {
+        h1 { "Is this normal?" }
+        p class="lede" { "Dead bees before a hive in winter: how many are to be expected?" }
+        @match &answered {
+            Some(Ok((question, answer))) => (told(question, answer)),
+            Some(Err(wrong)) => p class="caution" { (wrong) },
+            None => {}
+        }
+        (form(&asked, view.now.date().month()))
+    };
+    Ok(page(&view, Place::Normal, "Is this normal?", &body))
+}
+
+fn answer(asked: &Asked) -> Result<(DeadBeesQuestion, DeadBeesAnswer), String> {
+    let number = |name: &str, low: f64, high: f64, what: &str| -> Result<Option<f64>, String> {
+        let Some(text) = asked.get(name) else { return Ok(None) };
+        let read = text.replace(',', ".").parse::<f64>().ok().filter(|value| (low..=high).contains(value));
+        read.map(Some).ok_or_else(|| format!("{}: write {what}.", crate::sent::shortened(text)))
+    };
+    let found = number("found", 0.0, 100_000.0, "a whole number of dead bees, such as 30")?.unwrap_or(0.0);
+    let days = number("days", 0.1, 400.0, "days since the last look, such as 14")?.unwrap_or(14.0);
+    let bees = number("bees", 50.0, 100_000.0, "a number of bees, such as 12000, or leave it open")?;
+    let month = asked.get("month").and_then(|text| text.parse::<i8>().ok());
+    let month = month.filter(|month| MONTHS.iter().any(|(known, _)| known == month)).unwrap_or(1);
+    let ground = if asked.get("ground") == Some("bare") { Ground::Bare } else { Ground::Snow };
+    let question = DeadBeesQuestion { found: found.round() as u32, days, bees, month, ground };
+    let parameters = Parameters::shipped().map_err(|error| error.to_string())?;
+    let answer = dead_bees(&question, &parameters);
+    Ok((question, answer))
+}
+
+fn told(question: &DeadBeesQuestion, answer: &DeadBeesAnswer) -> Markup {
+    let count = DeadBeesCount {
+        when: format!("{:.0} days", question.days),
+        found: answer.found,
+        expected: answer.expected.map(|count| count.max(0.0) as u32),
+    };
+    let plate = DeadBeesFound { title: "Found, against the expected".to_owned(), counts: vec![count], worrying: None };
+    html! {
+        section class="kept" role="status" {
+            h2 { (capital(answer.verdict.words())) }
+            p {
+                (answer.found) " found; 8 in 10 such hives show between " (format!("{:.0}", answer.expected.p10)) " and "
+                (format!("{:.0}", answer.expected.p90)) "."
+            }
+            p { (answer.worry) }
+            p { span class="label" { "Next" } " " (answer.next) }
+            (draw::figure(&plate.plate(), "normal"))
+            details {
+                summary { "Says who?" }
+                p { (format!("{:.0} to {:.0}", answer.deaths_per_day.p10, answer.deaths_per_day.p90)) " bees die a day in a sound colony of this size and season; most fall inside." }
+                ul { @for source in &answer.sources { li { (source) } } }
+            }
+        }
+    }
+}
+
+fn form(asked: &Asked, today: i8) -> Markup {
+    let value = |name: &str| asked.get(name).unwrap_or_default().to_owned();
+    let month = asked.get("month").and_then(|text| text.parse().ok()).unwrap_or(today);
+    html! {
+        form method="get" action="/normal" class="question" {
+            label for="found" { "Dead bees counted" }
+            input id="found" name="found" inputmode="numeric" required maxlength="6" value=(value("found"));
+            label for="days" { "Days since you last looked, or since snow covered the old ones" }
+            input id="days" name="days" inputmode="decimal" maxlength="6" value=(value("days")) placeholder="14";
+            label for="bees" { "Bees in the colony, if known" }
+            input id="bees" name="bees" inputmode="numeric" maxlength="7" value=(value("bees"));
+            label for="month" { "Month (in the south, the one six months away)" }
+            select id="month" name="month" {
+                @for (number, name) in MONTHS { option value=(number) selected[number == month] { (name) } }
+            }
+            fieldset class="choices" {
+                legend { "They lie on" }
+                label { input type="radio" name="ground" value="snow" checked[asked.get("ground") != Some("bare")]; span { "snow" } }
+                label { input type="radio" name="ground" value="bare" checked[asked.get("ground") == Some("bare")]; span { "bare ground" } }
+            }
+            button class="main" { "Is it?" }
+        }
+    }
+}

@@ -1,0 +1,147 @@
+//! A note by itself: changed, withdrawn, taken back. Every version is kept.
+
+use axum::Form;
+use axum::extract::{Path, State};
+use axum::response::Redirect;
+use jiff::Timestamp;
+use maud::{Markup, html};
+use snowhum_apiary::{ColonyId, Entry, Note, NoteId, VisitId};
+use snowhum_store::LastOf;
+use uuid::Uuid;
+
+use crate::app::App;
+use crate::fault::Fault;
+use crate::ids;
+use crate::page::{Place, page};
+use crate::sent::Sent;
+use crate::view::{Asked, View};
+use crate::words::plain;
+
+/// Pairs of a form as sent.
+pub(crate) type Pairs = Form<Vec<(String, String)>>;
+
+/// Keeps a line written at a hive.
+pub(crate) async fn add(State(app): State<App>, Path(id): Path<Uuid>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
+    let view = View::of(&app).await?;
+    let form = Asked(pairs);
+    view.colony(id)?;
+    let visit = form.get("visit").and_then(|text| text.parse().ok()).unwrap_or_else(|| ids::new_id(Timestamp::now()));
+    let sent = Sent {
+        visit,
+        colony: id,
+        at: time(&view, &form)?,
+        air: None,
+        snow: None,
+        wind: None,
+        seen: form.get("line").map(|line| snowhum_apiary::split_entries(line).map(str::to_owned).collect()).unwrap_or_default(),
+        words: form.get("words").map(str::to_owned),
+    };
+    let note = sent.note(ids::note_of(VisitId(visit), ColonyId(id)), &view).map_err(Fault::Wrong)?;
+    keep(&app, &note).await?;
+    Ok(Redirect::to(&format!("/hive/{id}")))
+}
+
+/// The time of a form's note: noon of the day it names, else now.
+fn time(view: &View, form: &Asked) -> Result<Timestamp, Fault> {
+    let Some(on) = form.get("on") else { return Ok(view.now.timestamp()) };
+    let wrong = || Fault::Wrong(format!("{}: write a day such as 2026-01-18.", crate::sent::shortened(on)));
+    let day: jiff::civil::Date = on.parse().map_err(|_| wrong())?;
+    let noon = day.at(12, 0, 0, 0).to_zoned_datetime(view.now.time_zone().clone()).map_err(|_| wrong())?;
+    Ok(noon.timestamp())
+}
+
+/// Puts a note in the store; the estimate follows.
+pub(crate) async fn keep(app: &App, note: &Note) -> Result<snowhum_store::Put, Fault> {
+    let put = app.store().put_note(note, Timestamp::now()).await?;
+    if put != snowhum_store::Put::AlreadyThere {
+        app.touch();
+    }
+    Ok(put)
+}
+
+/// A note with its versions.
+pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let versions = app.store().versions(NoteId(id)).await?;
+    let last = versions.last().ok_or(Fault::Missing("such note"))?;
+    let name = view.name_of(last.note.colony);
+    let written = view.written(&last.note).into_iter().filter(|text| !text.starts_with("words="));
+    let line = written.collect::<Vec<_>>().join("; ");
+    let words = free_words(&last.note);
+    let body = html! {
+        h1 { "A note at " (name) }
+        form method="post" action={ "/note/" (id) } {
+            label for="line" { "Signs and things done, several with “;” between" }
+            input id="line" name="line" maxlength="2000" autocomplete="off" value=(line);
+            label for="words" { "Free words" }
+            input id="words" name="words" maxlength="500" autocomplete="off" value=(words);
+            button class="main" { "Keep the change" }
+        }
+        form method="post" action={ "/note/" (id) "/withdraw" } { button { "Withdraw it" } }
+        section {
+            h2 { "How it stood" }
+            p class="small" { "Nothing is ever overwritten. A withdrawn note counts no more and can be brought back by keeping it again." }
+            ol class="notes" {
+                @for version in versions.iter().rev() {
+                    li {
+                        span class="label" {
+                            (version.kind.word()) " "
+                            (version.recorded.at.to_zoned_datetime(view.now.time_zone().clone()).strftime("%-d %B %Y, %H:%M").to_string())
+                        }
+                        @for written in view.written(&version.note) { span class="sign" { (plain(&written)) } }
+                    }
+                }
+            }
+        }
+        p { a href={ "/hive/" (last.note.colony.0) } { "Back to " (name) } }
+    };
+    Ok(page(&view, Place::Elsewhere, "A note", &body))
+}
+
+fn free_words(note: &Note) -> String {
+    let words = note.entries.iter().filter_map(|entry| match entry {
+        Entry::Words(words) => Some(words.as_str()),
+        Entry::Sign(_) | Entry::Act(_) => None,
+    });
+    words.collect::<Vec<_>>().join(" ")
+}
+
+/// Keeps a changed note as a new version.
+pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
+    let view = View::of(&app).await?;
+    let form = Asked(pairs);
+    let versions = app.store().versions(NoteId(id)).await?;
+    let old = &versions.last().ok_or(Fault::Missing("such note"))?.note;
+    let line = form.get("line").unwrap_or_default();
+    let sent = Sent {
+        visit: old.visit.0,
+        colony: old.colony.0,
+        at: old.at,
+        air: None,
+        snow: old.conditions.snow,
+        wind: None,
+        seen: snowhum_apiary::split_entries(line).map(str::to_owned).collect(),
+        words: form.get("words").map(str::to_owned),
+    };
+    let read = sent.note(NoteId(id), &view).map_err(Fault::Wrong)?;
+    keep(&app, &Note { conditions: old.conditions, ..read }).await?;
+    Ok(Redirect::to(&format!("/hive/{}", old.colony.0)))
+}
+
+/// Takes a note out of the answers.
+pub(crate) async fn withdraw(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Redirect, Fault> {
+    let versions = app.store().versions(NoteId(id)).await?;
+    let colony = versions.last().ok_or(Fault::Missing("such note"))?.note.colony;
+    if app.store().withdraw_note(NoteId(id), Timestamp::now()).await? {
+        app.touch();
+    }
+    Ok(Redirect::to(&format!("/hive/{}", colony.0)))
+}
+
+/// Takes back the last thing done at a colony.
+pub(crate) async fn undo(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Redirect, Fault> {
+    View::of(&app).await?.colony(id)?;
+    app.store().undo_last(LastOf::Colony(ColonyId(id)), Timestamp::now()).await?;
+    app.touch();
+    Ok(Redirect::to(&format!("/hive/{id}")))
+}

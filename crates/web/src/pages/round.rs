@@ -1,0 +1,239 @@
+//! The yard round: a walk past the hives, logged with gloves on.
+
+use axum::Form;
+use axum::extract::State;
+use axum::response::{IntoResponse, Redirect, Response};
+use jiff::Timestamp;
+use maud::{Markup, html};
+use snowhum_apiary::{Colony, ColonyId, SnowCover, VisitId};
+use snowhum_units::System;
+
+use super::notes::{Pairs, keep as keep_note};
+use crate::app::App;
+use crate::fault::Fault;
+use crate::ids;
+use crate::page::{Place, page};
+use crate::sent::Sent;
+use crate::settings::Speech;
+use crate::view::{Asked, View};
+
+/// One question of the round: what is asked, the field, and each answer with what it is written as.
+pub(crate) struct Question {
+    pub(crate) asks: &'static str,
+    pub(crate) field: &'static str,
+    pub(crate) answers: &'static [(&'static str, &'static str)],
+}
+
+/// Asked at every hive, in the order a keeper sees things.
+pub(crate) const USUAL: [Question; 5] = [
+    Question {
+        asks: "Dead bees, new",
+        field: "dead",
+        answers: &[
+            ("none", "dead=0"),
+            ("1–5", "dead=1-5"),
+            ("6–20", "dead=6-20"),
+            ("21–100", "dead=21-100"),
+            ("over 100", "dead=over 100"),
+        ],
+    },
+    Question {
+        asks: "Entrance",
+        field: "entrance",
+        answers: &[("clear", "entrance=clear"), ("blocked", "entrance=blocked"), ("I cleared it", "entrance=cleared")],
+    },
+    Question {
+        asks: "Upper hole",
+        field: "hole",
+        answers: &[("new rime", "hole=new rime"), ("rime", "hole=rime"), ("damp", "hole=damp"), ("dry", "hole=dry")],
+    },
+    Question {
+        asks: "Hum, ear at the wall",
+        field: "hum",
+        answers: &[("heard", "hum=heard by ear"), ("silent", "hum=silent by ear")],
+    },
+    Question {
+        asks: "Flying",
+        field: "flight",
+        answers: &[
+            ("well", "flight=well"),
+            ("thin", "flight=thin"),
+            ("to and fro", "flight=traffic"),
+            ("no bee", "flight=none"),
+        ],
+    },
+];
+
+/// Asked a tap further down.
+pub(crate) const FURTHER: [Question; 5] = [
+    Question { asks: "Pollen", field: "pollen", answers: &[("carried in", "pollen=yes"), ("none", "pollen=no")] },
+    Question {
+        asks: "Droppings",
+        field: "droppings",
+        answers: &[("on snow", "droppings=on snow"), ("on the hive", "droppings=on hive"), ("none", "droppings=none")],
+    },
+    Question { asks: "Robbers", field: "robbers", answers: &[("yes", "robbers=yes"), ("no", "robbers=no")] },
+    Question { asks: "Wasps", field: "wasps", answers: &[("yes", "wasps=yes"), ("no", "wasps=no")] },
+    Question {
+        asks: "Lifted by hand",
+        field: "heft",
+        answers: &[("light", "heft=light"), ("fair", "heft=fair"), ("heavy", "heft=heavy")],
+    },
+];
+
+/// Typed figures: what is asked, the field, what goes before, and whether it is a mass.
+pub(crate) const TYPED: [(&str, &str, &str, Figure); 3] = [
+    ("Dead bees, counted", "count", "dead=", Figure::Count),
+    ("Whole hive on a scale", "scale", "scale=", Figure::Mass),
+    ("One side lifted, always the same", "side", "side=", Figure::Mass),
+];
+
+/// What a typed figure is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Figure {
+    Count,
+    Mass,
+}
+
+impl Figure {
+    pub(crate) const fn unit(self, system: System) -> &'static str {
+        match (self, system) {
+            (Self::Count, _) => "",
+            (Self::Mass, System::Metric) => " kg",
+            (Self::Mass, System::Us) => " lb",
+        }
+    }
+}
+
+pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let body = html! {
+        h1 { "Yard round" }
+        @if let Some(kept) = asked.get("kept").and_then(|text| text.parse::<u16>().ok()) {
+            p class="kept" role="status" { strong { (kept) " hives noted and stored." } " The estimate follows by itself." }
+        }
+        p class="no-print" {
+            "Tap what you saw; leave what you did not look at. Out of reach it waits in the phone and is sent later. "
+            a href="/round/sheet" { "A sheet for a pencil" }
+        }
+        form id="round" method="post" action="/round" data-day=(view.now.date()) data-invented=[view.apiary.invented.then_some("")] {
+            input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
+            (outside(&view))
+            @for (at, colony) in view.apiary.colonies.iter().enumerate() { (hive(&view, at, colony)) }
+            div class="keep" { button class="main" { "Keep the round" } }
+        }
+    };
+    Ok(page(&view, Place::Round, "Yard round", &body))
+}
+
+fn outside(view: &View) -> Markup {
+    let unit = if view.settings.system == System::Us { "°F" } else { "°C" };
+    html! {
+        fieldset class="outside" {
+            legend { "Outside" }
+            label for="air" { "Air, " (unit) }
+            input id="air" name="air" inputmode="text" maxlength="12" autocomplete="off" data-unit=(if unit == "°F" { "F" } else { "C" });
+            (choices("Snow before the hives", "snow", &[("bare", "none"), ("old", "old"), ("fresh", "new")]))
+        }
+    }
+}
+
+fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
+    let has_hole = view.has_upper_hole(colony);
+    let name = |field: &str| format!("{at}.{field}");
+    html! {
+        fieldset class="round-hive" data-colony=(colony.id.0) {
+            legend { (colony.name) }
+            @for question in USUAL.iter().filter(|question| question.field != "hole" || has_hole) {
+                (choices(question.asks, &name(question.field), question.answers))
+            }
+            details {
+                summary { "Further signs, weight, a word" }
+                @for question in &FURTHER {
+                    (choices(asked(question, view.settings.speech), &name(question.field), question.answers))
+                }
+                @for (asks, field, before, figure) in TYPED {
+                    @let unit = figure.unit(view.settings.system);
+                    label for=(name(field)) { (asks) @if !unit.is_empty() { "," (unit) } }
+                    input id=(name(field)) name=(name(field)) inputmode="decimal" maxlength="12" autocomplete="off"
+                        data-before=(before) data-after=(unit);
+                }
+                label for=(name("words")) { "A word" }
+                input id=(name("words")) name=(name("words")) maxlength="500" autocomplete="off" data-words="";
+            }
+        }
+    }
+}
+
+pub(crate) fn asked(question: &Question, speech: Speech) -> &'static str {
+    match (question.field, speech) {
+        ("wasps", Speech::NorthAmerican) => "Yellowjackets",
+        _ => question.asks,
+    }
+}
+
+/// Big targets of which one may be chosen; the first is that nobody looked.
+fn choices(asks: &str, name: &str, answers: &[(&str, &str)]) -> Markup {
+    html! {
+        fieldset class="choices" {
+            legend { (asks) }
+            label class="unasked" { input type="radio" name=(name) value="" checked; span { "–" span class="unseen" { " did not look" } } }
+            @for (words, written) in answers {
+                label { input type="radio" name=(name) value=(written); span { (words) } }
+            }
+        }
+    }
+}
+
+/// Keeps a round sent as a form. Sent twice, it is kept once.
+pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Response, Fault> {
+    let view = View::of(&app).await?;
+    let form = Asked(pairs);
+    let visit = form.get("visit").and_then(|text| text.parse().ok()).unwrap_or_else(|| ids::new_id(Timestamp::now()));
+    let mut notes = Vec::new();
+    for (at, colony) in view.apiary.colonies.iter().enumerate() {
+        let sent = sent(&view, &form, at, colony.id, visit)?;
+        if sent.seen.is_empty() && sent.words.is_none() {
+            continue;
+        }
+        notes.push(sent.note(ids::note_of(VisitId(visit), colony.id), &view).map_err(Fault::Wrong)?);
+    }
+    if notes.is_empty() {
+        return Err(Fault::Wrong("No hive was noted: tap what you saw at one at least.".to_owned()));
+    }
+    for note in &notes {
+        keep_note(&app, note).await?;
+    }
+    Ok(Redirect::to(&format!("/round?kept={}", notes.len())).into_response())
+}
+
+fn sent(view: &View, form: &Asked, at: usize, colony: ColonyId, visit: uuid::Uuid) -> Result<Sent, Fault> {
+    let of = |field: &str| form.get(&format!("{at}.{field}")).map(str::to_owned);
+    let mut seen: Vec<String> = USUAL.iter().chain(&FURTHER).filter_map(|question| of(question.field)).collect();
+    for (_, field, before, figure) in TYPED {
+        let Some(typed) = of(field) else { continue };
+        if before == "dead=" {
+            seen.retain(|entry| !entry.starts_with("dead="));
+        }
+        seen.push(format!("{before}{typed}{}", figure.unit(view.settings.system)));
+    }
+    Ok(Sent {
+        visit,
+        colony: colony.0,
+        at: view.now.timestamp(),
+        air: form.get("air").map(str::to_owned),
+        snow: form.get("snow").map(snow).transpose()?,
+        wind: None,
+        seen,
+        words: of("words"),
+    })
+}
+
+fn snow(text: &str) -> Result<SnowCover, Fault> {
+    match text {
+        "none" => Ok(SnowCover::None),
+        "old" => Ok(SnowCover::Old),
+        "new" => Ok(SnowCover::New),
+        _ => Err(Fault::Wrong("Snow is one of none, old, new.".to_owned())),
+    }
+}

@@ -1,0 +1,42 @@
+//! The pencil sheet: the round on paper, in the same order as the page it is typed into.
+
+use axum::extract::State;
+use maud::{Markup, html};
+
+use super::round::{FURTHER, Question, TYPED, USUAL, asked};
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::View;
+
+pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let speech = view.settings.speech;
+    let answers = |question: &Question| {
+        let words: Vec<&str> = question.answers.iter().map(|(words, _)| *words).collect();
+        words.join("  ·  ")
+    };
+    let body = html! {
+        h1 { "A round with a pencil" }
+        p { "Day ____________  hour ______  air ______  snow: bare · old · fresh" }
+        p class="small" { "Ring one word a line. In the evening the same order stands on the page " a href="/round" { "Yard round" } "." }
+        @for colony in &view.apiary.colonies {
+            @let has_hole = view.has_upper_hole(colony);
+            section class="paper" {
+                h2 { (colony.name) }
+                table {
+                    tbody {
+                        @for question in USUAL.iter().filter(|question| question.field != "hole" || has_hole).chain(&FURTHER) {
+                            tr { th scope="row" { (asked(question, speech)) } td { (answers(question)) } }
+                        }
+                        @for (asks, _, _, figure) in TYPED {
+                            tr { th scope="row" { (asks) } td { "__________" (figure.unit(view.settings.system)) } }
+                        }
+                        tr { th scope="row" { "A word" } td { "" } }
+                    }
+                }
+            }
+        }
+    };
+    Ok(page(&view, Place::Round, "A round with a pencil", &body))
+}

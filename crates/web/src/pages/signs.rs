@@ -1,0 +1,34 @@
+//! A colony's notes, latest first.
+
+use maud::{Markup, html};
+use snowhum_apiary::Colony;
+
+use crate::view::View;
+use crate::words::{conditions, date, plain};
+
+pub(crate) fn list(view: &View, colony: &Colony) -> Markup {
+    let notes = view.notes_of(colony.id);
+    html! {
+        section {
+            h2 { "Notes" }
+            @if notes.is_empty() { p { "None yet." } }
+            ol class="notes" {
+                @for note in &notes {
+                    li {
+                        span class="label" {
+                            (date(note.at.to_zoned_datetime(view.now.time_zone().clone()).date()))
+                            @if let Some(weather) = conditions(note, view.settings.system) { ", " (weather) }
+                        }
+                        @for written in view.written(note) { span class="sign" { (plain(&written)) } }
+                        a class="no-print" href={ "/note/" (note.id.0) } { "change" }
+                    }
+                }
+            }
+            @if !notes.is_empty() {
+                form class="no-print" method="post" action={ "/hive/" (colony.id.0) "/undo" } {
+                    button { "Take back the last thing done here" }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,148 @@
+//! Says who? Every figure the answers stand on, with range, unit, source and status.
+
+use axum::extract::{Path, State};
+use maud::{Markup, html};
+use std::sync::LazyLock;
+use toml::Value;
+
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::{Asked, View};
+
+/// The files figures are read from.
+const FILES: [(&str, &str, &str); 10] = [
+    ("winter_parameters", "The winter model", include_str!("../../../../data/winter_parameters.toml")),
+    ("watch_parameters", "What signs say", include_str!("../../../../data/watch_parameters.toml")),
+    ("weighing", "Weighing", include_str!("../../../../data/weighing.toml")),
+    ("mites", "Mites", include_str!("../../../../data/mites.toml")),
+    ("edge_losses", "Edges of the hive", include_str!("../../../../data/edge_losses.toml")),
+    ("openings", "Openings", include_str!("../../../../data/openings.toml")),
+    ("materials", "Materials", include_str!("../../../../data/materials.toml")),
+    ("feeds", "Feeds", include_str!("../../../../data/feeds.toml")),
+    ("rules_of_thumb", "Rules of the trade", include_str!("../../../../data/rules_of_thumb.toml")),
+    ("quick_start", "The four quick facts", include_str!("../../../../data/quick_start.toml")),
+];
+
+/// A figure as its file has it.
+struct Figure {
+    file: &'static str,
+    name: String,
+    facts: Vec<(String, String)>,
+}
+
+static FIGURES: LazyLock<Vec<Figure>> = LazyLock::new(|| {
+    let mut figures = Vec::new();
+    for (file, _, text) in FILES {
+        if let Ok(table) = text.parse::<toml::Table>() {
+            gather(file, "", &Value::Table(table), &mut figures);
+        }
+    }
+    figures
+});
+
+/// Collects the tables that name a source.
+fn gather(file: &'static str, path: &str, value: &Value, figures: &mut Vec<Figure>) {
+    match value {
+        Value::Table(table) if table.contains_key("source") => {
+            let facts = table.iter().map(|(key, value)| (key.clone(), shown(value))).collect();
+            figures.push(Figure { file, name: path.to_owned(), facts });
+        }
+        Value::Table(table) => {
+            for (key, value) in table {
+                let key = if path.is_empty() || path == "parameter" { key.clone() } else { format!("{path}.{key}") };
+                gather(file, &key, value, figures);
+            }
+        }
+        Value::Array(entries) => {
+            for (at, entry) in entries.iter().enumerate() {
+                gather(file, &format!("{path}.{}", at + 1), entry, figures);
+            }
+        }
+        _ => {}
+    }
+}
+
+fn shown(value: &Value) -> String {
+    match value {
+        Value::String(text) => text.clone(),
+        other => other.to_string(),
+    }
+}
+
+impl Figure {
+    fn fact(&self, name: &str) -> Option<&str> {
+        self.facts.iter().find(|(key, _)| key == name).map(|(_, value)| value.as_str())
+    }
+
+    /// Its name in words.
+    fn title(&self) -> String {
+        let own = ["name", "material", "says", "region"].iter().find_map(|key| self.fact(key));
+        own.map_or_else(|| crate::words::capital(&self.name.replace(['_', '.'], " ")), str::to_owned)
+    }
+
+    fn holds(&self, sought: &str) -> bool {
+        self.name.to_lowercase().contains(sought)
+            || self.facts.iter().any(|(_, value)| value.to_lowercase().contains(sought))
+    }
+}
+
+pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let sought = asked.get("find").unwrap_or_default().to_lowercase();
+    // The whole of what signs say is asked for by one word.
+    let of_signs = sought == "signs";
+    let is_sought = |figure: &&Figure| if of_signs { figure.file == "watch_parameters" } else { figure.holds(&sought) };
+    let body = html! {
+        h1 { "Where the figures come from" }
+        p class="lede" { "Every figure the answers stand on: read in a named publication, common practice, recalled, or our own judgement." }
+        form method="get" action="/source" {
+            label for="find" { "Look for" }
+            input id="find" name="find" maxlength="60" value=(asked.get("find").unwrap_or_default());
+            button { "Look" }
+        }
+        @for (file, title, _) in FILES {
+            @let found: Vec<&Figure> = FIGURES.iter().filter(|figure| figure.file == file).filter(is_sought).collect();
+            @if !found.is_empty() {
+                details open[!sought.is_empty()] {
+                    summary { (title) ", " (found.len()) }
+                    ul class="sources" {
+                        @for figure in found {
+                            li {
+                                a href={ "/source/" (figure.file) "/" (figure.name) } { (figure.title()) }
+                                @if let Some(value) = figure.fact("value") { ": " (value) " " (figure.fact("unit").unwrap_or_default()) }
+                                span class="small" { " " (figure.fact("status").unwrap_or_default()) }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    };
+    Ok(page(&view, Place::Elsewhere, "Where the figures come from", &body))
+}
+
+pub(crate) async fn show(State(app): State<App>, Path((file, name)): Path<(String, String)>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let found = FIGURES.iter().find(|figure| figure.file == file && figure.name == name);
+    let figure = found.ok_or(Fault::Missing("such figure"))?;
+    let named = |key: &str| match key {
+        "low" => "One in ten below".to_owned(),
+        "high" => "One in ten above".to_owned(),
+        "varies" => "Each computed hive draws its own".to_owned(),
+        other => crate::words::capital(&other.replace('_', " ")),
+    };
+    let body = html! {
+        h1 { (figure.title()) }
+        dl class="figures" {
+            @for key in ["value", "unit", "low", "high", "status", "source"] {
+                @if let Some(value) = figure.fact(key) { dt { (named(key)) } dd { (value) } }
+            }
+            @for (key, value) in &figure.facts {
+                @if !["value", "unit", "low", "high", "status", "source"].contains(&key.as_str()) { dt { (named(key)) } dd { (value) } }
+            }
+        }
+        p { a href="/source" { "All figures" } }
+    };
+    Ok(page(&view, Place::Elsewhere, &figure.title(), &body))
+}

@@ -1,0 +1,101 @@
+//! What the pages ask of the model, and what comes back.
+
+use jiff::civil::Date;
+use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::now::{Ground, NowAnswer, NowQuestion};
+use snowhum_advice::setup::{SetupAnswer, Try};
+use snowhum_advice::{HiveAnswer, hive, yard};
+use snowhum_apiary::Apiary;
+use snowhum_units::System;
+use snowhum_watch::Watching;
+use snowhum_winter::{Housed, StartFrom, SteadyQuestion};
+
+use crate::section;
+use crate::weather_ahead::{Day, Today, coming, today};
+
+/// A question about a yard.
+#[derive(Debug, Clone)]
+pub struct Ask {
+    /// The yard with its notes.
+    pub apiary: Apiary,
+    /// The day asked about.
+    pub day: Date,
+    /// Units of the reasons in words.
+    pub system: System,
+}
+
+/// Where a yard stands, with what its pictures need.
+#[derive(Debug, Clone)]
+pub struct Present {
+    /// The answer.
+    pub now: NowAnswer,
+    /// The weather outside at noon of the day asked about.
+    pub today: Today,
+    /// The days after it.
+    pub days: Vec<Day>,
+    /// Each colony in its hive as it stands.
+    pub housed: Vec<Housed>,
+    /// Each hive settled at today's weather; none where no colony is likely to live.
+    pub settled: Vec<Option<HiveAnswer>>,
+}
+
+/// The model with the weather it stands on. Asked from threads that may wait.
+pub trait Reckon: Send + Sync + 'static {
+    /// Where every colony stands. Earlier watchings of the same yard make it quick.
+    ///
+    /// # Errors
+    /// When the weather or the day asked about cannot be answered for, in words for the keeper.
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String>;
+
+    /// The winter ahead.
+    ///
+    /// # Errors
+    /// As for [`Self::present`].
+    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String>;
+
+    /// Set-ups of the hive at place `at` side by side.
+    ///
+    /// # Errors
+    /// As for [`Self::present`].
+    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String>;
+}
+
+impl Present {
+    /// Answers a question whose weather is resolved.
+    #[must_use]
+    pub fn of(question: NowQuestion<'_>, before: Option<Vec<Watching>>) -> (Self, Vec<Watching>) {
+        let ground = Ground::of(question);
+        let watchings = match before {
+            Some(before) => ground.watch_on(before),
+            None => ground.watch(),
+        };
+        let now = ground.now(&watchings);
+        let today = today(&question);
+        let housed = section::as_dressed(question.plan.apiary, yard::housed(question.plan.apiary), question.as_of);
+        let settled = housed
+            .iter()
+            .zip(&now.colonies)
+            .map(|(housed, colony)| {
+                let bees = colony.bees.as_ref().filter(|_| !colony.seen_dead)?.p50;
+                Some(hive(housed, question.plan.parameters, steady(&today, bees)))
+            })
+            .collect();
+        (Self { now, days: coming(&question), today, housed, settled }, watchings)
+    }
+}
+
+/// Warmest air at which a hive is asked to settle: a winter cluster is asked about.
+const WARMEST_C: f64 = 14.0;
+
+fn steady(today: &Today, bees: f64) -> SteadyQuestion {
+    let outside = today.air.min(snowhum_units::Kelvin::from_celsius(WARMEST_C));
+    SteadyQuestion {
+        outside,
+        humidity: today.humidity,
+        wind: today.wind,
+        bees,
+        brood_cells: 0.0,
+        heater: None,
+        start: StartFrom::Cold,
+    }
+}

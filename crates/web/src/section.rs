@@ -1,0 +1,212 @@
+//! A hive as its picture needs it: the model's answer and the yard file's measures put where they belong.
+
+mod food;
+
+use jiff::civil::Date;
+use snowhum_advice::HiveAnswer;
+use snowhum_advice::now::ColonyNow;
+use snowhum_apiary::{Act, Apiary, Floor, FrameWay, Hive, HiveBox, Layer, Opening, OpeningKind, Side};
+use snowhum_picture::{
+    Cluster, CombWay, DeadColony, Face, FloorLook, HiveSection, InnerFace, Look, Reading, SectionBox, SectionColony,
+    SectionFloor, SectionOpening, Sheet, Snow, Spot, WaterForm, WetFace,
+};
+use snowhum_units::{CubicMetrePerSecond, Fraction, Kelvin, KilogramPerSecond, Metre, System};
+use snowhum_winter::Housed;
+
+use crate::weather_ahead::Today;
+
+/// Share of the snow in the open that stays on a roof in the wind (judgement; drawing only).
+const ON_ROOF: f64 = 0.5;
+/// Share of a cluster's radius that is core (judgement; drawing only).
+const CORE: f64 = 0.55;
+
+/// The colonies with their hives as notes up to the day have changed them.
+pub(crate) fn as_dressed(apiary: &Apiary, housed: Vec<Housed>, until: Date) -> Vec<Housed> {
+    let zone = jiff::tz::TimeZone::get(&apiary.site.zone).unwrap_or(jiff::tz::TimeZone::UTC);
+    let dress = |mut one: Housed| {
+        let own = apiary.notes.iter().filter(|note| note.colony == one.colony.id);
+        for note in own.filter(|note| note.at.to_zoned_datetime(zone.clone()).date() <= until) {
+            for act in note.acts() {
+                if let Act::Changed(change) = act
+                    && let Ok(changed) = one.hive.with_change(change)
+                {
+                    one.hive = changed;
+                }
+            }
+        }
+        one
+    };
+    housed.into_iter().map(dress).collect()
+}
+
+/// The hive with what is known of it today.
+pub(crate) fn of(
+    housed: &Housed,
+    colony: &ColonyNow,
+    settled: Option<&HiveAnswer>,
+    today: &Today,
+    system: System,
+) -> HiveSection {
+    let hive = &housed.hive;
+    let mut section = HiveSection::new(colony.name.clone(), hive.boxes.iter().map(section_box).collect());
+    section.way = if hive.frames_run_across() { CombWay::Warm } else { CombWay::Cold };
+    section.rim = hive.rim;
+    section.lid = hive.lid.iter().map(sheet).collect();
+    section.wrap = hive.wrap.iter().map(sheet).collect();
+    section.floor = floor(&hive.floor);
+    section.stand = hive.stand;
+    section.snow = Snow { roof: Metre::new(today.snow.get() * ON_ROOF), bank: today.snow };
+    section.openings = openings(hive, settled);
+    section.outside = Some(today.air);
+    section.wind = Some(today.wind);
+    section.system = system;
+    let place = food::place(housed, colony, settled);
+    section.stores = place.stores;
+    section.colony = bees(colony, settled, place.cluster_height);
+    if let Some(settled) = settled {
+        section.temperatures = readings(settled);
+        section.wet = wet(settled);
+    }
+    section
+}
+
+/// How combs lie.
+trait Across {
+    fn frames_run_across(&self) -> bool;
+}
+
+impl Across for Hive {
+    fn frames_run_across(&self) -> bool {
+        self.frames == FrameWay::Warm
+    }
+}
+
+fn section_box(one: &HiveBox) -> SectionBox {
+    let comb = one.comb_side.get() / (one.length.get() - 0.02).max(0.05);
+    SectionBox {
+        inner_width: one.width,
+        height: one.depth,
+        wall: sheet(&one.wall),
+        frames: one.frames,
+        spacing: Metre::new(one.width.get() / f64::from(one.frames.max(1))),
+        comb_height: Metre::new(comb),
+    }
+}
+
+fn sheet(layer: &Layer) -> Sheet {
+    let name = layer.material.name.clone();
+    Sheet { look: Look::of(&name), name, thickness: layer.thickness }
+}
+
+fn floor(floor: &Floor) -> SectionFloor {
+    let rise = Metre::new(0.022);
+    let mesh = Metre::new(0.045);
+    match floor {
+        Floor::Solid(layer) => SectionFloor { kind: FloorLook::Solid, thickness: layer.thickness, rise },
+        Floor::OpenMesh => SectionFloor { kind: FloorLook::Mesh, thickness: mesh, rise },
+        Floor::TrayedMesh(_) => SectionFloor { kind: FloorLook::TrayedMesh, thickness: mesh, rise },
+    }
+}
+
+/// Openings with the air that a settled hive draws: in through the low ones, out through the high ones, by their areas.
+fn openings(hive: &Hive, settled: Option<&HiveAnswer>) -> Vec<SectionOpening> {
+    let flow = settled.map_or(0.0, |answer| answer.air_flow_l_per_s / 1e3);
+    let through = |opening: &Opening| opening.area.get() * opening.discharge.get();
+    let all: f64 = hive.openings.iter().map(through).sum();
+    let middle = hive.openings.iter().map(|o| o.height.get() * through(o)).sum::<f64>() / all.max(1e-12);
+    let is_low = |opening: &Opening| opening.height.get() < middle - 1e-3;
+    let is_high = |opening: &Opening| opening.height.get() > middle + 1e-3;
+    let low: f64 = hive.openings.iter().filter(|o| is_low(o)).map(through).sum();
+    let high: f64 = hive.openings.iter().filter(|o| is_high(o)).map(through).sum();
+    let share = |opening: &Opening| {
+        if is_low(opening) && high > 0.0 {
+            flow * through(opening) / low.max(1e-12)
+        } else if is_high(opening) && low > 0.0 {
+            -flow * through(opening) / high.max(1e-12)
+        } else {
+            0.0
+        }
+    };
+    hive.openings.iter().map(|opening| section_opening(hive, opening, share(opening))).collect()
+}
+
+fn section_opening(hive: &Hive, opening: &Opening, flow: f64) -> SectionOpening {
+    let area = opening.area.get();
+    let across = hive.boxes.first().map_or(0.4, |one| one.width.get());
+    let (name, width, depth) = match opening.kind {
+        OpeningKind::Entrance => ("entrance", (area / 0.008).min(across), 0.008),
+        OpeningKind::UpperHole => ("upper hole", area.sqrt(), area.sqrt()),
+        OpeningKind::Mesh => ("mesh floor", across, area / across),
+        OpeningKind::Crack => ("joints", 0.0, 0.0),
+    };
+    SectionOpening {
+        name: name.to_owned(),
+        face: face(opening.side),
+        height: opening.height,
+        width: Metre::new(width),
+        depth: Metre::new(depth),
+        open: Fraction::new(1.0),
+        flow: CubicMetrePerSecond::new(flow),
+    }
+}
+
+fn face(side: Side) -> Face {
+    match side {
+        Side::Front => Face::Front,
+        Side::Back => Face::Back,
+        Side::Left => Face::Left,
+        Side::Right => Face::Right,
+        Side::Below => Face::Below,
+        Side::Round => Face::Round,
+    }
+}
+
+fn bees(colony: &ColonyNow, settled: Option<&HiveAnswer>, height: Metre) -> SectionColony {
+    let across = Fraction::new(0.5);
+    if colony.seen_dead {
+        let words = "seen dead by the keeper".to_owned();
+        return SectionColony::Dead(DeadColony { across, height, radius: Metre::new(0.06), words });
+    }
+    let Some((settled, bees)) = settled.zip(colony.bees.as_ref()) else {
+        return SectionColony::None;
+    };
+    SectionColony::Alive(Cluster {
+        across,
+        height,
+        radius: Metre::new(settled.radius_cm / 100.0),
+        core_radius: Metre::new(CORE * settled.radius_cm / 100.0),
+        core: Kelvin::from_celsius(settled.core_c),
+        mantle: Kelvin::from_celsius(settled.mantle_c),
+        bees: bees.p50.clamp(0.0, 1e6) as u32,
+    })
+}
+
+fn readings(settled: &HiveAnswer) -> Vec<Reading> {
+    let surface = settled.surface_c;
+    [
+        (Spot::WarmZone, settled.warm_zone_c),
+        (Spot::ColdZone, settled.floor_zone_c),
+        (Spot::Lid, surface.lid),
+        (Spot::Walls, surface.walls),
+        (Spot::Floor, surface.floor),
+    ]
+    .map(|(spot, celsius)| Reading { spot, temperature: Kelvin::from_celsius(celsius) })
+    .to_vec()
+}
+
+/// Grams a day from which a face is drawn wet.
+const WET: f64 = 0.5;
+
+fn wet(settled: &HiveAnswer) -> Vec<WetFace> {
+    let (grams, surface) = (settled.condensation_g_per_day, settled.surface_c);
+    let faces = [
+        (InnerFace::Lid, grams.lid, surface.lid),
+        (InnerFace::Walls, grams.walls, surface.walls),
+        (InnerFace::Floor, grams.floor, surface.floor),
+    ];
+    let face = |(face, grams, celsius): (InnerFace, f64, f64)| {
+        let form = if celsius < 0.0 { WaterForm::Frost } else { WaterForm::Water };
+        (grams >= WET).then(|| WetFace { face, form, rate: KilogramPerSecond::new(grams / 86_400e3) })
+    };
+    faces.into_iter().filter_map(face).collect()
+}

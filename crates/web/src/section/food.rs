@@ -1,0 +1,109 @@
+//! Where a colony sits and where its food lies, drawn from shares: over it, round it, beside it, at the far side.
+
+use snowhum_advice::HiveAnswer;
+use snowhum_advice::now::ColonyNow;
+use snowhum_picture::{Stores, StoresState};
+use snowhum_units::{Fraction, Kilogram, Metre};
+use snowhum_winter::Housed;
+
+/// Sealed stores on a square metre of comb side, kg: 2.7 kg on both sides of a deep frame (common practice).
+const KG_PER_COMB_SIDE_M2: f64 = 15.0;
+/// A cluster nobody has sized, m (drawing only).
+const SOME_RADIUS_M: f64 = 0.09;
+
+/// A cluster's place and the food round it.
+pub(crate) struct Place {
+    pub(crate) cluster_height: Metre,
+    pub(crate) stores: Vec<Stores>,
+}
+
+/// A block of food in the hive's whole comb room: shares of its width, heights over the lowest comb in metres.
+struct Block {
+    state: StoresState,
+    left: f64,
+    right: f64,
+    low: f64,
+    high: f64,
+    kilograms: f64,
+}
+
+struct Room {
+    /// Kilograms that a slice of full width and one metre of height holds.
+    kg_per_m: f64,
+    width: f64,
+    height: f64,
+}
+
+pub(crate) fn place(housed: &Housed, colony: &ColonyNow, settled: Option<&HiveAnswer>) -> Place {
+    let room = room(housed);
+    let radius = settled.map_or(SOME_RADIUS_M, |answer| answer.radius_cm / 100.0);
+    let shares = housed.colony.stores.place;
+    let total = colony.stores_kg.total.map_or(housed.colony.stores.total.p50.get(), |range| range.p50);
+    let near = shares.touched + shares.above + shares.beside;
+    let reach = colony.stores_kg.reachable.map_or(total * near, |range| range.p50.min(total));
+    let part = |share: f64| reach * share / near.max(1e-9);
+    let half = (radius / room.width).clamp(0.1, 0.42);
+    let (left, right) = (0.5 - half, 0.5 + half);
+    let kg_per_m = room.kg_per_m * (right - left);
+    let above = (part(shares.above) / kg_per_m).min(room.height * 0.7);
+    let touched = (part(shares.touched) / kg_per_m).min(room.height * 0.4);
+    let top = room.height - above;
+    let middle = (top - 0.35 * touched - 0.4 * radius).clamp(radius.min(room.height / 2.0), room.height);
+    let beside = part(shares.beside) / 2.0;
+    let far = total - reach;
+    let side = |state, left: f64, right: f64, kilograms: f64| {
+        let high = room.height;
+        let low = high - (kilograms / (room.kg_per_m * (right - left)).max(1e-9)).min(high);
+        Block { state, left, right, low, high, kilograms }
+    };
+    let edge = (0.5 - half) * 0.45;
+    let blocks = [
+        Block {
+            state: StoresState::InReach,
+            left,
+            right,
+            low: top,
+            high: room.height,
+            kilograms: part(shares.above),
+        },
+        Block { state: StoresState::Touched, left, right, low: top - touched, high: top, kilograms: part(shares.touched) },
+        side(StoresState::InReach, edge, left, beside),
+        side(StoresState::InReach, right, 1.0 - edge, beside),
+        side(StoresState::OutOfReach, 1.0 - edge, 1.0, far / 2.0),
+        side(StoresState::OutOfReach, 0.0, edge, far / 2.0),
+    ];
+    Place { cluster_height: Metre::new(middle + 0.022), stores: blocks.iter().flat_map(|b| split(housed, b)).collect() }
+}
+
+fn room(housed: &Housed) -> Room {
+    let boxes = &housed.hive.boxes;
+    let height = boxes.iter().map(|one| one.depth.get()).sum::<f64>().max(0.05);
+    let comb: f64 = boxes.iter().map(|one| 2.0 * f64::from(one.frames) * one.comb_side.get()).sum();
+    let width = boxes.first().map_or(0.4, |one| one.width.get()).max(0.05);
+    Room { kg_per_m: comb * KG_PER_COMB_SIDE_M2 / height, width, height }
+}
+
+/// A block cut at the joints of the boxes.
+fn split(housed: &Housed, block: &Block) -> Vec<Stores> {
+    let mut bottom = 0.0;
+    let mut parts = Vec::new();
+    let tall = block.high - block.low;
+    for (in_box, one) in housed.hive.boxes.iter().enumerate() {
+        let depth = one.depth.get().max(1e-3);
+        let (low, high) = (block.low.max(bottom), block.high.min(bottom + depth));
+        if high - low > 0.004 && tall > 0.0 && block.kilograms >= 0.05 {
+            let share = |height: f64| Fraction::new(((height - bottom) / depth).clamp(0.0, 1.0));
+            parts.push(Stores {
+                in_box,
+                state: block.state,
+                left: Fraction::new(block.left),
+                right: Fraction::new(block.right),
+                bottom: share(low),
+                top: share(high),
+                mass: Kilogram::new(block.kilograms * (high - low) / tall),
+            });
+        }
+        bottom += depth;
+    }
+    parts
+}

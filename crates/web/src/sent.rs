@@ -1,0 +1,111 @@
+//! A note as it is sent: from a form, from a phone's round, from a program.
+
+use jiff::Timestamp;
+use serde::{Deserialize, Serialize};
+use snowhum_apiary::{Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId};
+use snowhum_units::System;
+use uuid::Uuid;
+
+use crate::view::View;
+
+/// Most entries of one note, and most letters of its free words.
+const MOST_ENTRIES: usize = 40;
+const MOST_LETTERS: usize = 500;
+
+/// A note about one colony at one visit.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct Sent {
+    /// The walk past the hives, an id made where the walk is made.
+    pub(crate) visit: Uuid,
+    pub(crate) colony: Uuid,
+    pub(crate) at: Timestamp,
+    /// Outdoor air, such as `-5 C`; a bare number is in the keeper's units.
+    #[serde(default)]
+    pub(crate) air: Option<String>,
+    #[serde(default)]
+    pub(crate) snow: Option<SnowCover>,
+    /// Wind, such as `2 m/s`.
+    #[serde(default)]
+    pub(crate) wind: Option<String>,
+    /// What was seen and done, each as a yard file writes it: `hum=heard by ear`.
+    #[serde(default)]
+    pub(crate) seen: Vec<String>,
+    /// Free words.
+    #[serde(default)]
+    pub(crate) words: Option<String>,
+}
+
+impl Sent {
+    /// The note, checked against the yard.
+    pub(crate) fn note(&self, id: NoteId, view: &View) -> Result<Note, String> {
+        let (_, colony) = view.colony(self.colony).map_err(|fault| fault.to_string())?;
+        if self.seen.len() > MOST_ENTRIES {
+            return Err(format!("More than {MOST_ENTRIES} entries in one note; send them as two."));
+        }
+        let mut entries = Vec::new();
+        for written in self.seen.iter().map(|written| written.trim()).filter(|written| !written.is_empty()) {
+            entries.push(self.entry(written, colony, view)?);
+        }
+        if let Some(words) = self.free_words()? {
+            entries.push(Entry::Words(words));
+        }
+        if entries.is_empty() {
+            return Err(format!("{}: nothing is noted; tap or write something.", colony.name));
+        }
+        let conditions = self.conditions(view.settings.system)?;
+        Ok(Note { id, visit: VisitId(self.visit), colony: ColonyId(self.colony), at: self.at, conditions, entries })
+    }
+
+    /// One entry. Dead bees of which no place is said lie on what lies before the hive.
+    fn entry(&self, written: &str, colony: &Colony, view: &View) -> Result<Entry, String> {
+        let placed = written.contains(" on ") || written.contains(" behind ");
+        let written = match self.snow {
+            Some(SnowCover::None) if written.starts_with("dead=") && !placed => format!("{written} on ground"),
+            _ => written.to_owned(),
+        };
+        let wrong = |wrong: &dyn std::fmt::Display| format!("{}: {}: {wrong}", colony.name, shortened(&written));
+        Entry::read(&written, &|name| view.named(name)).map_err(|error| wrong(&error))
+    }
+
+    fn free_words(&self) -> Result<Option<String>, String> {
+        let Some(words) = self.words.as_deref().map(str::trim).filter(|words| !words.is_empty()) else {
+            return Ok(None);
+        };
+        if words.chars().count() > MOST_LETTERS {
+            return Err(format!("The free words are longer than {MOST_LETTERS} letters; shorten them."));
+        }
+        Ok(Some(words.chars().filter(|letter| *letter != '\0').collect()))
+    }
+
+    fn conditions(&self, system: System) -> Result<Conditions, String> {
+        let (degree, speed) = if system == System::Us { ("F", "mph") } else { ("C", "m/s") };
+        let air_k = quantity::<snowhum_units::Kelvin>(self.air.as_deref(), degree, "the air")?;
+        let wind_m_per_s = quantity::<snowhum_units::MetrePerSecond>(self.wind.as_deref(), speed, "the wind")?;
+        if air_k.is_some_and(|air| !(-70.0..=50.0).contains(&air.celsius())) {
+            return Err("The air: from -70 °C to 50 °C can be noted.".to_owned());
+        }
+        if wind_m_per_s.is_some_and(|wind| !(0.0..=70.0).contains(&wind.get())) {
+            return Err("The wind: up to 70 m/s can be noted.".to_owned());
+        }
+        Ok(Conditions { air_k, snow: self.snow, wind_m_per_s })
+    }
+}
+
+/// Reads a quantity; a bare number is in `unit`.
+fn quantity<T: std::str::FromStr<Err = snowhum_units::ParseError>>(
+    text: Option<&str>,
+    unit: &str,
+    what: &str,
+) -> Result<Option<T>, String> {
+    let Some(text) = text.map(str::trim).filter(|text| !text.is_empty()) else { return Ok(None) };
+    let text = text.replace('−', "-").replace(',', ".");
+    let text = if text.parse::<f64>().is_ok() { format!("{text} {unit}") } else { text };
+    text.parse::<T>().map(Some).map_err(|error| format!("{}: {error}", crate::words::capital(what)))
+}
+
+/// A text short enough for a message.
+pub(crate) fn shortened(text: &str) -> String {
+    const SHOWN: usize = 60;
+    if text.chars().count() <= SHOWN { text.to_owned() } else { text.chars().take(SHOWN).chain(['…']).collect() }
+}

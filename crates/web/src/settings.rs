@@ -1,0 +1,81 @@
+//! The keeper's settings: units, words, money.
+
+use snowhum_apiary::Apiary;
+use snowhum_units::System;
+use std::collections::BTreeMap;
+
+/// Words of the trade on one side of the ocean or the other.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Speech {
+    British,
+    NorthAmerican,
+}
+
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Settings {
+    pub(crate) system: System,
+    pub(crate) speech: Speech,
+    /// In place of the yard file's.
+    pub(crate) currency: Option<String>,
+    pub(crate) colony_worth: Option<f64>,
+}
+
+pub(crate) const UNITS: &str = "web.units";
+pub(crate) const WORDS: &str = "web.words";
+pub(crate) const CURRENCY: &str = "web.currency";
+pub(crate) const COLONY: &str = "web.colony";
+/// Largest worth of a colony that is believed.
+const MOST_WORTH: f64 = 1e7;
+/// Longest currency, in letters.
+const LONGEST_CURRENCY: usize = 8;
+
+impl Settings {
+    pub(crate) fn of(kept: &BTreeMap<String, String>) -> Self {
+        let is = |name: &str, value: &str| kept.get(name).is_some_and(|kept| kept == value);
+        Self {
+            system: if is(UNITS, "us") { System::Us } else { System::Metric },
+            speech: if is(WORDS, "north-american") { Speech::NorthAmerican } else { Speech::British },
+            currency: kept.get(CURRENCY).and_then(|text| currency(text)),
+            colony_worth: kept.get(COLONY).and_then(|text| worth(text)),
+        }
+    }
+
+    /// The yard with the keeper's money in place of the file's.
+    pub(crate) fn priced(&self, mut apiary: Apiary) -> Apiary {
+        if let Some(currency) = &self.currency {
+            apiary.money.currency.clone_from(currency);
+        }
+        if let Some(worth) = self.colony_worth {
+            apiary.money.colony = worth;
+        }
+        apiary
+    }
+}
+
+/// A currency as the keeper writes it.
+pub(crate) fn currency(text: &str) -> Option<String> {
+    let text = text.trim();
+    let fits = (1..=LONGEST_CURRENCY).contains(&text.chars().count()) && !text.chars().any(char::is_control);
+    fits.then(|| text.to_owned())
+}
+
+/// What a colony is worth.
+pub(crate) fn worth(text: &str) -> Option<f64> {
+    text.trim().parse::<f64>().ok().filter(|worth| (0.0..=MOST_WORTH).contains(worth))
+}
+
+impl Speech {
+    pub(crate) const fn floor(self) -> &'static str {
+        match self {
+            Self::British => "floor",
+            Self::NorthAmerican => "bottom board",
+        }
+    }
+
+    pub(crate) const fn language(self) -> &'static str {
+        match self {
+            Self::British => "en-GB",
+            Self::NorthAmerican => "en-US",
+        }
+    }
+}

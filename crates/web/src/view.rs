@@ -1,0 +1,110 @@
+//! What every page knows: the yard, the settings, the last estimate and how old it is.
+
+use axum::extract::FromRequestParts;
+use axum::http::request::Parts;
+use jiff::ZonedDateTime;
+use snowhum_advice::now::ColonyNow;
+use snowhum_apiary::{Apiary, Colony, ColonyId, Note};
+use std::convert::Infallible;
+use std::sync::Arc;
+use uuid::Uuid;
+
+use crate::app::{App, Standing};
+use crate::fault::Fault;
+use crate::settings::Settings;
+
+/// One look at the yard.
+pub(crate) struct View {
+    pub(crate) apiary: Apiary,
+    pub(crate) settings: Settings,
+    pub(crate) now: ZonedDateTime,
+    pub(crate) standing: Option<Arc<Standing>>,
+    pub(crate) trouble: Option<String>,
+    /// Whether something has changed since the estimate was begun.
+    pub(crate) is_behind: bool,
+}
+
+impl View {
+    pub(crate) async fn of(app: &App) -> Result<Self, Fault> {
+        let settings = app.settings().await?;
+        let apiary = settings.priced(app.apiary().await?);
+        let standing = app.standing();
+        let revision = app.revision();
+        Ok(Self {
+            now: app.now(&apiary),
+            is_behind: standing.as_ref().is_none_or(|standing| standing.revision != revision),
+            trouble: app.trouble(),
+            apiary,
+            settings,
+            standing,
+        })
+    }
+
+    /// A colony by its id, with its place.
+    pub(crate) fn colony(&self, id: Uuid) -> Result<(usize, &Colony), Fault> {
+        let found = self.apiary.colonies.iter().enumerate().find(|(_, colony)| colony.id == ColonyId(id));
+        found.ok_or(Fault::Missing("such colony"))
+    }
+
+    /// A colony's part of the estimate, by its place in the yard.
+    pub(crate) fn colony_now(&self, at: usize) -> Option<&ColonyNow> {
+        self.standing.as_ref()?.present.now.colonies.get(at)
+    }
+
+    /// A colony's notes up to the day asked about, latest first.
+    pub(crate) fn notes_of(&self, colony: ColonyId) -> Vec<&Note> {
+        let until = self.now.date();
+        let zone = self.now.time_zone();
+        let is_shown = |note: &&Note| note.colony == colony && note.at.to_zoned_datetime(zone.clone()).date() <= until;
+        let mut notes: Vec<&Note> = self.apiary.notes.iter().filter(is_shown).collect();
+        notes.sort_by_key(|note| std::cmp::Reverse((note.at, note.id)));
+        notes
+    }
+
+    /// Whether a colony's hive has an upper hole.
+    pub(crate) fn has_upper_hole(&self, colony: &Colony) -> bool {
+        let is_hole = |opening: &snowhum_apiary::Opening| opening.kind == snowhum_apiary::OpeningKind::UpperHole;
+        self.apiary.hive_of(colony).is_some_and(|hive| hive.openings.iter().any(is_hole))
+    }
+
+    /// A note's entries as the keeper would write them.
+    pub(crate) fn written(&self, note: &Note) -> Vec<String> {
+        note.entries.iter().map(|entry| entry.written(&|id| self.name_of(id))).collect()
+    }
+
+    pub(crate) fn name_of(&self, id: ColonyId) -> String {
+        let found = self.apiary.colonies.iter().find(|colony| colony.id == id);
+        found.map_or_else(|| "a colony of another yard".to_owned(), |colony| colony.name.clone())
+    }
+
+    /// A colony by the name a keeper writes.
+    pub(crate) fn named(&self, name: &str) -> Option<ColonyId> {
+        let found = self.apiary.colonies.iter().find(|colony| colony.name.eq_ignore_ascii_case(name.trim()));
+        found.map(|colony| colony.id)
+    }
+}
+
+/// The question behind a `?`, as written; hostile or broken ones are just text.
+pub(crate) struct Asked(pub(crate) Vec<(String, String)>);
+
+impl Asked {
+    /// The first value under a name that says something.
+    pub(crate) fn get(&self, name: &str) -> Option<&str> {
+        let named = self.0.iter().find(|(key, value)| key == name && !value.trim().is_empty());
+        named.map(|(_, value)| value.trim())
+    }
+
+    pub(crate) fn all<'a>(&'a self, name: &'a str) -> impl Iterator<Item = &'a str> {
+        let named = self.0.iter().filter(move |(key, _)| key == name);
+        named.map(|(_, value)| value.trim()).filter(|value| !value.is_empty())
+    }
+}
+
+impl<S: Send + Sync> FromRequestParts<S> for Asked {
+    type Rejection = Infallible;
+
+    async fn from_request_parts(parts: &mut Parts, state: &S) -> Result<Self, Self::Rejection> {
+        let read = axum::extract::Query::<Vec<(String, String)>>::from_request_parts(parts, state).await;
+        Ok(Self(read.map(|axum::extract::Query(pairs)| pairs).unwrap_or_default()))
+    }
+}
