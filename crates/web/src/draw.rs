@@ -162,7 +162,7 @@ const COUNTS: usize = 8;
 
 /// Dead bees found against what is to be expected since the look before; none if none were counted.
 pub(crate) fn dead_bees_found(apiary: &Apiary, name: &str, bees: Option<f64>, notes: &[&Note]) -> Option<Plate> {
-    let parameters = Parameters::shipped().ok()?;
+    let (parameters, signs) = (Parameters::shipped().ok()?, snowhum_watch::Parameters::shipped().ok()?);
     let zone = jiff::tz::TimeZone::get(&apiary.site.zone).ok()?;
     let mut earlier = apiary.as_of;
     let mut counts = Vec::new();
@@ -177,7 +177,7 @@ pub(crate) fn dead_bees_found(apiary: &Apiary, name: &str, bees: Option<f64>, no
             let days = (on.duration_since(earlier).as_hours() as f64 / 24.0).clamp(1.0, 120.0);
             let ground = if *place == DeadPlace::Snow { Ground::Snow } else { Ground::Bare };
             let month = season_month(on, apiary.site.latitude.get());
-            let expected = dead_bees(&DeadBeesQuestion { found, days, bees, month, ground }, &parameters).expected;
+            let expected = dead_bees(&DeadBeesQuestion { found, days, bees, month, ground }, &parameters, &signs).expected;
             counts.push(DeadBeesCount {
                 when: format!("{} to {}", short(earlier), short(on)),
                 found,

@@ -96,10 +96,11 @@ impl Reckon for Model {
     fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
         let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
         let signs = snowhum_watch::Parameters::shipped().map_err(words)?;
+        let thresholds = snowhum_advice::now::Thresholds::shipped().map_err(words)?;
         let arguments = self.arguments(ask.day);
         let present = weather_source::Present::resolve(&ask.apiary, &arguments).map_err(words)?;
         let apiary = present.weather.moved(&ask.apiary);
-        let question = present.question(&apiary, &parameters, &signs, &arguments, ask.system);
+        let question = present.question(&apiary, &parameters, (&signs, &thresholds), &arguments, ask.system);
         Ok(Present::of(question, before))
     }
 

@@ -81,7 +81,7 @@ fn card(view: &View, at: usize, colony: &ColonyNow) -> Markup {
                 p class="about" { (capital(&colony.about)) "." }
                 @if !colony.seen_dead {
                     p { span class="label" { "Food" } " " (capital(&run_out(&colony.runs_out))) "." }
-                    p { span class="label" { "Next" } " " (next(colony)) }
+                    @if let Some(next) = next(colony) { p { span class="label" { "Next" } " " (next) } }
                 }
                 details {
                     summary { "Figures" }
@@ -92,12 +92,17 @@ fn card(view: &View, at: usize, colony: &ColonyNow) -> Markup {
     }
 }
 
-/// The one next thing.
-fn next(colony: &ColonyNow) -> Markup {
-    match colony.actions.first().filter(|action| !action.too_close_to_call && !colony.nothing_helps) {
-        Some(action) => html! { (capital(&action.what)) ", from " (date(action.from)) " to " (date(action.by)) "." },
-        None if colony.nothing_helps => html! { "Nothing you can do now changes this much." },
-        None => html! { (colony.look_first.says) },
+/// The one next thing; none where what the word is about says it already.
+fn next(colony: &ColonyNow) -> Option<Markup> {
+    let first = colony.actions.first().filter(|action| !action.too_close_to_call && !colony.nothing_helps);
+    match (first, colony.word) {
+        (Some(action), Word::Act) if colony.about.starts_with(&action.what) => {
+            Some(html! { "Best from " (date(action.from)) "; the last day is " (date(action.by)) "." })
+        }
+        (Some(action), _) => Some(html! { (capital(&action.what)) ", from " (date(action.from)) " to " (date(action.by)) "." }),
+        (None, Word::Sound) => None,
+        (None, _) if colony.nothing_helps => Some(html! { "Nothing you can do now changes this much." }),
+        (None, _) => Some(html! { (colony.look_first.says) }),
     }
 }
 
@@ -137,7 +142,6 @@ fn ahead(view: &View, now: &NowAnswer) -> Markup {
     let days = view.standing.as_ref().map(|standing| standing.present.days.as_slice()).unwrap_or_default();
     html! {
         section {
-            h2 { "The coming days" }
             @if !days.is_empty() {
                 (draw::figure(&draw::days(days, view.settings.system), "days"))
                 p class="small" { "The middle of the weather paths the estimate walks, not a forecast unless a forecast was given." }

@@ -5,7 +5,7 @@ use axum::extract::State;
 use axum::response::Redirect;
 use maud::{Markup, html};
 use snowhum_advice::words::{day, in_hundred};
-use snowhum_apiary::{Colony, Flight, Note, NoteId, Sign, VisitId};
+use snowhum_apiary::{Colony, NoteId, VisitId};
 use uuid::Uuid;
 
 use super::notes::{Pairs, keep};
@@ -57,42 +57,16 @@ fn warning(view: &View) -> Markup {
     }
 }
 
-/// What was seen flying on the day asked about.
-fn flown(view: &View, colony: &Colony) -> Option<Flight> {
-    let today = view.now.date();
-    let zone = view.now.time_zone();
-    let own = view.notes_of(colony.id).into_iter().filter(|note| note.at.to_zoned_datetime(zone.clone()).date() == today);
-    own.flat_map(Note::signs).find_map(|sign| match sign {
-        Sign::Flight(flight) => Some(*flight),
-        _ => None,
-    })
-}
-
-/// Those that did not fly, then those that flew thin; the hungriest first.
+/// Whom to open first, once it is noted who flew.
 fn first_opened(view: &View) -> Markup {
-    let food = |at: usize| {
-        let stores = view.colony_now(at).and_then(|colony| colony.stores_kg.reachable);
-        stores.map_or(f64::INFINITY, |range| range.p50)
-    };
-    let mut open: Vec<(u8, f64, &str)> = view
-        .apiary
-        .colonies
-        .iter()
-        .enumerate()
-        .filter_map(|(at, colony)| match flown(view, colony)? {
-            Flight::None => Some((0, food(at), colony.name.as_str())),
-            Flight::Thin => Some((1, food(at), colony.name.as_str())),
-            Flight::Well | Flight::Traffic => None,
-        })
-        .collect();
-    open.sort_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
+    let Some(standing) = &view.standing else { return html! {} };
+    let now = &standing.present.now;
     html! {
-        @if !open.is_empty() {
-            p class="kept" {
-                strong { "Open first: " }
-                (open.iter().map(|(_, _, name)| *name).collect::<Vec<_>>().join(", then "))
-                "."
-                @if let Some(standing) = &view.standing { " " (standing.present.now.lid.says) }
+        @if !now.open_first.is_empty() {
+            section class="kept" {
+                h2 { "Open first" }
+                ol class="ranked" { @for colony in &now.open_first { li { strong { (colony.name) } ": " (colony.why) "." } } }
+                p { (now.lid.says) }
             }
         }
     }

@@ -53,7 +53,8 @@ fn answer(asked: &Asked) -> Result<(DeadBeesQuestion, DeadBeesAnswer), String> {
     let ground = if asked.get("ground") == Some("bare") { Ground::Bare } else { Ground::Snow };
     let question = DeadBeesQuestion { found: found.round() as u32, days, bees, month, ground };
     let parameters = Parameters::shipped().map_err(|error| error.to_string())?;
-    let answer = dead_bees(&question, &parameters);
+    let signs = snowhum_watch::Parameters::shipped().map_err(|error| error.to_string())?;
+    let answer = dead_bees(&question, &parameters, &signs);
     Ok((question, answer))
 }
 
