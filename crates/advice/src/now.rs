@@ -22,8 +22,9 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use rayon::prelude::*;
 use snowhum_apiary::{Act, Apiary, ColonyId, Entrance, Sign};
-use snowhum_watch::{Estimate, Outlook, Scene, Sizes, Visit, Watching, visits};
+use snowhum_watch::{Estimate, Leaving, Outlook, Scene, Sizes, Visit, Watching, visits};
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
+use std::sync::Mutex;
 
 use crate::ahead::{Ahead, Watched};
 use crate::answer::WeatherAnswer;
@@ -126,10 +127,10 @@ impl<'a> Ground<'a> {
         let yard = self.yard();
         let scene = self.scene(&yard);
         let walls = self.walls(&yard);
-        let one = |place: usize| {
-            Watching::replay(&scene, place, walls[place].as_ref(), &self.visits[place], self.question.sizes)
-        };
-        (0..self.housed.len()).into_par_iter().filter_map(one).collect()
+        self.watch_all(|place, joining| {
+            let noted = (&self.visits[place][..], joining);
+            Watching::replay(&scene, place, walls[place].as_ref(), noted, self.question.sizes)
+        })
     }
 
     /// Brings earlier watchings of the same yard up to its notes: a note at the end is quick, an earlier one or an edit
@@ -142,13 +143,43 @@ impl<'a> Ground<'a> {
         let yard = self.yard();
         let scene = self.scene(&yard);
         let walls = self.walls(&yard);
-        let places: Vec<(usize, Watching)> = before.into_iter().enumerate().collect();
-        places
-            .into_par_iter()
-            .filter_map(|(place, watching)| {
-                watching.update(&scene, walls[place].as_ref(), &self.visits[place], self.question.sizes)
-            })
-            .collect()
+        let before: Vec<Mutex<Option<Watching>>> = before.into_iter().map(|one| Mutex::new(Some(one))).collect();
+        self.watch_all(|place, joining| {
+            let noted = (&self.visits[place][..], joining);
+            let (wall, sizes) = (walls[place].as_ref(), self.question.sizes);
+            match before[place].lock().ok().and_then(|mut one| one.take()) {
+                Some(one) => one.update(&scene, wall, noted, sizes),
+                None => Watching::replay(&scene, place, wall, noted, sizes),
+            }
+        })
+    }
+
+    /// Watches colonies that were put to others first, in order of time, then all the rest.
+    fn watch_all(&self, watch: impl Fn(usize, &[Leaving]) -> Option<Watching> + Sync) -> Vec<Watching> {
+        let mut done: Vec<Option<Watching>> = vec![None; self.housed.len()];
+        let mut leaving: Vec<Leaving> = Vec::new();
+        let joining = |leaving: &[Leaving], place: usize| -> Vec<Leaving> {
+            let id = self.housed[place].colony.id;
+            leaving.iter().filter(|one| one.into == id).cloned().collect()
+        };
+        for place in self.leavers() {
+            done[place] = watch(place, &joining(&leaving, place));
+            leaving.extend(done[place].as_ref().and_then(|one| one.leaving.clone()));
+        }
+        let rest = done.par_iter_mut().enumerate().filter(|(_, one)| one.is_none());
+        rest.for_each(|(place, one)| *one = watch(place, &joining(&leaving, place)));
+        done.into_iter().flatten().collect()
+    }
+
+    /// Colonies that were put to another, in the order in which that was done.
+    fn leavers(&self) -> Vec<usize> {
+        let left = |visits: &[Visit]| {
+            visits.iter().find(|visit| visit.acts.iter().any(|act| matches!(act, Act::UnitedInto(_)))).map(|v| v.hour)
+        };
+        let mut leavers: Vec<(usize, usize)> =
+            self.visits.iter().enumerate().filter_map(|(place, visits)| Some((left(visits)?, place))).collect();
+        leavers.sort_unstable();
+        leavers.into_iter().map(|(_, place)| place).collect()
     }
 
     /// Where every colony stands, and what to do.

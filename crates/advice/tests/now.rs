@@ -197,3 +197,25 @@ fn an_entrance_noted_as_blocked_is_to_be_cleared_until_it_is() {
     assert!(blocked("blocked"));
     assert!(!blocked("cleared"));
 }
+
+#[test]
+fn a_colony_put_to_another_brings_its_bees_and_food_and_is_no_more_watched() {
+    let text = demo_with_union();
+    let apiary = snowhum_apiary::read(&text, "demo").unwrap().0;
+    let answer = asked(&apiary, date(2025, 11, 10));
+    let of = |answer: &NowAnswer, name: &str| answer.colonies.iter().find(|c| c.name == name).unwrap().clone();
+    let (aspen, birch) = (of(&answer, "Aspen"), of(&answer, "Birch"));
+    assert_eq!(aspen.united_into.as_deref(), Some("Birch"));
+    assert!(aspen.actions.is_empty() && aspen.about.contains("Birch"));
+    let alone = of(&asked(&self::apiary(), date(2025, 11, 10)), "Birch");
+    let more = birch.bees.unwrap().p50 - alone.bees.unwrap().p50;
+    assert!((2_500.0..6_500.0).contains(&more), "{more}");
+    let food = birch.stores_kg.total.unwrap().p50 - alone.stores_kg.total.unwrap().p50;
+    assert!((3.5..7.5).contains(&food), "{food}");
+}
+
+/// The demo yard with Aspen put to Birch in October.
+fn demo_with_union() -> String {
+    let visit = "[[visit]]\nat = 2025-10-12T12:00:00\nair = \"9 C\"\n[visit.seen]\nAspen = \"united=into Birch\"\n\n";
+    snowhum_apiary::demo_text().replacen("[[visit]]", &format!("{visit}[[visit]]"), 1)
+}

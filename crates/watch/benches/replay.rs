@@ -45,7 +45,8 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     more.push(Note { at: start + jiff::SignedDuration::from_hours(24 * 248), ..note(start, 0, NOTES) });
     let begun = Instant::now();
     let before = watchings.into_iter().next().ok_or("nothing was watched")?;
-    let after = before.update(&scene, None, &visits(&scene, &more, id), Sizes::USUAL).ok_or("nothing was watched")?;
+    let after =
+        before.update(&scene, None, (&visits(&scene, &more, id), &[]), Sizes::USUAL).ok_or("nothing was watched")?;
     let standing = after.at(&scene, None, 24 * (DAYS - 1)).standing();
     println!(
         "one more note: {:.0} ms ({:.0} in 100 alive)",
@@ -63,7 +64,7 @@ fn one(number: u128) -> Housed {
 
 fn replay(scene: &Scene<'_>, place: usize, notes: &[Note]) -> Option<Watching> {
     let id = scene.yard.colonies.get(place)?.colony.id;
-    Watching::replay(scene, place, None, &visits(scene, notes, id), Sizes::USUAL)
+    Watching::replay(scene, place, None, (&visits(scene, notes, id), &[]), Sizes::USUAL)
 }
 
 /// Every sixth day somebody looks; every other time nothing is heard.

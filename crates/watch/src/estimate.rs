@@ -108,6 +108,11 @@ impl Estimate {
         &self.showing.hive
     }
 
+    /// Takes in the bees, brood and food of another colony.
+    pub(crate) fn take_in(&mut self, given: &Members, alive: f64) {
+        self.strata.alive.members.receive_colony(given, alive);
+    }
+
     /// Deals the weather afresh to the living, where what was known of it ends.
     pub fn deal_weather(&mut self, scene: &Scene<'_>) {
         self.strata.alive.members.deal_weather(scene.yard);

@@ -38,4 +38,4 @@ pub use scene::Scene;
 pub use standing::{Standing, weighted_range};
 pub use twin::{Twin, TwinState};
 pub use view::{Conditions, Life, Own, View};
-pub use watching::{Moved, Watching};
+pub use watching::{Leaving, Moved, Watching};

@@ -31,6 +31,11 @@ impl Estimate {
 }
 
 impl Outlook {
+    /// The members themselves, where another colony takes them in.
+    pub(crate) fn members(&self) -> &Members {
+        &self.members
+    }
+
     /// Runs the members to the end of the environment. Two runs that differ in what is done share weather and luck.
     #[must_use]
     pub fn run(

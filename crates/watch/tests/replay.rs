@@ -66,7 +66,7 @@ fn in_known_weather(test: impl Fn(&World, &Scene<'_>)) {
 }
 
 fn replayed(world: &World, scene: &Scene<'_>, notes: &[Note]) -> Watching {
-    Watching::replay(scene, 0, None, &visits(scene, notes, world.colonies[0].colony.id), SIZES).unwrap()
+    Watching::replay(scene, 0, None, (&visits(scene, notes, world.colonies[0].colony.id), &[]), SIZES).unwrap()
 }
 
 fn at_the_end(scene: &Scene<'_>, watching: &Watching) -> Standing {
@@ -94,9 +94,9 @@ fn a_note_made_and_withdrawn_leaves_no_trace() {
         let before = replayed(world, scene, &notes);
         let mut with_one_more = notes.clone();
         with_one_more.push(note(world, scene, 9, 60, vec![dead(400)]));
-        let more = before.clone().update(scene, None, &visits(scene, &with_one_more, id), SIZES).unwrap();
+        let more = before.clone().update(scene, None, (&visits(scene, &with_one_more, id), &[]), SIZES).unwrap();
         assert_ne!(at_the_end(scene, &more), at_the_end(scene, &before));
-        let withdrawn = more.update(scene, None, &visits(scene, &notes, id), SIZES).unwrap();
+        let withdrawn = more.update(scene, None, (&visits(scene, &notes, id), &[]), SIZES).unwrap();
         assert_eq!(withdrawn.moved, before.moved);
         assert_eq!(at_the_end(scene, &withdrawn), at_the_end(scene, &before));
     });
@@ -108,7 +108,7 @@ fn going_on_from_the_last_visit_is_the_same_as_a_replay() {
         let id = world.colonies[0].colony.id;
         let notes = log(world, scene);
         let first = replayed(world, scene, &notes[..3]);
-        let went_on = first.update(scene, None, &visits(scene, &notes, id), SIZES).unwrap();
+        let went_on = first.update(scene, None, (&visits(scene, &notes, id), &[]), SIZES).unwrap();
         assert_eq!(at_the_end(scene, &went_on), at_the_end(scene, &replayed(world, scene, &notes)));
     });
 }

@@ -14,7 +14,10 @@ pub(crate) fn routes() -> Router<App> {
     Router::new()
         .route("/snowhum.css", get(|| async { text("text/css; charset=utf-8", include_str!("../assets/snowhum.css")) }))
         .route("/pictures.css", get(|| async { text("text/css; charset=utf-8", &PICTURES) }))
-        .route("/round.js", get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/round.js")) }))
+        .route(
+            "/round.js",
+            get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/round.js")) }),
+        )
         .route(
             "/offline.js",
             get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/offline.js")) }),

@@ -153,7 +153,10 @@ pub(crate) fn food(colony: &ColonyNow, today: Date, spring: Date, system: System
 fn months(from: Date, to: Date, since: impl Fn(Date) -> i32) -> Vec<Tick> {
     let first = from.first_of_month();
     let months = (0..14).filter_map(|ahead| first.checked_add(jiff::Span::new().months(ahead)).ok());
-    let tick = |on: Date| Tick { day: since(on), words: day(on).split(' ').next_back().unwrap_or("").chars().take(3).collect() };
+    let tick = |on: Date| Tick {
+        day: since(on),
+        words: day(on).split(' ').next_back().unwrap_or("").chars().take(3).collect(),
+    };
     months.filter(|on| *on > from && *on <= to).map(tick).collect()
 }
 
@@ -177,7 +180,8 @@ pub(crate) fn dead_bees_found(apiary: &Apiary, name: &str, bees: Option<f64>, no
             let days = (on.duration_since(earlier).as_hours() as f64 / 24.0).clamp(1.0, 120.0);
             let ground = if *place == DeadPlace::Snow { Ground::Snow } else { Ground::Bare };
             let month = season_month(on, apiary.site.latitude.get());
-            let expected = dead_bees(&DeadBeesQuestion { found, days, bees, month, ground }, &parameters, &signs).expected;
+            let expected =
+                dead_bees(&DeadBeesQuestion { found, days, bees, month, ground }, &parameters, &signs).expected;
             counts.push(DeadBeesCount {
                 when: format!("{} to {}", short(earlier), short(on)),
                 found,

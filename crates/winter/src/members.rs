@@ -210,19 +210,16 @@ impl Members {
         events::apply(yard, &self.laws, std::slice::from_mut(&mut self.running), &event, day);
     }
 
-    /// Takes in the bees, brood and food of another colony, member by member.
-    pub fn receive_colony(&mut self, given: &Self) {
+    /// Takes in the bees, brood and food of another colony, member by member, as far as that was likely to be alive.
+    pub fn receive_colony(&mut self, given: &Self, alive: f64) {
         for (block, given) in self.running.blocks.iter_mut().zip(given.running.blocks.iter().cycle()) {
-            events::join(&self.laws, given, block);
+            let mut given = given.clone();
+            for chance in given.fate.queenright.iter_mut().chain(&mut given.fate.queenless) {
+                *chance *= alive;
+            }
+            events::join(&self.laws, &given, block);
         }
         self.settle(0..self.count);
-    }
-
-    /// The hive is empty from now on.
-    pub fn leave(&mut self) {
-        for block in &mut self.running.blocks {
-            events::empty(&self.laws, block);
-        }
     }
 
     /// Carries on these members, one for each place, each with its weather.

@@ -1,8 +1,8 @@
 //! `serve`: the pages, on this machine alone.
 
 use anyhow::Context;
-use jiff::civil::Date;
 use jiff::Timestamp;
+use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::plan;
 use snowhum_advice::setup::{SetupAnswer, Try, compare};

@@ -44,9 +44,7 @@ pub(crate) async fn versions(State(app): State<App>, Path(id): Path<Uuid>) -> Re
     if versions.is_empty() {
         return Err(Fault::Missing("such note").into());
     }
-    let version = |version: &snowhum_store::Version| {
-        json!({ "version": version.id, "kind": version.kind.word(), "recorded_at": version.recorded.at, "note": version.note })
-    };
+    let version = |version: &snowhum_store::Version| json!({ "version": version.id, "kind": version.kind.word(), "recorded_at": version.recorded.at, "note": version.note });
     Ok(Json(json!({ "versions": versions.iter().map(version).collect::<Vec<_>>() })))
 }
 

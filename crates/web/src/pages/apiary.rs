@@ -33,7 +33,8 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
 
 /// Who needs the keeper, in one sentence.
 fn first(now: &NowAnswer) -> Markup {
-    let of = |word: Word| now.colonies.iter().filter(move |colony| colony.word == word).map(|colony| colony.name.as_str());
+    let of =
+        |word: Word| now.colonies.iter().filter(move |colony| colony.word == word).map(|colony| colony.name.as_str());
     let acting: Vec<&str> = of(Word::Act).collect();
     let watched: Vec<&str> = of(Word::Watch).collect();
     html! {
@@ -99,7 +100,9 @@ fn next(colony: &ColonyNow) -> Option<Markup> {
         (Some(action), Word::Act) if colony.about.starts_with(&action.what) => {
             Some(html! { "Best from " (date(action.from)) "; the last day is " (date(action.by)) "." })
         }
-        (Some(action), _) => Some(html! { (capital(&action.what)) ", from " (date(action.from)) " to " (date(action.by)) "." }),
+        (Some(action), _) => {
+            Some(html! { (capital(&action.what)) ", from " (date(action.from)) " to " (date(action.by)) "." })
+        }
         (None, Word::Sound) => None,
         (None, _) if colony.nothing_helps => Some(html! { "Nothing you can do now changes this much." }),
         (None, _) => Some(html! { (colony.look_first.says) }),

@@ -44,7 +44,11 @@ fn story(view: &View, at: usize, colony: &ColonyNow, hive: &HiveAnswer) -> Marku
     let degrees = |celsius: f64| Kelvin::from_celsius(celsius).show(system, 0);
     let bees = colony.bees.as_ref().map_or(0.0, |bees| bees.p50);
     let across = 2.0 * hive.radius_cm;
-    let across = if system == snowhum_units::System::Us { format!("{:.0} inches", across / 2.54) } else { format!("{across:.0} cm") };
+    let across = if system == snowhum_units::System::Us {
+        format!("{:.0} inches", across / 2.54)
+    } else {
+        format!("{across:.0} cm")
+    };
     html! {
         p {
             "It is " (day(standing.present.now.as_of)) ", " (standing.present.today.air.show(system, 0)) " outside. In the hive called "

@@ -13,15 +13,8 @@ use crate::page::{Place, page};
 use crate::view::{Asked, View};
 use crate::words::capital;
 
-const MONTHS: [(i8, &str); 7] = [
-    (10, "October"),
-    (11, "November"),
-    (12, "December"),
-    (1, "January"),
-    (2, "February"),
-    (3, "March"),
-    (4, "April"),
-];
+const MONTHS: [(i8, &str); 7] =
+    [(10, "October"), (11, "November"), (12, "December"), (1, "January"), (2, "February"), (3, "March"), (4, "April")];
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;

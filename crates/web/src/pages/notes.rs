@@ -33,7 +33,10 @@ pub(crate) async fn add(State(app): State<App>, Path(id): Path<Uuid>, Form(pairs
         air: None,
         snow: None,
         wind: None,
-        seen: form.get("line").map(|line| snowhum_apiary::split_entries(line).map(str::to_owned).collect()).unwrap_or_default(),
+        seen: form
+            .get("line")
+            .map(|line| snowhum_apiary::split_entries(line).map(str::to_owned).collect())
+            .unwrap_or_default(),
         words: form.get("words").map(str::to_owned),
     };
     let note = sent.note(ids::note_of(VisitId(visit), ColonyId(id)), &view).map_err(Fault::Wrong)?;

@@ -57,9 +57,14 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
     let form = Asked(pairs);
     let one_of = |name: &str, known: [&'static str; 2]| known.into_iter().find(|known| form.get(name) == Some(known));
     let units = one_of("units", ["metric", "us"]).ok_or_else(|| wrong("Units are metric or us."))?;
-    let words = one_of("words", ["british", "north-american"]).ok_or_else(|| wrong("Words are british or north-american."))?;
-    let money = form.get("currency").and_then(currency).ok_or_else(|| wrong("Write the currency in at most 8 letters."))?;
-    let colony = form.get("colony").and_then(worth).ok_or_else(|| wrong("Write the worth of a colony as a number, such as 180."))?;
+    let words =
+        one_of("words", ["british", "north-american"]).ok_or_else(|| wrong("Words are british or north-american."))?;
+    let money =
+        form.get("currency").and_then(currency).ok_or_else(|| wrong("Write the currency in at most 8 letters."))?;
+    let colony = form
+        .get("colony")
+        .and_then(worth)
+        .ok_or_else(|| wrong("Write the worth of a colony as a number, such as 180."))?;
     let store = app.store();
     store.set(UNITS, units).await?;
     store.set(WORDS, words).await?;
@@ -80,7 +85,8 @@ pub(crate) async fn day(State(app): State<App>, Form(pairs): Pairs) -> Result<Re
         return Err(wrong("Only an invented yard can be looked at on another day; start the program with --as-of."));
     }
     let form = Asked(pairs);
-    let day: Date = form.get("day").and_then(|text| text.parse().ok()).ok_or_else(|| wrong("Name a day such as 2026-02-07."))?;
+    let day: Date =
+        form.get("day").and_then(|text| text.parse().ok()).ok_or_else(|| wrong("Name a day such as 2026-02-07."))?;
     if day < apiary.as_of {
         return Err(wrong("That day lies before the colonies were counted."));
     }

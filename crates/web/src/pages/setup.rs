@@ -16,10 +16,21 @@ use crate::words::{capital, mass};
 
 /// Parts that can be swapped: name, and each choice with the change it is.
 const PARTS: [(&str, &[(&str, &str)]); 6] = [
-    ("Lid", &[("25 mm foam", "lid=25 mm foam"), ("50 mm foam", "lid=50 mm foam"), ("straw quilt", "quilt=straw 60 mm"), ("bare board", "lid=off")]),
+    (
+        "Lid",
+        &[
+            ("25 mm foam", "lid=25 mm foam"),
+            ("50 mm foam", "lid=50 mm foam"),
+            ("straw quilt", "quilt=straw 60 mm"),
+            ("bare board", "lid=off"),
+        ],
+    ),
     ("Wrap", &[("felt paper", "wrap=felt paper"), ("25 mm foam", "wrap=25 mm foam"), ("none", "wrap=off")]),
     ("Upper hole", &[("20 mm", "upper hole=20 mm"), ("25 mm", "upper hole=25 mm"), ("shut", "upper hole=off")]),
-    ("Floor", &[("solid", "floor=solid"), ("open mesh", "floor=open mesh"), ("mesh with tray", "floor=mesh with tray")]),
+    (
+        "Floor",
+        &[("solid", "floor=solid"), ("open mesh", "floor=open mesh"), ("mesh with tray", "floor=mesh with tray")],
+    ),
     ("Entrance", &[("reduced", "entrance=reduced"), ("full", "entrance=full")]),
     ("Boxes", &[("one deep", "boxes=deep"), ("two deep", "boxes=deep,deep")]),
 ];

@@ -58,15 +58,15 @@ pub(crate) fn place(housed: &Housed, colony: &ColonyNow, settled: Option<&HiveAn
     };
     let edge = (0.5 - half) * 0.45;
     let blocks = [
+        Block { state: StoresState::InReach, left, right, low: top, high: room.height, kilograms: part(shares.above) },
         Block {
-            state: StoresState::InReach,
+            state: StoresState::Touched,
             left,
             right,
-            low: top,
-            high: room.height,
-            kilograms: part(shares.above),
+            low: top - touched,
+            high: top,
+            kilograms: part(shares.touched),
         },
-        Block { state: StoresState::Touched, left, right, low: top - touched, high: top, kilograms: part(shares.touched) },
         side(StoresState::InReach, edge, left, beside),
         side(StoresState::InReach, right, 1.0 - edge, beside),
         side(StoresState::OutOfReach, 1.0 - edge, 1.0, far / 2.0),
