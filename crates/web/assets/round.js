@@ -29,7 +29,7 @@ async function inStore(mode, work) {
 
 // All entries of a round, or none.
 const keepAll = (entries) => inStore("readwrite", (store) => void entries.forEach((entry) => store.put(entry)));
-const waiting = () => inStore("readonly", (store) => store.getAll());
+const waiting = async () => (await inStore("readonly", (store) => store.getAll())).sort((a, b) => a.made - b.made);
 const drop = (id) => inStore("readwrite", (store) => void store.delete(id));
 const mark = (entry, wrong) => inStore("readwrite", (store) => void store.put({ ...entry, wrong }));
 
@@ -80,7 +80,7 @@ function notesOf(form) {
     const words = hive.querySelector("[data-words]").value.trim() || null;
     if (seen.length === 0 && words === null) continue;
     const name = hive.querySelector("legend").textContent;
-    notes.push({ id: newId(), name, note: { ...common, colony: hive.dataset.colony, seen, words } });
+    notes.push({ id: newId(), made: Date.now() + notes.length / 1000, name, note: { ...common, colony: hive.dataset.colony, seen, words } });
   }
   return notes;
 }

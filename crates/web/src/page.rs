@@ -46,34 +46,48 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
             }
             body {
                 a class="skip" href="#main" { "To the page itself" }
-                header {
-                    p class="mast" {
-                        a href="/" { (view.apiary.name) }
-                        span { "Snowhum, a winter reckoned" }
-                    }
-                    nav aria-label="Pages" {
-                        @for (way, address, name) in WAYS {
-                            a href=(address) aria-current=[(way == place).then_some("page")] { (name) }
-                        }
-                    }
-                }
+                (head(view, place))
                 main id="main" tabindex="-1" {
                     (invented(view))
                     (body)
                 }
-                footer {
-                    (age(view))
-                    p id="waiting" role="status" hidden {}
-                    p class="small ways" {
-                        a href="/source" { "Where the figures come from" }
-                        a href="/settings" { "Settings" }
-                        a href="/api" { "For programs" }
-                    }
-                    p class="small" {
-                        "Chances stand for hives like these with these signs. The label, local law, the bee inspector and "
-                        "the vet come before any word here."
-                    }
+                (foot(view))
+            }
+        }
+    }
+}
+
+/// The yard's name and the ways.
+fn head(view: &View, place: Place) -> Markup {
+    html! {
+        header {
+            p class="mast" {
+                a href="/" { (view.apiary.name) }
+                span { "Snowhum, a winter reckoned" }
+            }
+            nav aria-label="Pages" {
+                @for (way, address, name) in WAYS {
+                    a href=(address) aria-current=[(way == place).then_some("page")] { (name) }
                 }
+            }
+        }
+    }
+}
+
+/// From when the estimate is, what waits in the phone, and further ways.
+fn foot(view: &View) -> Markup {
+    html! {
+        footer {
+            (age(view))
+            p id="waiting" role="status" hidden {}
+            p class="small ways" {
+                a href="/source" { "Where the figures come from" }
+                a href="/settings" { "Settings" }
+                a href="/api" { "For programs" }
+            }
+            p class="small" {
+                "Chances stand for hives like these with these signs. The label, local law, the bee inspector and "
+                "the vet come before any word here."
             }
         }
     }
@@ -105,11 +119,11 @@ pub(crate) fn age(view: &View) -> Markup {
 /// Said loudly on every page of a yard that is made up, with the days it can be looked at.
 fn invented(view: &View) -> Markup {
     const DAYS: [(&str, &str); 3] =
-        [("2025-10-05", "5 October 2025"), ("2026-02-07", "7 February 2026"), ("2026-04-10", "10 April 2026")];
+        [("2025-10-05", "5 October"), ("2026-02-07", "7 February"), ("2026-04-10", "10 April")];
     html! {
         @if view.apiary.invented {
             form class="invented" method="post" action="/day" {
-                span { "An invented yard, to try things on. Look at it on" }
+                span { "An invented yard, to try things on, in winter 2025–26. Look at it on" }
                 @for (value, words) in DAYS {
                     button name="day" value=(value) aria-pressed=[(view.now.date().to_string() == value).then_some("true")] {
                         (words)

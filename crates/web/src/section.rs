@@ -108,24 +108,25 @@ fn floor(floor: &Floor) -> SectionFloor {
     }
 }
 
+/// Least difference of height, m, from which openings are told apart as low and high.
+const APART_M: f64 = 0.02;
+
 /// Openings with the air that a settled hive draws: in through the low ones, out through the high ones, by their areas.
+/// Where all lie at one height (a mesh floor outdoes the rest) air goes both ways, and no opening's share is known.
 fn openings(hive: &Hive, settled: Option<&HiveAnswer>) -> Vec<SectionOpening> {
-    let flow = settled.map_or(0.0, |answer| answer.air_flow_l_per_s / 1e3);
+    let flow = settled.map_or(f64::NAN, |answer| answer.air_flow_l_per_s / 1e3);
     let through = |opening: &Opening| opening.area.get() * opening.discharge.get();
     let all: f64 = hive.openings.iter().map(through).sum();
     let middle = hive.openings.iter().map(|o| o.height.get() * through(o)).sum::<f64>() / all.max(1e-12);
-    let is_low = |opening: &Opening| opening.height.get() < middle - 1e-3;
-    let is_high = |opening: &Opening| opening.height.get() > middle + 1e-3;
+    let is_low = |opening: &Opening| opening.height.get() < middle - APART_M;
+    let is_high = |opening: &Opening| opening.height.get() > middle + APART_M;
     let low: f64 = hive.openings.iter().filter(|o| is_low(o)).map(through).sum();
     let high: f64 = hive.openings.iter().filter(|o| is_high(o)).map(through).sum();
-    let share = |opening: &Opening| {
-        if is_low(opening) && high > 0.0 {
-            flow * through(opening) / low.max(1e-12)
-        } else if is_high(opening) && low > 0.0 {
-            -flow * through(opening) / high.max(1e-12)
-        } else {
-            0.0
-        }
+    let share = |opening: &Opening| match (is_low(opening), is_high(opening)) {
+        _ if low <= 0.0 || high <= 0.0 => f64::NAN,
+        (true, _) => flow * through(opening) / low,
+        (_, true) => -flow * through(opening) / high,
+        _ => f64::NAN,
     };
     hive.openings.iter().map(|opening| section_opening(hive, opening, share(opening))).collect()
 }

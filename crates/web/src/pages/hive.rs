@@ -43,6 +43,7 @@ fn walk(view: &View, at: usize) -> Markup {
         nav class="walk" aria-label="Hives in walking order" {
             @if let Some(before) = beside(at.checked_sub(1)) { a rel="prev" href={ "/hive/" (before.id.0) } { "← " (before.name) } }
             @if let Some(after) = beside(at.checked_add(1)) { a rel="next" href={ "/hive/" (after.id.0) } { (after.name) " →" } }
+            a class="no-print" href="#note" { "Note something" }
         }
     }
 }
@@ -59,8 +60,8 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
         @if let Some(picture) = draw::cutaway(view, at) { (picture) }
         p class="small" { "Drawn to scale from the yard file. Where the cluster sits and where the food hangs are reckoned, not seen." }
         @if !now.seen_dead {
-            (chance(now))
             (action::actions(now, &answer.currency))
+            (chance(now))
             section {
                 h2 { "Food" }
                 p { (capital(&run_out(&now.runs_out))) "." }
@@ -80,6 +81,7 @@ fn chance(now: &ColonyNow) -> Markup {
     let (so, not_so) = ("are alive today", "are not");
     html! {
         section class="chance" {
+            div {
             h2 { "Alive?" }
             p { (both_ways(now.alive, so, not_so)) ". " (apiary::why("signs")) }
             @if now.alive > 0.01 {
@@ -89,8 +91,9 @@ fn chance(now: &ColonyNow) -> Markup {
                 }
             }
             p { (both_ways(now.alive_fed_queenright, "come to spring alive, fed and queenright", "do not")) "." }
-            (draw::figure(&draw::hundred("Of 100 hives like this, today", now.alive, so, not_so), "alive"))
             @if now.alive < 0.9 { (ended(now)) }
+            }
+            (draw::figure(&draw::hundred("Of 100 hives like this, today", now.alive, so, not_so), "alive"))
         }
     }
 }
@@ -151,7 +154,7 @@ fn evidence(now: &ColonyNow) -> Markup {
 /// A line for anything, as a yard file writes it.
 fn note_form(view: &View, colony: &Colony) -> Markup {
     html! {
-        section class="no-print" {
+        section class="no-print" id="note" {
             h2 { "Note something" }
             form method="post" action={ "/hive/" (colony.id.0) "/note" } {
                 input type="hidden" name="visit" value=(ids::new_id(jiff::Timestamp::now()));

@@ -1,0 +1,9 @@
+//! What the pages promise, asked of the router without a socket. Yard and notes are invented.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+mod api;
+mod hostile;
+mod notes;
+mod pages;
+mod support;

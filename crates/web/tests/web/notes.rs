@@ -1,0 +1,102 @@
+//! What is noted is kept once, shown, changed, withdrawn and taken back; nothing is lost.
+
+use axum::http::StatusCode;
+use snowhum_apiary::NoteId;
+use snowhum_store::VersionKind;
+
+use crate::support::{FEBRUARY, Served, run};
+
+const VISIT: &str = "019a0000-0000-7000-8000-000000000001";
+
+async fn count(served: &Served) -> usize {
+    served.store.yard(served.yard.id).await.unwrap().unwrap().notes.len()
+}
+
+#[test]
+fn a_round_sent_twice_is_kept_once() {
+    run(|served| async move {
+        let before = count(&served).await;
+        let round = [
+            ("visit", VISIT),
+            ("air", "-5"),
+            ("snow", "none"),
+            ("0.dead", "dead=6-20"),
+            ("0.hum", "hum=heard by ear"),
+            ("1.count", "17"),
+            ("1.dead", "dead=1-5"),
+            ("2.words", "a tit at the hole; gone when I came"),
+        ];
+        for _ in 0..2 {
+            let kept = served.post("/round", &round).await;
+            assert_eq!(kept.status, StatusCode::SEE_OTHER);
+            assert_eq!(kept.headers["location"], "/round?kept=3");
+        }
+        assert_eq!(count(&served).await, before + 3);
+        let alder = served.get(&format!("/hive/{}", served.colony("Alder"))).await.body;
+        assert!(alder.contains("dead bees: 6-20 on ground") && alder.contains("hum: heard by ear"));
+        let birch = served.get(&format!("/hive/{}", served.colony("Birch"))).await.body;
+        assert!(birch.contains("dead bees: 17 on ground"), "a count outdoes a band");
+        let juniper = served.get(&format!("/hive/{}", served.colony("Juniper"))).await.body;
+        assert!(juniper.contains("a tit at the hole; gone when I came"), "free words are one entry");
+    });
+}
+
+#[test]
+fn the_estimate_follows_a_note() {
+    run(|served| async move {
+        let before = served.settled().await;
+        served.post("/round", &[("visit", VISIT), ("4.hum", "hum=heard by ear")]).await;
+        let after = served.settled().await;
+        let alive = |now: &serde_json::Value| now["now"]["colonies"][4]["alive"].as_f64().unwrap();
+        assert!(alive(&after) > alive(&before), "{} then {}", alive(&before), alive(&after));
+        assert_eq!(after["now"]["colonies"][4]["evidence"][0]["on"], FEBRUARY.to_string());
+    });
+}
+
+#[test]
+fn a_note_is_edited_withdrawn_and_taken_back_and_every_version_stays() {
+    run(|served| async move {
+        let larch = served.colony("Larch");
+        served.post(&format!("/hive/{larch}/note"), &[("visit", VISIT), ("line", "hum=silent by ear")]).await;
+        let notes = served.store.yard(served.yard.id).await.unwrap().unwrap().notes;
+        let note = notes.iter().find(|note| note.visit.0.to_string() == VISIT).unwrap().id;
+        let page = format!("/note/{}", note.0);
+        assert_eq!(served.post(&page, &[("line", "hum=heard by ear")]).await.status, StatusCode::SEE_OTHER);
+        served.post(&format!("{page}/withdraw"), &[]).await;
+        assert!(!served.get(&format!("/hive/{larch}")).await.body.contains(&page), "a withdrawn note counts no more");
+        served.post(&format!("/hive/{larch}/undo"), &[]).await;
+        let versions = served.store.versions(NoteId(note.0)).await.unwrap();
+        let kinds: Vec<VersionKind> = versions.iter().map(|version| version.kind).collect();
+        use VersionKind::{Edited, Made, Restored, Withdrawn};
+        assert_eq!(kinds, [Made, Edited, Withdrawn, Restored]);
+        assert!(served.get(&page).await.body.contains("hum: silent by ear"), "the first version is still shown");
+    });
+}
+
+#[test]
+fn one_tap_notes_a_flight_and_a_second_mends_it() {
+    run(|served| async move {
+        let before = count(&served).await;
+        let aspen = served.colony("Aspen");
+        for seen in ["flight=well", "flight=thin", "flight=thin", "pollen=yes"] {
+            let kept = served.post("/flight", &[("colony", &aspen), ("seen", seen)]).await;
+            assert_eq!(kept.status, StatusCode::SEE_OTHER, "{seen}");
+        }
+        assert_eq!(count(&served).await, before + 2, "one note for the flight, one for the pollen");
+        let page = served.get("/flight").await.body;
+        assert!(page.contains("value=\"flight=thin\" aria-pressed=\"true\""));
+        assert!(!page.contains("value=\"flight=well\" aria-pressed=\"true\""));
+        let odd = served.post("/flight", &[("colony", &aspen), ("seen", "colony=dead")]).await;
+        assert_eq!(odd.status, StatusCode::UNPROCESSABLE_ENTITY, "only what the page offers is tapped");
+    });
+}
+
+#[test]
+fn an_empty_round_says_so_and_keeps_nothing() {
+    run(|served| async move {
+        let before = count(&served).await;
+        let answer = served.post("/round", &[("visit", VISIT), ("0.dead", "")]).await;
+        assert_eq!(answer.status, StatusCode::UNPROCESSABLE_ENTITY);
+        assert_eq!(count(&served).await, before);
+    });
+}

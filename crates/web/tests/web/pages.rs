@@ -1,0 +1,140 @@
+//! Every page answers, well-formed, light and quick, and says from when its estimate is.
+
+use axum::http::StatusCode;
+use std::time::{Duration, Instant};
+
+use crate::support::{Served, run, run_bare, well_formed};
+
+fn every_page(served: &Served) -> Vec<String> {
+    let colonies = served.yard.colonies.iter().map(|colony| format!("/hive/{}", colony.id.0));
+    let notes = served.yard.notes.iter().take(3).map(|note| format!("/note/{}", note.id.0));
+    let inside = format!("/inside?hive={}", served.colony("Juniper"));
+    let fixed = [
+        "/",
+        "/round",
+        "/round?kept=3",
+        "/round/sheet",
+        "/flight",
+        "/setup",
+        "/normal",
+        "/normal?found=30&days=14&bees=12000&month=2&ground=bare",
+        "/normal?found=many",
+        "/inside",
+        "/source",
+        "/source?find=hum",
+        "/source/watch_parameters/hum_ear",
+        "/settings",
+        "/settings?kept=1",
+    ];
+    fixed.into_iter().map(str::to_owned).chain([inside]).chain(colonies).chain(notes).collect()
+}
+
+#[test]
+fn every_page_answers_well_formed_and_dated() {
+    run(|served| async move {
+        served.settled().await;
+        for page in every_page(&served) {
+            let answer = served.get(&page).await;
+            assert_eq!(answer.status, StatusCode::OK, "{page}");
+            assert_eq!(well_formed(&answer.body), Ok(()), "{page}");
+            assert!(answer.body.contains("Estimate for <strong>7 February 2026"), "{page} is not dated");
+            assert!(answer.body.contains("An invented yard"), "{page} does not say that the yard is made up");
+            assert!(!answer.body.contains("<script>") && !answer.body.contains(" style=\""), "{page}");
+            assert!(
+                !answer.body.contains("NaN") && !answer.body.contains("inf "),
+                "{page} shows a number that is none"
+            );
+        }
+    });
+}
+
+#[test]
+fn before_the_first_estimate_pages_answer_and_look_again() {
+    run(|served| async move {
+        let answer = served.get("/").await;
+        assert_eq!(answer.status, StatusCode::OK);
+        well_formed(&answer.body).unwrap();
+        assert!(answer.body.contains("Alder"));
+    });
+}
+
+#[test]
+fn the_first_page_is_light_and_quick_for_ten_colonies() {
+    let mut yard = crate::support::demo();
+    for at in 0..5 {
+        let (mut colony, mut hive) = (yard.colonies[at].clone(), yard.hives[at].clone());
+        colony.id = snowhum_apiary::ColonyId(uuid::Uuid::from_u128(1_000 + at as u128));
+        hive.id = snowhum_apiary::HiveId(uuid::Uuid::from_u128(2_000 + at as u128));
+        hive.neighbour = None;
+        colony.hive = hive.id;
+        colony.name = format!("{} the second", colony.name);
+        yard.hives.push(hive);
+        yard.colonies.push(colony);
+    }
+    run_bare(async {
+        let served = Served::open_yard(None, yard).await;
+        served.settled().await;
+        let mut bytes = 0;
+        for part in ["/", "/snowhum.css", "/pictures.css", "/round.js", "/icon.svg"] {
+            bytes += served.get(part).await.body.len();
+        }
+        assert!(bytes < 150_000, "the first page weighs {bytes} bytes");
+        assert!(served.get("/snowhum.css").await.body.len() < 20_000);
+        let quickest = tries(20, &served).await;
+        assert!(quickest < Duration::from_millis(100), "the first page took {quickest:?}");
+    });
+}
+
+/// The quickest of some tries: what the server can do, whatever else the machine does.
+async fn tries(count: usize, served: &Served) -> Duration {
+    let mut quickest = Duration::MAX;
+    for _ in 0..count {
+        let start = Instant::now();
+        served.get("/").await;
+        quickest = quickest.min(start.elapsed());
+    }
+    quickest
+}
+
+#[test]
+fn set_ups_stand_side_by_side_under_the_same_weather() {
+    run(|served| async move {
+        let larch = served.colony("Larch");
+        let page = format!("/setup?hive={larch}&part=lid%3D50+mm+foam&part=wrap%3Dfelt+paper&try=upper+hole%3Doff");
+        let answer = served.get(&page).await;
+        assert_eq!(answer.status, StatusCode::OK);
+        well_formed(&answer.body).unwrap();
+        assert!(answer.body.contains("as it is") && answer.body.contains("lid: 50 mm foam; wrap: felt paper"));
+        assert!(answer.body.contains("Price"));
+        let wrong = served.get(&format!("/setup?hive={larch}&try=colour%3Dred")).await;
+        assert_eq!(wrong.status, StatusCode::OK);
+        assert!(wrong.body.contains("lid=50 mm foam"), "says what would be right");
+    });
+}
+
+#[test]
+fn settings_change_the_words_of_the_next_page() {
+    run(|served| async move {
+        served.settled().await;
+        let kept = served
+            .post("/settings", &[("units", "us"), ("words", "north-american"), ("currency", "CAD"), ("colony", "250")])
+            .await;
+        assert_eq!(kept.status, StatusCode::SEE_OTHER);
+        served.settled().await;
+        let page = served.get("/").await.body;
+        assert!(page.contains(" lb"), "pounds");
+        assert!(served.get("/round").await.body.contains("Yellowjackets"));
+        assert!(served.get("/settings").await.body.contains("value=\"250\""));
+    });
+}
+
+#[test]
+fn an_invented_yard_can_be_looked_at_on_another_day() {
+    run(|served| async move {
+        served.settled().await;
+        served.post("/day", &[("day", "2025-10-05")]).await;
+        assert_eq!(served.settled().await["now"]["as_of"], "2025-10-05");
+        let before = served.post("/day", &[("day", "2020-01-01")]).await;
+        assert_eq!(before.status, StatusCode::UNPROCESSABLE_ENTITY);
+    });
+}

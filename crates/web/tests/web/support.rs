@@ -1,0 +1,201 @@
+//! The demo yard served in memory, and questions to it.
+
+use axum::Router;
+use axum::body::{Body, to_bytes};
+use axum::http::{HeaderMap, Request, StatusCode};
+use jiff::ToSpan;
+use jiff::civil::{Date, date};
+use jiff::tz::TimeZone;
+use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::now::{NowQuestion, Thresholds};
+use snowhum_advice::setup::{SetupAnswer, Try, compare};
+use snowhum_advice::{PlanQuestion, plan, yard};
+use snowhum_apiary::Apiary;
+use snowhum_store::Store;
+use snowhum_watch::{Sizes, Watching};
+use snowhum_weather::{Climate, Ensemble, generate};
+use snowhum_web::{App, Ask, Opened, Present, Reckon, router};
+use std::path::PathBuf;
+use tower::ServiceExt;
+
+pub(crate) const FEBRUARY: Date = date(2026, 2, 7);
+const SPRING: Date = date(2026, 5, 15);
+
+/// An answer as it comes.
+pub(crate) struct Answer {
+    pub(crate) status: StatusCode,
+    pub(crate) headers: HeaderMap,
+    pub(crate) body: String,
+}
+
+/// Few members under few paths: what a page shows is tried here, not what the model says.
+struct Small;
+
+impl Small {
+    fn weather(apiary: &Apiary) -> Ensemble {
+        let place = yard::place(&apiary.site);
+        let zone = TimeZone::get(&apiary.site.zone).unwrap();
+        let days = SPRING.duration_since(apiary.as_of).as_hours() as usize / 24;
+        generate(place, &Climate::at(place).unwrap(), &zone, apiary.as_of, 24 * days, 4, 1).unwrap()
+    }
+}
+
+/// Asks with the plan that begins on `from`.
+fn with_plan<T>(ask: &Ask, from: Date, answer: impl FnOnce(PlanQuestion<'_>) -> T) -> T {
+    let parameters = snowhum_winter::Parameters::shipped().unwrap();
+    let winter = Small::weather(&ask.apiary);
+    answer(PlanQuestion {
+        apiary: &ask.apiary,
+        winter: &winter,
+        autumn: &winter,
+        autumn_from: ask.apiary.as_of,
+        as_of: from,
+        spring: SPRING,
+        parameters: &parameters,
+        members: 16,
+        seed: 1,
+        system: ask.system,
+    })
+}
+
+impl Reckon for Small {
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
+        let (signs, thresholds) =
+            (snowhum_watch::Parameters::shipped().unwrap(), Thresholds::shipped().map_err(|error| error.to_string())?);
+        Ok(with_plan(ask, ask.day.saturating_add(1.days()), |plan| {
+            let sizes = Sizes { alive: 64, dead: 32 };
+            let (signs, thresholds) = (&signs, &thresholds);
+            Present::of(NowQuestion { plan, as_of: ask.day, known_hours: 0, signs, thresholds, sizes }, before)
+        }))
+    }
+
+    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {
+        Ok(with_plan(ask, ask.apiary.as_of, |question| plan(&question)))
+    }
+
+    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {
+        with_plan(ask, ask.apiary.as_of, |question| compare(&question, at, tries)).ok_or_else(|| "no hive".to_owned())
+    }
+}
+
+pub(crate) fn demo() -> Apiary {
+    snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0
+}
+
+/// Runs a test on a server of one's own.
+pub(crate) fn run<F: Future<Output = ()>>(test: impl FnOnce(Served) -> F) {
+    let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().unwrap();
+    runtime.block_on(async { test(Served::open(None).await).await });
+}
+
+/// Runs a test that opens its own servers.
+pub(crate) fn run_bare<F: Future<Output = ()>>(test: F) {
+    tokio::runtime::Builder::new_multi_thread().enable_all().build().unwrap().block_on(test);
+}
+
+/// The demo yard, served.
+#[derive(Clone)]
+pub(crate) struct Served {
+    pub(crate) router: Router,
+    pub(crate) store: Store,
+    pub(crate) yard: Apiary,
+}
+
+impl Served {
+    /// Serves from a file, or from memory.
+    pub(crate) async fn open(file: Option<PathBuf>) -> Self {
+        Self::open_yard(file, demo()).await
+    }
+
+    pub(crate) async fn open_yard(file: Option<PathBuf>, yard: Apiary) -> Self {
+        let store = match file {
+            Some(file) => Store::open(&file).await.unwrap(),
+            None => Store::in_memory().await.unwrap(),
+        };
+        store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
+        let opened = Opened { store: store.clone(), yard: yard.id, reckon: Box::new(Small), day: Some(FEBRUARY) };
+        let app = App::new(opened);
+        tokio::spawn(app.clone().work());
+        Self { router: router(app), store, yard }
+    }
+
+    pub(crate) async fn ask(&self, request: Request<Body>) -> Answer {
+        let response = self.router.clone().oneshot(request).await.unwrap();
+        let (parts, body) = response.into_parts();
+        let bytes = to_bytes(body, 10 << 20).await.unwrap();
+        Answer { status: parts.status, headers: parts.headers, body: String::from_utf8(bytes.to_vec()).unwrap() }
+    }
+
+    pub(crate) async fn get(&self, path: &str) -> Answer {
+        self.ask(Request::get(path).body(Body::empty()).unwrap()).await
+    }
+
+    /// Sends a form from the server's own page.
+    pub(crate) async fn post(&self, path: &str, pairs: &[(&str, &str)]) -> Answer {
+        let body = pairs.iter().map(|(name, value)| format!("{}={}", escaped(name), escaped(value)));
+        let request = Request::post(path)
+            .header("host", "127.0.0.1:8462")
+            .header("origin", "http://127.0.0.1:8462")
+            .header("content-type", "application/x-www-form-urlencoded")
+            .body(Body::from(body.collect::<Vec<_>>().join("&")));
+        self.ask(request.unwrap()).await
+    }
+
+    pub(crate) async fn put(&self, path: &str, body: &serde_json::Value) -> Answer {
+        let request = Request::put(path).header("content-type", "application/json").body(Body::from(body.to_string()));
+        self.ask(request.unwrap()).await
+    }
+
+    /// Waits until the estimate is there and nothing newer is stored.
+    pub(crate) async fn settled(&self) -> serde_json::Value {
+        loop {
+            let answer = self.get("/api/now").await;
+            if answer.status == StatusCode::OK {
+                let now: serde_json::Value = serde_json::from_str(&answer.body).unwrap();
+                if now["something_newer_is_stored"] == false {
+                    return now;
+                }
+            }
+            tokio::time::sleep(std::time::Duration::from_millis(20)).await;
+        }
+    }
+
+    pub(crate) fn colony(&self, name: &str) -> String {
+        self.yard.colonies.iter().find(|colony| colony.name == name).unwrap().id.0.to_string()
+    }
+}
+
+fn escaped(text: &str) -> String {
+    text.bytes().map(|byte| format!("%{byte:02X}")).collect()
+}
+
+/// A page as a strict reader of XML sees it, after what HTML alone allows is closed.
+pub(crate) fn well_formed(page: &str) -> Result<(), String> {
+    const VOID: [&str; 4] = ["meta", "link", "input", "br"];
+    let body = page.strip_prefix("<!DOCTYPE html>").ok_or("no doctype")?;
+    let mut strict = String::with_capacity(body.len());
+    let mut rest = body;
+    while let Some(start) = rest.find('<') {
+        let end = rest[start..].find('>').ok_or("an open tag")? + start;
+        strict.push_str(&rest[..start]);
+        let tag = &rest[start + 1..end];
+        let name = tag.split([' ', '/']).next().unwrap_or_default();
+        let tag = if name.is_empty() { tag.to_owned() } else { closed_attributes(tag) };
+        strict.push_str(&if VOID.contains(&name) { format!("<{tag}/>") } else { format!("<{tag}>") });
+        rest = &rest[end + 1..];
+    }
+    strict.push_str(rest);
+    roxmltree::Document::parse(&strict).map(|_| ()).map_err(|error| error.to_string())
+}
+
+/// Attributes without a value given one.
+fn closed_attributes(tag: &str) -> String {
+    let mut out = tag.to_owned();
+    for bare in ["checked", "selected", "required", "hidden", "open"] {
+        if out.ends_with(&format!(" {bare}")) {
+            out.push_str("=\"\"");
+        }
+        out = out.replace(&format!(" {bare} "), &format!(" {bare}=\"\" "));
+    }
+    out
+}
