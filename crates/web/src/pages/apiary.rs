@@ -3,7 +3,7 @@
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::now::{ColonyNow, NowAnswer, Word};
-use snowhum_advice::words::{in_hundred, run_out};
+use snowhum_advice::words::{day, in_hundred, run_out};
 use snowhum_units::System;
 
 use crate::app::App;
@@ -16,7 +16,7 @@ use crate::words::{both_ways, capital, date, mass, masses, weekday};
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let body = html! {
-        h1 { (view.apiary.name) }
+        h1 { "The yard on " (day(view.now.date())) }
         @match &view.standing {
             Some(standing) => {
                 (first(&standing.present.now))
@@ -144,10 +144,12 @@ pub(crate) fn why(what: &str) -> Markup {
 fn ahead(view: &View, now: &NowAnswer) -> Markup {
     let days = view.standing.as_ref().map(|standing| standing.present.days.as_slice()).unwrap_or_default();
     html! {
-        section {
+        section class="ahead" {
             @if !days.is_empty() {
+                div {
                 (draw::figure(&draw::days(days, view.settings.system), "days"))
                 p class="small" { "The middle of the weather paths the estimate walks, not a forecast unless a forecast was given." }
+                }
             }
             dl {
                 dt { "Flight day" }

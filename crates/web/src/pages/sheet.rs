@@ -20,6 +20,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         h1 { "A round with a pencil" }
         p { "Day ____________  hour ______  air ______  snow: bare · old · fresh" }
         p class="small" { "Ring one word a line. In the evening the same order stands on the page " a href="/round" { "Yard round" } "." }
+        div class="papers" {
         @for colony in &view.apiary.colonies {
             @let has_hole = view.has_upper_hole(colony);
             section class="paper" {
@@ -36,6 +37,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
                     }
                 }
             }
+        }
         }
     };
     Ok(page(&view, Place::Round, "A round with a pencil", &body))

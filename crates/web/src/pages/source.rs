@@ -81,6 +81,11 @@ impl Figure {
         own.map_or_else(|| crate::words::capital(&self.name.replace(['_', '.'], " ")), str::to_owned)
     }
 
+    /// Whether its name has the word sought.
+    fn is_named(&self, sought: &str) -> bool {
+        self.name.to_lowercase().split(['_', '.']).any(|word| word == sought)
+    }
+
     fn holds(&self, sought: &str) -> bool {
         self.name.to_lowercase().contains(sought)
             || self.facts.iter().any(|(_, value)| value.to_lowercase().contains(sought))
@@ -92,7 +97,12 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
     let sought = asked.get("find").unwrap_or_default().to_lowercase();
     // The whole of what signs say is asked for by one word.
     let of_signs = sought == "signs";
-    let is_sought = |figure: &&Figure| if of_signs { figure.file == "watch_parameters" } else { figure.holds(&sought) };
+    let is_named = FIGURES.iter().any(|figure| figure.is_named(&sought));
+    let is_sought = |figure: &&Figure| match (of_signs, is_named) {
+        (true, _) => figure.file == "watch_parameters",
+        (_, true) => figure.is_named(&sought),
+        (_, false) => figure.holds(&sought),
+    };
     let body = html! {
         h1 { "Where the figures come from" }
         p class="lede" { "Every figure the answers stand on: read in a named publication, common practice, recalled, or our own judgement." }
