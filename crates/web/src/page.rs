@@ -122,11 +122,13 @@ fn invented(view: &View) -> Markup {
         [("2025-10-05", "5 October"), ("2026-02-07", "7 February"), ("2026-04-10", "10 April")];
     html! {
         @if view.apiary.invented {
-            form class="invented" method="post" action="/day" {
-                span { "An invented yard, to try things on, in winter 2025–26. Look at it on" }
-                @for (value, words) in DAYS {
-                    button name="day" value=(value) aria-pressed=[(view.now.date().to_string() == value).then_some("true")] {
-                        (words)
+            div class="invented" {
+                span { "An invented yard, to try things on." }
+                form method="post" action="/day" {
+                    span { "Look at it in winter 2025–26, on" }
+                    @for (value, words) in DAYS {
+                        @let is_shown = view.now.date().to_string() == value;
+                        button name="day" value=(value) aria-pressed=[is_shown.then_some("true")] { (words) }
                     }
                 }
             }

@@ -58,7 +58,7 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
             p class="small" { "Only the four quick facts are known of it, so the ranges are wide; each further fact narrows them." }
         }
         @if let Some(picture) = draw::cutaway(view, at) { (picture) }
-        p class="small" { "Drawn to scale from the yard file. Where the cluster sits and where the food hangs are reckoned, not seen." }
+        p class="small" { "Drawn to scale from the yard file. Where the cluster sits and where the food hangs are reckoned, not seen; temperatures as for a colony without brood." }
         @if !now.seen_dead {
             (action::actions(now, &answer.currency))
             (chance(now))
@@ -69,6 +69,10 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
             }
         } @else {
             (ended(now))
+            p {
+                "Foulbrood first: ropy cells or scale, and nothing of it is used again before the bee inspector has seen it. "
+                "In a terminal " code { "snowhum deadout" } " asks for the signs one by one."
+            }
         }
         (dead_found(view, colony, now))
         @if !now.seen_dead { (expectations(now, system)) }

@@ -57,7 +57,7 @@ fn story(view: &View, at: usize, colony: &ColonyNow, hive: &HiveAnswer) -> Marku
         }
         @if let Some(picture) = draw::cutaway(view, at) { (picture) }
         p {
-            "In the middle it is " (degrees(hive.core_c)) "; at the skin, where bees sit head inwards and shoulder to shoulder, "
+            "In the middle, as long as there is no brood, it is " (degrees(hive.core_c)) "; at the skin, where bees sit head inwards and shoulder to shoulder, "
             (degrees(hive.mantle_c)) ". They warm it by trembling their flight muscles without moving their wings: "
             (format!("{:.0} watts", hive.heat_w.max(1.0))) " in all, "
             (if hive.heat_w < 0.7 * BULB_W { "less than" } else if hive.heat_w > 1.4 * BULB_W { "more than" } else { "about as much as" })
@@ -68,7 +68,7 @@ fn story(view: &View, at: usize, colony: &ColonyNow, hive: &HiveAnswer) -> Marku
             (format!("{:.0} grams", hive.water_g_per_day)) " of water in the air they breathe out; a dry hive lets it go, a "
             "cold one catches it as frost. No bee leaves to relieve herself until a mild day comes."
         }
-        p { "When the days grow longer the queen lays again, the middle rises to 35 °C, and the food goes fastest just before the first flowers." }
+        p { "When the days grow longer the queen lays again, the middle is held near 35 °C for the brood, and the food goes fastest just before the first flowers." }
         p class="small" { "Figures are computed for this hive and this day; the last line is what keepers know and the model holds too." }
     }
 }

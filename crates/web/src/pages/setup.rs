@@ -115,7 +115,7 @@ fn told(answer: &SetupAnswer, view: &View) -> Markup {
             }
             div class="wide" {
                 table {
-                    caption { (answer.colony) " from now to spring, under the same weather" }
+                    caption { (answer.colony) " from " (snowhum_advice::words::day(view.apiary.as_of)) " to spring, under the same weather" }
                     thead { tr { th scope="col" { "" } @for row in &rows { th scope="col" { (row.name) } } } }
                     tbody { @for (name, cells) in lines(&rows, system, &view.apiary.money.currency) {
                         tr { th scope="row" { (name) } @for cell in cells { td { (cell) } } }
@@ -141,16 +141,20 @@ fn lines(rows: &[&SetupRow], system: System, currency: &str) -> Vec<(&'static st
     ]
 }
 
+/// Hives in a hundred below which a difference is not worth a keeper's money or time (judgement).
+const HARDLY: f64 = 2.0;
+
 fn verdict(row: &SetupRow) -> String {
+    let difference = row.difference_hives_in_100;
     if row.too_close_to_call {
         return "No real difference: what there is, chance could turn round.".to_owned();
     }
-    let more = if row.difference_hives_in_100 >= 0.0 { "more" } else { "fewer" };
-    format!(
-        "About {:.0} hives in 100 {more} come to spring alive, fed and queenright (± {:.0}).",
-        row.difference_hives_in_100.abs(),
-        row.plus_minus
-    )
+    if difference.abs() < HARDLY {
+        return "No real difference: fewer than 2 hives in 100.".to_owned();
+    }
+    let more = if difference > 0.0 { "more" } else { "fewer" };
+    let error = if row.plus_minus < 1.0 { "± less than 1".to_owned() } else { format!("± {:.0}", row.plus_minus) };
+    format!("About {:.0} hives in 100 {more} come to spring alive, fed and queenright ({error}).", difference.abs())
 }
 
 fn form(view: &View, colony: &Colony, asked: &Asked) -> Markup {

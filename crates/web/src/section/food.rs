@@ -57,7 +57,7 @@ pub(crate) fn place(housed: &Housed, colony: &ColonyNow, settled: Option<&HiveAn
         Block { state, left, right, low, high, kilograms }
     };
     let edge = (0.5 - half) * 0.45;
-    let blocks = [
+    let mut blocks = [
         Block { state: StoresState::InReach, left, right, low: top, high: room.height, kilograms: part(shares.above) },
         Block {
             state: StoresState::Touched,
@@ -72,6 +72,9 @@ pub(crate) fn place(housed: &Housed, colony: &ColonyNow, settled: Option<&HiveAn
         side(StoresState::OutOfReach, 1.0 - edge, 1.0, far / 2.0),
         side(StoresState::OutOfReach, 0.0, edge, far / 2.0),
     ];
+    if colony.seen_dead {
+        blocks.iter_mut().for_each(|block| block.state = StoresState::OutOfReach);
+    }
     Place { cluster_height: Metre::new(middle + 0.022), stores: blocks.iter().flat_map(|b| split(housed, b)).collect() }
 }
 
