@@ -3,14 +3,16 @@
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use jiff::{Timestamp, ZonedDateTime};
+use snowhum_advice::answer::PlanAnswer;
 use snowhum_apiary::{Apiary, ApiaryId};
 use snowhum_store::{Fault as StoreFault, Store};
 use snowhum_units::Kelvin;
 use snowhum_watch::Watching;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
-use tokio::sync::Notify;
+use tokio::sync::{Notify, Semaphore};
 
+use crate::fault::Fault;
 use crate::reckon::{Ask, Present, Reckon};
 use crate::settings::Settings;
 
@@ -37,6 +39,12 @@ struct Inner {
     day: Mutex<Option<Date>>,
     standing: RwLock<Option<Arc<Standing>>>,
     trouble: Mutex<Option<String>>,
+    /// The day that was asked about last.
+    tried: Mutex<Option<Date>>,
+    /// The winter ahead, with the revision it is of.
+    plan: tokio::sync::Mutex<Option<(u64, Arc<PlanAnswer>)>>,
+    /// Long computations asked for by pages run one after another, so that many askers cannot stop the machine.
+    turn: Semaphore,
     /// Rises with everything that changes an estimate.
     revision: AtomicU64,
     changed: Notify,
@@ -61,6 +69,9 @@ impl App {
             day: Mutex::new(opened.day),
             standing: RwLock::new(None),
             trouble: Mutex::new(None),
+            tried: Mutex::new(None),
+            plan: tokio::sync::Mutex::new(None),
+            turn: Semaphore::new(1),
             revision: AtomicU64::new(1),
             changed: Notify::new(),
         }))
@@ -86,6 +97,7 @@ impl App {
                 return before;
             }
         };
+        *lock(&self.0.tried) = Some(ask.day);
         let key = Key::of(&ask);
         let watched = before.filter(|before| before.key == key).map(|before| before.watchings);
         let app = self.clone();
@@ -129,8 +141,33 @@ impl App {
         &self.0.store
     }
 
-    pub(crate) fn reckon(&self) -> &dyn Reckon {
-        &*self.0.reckon
+    /// Asks the model something long, when it is this asker's turn.
+    pub(crate) async fn ask_long<T: Send + 'static>(
+        &self,
+        question: impl FnOnce(&dyn Reckon, Ask) -> Result<T, String> + Send + 'static,
+    ) -> Result<Result<T, String>, Fault> {
+        let _turn = self.0.turn.acquire().await.map_err(|_| Fault::Cut)?;
+        let ask = self.ask().await?;
+        let app = self.clone();
+        let work = tokio::task::spawn_blocking(move || question(&*app.0.reckon, ask));
+        work.await.map_err(|_| Fault::Cut)
+    }
+
+    /// The winter ahead, computed once for each state of the yard.
+    pub(crate) async fn plan(&self) -> Result<Result<Arc<PlanAnswer>, String>, Fault> {
+        let mut kept = self.0.plan.lock().await;
+        let revision = self.revision();
+        if let Some((of, plan)) = &*kept
+            && *of == revision
+        {
+            return Ok(Ok(Arc::clone(plan)));
+        }
+        let plan = match self.ask_long(|reckon, ask| reckon.ahead(&ask)).await? {
+            Ok(plan) => Arc::new(plan),
+            Err(words) => return Ok(Err(words)),
+        };
+        *kept = Some((revision, Arc::clone(&plan)));
+        Ok(Ok(plan))
     }
 
     pub(crate) fn standing(&self) -> Option<Arc<Standing>> {
@@ -149,6 +186,15 @@ impl App {
     pub(crate) fn touch(&self) {
         self.0.revision.fetch_add(1, Ordering::AcqRel);
         self.0.changed.notify_one();
+    }
+
+    /// A new day asks for a new estimate.
+    pub(crate) fn turn_to(&self, day: Date) {
+        let tried = *lock(&self.0.tried);
+        if tried.is_some_and(|tried| tried != day) {
+            *lock(&self.0.tried) = None;
+            self.touch();
+        }
     }
 
     /// Asks about another day.

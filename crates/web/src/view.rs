@@ -28,6 +28,7 @@ impl View {
     pub(crate) async fn of(app: &App) -> Result<Self, Fault> {
         let settings = app.settings().await?;
         let apiary = settings.priced(app.apiary().await?);
+        app.turn_to(app.day(&apiary));
         let standing = app.standing();
         let revision = app.revision();
         Ok(Self {

@@ -17,8 +17,6 @@ pub(crate) async fn now(State(app): State<App>) -> Result<Json<Value>, Refused> 
 
 /// The winter ahead.
 pub(crate) async fn plan(State(app): State<App>) -> Result<Json<Value>, Refused> {
-    let ask = app.ask().await.map_err(Fault::from)?;
-    let work = tokio::task::spawn_blocking(move || app.reckon().ahead(&ask));
-    let plan = work.await.map_err(|_| Fault::Cut)?.map_err(Fault::Wrong)?;
-    Ok(Json(json!(plan)))
+    let plan = app.plan().await?.map_err(Fault::Wrong)?;
+    Ok(Json(json!(*plan)))
 }

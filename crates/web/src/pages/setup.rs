@@ -9,7 +9,6 @@ use snowhum_units::System;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
-use crate::reckon::Ask;
 use crate::sent::shortened;
 use crate::view::{Asked, View};
 use crate::words::{capital, mass};
@@ -46,7 +45,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
     };
     let answered = match tries(&view.apiary, colony, &asked) {
         Ok(tries) if tries.is_empty() => None,
-        Ok(tries) => Some(compare(&app, at, tries).await?),
+        Ok(tries) => Some(app.ask_long(move |reckon, ask| reckon.setups(&ask, at, &tries)).await?),
         Err(wrong) => Some(Err(wrong)),
     };
     let body = html! {
@@ -60,13 +59,6 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
         (form(&view, colony, &asked))
     };
     Ok(page(&view, Place::Setup, "Winter set-up", &body))
-}
-
-async fn compare(app: &App, at: usize, tries: Vec<Try>) -> Result<Result<SetupAnswer, String>, Fault> {
-    let ask: Ask = app.ask().await?;
-    let app = app.clone();
-    let work = tokio::task::spawn_blocking(move || app.reckon().setups(&ask, at, &tries));
-    work.await.map_err(|_| Fault::Cut)
 }
 
 /// The chosen parts together are one set-up; each written line is another.

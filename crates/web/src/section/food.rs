@@ -56,17 +56,11 @@ pub(crate) fn place(housed: &Housed, colony: &ColonyNow, settled: Option<&HiveAn
         let low = high - (kilograms / (room.kg_per_m * (right - left)).max(1e-9)).min(high);
         Block { state, left, right, low, high, kilograms }
     };
+    let over = |state, low, high, kilograms| Block { state, left, right, low, high, kilograms };
     let edge = (0.5 - half) * 0.45;
     let mut blocks = [
         Block { state: StoresState::InReach, left, right, low: top, high: room.height, kilograms: part(shares.above) },
-        Block {
-            state: StoresState::Touched,
-            left,
-            right,
-            low: top - touched,
-            high: top,
-            kilograms: part(shares.touched),
-        },
+        over(StoresState::Touched, top - touched, top, part(shares.touched)),
         side(StoresState::InReach, edge, left, beside),
         side(StoresState::InReach, right, 1.0 - edge, beside),
         side(StoresState::OutOfReach, 1.0 - edge, 1.0, far / 2.0),
