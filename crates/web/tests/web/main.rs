@@ -4,6 +4,7 @@
 
 mod api;
 mod hostile;
+mod load;
 mod notes;
 mod pages;
 mod support;
