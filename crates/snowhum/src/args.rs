@@ -8,6 +8,7 @@ use crate::commands::deadout::DeadoutArguments;
 use crate::commands::feed::FeedArguments;
 use crate::commands::losses::LossesArguments;
 use crate::commands::mites::MitesArguments;
+use crate::commands::note::{NoteArguments, UndoArguments};
 use crate::commands::weigh::WeighArguments;
 
 /// Computes the winter of a beekeeper's colonies, from the first hard frost to the first flowers.
@@ -29,6 +30,9 @@ pub(crate) struct Common {
     /// Units in words.
     #[arg(long, global = true, value_enum, default_value_t = Units::Metric)]
     pub(crate) units: Units,
+    /// The file the keeper's records are in; in the user's data folder if not given.
+    #[arg(long, global = true, value_name = "FILE")]
+    pub(crate) store: Option<PathBuf>,
     /// Threads to use; all cores if not given.
     #[arg(long, global = true, value_name = "N")]
     pub(crate) threads: Option<usize>,
@@ -80,6 +84,46 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum now --apiary my-yard.toml --as-of 2026-02-07
     Now(YardArguments),
+    /// Note what was seen or done at a colony.
+    ///
+    /// Example: snowhum note Alder "hum=heard by ear" "dead=30 on snow" --air -24
+    Note(NoteArguments),
+    /// Take back the last note, edit or undo at a colony.
+    ///
+    /// Example: snowhum undo Alder
+    Undo(UndoArguments),
+    /// Bring a yard file, an export or a sheet of notes into the records.
+    ///
+    /// Example: snowhum import my-yard.toml
+    Import {
+        /// A yard file (.toml), an export (.json), or notes (.csv).
+        file: PathBuf,
+    },
+    /// Write all records out: a JSON file, or a folder of CSV sheets.
+    ///
+    /// Example: snowhum export everything.json
+    Export {
+        /// A new file ending in .json, or a folder.
+        to: PathBuf,
+    },
+    /// Copy the records, even while they are in use.
+    ///
+    /// Example: snowhum backup records-2026-01.db
+    Backup {
+        /// The copy; it must not exist yet.
+        to: PathBuf,
+    },
+    /// Put a backup in the place of the records; what was there is kept beside.
+    ///
+    /// Example: snowhum restore records-2026-01.db
+    Restore {
+        /// The backup.
+        from: PathBuf,
+    },
+    /// Look whether the records are in order.
+    ///
+    /// Example: snowhum doctor
+    Doctor,
     /// One hive at steady weather: heat, air, water.
     ///
     /// Example: snowhum hive Alder --outside -20
@@ -140,9 +184,6 @@ pub(crate) struct ServeArguments {
     /// The port; 8462 or the next that is free if not given.
     #[arg(long, value_name = "PORT")]
     pub(crate) port: Option<u16>,
-    /// The file notes are kept in; beside the yard file if not given.
-    #[arg(long, value_name = "FILE")]
-    pub(crate) store: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) yard: YardArguments,
 }
@@ -150,7 +191,7 @@ pub(crate) struct ServeArguments {
 /// Which yard, and how its winter is computed.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct YardArguments {
-    /// A yard file; the invented demo yard if not given.
+    /// A yard file; else the yard of the records, else the invented demo yard.
     #[arg(long, value_name = "FILE")]
     pub(crate) apiary: Option<PathBuf>,
     #[command(flatten)]
@@ -205,7 +246,7 @@ pub(crate) struct HiveArguments {
     /// A plain heater of so many watts in place of the colony.
     #[arg(long, value_name = "W")]
     pub(crate) heater_w: Option<f64>,
-    /// A yard file; the invented demo yard if not given.
+    /// A yard file; else the yard of the records, else the invented demo yard.
     #[arg(long, value_name = "FILE")]
     pub(crate) apiary: Option<PathBuf>,
 }

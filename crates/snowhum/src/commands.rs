@@ -9,8 +9,10 @@ mod hive;
 pub(crate) mod losses;
 pub(crate) mod mites;
 mod new;
+pub(crate) mod note;
 mod now;
 mod plan;
+mod records;
 mod serve;
 mod setup;
 mod sum;
@@ -33,6 +35,13 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Check { file } => check::run(file, common),
         Command::Plan(yard) => plan::run(yard, common),
         Command::Now(yard) => now::run(yard, common),
+        Command::Note(note) => note::run(note, common),
+        Command::Undo(colony) => note::undo(colony, common),
+        Command::Import { file } => records::import(file, common),
+        Command::Export { to } => records::export(to, common),
+        Command::Backup { to } => records::backup(to, common),
+        Command::Restore { from } => records::restore(from, common),
+        Command::Doctor => records::doctor(common),
         Command::Hive(hive) => hive::run(hive, common),
         Command::Setup(setup) => setup::run(setup, common),
         Command::DeadBees(question) => dead_bees::run(question, common),
@@ -41,7 +50,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Weigh(question) => weigh::run(question, common),
         Command::Losses(question) => losses::run(question, common),
         Command::Deadout(signs) => deadout::run(signs, common),
-        Command::Serve(arguments) => serve::run(arguments),
+        Command::Serve(arguments) => serve::run(arguments, common.store.as_deref()),
         Command::Weather(weather) => weather::run(weather, common),
     }
 }

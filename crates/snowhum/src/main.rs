@@ -3,6 +3,7 @@
 mod args;
 mod commands;
 mod exit;
+mod keep;
 mod progress;
 mod sources;
 mod text;

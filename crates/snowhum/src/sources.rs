@@ -1,21 +1,36 @@
-//! Truth: a yard file, else the demo, said loudly.
+//! Truth: a yard file, else the records, else the demo, said loudly.
 
 use std::path::Path;
 
 use snowhum_apiary::{Apiary, Colony};
 
-use crate::exit;
+use crate::args::Common;
+use crate::{exit, keep};
 
 /// Largest yard file read, so that a wrong path cannot fill memory.
 const LARGEST: u64 = 16 * 1024 * 1024;
 
-/// The yard of a file, or the demo.
+/// The yard of a file, of the records, or the demo.
+#[expect(clippy::print_stderr, reason = "what an answer stands on is said on stderr")]
+pub(crate) fn apiary(file: Option<&Path>, common: &Common) -> anyhow::Result<Apiary> {
+    if let Some(path) = file {
+        return yard_file(path);
+    }
+    if common.store.is_some() {
+        return Ok(keep::yard(common.store.as_deref())?.1);
+    }
+    let kept = keep::usual_place().filter(|path| path.exists());
+    if let Some(kept) = kept.map(|path| keep::first_yard(&path)).transpose()?.flatten() {
+        eprintln!("This is {} of your records.", kept.name);
+        return Ok(kept);
+    }
+    eprintln!("This is the invented demo yard. For your own: snowhum new my-yard.toml");
+    demo()
+}
+
+/// The yard of a file.
 #[expect(clippy::print_stderr, reason = "advisories go to stderr")]
-pub(crate) fn apiary(file: Option<&Path>) -> anyhow::Result<Apiary> {
-    let Some(path) = file else {
-        eprintln!("This is the invented demo yard. For your own: snowhum new my-yard.toml");
-        return demo();
-    };
+pub(crate) fn yard_file(path: &Path) -> anyhow::Result<Apiary> {
     let bytes = read(path)?;
     let (apiary, advisories) = snowhum_apiary::read_bytes(&bytes, &path.display().to_string()).map_err(exit::input)?;
     if !advisories.is_empty() {

@@ -105,9 +105,18 @@ pub fn sign_examples() -> &'static [(&'static str, &'static str)] {
     &EXAMPLES
 }
 
-/// Splits a line at its `;`.
+/// Splits a line at its `;`; words take the rest of the line, whatever they hold.
 pub fn split_entries(line: &str) -> impl Iterator<Item = &str> {
-    line.split(';').map(str::trim).filter(|entry| !entry.is_empty())
+    let words = line.match_indices("words").map(|(at, _)| at).find(|&at| begins_words(line, at)).unwrap_or(line.len());
+    let (signs, words) = line.split_at(words);
+    signs.split(';').chain(std::iter::once(words)).map(str::trim).filter(|entry| !entry.is_empty())
+}
+
+/// Whether an entry of words begins at this byte: at the start or after a `;`, and with its `=`.
+fn begins_words(line: &str, at: usize) -> bool {
+    let (before, after) = line.split_at(at);
+    let opens = before.trim_end().chars().next_back().is_none_or(|last| last == ';');
+    opens && after["words".len()..].trim_start().starts_with('=')
 }
 
 impl Entry {
@@ -436,6 +445,15 @@ mod tests {
             let written = entry.written(&|_| "Alder".to_owned());
             assert_eq!(Entry::read(&written, &|_| Some(id)), Ok(entry), "{example} -> {written}");
         }
+    }
+
+    #[test]
+    fn words_take_the_rest_of_the_line() {
+        let split = |line| split_entries(line).collect::<Vec<_>>();
+        assert_eq!(split("hum=heard; dead=3 on snow;"), ["hum=heard", "dead=3 on snow"]);
+        assert_eq!(split("hum=heard; words=one; two; words=three"), ["hum=heard", "words=one; two; words=three"]);
+        assert_eq!(split("words = alone"), ["words = alone"]);
+        assert!(split(" ; ").is_empty());
     }
 
     #[test]

@@ -10,5 +10,5 @@ pub(super) fn run(arguments: &DemoArguments, common: &Common) -> anyhow::Result<
         return Ok(());
     }
     let yard = YardArguments { apiary: None, run: arguments.run.clone() };
-    serve::run(&ServeArguments { port: arguments.port, store: None, yard })
+    serve::run(&ServeArguments { port: arguments.port, yard }, common.store.as_deref())
 }

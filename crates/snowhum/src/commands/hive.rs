@@ -8,7 +8,7 @@ use crate::args::{Common, HiveArguments, Start};
 use crate::{exit, sources, text};
 
 pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<()> {
-    let apiary = sources::apiary(arguments.apiary.as_deref())?;
+    let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
     let at = sources::place_of(&apiary, &arguments.colony)?;
     let housed = yard::housed(&apiary);
     let Some(housed) = housed.get(at) else {

@@ -8,7 +8,7 @@ use crate::weather_source::Present;
 use crate::{exit, progress, sources, text};
 
 pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
-    let apiary = sources::apiary(arguments.apiary.as_deref())?;
+    let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
     let answer = answer(&apiary, &arguments.run, common)?;
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;

@@ -10,7 +10,7 @@ use crate::weather_source::Weather;
 use crate::{exit, progress, sources, text};
 
 pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
-    let apiary = sources::apiary(arguments.apiary.as_deref())?;
+    let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
     tell(&apiary, &arguments.run, common)
 }
 

@@ -20,13 +20,13 @@ use crate::{exit, progress, sources, weather_source};
 const NEXT_PORTS: u16 = 20;
 const USUAL_PORT: u16 = 8462;
 
-pub(super) fn run(arguments: &ServeArguments) -> anyhow::Result<()> {
+pub(super) fn run(arguments: &ServeArguments, store: Option<&Path>) -> anyhow::Result<()> {
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(exit::environment)?;
-    runtime.block_on(serve(arguments))
+    runtime.block_on(serve(arguments, store))
 }
 
-async fn serve(arguments: &ServeArguments) -> anyhow::Result<()> {
-    let (store, yard, place) = records(arguments).await?;
+async fn serve(arguments: &ServeArguments, store: Option<&Path>) -> anyhow::Result<()> {
+    let (store, yard, place) = records(arguments, store).await?;
     let apiary = store.yard(yard).await.map_err(exit::environment)?.context("the yard was just stored")?;
     let day = arguments.yard.run.as_of.or(apiary.invented.then_some(apiary.as_of));
     let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
@@ -40,9 +40,9 @@ async fn serve(arguments: &ServeArguments) -> anyhow::Result<()> {
 }
 
 /// The store, the yard in it, and where they lie in words.
-async fn records(arguments: &ServeArguments) -> anyhow::Result<(Store, ApiaryId, String)> {
+async fn records(arguments: &ServeArguments, store: Option<&Path>) -> anyhow::Result<(Store, ApiaryId, String)> {
     let file = arguments.yard.apiary.as_deref();
-    let path = arguments.store.clone().or_else(|| file.map(beside));
+    let path = store.map(Path::to_owned).or_else(|| file.map(beside));
     let (store, place) = match &path {
         Some(path) => {
             let store = Store::open(path).await.map_err(exit::environment)?;
@@ -58,7 +58,7 @@ async fn records(arguments: &ServeArguments) -> anyhow::Result<(Store, ApiaryId,
     {
         return Ok((store, first.id, place));
     }
-    let apiary = sources::apiary(file)?;
+    let apiary = file.map_or_else(sources::demo, sources::yard_file)?;
     store.import_yard(&apiary, Timestamp::now()).await.map_err(exit::environment)?;
     Ok((store, apiary.id, place))
 }

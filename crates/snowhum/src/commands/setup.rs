@@ -9,7 +9,7 @@ use crate::weather_source::Weather;
 use crate::{exit, progress, sources, text};
 
 pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result<()> {
-    let apiary = sources::apiary(arguments.yard.apiary.as_deref())?;
+    let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
     let at = sources::place_of(&apiary, &arguments.colony)?;
     let tries = arguments.tries.iter().map(|text| try_of(&apiary, at, text)).collect::<anyhow::Result<Vec<Try>>>()?;
     let parameters = Parameters::shipped()?;

@@ -19,7 +19,7 @@ pub(super) fn run(command: &WeatherCommand, common: &Common) -> anyhow::Result<(
 }
 
 fn show(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
-    let apiary = sources::apiary(arguments.apiary.as_deref())?;
+    let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
     let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.run))?;
     let zone = zone(&weather.site)?;
     let shown = Shown::of(&apiary.name, as_of, weather.spring, &weather.winter, &zone);
@@ -43,7 +43,7 @@ struct Imported {
 }
 
 fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
-    let apiary = sources::apiary(arguments.apiary.as_deref())?;
+    let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
     let read = read_one(&arguments.file, arguments.columns.as_deref(), &apiary.site)?;
     if let Some(out) = &arguments.out {
         write_hours(&read, out)?;

@@ -11,7 +11,7 @@ use snowhum_watch::Sizes;
 use snowhum_weather::{Ensemble, Hourly, bent_through, following};
 use snowhum_winter::Parameters;
 
-use super::{Completed, Weather, files, high_summer_before};
+use super::{Completed, Weather, files, high_summer_before, zone};
 use crate::args::RunArguments;
 use crate::exit;
 
@@ -28,7 +28,13 @@ pub(crate) struct Present {
 impl Present {
     /// Reads or draws the weather of a yard's winter, and joins to it what is known.
     pub(crate) fn resolve(apiary: &Apiary, arguments: &RunArguments) -> anyhow::Result<Self> {
-        let as_of = arguments.as_of.unwrap_or(apiary.as_of);
+        // An invented yard has a day of its own; a keeper's is asked about today.
+        let today = || Ok::<Date, anyhow::Error>(zone(&apiary.site)?.to_datetime(jiff::Timestamp::now()).date());
+        let as_of = match arguments.as_of {
+            Some(day) => day,
+            None if apiary.invented => apiary.as_of,
+            None => today()?,
+        };
         if as_of < apiary.as_of {
             return Err(exit::input(format!(
                 "as-of {as_of} lies before the day the colonies were counted, {}; ask about a day from then on",

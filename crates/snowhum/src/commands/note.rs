@@ -1,0 +1,228 @@
+//! `note`: what was seen and done at a colony; `undo`: the last of it taken back.
+
+use clap::Args;
+use jiff::civil::DateTime;
+use jiff::tz::TimeZone;
+use jiff::{SignedDuration, Timestamp};
+use serde::Serialize;
+use snowhum_apiary::{
+    Apiary, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, sign_examples, split_entries,
+};
+use snowhum_store::{LastOf, Put, Store, Undone};
+use snowhum_units::{Kelvin, MetrePerSecond};
+use uuid::Uuid;
+
+use super::hive::with_unit;
+use crate::args::Common;
+use crate::{exit, keep, sources, text};
+
+/// Notes of one walk past the hives lie within so much time of each other.
+const ONE_WALK: SignedDuration = SignedDuration::from_hours(2);
+
+#[derive(Debug, Args)]
+#[command(after_help = words_of_notes())]
+pub(crate) struct NoteArguments {
+    /// The colony's name.
+    colony: String,
+    /// What was seen or done, such as "hum=heard by ear"; several, or several joined by ";".
+    #[arg(value_name = "WHAT=HOW", required_unless_present = "list")]
+    entries: Vec<String>,
+    /// When: "2026-01-06 10:00" on the yard's clock; now if not given.
+    #[arg(long, value_name = "TIME")]
+    at: Option<String>,
+    /// Outdoor air: °C, or with a unit; from the weather if not given.
+    #[arg(long, allow_hyphen_values = true, value_name = "T")]
+    air: Option<String>,
+    /// Snow on the ground: none, old, or new since the last look.
+    #[arg(long, value_name = "SNOW", value_parser = snow)]
+    snow: Option<SnowCover>,
+    /// Wind: m/s, or with a unit.
+    #[arg(long, value_name = "W")]
+    wind: Option<String>,
+    /// A note to put right, by its id; its earlier version is kept.
+    #[arg(long, value_name = "ID")]
+    edit: Option<Uuid>,
+    /// List the colony's notes instead.
+    #[arg(long, conflicts_with_all = ["entries", "edit"])]
+    list: bool,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct UndoArguments {
+    /// The colony whose last note, edit or undo is taken back.
+    colony: String,
+}
+
+/// What is answered once a note is on the disk.
+#[derive(Debug, Serialize)]
+struct Noted {
+    id: NoteId,
+    colony: String,
+    at: Timestamp,
+    /// `stored`, `edited` or `known already`.
+    done: &'static str,
+    note: String,
+}
+
+fn words_of_notes() -> String {
+    let mut page = "What can be noted, each with an example:\n".to_owned();
+    for (_, example) in sign_examples() {
+        page += &format!("  {example}\n");
+    }
+    page += "  words=anything else, which no sum reads\n";
+    page
+}
+
+fn snow(written: &str) -> Result<SnowCover, String> {
+    match written.trim() {
+        "none" => Ok(SnowCover::None),
+        "old" => Ok(SnowCover::Old),
+        "new" => Ok(SnowCover::New),
+        _ => Err("write none, old or new".to_owned()),
+    }
+}
+
+pub(super) fn run(arguments: &NoteArguments, common: &Common) -> anyhow::Result<()> {
+    let (path, apiary) = keep::yard(common.store.as_deref())?;
+    let colony = apiary.colonies[sources::place_of(&apiary, &arguments.colony)?].id;
+    if arguments.list {
+        return list(&apiary, colony, common);
+    }
+    let note = note(arguments, &apiary, colony)?;
+    let put = keep::with(async {
+        let store = Store::open(&path).await?;
+        let put = store.put_note(&note, Timestamp::now()).await?;
+        store.close().await;
+        Ok(put)
+    })?;
+    let done = match put {
+        Put::Stored => "stored",
+        Put::AlreadyThere => "known already",
+        Put::Edited => "edited",
+    };
+    tell(&apiary, &note, done, common)
+}
+
+pub(super) fn undo(arguments: &UndoArguments, common: &Common) -> anyhow::Result<()> {
+    let (path, apiary) = keep::yard(common.store.as_deref())?;
+    let colony = apiary.colonies[sources::place_of(&apiary, &arguments.colony)?].id;
+    let undone = keep::with(async {
+        let store = Store::open(&path).await?;
+        let undone = store.undo_last(LastOf::Colony(colony), Timestamp::now()).await?;
+        store.close().await;
+        Ok(undone)
+    })?;
+    match undone {
+        Undone::Nothing => Err(exit::input(format!("there is nothing to take back at {}", arguments.colony))),
+        Undone::Withdrawn(note) => tell(&apiary, &note, "withdrawn", common),
+        Undone::Restored(note) => tell(&apiary, &note, "restored", common),
+    }
+}
+
+fn tell(apiary: &Apiary, note: &Note, done: &'static str, common: &Common) -> anyhow::Result<()> {
+    let noted = noted(apiary, note, done);
+    if common.json {
+        return text::say(&serde_json::to_string_pretty(&noted)?);
+    }
+    let when = shown(note.at, &zone(apiary)?);
+    text::say(&text::wrapped(&format!("{}, {when}: {} ({done}, note {})", noted.colony, noted.note, note.id.0), 2))
+}
+
+fn list(apiary: &Apiary, colony: ColonyId, common: &Common) -> anyhow::Result<()> {
+    let own: Vec<&Note> = apiary.notes.iter().filter(|note| note.colony == colony).collect();
+    if common.json {
+        let all: Vec<Noted> = own.iter().map(|note| noted(apiary, note, "stored")).collect();
+        return text::say(&serde_json::to_string_pretty(&all)?);
+    }
+    let zone = zone(apiary)?;
+    let line = |note: &&Note| {
+        let when = shown(note.at, &zone);
+        text::wrapped(&format!("{when}  {}  (note {})", noted(apiary, note, "stored").note, note.id.0), 2)
+    };
+    let lines: Vec<String> = own.iter().map(line).collect();
+    text::say(&if lines.is_empty() { "nothing is noted yet".to_owned() } else { lines.join("\n") })
+}
+
+fn noted(apiary: &Apiary, note: &Note, done: &'static str) -> Noted {
+    let name = |id: ColonyId| {
+        let found = apiary.colonies.iter().find(|colony| colony.id == id);
+        found.map_or_else(|| id.0.to_string(), |colony| colony.name.clone())
+    };
+    let written: Vec<String> = note.entries.iter().map(|entry| entry.written(&name)).collect();
+    Noted { id: note.id, colony: name(note.colony), at: note.at, done, note: written.join("; ") }
+}
+
+fn note(arguments: &NoteArguments, apiary: &Apiary, colony: ColonyId) -> anyhow::Result<Note> {
+    let edited = match arguments.edit {
+        Some(id) => Some(known(apiary, NoteId(id), colony)?),
+        None => None,
+    };
+    let at = match (&arguments.at, edited) {
+        (Some(written), _) => moment(written, apiary)?,
+        (None, Some(note)) => note.at,
+        (None, None) => Timestamp::now(),
+    };
+    let before = edited.map(|note| note.conditions).unwrap_or_default();
+    let air = arguments.air.as_deref().map(|air| with_unit::<Kelvin>("--air", air, "C")).transpose()?;
+    let wind = arguments.wind.as_deref().map(|wind| with_unit::<MetrePerSecond>("--wind", wind, "m/s")).transpose()?;
+    Ok(Note {
+        id: edited.map_or_else(|| NoteId(Uuid::now_v7()), |note| note.id),
+        visit: edited.map_or_else(|| visit(apiary, at), |note| note.visit),
+        colony,
+        at,
+        conditions: Conditions {
+            air_k: air.or(before.air_k),
+            snow: arguments.snow.or(before.snow),
+            wind_m_per_s: wind.or(before.wind_m_per_s),
+        },
+        entries: entries(&arguments.entries, apiary)?,
+    })
+}
+
+fn known(apiary: &Apiary, id: NoteId, colony: ColonyId) -> anyhow::Result<&Note> {
+    let found = apiary.notes.iter().find(|note| note.id == id && note.colony == colony);
+    found.ok_or_else(|| exit::input(format!("--edit: this colony has no note {}; see snowhum note NAME --list", id.0)))
+}
+
+/// The visit that a note at this time belongs to: that of the nearest note of the yard within one walk, else a new one.
+fn visit(apiary: &Apiary, at: Timestamp) -> VisitId {
+    let apart = |note: &&Note| note.at.duration_since(at).abs();
+    let nearest = apiary.notes.iter().filter(|note| apart(note) <= ONE_WALK).min_by_key(apart);
+    nearest.map_or_else(|| VisitId(Uuid::now_v7()), |note| note.visit)
+}
+
+fn entries(written: &[String], apiary: &Apiary) -> anyhow::Result<Vec<Entry>> {
+    let colony = |name: &str| {
+        apiary.colonies.iter().find(|colony| colony.name.eq_ignore_ascii_case(name.trim())).map(|colony| colony.id)
+    };
+    let all = written.iter().flat_map(|line| split_entries(line));
+    let read: Vec<Entry> = all
+        .map(|entry| Entry::read(entry, &colony).map_err(|wrong| exit::input(format!("\"{entry}\": {wrong}"))))
+        .collect::<anyhow::Result<_>>()?;
+    if read.is_empty() {
+        return Err(exit::input("nothing to note; write such as \"hum=heard by ear\""));
+    }
+    Ok(read)
+}
+
+/// A time on the yard's clock.
+fn moment(written: &str, apiary: &Apiary) -> anyhow::Result<Timestamp> {
+    let wrong = || exit::input(format!("--at: \"{written}\" is no time; write such as \"2026-01-06 10:00\""));
+    if let Ok(instant) = written.trim().parse::<Timestamp>() {
+        return Ok(instant);
+    }
+    let whole = |time: &str| format!("{}{time}", written.trim().replace(' ', "T"));
+    let civil = whole("").parse::<DateTime>().or_else(|_| whole(":00").parse::<DateTime>());
+    let civil = civil.map_err(|_| wrong())?;
+    zone(apiary)?.to_ambiguous_timestamp(civil).compatible().map_err(|_| wrong())
+}
+
+/// A time as the yard's clock shows it.
+fn shown(at: Timestamp, zone: &TimeZone) -> String {
+    let civil = zone.to_datetime(at);
+    format!("{} {:02}:{:02}", civil.date(), civil.hour(), civil.minute())
+}
+
+fn zone(apiary: &Apiary) -> anyhow::Result<TimeZone> {
+    crate::weather_source::zone(&apiary.site)
+}

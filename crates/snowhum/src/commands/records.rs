@@ -1,0 +1,137 @@
+//! `import`, `export`, `backup`, `restore`, `doctor`: everything in and out, nothing lost.
+
+use std::fs::File;
+use std::io::{BufReader, BufWriter, Write};
+use std::path::{Path, PathBuf};
+
+use jiff::Timestamp;
+use serde_json::json;
+use snowhum_store::{Found, Report, Store};
+
+use crate::args::Common;
+use crate::{exit, keep, sources, text};
+
+/// Brings a yard file, an export or a sheet of notes into the store.
+pub(super) fn import(file: &Path, common: &Common) -> anyhow::Result<()> {
+    let path = keep::place(common.store.as_deref())?;
+    let ending = file.extension().and_then(|ending| ending.to_str()).unwrap_or_default().to_ascii_lowercase();
+    let opened = || File::open(file).map(BufReader::new).map_err(|error| unreadable(file, &error));
+    let (what, answer) = match ending.as_str() {
+        "json" => {
+            let from = opened()?;
+            keep::with(async { Store::open(&path).await?.import_json(from).await })?;
+            ("everything of the export".to_owned(), json!({ "imported": "json" }))
+        }
+        "csv" => {
+            let from = opened()?;
+            let taken = keep::with(async { Store::open(&path).await?.import_notes_csv(from, Timestamp::now()).await })?;
+            let said = format!(
+                "{} notes, {} known already, {} that differ from what is kept",
+                taken.stored, taken.known, taken.differing
+            );
+            (
+                said,
+                json!({ "imported": "csv", "stored": taken.stored, "known": taken.known, "differing": taken.differing }),
+            )
+        }
+        _ => {
+            let apiary = sources::yard_file(file)?;
+            let done = keep::with(async { Store::open(&path).await?.import_yard(&apiary, Timestamp::now()).await })?;
+            let said = format!(
+                "{} with {} colonies; {} notes, {} known already",
+                apiary.name,
+                apiary.colonies.len(),
+                done.notes.stored,
+                done.notes.known
+            );
+            (
+                said,
+                json!({ "imported": "yard", "yard": apiary.name, "stored": done.notes.stored, "known": done.notes.known }),
+            )
+        }
+    };
+    say(common, &format!("brought in: {what}. Kept in {}", path.display()), &answer)
+}
+
+/// Writes everything out: a JSON file, or a folder of CSV sheets.
+pub(super) fn export(to: &Path, common: &Common) -> anyhow::Result<()> {
+    let path = existing(common)?;
+    if to.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("json")) {
+        let file = File::create_new(to).map_err(|error| unwritable(to, &error))?;
+        let mut out = BufWriter::new(file);
+        keep::with(async { Store::open(&path).await?.export_json(&mut out).await })?;
+        out.flush().map_err(|error| unwritable(to, &error))?;
+        return say(common, &format!("written to {}", to.display()), &json!({ "written": [to] }));
+    }
+    let written = keep::with(async { Store::open(&path).await?.export_csv(to).await })?;
+    let names: Vec<String> = written.iter().map(|file| file.display().to_string()).collect();
+    say(common, &format!("written: {}", names.join(", ")), &json!({ "written": names }))
+}
+
+/// Copies the store while it may be in use.
+pub(super) fn backup(to: &Path, common: &Common) -> anyhow::Result<()> {
+    let path = existing(common)?;
+    let report = keep::with(async { Store::open(&path).await?.backup(to).await })?;
+    told(common, &format!("backed up to {}", to.display()), &report)
+}
+
+/// Puts a backup in the place of the store; what was there is kept aside.
+pub(super) fn restore(from: &Path, common: &Common) -> anyhow::Result<()> {
+    let path = keep::place(common.store.as_deref())?;
+    let done = keep::with(Store::restore(from, &path, Timestamp::now()))?;
+    let aside = done.kept_aside.map_or_else(String::new, |old| format!("; what was there is now {}", old.display()));
+    told(common, &format!("restored into {}{aside}", path.display()), &done.report)
+}
+
+/// Looks whether everything is in order.
+pub(super) fn doctor(common: &Common) -> anyhow::Result<()> {
+    let path = existing(common)?;
+    let report = keep::with(async { Store::open(&path).await?.doctor().await })?;
+    told(common, &path.display().to_string(), &report)
+}
+
+fn told(common: &Common, head: &str, report: &Report) -> anyhow::Result<()> {
+    let found = |found: &Found| match found {
+        Found::Well => ("in order", String::new()),
+        Found::Odd(what) => ("worth knowing", what.clone()),
+        Found::Ill(what) => ("not in order", what.clone()),
+    };
+    let checks: Vec<_> = report
+        .checks
+        .iter()
+        .map(|check| {
+            let (state, says) = found(&check.found);
+            json!({ "what": check.what, "found": state, "says": says })
+        })
+        .collect();
+    let mut page = format!("{head}\n");
+    for check in &report.checks {
+        let (state, says) = found(&check.found);
+        page += &text::entry(check.what, &if says.is_empty() { state.to_owned() } else { format!("{state}: {says}") });
+    }
+    say(common, &page, &json!({ "well": report.is_well(), "checks": checks }))?;
+    if report.is_well() { Ok(()) } else { Err(exit::environment("the records are not in order; restore a backup")) }
+}
+
+fn say(common: &Common, words: &str, answer: &serde_json::Value) -> anyhow::Result<()> {
+    if common.json { text::say(&serde_json::to_string_pretty(answer)?) } else { text::say(words) }
+}
+
+/// The store, which must be there.
+fn existing(common: &Common) -> anyhow::Result<PathBuf> {
+    let path = keep::place(common.store.as_deref())?;
+    if path.exists() {
+        return Ok(path);
+    }
+    let shown = path.display();
+    Err(exit::input(format!("{shown}: nothing is kept here yet; bring a yard in with: snowhum import my-yard.toml")))
+}
+
+fn unreadable(file: &Path, error: &std::io::Error) -> anyhow::Error {
+    exit::input(format!("{}: cannot be read: {error}", file.display()))
+}
+
+fn unwritable(file: &Path, error: &std::io::Error) -> anyhow::Error {
+    let said = format!("{}: cannot be written: {error}", file.display());
+    if error.kind() == std::io::ErrorKind::AlreadyExists { exit::input(said) } else { exit::environment(said) }
+}

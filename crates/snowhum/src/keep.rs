@@ -1,0 +1,67 @@
+//! Where the keeper's records lie, and how they are reached from a command that runs once.
+
+use std::path::{Path, PathBuf};
+
+use snowhum_apiary::Apiary;
+use snowhum_store::{Fault, Store, Wrong};
+
+use crate::exit;
+
+/// The store's usual file in the keeper's data folder; none where the machine has no such folder.
+pub(crate) fn usual_place() -> Option<PathBuf> {
+    let set = |name: &str| std::env::var_os(name).filter(|value| !value.is_empty()).map(PathBuf::from);
+    let data = set("XDG_DATA_HOME").or_else(|| Some(set("HOME")?.join(".local").join("share")))?;
+    Some(data.join("snowhum").join("records.db"))
+}
+
+/// The store asked for, else the usual one.
+pub(crate) fn place(asked: Option<&Path>) -> anyhow::Result<PathBuf> {
+    let usual = || {
+        usual_place().ok_or_else(|| exit::input("there is no home folder to keep records in; name a file with --store"))
+    };
+    asked.map_or_else(usual, |path| Ok(path.to_owned()))
+}
+
+/// Does something with a store.
+pub(crate) fn with<T>(work: impl Future<Output = Result<T, Fault>>) -> anyhow::Result<T> {
+    runtime()?.block_on(work).map_err(failure)
+}
+
+fn runtime() -> anyhow::Result<tokio::runtime::Runtime> {
+    tokio::runtime::Builder::new_current_thread().enable_time().build().map_err(exit::environment)
+}
+
+/// A store's fault with the exit code it deserves: what the keeper gave, or what the machine could not do.
+pub(crate) fn failure(fault: Fault) -> anyhow::Error {
+    match fault.wrong {
+        Wrong::NotADatabase | Wrong::OtherProgram | Wrong::NoSuchNote { .. } => exit::input(fault),
+        _ => exit::environment(fault),
+    }
+}
+
+/// A store that is there already, with the yard it holds.
+///
+/// # Errors
+/// When there is none, or it holds no yard, with what to do.
+pub(crate) fn yard(asked: Option<&Path>) -> anyhow::Result<(PathBuf, Apiary)> {
+    let path = place(asked)?;
+    let found = if path.exists() { first_yard(&path)? } else { None };
+    let apiary = found.ok_or_else(|| {
+        let shown = path.display();
+        exit::input(format!("{shown}: no yard is kept here yet; bring yours in with: snowhum import my-yard.toml"))
+    })?;
+    Ok((path, apiary))
+}
+
+/// The first yard of a store, with its notes; none if it holds none.
+pub(crate) fn first_yard(path: &Path) -> anyhow::Result<Option<Apiary>> {
+    with(async {
+        let store = Store::open(path).await?;
+        let found = match store.yards().await?.first() {
+            Some(first) => store.yard(first.id).await?,
+            None => None,
+        };
+        store.close().await;
+        Ok(found)
+    })
+}

@@ -1,0 +1,173 @@
+//! Records as a keeper uses them: a yard brought in, notes made, put right and taken back, copies made. The yard is
+//! invented.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output, Stdio};
+
+use serde_json::Value;
+
+/// A folder of its own for each test, gone at the end.
+struct Folder(PathBuf);
+
+impl Folder {
+    fn new(name: &str) -> Self {
+        let path = std::env::temp_dir().join(format!("snowhum-note-{name}-{}", std::process::id()));
+        let _ = std::fs::remove_dir_all(&path);
+        std::fs::create_dir_all(&path).unwrap();
+        std::fs::write(path.join("yard.toml"), snowhum_apiary::demo_text()).unwrap();
+        Self(path)
+    }
+
+    fn run(&self, arguments: &[&str]) -> Output {
+        Command::new(env!("CARGO_BIN_EXE_snowhum"))
+            .args(arguments)
+            .current_dir(&self.0)
+            .env("XDG_DATA_HOME", &self.0)
+            .stdin(Stdio::null())
+            .output()
+            .unwrap()
+    }
+
+    fn done(&self, arguments: &[&str]) -> String {
+        let output = self.run(arguments);
+        assert!(output.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&output.stderr));
+        String::from_utf8(output.stdout).unwrap()
+    }
+
+    fn json(&self, arguments: &[&str]) -> Value {
+        serde_json::from_str(&self.done(&[arguments, &["--json"]].concat())).unwrap()
+    }
+
+    fn refused(&self, arguments: &[&str], code: i32) -> String {
+        let output = self.run(arguments);
+        let said = String::from_utf8(output.stderr).unwrap();
+        assert_eq!(output.status.code(), Some(code), "{arguments:?}: {said}");
+        said
+    }
+
+    fn with_yard(name: &str) -> Self {
+        let folder = Self::new(name);
+        folder.done(&["import", "yard.toml"]);
+        folder
+    }
+}
+
+impl Drop for Folder {
+    fn drop(&mut self) {
+        let _ = std::fs::remove_dir_all(&self.0);
+    }
+}
+
+const NOW: &[&str] = &["now", "--as-of", "2025-12-20", "--members", "64"];
+
+fn note<'a>(more: &[&'a str]) -> Vec<&'a str> {
+    [&["note", "Alder", "--at", "2025-12-19 10:00", "--air", "-6"], more].concat()
+}
+
+#[test]
+fn a_note_moves_the_estimate_and_undo_gives_the_former_one_back() {
+    let folder = Folder::with_yard("undo");
+    let before = folder.done(&[NOW, &["--json"]].concat());
+    let noted = folder.json(&note(&["hum=silent by ear; dead=0 on snow"]));
+    assert_eq!(noted["colony"], "Alder");
+    assert_eq!(noted["at"], "2025-12-19T08:00:00Z");
+    assert!(noted["id"].is_string());
+    let after = folder.done(&[NOW, &["--json"]].concat());
+    assert_ne!(before, after);
+    assert!(after.contains("hum=silent by ear"));
+    folder.done(&["undo", "Alder"]);
+    assert_eq!(folder.done(&[NOW, &["--json"]].concat()), before, "to the byte");
+}
+
+#[test]
+fn a_note_put_right_keeps_its_id_and_is_listed_once() {
+    let folder = Folder::with_yard("edit");
+    let id = folder.json(&note(&["dead=300 on snow"]))["id"].as_str().unwrap().to_owned();
+    let edited = folder.json(&["note", "Alder", "dead=30 on snow", "--edit", &id]);
+    assert_eq!((edited["id"].as_str(), edited["done"].as_str()), (Some(id.as_str()), Some("edited")));
+    let all = folder.json(&["note", "Alder", "--list"]);
+    let with_id: Vec<&Value> = all.as_array().unwrap().iter().filter(|one| one["id"] == id.as_str()).collect();
+    assert_eq!(with_id.len(), 1);
+    assert_eq!(with_id[0]["note"], "dead=30 on snow");
+    folder.done(&["undo", "Alder"]);
+    assert!(folder.done(&["note", "Alder", "--list"]).contains("dead=300 on snow"));
+}
+
+#[test]
+fn every_word_of_a_note_is_in_its_help() {
+    let help = Folder::new("help").done(&["note", "--help"]);
+    for (_, example) in snowhum_apiary::sign_examples() {
+        assert!(help.contains(example), "{example}");
+    }
+}
+
+#[test]
+fn what_is_wrong_says_what_would_be_right_and_keeps_nothing() {
+    let folder = Folder::new("wrong");
+    assert!(folder.refused(&note(&["hum=heard"]), 2).contains("snowhum import my-yard.toml"));
+    folder.done(&["import", "yard.toml"]);
+    assert!(folder.refused(&note(&["hmu=heard"]), 2).contains("hum=heard by ear"));
+    assert!(folder.refused(&["note", "Oak", "hum=heard"], 2).contains("Alder"));
+    assert!(folder.refused(&["note", "Alder", "hum=heard", "--at", "yesterday"], 2).contains("2026-01-06 10:00"));
+    assert!(folder.refused(&["undo", "Alder", "--store", "none.db"], 2).contains("none.db"));
+    let listed = folder.json(&["note", "Alder", "--list"]);
+    assert!(listed.as_array().unwrap().iter().all(|one| !one["note"].as_str().unwrap().contains("heard by tube")));
+}
+
+#[test]
+fn hostile_words_are_kept_as_words() {
+    let folder = Folder::with_yard("hostile");
+    let words = "words=<script>alert(1)</script> '); DROP TABLE notes; --";
+    folder.done(&note(&[words]));
+    let listed = folder.json(&["note", "Alder", "--list"]);
+    assert!(listed.as_array().unwrap().iter().any(|one| one["note"] == words), "{listed}");
+    assert!(folder.done(&["doctor"]).contains("in order"));
+}
+
+#[test]
+fn everything_goes_out_and_comes_in_again() {
+    let folder = Folder::with_yard("round");
+    folder.done(&note(&["hum=heard by tube"]));
+    folder.done(&["export", "all.json"]);
+    assert!(folder.refused(&["export", "all.json"], 2).contains("all.json"), "nothing is overwritten");
+    folder.done(&["import", "all.json", "--store", "other.db"]);
+    folder.done(&["export", "again.json", "--store", "other.db"]);
+    let read = |name: &str| std::fs::read(folder.0.join(name)).unwrap();
+    assert!(read("all.json") == read("again.json"), "byte for byte");
+    folder.done(&["export", "sheets"]);
+    assert!(folder.0.join("sheets").read_dir().unwrap().count() >= 3);
+}
+
+#[test]
+fn a_backup_is_restored_and_what_was_there_is_kept_beside() {
+    let folder = Folder::with_yard("backup");
+    folder.done(&["backup", "copy.db"]);
+    folder.done(&note(&["hum=heard by tube"]));
+    let listed = |folder: &Folder| folder.done(&["note", "Alder", "--list"]);
+    assert!(listed(&folder).contains("heard by tube"));
+    assert!(folder.done(&["restore", "copy.db"]).contains("what was there is now"));
+    assert!(!listed(&folder).contains("heard by tube"));
+    assert!(folder.refused(&["restore", "yard.toml"], 2).contains("yard.toml"), "no database");
+    assert_eq!(folder.json(&["doctor"])["well"], true);
+}
+
+#[test]
+fn a_place_that_cannot_be_written_is_the_machines_fault() {
+    let folder = Folder::with_yard("place");
+    // A file where a folder should be fails for anyone, root too.
+    let within = Path::new("yard.toml").join("records.db");
+    let said = folder.refused(&["import", "yard.toml", "--store", within.to_str().unwrap()], 3);
+    assert!(said.contains("records.db"), "{said}");
+}
+
+#[test]
+fn the_records_stand_before_the_demo_and_a_file_before_the_records() {
+    let folder = Folder::with_yard("truth");
+    let said = |output: Output| String::from_utf8(output.stderr).unwrap();
+    let kept = said(folder.run(&["hive", "Alder", "--outside", "-5"]));
+    assert!(kept.contains("of your records"), "{kept}");
+    let file = said(folder.run(&["hive", "Alder", "--outside", "-5", "--apiary", "yard.toml"]));
+    assert!(!file.contains("records") && !file.contains("demo"), "{file}");
+}
