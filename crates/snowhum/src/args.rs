@@ -83,7 +83,7 @@ pub(crate) enum Command {
     /// Where each colony stands now, from weather and notes, and what to do next.
     ///
     /// Example: snowhum now --apiary my-yard.toml --as-of 2026-02-07
-    Now(YardArguments),
+    Now(NowArguments),
     /// Note what was seen or done at a colony.
     ///
     /// Example: snowhum note Alder "hum=heard by ear" "dead=30 on snow" --air -24
@@ -186,6 +186,40 @@ pub(crate) struct ServeArguments {
     pub(crate) port: Option<u16>,
     #[command(flatten)]
     pub(crate) yard: YardArguments,
+}
+
+/// Which yard stands where, and whether a forecast is asked for.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct NowArguments {
+    #[command(flatten)]
+    pub(crate) yard: YardArguments,
+    #[command(flatten)]
+    pub(crate) live: LiveArguments,
+}
+
+/// Live weather; nothing is asked of anybody unless a service is named.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct LiveArguments {
+    /// Ask this service for a forecast of the yard's place, kept in a cache; off if not given.
+    #[arg(long, value_name = "SERVICE", value_enum)]
+    pub(crate) live: Option<LiveService>,
+    /// A mail address or site at which the service can reach you; MET Norway and the NWS ask for it.
+    #[arg(long, value_name = "ADDRESS")]
+    pub(crate) contact: Option<String>,
+    /// Say that your use of Open-Meteo is not commercial, as its terms ask.
+    #[arg(long)]
+    pub(crate) open_meteo_not_commercial: bool,
+}
+
+/// Services that foretell weather.
+#[derive(Debug, Clone, Copy, ValueEnum)]
+pub(crate) enum LiveService {
+    /// MET Norway: the whole world, about nine days.
+    MetNorway,
+    /// The National Weather Service: the United States.
+    Nws,
+    /// Open-Meteo.
+    OpenMeteo,
 }
 
 /// Which yard, and how its winter is computed.
@@ -300,6 +334,19 @@ pub(crate) enum WeatherCommand {
     ///
     /// Example: snowhum weather import station.csv --columns "time=Date,temperature=Temp:F"
     Import(ImportArguments),
+    /// Ask a service for a forecast of the yard's place now, and keep it.
+    ///
+    /// Example: snowhum weather fetch --live met-norway --contact me@example.org
+    Fetch(FetchArguments),
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct FetchArguments {
+    /// A yard file for the place; else the yard of the records, else the invented demo yard.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) apiary: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) live: LiveArguments,
 }
 
 #[derive(Debug, Args)]

@@ -1,6 +1,7 @@
 //! Which weather an answer stands on: the keeper's files, else the embedded climate of the site.
 
 mod files;
+pub(crate) mod live;
 mod present;
 
 use jiff::ToSpan;

@@ -78,6 +78,39 @@ pub fn following(ensemble: &Ensemble, past: &Hourly) -> (Ensemble, usize) {
     (Ensemble { paths: ensemble.paths.iter().map(joined).collect(), ..ensemble.clone() }, known)
 }
 
+/// Lays hours that are foretold over every path where they reach, and lets what a path is off at their end fade away.
+/// Snow on the ground stays each path's own. Returns the ensemble and how many hours were laid.
+#[must_use]
+pub fn overlaid(ensemble: &Ensemble, foretold: &Hourly) -> (Ensemble, usize) {
+    let shift = (foretold.start.as_second() - ensemble.start.as_second()).div_euclid(3_600);
+    let hours = ensemble.hours() as i64;
+    let first = shift.clamp(0, hours);
+    let last = (shift + foretold.len() as i64).clamp(0, hours);
+    if first >= last {
+        return (ensemble.clone(), 0);
+    }
+    let (first, last) = (first as usize, last as usize);
+    let from = (first as i64 - shift) as usize;
+    let laid = |path: &Hourly| {
+        let mut path = path.clone();
+        let off = foretold.temperature[from + last - first - 1].get() - path.temperature[last - 1].get();
+        for (hour, t) in path.temperature.iter_mut().enumerate().skip(last) {
+            *t = Kelvin::new(t.get() + off * correlation(last - 1, hour));
+        }
+        let (to, of) = (first..last, from..from + last - first);
+        path.temperature[to.clone()].copy_from_slice(&foretold.temperature[of.clone()]);
+        path.humidity[to.clone()].copy_from_slice(&foretold.humidity[of.clone()]);
+        path.wind[to.clone()].copy_from_slice(&foretold.wind[of.clone()]);
+        path.cloud[to.clone()].copy_from_slice(&foretold.cloud[of.clone()]);
+        path.global[to.clone()].copy_from_slice(&foretold.global[of.clone()]);
+        path.direct[to.clone()].copy_from_slice(&foretold.direct[of.clone()]);
+        path.diffuse[to.clone()].copy_from_slice(&foretold.diffuse[of.clone()]);
+        path.precipitation[to].copy_from_slice(&foretold.precipitation[of]);
+        path
+    };
+    (Ensemble { paths: ensemble.paths.iter().map(laid).collect(), ..ensemble.clone() }, last - first)
+}
+
 fn put(path: &mut Hourly, past: &Hourly, known: usize) {
     path.temperature[..known].copy_from_slice(&past.temperature[..known]);
     path.humidity[..known].copy_from_slice(&past.humidity[..known]);
@@ -137,6 +170,26 @@ mod tests {
         };
         assert!(spread(&bent, hour) < 0.1 * spread(&drawn, hour));
         assert!(spread(&bent, hour + 24 * 20) > 0.9 * spread(&drawn, hour + 24 * 20));
+    }
+
+    #[test]
+    fn a_forecast_lies_over_every_path_and_fades_into_each() {
+        let (_, drawn) = winter();
+        let mut foretold = drawn.paths[5].clone();
+        foretold.start = drawn.start + jiff::SignedDuration::from_hours(24 * 30);
+        let truncate = |column: &mut Vec<Kelvin>| column.truncate(24 * 9);
+        truncate(&mut foretold.temperature);
+        let (laid, hours) = overlaid(&drawn, &foretold);
+        assert_eq!(hours, 24 * 9);
+        let (first, last) = (24 * 30, 24 * 39);
+        for (path, own) in laid.paths.iter().zip(&drawn.paths) {
+            assert_eq!(path.temperature[first..last], foretold.temperature[..]);
+            assert_eq!(path.temperature[..first], own.temperature[..first]);
+            assert!((path.temperature[last + 600].get() - own.temperature[last + 600].get()).abs() < 0.05);
+            assert_eq!(path.snow_depth, own.snow_depth);
+        }
+        foretold.start = drawn.start - jiff::SignedDuration::from_hours(24 * 400);
+        assert_eq!(overlaid(&drawn, &foretold).1, 0, "long past");
     }
 
     #[test]

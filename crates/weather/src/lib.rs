@@ -6,7 +6,7 @@
 //! | what winters are possible? | [`generate`] |
 //! | what does this file say? | [`readers`], then [`complete`] |
 //! | what winters does this file make possible? | [`ensemble_from_file`] |
-//! | what of it is known already? | [`bent_through`], [`following`] |
+//! | what of it is known already? | [`bent_through`], [`following`], [`overlaid`] |
 //! | when does spring come, how cold does it get? | [`season`], [`statistics`], [`return_period`] |
 //!
 //! Bytes, places, dates and seeds come in as arguments; nothing here opens a file, a socket or a clock.
@@ -32,6 +32,6 @@ pub use complete::complete;
 pub use fault::{WeatherFault, WeatherFaults};
 pub use from_file::{FileTooShort, ensemble_from_file};
 pub use generator::{GeneratorFault, GeneratorParameterError, generate};
-pub use known::{bent_through, following};
+pub use known::{bent_through, following, overlaid};
 pub use raw::{Raw, RawHour, Reading};
 pub use series::*;

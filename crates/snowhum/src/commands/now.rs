@@ -3,13 +3,13 @@
 use snowhum_advice::now::{Ground, NowAnswer, Thresholds, Word};
 use snowhum_apiary::Apiary;
 
-use crate::args::{Common, RunArguments, YardArguments};
+use crate::args::{Common, NowArguments};
 use crate::weather_source::Present;
 use crate::{exit, progress, sources, text};
 
-pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
-    let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
-    let answer = answer(&apiary, &arguments.run, common)?;
+pub(super) fn run(arguments: &NowArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
+    let answer = answer(&apiary, arguments, common)?;
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
@@ -17,19 +17,20 @@ pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<
     }
     let urgent: Vec<&str> =
         answer.colonies.iter().filter(|colony| colony.word == Word::Act).map(|colony| colony.name.as_str()).collect();
-    if arguments.run.check && !urgent.is_empty() {
+    if arguments.yard.run.check && !urgent.is_empty() {
         return Err(anyhow::Error::new(exit::Failure::NeedsKeeper(format!("needs you now: {}", urgent.join(", ")))));
     }
     Ok(())
 }
 
-fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<NowAnswer> {
+fn answer(apiary: &Apiary, arguments: &NowArguments, common: &Common) -> anyhow::Result<NowAnswer> {
+    let run = &arguments.yard.run;
     let parameters = snowhum_winter::Parameters::shipped()?;
     let signs = snowhum_watch::Parameters::shipped()?;
     let thresholds = Thresholds::shipped()?;
-    let present = progress::during("reading the weather", || Present::resolve(apiary, arguments))?;
+    let present = progress::during("reading the weather", || Present::resolve(apiary, run)?.foretold(&arguments.live))?;
     let apiary = present.weather.moved(apiary);
-    let question = present.question(&apiary, &parameters, (&signs, &thresholds), arguments, common.units.into());
+    let question = present.question(&apiary, &parameters, (&signs, &thresholds), run, common.units.into());
     Ok(progress::during("watching the colonies", || {
         let ground = Ground::of(question);
         let watchings = ground.watch();

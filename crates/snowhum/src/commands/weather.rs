@@ -6,15 +6,16 @@ use std::path::Path;
 use serde::Serialize;
 use snowhum_weather::statistics;
 
-use crate::args::{Common, ImportArguments, WeatherCommand, YardArguments};
+use crate::args::{Common, FetchArguments, ImportArguments, WeatherCommand, YardArguments};
 use crate::text::weather::{MonthRow, Shown};
-use crate::weather_source::{Completed, Weather, read_one, zone};
+use crate::weather_source::{Completed, Weather, live, read_one, zone};
 use crate::{exit, progress, sources, text};
 
 pub(super) fn run(command: &WeatherCommand, common: &Common) -> anyhow::Result<()> {
     match command {
         WeatherCommand::Show(arguments) => show(arguments, common),
         WeatherCommand::Import(arguments) => import(arguments, common),
+        WeatherCommand::Fetch(arguments) => fetch(arguments, common),
     }
 }
 
@@ -29,6 +30,43 @@ fn show(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
         text::say(&text::weather::words(&shown, common.units.into()))?;
     }
     Ok(())
+}
+
+/// A forecast, for scripts.
+#[derive(Serialize)]
+struct Fetched {
+    service: String,
+    attribution: String,
+    standing: String,
+    from: Option<jiff::Timestamp>,
+    until: jiff::Timestamp,
+    steps: usize,
+    notes: Vec<String>,
+}
+
+fn fetch(arguments: &FetchArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
+    let forecast = live::forecast(&arguments.live, &apiary.site)?
+        .ok_or_else(|| exit::input("name a service: --live met-norway, nws or open-meteo"))?;
+    let fetched = Fetched {
+        service: forecast.service.to_string(),
+        attribution: forecast.attribution.to_owned(),
+        standing: forecast.standing.to_string(),
+        from: forecast.hours.first().map(|hour| hour.time),
+        until: forecast.end(),
+        steps: forecast.hours.len(),
+        notes: forecast.notes.clone(),
+    };
+    if common.json {
+        return text::say(&serde_json::to_string_pretty(&fetched)?);
+    }
+    let mut page = format!("Forecast of {}: {}\n", fetched.service, fetched.standing);
+    page += &text::entry("Until", &fetched.until.to_string());
+    page += &text::entry("Attribution", &fetched.attribution);
+    for note in &fetched.notes {
+        page += &text::entry("Note", note);
+    }
+    text::say(&page)
 }
 
 /// What was read, for scripts.

@@ -12,7 +12,7 @@ use snowhum_weather::{Ensemble, Hourly, bent_through, following};
 use snowhum_winter::Parameters;
 
 use super::{Completed, Weather, files, high_summer_before, zone};
-use crate::args::RunArguments;
+use crate::args::{LiveArguments, RunArguments};
 use crate::exit;
 
 /// Everything that is needed to say where colonies stand.
@@ -55,6 +55,17 @@ impl Present {
         let mut present = Self { weather, known_hours: 0, as_of };
         present.join_known(apiary, arguments)?;
         Ok(present)
+    }
+
+    /// Lays a forecast over the hours to come, if the keeper asks for one and the day asked about is today.
+    pub(crate) fn foretold(mut self, live: &LiveArguments) -> anyhow::Result<Self> {
+        let today = zone(&self.weather.site)?.to_datetime(jiff::Timestamp::now()).date();
+        if live.live.is_some() && self.as_of == today {
+            self.weather.winter = super::live::laid_over(&self.weather.winter, live, &self.weather.site);
+        } else if live.live.is_some() {
+            crate::progress::note("A forecast is asked for today alone; another day was asked about.");
+        }
+        Ok(self)
     }
 
     /// Puts measured hours in front where a file holds them, else bends the drawn paths through what was noted.
