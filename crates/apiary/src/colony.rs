@@ -143,3 +143,14 @@ pub enum TreatmentClass {
     /// Anything else.
     Other,
 }
+
+impl TreatmentClass {
+    /// The classes as keepers write them.
+    pub(crate) const WORDS: [(&'static str, Self); 5] = [
+        ("formic", Self::Formic),
+        ("thymol", Self::Thymol),
+        ("oxalic", Self::Oxalic),
+        ("strips", Self::Strips),
+        ("other", Self::Other),
+    ];
+}

@@ -8,14 +8,6 @@ use crate::{Mites, Queen, Treatment, TreatmentClass};
 use jiff::civil::Date;
 use toml::de::DeValue;
 
-const CLASSES: [(&str, TreatmentClass); 5] = [
-    ("formic", TreatmentClass::Formic),
-    ("thymol", TreatmentClass::Thymol),
-    ("oxalic", TreatmentClass::Oxalic),
-    ("strips", TreatmentClass::Strips),
-    ("other", TreatmentClass::Other),
-];
-
 pub(crate) fn mites(section: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Mites> {
     const EXAMPLE: &str = "{ found = 2, bees = 300, on = 2025-08-28 }, or \"not counted\"";
     let Some(entry) = section.get("mites", report) else {
@@ -100,7 +92,7 @@ fn treatment(entry: &Entry<'_>, as_of: Option<Date>, report: &mut Report) -> Opt
     let on = section.need("on", "write the day it began, such as on = 2025-09-15", report);
     let on = on.and_then(|entry| past_day(&entry, as_of, report));
     let class = section.need("class", "write formic, thymol, oxalic, strips or other", report);
-    let class = class.and_then(|entry| entry.word(&CLASSES, report));
+    let class = class.and_then(|entry| entry.word(&TreatmentClass::WORDS, report));
     Some(Treatment { on: on?, class: class? })
 }
 

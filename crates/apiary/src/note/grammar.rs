@@ -85,13 +85,6 @@ const FEEDS: [(&str, Feed); 6] = [
     ("candy", Feed::Candy),
     ("sugar", Feed::Sugar),
 ];
-const CLASSES: [(&str, TreatmentClass); 5] = [
-    ("formic", TreatmentClass::Formic),
-    ("thymol", TreatmentClass::Thymol),
-    ("oxalic", TreatmentClass::Oxalic),
-    ("strips", TreatmentClass::Strips),
-    ("other", TreatmentClass::Other),
-];
 const DONE: [(&str, Act); 4] = [
     ("brushed", Act::Brushed),
     ("brought near", Act::BroughtNear),
@@ -354,7 +347,7 @@ fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Resu
             Ok(Act::FramesFrom { giver: find(giver)?, stores_kg: kilograms(stores, 60.0)? })
         }
         "changed" => Ok(Act::Changed(how.parse()?)),
-        "treated" => Ok(Act::Treated(word(how, &CLASSES)?)),
+        "treated" => Ok(Act::Treated(word(how, &TreatmentClass::WORDS)?)),
         "united" => Ok(Act::UnitedInto(find(how.strip_prefix("into ").unwrap_or(how))?)),
         _ => word(how, &DONE),
     }
@@ -365,7 +358,7 @@ fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> String {
         Act::Fed { feed, mass_kg } => format!("fed={} kg {}", short(mass_kg.get()), name_of(feed, &FEEDS)),
         Act::FramesFrom { giver, stores_kg } => format!("frames={} kg from {}", short(stores_kg.get()), name(*giver)),
         Act::Changed(change) => format!("changed={change}"),
-        Act::Treated(class) => format!("treated={}", name_of(class, &CLASSES)),
+        Act::Treated(class) => format!("treated={}", name_of(class, &TreatmentClass::WORDS)),
         Act::UnitedInto(other) => format!("united=into {}", name(*other)),
         done => format!("did={}", name_of(done, &DONE)),
     }
