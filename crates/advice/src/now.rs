@@ -234,7 +234,7 @@ impl<'a> Ground<'a> {
             weather: WeatherAnswer::new(&plan.winter.provenance, self.question.sizes.alive, plan.winter.paths.len()),
             currency: apiary.money.currency.clone(),
             flight_day: flight_day::next(&self.environment, until, plan.as_of),
-            lid: lid::tomorrow(&self.environment, until, self.question.thresholds),
+            lid: lid::tomorrow(&self.environment, until, self.question.thresholds, plan.system),
             open_first: open_first::of(apiary, &colonies, end),
             colonies,
         }

@@ -1,11 +1,16 @@
 //! May I lift the lid?
 
+use snowhum_units::{Kelvin, MetrePerSecond, System};
 use snowhum_winter::Environment;
 
 use super::{LidVerdict, Thresholds};
 
-const OTHER_SCHOOL: &str =
-    "Some prairie keepers wait for 0 °C, better 15 °C; some give sugar at -7 °C in a few seconds.";
+/// Where schools differ: keepers of the prairie and of Minnesota (common practice).
+fn other_school(system: System) -> String {
+    let t = |celsius: f64| Kelvin::from_celsius(celsius).show(system, 0);
+    let (zero, mild, frost) = (t(0.0), t(15.0), t(-7.0));
+    format!("Some prairie keepers wait for {zero}, better {mild}; some give sugar at {frost} in a few seconds.")
+}
 
 /// A rung of the ladder: from this air and up to this wind, so long, for that.
 struct Rung {
@@ -54,22 +59,31 @@ fn rungs(t: &Thresholds) -> [Rung; 4] {
 ///
 /// ```
 /// use snowhum_advice::now::{Thresholds, may_lift};
+/// use snowhum_units::{Kelvin, MetrePerSecond, System};
 /// let t = Thresholds::shipped().unwrap();
-/// assert_eq!(may_lift(1.0, 0.5, &t).seconds, 60);
-/// assert_eq!(may_lift(1.0, 8.0, &t).seconds, 0);
-/// assert_eq!(may_lift(-20.0, 0.0, &t).seconds, 0);
+/// let seconds = |air, wind| {
+///     may_lift(Kelvin::from_celsius(air), MetrePerSecond::new(wind), &t, System::Metric).seconds
+/// };
+/// assert_eq!(seconds(1.0, 0.5), 60);
+/// assert_eq!(seconds(1.0, 8.0), 0);
+/// assert_eq!(seconds(-20.0, 0.0), 0);
 /// ```
 #[must_use]
-pub fn may_lift(air_c: f64, wind_m_per_s: f64, thresholds: &Thresholds) -> LidVerdict {
+pub fn may_lift(air: Kelvin, wind: MetrePerSecond, thresholds: &Thresholds, system: System) -> LidVerdict {
     let rungs = rungs(thresholds);
-    let rung = rungs.iter().find(|rung| air_c >= rung.air_c && wind_m_per_s <= rung.wind_m_per_s);
+    let rung = rungs.iter().find(|rung| air.celsius() >= rung.air_c && wind.get() <= rung.wind_m_per_s);
     let (seconds, says) = rung.map_or((0.0, "leave it shut: too cold or too windy"), |rung| (rung.seconds, rung.says));
-    let says = format!("At {air_c:.0} °C and wind {wind_m_per_s:.0} m/s {says}.");
-    LidVerdict { seconds: seconds as u32, says, other_school: OTHER_SCHOOL.to_owned() }
+    let says = format!("At {} and wind {} {says}.", air.show(system, 0), wind.show(system, 0));
+    LidVerdict { seconds: seconds as u32, says, other_school: other_school(system) }
 }
 
 /// The verdict for tomorrow at one o'clock, by the middle of the weather paths.
-pub(super) fn tomorrow(environment: &Environment, hours_behind: usize, thresholds: &Thresholds) -> LidVerdict {
+pub(super) fn tomorrow(
+    environment: &Environment,
+    hours_behind: usize,
+    thresholds: &Thresholds,
+    system: System,
+) -> LidVerdict {
     let hour = hours_behind + 13;
     let outside: Vec<_> = (0..environment.paths()).filter_map(|path| environment.outside(hour, path)).collect();
     let middle = |mut values: Vec<f64>| {
@@ -78,5 +92,5 @@ pub(super) fn tomorrow(environment: &Environment, hours_behind: usize, threshold
     };
     let air = middle(outside.iter().map(|outside| outside.air.celsius()).collect());
     let wind = middle(outside.iter().map(|outside| outside.wind.get()).collect());
-    may_lift(air, wind, thresholds)
+    may_lift(Kelvin::from_celsius(air), MetrePerSecond::new(wind), thresholds, system)
 }

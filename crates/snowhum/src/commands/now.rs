@@ -1,5 +1,7 @@
 //! `now`: where each colony stands, from weather and notes.
 
+mod alert;
+
 use snowhum_advice::now::{Ground, NowAnswer, Thresholds, Word};
 use snowhum_apiary::Apiary;
 
@@ -10,6 +12,9 @@ use crate::{exit, progress, sources, text};
 pub(super) fn run(arguments: &NowArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
     let answer = answer(&apiary, arguments, common)?;
+    if arguments.alert {
+        return alert::tell(&answer, common);
+    }
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
