@@ -4,7 +4,7 @@ use snowhum_testkit::{Dress, changeable, colony, langstroth, place};
 use snowhum_units::Fraction;
 
 use crate::block::{Block, Boundary, SURFACES, Tally};
-use crate::environment::{Environment, YardShelter};
+use crate::environment::{Environment, Hour, Walk, YardShelter};
 use crate::lanes::LANES;
 use crate::laws::{EVAPORATION, FUSION, HOUR, Laws};
 use crate::shell::Shell;

@@ -52,7 +52,7 @@ struct Columns {
 }
 
 /// One hour for the lanes of a block.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, Default)]
 pub(crate) struct Hour {
     pub(crate) air: [f32; LANES],
     pub(crate) ratio: [f32; LANES],
@@ -86,20 +86,23 @@ impl Walk {
         }
     }
 
-    /// What the lanes find in a column of `paths` values an hour.
-    #[inline]
-    pub(crate) fn gather(&self, column: &[f32], hour: usize, paths: usize) -> Option<[f32; LANES]> {
-        let row = column.get(hour * paths..(hour + 1) * paths)?;
+    /// Puts what the lanes find in a column of `paths` values an hour; `false` past its end.
+    #[inline(always)]
+    pub(crate) fn gather(&self, column: &[f32], hour: usize, paths: usize, found: &mut [f32; LANES]) -> bool {
+        let Some(row) = column.get(hour * paths..(hour + 1) * paths) else { return false };
         match self {
-            Self::InOrder(first) => row.get(*first..first + LANES)?.try_into().ok(),
+            Self::InOrder(first) => {
+                let Some(lanes) = row.get(*first..first + LANES) else { return false };
+                found.copy_from_slice(lanes);
+            }
             Self::Each(each) => {
-                let mut found = [0.0; LANES];
                 for (value, path) in found.iter_mut().zip(each) {
-                    *value = *row.get(*path as usize)?;
+                    let Some(of) = row.get(*path as usize) else { return false };
+                    *value = *of;
                 }
-                Some(found)
             }
         }
+        true
     }
 }
 
@@ -252,20 +255,18 @@ impl Environment {
         })
     }
 
-    /// The hour for the lanes that walk `walk`.
-    #[inline]
-    pub(crate) fn hour(&self, hour: usize, walk: &Walk) -> Option<Hour> {
+    /// Fills in the hour for the lanes that walk `walk`; `false` past the end.
+    #[inline(always)]
+    pub(crate) fn hour(&self, hour: usize, walk: &Walk, to: &mut Hour) -> bool {
         let c = &self.columns;
-        let of = |column: &[f32]| walk.gather(column, hour, self.paths);
-        Some(Hour {
-            air: of(&c.air)?,
-            ratio: of(&c.ratio)?,
-            wind: of(&c.wind)?,
-            wall_sun: of(&c.wall_sun)?,
-            roof_sun: of(&c.roof_sun)?,
-            snow: of(&c.snow)?,
-            flight: of(&c.flight)?,
-        })
+        let fill = |column: &[f32], lanes: &mut [f32; LANES]| walk.gather(column, hour, self.paths, lanes);
+        fill(&c.air, &mut to.air)
+            && fill(&c.ratio, &mut to.ratio)
+            && fill(&c.wind, &mut to.wind)
+            && fill(&c.wall_sun, &mut to.wall_sun)
+            && fill(&c.roof_sun, &mut to.roof_sun)
+            && fill(&c.snow, &mut to.snow)
+            && fill(&c.flight, &mut to.flight)
     }
 }
 

@@ -9,7 +9,7 @@ use snowhum_testkit::{Dress, changeable, colony, langstroth, place};
 use snowhum_units::Fraction;
 
 use crate::block::{Block, Boundary, FLOOR, LID, LOW_WALL, SURFACES, WALL};
-use crate::environment::{Environment, YardShelter};
+use crate::environment::{Environment, Hour, Walk, YardShelter};
 use crate::lanes::LANES;
 use crate::laws::Laws;
 use crate::shell::Shell;

@@ -7,7 +7,7 @@ use snowhum_units::{
 
 use crate::block::{Block, Boundary, FLOOR, LID, LOW_WALL, Tally, WALL};
 use crate::engine::Housed;
-use crate::environment::{Environment, Walk};
+use crate::environment::{Environment, Hour, Walk};
 use crate::lanes::saturation_ratio;
 use crate::laws::Laws;
 use crate::shell::Shell;
@@ -145,8 +145,11 @@ fn middle_block(
 
 fn settle(shell: &Shell, laws: &Laws, outside: &Environment, block: &mut Block) -> Boundary {
     let mut boundary = Boundary::default();
+    let mut hour = Hour::default();
     for at in 0..SETTLING_HOURS {
-        let Some(hour) = outside.hour(at, &Walk::InOrder(0)) else { break };
+        if !outside.hour(at, &Walk::InOrder(0), &mut hour) {
+            break;
+        }
         step::boundary::fill(shell, &hour, None, &mut boundary);
         step::air::flow(shell, &boundary, &block.bees, &mut block.heat);
         step::cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);

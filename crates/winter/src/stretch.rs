@@ -6,7 +6,7 @@ use std::ops::Range;
 
 use crate::block::{Block, Boundary, Tally, WALL};
 use crate::engine::{Running, Yard};
-use crate::environment::{Environment, Walk};
+use crate::environment::{Environment, Hour, Walk};
 use crate::history::{DayFigures, Record, figures};
 use crate::lanes::LANES;
 use crate::laws::Laws;
@@ -146,14 +146,17 @@ impl pulp::NullaryFnOnce for Hours<'_> {
     #[inline(always)]
     fn call(mut self) {
         let mut boundary = Boundary::default();
+        let (mut outside, mut face) = (Hour::default(), [0.0; LANES]);
         let paths = self.environment.paths();
         for hour in self.hours {
-            let Some(outside) = self.environment.hour(hour, self.walk) else { return };
+            if !self.environment.hour(hour, self.walk, &mut outside) {
+                return;
+            }
             let beside = self.beside.and_then(|faces| {
                 let since = hour.checked_sub(faces.begins)?;
-                self.walk.gather(&faces.values, since, paths)
+                self.walk.gather(&faces.values, since, paths, &mut face).then_some(&face)
             });
-            step::boundary::fill(self.shell, &outside, beside.as_ref(), &mut boundary);
+            step::boundary::fill(self.shell, &outside, beside, &mut boundary);
             step::hour(self.shell, self.laws, &boundary, self.block);
             if let Some(wall) = &mut self.wall {
                 let mut face = [0.0; LANES];
