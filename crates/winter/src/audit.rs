@@ -28,12 +28,9 @@ fn winter(dress: Dress, mut check: impl FnMut(&Shell, &Laws, &Block, &Block, usi
     let mut block = start::block(&colony, &shell, &outside, &p, key, 0);
     let mut boundary = Boundary::default();
     for hour in 0..24 * DAYS {
-        step::boundary::fill(
-            &shell,
-            &outside.hour(hour, &crate::environment::Walk::InOrder(0)).unwrap(),
-            None,
-            &mut boundary,
-        );
+        let mut met = Hour::default();
+        assert!(outside.hour(hour, &Walk::InOrder(0), &mut met));
+        step::boundary::fill(&shell, &met, None, &mut boundary);
         let before = block.clone();
         step::hour(&shell, &laws, &boundary, &mut block);
         check(&shell, &laws, &before, &block, hour);

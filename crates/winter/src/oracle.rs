@@ -179,12 +179,9 @@ fn the_hourly_step_follows_an_outside_solver_within_a_fifth_of_a_kelvin() {
     let mut y = None;
     let mut squares = [0.0; STATES];
     for hour in 0..INTO_WINTER + HOURS {
-        step::boundary::fill(
-            &shell,
-            &outside.hour(hour, &crate::environment::Walk::InOrder(0)).unwrap(),
-            None,
-            &mut boundary,
-        );
+        let mut met = Hour::default();
+        assert!(outside.hour(hour, &Walk::InOrder(0), &mut met));
+        step::boundary::fill(&shell, &met, None, &mut boundary);
         if hour >= INTO_WINTER {
             let from = y.unwrap_or_else(|| states(&block));
             let instant = Instant { shell: &shell, laws: &laws, block: &block, boundary: &boundary };
