@@ -17,14 +17,20 @@ pub(crate) enum Place {
     Elsewhere,
 }
 
-const WAYS: [(Place, &str, &str); 6] = [
+/// A page with its address and its name.
+type Way = (Place, &'static str, &'static str);
+
+/// What a keeper opens every week, in sight on every page.
+const OFTEN: &[Way] = &[
     (Place::Yard, "/", "The yard"),
     (Place::Round, "/round", "Yard round"),
     (Place::Flight, "/flight", "Flight day"),
     (Place::Setup, "/setup", "Winter set-up"),
-    (Place::Normal, "/normal", "Is this normal?"),
-    (Place::Inside, "/inside", "Inside the cluster"),
 ];
+
+/// What a keeper opens once a season, one tap away.
+const SELDOM: &[Way] =
+    &[(Place::Normal, "/normal", "Is this normal?"), (Place::Inside, "/inside", "Inside the cluster")];
 
 /// A whole page.
 pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Markup {
@@ -66,12 +72,18 @@ fn head(view: &View, place: Place) -> Markup {
                 span { "Snowhum, a winter reckoned" }
             }
             nav aria-label="Pages" {
-                @for (way, address, name) in WAYS {
-                    a href=(address) aria-current=[(way == place).then_some("page")] { (name) }
+                @for way in OFTEN { (link(way, place)) }
+                details open[SELDOM.iter().any(|way| way.0 == place)] {
+                    summary { "More pages" }
+                    @for way in SELDOM { (link(way, place)) }
                 }
             }
         }
     }
+}
+
+fn link((way, address, name): &Way, place: Place) -> Markup {
+    html! { a href=(address) aria-current=[(*way == place).then_some("page")] { (name) } }
 }
 
 /// From when the estimate is, what waits in the phone, and further ways.
