@@ -283,6 +283,9 @@ pub(crate) struct HiveArguments {
     /// A plain heater of so many watts in place of the colony.
     #[arg(long, value_name = "W")]
     pub(crate) heater_w: Option<f64>,
+    /// Draw the hive cut open into this file, as SVG; it must not exist yet.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) svg: Option<PathBuf>,
     /// A yard file; else the yard of the records, else the invented demo yard.
     #[arg(long, value_name = "FILE")]
     pub(crate) apiary: Option<PathBuf>,

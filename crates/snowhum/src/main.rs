@@ -4,6 +4,7 @@ mod args;
 mod commands;
 mod exit;
 mod keep;
+mod new_file;
 mod progress;
 mod sources;
 mod text;

@@ -89,6 +89,19 @@ fn the_plan_promises_its_keys() {
 }
 
 #[test]
+fn a_hive_is_drawn_into_a_new_file_and_never_over_an_old_one() {
+    let drawing = folder("drawn").join("alder.svg");
+    std::fs::remove_file(&drawing).ok();
+    let arguments = ["hive", "Alder", "--outside", "-20", "--svg", drawing.to_str().unwrap()];
+    assert!(snowhum(&arguments).status.success());
+    let svg = std::fs::read_to_string(&drawing).unwrap();
+    assert!(svg.contains("<title") && svg.contains("upper hole") && svg.contains("Outside −20"), "{svg:.400}");
+    let again = snowhum(&arguments);
+    assert_eq!(again.status.code(), Some(2));
+    assert!(text(&again.stderr).contains("exists already"), "{}", text(&again.stderr));
+}
+
+#[test]
 fn a_hive_in_steady_cold_promises_its_keys_and_answers_with_a_heater_too() {
     let hive = json(&["hive", "Alder", "--outside", "-20", "--json"]);
     for key in [

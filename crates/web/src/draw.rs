@@ -72,7 +72,8 @@ fn hive(view: &View, at: usize) -> Option<snowhum_picture::HiveSection> {
     let present = &view.standing.as_ref()?.present;
     let (housed, colony) = (present.housed.get(at)?, present.now.colonies.get(at)?);
     let settled = present.settled.get(at)?.as_ref();
-    Some(section::of(housed, colony, settled, &present.today, view.settings.system))
+    let within = section::Within::estimated(housed, colony);
+    Some(section::of(housed, &within, settled, &present.today, view.settings.system))
 }
 
 /// A hundred hives: so many are, so many are not.

@@ -25,4 +25,5 @@ mod words;
 pub use app::{App, Opened};
 pub use reckon::{Ask, Present, Reckon};
 pub use routes::{router, serve};
+pub use section::steady_section;
 pub use weather_ahead::{Day, Today};

@@ -11,7 +11,7 @@ use snowhum_picture::{
     SectionFloor, SectionOpening, Sheet, Snow, Spot, WaterForm, WetFace,
 };
 use snowhum_units::{CubicMetrePerSecond, Fraction, Kelvin, KilogramPerSecond, Metre, System};
-use snowhum_winter::Housed;
+use snowhum_winter::{Housed, SteadyQuestion};
 
 use crate::weather_ahead::Today;
 
@@ -39,16 +39,51 @@ pub(crate) fn as_dressed(apiary: &Apiary, housed: Vec<Housed>, until: Date) -> V
     housed.into_iter().map(dress).collect()
 }
 
+/// What is known of the bees and the food in a hive.
+pub(crate) struct Within {
+    pub(crate) seen_dead: bool,
+    pub(crate) bees: Option<f64>,
+    /// Food in all.
+    pub(crate) stores_kg: f64,
+    /// Of it within reach; none where nobody has said.
+    pub(crate) reach_kg: Option<f64>,
+}
+
+impl Within {
+    pub(crate) fn estimated(housed: &Housed, colony: &ColonyNow) -> Self {
+        Self {
+            seen_dead: colony.seen_dead,
+            bees: colony.bees.as_ref().map(|bees| bees.p50),
+            stores_kg: colony.stores_kg.total.map_or(housed.colony.stores.total.p50.get(), |range| range.p50),
+            reach_kg: colony.stores_kg.reachable.map(|range| range.p50),
+        }
+    }
+}
+
+/// One hive at steady weather as a picture, with the stores and their places of the yard file.
+#[must_use]
+pub fn steady_section(housed: &Housed, answer: &HiveAnswer, question: &SteadyQuestion, system: System) -> HiveSection {
+    let within = Within {
+        seen_dead: false,
+        bees: question.heater.is_none().then_some(question.bees),
+        stores_kg: housed.colony.stores.total.p50.get(),
+        reach_kg: None,
+    };
+    let (air, humidity, wind) = (question.outside, question.humidity, question.wind);
+    of(housed, &within, Some(answer), &Today { air, humidity, wind, snow: Metre::new(0.0) }, system)
+}
+
 /// The hive with what is known of it today.
 pub(crate) fn of(
     housed: &Housed,
-    colony: &ColonyNow,
+    within: &Within,
     settled: Option<&HiveAnswer>,
     today: &Today,
     system: System,
 ) -> HiveSection {
     let hive = &housed.hive;
-    let mut section = HiveSection::new(colony.name.clone(), hive.boxes.iter().map(section_box).collect());
+    let name = housed.colony.name.clone();
+    let mut section = HiveSection::new(name, hive.boxes.iter().map(section_box).collect());
     section.way = if hive.frames_run_across() { CombWay::Warm } else { CombWay::Cold };
     section.rim = hive.rim;
     section.lid = hive.lid.iter().map(sheet).collect();
@@ -60,9 +95,9 @@ pub(crate) fn of(
     section.outside = Some(today.air);
     section.wind = Some(today.wind);
     section.system = system;
-    let place = food::place(housed, colony, settled);
+    let place = food::place(housed, within, settled);
     section.stores = place.stores;
-    section.colony = bees(colony, settled, place.cluster_height);
+    section.colony = bees(within, settled, place.cluster_height);
     if let Some(settled) = settled {
         section.temperatures = readings(settled);
         section.wet = wet(settled);
@@ -162,13 +197,13 @@ fn face(side: Side) -> Face {
     }
 }
 
-fn bees(colony: &ColonyNow, settled: Option<&HiveAnswer>, height: Metre) -> SectionColony {
+fn bees(within: &Within, settled: Option<&HiveAnswer>, height: Metre) -> SectionColony {
     let across = Fraction::new(0.5);
-    if colony.seen_dead {
+    if within.seen_dead {
         let words = "seen dead by the keeper".to_owned();
         return SectionColony::Dead(DeadColony { across, height, radius: Metre::new(0.06), words });
     }
-    let Some((settled, bees)) = settled.zip(colony.bees.as_ref()) else {
+    let Some((settled, bees)) = settled.zip(within.bees) else {
         return SectionColony::None;
     };
     SectionColony::Alive(Cluster {
@@ -178,7 +213,7 @@ fn bees(colony: &ColonyNow, settled: Option<&HiveAnswer>, height: Metre) -> Sect
         core_radius: Metre::new(CORE * settled.radius_cm / 100.0),
         core: Kelvin::from_celsius(settled.core_c),
         mantle: Kelvin::from_celsius(settled.mantle_c),
-        bees: bees.p50.clamp(0.0, 1e6) as u32,
+        bees: bees.clamp(0.0, 1e6) as u32,
     })
 }
 

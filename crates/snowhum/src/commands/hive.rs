@@ -1,11 +1,14 @@
 //! `hive`: one hive at steady weather.
 
 use snowhum_advice::{hive, yard};
+use snowhum_picture::{IdPrefix, PlateWidth};
 use snowhum_units::{Fraction, Kelvin, MetrePerSecond, Watt};
+use snowhum_web::steady_section;
 use snowhum_winter::{Parameters, StartFrom, SteadyQuestion};
+use std::io::Write;
 
 use crate::args::{Common, HiveArguments, Start};
-use crate::{exit, sources, text};
+use crate::{exit, new_file, sources, text};
 
 pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
@@ -17,6 +20,11 @@ pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<
     let question = question(arguments, housed.colony.bees.p50)?;
     let parameters = Parameters::shipped()?;
     let answer = hive(housed, &parameters, question);
+    if let Some(file) = &arguments.svg {
+        let section = steady_section(housed, &answer, &question, common.units.into());
+        let svg = section.cutaway(PlateWidth::Desk).standalone(&IdPrefix::new("hive"));
+        new_file::create(file)?.write_all(svg.as_bytes()).map_err(|error| new_file::failed(file, &error))?;
+    }
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {

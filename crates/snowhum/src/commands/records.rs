@@ -9,7 +9,7 @@ use serde_json::json;
 use snowhum_store::{Found, Report, Store};
 
 use crate::args::Common;
-use crate::{exit, keep, sources, text};
+use crate::{exit, keep, new_file, sources, text};
 
 /// Brings a yard file, an export or a sheet of notes into the store.
 pub(super) fn import(file: &Path, common: &Common) -> anyhow::Result<()> {
@@ -57,10 +57,10 @@ pub(super) fn import(file: &Path, common: &Common) -> anyhow::Result<()> {
 pub(super) fn export(to: &Path, common: &Common) -> anyhow::Result<()> {
     let path = existing(common)?;
     if to.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("json")) {
-        let file = File::create_new(to).map_err(|error| unwritable(to, &error))?;
+        let file = new_file::create(to)?;
         let mut out = BufWriter::new(file);
         keep::with(async { Store::open(&path).await?.export_json(&mut out).await })?;
-        out.flush().map_err(|error| unwritable(to, &error))?;
+        out.flush().map_err(|error| new_file::failed(to, &error))?;
         return say(common, &format!("written to {}", to.display()), &json!({ "written": [to] }));
     }
     let written = keep::with(async { Store::open(&path).await?.export_csv(to).await })?;
@@ -129,9 +129,4 @@ fn existing(common: &Common) -> anyhow::Result<PathBuf> {
 
 fn unreadable(file: &Path, error: &std::io::Error) -> anyhow::Error {
     exit::input(format!("{}: cannot be read: {error}", file.display()))
-}
-
-fn unwritable(file: &Path, error: &std::io::Error) -> anyhow::Error {
-    let said = format!("{}: cannot be written: {error}", file.display());
-    if error.kind() == std::io::ErrorKind::AlreadyExists { exit::input(said) } else { exit::environment(said) }
 }

@@ -9,7 +9,7 @@ use snowhum_weather::statistics;
 use crate::args::{Common, FetchArguments, ImportArguments, WeatherCommand, YardArguments};
 use crate::text::weather::{MonthRow, Shown};
 use crate::weather_source::{Completed, Weather, live, read_one, zone};
-use crate::{exit, progress, sources, text};
+use crate::{exit, new_file, progress, sources, text};
 
 pub(super) fn run(command: &WeatherCommand, common: &Common) -> anyhow::Result<()> {
     match command {
@@ -123,14 +123,8 @@ const WRITTEN: &str = "time=time_utc,temperature=temperature_c:C,wind=wind_m_s:m
 
 /// Whole hours as a station's CSV, to be read again with `--columns`.
 fn write_hours(read: &Completed, out: &Path) -> anyhow::Result<()> {
-    let failed = |error: std::io::Error| exit::environment(format!("{} cannot be written: {error}", out.display()));
-    let created = std::fs::OpenOptions::new().write(true).create_new(true).open(out);
-    let mut file = std::io::BufWriter::new(created.map_err(|error| match error.kind() {
-        std::io::ErrorKind::AlreadyExists => {
-            exit::input(format!("{} exists already and was left as it is; choose another name", out.display()))
-        }
-        _ => failed(error),
-    })?);
+    let failed = |error: std::io::Error| new_file::failed(out, &error);
+    let mut file = std::io::BufWriter::new(new_file::create(out)?);
     let hours = &read.hourly;
     writeln!(file, "time_utc,temperature_c,humidity,wind_m_s,global_w_m2,precipitation_mm,snow_m").map_err(failed)?;
     for at in 0..hours.len() {

@@ -1,10 +1,11 @@
 //! Where a colony sits and where its food lies, drawn from shares: over it, round it, beside it, at the far side.
 
 use snowhum_advice::HiveAnswer;
-use snowhum_advice::now::ColonyNow;
 use snowhum_picture::{Stores, StoresState};
 use snowhum_units::{Fraction, Kilogram, Metre};
 use snowhum_winter::Housed;
+
+use super::Within;
 
 /// Sealed stores on a square metre of comb side, kg: 2.7 kg on both sides of a deep frame (common practice).
 const KG_PER_COMB_SIDE_M2: f64 = 15.0;
@@ -34,13 +35,13 @@ struct Room {
     height: f64,
 }
 
-pub(crate) fn place(housed: &Housed, colony: &ColonyNow, settled: Option<&HiveAnswer>) -> Place {
+pub(crate) fn place(housed: &Housed, within: &Within, settled: Option<&HiveAnswer>) -> Place {
     let room = room(housed);
     let radius = settled.map_or(SOME_RADIUS_M, |answer| answer.radius_cm / 100.0);
     let shares = housed.colony.stores.place;
-    let total = colony.stores_kg.total.map_or(housed.colony.stores.total.p50.get(), |range| range.p50);
+    let total = within.stores_kg;
     let near = shares.touched + shares.above + shares.beside;
-    let reach = colony.stores_kg.reachable.map_or(total * near, |range| range.p50.min(total));
+    let reach = within.reach_kg.map_or(total * near, |reach| reach.min(total));
     let part = |share: f64| reach * share / near.max(1e-9);
     let half = (radius / room.width).clamp(0.1, 0.42);
     let (left, right) = (0.5 - half, 0.5 + half);
@@ -66,7 +67,7 @@ pub(crate) fn place(housed: &Housed, colony: &ColonyNow, settled: Option<&HiveAn
         side(StoresState::OutOfReach, 1.0 - edge, 1.0, far / 2.0),
         side(StoresState::OutOfReach, 0.0, edge, far / 2.0),
     ];
-    if colony.seen_dead {
+    if within.seen_dead {
         blocks.iter_mut().for_each(|block| block.state = StoresState::OutOfReach);
     }
     Place { cluster_height: Metre::new(middle + 0.022), stores: blocks.iter().flat_map(|b| split(housed, b)).collect() }

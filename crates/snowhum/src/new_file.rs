@@ -1,0 +1,37 @@
+//! Files the program makes: never over one that is there already.
+
+use std::fs::File;
+use std::io::{Error, ErrorKind};
+use std::path::Path;
+
+use crate::exit;
+
+/// A new, empty file.
+///
+/// # Errors
+/// When there is one of that name already, or none can be made.
+pub(crate) fn create(path: &Path) -> anyhow::Result<File> {
+    File::create_new(path).map_err(|error| failed(path, &error))
+}
+
+/// A file that could not be made or filled, in words for the keeper.
+pub(crate) fn failed(path: &Path, error: &Error) -> anyhow::Error {
+    let shown = path.display();
+    match error.kind() {
+        ErrorKind::AlreadyExists => {
+            exit::input(format!("{shown} exists already and was left as it is; choose another name"))
+        }
+        _ => exit::environment(format!("{shown} cannot be written: {error}")),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::create;
+
+    #[test]
+    fn a_file_that_is_there_is_left_as_it_is() {
+        let told = create(std::path::Path::new(env!("CARGO_MANIFEST_PATH"))).unwrap_err().to_string();
+        assert!(told.contains("exists already"), "{told}");
+    }
+}
