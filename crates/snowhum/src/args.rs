@@ -9,6 +9,7 @@ use crate::commands::feed::FeedArguments;
 use crate::commands::losses::LossesArguments;
 use crate::commands::mites::MitesArguments;
 use crate::commands::note::{NoteArguments, UndoArguments};
+use crate::commands::serve::lan::LanArguments;
 use crate::commands::weigh::WeighArguments;
 
 /// Computes the winter of a beekeeper's colonies, from the first hard frost to the first flowers.
@@ -157,7 +158,7 @@ pub(crate) enum Command {
     /// Asks at a terminal, or takes signs.
     /// Example: snowhum deadout --sign small-cluster=yes --sign food-near=yes --sign spotty-brood=fairly-sure
     Deadout(DeadoutArguments),
-    /// Serve the pages of a yard on this machine: look, note, plan in a browser.
+    /// Serve the pages of a yard: look, note, plan in a browser, here or with --lan on a phone in the yard.
     ///
     /// Example: snowhum serve --apiary my-yard.toml
     Serve(ServeArguments),
@@ -184,6 +185,8 @@ pub(crate) struct ServeArguments {
     /// The port; 8462 or the next that is free if not given.
     #[arg(long, value_name = "PORT")]
     pub(crate) port: Option<u16>,
+    #[command(flatten)]
+    pub(crate) lan: LanArguments,
     #[command(flatten)]
     pub(crate) yard: YardArguments,
 }

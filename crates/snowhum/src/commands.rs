@@ -13,7 +13,7 @@ pub(crate) mod note;
 mod now;
 mod plan;
 mod records;
-mod serve;
+pub(crate) mod serve;
 mod setup;
 mod sum;
 mod weather;
@@ -50,7 +50,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Weigh(question) => weigh::run(question, common),
         Command::Losses(question) => losses::run(question, common),
         Command::Deadout(signs) => deadout::run(signs, common),
-        Command::Serve(arguments) => serve::run(arguments, common.store.as_deref()),
+        Command::Serve(arguments) => serve::run(arguments, common),
         Command::Weather(weather) => weather::run(weather, common),
     }
 }

@@ -26,3 +26,9 @@ pub(crate) fn during<T>(what: &str, work: impl FnOnce() -> T) -> T {
 pub(crate) fn note(text: &str) {
     eprintln!("{text}");
 }
+
+/// Shows a picture in words, on stdout.
+#[expect(clippy::print_stdout, reason = "what a camera looks at is no message")]
+pub(crate) fn show(text: &str) {
+    print!("{text}");
+}

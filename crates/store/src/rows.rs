@@ -68,7 +68,8 @@ pub(crate) const TABLES: [Table; 6] = [
     Table {
         name: "settings",
         columns: &[("name", Kind::Text), ("value", Kind::Text)],
-        select: "SELECT name, value FROM settings ORDER BY name",
+        // Sessions and keys of the pages open this machine's gate and stay with it.
+        select: "SELECT name, value FROM settings WHERE name NOT LIKE 'gate.%' ORDER BY name",
         insert: "INSERT INTO settings (name, value) VALUES ($1, $2)",
         check: |_| Ok(()),
     },

@@ -37,10 +37,15 @@ async function answer(request) {
   }
 }
 
+const NEVER_KEPT = ["/api", "/setup", "/sign-in", "/shared"];
+// Pages kept in this browser are the keeper's alone.
+const LEAVING = ["/sign-out", "/settings/sign-out-everywhere"];
+
 self.addEventListener("fetch", (event) => {
   const request = event.request;
   const url = new URL(request.url);
+  if (request.method === "POST" && LEAVING.includes(url.pathname)) event.waitUntil(caches.delete(KEEP));
   if (request.method !== "GET" || url.origin !== self.location.origin) return;
-  if (url.pathname.startsWith("/api") || url.pathname === "/setup") return;
+  if (NEVER_KEPT.some((path) => url.pathname.startsWith(path))) return;
   event.respondWith(answer(request));
 });

@@ -85,11 +85,15 @@ function notesOf(form) {
   return notes;
 }
 
+// Not signed in, only a link to look, too slow, too often.
+const LATER = [401, 403, 408, 429];
 let sending = false;
+let signedOut = false;
 
 async function send() {
   if (sending) return;
   sending = true;
+  signedOut = false;
   try {
     for (const entry of await waiting()) {
       if (entry.wrong) continue;
@@ -100,8 +104,11 @@ async function send() {
       });
       // 409: the server has both; nothing is lost and nothing is left to send.
       if (answer.ok || answer.status === 409) await drop(entry.id);
-      else if (answer.status < 500) await mark(entry, (await answer.json().catch(() => ({}))).wrong ?? "refused");
-      else break;
+      // Nothing is wrong with the entry: it waits until the keeper signs in, or the server has time.
+      else if (LATER.includes(answer.status) || answer.status >= 500) {
+        signedOut = answer.status === 401 || answer.status === 403;
+        break;
+      } else await mark(entry, (await answer.json().catch(() => ({}))).wrong ?? "refused");
     }
   } catch (unreachable) {
     // Out of reach: it waits.
@@ -122,6 +129,12 @@ async function show() {
   const hives = open.map((entry) => entry.name).join(", ");
   strong.textContent = open.length > 0 ? `${open.length} waiting to be sent: ${hives}. ` : "";
   line.append(strong);
+  if (signedOut && open.length > 0) {
+    const way = document.createElement("a");
+    way.href = "/sign-in?to=/round";
+    way.textContent = "Sign in to send them";
+    line.append(way, ". ");
+  }
   for (const entry of entries.filter((one) => one.wrong)) {
     const refused = document.createElement("span");
     refused.textContent = `${entry.name} was not taken: ${entry.wrong} `;
@@ -165,7 +178,7 @@ form?.addEventListener("submit", async (event) => {
   const left = (await waiting()).filter((entry) => notes.some((note) => note.id === entry.id));
   const name = (list) => list.map((entry) => entry.name).join(", ");
   if (left.length === 0) told(form, `${notes.length} hives noted and stored: ${name(notes)}.`);
-  else told(form, `Kept in this phone and waiting: ${name(left)}. They are sent when the server can be reached.`);
+  else told(form, `Kept in this phone and waiting: ${name(left)}. They are sent when ${signedOut ? "you have signed in" : "the server can be reached"}.`);
 });
 
 if ("serviceWorker" in navigator) navigator.serviceWorker.register("/offline.js").catch(() => {});

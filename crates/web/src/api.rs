@@ -5,10 +5,10 @@ mod description;
 mod notes;
 mod reads;
 
-use axum::Router;
 use axum::http::Method;
 use axum::routing::{MethodRouter, get, put};
 
+use crate::addresses::Addresses;
 use crate::app::App;
 
 /// One address asked in one way.
@@ -47,7 +47,7 @@ fn table() -> [Route; 5] {
     ]
 }
 
-pub(crate) fn routes() -> Router<App> {
-    let router = Router::new().route("/api", get(description::show));
+pub(crate) fn routes() -> Addresses {
+    let router = Addresses::new().route("/api", get(description::show));
     table().into_iter().fold(router, |router, route| router.route(route.path, (route.handler)()))
 }

@@ -5,16 +5,21 @@ use jiff::tz::TimeZone;
 use jiff::{Timestamp, ZonedDateTime};
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_apiary::{Apiary, ApiaryId};
-use snowhum_store::{Fault as StoreFault, Store};
-use snowhum_units::Kelvin;
+use snowhum_store::{Fault as StoreFault, Mark, Store};
+use snowhum_units::{Kelvin, System};
 use snowhum_watch::Watching;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
+use std::time::Duration;
 use tokio::sync::{Notify, Semaphore};
 
 use crate::fault::Fault;
+use crate::gate::{Gate, Reach};
 use crate::reckon::{Ask, Present, Reckon};
 use crate::settings::Settings;
+
+/// How often it is looked whether another program has written: one short question to the file.
+const LOOK: Duration = Duration::from_secs(3);
 
 /// What a server is opened with.
 pub struct Opened {
@@ -26,6 +31,10 @@ pub struct Opened {
     pub reckon: Box<dyn Reckon>,
     /// A day asked about in place of today.
     pub day: Option<Date>,
+    /// Units of the pages until the keeper sets others.
+    pub units: System,
+    /// Who can reach the pages.
+    pub reach: Reach,
 }
 
 /// One yard being served. Cheap to clone.
@@ -37,6 +46,8 @@ struct Inner {
     yard: ApiaryId,
     reckon: Box<dyn Reckon>,
     day: Mutex<Option<Date>>,
+    units: System,
+    gate: Gate,
     standing: RwLock<Option<Arc<Standing>>>,
     trouble: Mutex<Option<String>>,
     /// The day that was asked about last.
@@ -67,6 +78,8 @@ impl App {
             yard: opened.yard,
             reckon: opened.reckon,
             day: Mutex::new(opened.day),
+            units: opened.units,
+            gate: Gate::new(opened.reach),
             standing: RwLock::new(None),
             trouble: Mutex::new(None),
             tried: Mutex::new(None),
@@ -82,10 +95,21 @@ impl App {
         let mut before: Option<Before> = None;
         loop {
             let revision = self.revision();
+            let mark = self.0.store.mark().await.ok();
             before = self.compute(revision, before).await;
             while self.revision() == revision {
-                self.0.changed.notified().await;
+                self.wait(mark).await;
             }
+        }
+    }
+
+    /// Waits a little for a change of ours, and looks whether another program has written.
+    async fn wait(&self, mark: Option<Mark>) {
+        if tokio::time::timeout(LOOK, self.0.changed.notified()).await.is_err()
+            && let Ok(now) = self.0.store.mark().await
+            && mark != Some(now)
+        {
+            self.touch();
         }
     }
 
@@ -134,7 +158,11 @@ impl App {
     }
 
     pub(crate) async fn settings(&self) -> Result<Settings, StoreFault> {
-        Ok(Settings::of(&self.0.store.settings().await?))
+        Ok(Settings::of(&self.0.store.settings().await?, self.0.units))
+    }
+
+    pub(crate) fn gate(&self) -> &Gate {
+        &self.0.gate
     }
 
     pub(crate) fn store(&self) -> &Store {

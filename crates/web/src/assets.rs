@@ -1,17 +1,16 @@
 //! Style sheets, scripts, the manifest and the sign, built into the program.
 
-use axum::Router;
 use axum::http::header;
 use axum::response::IntoResponse;
 use axum::routing::get;
 use std::sync::LazyLock;
 
-use crate::app::App;
+use crate::addresses::Addresses;
 
 static PICTURES: LazyLock<String> = LazyLock::new(snowhum_picture::stylesheet);
 
-pub(crate) fn routes() -> Router<App> {
-    Router::new()
+pub(crate) fn routes() -> Addresses {
+    Addresses::new()
         .route("/snowhum.css", get(|| async { text("text/css; charset=utf-8", include_str!("../assets/snowhum.css")) }))
         .route("/pictures.css", get(|| async { text("text/css; charset=utf-8", &PICTURES) }))
         .route(

@@ -2,7 +2,9 @@
 
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
-use maud::{DOCTYPE, html};
+use maud::html;
+
+use crate::page::bare;
 
 /// A request that is not answered as asked.
 #[derive(Debug, thiserror::Error)]
@@ -16,6 +18,12 @@ pub(crate) enum Fault {
     /// It comes from another site.
     #[error("This was sent from another site, and is refused.")]
     Foreign,
+    /// Nobody is signed in.
+    #[error("Sign in first.")]
+    SignIn,
+    /// Who looks through a link may not do this.
+    #[error("This link shows the yard and its hives, and nothing else. Nothing can be changed through it.")]
+    OnlyShown,
     /// The store.
     #[error("{0}")]
     Store(#[from] snowhum_store::Fault),
@@ -32,7 +40,8 @@ impl Fault {
         match self {
             Self::Missing(_) => StatusCode::NOT_FOUND,
             Self::Wrong(_) => StatusCode::UNPROCESSABLE_ENTITY,
-            Self::Foreign => StatusCode::FORBIDDEN,
+            Self::SignIn => StatusCode::UNAUTHORIZED,
+            Self::Foreign | Self::OnlyShown => StatusCode::FORBIDDEN,
             Self::Store(_) | Self::Cut => StatusCode::INTERNAL_SERVER_ERROR,
             Self::NotYet => StatusCode::SERVICE_UNAVAILABLE,
         }
@@ -41,24 +50,15 @@ impl Fault {
 
 impl IntoResponse for Fault {
     fn into_response(self) -> Response {
-        let page = html! {
-            (DOCTYPE)
-            html lang="en" {
-                head {
-                    meta charset="utf-8";
-                    meta name="viewport" content="width=device-width, initial-scale=1";
-                    title { "Not done" }
-                    link rel="stylesheet" href="/snowhum.css";
-                }
-                body {
-                    main {
-                        h1 { "Not done" }
-                        p class="lede" { (self.to_string()) }
-                        p { "Nothing was changed. Go back and mend it, or " a href="/" { "look at the yard" } "." }
-                    }
-                }
+        let title = if matches!(self, Self::OnlyShown) { "Only to look at" } else { "Not done" };
+        let body = html! {
+            h1 { (title) }
+            p class="lede" { (self.to_string()) }
+            p {
+                @if matches!(self, Self::OnlyShown) { a href="/" { "Look at the yard" } "." }
+                @else { "Nothing was changed. Go back and mend it, or " a href="/" { "look at the yard" } "." }
             }
         };
-        (self.status(), page).into_response()
+        (self.status(), bare(title, &body)).into_response()
     }
 }

@@ -1,15 +1,14 @@
 //! What stands before every request: whose page it comes from, and what a browser may do with the answer.
 
-use axum::extract::Request;
+use axum::extract::{Request, State};
 use axum::http::header::{self, HeaderMap, HeaderName, HeaderValue};
 use axum::http::{Method, StatusCode};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 
+use crate::app::App;
 use crate::fault::Fault;
-
-/// Names under which this machine serves itself. A page of another name that was made to point here is refused.
-const OWN_NAMES: [&str; 3] = ["127.0.0.1", "localhost", "[::1]"];
+use crate::gate::{self, Reach};
 
 const HEADERS: [(HeaderName, HeaderValue); 7] = [
     (
@@ -30,45 +29,43 @@ const HEADERS: [(HeaderName, HeaderValue); 7] = [
     ),
 ];
 
-/// Refuses what another site sends, and sets the headers of every answer.
-pub(crate) async fn guard(request: Request, next: Next) -> Response {
+/// Refuses what another site sends and who may not ask, and sets the headers of every answer.
+pub(crate) async fn guard(State(app): State<App>, request: Request, next: Next) -> Response {
+    let reach = &app.gate().reach;
     let is_read = matches!(*request.method(), Method::GET | Method::HEAD);
     let headers = request.headers();
-    let mut response = if !is_own_host(headers) || !(is_read || is_own_page(headers)) {
-        Fault::Foreign.into_response()
-    } else {
-        next.run(request).await
-    };
+    if !is_own_host(headers, reach) || !(is_read || is_own_page(headers, reach)) {
+        return dressed(Fault::Foreign.into_response()).await;
+    }
+    let mut response = gate::admit(&app, request, next).await;
     if response.status() == StatusCode::METHOD_NOT_ALLOWED && response.headers().get(header::CONTENT_TYPE).is_none() {
         *response.body_mut() = "This address is not asked in that way.\n".into();
     }
+    dressed(response).await
+}
+
+/// An answer with the headers of every answer; one that set a stricter one keeps it.
+pub(crate) async fn dressed(mut response: Response) -> Response {
     for (name, value) in HEADERS {
-        response.headers_mut().insert(name, value);
+        response.headers_mut().entry(name).or_insert(value);
     }
     response.headers_mut().entry(header::CACHE_CONTROL).or_insert(HeaderValue::from_static("no-cache"));
     response
 }
 
-fn is_own_host(headers: &HeaderMap) -> bool {
-    let Some(host) = headers.get(header::HOST) else { return true };
-    host.to_str().is_ok_and(|host| OWN_NAMES.contains(&without_port(host)))
+fn is_own_host(headers: &HeaderMap, reach: &Reach) -> bool {
+    let Some(host) = headers.get(header::HOST) else { return !reach.is_network() };
+    host.to_str().is_ok_and(|host| reach.is_own(host))
 }
 
 /// A browser says where a writing request comes from; other programs say nothing.
-fn is_own_page(headers: &HeaderMap) -> bool {
+fn is_own_page(headers: &HeaderMap, reach: &Reach) -> bool {
     let site = headers.get("sec-fetch-site").map(HeaderValue::as_bytes);
     if site.is_some_and(|site| site != b"same-origin" && site != b"none") {
         return false;
     }
     let Some(origin) = headers.get(header::ORIGIN) else { return true };
     let host = headers.get(header::HOST).and_then(|host| host.to_str().ok());
-    let origin = origin.to_str().ok().and_then(|origin| origin.strip_prefix("http://"));
+    let origin = origin.to_str().ok().and_then(|origin| origin.strip_prefix(reach.scheme())?.strip_prefix("://"));
     origin.is_some() && origin == host
-}
-
-fn without_port(host: &str) -> &str {
-    match host.rsplit_once(':') {
-        Some((name, port)) if !port.is_empty() && port.bytes().all(|digit| digit.is_ascii_digit()) => name,
-        _ => host,
-    }
 }

@@ -4,13 +4,16 @@
 //! computed anew behind it, and every page says from when its estimate is. The pages render answers and compute none:
 //! what is asked of the model goes through [`Reckon`], and everything asked comes back as plain values.
 
+mod addresses;
 mod api;
 mod app;
 mod assets;
 mod draw;
 mod fault;
+mod gate;
 mod guard;
 mod ids;
+mod listen;
 mod page;
 mod pages;
 mod reckon;
@@ -23,7 +26,10 @@ mod weather_ahead;
 mod words;
 
 pub use app::{App, Opened};
+pub use gate::certificate::{Certificate, certificate_router};
+pub use gate::{NotKept, PassPhrase, Reach};
+pub use listen::serve;
 pub use reckon::{Ask, Present, Reckon};
-pub use routes::{router, serve};
+pub use routes::{paths, router};
 pub use section::steady_section;
 pub use weather_ahead::{Day, Today};

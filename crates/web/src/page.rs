@@ -3,6 +3,7 @@
 use maud::{DOCTYPE, Markup, html};
 use snowhum_advice::words::day;
 
+use crate::gate::Visitor;
 use crate::view::View;
 
 /// The pages a keeper walks between.
@@ -48,7 +49,7 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
                 link rel="stylesheet" href="/pictures.css";
                 link rel="manifest" href="/manifest.webmanifest";
                 link rel="icon" href="/icon.svg" type="image/svg+xml";
-                script type="module" src="/round.js" {}
+                @if view.visitor.may_write() { script type="module" src="/round.js" {} }
             }
             body {
                 a class="skip" href="#main" { "To the page itself" }
@@ -63,6 +64,23 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
     }
 }
 
+/// A page that says nothing of the yard.
+pub(crate) fn bare(title: &str, body: &Markup) -> Markup {
+    html! {
+        (DOCTYPE)
+        html lang="en" {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                meta name="color-scheme" content="light dark";
+                title { (title) " · Snowhum" }
+                link rel="stylesheet" href="/snowhum.css";
+            }
+            body { main { (body) } }
+        }
+    }
+}
+
 /// The yard's name and the ways.
 fn head(view: &View, place: Place) -> Markup {
     html! {
@@ -72,18 +90,20 @@ fn head(view: &View, place: Place) -> Markup {
                 span { "Snowhum, a winter reckoned" }
             }
             nav aria-label="Pages" {
-                @for way in OFTEN { (link(way, place)) }
+                @for way in OFTEN { (link(view, way, place)) }
                 details open[SELDOM.iter().any(|way| way.0 == place)] {
                     summary { "More pages" }
-                    @for way in SELDOM { (link(way, place)) }
+                    @for way in SELDOM { (link(view, way, place)) }
                 }
             }
         }
     }
 }
 
-fn link((way, address, name): &Way, place: Place) -> Markup {
-    html! { a href=(address) aria-current=[(*way == place).then_some("page")] { (name) } }
+fn link(view: &View, (way, address, name): &Way, place: Place) -> Markup {
+    html! {
+        @if view.visitor.may_open(address) { a href=(address) aria-current=[(*way == place).then_some("page")] { (name) } }
+    }
 }
 
 /// From when the estimate is, what waits in the phone, and further ways.
@@ -94,9 +114,12 @@ fn foot(view: &View) -> Markup {
             p id="waiting" role="status" hidden {}
             p class="small ways" {
                 a href="/source" { "Where the figures come from" }
-                a href="/settings" { "Settings" }
-                a href="/api" { "For programs" }
+                @if view.visitor.may_write() {
+                    a href="/settings" { "Settings" }
+                    a href="/api" { "For programs" }
+                }
             }
+            @if view.visitor != Visitor::Owner { form method="post" action="/sign-out" { button { "Sign out" } } }
             p class="small" {
                 "Chances stand for hives like these with these signs. The label, local law, the bee inspector and "
                 "the vet come before any word here."
@@ -136,13 +159,13 @@ fn invented(view: &View) -> Markup {
         @if view.apiary.invented {
             div class="invented" {
                 span { "An invented yard, to try things on." }
-                form method="post" action="/day" {
+                @if view.visitor.may_write() { form method="post" action="/day" {
                     span { "Look at it in winter 2025–26, on" }
                     @for (value, words) in DAYS {
                         @let is_shown = view.now.date().to_string() == value;
                         button name="day" value=(value) aria-pressed=[is_shown.then_some("true")] { (words) }
                     }
-                }
+                } }
             }
         }
     }

@@ -5,19 +5,42 @@ use axum::extract::DefaultBodyLimit;
 use axum::middleware;
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
+use std::time::Duration;
 use tower_http::compression::CompressionLayer;
+use tower_http::timeout::RequestBodyTimeoutLayer;
 
+use crate::addresses::Addresses;
 use crate::app::App;
 use crate::fault::Fault;
+use crate::gate::{links, sign_in};
 use crate::pages;
 use crate::{api, assets, guard};
 
 /// Largest body that is read.
 const LARGEST_BODY: usize = 128 * 1024;
+/// How long a body may pause while it is sent (judgement).
+const BODY_PATIENCE: Duration = Duration::from_secs(20);
 
 /// The server's answers to every address.
 pub fn router(app: App) -> Router {
-    Router::new()
+    let (routes, _) = addresses().into_parts();
+    routes
+        .fallback(missing)
+        .layer(DefaultBodyLimit::max(LARGEST_BODY))
+        .layer(RequestBodyTimeoutLayer::new(BODY_PATIENCE))
+        .layer(middleware::from_fn_with_state(app.clone(), guard::guard))
+        .layer(CompressionLayer::new())
+        .with_state(app)
+}
+
+/// Every address that is served, as the router writes it; for those that check them all.
+#[must_use]
+pub fn paths() -> Vec<&'static str> {
+    addresses().into_parts().1
+}
+
+fn addresses() -> Addresses {
+    Addresses::new()
         .route("/", get(pages::apiary::show))
         .route("/hive/{colony}", get(pages::hive::show))
         .route("/hive/{colony}/note", post(pages::notes::add))
@@ -35,20 +58,13 @@ pub fn router(app: App) -> Router {
         .route("/settings", get(pages::settings::show).post(pages::settings::keep))
         .route("/day", post(pages::settings::day))
         .merge(api::routes())
+        .route("/sign-in", get(sign_in::show).post(sign_in::enter))
+        .route("/sign-out", post(sign_in::leave))
+        .route("/settings/sign-out-everywhere", post(sign_in::end_all))
+        .route("/settings/links", post(links::make))
+        .route("/settings/links/{link}/take-back", post(links::take_back))
+        .route("/shared/{token}", get(links::open))
         .merge(assets::routes())
-        .fallback(missing)
-        .layer(DefaultBodyLimit::max(LARGEST_BODY))
-        .layer(middleware::from_fn(guard::guard))
-        .layer(CompressionLayer::new())
-        .with_state(app)
-}
-
-/// Answers on a listener until it fails.
-///
-/// # Errors
-/// When the system takes the listener away.
-pub async fn serve(listener: tokio::net::TcpListener, app: App) -> std::io::Result<()> {
-    axum::serve(listener, router(app)).await
 }
 
 async fn missing() -> Response {

@@ -30,10 +30,15 @@ const MOST_WORTH: f64 = 1e7;
 const LONGEST_CURRENCY: usize = 8;
 
 impl Settings {
-    pub(crate) fn of(kept: &BTreeMap<String, String>) -> Self {
+    /// As kept; units that the keeper never chose are as the program was started.
+    pub(crate) fn of(kept: &BTreeMap<String, String>, usual: System) -> Self {
         let is = |name: &str, value: &str| kept.get(name).is_some_and(|kept| kept == value);
         Self {
-            system: if is(UNITS, "us") { System::Us } else { System::Metric },
+            system: match kept.get(UNITS).map(String::as_str) {
+                Some("us") => System::Us,
+                Some("metric") => System::Metric,
+                _ => usual,
+            },
             speech: if is(WORDS, "north-american") { Speech::NorthAmerican } else { Speech::British },
             currency: kept.get(CURRENCY).and_then(|text| currency(text)),
             colony_worth: kept.get(COLONY).and_then(|text| worth(text)),

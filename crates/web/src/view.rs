@@ -11,6 +11,7 @@ use uuid::Uuid;
 
 use crate::app::{App, Standing};
 use crate::fault::Fault;
+use crate::gate::Visitor;
 use crate::settings::Settings;
 
 /// One look at the yard.
@@ -22,6 +23,7 @@ pub(crate) struct View {
     pub(crate) trouble: Option<String>,
     /// Whether something has changed since the estimate was begun.
     pub(crate) is_behind: bool,
+    pub(crate) visitor: Visitor,
 }
 
 impl View {
@@ -35,6 +37,7 @@ impl View {
             now: app.now(&apiary),
             is_behind: standing.as_ref().is_none_or(|standing| standing.revision != revision),
             trouble: app.trouble(),
+            visitor: Visitor::now(),
             apiary,
             settings,
             standing,

@@ -1,6 +1,7 @@
 //! `demo`: the invented yard's plan, then its pages.
 
 use crate::args::{Common, DemoArguments, ServeArguments, YardArguments};
+use crate::commands::serve::lan::LanArguments;
 use crate::commands::{plan, serve};
 use crate::sources;
 
@@ -10,5 +11,5 @@ pub(super) fn run(arguments: &DemoArguments, common: &Common) -> anyhow::Result<
         return Ok(());
     }
     let yard = YardArguments { apiary: None, run: arguments.run.clone() };
-    serve::run(&ServeArguments { port: arguments.port, yard }, common.store.as_deref())
+    serve::run(&ServeArguments { port: arguments.port, lan: LanArguments::default(), yard }, common)
 }

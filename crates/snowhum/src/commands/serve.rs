@@ -1,4 +1,11 @@
-//! `serve`: the pages, on this machine alone.
+//! `serve`: the pages, on this machine alone or in the keeper's own network.
+
+mod addresses;
+mod authority;
+pub(crate) mod lan;
+mod phrase;
+mod ports;
+mod qr;
 
 use anyhow::Context;
 use jiff::Timestamp;
@@ -9,34 +16,41 @@ use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_apiary::{Apiary, ApiaryId};
 use snowhum_store::Store;
 use snowhum_watch::Watching;
-use snowhum_web::{App, Ask, Opened, Present, Reckon};
-use std::net::{Ipv4Addr, SocketAddr};
+use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon};
 use std::path::{Path, PathBuf};
 
-use crate::args::{RunArguments, ServeArguments};
+use crate::args::{Common, RunArguments, ServeArguments};
 use crate::{exit, progress, sources, weather_source};
 
-/// Ports tried after the one asked for, when nobody asked for one.
-const NEXT_PORTS: u16 = 20;
-const USUAL_PORT: u16 = 8462;
+use lan::Lan;
 
-pub(super) fn run(arguments: &ServeArguments, store: Option<&Path>) -> anyhow::Result<()> {
+pub(super) fn run(arguments: &ServeArguments, common: &Common) -> anyhow::Result<()> {
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(exit::environment)?;
-    runtime.block_on(serve(arguments, store))
+    runtime.block_on(serve(arguments, common))
 }
 
-async fn serve(arguments: &ServeArguments, store: Option<&Path>) -> anyhow::Result<()> {
-    let (store, yard, place) = records(arguments, store).await?;
+async fn serve(arguments: &ServeArguments, common: &Common) -> anyhow::Result<()> {
+    let (store, yard, place) = records(arguments, common.store.as_deref()).await?;
+    let lan = if arguments.lan.lan { Some(Lan::prepare(&arguments.lan, &store).await?) } else { None };
     let apiary = store.yard(yard).await.map_err(exit::environment)?.context("the yard was just stored")?;
     let day = arguments.yard.run.as_of.or(apiary.invented.then_some(apiary.as_of));
     let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
-    let app = App::new(Opened { store, yard, reckon, day });
-    let listener = listen(arguments.port).await?;
+    let reach = lan.as_ref().map_or_else(Reach::this_machine, Lan::reach);
+    let app = App::new(Opened { store, yard, reckon, day, units: common.units.into(), reach });
+    progress::note(&place);
+    match lan {
+        Some(lan) => lan.serve(app, arguments.port, &arguments.lan).await,
+        None => here(app, arguments.port).await,
+    }
+}
+
+/// Serves this machine alone.
+async fn here(app: App, port: Option<u16>) -> anyhow::Result<()> {
+    let listener = ports::here(port).await?;
     let address = listener.local_addr().map_err(exit::environment)?;
     tokio::spawn(app.clone().work());
     progress::note(&format!("The pages: http://{address}/  (this machine alone; Ctrl-C ends it)"));
-    progress::note(&place);
-    snowhum_web::serve(listener, app).await.map_err(exit::environment)
+    snowhum_web::serve(vec![listener], None, snowhum_web::router(app)).await.map_err(exit::environment)
 }
 
 /// The store, the yard in it, and where they lie in words.
@@ -66,19 +80,6 @@ async fn records(arguments: &ServeArguments, store: Option<&Path>) -> anyhow::Re
 /// Where a yard file's notes are kept when no store is named: beside it, under its name.
 fn beside(file: &Path) -> PathBuf {
     file.with_extension("snowhum.db")
-}
-
-/// Listens on this machine alone: at the port asked for, else at the usual one or the next that is free.
-async fn listen(port: Option<u16>) -> anyhow::Result<tokio::net::TcpListener> {
-    let ports = port.map_or(USUAL_PORT..=USUAL_PORT + NEXT_PORTS, |port| port..=port);
-    let mut refused = None;
-    for port in ports {
-        match tokio::net::TcpListener::bind(SocketAddr::from((Ipv4Addr::LOCALHOST, port))).await {
-            Ok(listener) => return Ok(listener),
-            Err(error) => refused = Some(format!("port {port}: {error}; choose another with --port")),
-        }
-    }
-    Err(exit::environment(refused.unwrap_or_else(|| "no port to listen on".to_owned())))
 }
 
 /// The model under the weather that the arguments name.

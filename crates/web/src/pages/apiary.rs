@@ -157,7 +157,8 @@ fn ahead(view: &View, now: &NowAnswer) -> Markup {
                     @match &now.flight_day {
                         Some(flight) => {
                             (weekday(flight.on)) ", " (date(flight.on)) ": bees can fly in " (in_hundred(flight.chance))
-                            " such winters. " a href="/flight" { "Be ready for it" } "."
+                            " such winters."
+                            @if view.visitor.may_write() { " " a href="/flight" { "Be ready for it" } "." }
                         }
                         None => "None likely within ten days.",
                     }

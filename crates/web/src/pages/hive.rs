@@ -30,7 +30,7 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result
             Some(now) => (standing(&view, at, colony, now)),
             None => p class="lede" { "The estimate is on its way. Notes can be made meanwhile." },
         }
-        (note_form(&view, colony))
+        @if view.visitor.may_write() { (note_form(&view, colony)) }
         (signs::list(&view, colony))
     };
     Ok(page(&view, Place::Elsewhere, &colony.name, &body))
@@ -43,7 +43,7 @@ fn walk(view: &View, at: usize) -> Markup {
         nav class="walk" aria-label="Hives in walking order" {
             @if let Some(before) = beside(at.checked_sub(1)) { a rel="prev" href={ "/hive/" (before.id.0) } { "← " (before.name) } }
             @if let Some(after) = beside(at.checked_add(1)) { a rel="next" href={ "/hive/" (after.id.0) } { (after.name) " →" } }
-            a class="no-print" href="#note" { "Note something" }
+            @if view.visitor.may_write() { a class="no-print" href="#note" { "Note something" } }
         }
     }
 }

@@ -2,6 +2,7 @@
 
 use axum::Form;
 use axum::extract::State;
+use axum::http::HeaderMap;
 use axum::response::Redirect;
 use jiff::civil::Date;
 use maud::{Markup, html};
@@ -10,11 +11,12 @@ use snowhum_units::System;
 use super::notes::Pairs;
 use crate::app::App;
 use crate::fault::Fault;
+use crate::gate::{links, sign_in};
 use crate::page::{Place, page};
 use crate::settings::{COLONY, CURRENCY, Speech, UNITS, WORDS, currency, worth};
 use crate::view::{Asked, View};
 
-pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
+pub(crate) async fn show(State(app): State<App>, headers: HeaderMap, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let (is_us, is_american) = (view.settings.system == System::Us, view.settings.speech == Speech::NorthAmerican);
     let body = html! {
@@ -29,6 +31,8 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             input id="colony" name="colony" inputmode="decimal" maxlength="10" required value=(view.apiary.money.colony);
             button class="main" { "Keep" }
         }
+        (links::section(&app, &view, &headers).await?)
+        (sign_in::section(&app).await?)
         section {
             h2 { "Where the records lie" }
             p {

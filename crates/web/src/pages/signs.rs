@@ -20,11 +20,11 @@ pub(crate) fn list(view: &View, colony: &Colony) -> Markup {
                             @if let Some(weather) = conditions(note, view.settings.system) { ", " (weather) }
                         }
                         @for written in view.written(note) { span class="sign" { (plain(&written)) } }
-                        a class="no-print" href={ "/note/" (note.id.0) } { "change" }
+                        @if view.visitor.may_write() { a class="no-print" href={ "/note/" (note.id.0) } { "change" } }
                     }
                 }
             }
-            @if !notes.is_empty() {
+            @if !notes.is_empty() && view.visitor.may_write() {
                 form class="no-print" method="post" action={ "/hive/" (colony.id.0) "/undo" } {
                     button { "Take back the last thing done here" }
                 }

@@ -12,9 +12,10 @@ use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::{PlanQuestion, plan, yard};
 use snowhum_apiary::Apiary;
 use snowhum_store::Store;
+use snowhum_units::System;
 use snowhum_watch::{Sizes, Watching};
 use snowhum_weather::{Climate, Ensemble, generate};
-use snowhum_web::{App, Ask, Opened, Present, Reckon, router};
+use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
 use std::path::PathBuf;
 use tower::ServiceExt;
 
@@ -108,12 +109,18 @@ impl Served {
     }
 
     pub(crate) async fn open_yard(file: Option<PathBuf>, yard: Apiary) -> Self {
+        Self::reached(file, yard, Reach::this_machine()).await
+    }
+
+    /// Serves a yard to those that `reach` lets in.
+    pub(crate) async fn reached(file: Option<PathBuf>, yard: Apiary, reach: Reach) -> Self {
         let store = match file {
             Some(file) => Store::open(&file).await.unwrap(),
             None => Store::in_memory().await.unwrap(),
         };
         store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
-        let opened = Opened { store: store.clone(), yard: yard.id, reckon: Box::new(Small), day: Some(FEBRUARY) };
+        let (reckon, units) = (Box::new(Small), System::Metric);
+        let opened = Opened { store: store.clone(), yard: yard.id, reckon, day: Some(FEBRUARY), units, reach };
         let app = App::new(opened);
         tokio::spawn(app.clone().work());
         Self { router: router(app), store, yard }
@@ -165,7 +172,7 @@ impl Served {
     }
 }
 
-fn escaped(text: &str) -> String {
+pub(crate) fn escaped(text: &str) -> String {
     text.bytes().map(|byte| format!("%{byte:02X}")).collect()
 }
 
@@ -191,7 +198,7 @@ pub(crate) fn well_formed(page: &str) -> Result<(), String> {
 /// Attributes without a value given one.
 fn closed_attributes(tag: &str) -> String {
     let mut out = tag.to_owned();
-    for bare in ["checked", "selected", "required", "hidden", "open"] {
+    for bare in ["checked", "selected", "required", "hidden", "open", "readonly", "autofocus"] {
         if out.ends_with(&format!(" {bare}")) {
             out.push_str("=\"\"");
         }

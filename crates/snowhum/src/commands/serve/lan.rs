@@ -1,0 +1,109 @@
+//! `serve --lan`: the pages in the keeper's own network, encrypted and behind a pass phrase.
+
+use clap::Args;
+use snowhum_store::Store;
+use snowhum_web::{App, Certificate, Reach, certificate_router};
+use std::io::IsTerminal;
+use std::net::IpAddr;
+use std::path::{Path, PathBuf};
+
+use super::addresses::Own;
+use super::authority::Authority;
+use super::{phrase, ports, qr};
+use crate::{exit, progress};
+
+/// Whether others in the network are served, and how they are let in.
+#[derive(Debug, Clone, Default, Args)]
+pub(crate) struct LanArguments {
+    /// Serve the whole network, not this machine alone: encrypted, behind a pass phrase.
+    #[arg(long)]
+    pub(crate) lan: bool,
+    /// A file whose first line is the pass phrase; else SNOWHUM_PASS_PHRASE, else it is asked for.
+    #[arg(long, value_name = "FILE", requires = "lan")]
+    pub(crate) pass_phrase_file: Option<PathBuf>,
+    /// Take a new pass phrase in place of the kept one, and sign everybody out.
+    #[arg(long, requires = "lan")]
+    pub(crate) new_pass_phrase: bool,
+    /// Leave out the code for a phone's camera.
+    #[arg(long, requires = "lan")]
+    pub(crate) no_qr: bool,
+}
+
+/// What is needed beside the yard to serve the network.
+pub(super) struct Lan {
+    own: Own,
+    authority: Authority,
+}
+
+impl Lan {
+    /// Asks for what is missing: a pass phrase, an authority.
+    pub(super) async fn prepare(arguments: &LanArguments, store: &Store) -> anyhow::Result<Self> {
+        let file = store.path().ok_or_else(|| {
+            exit::input(
+                "--lan needs records that are kept; name your yard with --apiary FILE or its records with --store FILE",
+            )
+        })?;
+        phrase::settle(arguments, store).await?;
+        let own = Own::look()?;
+        let authority = Authority::open(&folder(file), own.host.as_deref())?;
+        Ok(Self { own, authority })
+    }
+
+    pub(super) fn reach(&self) -> Reach {
+        Reach::network(self.own.names())
+    }
+
+    /// Listens on every address and answers until the system takes that away.
+    pub(super) async fn serve(self, app: App, port: Option<u16>, arguments: &LanArguments) -> anyhow::Result<()> {
+        let (pages, port) = ports::everywhere(port).await?;
+        let (plain, plain_port) = ports::everywhere_after(port).await?;
+        let tls = self.authority.server(&self.own)?;
+        let addresses: Vec<String> = self.own.names().iter().map(|name| format!("https://{name}:{port}/")).collect();
+        let hand_out: Vec<String> =
+            self.own.names().iter().map(|name| format!("http://{name}:{plain_port}/")).collect();
+        self.tell(&addresses, &hand_out, arguments);
+        let certificate = Certificate {
+            pem: self.authority.pem().to_owned(),
+            fingerprint: self.authority.fingerprint().to_owned(),
+            name: self.authority.name().to_owned(),
+            addresses,
+        };
+        tokio::spawn(app.clone().work());
+        tokio::spawn(snowhum_web::serve(plain, None, certificate_router(certificate)));
+        let served = snowhum_web::serve(pages, Some(tls), snowhum_web::router(app)).await;
+        served.map_err(exit::environment)
+    }
+
+    fn tell(&self, pages: &[String], hand_out: &[String], arguments: &LanArguments) {
+        let list = |of: &[String]| of.iter().map(|address| format!("  {address}")).collect::<Vec<_>>().join("\n");
+        progress::note(&format!("The pages, for who knows the pass phrase (Ctrl-C ends it):\n{}", list(pages)));
+        progress::note(&format!("On a new phone open this first, to trust them:\n{}", list(hand_out)));
+        progress::note(&format!("SHA-256 fingerprint of \"{}\":", self.authority.name()));
+        let fingerprint = self.authority.fingerprint();
+        let (first, second) = fingerprint.split_at_checked(48).unwrap_or((fingerprint, ""));
+        progress::note(&format!("  {first}\n  {second}"));
+        for name in &self.own.left_out {
+            progress::note(&format!("{name} is not served: it is an address of the open internet."));
+        }
+        let is_shown = !arguments.no_qr && std::io::stdout().is_terminal();
+        if let Some(code) = hand_out.first().filter(|_| is_shown).and_then(|address| qr::drawn(address)) {
+            progress::show(&code);
+        }
+    }
+}
+
+/// Where the authority lies: beside the records, under their name.
+fn folder(store: &Path) -> PathBuf {
+    let mut name = store.as_os_str().to_owned();
+    name.push(".tls");
+    PathBuf::from(name)
+}
+
+/// Whether an address is of a network of one's own: RFC 1918, RFC 3927, RFC 4193, RFC 4291 link-local, RFC 6598.
+pub(super) fn is_own_network(address: IpAddr) -> bool {
+    super::authority::NETWORKS.iter().any(|(network, bits)| match (network, address) {
+        (IpAddr::V4(network), IpAddr::V4(address)) => (network.to_bits() ^ address.to_bits()) >> (32 - bits) == 0,
+        (IpAddr::V6(network), IpAddr::V6(address)) => (network.to_bits() ^ address.to_bits()) >> (128 - bits) == 0,
+        _ => false,
+    })
+}

@@ -1,0 +1,240 @@
+//! `serve --lan` as a phone meets it: the certificate page, trust, the pass phrase, and what is refused. On this machine
+//! alone; the yard is invented.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+use std::io::{BufRead, BufReader, Read, Write};
+use std::net::TcpStream;
+use std::path::PathBuf;
+use std::process::{Child, ChildStderr, Command, Stdio};
+use std::time::{Duration, Instant};
+
+use ureq::Agent;
+use ureq::http::Response;
+use ureq::tls::{Certificate, RootCerts, TlsConfig};
+
+const PHRASE: &str = "four frosty winter hives";
+
+/// A server of its own, ended with the test.
+struct Server {
+    child: Child,
+    /// Held, so that the server can go on speaking.
+    _stderr: BufReader<ChildStderr>,
+    folder: PathBuf,
+    pages: u16,
+    plain: u16,
+    fingerprint: String,
+}
+
+struct Answer {
+    status: u16,
+    cookie: Option<String>,
+    location: Option<String>,
+    body: String,
+}
+
+fn folder(name: &str) -> PathBuf {
+    let folder = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join(format!("lan-{name}-{}", std::process::id()));
+    std::fs::create_dir_all(&folder).unwrap();
+    folder
+}
+
+fn command(folder: &std::path::Path) -> Command {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_snowhum"));
+    command.args(["serve", "--lan", "--port", "0", "--members", "8", "--store"]).arg(folder.join("records.db"));
+    command.env_remove("SNOWHUM_PASS_PHRASE").stdin(Stdio::null()).stdout(Stdio::piped()).stderr(Stdio::piped());
+    command
+}
+
+impl Server {
+    fn start(name: &str) -> Self {
+        let folder = folder(name);
+        let phrase = folder.join("phrase");
+        std::fs::write(&phrase, format!("{PHRASE}\n")).unwrap();
+        let mut child = command(&folder).arg("--pass-phrase-file").arg(phrase).spawn().unwrap();
+        let mut said = Vec::new();
+        let mut stderr = BufReader::new(child.stderr.take().unwrap());
+        for line in stderr.by_ref().lines() {
+            said.push(line.unwrap());
+            // The fingerprint stands on two lines, the last of what is said.
+            if said.iter().filter(|line| line.matches(':').count() >= 15).count() == 2 {
+                break;
+            }
+        }
+        let port = |scheme: &str| {
+            let line = said.iter().find_map(|line| line.trim().strip_prefix(scheme)).unwrap();
+            line.trim_end_matches('/').rsplit(':').next().unwrap().parse().unwrap()
+        };
+        let print: Vec<&str> =
+            said.iter().filter(|line| line.matches(':').count() >= 15).map(|line| line.trim()).collect();
+        let fingerprint = print.concat();
+        Self { pages: port("https://"), plain: port("http://"), fingerprint, child, _stderr: stderr, folder }
+    }
+
+    fn plain(&self, path: &str) -> Answer {
+        answer(agent(None).get(format!("http://127.0.0.1:{}{path}", self.plain)).call().unwrap())
+    }
+
+    fn certificate(&self) -> String {
+        self.plain("/snowhum-authority.crt").body
+    }
+
+    /// Asks as a device that trusts the authority.
+    fn trusting(&self) -> Agent {
+        agent(Some(&self.certificate()))
+    }
+
+    fn address(&self, path: &str) -> String {
+        format!("https://127.0.0.1:{}{path}", self.pages)
+    }
+
+    fn get(&self, agent: &Agent, path: &str, cookie: &str) -> Answer {
+        let request = agent.get(self.address(path)).header("accept", "text/html").header("cookie", cookie);
+        answer(request.call().unwrap())
+    }
+
+    fn post(&self, agent: &Agent, path: &str, pairs: &[(&str, &str)]) -> Answer {
+        let request = agent.post(self.address(path)).header("accept", "text/html");
+        let request = request.header("origin", format!("https://127.0.0.1:{}", self.pages));
+        answer(request.send_form(pairs.iter().copied()).unwrap())
+    }
+}
+
+impl Drop for Server {
+    fn drop(&mut self) {
+        self.child.kill().unwrap();
+        self.child.wait().unwrap();
+        std::fs::remove_dir_all(&self.folder).unwrap();
+    }
+}
+
+fn agent(trusts: Option<&str>) -> Agent {
+    let roots = trusts
+        .map_or(RootCerts::WebPki, |pem| RootCerts::new_with_certs(&[Certificate::from_pem(pem.as_bytes()).unwrap()]));
+    let config = Agent::config_builder().http_status_as_error(false).max_redirects(0).proxy(None);
+    let config = config.timeout_global(Some(Duration::from_secs(60)));
+    config.tls_config(TlsConfig::builder().root_certs(roots).build()).build().new_agent()
+}
+
+fn answer(mut response: Response<ureq::Body>) -> Answer {
+    let header = |name: &str| response.headers().get(name).map(|value| value.to_str().unwrap().to_owned());
+    let cookie = header("set-cookie").map(|cookie| cookie.split(';').next().unwrap().to_owned());
+    let (status, location) = (response.status().as_u16(), header("location"));
+    Answer { status, cookie, location, body: response.body_mut().read_to_string().unwrap() }
+}
+
+/// SHA-256 of the certificate in a PEM, as two hex digits a byte with colons between.
+fn fingerprint(pem: &str) -> String {
+    let certificate = Certificate::from_pem(pem.as_bytes()).unwrap();
+    let digest = ring::digest::digest(&ring::digest::SHA256, certificate.der());
+    digest.as_ref().iter().map(|byte| format!("{byte:02X}")).collect::<Vec<_>>().join(":")
+}
+
+#[test]
+fn a_phone_trusts_signs_in_and_sees_the_yard() {
+    let server = Server::start("phone");
+    let page = server.plain("/");
+    assert_eq!(page.status, 200);
+    assert!(page.body.contains(&server.fingerprint), "the page shows the fingerprint of the terminal");
+    assert_eq!(fingerprint(&server.certificate()), server.fingerprint);
+    let phone = server.trusting();
+    let asked = server.get(&phone, "/", "");
+    assert_eq!((asked.status, asked.location.as_deref()), (303, Some("/sign-in")));
+    assert_eq!(server.get(&phone, "/sign-in", "").status, 200);
+    let entered = server.post(&phone, "/sign-in", &[("phrase", PHRASE)]);
+    let cookie = entered.cookie.unwrap();
+    assert_eq!((entered.status, entered.location.as_deref()), (303, Some("/")));
+    let yard = server.get(&phone, "/", &cookie);
+    assert_eq!(yard.status, 200);
+    assert!(yard.body.contains("Alder"));
+}
+
+#[test]
+fn who_does_not_trust_the_authority_is_not_served() {
+    let server = Server::start("stranger");
+    let refused = agent(None).get(server.address("/sign-in")).call();
+    assert!(matches!(refused, Err(ureq::Error::Rustls(_) | ureq::Error::Io(_))), "{refused:?}");
+    // Nor is plain HTTP spoken where TLS is.
+    let spoken = agent(None).get(format!("http://127.0.0.1:{}/", server.pages)).call();
+    assert!(spoken.is_err());
+}
+
+#[test]
+fn what_is_not_encrypted_gives_the_certificate_page_and_nothing_else() {
+    let server = Server::start("plain");
+    for path in ["/round", "/api/notes", "/sign-in", "/settings", "/hive/x", "/..%2F..%2Fetc%2Fpasswd"] {
+        let answer = server.plain(path);
+        assert_eq!((answer.status, answer.location.as_deref()), (303, Some("/")), "{path}");
+        assert_eq!(answer.body, "", "{path}");
+    }
+    let sent = agent(None).post(format!("http://127.0.0.1:{}/sign-in", server.plain)).send_form([("phrase", PHRASE)]);
+    let sent = answer(sent.unwrap());
+    assert_eq!((sent.status, sent.cookie), (303, None));
+    assert!(!server.plain("/").body.contains("Alder"));
+}
+
+#[test]
+fn wrong_phrases_forged_origins_large_bodies_and_slow_talkers_are_refused() {
+    let server = Server::start("hostile");
+    let phone = server.trusting();
+    let statuses: Vec<u16> =
+        (0..8).map(|_| server.post(&phone, "/sign-in", &[("phrase", "wrong wrong wrong")]).status).collect();
+    assert_eq!((statuses[0], statuses[7]), (401, 429), "{statuses:?}");
+    let forged = phone.post(server.address("/sign-in")).header("origin", "https://evil.example");
+    assert_eq!(answer(forged.send_form([("phrase", PHRASE)]).unwrap()).status, 403);
+    let named = phone.get(server.address("/sign-in")).header("host", "evil.example");
+    assert_eq!(answer(named.call().unwrap()).status, 403);
+    let large = phone.post(server.address("/sign-in")).header("content-type", "application/x-www-form-urlencoded");
+    // The server may hang up before all is sent; either way nothing of it is taken.
+    if let Ok(large) = large.send("x".repeat(10 << 20)) {
+        assert_eq!(answer(large).status, 413);
+    }
+    let start = Instant::now();
+    let mut silent = TcpStream::connect(("127.0.0.1", server.pages)).unwrap();
+    let mut slow = TcpStream::connect(("127.0.0.1", server.plain)).unwrap();
+    slow.write_all(b"GET / HTTP/1.1\r\nHost: ").unwrap();
+    for stream in [&mut silent, &mut slow] {
+        stream.set_read_timeout(Some(Duration::from_secs(30))).unwrap();
+        let mut rest = Vec::new();
+        stream.read_to_end(&mut rest).unwrap();
+    }
+    assert!(start.elapsed() < Duration::from_secs(25), "{:?}", start.elapsed());
+    assert_eq!(server.get(&phone, "/sign-in", "").status, 200, "others are served meanwhile");
+}
+
+#[test]
+fn without_a_pass_phrase_or_kept_records_it_does_not_start() {
+    let folder = folder("refused");
+    let fails = |command: &mut Command| {
+        let output = command.output().unwrap();
+        (output.status.code(), String::from_utf8(output.stderr).unwrap())
+    };
+    let (code, words) = fails(&mut command(&folder));
+    assert!(code == Some(2) && words.contains("--pass-phrase-file"), "{words}");
+    let (code, words) = fails(command(&folder).env("SNOWHUM_PASS_PHRASE", "too short"));
+    assert!(code == Some(2) && words.contains("at least 12"), "{words}");
+    let mut bare = Command::new(env!("CARGO_BIN_EXE_snowhum"));
+    let (code, words) = fails(bare.args(["serve", "--lan"]).env("SNOWHUM_PASS_PHRASE", PHRASE).stdin(Stdio::null()));
+    assert!(code == Some(2) && words.contains("--store"), "{words}");
+    let (code, words) = fails(Command::new(env!("CARGO_BIN_EXE_snowhum")).args(["serve", "--no-qr"]));
+    assert!(code == Some(2) && words.contains("--lan"), "{words}");
+    std::fs::remove_dir_all(folder).unwrap();
+}
+
+#[test]
+fn on_this_machine_alone_pages_begin_in_the_units_asked_for() {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_snowhum"));
+    command.args(["serve", "--port", "0", "--members", "8", "--units", "us"]);
+    let mut child = command.stdout(Stdio::null()).stderr(Stdio::piped()).spawn().unwrap();
+    let mut stderr = BufReader::new(child.stderr.take().unwrap());
+    let mut line = String::new();
+    while !line.contains("http://") {
+        line.clear();
+        assert!(stderr.read_line(&mut line).unwrap() > 0, "no address was said");
+    }
+    let address = line.split_whitespace().find(|word| word.starts_with("http://")).unwrap();
+    let page = answer(agent(None).get(format!("{address}settings")).call().unwrap()).body;
+    child.kill().unwrap();
+    child.wait().unwrap();
+    assert!(page.contains("value=\"us\" checked"), "{page}");
+}

@@ -1,0 +1,130 @@
+//! A link for a mentor: made, listed, taken back; and what opens with it.
+
+use axum::Form;
+use axum::extract::{Path, State};
+use axum::http::{HeaderMap, HeaderValue, StatusCode, header};
+use axum::response::{IntoResponse, Redirect, Response};
+use jiff::Timestamp;
+use maud::{Markup, html};
+use uuid::Uuid;
+
+use super::share::{self, DAYS, Share};
+use super::{cookie, session};
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::bare;
+use crate::pages::notes::Pairs;
+use crate::view::{Asked, View};
+use crate::words::date;
+
+/// On the settings page: the links that hold, and a form for another.
+pub(crate) async fn section(app: &App, view: &View, headers: &HeaderMap) -> Result<Markup, Fault> {
+    let mut links = Vec::new();
+    for share in share::all(app.store(), Timestamp::now()).await? {
+        let token = share::token(app.store(), share.id).await?;
+        links.push((share, address(app, headers, &token)));
+    }
+    Ok(html! {
+        section id="links" {
+            h2 { "A link for a mentor" }
+            p {
+                "Who opens it sees the yard and each hive, and changes nothing. It opens wherever this server can be reached"
+                (if app.gate().reach.is_network() { ": in your own network." } else { ": on this machine alone, until you serve with --lan." })
+            }
+            @if !links.is_empty() { ol class="notes" { @for (share, address) in &links { (one(share, address, view)) } } }
+            form method="post" action="/settings/links" {
+                label for="link-name" { "For whom" }
+                input id="link-name" name="name" maxlength="60" required autocomplete="off";
+                label for="link-days" { "It holds" }
+                select id="link-days" name="days" {
+                    @for days in DAYS { option value=(days) selected[days == DAYS[1]] { (days) " days" } }
+                }
+                button class="main" { "Make a link" }
+            }
+        }
+    })
+}
+
+fn one(share: &Share, address: &str, view: &View) -> Markup {
+    let until = share.until.to_zoned_datetime(view.now.time_zone().clone()).date();
+    html! {
+        li {
+            label for={ "link-" (share.id) } { strong { (share.name) } ", until " (date(until)) " " (until.year()) }
+            input id={ "link-" (share.id) } readonly value=(address);
+            form method="post" action={ "/settings/links/" (share.id) "/take-back" } { button { "Take it back" } }
+        }
+    }
+}
+
+/// The whole address of a link, under the name this request asked by.
+fn address(app: &App, headers: &HeaderMap, token: &str) -> String {
+    let host = headers.get(header::HOST).and_then(|host| host.to_str().ok()).unwrap_or("localhost");
+    format!("{}://{host}/shared/{token}", app.gate().reach.scheme())
+}
+
+pub(crate) async fn make(State(app): State<App>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
+    let form = Asked(pairs);
+    let days = form.get("days").and_then(|days| days.parse().ok()).unwrap_or_default();
+    share::make(app.store(), form.get("name").unwrap_or_default(), days, Timestamp::now()).await?;
+    Ok(Redirect::to("/settings#links"))
+}
+
+pub(crate) async fn take_back(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Redirect, Fault> {
+    share::revoke(app.store(), id).await?;
+    Ok(Redirect::to("/settings#links"))
+}
+
+/// Opens a link. The next page is one's own click away: a browser that comes from a mail would not yet send the cookie.
+pub(crate) async fn open(
+    State(app): State<App>,
+    headers: HeaderMap,
+    Path(token): Path<String>,
+) -> Result<Response, Fault> {
+    let (store, now) = (app.store(), Timestamp::now());
+    let mut response = match share::of_token(store, &token, now).await? {
+        None => (StatusCode::NOT_FOUND, bare("A link", &shut())).into_response(),
+        Some(_) if is_keeper(&app, &headers, now).await? => bare("A link", &needless()).into_response(),
+        Some(share) => {
+            let mut response = bare("A yard to look at", &welcome(&share)).into_response();
+            let seconds = share.until.as_second() - now.as_second();
+            let given = cookie::give_reader(&token, seconds, &app.gate().reach).ok_or(Fault::Cut)?;
+            response.headers_mut().append(header::SET_COOKIE, given);
+            response
+        }
+    };
+    let headers = response.headers_mut();
+    headers.insert(header::REFERRER_POLICY, HeaderValue::from_static("no-referrer"));
+    headers.insert(header::CACHE_CONTROL, HeaderValue::from_static("no-store"));
+    Ok(response)
+}
+
+async fn is_keeper(app: &App, headers: &HeaderMap, now: Timestamp) -> Result<bool, Fault> {
+    match cookie::keeper(headers).filter(|_| app.gate().reach.is_network()) {
+        Some(token) => Ok(session::is_good(app.store(), token, now).await?),
+        None => Ok(false),
+    }
+}
+
+fn welcome(share: &Share) -> Markup {
+    html! {
+        h1 { "A yard to look at" }
+        p class="lede" { "This link is for " strong { (share.name) } ". It shows a keeper's yard and hives; nothing can be changed through it." }
+        p { a class="go" href="/" { "Look at the yard" } }
+        p class="small" { "A cookie keeps it open in this browser until the link ends. “Sign out” at the foot of each page removes it." }
+    }
+}
+
+fn needless() -> Markup {
+    html! {
+        h1 { "You are signed in yourself" }
+        p class="lede" { "The link works, and you see more without it. To see what it shows, open it in a private window." }
+        p { a href="/" { "Look at the yard" } }
+    }
+}
+
+fn shut() -> Markup {
+    html! {
+        h1 { "This link opens nothing" }
+        p class="lede" { "It has ended, was taken back, or was not copied whole. Ask the keeper for another." }
+    }
+}

@@ -1,0 +1,185 @@
+//! Signing in and out.
+
+use axum::Form;
+use axum::extract::{Extension, State};
+use axum::http::{HeaderMap, HeaderValue, StatusCode, Uri, header};
+use axum::response::{IntoResponse, Redirect, Response};
+use jiff::Timestamp;
+use maud::{Markup, html};
+use std::net::{IpAddr, Ipv4Addr};
+use std::sync::PoisonError;
+use std::time::{Duration, Instant};
+
+use super::{Peer, cookie, phrase, session};
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::bare;
+use crate::pages::notes::Pairs;
+use crate::view::Asked;
+
+/// Where to sign in and come back from to what was asked.
+pub(super) fn address(asked: &Uri) -> String {
+    let to = asked.path_and_query().map_or("/", |path| path.as_str());
+    if to == "/" || own_path(to).is_none() {
+        return "/sign-in".to_owned();
+    }
+    let escaped: String = to
+        .bytes()
+        .map(|byte| match byte {
+            b'a'..=b'z' | b'A'..=b'Z' | b'0'..=b'9' | b'/' | b'-' | b'.' | b'_' => char::from(byte).to_string(),
+            other => format!("%{other:02X}"),
+        })
+        .collect();
+    format!("/sign-in?to={escaped}")
+}
+
+/// A path of this server: what a browser could take for another server's is none.
+fn own_path(to: &str) -> Option<&str> {
+    let is_plain = to.bytes().all(|byte| byte.is_ascii_graphic() && byte != b'\\');
+    (to.starts_with('/') && !to.starts_with("//") && is_plain).then_some(to)
+}
+
+pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Response {
+    if !app.gate().reach.is_network() {
+        return Redirect::to("/").into_response();
+    }
+    bare("Sign in", &form(asked.get("to"), None)).into_response()
+}
+
+fn form(to: Option<&str>, wrong: Option<&str>) -> Markup {
+    html! {
+        h1 { "Sign in" }
+        p class="lede" { "This is a keeper's yard. Its pages open with the pass phrase." }
+        @if let Some(wrong) = wrong { p class="caution" role="alert" { (wrong) } }
+        form method="post" action="/sign-in" {
+            @if let Some(to) = to.and_then(own_path) { input type="hidden" name="to" value=(to); }
+            label for="phrase" { "Pass phrase" }
+            input id="phrase" name="phrase" type="password" required autofocus maxlength="1024" autocomplete="current-password";
+            button class="main" { "Sign in" }
+        }
+        p class="small" {
+            "This browser then stays signed in for 30 days after its last visit, 180 days at most. Forgotten? At the machine itself, "
+            code { "snowhum serve --lan --new-pass-phrase" } " asks for another."
+        }
+    }
+}
+
+/// Tries a pass phrase.
+pub(crate) async fn enter(
+    State(app): State<App>,
+    peer: Option<Extension<Peer>>,
+    headers: HeaderMap,
+    Form(pairs): Pairs,
+) -> Result<Response, Fault> {
+    if !app.gate().reach.is_network() {
+        return Ok(Redirect::to("/").into_response());
+    }
+    let asked = Asked(pairs);
+    let from = peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |Extension(Peer(address))| address);
+    // As typed: what stands between the words counts.
+    let phrase = asked.0.iter().find(|(name, _)| name == "phrase").map_or("", |(_, value)| value.as_str());
+    let to = asked.get("to").and_then(own_path);
+    match tried(&app, from, phrase.to_owned()).await? {
+        Tried::Right => {
+            if let Some(old) = cookie::keeper(&headers) {
+                session::end(app.store(), old).await?;
+            }
+            let token = session::begin(app.store(), Timestamp::now()).await?;
+            let mut response = Redirect::to(to.unwrap_or("/")).into_response();
+            let given = cookie::give_keeper(&token, session::LONGEST).ok_or(Fault::Cut)?;
+            response.headers_mut().append(header::SET_COOKIE, given);
+            Ok(response)
+        }
+        Tried::Wrong => {
+            let page = bare("Sign in", &form(to, Some("That is not the pass phrase. Nothing was opened.")));
+            Ok((StatusCode::UNAUTHORIZED, page).into_response())
+        }
+        Tried::TooSoon(wait) => Ok(too_soon(to, wait)),
+    }
+}
+
+fn too_soon(to: Option<&str>, wait: Duration) -> Response {
+    let seconds = wait.as_secs() + 1;
+    let in_words =
+        if seconds < 120 { format!("{seconds} seconds") } else { format!("{} minutes", seconds.div_ceil(60)) };
+    let words = format!("Too many wrong tries. Wait {in_words}, then try again.");
+    let page = bare("Sign in", &form(to, Some(&words)));
+    (StatusCode::TOO_MANY_REQUESTS, [(header::RETRY_AFTER, seconds.to_string())], page).into_response()
+}
+
+enum Tried {
+    Right,
+    Wrong,
+    TooSoon(Duration),
+}
+
+async fn tried(app: &App, from: IpAddr, phrase: String) -> Result<Tried, Fault> {
+    let gate = app.gate();
+    let Ok(_waiting) = gate.waiting.try_acquire() else { return Ok(Tried::TooSoon(Duration::from_secs(1))) };
+    let _turn = gate.turn.acquire().await.map_err(|_| Fault::Cut)?;
+    let patience = || gate.patience.lock().unwrap_or_else(PoisonError::into_inner);
+    if let Some(wait) = patience().wait(from, Instant::now()) {
+        return Ok(Tried::TooSoon(wait));
+    }
+    let Some(kept) = phrase::kept(app.store()).await? else { return Ok(Tried::Wrong) };
+    let is_right = tokio::task::spawn_blocking(move || phrase::is_right(&phrase, &kept)).await;
+    if is_right.map_err(|_| Fault::Cut)? {
+        patience().right(from);
+        return Ok(Tried::Right);
+    }
+    patience().wrong(from, Instant::now());
+    Ok(Tried::Wrong)
+}
+
+/// Signs out: the session is gone, and a cookie sent again opens nothing.
+pub(crate) async fn leave(State(app): State<App>, headers: HeaderMap) -> Result<Response, Fault> {
+    if let Some(token) = cookie::keeper(&headers) {
+        session::end(app.store(), token).await?;
+    }
+    Ok(left(&app))
+}
+
+/// Ends every session, this one too.
+pub(crate) async fn end_all(State(app): State<App>) -> Result<Response, Fault> {
+    session::end_all(app.store()).await?;
+    Ok(left(&app))
+}
+
+fn left(app: &App) -> Response {
+    let reach = &app.gate().reach;
+    let mut response = Redirect::to(if reach.is_network() { "/sign-in" } else { "/" }).into_response();
+    for taken in cookie::take_all(reach) {
+        response.headers_mut().append(header::SET_COOKIE, taken);
+    }
+    response.headers_mut().insert("clear-site-data", HeaderValue::from_static("\"cache\""));
+    response
+}
+
+/// On the settings page: who is signed in.
+pub(crate) async fn section(app: &App) -> Result<Markup, Fault> {
+    if !app.gate().reach.is_network() {
+        return Ok(html! {});
+    }
+    let count = session::count(app.store(), Timestamp::now()).await?;
+    Ok(html! {
+        section {
+            h2 { "Signed in" }
+            p { (if count == 1 { "This browser alone is signed in.".to_owned() } else { format!("{count} browsers are signed in, this one among them.") }) }
+            form method="post" action="/settings/sign-out-everywhere" { button { "Sign out everywhere" } }
+        }
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{address, own_path};
+
+    #[test]
+    fn one_comes_back_to_this_server_alone() {
+        for elsewhere in ["//evil.example", "/\\evil.example", "https://evil.example/", "", "/a b", "/\n"] {
+            assert_eq!(own_path(elsewhere), None, "{elsewhere:?}");
+        }
+        assert_eq!(address(&"/hive/1?a=b&c".parse().unwrap()), "/sign-in?to=/hive/1%3Fa%3Db%26c");
+        assert_eq!(address(&"//evil.example/".parse().unwrap()), "/sign-in");
+    }
+}
