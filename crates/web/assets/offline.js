@@ -27,6 +27,14 @@ async function fresh(request) {
   }
 }
 
+// What signing out took away is fetched anew.
+async function refill() {
+  const kept = await caches.open(KEEP);
+  for (const path of SHELL) {
+    if (!(await kept.match(path))) await fresh(path).catch(() => {});
+  }
+}
+
 async function answer(request) {
   try {
     return await fresh(request);
@@ -47,5 +55,7 @@ self.addEventListener("fetch", (event) => {
   if (request.method === "POST" && LEAVING.includes(url.pathname)) event.waitUntil(caches.delete(KEEP));
   if (request.method !== "GET" || url.origin !== self.location.origin) return;
   if (NEVER_KEPT.some((path) => url.pathname.startsWith(path))) return;
-  event.respondWith(answer(request));
+  const answered = answer(request);
+  event.respondWith(answered);
+  if (request.mode === "navigate") event.waitUntil(answered.then((page) => page.ok && !page.redirected && refill()));
 });

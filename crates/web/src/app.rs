@@ -55,7 +55,7 @@ struct Inner {
     /// The winter ahead, with the revision it is of.
     plan: tokio::sync::Mutex<Option<(u64, Arc<PlanAnswer>)>>,
     /// Long computations asked for by pages run one after another, so that many askers cannot stop the machine.
-    turn: Semaphore,
+    turn: Arc<Semaphore>,
     /// Rises with everything that changes an estimate.
     revision: AtomicU64,
     changed: Notify,
@@ -84,7 +84,7 @@ impl App {
             trouble: Mutex::new(None),
             tried: Mutex::new(None),
             plan: tokio::sync::Mutex::new(None),
-            turn: Semaphore::new(1),
+            turn: Arc::new(Semaphore::new(1)),
             revision: AtomicU64::new(1),
             changed: Notify::new(),
         }))
@@ -174,10 +174,14 @@ impl App {
         &self,
         question: impl FnOnce(&dyn Reckon, Ask) -> Result<T, String> + Send + 'static,
     ) -> Result<Result<T, String>, Fault> {
-        let _turn = self.0.turn.acquire().await.map_err(|_| Fault::Cut)?;
+        let turn = Arc::clone(&self.0.turn).acquire_owned().await.map_err(|_| Fault::Cut)?;
         let ask = self.ask().await?;
         let app = self.clone();
-        let work = tokio::task::spawn_blocking(move || question(&*app.0.reckon, ask));
+        let work = tokio::task::spawn_blocking(move || {
+            // Held until the work is done, though the asker may have left.
+            let _turn = turn;
+            question(&*app.0.reckon, ask)
+        });
         work.await.map_err(|_| Fault::Cut)
     }
 

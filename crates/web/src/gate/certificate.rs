@@ -15,8 +15,8 @@ use crate::page::bare;
 pub struct Certificate {
     /// The authority's certificate.
     pub pem: String,
-    /// Its SHA-256, as the terminal shows it.
-    pub fingerprint: String,
+    /// Its SHA-256, in the lines that the terminal shows.
+    pub fingerprint: Vec<String>,
     /// The name a device lists it under.
     pub name: String,
     /// Where the pages are, encrypted.
@@ -100,7 +100,7 @@ fn body(certificate: &Certificate) -> Markup {
             }
             li {
                 p { "Compare its SHA-256 fingerprint with the one in the terminal. If they differ, remove it: somebody stands between." }
-                p { code class="print" { (certificate.fingerprint) } }
+                p { code class="print" { @for line in &certificate.fingerprint { (line) br; } } }
             }
             li {
                 p { "Open the pages:" }

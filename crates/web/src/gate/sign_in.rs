@@ -79,7 +79,9 @@ pub(crate) async fn enter(
     // As typed: what stands between the words counts.
     let phrase = asked.0.iter().find(|(name, _)| name == "phrase").map_or("", |(_, value)| value.as_str());
     let to = asked.get("to").and_then(own_path);
-    match tried(&app, from, phrase.to_owned()).await? {
+    // On a task of its own: a try goes on and counts when the asker hangs up.
+    let trying = tokio::spawn(tried(app.clone(), from, phrase.to_owned()));
+    match trying.await.map_err(|_| Fault::Cut)?? {
         Tried::Right => {
             if let Some(old) = cookie::keeper(&headers) {
                 session::end(app.store(), old).await?;
@@ -113,7 +115,7 @@ enum Tried {
     TooSoon(Duration),
 }
 
-async fn tried(app: &App, from: IpAddr, phrase: String) -> Result<Tried, Fault> {
+async fn tried(app: App, from: IpAddr, phrase: String) -> Result<Tried, Fault> {
     let gate = app.gate();
     let Ok(_waiting) = gate.waiting.try_acquire() else { return Ok(Tried::TooSoon(Duration::from_secs(1))) };
     let _turn = gate.turn.acquire().await.map_err(|_| Fault::Cut)?;

@@ -232,6 +232,18 @@ fn a_hundred_tries_at_once_are_not_all_tried() {
 }
 
 #[test]
+fn a_try_counts_though_its_asker_hangs_up() {
+    run_bare(async {
+        let locked = Locked::open().await;
+        for _ in 0..6 {
+            let asked = locked.try_phrase("wrong and gone");
+            let _ = tokio::time::timeout(std::time::Duration::from_millis(1), asked).await;
+        }
+        assert_eq!(locked.try_phrase(PHRASE).await.status, StatusCode::TOO_MANY_REQUESTS);
+    });
+}
+
+#[test]
 fn another_host_name_or_origin_is_refused_even_when_signed_in() {
     run_bare(async {
         let locked = Locked::open().await;

@@ -46,7 +46,7 @@ pub(super) struct Authority {
     key: KeyPair,
     pem: String,
     certificate: CertificateDer<'static>,
-    fingerprint: String,
+    fingerprint: Vec<String>,
     name: String,
     /// Host names it may vouch for.
     may: Vec<String>,
@@ -73,16 +73,18 @@ impl Authority {
         let pem = fs::read_to_string(folder.join(CERTIFICATE))?;
         let certificate = CertificateDer::from_pem_slice(pem.as_bytes())?;
         let may = fs::read_to_string(folder.join(NAMES))?.lines().map(str::to_owned).collect();
-        let print: Vec<String> =
-            digest(&SHA256, &certificate).as_ref().iter().map(|byte| format!("{byte:02X}")).collect();
-        Ok(Self { name: name_of(&key), key, pem, certificate, fingerprint: print.join(":"), may })
+        let hash = digest(&SHA256, &certificate);
+        let hex = |bytes: &[u8]| bytes.iter().map(|byte| format!("{byte:02X}")).collect::<Vec<_>>().join(":");
+        let fingerprint = hash.as_ref().chunks(8).map(hex).collect();
+        Ok(Self { name: name_of(&key), key, pem, certificate, fingerprint, may })
     }
 
     pub(super) fn pem(&self) -> &str {
         &self.pem
     }
 
-    pub(super) fn fingerprint(&self) -> &str {
+    /// SHA-256 of its certificate, eight bytes a line.
+    pub(super) fn fingerprint(&self) -> &[String] {
         &self.fingerprint
     }
 
@@ -237,7 +239,7 @@ mod tests {
         let (first, second) =
             (Authority::open(&folder, Some("shed")).unwrap(), Authority::open(&folder, None).unwrap());
         assert_eq!((first.fingerprint(), first.name()), (second.fingerprint(), second.name()));
-        assert_eq!(first.fingerprint().len(), 32 * 3 - 1);
+        assert_eq!(first.fingerprint().concat().len(), 4 * (8 * 3 - 1));
         #[cfg(unix)]
         {
             use std::os::unix::fs::PermissionsExt;

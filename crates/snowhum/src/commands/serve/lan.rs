@@ -64,7 +64,7 @@ impl Lan {
         self.tell(&addresses, &hand_out, arguments);
         let certificate = Certificate {
             pem: self.authority.pem().to_owned(),
-            fingerprint: self.authority.fingerprint().to_owned(),
+            fingerprint: self.authority.fingerprint().to_vec(),
             name: self.authority.name().to_owned(),
             addresses,
         };
@@ -78,15 +78,14 @@ impl Lan {
         let list = |of: &[String]| of.iter().map(|address| format!("  {address}")).collect::<Vec<_>>().join("\n");
         progress::note(&format!("The pages, for who knows the pass phrase (Ctrl-C ends it):\n{}", list(pages)));
         progress::note(&format!("On a new phone open this first, to trust them:\n{}", list(hand_out)));
-        progress::note(&format!("SHA-256 fingerprint of \"{}\":", self.authority.name()));
-        let fingerprint = self.authority.fingerprint();
-        let (first, second) = fingerprint.split_at_checked(48).unwrap_or((fingerprint, ""));
-        progress::note(&format!("  {first}\n  {second}"));
+        let (name, print) = (self.authority.name(), self.authority.fingerprint().join("\n  "));
+        progress::note(&format!("Compare there the SHA-256 fingerprint of \"{name}\":\n  {print}"));
         for name in &self.own.left_out {
             progress::note(&format!("{name} is not served: it is an address of the open internet."));
         }
         let is_shown = !arguments.no_qr && std::io::stdout().is_terminal();
         if let Some(code) = hand_out.first().filter(|_| is_shown).and_then(|address| qr::drawn(address)) {
+            progress::note("The first of them for a phone's camera:");
             progress::show(&code);
         }
     }
