@@ -22,7 +22,8 @@ struct Route {
     answers: &'static [(u16, &'static str)],
 }
 
-const READ: [(u16, &str); 2] = [(200, "as described"), (503, "the first estimate is still being computed")];
+const READ: [(u16, &str); 3] = [(200, "as described"), SIGN_IN, (503, "the first estimate is still being computed")];
+const SIGN_IN: (u16, &str) = (401, "nobody is signed in, where the whole network is served");
 
 fn table() -> [Route; 5] {
     let read = |path, says, handler| Route { method: Method::GET, path, says, handler, body: None, answers: &READ };
@@ -40,6 +41,7 @@ fn table() -> [Route; 5] {
             answers: &[
                 (200, "it was stored already, just so"),
                 (201, "it is stored"),
+                SIGN_IN,
                 (409, "the id holds another note: both are kept as versions, the newer one stands"),
                 (422, "it cannot be read; the answer says what would be right"),
             ],

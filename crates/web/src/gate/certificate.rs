@@ -99,7 +99,7 @@ fn body(certificate: &Certificate) -> Markup {
                 p { "Install it, by the steps for your device below. It is listed as " strong { (certificate.name) } "." }
             }
             li {
-                p { "Compare its SHA-256 fingerprint with the one in the terminal. If they differ, remove it: somebody stands between." }
+                p { "Open it in the device's own list and compare the SHA-256 fingerprint shown there with the terminal's. If they differ, remove it: somebody stands between. It should read:" }
                 p { code class="print" { @for line in &certificate.fingerprint { (line) br; } } }
             }
             li {
