@@ -57,7 +57,22 @@ impl Server {
         let folder = folder(name);
         let phrase = folder.join("phrase");
         std::fs::write(&phrase, format!("{PHRASE}\n")).unwrap();
-        let mut child = command(&folder).arg("--pass-phrase-file").arg(phrase).spawn().unwrap();
+        let mut begun = command(&folder);
+        begun.arg("--pass-phrase-file").arg(phrase);
+        Self::begun(begun, folder)
+    }
+
+    /// Ends it and begins another on the same records.
+    fn restart(&mut self, arguments: &[&str], phrase: Option<&str>) {
+        self.end();
+        let mut again = command(&self.folder);
+        again.args(arguments).envs(phrase.map(|phrase| ("SNOWHUM_PASS_PHRASE", phrase)));
+        let folder = std::mem::take(&mut self.folder);
+        *self = Self::begun(again, folder);
+    }
+
+    fn begun(mut command: Command, folder: PathBuf) -> Self {
+        let mut child = command.spawn().unwrap();
         let mut said = Vec::new();
         let mut stderr = BufReader::new(child.stderr.take().unwrap());
         for line in stderr.by_ref().lines() {
@@ -74,6 +89,11 @@ impl Server {
         let print: Vec<&str> = said.iter().filter(|line| is_print(line)).map(|line| line.trim()).collect();
         let fingerprint = print.join(":");
         Self { pages: port("https://"), plain: port("http://"), fingerprint, child, _stderr: stderr, folder }
+    }
+
+    fn end(&mut self) {
+        self.child.kill().unwrap();
+        self.child.wait().unwrap();
     }
 
     fn plain(&self, path: &str) -> Answer {
@@ -107,9 +127,10 @@ impl Server {
 
 impl Drop for Server {
     fn drop(&mut self) {
-        self.child.kill().unwrap();
-        self.child.wait().unwrap();
-        std::fs::remove_dir_all(&self.folder).unwrap();
+        self.end();
+        if !self.folder.as_os_str().is_empty() {
+            std::fs::remove_dir_all(&self.folder).unwrap();
+        }
     }
 }
 
@@ -155,6 +176,21 @@ fn a_phone_trusts_signs_in_and_sees_the_yard() {
     let yard = server.get(&phone, "/", &cookie);
     assert_eq!(yard.status, 200);
     assert!(yard.body.contains("Alder"));
+}
+
+#[test]
+fn trust_and_sessions_outlast_a_restart_and_a_new_pass_phrase_ends_them() {
+    let mut server = Server::start("again");
+    let (phone, print) = (server.trusting(), server.fingerprint.clone());
+    let cookie = server.post(&phone, "/sign-in", &[("phrase", PHRASE)]).cookie.unwrap();
+    server.restart(&[], None);
+    assert_eq!(server.fingerprint, print);
+    assert_eq!(server.get(&phone, "/round", &cookie).status, 200, "the same trust and the same session");
+    server.restart(&["--new-pass-phrase"], Some("another winter, another word"));
+    assert_eq!(server.fingerprint, print);
+    assert_eq!(server.get(&phone, "/round", &cookie).status, 303);
+    assert_eq!(server.post(&phone, "/sign-in", &[("phrase", PHRASE)]).status, 401);
+    assert_eq!(server.post(&phone, "/sign-in", &[("phrase", "another winter, another word")]).status, 303);
 }
 
 #[test]
