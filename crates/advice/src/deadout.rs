@@ -1,13 +1,19 @@
 //! A dead hive examined: foulbrood first, then the likeliest causes, where to look next, what can be used again.
 
 mod answer;
+mod context;
 mod factor;
+mod kept;
 mod look;
 pub mod net;
 mod reuse;
+mod say;
 mod tables;
 
-pub use answer::{CauseChance, DeadoutAnswer, LookNext, Reuse, Stop, ToldSign};
+pub use answer::{After, CauseChance, DeadoutAnswer, FromRecords, LookNext, Reuse, Stop, ToldSign};
+pub(crate) use context::is_life;
+pub use context::{from_records, last_life};
+pub use kept::{cause_words, is_stopped, kept_signs, to_keep};
 
 use serde::{Deserialize, Serialize};
 use snowhum_draws::Key;
@@ -22,8 +28,6 @@ pub const DEADOUT_SCHEMA: &str = "snowhum.deadout/1";
 
 /// Redrawn tables behind each range.
 const DRAWS: u32 = 1_000;
-/// A chance from which a cause counts beside another.
-const WORTH_SAYING: f64 = 0.15;
 
 /// A sign and what was seen of it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -91,46 +95,64 @@ pub fn questions() -> Result<Vec<Question>, SumFault> {
     Ok(stops.chain(others).collect())
 }
 
-/// Examines a dead hive by its signs; a sign named twice counts as told last.
+/// Examines a dead hive by its signs; a sign named twice counts as told last. A sign that is not told is taken from
+/// the records, if these answer it.
 ///
 /// # Errors
 /// When a sign is not known, or the signs contradict each other so far that no cause is left.
-pub fn deadout(signs: &[SeenSign], seed: u64) -> Result<DeadoutAnswer, SumFault> {
+pub fn deadout(signs: &[SeenSign], records: &[FromRecords], seed: u64) -> Result<DeadoutAnswer, SumFault> {
     let tables = Tables::shipped()?;
-    let told = understood(signs, &tables)?;
+    let mut told = understood(signs, &tables)?;
     let seen_of = |name: &str| told.iter().find(|sign| sign.sign == name).map_or(Seen::Unseen, |sign| sign.seen);
     let alarms: Vec<String> =
         tables.stop.sign.iter().filter(|sign| seen_of(&sign.name).is_yes()).map(|sign| sign.name.clone()).collect();
     if !alarms.is_empty() {
         return Ok(stopped(alarms, told, &tables));
     }
+    let unseen_brood = tables.stop.sign.iter().any(|sign| seen_of(&sign.name) == Seen::Unseen);
+    let taken = taken(&mut told, records, &tables);
     let net = tables.net()?;
     let evidence = evidence(&told, &net, &tables);
     let causes = causes(&net, &evidence, &tables, seed)?;
-    let unseen_brood = tables.stop.sign.iter().any(|sign| seen_of(&sign.name) == Seen::Unseen);
     Ok(DeadoutAnswer {
         schema: DEADOUT_SCHEMA.to_owned(),
         stop: None,
         brood_first: unseen_brood.then(|| tables.stop.first.clone()),
         look_next: look::next(&net, &evidence, &causes, &told, &tables),
         reuse: reuse::of(&causes, &told, unseen_brood, &tables),
-        say: say(&causes, &told, unseen_brood, &tables),
+        say: say::of(&causes, &told, unseen_brood, &tables),
+        after: tables.after,
         causes,
         signs: told,
+        from_records: taken,
         sources: sources(),
     })
 }
 
+/// Adds what the records answer to what was told; gives what was added. What the keeper has looked at stands.
+fn taken(told: &mut Vec<ToldSign>, records: &[FromRecords], tables: &Tables) -> Vec<FromRecords> {
+    let mut taken = Vec::new();
+    for record in records {
+        let is_told = told.iter().any(|sign| sign.sign == record.sign && sign.seen != Seen::Unseen);
+        if is_told || !tables.sign.iter().any(|sign| sign.name == record.sign) {
+            continue;
+        }
+        told.retain(|sign| sign.sign != record.sign);
+        told.push(ToldSign { sign: record.sign.clone(), seen: record.seen });
+        taken.push(record.clone());
+    }
+    taken
+}
+
 fn understood(signs: &[SeenSign], tables: &Tables) -> Result<Vec<ToldSign>, SumFault> {
-    let names = || tables.stop.sign.iter().map(|sign| &sign.name).chain(tables.sign.iter().map(|sign| &sign.name));
     let mut told: Vec<ToldSign> = Vec::new();
     for sign in signs {
-        let Some(name) = names().find(|name| same_name(name, &sign.name)) else {
-            let known: Vec<&str> = names().map(String::as_str).collect();
+        let Some(name) = tables.names().find(|name| same_name(name, &sign.name)) else {
+            let known: Vec<&str> = tables.names().collect();
             return Err(SumFault::Unknown { what: "the sign", name: sign.name.clone(), known: known.join(", ") });
         };
         told.retain(|other| other.sign != *name);
-        told.push(ToldSign { sign: name.clone(), seen: sign.seen });
+        told.push(ToldSign { sign: name.to_owned(), seen: sign.seen });
     }
     Ok(told)
 }
@@ -180,34 +202,13 @@ fn stopped(signs: Vec<String>, told: Vec<ToldSign>, tables: &Tables) -> DeadoutA
         causes: Vec::new(),
         look_next: None,
         say: Vec::new(),
+        from_records: Vec::new(),
+        after: Vec::new(),
         signs: told,
         sources: vec![
             "signs of foulbrood: sure when seen, often missed (Milbrath); spores live for decades".to_owned(),
         ],
     }
-}
-
-fn say(causes: &[CauseChance], told: &[ToldSign], unseen_brood: bool, tables: &Tables) -> Vec<String> {
-    let chance = |name: &str| causes.iter().find(|cause| cause.cause == name).map_or(0.0, |cause| cause.p);
-    let mut say = Vec::new();
-    let is_yes = |name: &str| told.iter().any(|sign| sign.sign == name && sign.seen.is_yes());
-    if told.iter().all(|sign| sign.seen == Seen::Unseen) {
-        say.push(
-            "No sign is told yet: this is only what dead hives of small keepers in the north usually are.".to_owned(),
-        );
-    }
-    if is_yes("no-food") && is_yes("food-near") {
-        say.push("No food anywhere and food near the cluster cannot both be: look again.".to_owned());
-    }
-    if !unseen_brood {
-        say.push(tables.stop.clean.clone());
-    }
-    if chance("mites") >= WORTH_SAYING && chance("small") + chance("isolation") >= WORTH_SAYING {
-        let words = "Mites in autumn leave a small cluster, which then dies of cold or beside its food: both can be true, and what began it is what to mend.";
-        say.push(words.to_owned());
-    }
-    say.push("Close the hive today, so that it is not robbed.".to_owned());
-    say
 }
 
 fn sources() -> Vec<String> {

@@ -7,6 +7,7 @@ pub mod dead_bees;
 pub mod deadout;
 pub mod finish;
 mod hive;
+pub mod lessons;
 pub mod now;
 mod plan;
 pub mod rules;

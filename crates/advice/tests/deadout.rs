@@ -214,7 +214,7 @@ fn a_network_that_does_not_fit_is_refused() {
 fn examined(signs: &[(&str, Seen)]) -> DeadoutAnswer {
     let signs: Vec<SeenSign> =
         signs.iter().map(|(name, seen)| SeenSign { name: (*name).to_owned(), seen: *seen }).collect();
-    deadout(&signs, 1).unwrap()
+    deadout(&signs, &[], 1).unwrap()
 }
 
 fn likeliest(signs: &[(&str, Seen)]) -> String {
@@ -398,7 +398,7 @@ fn the_stricter_of_two_likely_causes_rules_what_is_used_again() {
 #[test]
 fn the_answer_is_the_same_for_a_seed_and_hardly_moves_with_it() {
     let signs = [SeenSign { name: "no-food".to_owned(), seen: Seen::Yes }];
-    let of = |seed| deadout(&signs, seed).unwrap();
+    let of = |seed| deadout(&signs, &[], seed).unwrap();
     assert_eq!(of(1), of(1));
     near(of(1).causes[0].low, of(2).causes[0].low, 0.05);
     assert_eq!(of(1).causes[0].p, of(2).causes[0].p);
@@ -406,7 +406,7 @@ fn the_answer_is_the_same_for_a_seed_and_hardly_moves_with_it() {
 
 #[test]
 fn signs_are_known_by_name_and_words() {
-    let unknown = deadout(&[SeenSign { name: "ghosts".to_owned(), seen: Seen::Yes }], 1);
+    let unknown = deadout(&[SeenSign { name: "ghosts".to_owned(), seen: Seen::Yes }], &[], 1);
     assert!(matches!(unknown, Err(SumFault::Unknown { known, .. }) if known.contains("small-cluster")));
     let all = questions().unwrap();
     assert!(all[..4].iter().all(|question| question.stops) && all[4..].iter().all(|question| !question.stops));

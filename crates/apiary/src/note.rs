@@ -1,11 +1,13 @@
 //! What a keeper writes down at a visit: signs seen from outside, and things done.
 
 mod act;
+mod examined;
 mod grammar;
 mod sign;
 mod weighing;
 
 pub use act::{Act, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR};
+pub use examined::{Examined, Found, FoundSign, Likeliest, SpringCount};
 pub use grammar::{sign_examples, split_entries};
 pub use sign::{
     DeadCount, DeadPlace, DroppingsPlace, Entrance, Flight, Listening, ProbePlace, Seen, Sign, UpperHoleSign,

@@ -149,14 +149,15 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum weigh --left 19 --right 16 --inset 2 --hive "Langstroth 10"
     Weigh(WeighArguments),
-    /// A winter's losses: one yard counted, or the members of a club pooled.
+    /// A winter's losses and lessons from the records; or one yard's counts, or the members of a club pooled.
     ///
-    /// Example: snowhum losses --before 8 --dead 1 --queen-failed 1
+    /// Examples: snowhum losses --season 2025
+    ///           snowhum losses --before 8 --dead 1 --queen-failed 1
     Losses(LossesArguments),
     /// Examine a dead colony: foulbrood first, then the likeliest causes and what can be used again.
     ///
-    /// Asks at a terminal, or takes signs.
-    /// Example: snowhum deadout --sign small-cluster=yes --sign food-near=yes --sign spotty-brood=fairly-sure
+    /// Asks at a terminal, or takes signs; with a colony's name its records answer too, and --keep puts it in them.
+    /// Example: snowhum deadout Larch --keep --sign small-cluster=yes --sign food-near=yes --sign spotty-brood=fairly-sure
     Deadout(DeadoutArguments),
     /// Serve the pages of a yard: look, note, plan in a browser, here or with --lan on a phone in the yard.
     ///

@@ -5,6 +5,7 @@ pub(crate) mod dead_bees;
 pub(crate) mod deadout;
 pub(crate) mod feed;
 pub(crate) mod hive;
+pub(crate) mod lessons;
 pub(crate) mod losses;
 pub(crate) mod mites;
 pub(crate) mod now;

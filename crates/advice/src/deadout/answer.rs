@@ -19,8 +19,14 @@ pub struct DeadoutAnswer {
     pub reuse: Reuse,
     /// What to make of it.
     pub say: Vec<String>,
-    /// What was told, as it was understood.
+    /// What was told, as it was understood, with what the records answered.
     pub signs: Vec<ToldSign>,
+    /// Of the signs, those that the records answered.
+    #[serde(default)]
+    pub from_records: Vec<FromRecords>,
+    /// What else to do at the hive; nothing under a stop.
+    #[serde(default)]
+    pub after: Vec<After>,
     /// Where it comes from.
     pub sources: Vec<String>,
 }
@@ -84,4 +90,29 @@ pub struct ToldSign {
     pub sign: String,
     /// What was seen.
     pub seen: super::Seen,
+}
+
+/// A sign that the records answer.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct FromRecords {
+    /// The sign.
+    pub sign: String,
+    /// The answer.
+    pub seen: super::Seen,
+    /// What it stands on.
+    pub because: String,
+}
+
+/// Something to do beside the examination.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct After {
+    /// What it is about.
+    pub what: String,
+    /// What to do.
+    pub words: String,
+    /// Who says so.
+    pub source: String,
+    /// How well that stands.
+    pub status: snowhum_winter::Status,
 }

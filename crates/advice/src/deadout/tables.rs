@@ -24,6 +24,17 @@ pub(super) struct Tables {
     pub(super) cause: Vec<Cause>,
     between: Vec<Between>,
     pub(super) sign: Vec<Sign>,
+    pub(super) after: Vec<super::After>,
+    pub(super) context: ContextLines,
+}
+
+/// Lines by which the records answer for a keeper who has not looked.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct ContextLines {
+    pub(super) over_line: Parameter,
+    pub(super) weak: Parameter,
+    pub(super) old_queen: Parameter,
 }
 
 /// Signs of foulbrood, before all others.
@@ -92,11 +103,19 @@ pub(super) struct Sign {
     _status: Status,
     /// The cause whose rule for comb and stores it brings with it.
     pub(super) reuse_as: Option<String>,
+    /// What is often wrongly read from it.
+    pub(super) on_yes: Option<String>,
 }
 
 impl Tables {
     pub(super) fn shipped() -> Result<Self, SumFault> {
         shipped(TABLE, SHIPPED)
+    }
+
+    /// Names of all signs, those of foulbrood first.
+    pub(super) fn names(&self) -> impl Iterator<Item = &str> {
+        let stops = self.stop.sign.iter().map(|sign| sign.name.as_str());
+        stops.chain(self.sign.iter().map(|sign| sign.name.as_str()))
     }
 
     /// The network: cause, what lies between, signs that are no or yes.

@@ -1,12 +1,13 @@
 //! One colony's present and what to do for it.
 
-use snowhum_apiary::{Act, Sign};
+use jiff::civil::Date;
+use snowhum_apiary::{Act, Examined, Sign, SpringCount};
 use snowhum_units::Range;
 use snowhum_watch::{Estimate, Standing, Visit, Watching};
 use snowhum_winter::{Daily, Ends};
 
 use super::evidence::{self, date};
-use super::word::{Grounds, word};
+use super::word::{Closed, Grounds, word};
 use super::{ColonyNow, Expectation, StoresNow, Thresholds, day_before, look_first};
 use crate::actions::{self, Situation};
 use crate::answer::ActionAnswer;
@@ -44,7 +45,8 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
     let Watched { estimate, watching, visits, expect_next, thresholds } = *watched;
     let standing = estimate.standing();
     let (seen_dead, united_into) = (seen_dead(visits), united_into(base, visits));
-    let gone = seen_dead || united_into.is_some();
+    let closed = closed(visits, seen_dead);
+    let gone = seen_dead || united_into.is_some() || closed.is_some();
     let weighed = if gone { Vec::new() } else { actions::best(&Situation { base, colony: at }) };
     let look_first = look_first::of(base, at, standing.alive, weighed.first());
     let actions: Vec<ActionAnswer> = weighed.into_iter().map(|weighed| weighed.answer).collect();
@@ -56,6 +58,7 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         alive_fed_queenright: standing.alive * spring.fed.0,
         seen_dead,
         united_into: united_into.as_deref(),
+        closed: closed.as_ref(),
         actions: &actions,
         hungry: spring.hungry >= thresholds.hungry_sound.value,
         thresholds,
@@ -97,12 +100,40 @@ fn standing_of(base: &Base<'_>, at: usize, standing: &Standing) -> ColonyNow {
 
 /// Whether the keeper has noted it dead, and nothing living since.
 fn seen_dead(visits: &[Visit]) -> bool {
-    let verdict = visits.iter().rev().flat_map(|visit| visit.signs.iter().rev()).find_map(|sign| match sign {
+    let of_sign = |sign: &Sign| match sign {
         Sign::SeenDead => Some(true),
         Sign::ClusterSeen { .. } => Some(false),
         _ => None,
+    };
+    let verdict = visits.iter().rev().find_map(|visit| {
+        let examined = || visit.acts.iter().any(|act| matches!(act, Act::Examined(_))).then_some(true);
+        visit.signs.iter().rev().find_map(of_sign).or_else(examined)
     });
     verdict.unwrap_or(false)
+}
+
+/// Why a colony is watched no more, if the keeper has closed its book.
+fn closed(visits: &[Visit], seen_dead: bool) -> Option<Closed> {
+    let last = visits.iter().rev().flat_map(|visit| visit.acts.iter().rev()).find_map(|act| match act {
+        Act::Examined(examined) => Some(Closed::examined(examined)),
+        Act::Counted(SpringCount::Sold) => Some(Some(Closed::Sold)),
+        Act::Counted(SpringCount::Disaster) => Some(Some(Closed::Disaster)),
+        Act::Counted(_) => Some(None),
+        _ => None,
+    });
+    last.flatten().filter(|closed| seen_dead || !closed.needs_dead())
+}
+
+impl Closed {
+    fn examined(examined: &Examined) -> Option<Self> {
+        let kept = crate::lessons::KeptExamination::of(Date::ZERO, examined);
+        Some(if kept.stopped { Self::Foulbrood } else { Self::Examined(kept.words) })
+    }
+
+    /// Living bees seen since open the book again.
+    fn needs_dead(&self) -> bool {
+        matches!(self, Self::Foulbrood | Self::Examined(_))
+    }
 }
 
 /// The name of the colony it was put to, if it was.

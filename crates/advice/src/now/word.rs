@@ -40,15 +40,45 @@ pub(super) struct Grounds<'a> {
     pub(super) alive_fed_queenright: f64,
     pub(super) seen_dead: bool,
     pub(super) united_into: Option<&'a str>,
+    pub(super) closed: Option<&'a Closed>,
     pub(super) actions: &'a [ActionAnswer],
     pub(super) hungry: bool,
     pub(super) thresholds: &'a Thresholds,
+}
+
+/// Why a colony is watched no more.
+pub(super) enum Closed {
+    /// Dead, and signs of foulbrood in it.
+    Foulbrood,
+    /// Dead and examined, with what was likeliest.
+    Examined(String),
+    /// Sold or given away.
+    Sold,
+    /// Taken by a disaster.
+    Disaster,
+}
+
+impl Closed {
+    fn word(&self) -> (Word, String) {
+        match self {
+            Self::Foulbrood => {
+                let words = "dead, with signs of foulbrood: shut, nothing moved, the bee inspector or authority told";
+                (Word::Act, words.to_owned())
+            }
+            Self::Examined(words) => (Word::Sound, format!("dead and examined: {words}")),
+            Self::Sold => (Word::Sound, "sold: watched no more".to_owned()),
+            Self::Disaster => (Word::Sound, "taken by a disaster: watched no more".to_owned()),
+        }
+    }
 }
 
 /// The word and what it is about.
 pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
     if let Some(other) = grounds.united_into {
         return (Word::Sound, format!("put to {other}: this hive is empty"));
+    }
+    if let Some(closed) = grounds.closed {
+        return closed.word();
     }
     if grounds.seen_dead {
         return (Word::Act, "seen dead: close it against robbers and mice, look for the cause".to_owned());

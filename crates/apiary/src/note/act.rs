@@ -1,8 +1,11 @@
 //! Things a keeper does, as far as they change the winter.
 
+use super::examined::{Examined, SpringCount};
 use crate::{ColonyId, SetupChange, TreatmentClass};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use snowhum_units::Kilogram;
+use std::fmt;
+use std::str::FromStr;
 
 /// One thing done.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -36,6 +39,10 @@ pub enum Act {
     Moved,
     /// The upper hole was brushed free of rime, so that only new rime counts from now on.
     Brushed,
+    /// The dead hive was examined.
+    Examined(#[serde(serialize_with = "as_text", deserialize_with = "from_text")] Examined),
+    /// Counted in spring.
+    Counted(SpringCount),
 }
 
 /// Food by kind.
@@ -103,11 +110,11 @@ impl Feed {
     }
 }
 
-fn as_text<S: Serializer>(change: &SetupChange, to: S) -> Result<S::Ok, S::Error> {
-    to.collect_str(change)
+fn as_text<T: fmt::Display, S: Serializer>(what: &T, to: S) -> Result<S::Ok, S::Error> {
+    to.collect_str(what)
 }
 
-fn from_text<'de, D: Deserializer<'de>>(from: D) -> Result<SetupChange, D::Error> {
+fn from_text<'de, T: FromStr<Err: fmt::Display>, D: Deserializer<'de>>(from: D) -> Result<T, D::Error> {
     let text = String::deserialize(from)?;
     text.parse().map_err(serde::de::Error::custom)
 }

@@ -2,6 +2,7 @@
 
 use super::Entry;
 use super::act::{Act, Feed};
+use super::examined::SpringCount;
 use super::sign::{
     DeadCount, DeadPlace, DroppingsPlace, Entrance, Flight, Listening, ProbePlace, Seen, Sign, UpperHoleSign,
 };
@@ -13,7 +14,7 @@ use crate::{ColonyId, TreatmentClass};
 use snowhum_units::{Fraction, Kelvin, Kilogram};
 
 /// What can be noted, each with an example.
-const EXAMPLES: [(&str, &str); 35] = [
+const EXAMPLES: [(&str, &str); 37] = [
     ("dead", "dead=22 on snow"),
     ("entrance", "entrance=clear"),
     ("hole", "hole=new rime"),
@@ -49,6 +50,8 @@ const EXAMPLES: [(&str, &str); 35] = [
     ("treated", "treated=oxalic"),
     ("united", "united=Birch"),
     ("did", "did=brushed"),
+    ("examined", "examined=small-cluster yes, no-food no, likeliest mites 71"),
+    ("counted", "counted=weak"),
 ];
 
 const SEEN: [(&str, Seen); 4] = [("yes", Seen::Yes), ("no", Seen::No), ("seen", Seen::Yes), ("none", Seen::No)];
@@ -127,9 +130,10 @@ impl Entry {
     /// # Errors
     /// When the text is no note, with what would be right.
     pub fn read(text: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Result<Self, Wrong> {
-        const LONGEST: usize = 500;
-        if text.chars().count() > LONGEST {
-            return Err(Wrong::new("the note is far too long", format!("write at most {LONGEST} letters")));
+        // An examination names every sign that was looked for.
+        let longest = if text.trim_start().starts_with("examined") { 2_000 } else { 500 };
+        if text.chars().count() > longest {
+            return Err(Wrong::new("the note is far too long", format!("write at most {longest} letters")));
         }
         let Some((what, how)) = text.split_once('=') else {
             return Err(Wrong::new(format!("\"{text}\" has no \"=\""), known()));
@@ -137,7 +141,7 @@ impl Entry {
         let (what, how) = (what.trim().to_lowercase(), how.trim());
         match what.as_str() {
             "words" => Ok(Self::Words(how.to_owned())),
-            "fed" | "frames" | "changed" | "treated" | "united" | "did" => act(&what, how, colony).map(Self::Act),
+            "fed" | "frames" | "changed" | "treated" | "united" | "did" | "examined" | "counted" => act(&what, how, colony).map(Self::Act),
             _ => sign(&what, how).map(Self::Sign),
         }
     }
@@ -349,6 +353,8 @@ fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Resu
         "changed" => Ok(Act::Changed(how.parse()?)),
         "treated" => Ok(Act::Treated(word(how, &TreatmentClass::WORDS)?)),
         "united" => Ok(Act::UnitedInto(find(how.strip_prefix("into ").unwrap_or(how))?)),
+        "examined" => Ok(Act::Examined(how.parse()?)),
+        "counted" => Ok(Act::Counted(word(how, &SpringCount::WORDS)?)),
         _ => word(how, &DONE),
     }
 }
@@ -360,6 +366,8 @@ fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> String {
         Act::Changed(change) => format!("changed={change}"),
         Act::Treated(class) => format!("treated={}", name_of(class, &TreatmentClass::WORDS)),
         Act::UnitedInto(other) => format!("united=into {}", name(*other)),
+        Act::Examined(examined) => format!("examined={examined}"),
+        Act::Counted(count) => format!("counted={}", name_of(count, &SpringCount::WORDS)),
         done => format!("did={}", name_of(done, &DONE)),
     }
 }

@@ -3,15 +3,33 @@
 use std::io::{self, BufRead, IsTerminal, Write};
 
 use clap::Args;
-use snowhum_advice::deadout::{Question, Seen, SeenSign, deadout, questions};
+use jiff::Timestamp;
+use snowhum_advice::deadout::{
+    DeadoutAnswer, FromRecords, Question, Seen, SeenSign, deadout, from_records, questions, to_keep,
+};
+use snowhum_apiary::{Act, Apiary, Conditions, Entry, Note, NoteId, Sign};
+use snowhum_store::Store;
+use std::path::{Path, PathBuf};
+use uuid::Uuid;
 
 use crate::args::Common;
-use crate::commands::sum;
-use crate::{exit, text};
+use crate::commands::{note, sum};
+use crate::{exit, keep, progress, sources, text, weather_source};
 
 /// What was seen.
 #[derive(Debug, Args)]
 pub(crate) struct DeadoutArguments {
+    /// The dead colony: what its records answer is taken from them, where you have not looked.
+    colony: Option<String>,
+    /// Keep the examination in the records, as a note of that colony.
+    #[arg(long, requires = "colony", conflicts_with = "apiary")]
+    keep: bool,
+    /// When it was examined: "2026-02-14 12:00" on the yard's clock; now if not given.
+    #[arg(long, value_name = "TIME", requires = "colony")]
+    at: Option<String>,
+    /// A yard file; else the yard of the records, else the invented demo yard.
+    #[arg(long, value_name = "FILE", requires = "colony")]
+    apiary: Option<PathBuf>,
     /// A sign: NAME=yes, no, fairly-sure (there), fairly-no, or unseen.
     #[arg(long = "sign", value_name = "NAME=SEEN")]
     signs: Vec<String>,
@@ -28,13 +46,76 @@ pub(crate) fn run(arguments: &DeadoutArguments, common: &Common) -> anyhow::Resu
     if arguments.list {
         return text::say(&text::deadout::list(&questions));
     }
+    let dead = arguments.colony.as_deref().map(|name| Dead::of(name, arguments, common)).transpose()?;
     let signs = if arguments.signs.is_empty() && io::stdin().is_terminal() {
         asked(&questions, io::stdin().lock(), io::stderr().lock()).map_err(exit::environment)?
     } else {
         arguments.signs.iter().map(|text| sign(text)).collect::<anyhow::Result<_>>()?
     };
-    let answer = deadout(&signs, arguments.seed).map_err(sum::fault)?;
+    let records = dead.as_ref().map_or(&[][..], |dead| &dead.records);
+    let answer = deadout(&signs, records, arguments.seed).map_err(sum::fault)?;
+    if let Some(dead) = dead.filter(|_| arguments.keep) {
+        dead.keep(&answer)?;
+    }
     sum::say(&answer, common, text::deadout::words)
+}
+
+/// A dead colony of a yard.
+struct Dead {
+    apiary: Apiary,
+    place: usize,
+    at: Timestamp,
+    records: Vec<FromRecords>,
+    /// Where the records lie, if the examination is to be kept.
+    path: Option<PathBuf>,
+}
+
+impl Dead {
+    fn of(name: &str, arguments: &DeadoutArguments, common: &Common) -> anyhow::Result<Self> {
+        let (path, apiary) = if arguments.keep {
+            let (path, apiary) = keep::yard(common.store.as_deref())?;
+            (Some(path), apiary)
+        } else {
+            (None, sources::apiary(arguments.apiary.as_deref(), common)?)
+        };
+        let place = sources::place_of(&apiary, name)?;
+        let at = match &arguments.at {
+            Some(written) => note::moment(written, &apiary)?,
+            // An invented yard stands where its log ends.
+            None if apiary.invented => apiary.notes.iter().map(|note| note.at).max().unwrap_or_else(Timestamp::now),
+            None => Timestamp::now(),
+        };
+        let day = weather_source::zone(&apiary.site)?.to_datetime(at).date();
+        let records = from_records(&apiary, &apiary.colonies[place], day).map_err(sum::fault)?;
+        Ok(Self { apiary, place, at, records, path })
+    }
+
+    /// Keeps the examination: the colony is dead, and this is what was found.
+    fn keep(&self, answer: &DeadoutAnswer) -> anyhow::Result<()> {
+        let examined =
+            to_keep(answer).ok_or_else(|| exit::input("no sign is told; look first, then keep what you found"))?;
+        let note = Note {
+            id: NoteId(Uuid::now_v7()),
+            visit: note::visit(&self.apiary, self.at),
+            colony: self.apiary.colonies[self.place].id,
+            at: self.at,
+            conditions: Conditions::default(),
+            entries: vec![Entry::Sign(Sign::SeenDead), Entry::Act(Act::Examined(examined))],
+        };
+        put(self.path.as_deref(), &note)?;
+        progress::note(&format!("Kept as a note of {}.", self.apiary.colonies[self.place].name));
+        Ok(())
+    }
+}
+
+fn put(path: Option<&Path>, note: &Note) -> anyhow::Result<()> {
+    let Some(path) = path else { return Ok(()) };
+    keep::with(async {
+        let store = Store::open(path).await?;
+        store.put_note(note, Timestamp::now()).await?;
+        store.close().await;
+        Ok(())
+    })
 }
 
 /// A sign as `NAME=SEEN`.

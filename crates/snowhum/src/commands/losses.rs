@@ -2,20 +2,27 @@
 
 use std::path::{Path, PathBuf};
 
-use clap::{ArgGroup, Args};
+use clap::Args;
+use jiff::Timestamp;
+use snowhum_advice::lessons::{Forecast, LessonsQuestion, foretold, lessons};
 use snowhum_advice::sums::losses::{Counted, LossesQuestion, Operation, YardCount, losses};
 
-use crate::args::Common;
+use crate::args::{Common, RunArguments, YardArguments};
 use crate::commands::sum;
-use crate::{exit, text};
+use crate::weather_source::Weather;
+use crate::{exit, progress, sources, text, weather_source};
 
 /// Largest club file that is read.
 const LARGEST_FILE: u64 = 10_000_000;
 
 /// Who counted what.
 #[derive(Debug, Args)]
-#[command(group(ArgGroup::new("who").required(true).args(["before", "member", "club"]).multiple(true)))]
 pub(crate) struct LossesArguments {
+    /// Of the records: the winter of this autumn's year; the latest if not given.
+    #[arg(long, value_name = "YEAR", conflicts_with_all = ["before", "member", "club"])]
+    season: Option<i16>,
+    #[command(flatten)]
+    yard: YardArguments,
     /// Colonies that went into winter, of one yard.
     #[arg(long, value_name = "N", conflicts_with_all = ["member", "club"])]
     before: Option<u32>,
@@ -26,16 +33,16 @@ pub(crate) struct LossesArguments {
     #[arg(long, value_name = "N", default_value_t = 0)]
     removed: u32,
     /// Dead, empty, or too small to be a colony.
-    #[arg(long, value_name = "N", default_value_t = 0)]
+    #[arg(long, value_name = "N", default_value_t = 0, requires = "before")]
     dead: u32,
     /// Alive with a queen problem that cannot be mended.
-    #[arg(long, value_name = "N", default_value_t = 0)]
+    #[arg(long, value_name = "N", default_value_t = 0, requires = "before")]
     queen_failed: u32,
     /// Taken by fire, flood, fall, bear, theft.
-    #[arg(long, value_name = "N", default_value_t = 0)]
+    #[arg(long, value_name = "N", default_value_t = 0, requires = "before")]
     disaster: u32,
     /// Alive but weak: not lost.
-    #[arg(long, value_name = "N", default_value_t = 0)]
+    #[arg(long, value_name = "N", default_value_t = 0, requires = "before")]
     weak: u32,
     /// One member of a club: NAME=LOST/COLONIES.
     #[arg(long, value_name = "MEMBER")]
@@ -54,7 +61,17 @@ pub(crate) struct LossesArguments {
     currency: String,
 }
 
+impl LossesArguments {
+    /// Whether the records are asked, since nobody's counts are given.
+    fn asks_records(&self) -> bool {
+        self.before.is_none() && self.member.is_empty() && self.club.is_none()
+    }
+}
+
 pub(crate) fn run(arguments: &LossesArguments, common: &Common) -> anyhow::Result<()> {
+    if arguments.asks_records() {
+        return of_records(arguments, common);
+    }
     let counted = match arguments.before {
         Some(before) => Counted::Yard(yard(arguments, before)),
         None => Counted::Club(members(arguments)?),
@@ -67,6 +84,42 @@ pub(crate) fn run(arguments: &LossesArguments, common: &Common) -> anyhow::Resul
     };
     let answer = losses(&question).map_err(sum::fault)?;
     sum::say(&answer, common, text::losses::words)
+}
+
+/// A winter's losses and lessons, out of the records.
+fn of_records(arguments: &LossesArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
+    let run = &arguments.yard.run;
+    let as_of = match run.as_of {
+        Some(day) => day,
+        // An invented yard stands where its log ends.
+        None => {
+            let last = apiary.notes.iter().map(|note| note.at).max().filter(|_| apiary.invented);
+            weather_source::zone(&apiary.site)?.to_datetime(last.unwrap_or_else(Timestamp::now)).date()
+        }
+    };
+    let from_count = RunArguments { as_of: Some(apiary.as_of), ..run.clone() };
+    let (weather, _) = progress::during("reading the weather", || Weather::resolve(&apiary, &from_count))?;
+    let mut question = LessonsQuestion {
+        apiary: &apiary,
+        as_of,
+        season: arguments.season,
+        spring: weather.spring,
+        added: arguments.added,
+        removed: arguments.removed,
+        forecasts: &[],
+    };
+    let mut answer = lessons(&question).map_err(sum::fault)?;
+    let forecasts: Vec<Forecast>;
+    if answer.can_be_scored() {
+        let parameters = snowhum_winter::Parameters::shipped()?;
+        let moved = weather.moved(&apiary);
+        let plan = weather.question(&moved, &parameters, &from_count, common.units.into());
+        forecasts = progress::during("computing what was to be expected", || foretold(&plan));
+        question.forecasts = &forecasts;
+        answer = lessons(&question).map_err(sum::fault)?;
+    }
+    sum::say(&answer, common, |answer| text::lessons::words(answer, common.units.into()))
 }
 
 fn yard(arguments: &LossesArguments, before: u32) -> YardCount {

@@ -185,7 +185,7 @@ fn known(apiary: &Apiary, id: NoteId, colony: ColonyId) -> anyhow::Result<&Note>
 }
 
 /// The visit that a note at this time belongs to: that of the nearest note of the yard within one walk, else a new one.
-fn visit(apiary: &Apiary, at: Timestamp) -> VisitId {
+pub(super) fn visit(apiary: &Apiary, at: Timestamp) -> VisitId {
     let apart = |note: &&Note| note.at.duration_since(at).abs();
     let nearest = apiary.notes.iter().filter(|note| apart(note) <= ONE_WALK).min_by_key(apart);
     nearest.map_or_else(|| VisitId(Uuid::now_v7()), |note| note.visit)
@@ -206,7 +206,7 @@ fn entries(written: &[String], apiary: &Apiary) -> anyhow::Result<Vec<Entry>> {
 }
 
 /// A time on the yard's clock.
-fn moment(written: &str, apiary: &Apiary) -> anyhow::Result<Timestamp> {
+pub(super) fn moment(written: &str, apiary: &Apiary) -> anyhow::Result<Timestamp> {
     let wrong = || exit::input(format!("--at: \"{written}\" is no time; write such as \"2026-01-06 10:00\""));
     if let Ok(instant) = written.trim().parse::<Timestamp>() {
         return Ok(instant);

@@ -1,6 +1,6 @@
 //! The answer to a dead hive in words.
 
-use snowhum_advice::deadout::{CauseChance, DeadoutAnswer, LookNext, Question};
+use snowhum_advice::deadout::{CauseChance, DeadoutAnswer, LookNext, Question, Seen};
 
 use crate::text::{entry, wrapped};
 
@@ -24,6 +24,9 @@ pub(crate) fn words(answer: &DeadoutAnswer) -> String {
         }
         page += &entry("", "of 100 hives that look like this; in brackets what others who know might say");
     }
+    for record in &answer.from_records {
+        page += &entry("Records", &format!("{} {}: {}", record.sign, seen(record.seen), record.because));
+    }
     if let Some(next) = &answer.look_next {
         page += &entry("Look next", &look(next, &answer.causes));
     }
@@ -34,6 +37,12 @@ pub(crate) fn words(answer: &DeadoutAnswer) -> String {
     page += "\n";
     for say in &answer.say {
         page += &format!("  {}\n", wrapped(say, 2));
+    }
+    if !answer.after.is_empty() {
+        page += "\n";
+    }
+    for after in &answer.after {
+        page += &entry(&after.what, &after.words);
     }
     page += "\n";
     page + &wrapped(&format!("Stands on: {}.", answer.sources.join("; ")), 2)
@@ -46,6 +55,16 @@ pub(crate) fn list(questions: &[Question]) -> String {
         format!("{}\n    {}\n", question.name, wrapped(&format!("{}{stops}", question.ask), 4))
     };
     questions.iter().map(one).collect()
+}
+
+fn seen(seen: Seen) -> &'static str {
+    match seen {
+        Seen::Yes => "yes",
+        Seen::FairlyYes => "fairly sure",
+        Seen::FairlyNo => "fairly sure not",
+        Seen::No => "no",
+        Seen::Unseen => "not known",
+    }
 }
 
 fn head(causes: &[CauseChance]) -> String {

@@ -5,12 +5,17 @@ use snowhum_advice::sums::losses::{ClubLosses, LossesAnswer, YardLosses};
 
 use crate::text::{entry, wrapped};
 
-pub(crate) fn words(answer: &LossesAnswer) -> String {
-    let mut page = match (&answer.yard, &answer.club) {
+/// The counts alone.
+pub(crate) fn counts(answer: &LossesAnswer) -> String {
+    match (&answer.yard, &answer.club) {
         (Some(one), _) => yard(one),
         (None, Some(pooled)) => club(pooled),
         (None, None) => String::new(),
-    };
+    }
+}
+
+pub(crate) fn words(answer: &LossesAnswer) -> String {
+    let mut page = counts(answer);
     if let Some(cost) = answer.cost_money {
         page += &entry("Cost", &format!("{cost:.0} {}", answer.currency));
     }

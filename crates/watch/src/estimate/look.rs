@@ -191,8 +191,8 @@ impl Estimate {
                 }
             }
             Act::Brushed => self.brushed(),
-            // A colony united is no longer watched, and a move of the stand changes no sum here.
-            Act::UnitedInto(_) | Act::Moved => {}
+            // A colony united, examined or counted is no longer watched, and a move of the stand changes no sum here.
+            Act::UnitedInto(_) | Act::Moved | Act::Examined(_) | Act::Counted(_) => {}
         }
     }
 }

@@ -1,0 +1,288 @@
+//! Losses and lessons: what became of each colony in a winter, what that says and does not say, what to do next autumn.
+//!
+//! Everything is read from the records. Lost is what the surveys call so (see [`crate::sums::losses`]); what was not
+//! noted is not guessed.
+
+mod forecast;
+mod lesson;
+mod lines;
+mod outcome;
+mod season;
+mod survey;
+mod trouble;
+mod winters;
+
+pub use forecast::{Forecast, ForecastScore, Scored};
+pub use lesson::{ColonyLesson, KeptExamination};
+pub use lines::Survey;
+pub use outcome::Fate;
+pub use season::Season;
+pub use survey::SurveyLine;
+pub use trouble::Trouble;
+pub use winters::{Coldest, WinterRecord, WorstMites};
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+use snowhum_apiary::{Apiary, Colony};
+
+use crate::plan::PlanQuestion;
+use crate::statistics::rounded;
+use crate::sums::SumFault;
+use crate::sums::losses::{Counted, LossesAnswer, LossesQuestion, YardCount, losses};
+use lines::Lines;
+use outcome::Outcome;
+use season::Diary;
+
+/// Name and number of the answer's form; the number rises when a key changes.
+pub const LESSONS_SCHEMA: &str = "snowhum.lessons/1";
+
+/// What is asked of the records.
+#[derive(Debug, Clone)]
+pub struct LessonsQuestion<'a> {
+    /// The yard with its notes.
+    pub apiary: &'a Apiary,
+    /// The day up to which notes are read.
+    pub as_of: Date,
+    /// The year of the winter's autumn; the latest counted one if not given.
+    pub season: Option<i16>,
+    /// The site's spring, of any year: first flow plus 14 days.
+    pub spring: Date,
+    /// Bought or split in since autumn, beside the colonies of the records.
+    pub added: u32,
+    /// Sold or united out of those.
+    pub removed: u32,
+    /// Chances given in autumn, by today's model; empty if nobody asked.
+    pub forecasts: &'a [Forecast],
+}
+
+/// The answer.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct LessonsAnswer {
+    /// [`LESSONS_SCHEMA`].
+    pub schema: String,
+    /// Name of the yard.
+    pub apiary: String,
+    /// Whether the yard is made up.
+    pub invented: bool,
+    /// The day up to which notes were read.
+    pub as_of: Date,
+    /// The winter.
+    pub season: Season,
+    /// Whether that winter is over by `as_of`.
+    pub over: bool,
+    /// Every colony in the yard's order.
+    pub colonies: Vec<ColonyLesson>,
+    /// The count as far as it is told.
+    pub so_far: SoFar,
+    /// The winter's losses; none while a colony is not told.
+    pub losses: Option<LossesAnswer>,
+    /// What it cost.
+    pub costs: Costs,
+    /// What was foretold against what happened; none while it cannot be scored.
+    pub forecast: Option<ForecastScore>,
+    /// Lessons of the winter before, to be remembered this autumn.
+    pub remember: Vec<String>,
+    /// Winters side by side, latest first.
+    pub winters: Vec<WinterRecord>,
+    /// What others lost.
+    pub published: Vec<Survey>,
+    /// The numbers that the yearly surveys ask for.
+    pub survey: Vec<SurveyLine>,
+    /// What to make of it.
+    pub say: Vec<String>,
+}
+
+impl LessonsAnswer {
+    /// Whether forecasts can be scored: winter is over, every colony told, and the yard's counts are of that winter.
+    #[must_use]
+    pub fn can_be_scored(&self) -> bool {
+        let is_counted = self.winters.iter().any(|winter| winter.season.year == self.season.year && winter.counted);
+        self.over && self.so_far.not_told == 0 && is_counted
+    }
+}
+
+/// What today's model says of a yard on the day it was counted.
+#[must_use]
+pub fn foretold(question: &PlanQuestion<'_>) -> Vec<Forecast> {
+    let plan = crate::plan::plan(question);
+    plan.colonies.into_iter().map(|colony| Forecast { colony: colony.name, alive: colony.alive_in_spring }).collect()
+}
+
+/// A count that may still be open.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct SoFar {
+    /// Colonies at risk.
+    pub at_risk: u32,
+    /// Lost.
+    pub lost: u32,
+    /// Not told yet.
+    pub not_told: u32,
+}
+
+/// Money of a winter.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Costs {
+    /// Colonies lost at what one is worth.
+    pub colonies_money: f64,
+    /// Food given at the yard's prices, as far as it was noted.
+    pub feed_money: f64,
+    /// Currency.
+    pub currency: String,
+}
+
+/// Reads a winter's losses and lessons out of the records.
+///
+/// # Errors
+/// When the yard has no colony, or the shipped table cannot be read.
+pub fn lessons(question: &LessonsQuestion<'_>) -> Result<LessonsAnswer, SumFault> {
+    let lines = Lines::shipped()?;
+    let apiary = question.apiary;
+    let diary = Diary::of(apiary, question.as_of);
+    let season = season_of(question);
+    let ids = winters::wintered(apiary, &diary, &season);
+    let wintered: Vec<(&Colony, Outcome)> = apiary
+        .colonies
+        .iter()
+        .filter(|colony| ids.contains(&colony.id))
+        .map(|colony| (colony, outcome::of(&diary, colony.id, &season)))
+        .collect();
+    let (so_far, losses) = counted(question, &wintered)?;
+    let winters = winters::all(apiary, &diary, question.spring);
+    let fed = winters.iter().find(|winter| winter.season.year == season.year).map_or(0.0, |winter| winter.fed_money);
+    let over = question.as_of >= season.end;
+    let colony = |(colony, outcome): &(&Colony, Outcome)| {
+        lesson::lesson(apiary, colony, (&diary, &season), outcome, &lines.parameter)
+    };
+    let colonies: Vec<ColonyLesson> = wintered.iter().map(colony).collect();
+    Ok(LessonsAnswer {
+        schema: LESSONS_SCHEMA.to_owned(),
+        apiary: apiary.name.clone(),
+        invented: apiary.invented,
+        as_of: question.as_of,
+        over,
+        so_far,
+        costs: Costs {
+            colonies_money: rounded(f64::from(so_far.lost) * apiary.money.colony, 2),
+            feed_money: fed,
+            currency: apiary.money.currency.clone(),
+        },
+        forecast: scored(question, &wintered, over, so_far, &lines),
+        remember: remembered(apiary, &diary, &season, question.spring),
+        say: say(so_far, losses.as_ref(), over, &season, &colonies),
+        survey: survey::Filled {
+            apiary,
+            season: &season,
+            diary: &diary,
+            wintered,
+            added: question.added,
+            removed: question.removed,
+        }
+        .lines(),
+        colonies,
+        losses,
+        winters,
+        published: lines.survey,
+        season,
+    })
+}
+
+/// The winter asked about, else the one that the yard was counted for.
+fn season_of(question: &LessonsQuestion<'_>) -> Season {
+    let is_north = question.apiary.site.latitude.get() >= 0.0;
+    let year = question.season.unwrap_or_else(|| season::year_of(question.apiary.as_of, is_north));
+    Season::of(year, question.apiary, question.spring)
+}
+
+/// The count, and the losses once every colony is told.
+fn counted(
+    question: &LessonsQuestion<'_>,
+    wintered: &[(&Colony, Outcome)],
+) -> Result<(SoFar, Option<LossesAnswer>), SumFault> {
+    let number = |wanted: Fate| wintered.iter().filter(|(_, outcome)| outcome.fate == wanted).count() as u32;
+    let count = YardCount {
+        before: wintered.len() as u32,
+        added: question.added,
+        removed: number(Fate::Sold) + number(Fate::United) + question.removed,
+        dead: number(Fate::Dead),
+        queen_failed: number(Fate::QueenFailed),
+        disaster: number(Fate::Disaster),
+        weak: number(Fate::Weak),
+    };
+    let at_risk = (count.before + count.added).saturating_sub(count.removed);
+    let lost = count.dead + count.queen_failed + count.disaster;
+    let so_far = SoFar { at_risk, lost, not_told: number(Fate::NotTold) };
+    let money = &question.apiary.money;
+    let asked = LossesQuestion {
+        counted: Counted::Yard(count),
+        colony_price: Some(money.colony),
+        season_worth: None,
+        currency: money.currency.clone(),
+    };
+    let is_told = so_far.not_told == 0 && at_risk > 0;
+    Ok((so_far, if is_told { Some(losses(&asked)?) } else { None }))
+}
+
+/// Forecasts against outcomes, once winter is over and every colony told: those that died early alone would be a
+/// chosen few.
+fn scored(
+    question: &LessonsQuestion<'_>,
+    wintered: &[(&Colony, Outcome)],
+    over: bool,
+    so_far: SoFar,
+    lines: &Lines,
+) -> Option<ForecastScore> {
+    if !over || so_far.not_told > 0 {
+        return None;
+    }
+    let known: Vec<(Forecast, bool)> = wintered
+        .iter()
+        .filter_map(|(colony, outcome)| {
+            let forecast = question.forecasts.iter().find(|forecast| forecast.colony == colony.name)?;
+            Some((forecast.clone(), outcome.fate.lived()?))
+        })
+        .collect();
+    forecast::score(&known, &lines.parameter)
+}
+
+/// What the dead of the winter before taught.
+fn remembered(apiary: &Apiary, diary: &Diary<'_>, season: &Season, spring: Date) -> Vec<String> {
+    let before = Season::of(season.year - 1, apiary, spring);
+    let one = |colony: &Colony| {
+        let outcome = outcome::of(diary, colony.id, &before);
+        let (on, examined) = outcome.examined.filter(|_| outcome.fate == Fate::Dead)?;
+        let kept = KeptExamination::of(on, &examined);
+        let next = kept.cause.as_deref().and_then(|cause| lesson::next_autumn(cause, apiary));
+        let next = next.map_or_else(String::new, |next| format!(": {next}"));
+        Some(format!("{}, winter {}, {}{next}.", colony.name, before.name, kept.words))
+    };
+    apiary.colonies.iter().filter_map(one).collect()
+}
+
+fn say(
+    so_far: SoFar,
+    losses: Option<&LossesAnswer>,
+    over: bool,
+    season: &Season,
+    colonies: &[ColonyLesson],
+) -> Vec<String> {
+    let mut say = Vec::new();
+    if so_far.not_told > 0 {
+        let most = so_far.lost + so_far.not_told;
+        let words = if over { "count them to close the winter" } else { "the winter is not over" };
+        say.push(format!(
+            "{} of {} not told yet: {words}. The loss lies between {} and {most} of {}.",
+            so_far.not_told, so_far.at_risk, so_far.lost, so_far.at_risk
+        ));
+        if !over {
+            let last = survey::last_day(season);
+            say.push(format!("Winter here ends about {}; the danger does not end in February.", crate::words::day(last)));
+        }
+    }
+    if let Some(losses) = losses {
+        say.extend(losses.say.iter().cloned());
+    }
+    if colonies.iter().any(|colony| colony.fate == Fate::Alive) {
+        say.push("Living through is no proof of few mites: count in spring.".to_owned());
+    }
+    say
+}

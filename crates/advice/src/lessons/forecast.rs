@@ -1,0 +1,179 @@
+//! What was foretold in autumn against what happened.
+//!
+//! Log score: the mean of -ln of the chance that was given to what came about; smaller is better (Good 1952, J. R. Stat.
+//! Soc. B 14:107). Brier score: the mean squared distance of chance and outcome (Brier 1950, Mon. Weather Rev. 78:1). The
+//! base rate stands for one who knows nothing of the yard.
+
+use serde::{Deserialize, Serialize};
+
+use super::lines::Parameters;
+use crate::statistics::rounded;
+
+/// A chance given in autumn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Forecast {
+    /// The colony.
+    pub colony: String,
+    /// Chance of being alive in spring.
+    pub alive: f64,
+}
+
+/// Forecasts scored.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ForecastScore {
+    /// Each colony that could be scored.
+    pub colonies: Vec<Scored>,
+    /// Mean log score of the forecasts; smaller is better.
+    pub log_score: f64,
+    /// That of the base rate.
+    pub base_log_score: f64,
+    /// Where the log score would lie in 9 of 10 winters if every chance were right and colonies ended independently.
+    pub log_score_if_right: [f64; 2],
+    /// Mean Brier score of the forecasts.
+    pub brier: f64,
+    /// That of the base rate.
+    pub base_brier: f64,
+    /// Chance of being alive that the base rate gives each colony.
+    pub base_alive: f64,
+    /// Where the base rate comes from.
+    pub base_source: String,
+    /// Hives like these that it would take to tell such forecasts from the base rate; none if they say the same.
+    pub hives_needed: Option<u32>,
+    /// What to make of it.
+    pub say: Vec<String>,
+}
+
+/// A colony's forecast and outcome.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Scored {
+    /// The colony.
+    pub colony: String,
+    /// Chance of being alive in spring, as foretold.
+    pub foretold_alive: f64,
+    /// Whether it was.
+    pub alive: bool,
+}
+
+/// Colonies up to which every possible winter is counted out.
+const COUNTED_OUT: usize = 12;
+/// Standard errors by which a difference is told.
+const TOLD_APART: f64 = 1.645;
+
+/// Scores forecasts of colonies whose outcome is known; none for none.
+pub(super) fn score(known: &[(Forecast, bool)], lines: &Parameters) -> Option<ForecastScore> {
+    if known.is_empty() {
+        return None;
+    }
+    let least = lines.least_chance.value;
+    let chances: Vec<f64> = known.iter().map(|(forecast, _)| forecast.alive.clamp(least, 1.0 - least)).collect();
+    let base = 1.0 - lines.base_rate.value;
+    let mean = |of: &dyn Fn(f64, bool) -> f64, chance: &dyn Fn(usize) -> f64| {
+        let sum: f64 = known.iter().enumerate().map(|(at, (_, alive))| of(chance(at), *alive)).sum();
+        sum / known.len() as f64
+    };
+    let (own, same) = (|at: usize| chances[at], |_: usize| base);
+    let (log_score, base_log_score) = (mean(&surprise, &own), mean(&surprise, &same));
+    let if_right = if_right(&chances);
+    let hives_needed = hives_needed(&chances, base);
+    let scored = |(forecast, alive): &(Forecast, bool)| Scored {
+        colony: forecast.colony.clone(),
+        foretold_alive: rounded(forecast.alive, 3),
+        alive: *alive,
+    };
+    let mut score = ForecastScore {
+        colonies: known.iter().map(scored).collect(),
+        log_score: rounded(log_score, 3),
+        base_log_score: rounded(base_log_score, 3),
+        log_score_if_right: if_right.map(|one| rounded(one, 3)),
+        brier: rounded(mean(&brier, &own), 3),
+        base_brier: rounded(mean(&brier, &same), 3),
+        base_alive: base,
+        base_source: lines.base_rate.source.clone(),
+        hives_needed,
+        say: Vec::new(),
+    };
+    score.say = say(&score);
+    Some(score)
+}
+
+fn surprise(alive: f64, lived: bool) -> f64 {
+    -(if lived { alive } else { 1.0 - alive }).ln()
+}
+
+fn brier(alive: f64, lived: bool) -> f64 {
+    (alive - f64::from(u8::from(lived))).powi(2)
+}
+
+/// One in twenty below and above of the mean log score under the forecasts' own chances.
+fn if_right(chances: &[f64]) -> [f64; 2] {
+    let n = chances.len() as f64;
+    if chances.len() > COUNTED_OUT {
+        let mean: f64 = chances.iter().map(|p| p * surprise(*p, true) + (1.0 - p) * surprise(*p, false)).sum();
+        let variance: f64 = chances.iter().map(|p| p * (1.0 - p) * (p / (1.0 - p)).ln().powi(2)).sum();
+        let half = TOLD_APART * variance.sqrt();
+        return [(mean - half).max(0.0) / n, (mean + half) / n];
+    }
+    let winter = |which: u32| {
+        let lived = |at: usize| which >> at & 1 == 1;
+        let all = || chances.iter().enumerate();
+        let chance: f64 = all().map(|(at, p)| if lived(at) { *p } else { 1.0 - p }).product();
+        let score: f64 = all().map(|(at, p)| surprise(*p, lived(at))).sum();
+        (score / n, chance)
+    };
+    let mut winters: Vec<(f64, f64)> = (0..1_u32 << chances.len()).map(winter).collect();
+    winters.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let at = |share: f64| {
+        let mut sum = 0.0;
+        let reached = winters.iter().find(|(_, chance)| {
+            sum += chance;
+            sum >= share - 1e-12
+        });
+        reached.or(winters.last()).map_or(f64::NAN, |(score, _)| *score)
+    };
+    [at(0.05), at(0.95)]
+}
+
+/// Colonies at which the expected gain over the base rate, if the forecasts are right, passes its own spread.
+fn hives_needed(chances: &[f64], base: f64) -> Option<u32> {
+    let n = chances.len() as f64;
+    let ratio = |p: f64, lived: bool| surprise(base, lived) - surprise(p, lived);
+    let gain: f64 = chances.iter().map(|p| p * ratio(*p, true) + (1.0 - p) * ratio(*p, false)).sum::<f64>() / n;
+    let variance: f64 =
+        chances.iter().map(|p| p * (1.0 - p) * (ratio(*p, true) - ratio(*p, false)).powi(2)).sum::<f64>() / n;
+    let needed = TOLD_APART.powi(2) * variance / gain.powi(2);
+    (gain > 1e-6 && needed.is_finite() && needed < 1e6).then(|| needed.ceil().max(1.0) as u32)
+}
+
+fn say(score: &ForecastScore) -> Vec<String> {
+    let hives = score.colonies.len();
+    let difference = score.base_log_score - score.log_score;
+    let [low, high] = score.log_score_if_right;
+    let mut say = Vec::new();
+    say.push(match difference {
+        d if d > 0.005 => "The forecast was less surprised by this winter than the base rate was.".to_owned(),
+        d if d < -0.005 => "The base rate was less surprised by this winter than the forecast was.".to_owned(),
+        _ => "Forecast and base rate were surprised alike.".to_owned(),
+    });
+    if score.log_score > high + 1e-9 {
+        say.push(format!("A score over {high:.2} comes in fewer than 1 of 20 winters if its chances are right: take it with reserve here."));
+    } else if score.log_score < low - 1e-9 {
+        say.push("It came out better than its own chances let expect: luck, too.".to_owned());
+    }
+    let few = if hives == 1 { "One hive".to_owned() } else { format!("{} hives", spelt(hives)) };
+    say.push(match score.hives_needed {
+        Some(needed) if (hives as u32) < needed => {
+            format!("{few} cannot tell a good forecast from luck: it would take about {needed} like these, over several winters.")
+        }
+        Some(_) => "So many hives begin to tell a good forecast from luck; those of one winter share its weather, and count for fewer.".to_owned(),
+        None => format!("{few} under a forecast that says what the base rate says tell nothing of it."),
+    });
+    say
+}
+
+/// A small number in words, at the head of a sentence.
+fn spelt(number: usize) -> String {
+    const WORDS: [&str; 13] = [
+        "No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven", "Twelve",
+    ];
+    WORDS.get(number).map_or_else(|| number.to_string(), |word| (*word).to_owned())
+}

@@ -1,0 +1,69 @@
+//! What lessons go by, and what others lost, from `data/losses.toml`.
+
+use serde::{Deserialize, Serialize};
+use snowhum_winter::{Parameter, Status};
+
+use crate::sums::{SumFault, shipped};
+
+const SHIPPED: &str = include_str!("../../../../data/losses.toml");
+const TABLE: &str = "losses.toml";
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Lines {
+    pub(super) survey: Vec<Survey>,
+    pub(super) parameter: Parameters,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Parameters {
+    pub(super) base_rate: Parameter,
+    pub(super) mite_line: Parameter,
+    pub(super) short_of: Parameter,
+    pub(super) small: Parameter,
+    pub(super) old_queen: Parameter,
+    pub(super) silences: Parameter,
+    pub(super) least_chance: Parameter,
+}
+
+/// A winter's losses as a survey reports them: the keepers' own word.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Survey {
+    /// The winter.
+    pub winter: String,
+    /// Who answered.
+    pub who: String,
+    /// Per cent of colonies lost.
+    pub value: f64,
+    /// Least.
+    pub low: f64,
+    /// Most.
+    pub high: f64,
+    /// What the figure is.
+    pub unit: String,
+    /// Kinds of loss, where told.
+    pub of_which: String,
+    /// Where it was read.
+    pub source: String,
+    /// How well it stands.
+    pub status: Status,
+}
+
+impl Lines {
+    pub(super) fn shipped() -> Result<Self, SumFault> {
+        shipped(TABLE, SHIPPED)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Lines;
+
+    #[test]
+    fn the_shipped_file_reads_and_its_ranges_are_in_order() {
+        let lines = Lines::shipped().unwrap();
+        assert!(lines.survey.iter().all(|one| one.low <= one.value && one.value <= one.high && !one.source.is_empty()));
+    }
+}
