@@ -275,7 +275,10 @@ fn say(
         ));
         if !over {
             let last = survey::last_day(season);
-            say.push(format!("Winter here ends about {}; the danger does not end in February.", crate::words::day(last)));
+            say.push(format!(
+                "Winter here ends about {}; the danger does not end in February.",
+                crate::words::day(last)
+            ));
         }
     }
     if let Some(losses) = losses {

@@ -15,6 +15,8 @@ pub(crate) enum Place {
     Setup,
     Normal,
     Inside,
+    Dead,
+    Losses,
     Elsewhere,
 }
 
@@ -30,8 +32,12 @@ const OFTEN: &[Way] = &[
 ];
 
 /// What a keeper opens once a season, one tap away.
-const SELDOM: &[Way] =
-    &[(Place::Normal, "/normal", "Is this normal?"), (Place::Inside, "/inside", "Inside the cluster")];
+const SELDOM: &[Way] = &[
+    (Place::Normal, "/normal", "Is this normal?"),
+    (Place::Inside, "/inside", "Inside the cluster"),
+    (Place::Dead, "/dead", "Dead colony"),
+    (Place::Losses, "/losses", "Losses and lessons"),
+];
 
 /// A whole page.
 pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Markup {

@@ -1,9 +1,11 @@
 //! The pages, one handler a file.
 
 pub(crate) mod apiary;
+pub(crate) mod dead;
 pub(crate) mod flight;
 pub(crate) mod hive;
 pub(crate) mod inside;
+pub(crate) mod losses;
 pub(crate) mod normal;
 pub(crate) mod notes;
 pub(crate) mod round;

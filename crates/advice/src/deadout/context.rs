@@ -88,7 +88,8 @@ impl Known<'_> {
     fn food(&self) -> Option<FromRecords> {
         let turn = turn_of_winter(self.apiary);
         let autumn = || self.notes.iter().filter(move |(on, _)| *on < turn);
-        let light = autumn().find(|(_, note)| note.signs().any(|sign| *sign == Sign::Weight(Weighing::Heft(Heft::Light))));
+        let light =
+            autumn().find(|(_, note)| note.signs().any(|sign| *sign == Sign::Weight(Weighing::Heft(Heft::Light))));
         if let Some((on, _)) = light {
             return Self::answer("light-in-autumn", Seen::FairlyYes, format!("hefted light on {}", day(*on)));
         }

@@ -172,8 +172,7 @@ fn say(score: &ForecastScore) -> Vec<String> {
 
 /// A small number in words, at the head of a sentence.
 fn spelt(number: usize) -> String {
-    const WORDS: [&str; 13] = [
-        "No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven", "Twelve",
-    ];
+    const WORDS: [&str; 13] =
+        ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven", "Twelve"];
     WORDS.get(number).map_or_else(|| number.to_string(), |word| (*word).to_owned())
 }

@@ -139,9 +139,14 @@ pub(super) fn next_autumn(cause: &str, apiary: &Apiary) -> Option<String> {
 /// Living is no proof of few mites.
 fn count_in_spring(colony: &Colony, lines: &Parameters) -> Option<String> {
     match colony.mites {
-        Mites::NotCounted => Some("its mites were never counted, and living proves nothing of them: count in spring".to_owned()),
+        Mites::NotCounted => {
+            Some("its mites were never counted, and living proves nothing of them: count in spring".to_owned())
+        }
         Mites::Counted { found, bees, on } if 100.0 * f64::from(found) >= lines.mite_line.value * f64::from(bees) => {
-            Some(format!("it lived with {found} mites in {bees} bees on {}: count in spring, they are not gone", day(on)))
+            Some(format!(
+                "it lived with {found} mites in {bees} bees on {}: count in spring, they are not gone",
+                day(on)
+            ))
         }
         Mites::Counted { .. } => None,
     }

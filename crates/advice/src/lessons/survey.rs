@@ -50,14 +50,18 @@ impl Filled<'_> {
         let season = self.season;
         let fate = |wanted: Fate| self.number(|outcome| outcome.fate == wanted);
         let left = fate(Fate::Sold) + fate(Fate::United) + self.removed as usize;
-        let dead_by = |on: Date| self.number(|outcome| outcome.fate.is_lost() && outcome.on.is_some_and(|day| day <= on));
+        let dead_by =
+            |on: Date| self.number(|outcome| outcome.fate.is_lost() && outcome.on.is_some_and(|day| day <= on));
         let not_told = fate(Fate::NotTold);
         let alive = |asks: String| SurveyLine {
             asks,
             answer: (not_told == 0).then(|| (fate(Fate::Alive) + fate(Fate::Weak)).to_string()),
         };
         vec![
-            line(&format!("Colonies before winter, {} {}", day(season.start), season.start.year()), self.wintered.len()),
+            line(
+                &format!("Colonies before winter, {} {}", day(season.start), season.start.year()),
+                self.wintered.len(),
+            ),
             line("Bought or split in since", self.added),
             line("Sold or united since: fewer at risk, not lost", left),
             alive(format!("Alive when winter was over here, {} {}", day(season.end), season.end.year())),
@@ -105,17 +109,13 @@ impl Filled<'_> {
             line("Colonies in which mites were counted", counted),
             SurveyLine { asks: "Months of treatment against mites".to_owned(), answer: self.months() },
             line("Hives with a mesh floor", mesh),
-            SurveyLine {
-                asks: "Forage, moves to other places, combs renewed".to_owned(),
-                answer: None,
-            },
+            SurveyLine { asks: "Forage, moves to other places, combs renewed".to_owned(), answer: None },
         ]
     }
 
     /// Months in which colonies were treated, with the class of each.
     fn months(&self) -> Option<String> {
-        const MONTHS: [&str; 12] =
-            ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+        const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
         let season = self.season;
         let of_file = self.wintered.iter().flat_map(|(colony, _)| &colony.treatments).map(|one| (one.on, one.class));
         let of_notes = self.diary.of_season(season).flat_map(|(on, note)| {
@@ -128,8 +128,10 @@ impl Filled<'_> {
         given.retain(|(on, _)| (season.from..season.until).contains(on));
         given.sort_by_key(|(on, _)| *on);
         let word = |class: TreatmentClass| format!("{class:?}").to_lowercase();
-        let mut words: Vec<String> =
-            given.iter().map(|(on, class)| format!("{} ({})", MONTHS[on.month().unsigned_abs() as usize - 1], word(*class))).collect();
+        let mut words: Vec<String> = given
+            .iter()
+            .map(|(on, class)| format!("{} ({})", MONTHS[on.month().unsigned_abs() as usize - 1], word(*class)))
+            .collect();
         words.dedup();
         (!words.is_empty()).then(|| words.join(", "))
     }
@@ -138,7 +140,10 @@ impl Filled<'_> {
 /// Empty, starved in the cells, dead with food, or not known, by what was found.
 fn kind(examined: &Examined) -> usize {
     let is = |name: &str, yes: bool| {
-        examined.signs.iter().any(|sign| sign.name == name && matches!(sign.found, Found::Yes | Found::FairlyYes) == yes)
+        examined
+            .signs
+            .iter()
+            .any(|sign| sign.name == name && matches!(sign.found, Found::Yes | Found::FairlyYes) == yes)
     };
     match () {
         () if is("hive-empty", true) => 0,

@@ -54,7 +54,9 @@ fn of_autumn(apiary: &Apiary, colony: &Colony, lines: &Parameters) -> Vec<Troubl
     let mut troubles = Vec::new();
     let rule = apiary.hive_of(colony).and_then(|hive| rules::stores_rule(&apiary.site, hive));
     let stores = colony.stores.total.p50.get();
-    if let Some((least, _)) = rule.and_then(|rule| rule.stores_kg).filter(|(least, _)| stores < lines.short_of.value * least) {
+    if let Some((least, _)) =
+        rule.and_then(|rule| rule.stores_kg).filter(|(least, _)| stores < lines.short_of.value * least)
+    {
         let what = format!("{stores:.0} kg of stores where the rule here asks for {least:.0}");
         troubles.push(trouble(on, what, &["starved", "isolation"]));
     }

@@ -143,8 +143,8 @@ fn treated(apiary: &Apiary, diary: &Diary<'_>, season: &Season, ids: &[ColonyId]
 }
 
 fn coldest(diary: &Diary<'_>, season: &Season) -> Option<Coldest> {
-    let read = diary.of_season(season).filter_map(|(on, note)| {
-        Some(Coldest { on, air_c: rounded(note.conditions.air_k?.celsius(), 1) })
-    });
+    let read = diary
+        .of_season(season)
+        .filter_map(|(on, note)| Some(Coldest { on, air_c: rounded(note.conditions.air_k?.celsius(), 1) }));
     read.min_by(|a, b| a.air_c.total_cmp(&b.air_c))
 }

@@ -154,6 +154,8 @@ mod tests {
             let wrong = text.parse::<Examined>().unwrap_err();
             assert!(wrong.to_string().contains("small-cluster yes"), "{text}: {wrong}");
         }
-        assert!("x yes, likeliest mites 400".parse::<Examined>().unwrap_err().to_string().contains("likeliest mites 71"));
+        assert!(
+            "x yes, likeliest mites 400".parse::<Examined>().unwrap_err().to_string().contains("likeliest mites 71")
+        );
     }
 }

@@ -141,7 +141,9 @@ impl Entry {
         let (what, how) = (what.trim().to_lowercase(), how.trim());
         match what.as_str() {
             "words" => Ok(Self::Words(how.to_owned())),
-            "fed" | "frames" | "changed" | "treated" | "united" | "did" | "examined" | "counted" => act(&what, how, colony).map(Self::Act),
+            "fed" | "frames" | "changed" | "treated" | "united" | "did" | "examined" | "counted" => {
+                act(&what, how, colony).map(Self::Act)
+            }
             _ => sign(&what, how).map(Self::Sign),
         }
     }

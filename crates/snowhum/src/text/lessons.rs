@@ -21,7 +21,10 @@ pub(crate) fn words(answer: &LessonsAnswer, system: System) -> String {
     page += "\n";
     let costs = &answer.costs;
     let money = |amount: f64| format!("{amount:.0} {}", costs.currency);
-    page += &entry("Cost", &format!("{} of colonies, {} of food noted", money(costs.colonies_money), money(costs.feed_money)));
+    page += &entry(
+        "Cost",
+        &format!("{} of colonies, {} of food noted", money(costs.colonies_money), money(costs.feed_money)),
+    );
     if let Some(score) = &answer.forecast {
         page += &forecast(score);
     }
@@ -31,7 +34,10 @@ pub(crate) fn words(answer: &LessonsAnswer, system: System) -> String {
     }
     page += "\nOthers\n";
     for survey in &answer.published {
-        let what = format!("{:.1} % ({:.1} to {:.1}): {}; {}", survey.value, survey.low, survey.high, survey.who, survey.source);
+        let what = format!(
+            "{:.1} % ({:.1} to {:.1}): {}; {}",
+            survey.value, survey.low, survey.high, survey.who, survey.source
+        );
         page += &entry(&survey.winter, &what);
     }
     page += "\nFor a survey\n";

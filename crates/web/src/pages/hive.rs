@@ -8,7 +8,7 @@ use snowhum_apiary::Colony;
 use uuid::Uuid;
 
 use super::hive_figures::{expectations, figures};
-use super::{action, apiary, signs};
+use super::{action, apiary, dead, signs};
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
@@ -69,9 +69,10 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
             }
         } @else {
             (ended(now))
+            @if let Some(kept) = dead::kept(view, colony.id) { p { (capital(&kept)) "." } }
             p {
                 "Foulbrood first: ropy cells or scale, and nothing of it is used again before the bee inspector has seen it. "
-                "In a terminal " code { "snowhum deadout" } " asks for the signs one by one."
+                a href={ "/dead/" (colony.id.0) } { "Examine it sign by sign" } "."
             }
         }
         (dead_found(view, colony, now))
@@ -102,7 +103,7 @@ fn chance(now: &ColonyNow) -> Markup {
     }
 }
 
-fn ended(now: &ColonyNow) -> Markup {
+pub(super) fn ended(now: &ColonyNow) -> Markup {
     let mut causes: Vec<_> = now.ended.by_cause().into_iter().filter(|(_, chance)| *chance >= 0.005).collect();
     causes.sort_by(|a, b| b.1.total_cmp(&a.1));
     html! {

@@ -45,7 +45,7 @@ pub(crate) async fn add(State(app): State<App>, Path(id): Path<Uuid>, Form(pairs
 }
 
 /// The time of a form's note: noon of the day it names, else now.
-fn time(view: &View, form: &Asked) -> Result<Timestamp, Fault> {
+pub(super) fn time(view: &View, form: &Asked) -> Result<Timestamp, Fault> {
     let Some(on) = form.get("on") else { return Ok(view.now.timestamp()) };
     let wrong = || Fault::Wrong(format!("{}: write a day such as 2026-01-18.", crate::sent::shortened(on)));
     let day: jiff::civil::Date = on.parse().map_err(|_| wrong())?;

@@ -11,7 +11,7 @@ use crate::page::{Place, page};
 use crate::view::{Asked, View};
 
 /// The files figures are read from.
-const FILES: [(&str, &str, &str); 10] = [
+const FILES: [(&str, &str, &str); 12] = [
     ("winter_parameters", "The winter model", include_str!("../../../../data/winter_parameters.toml")),
     ("watch_parameters", "What signs say", include_str!("../../../../data/watch_parameters.toml")),
     ("weighing", "Weighing", include_str!("../../../../data/weighing.toml")),
@@ -21,6 +21,8 @@ const FILES: [(&str, &str, &str); 10] = [
     ("materials", "Materials", include_str!("../../../../data/materials.toml")),
     ("feeds", "Feeds", include_str!("../../../../data/feeds.toml")),
     ("rules_of_thumb", "Rules of the trade", include_str!("../../../../data/rules_of_thumb.toml")),
+    ("deadout", "Dead colonies", include_str!("../../../../data/deadout.toml")),
+    ("losses", "Losses and lessons", include_str!("../../../../data/losses.toml")),
     ("quick_start", "The four quick facts", include_str!("../../../../data/quick_start.toml")),
 ];
 

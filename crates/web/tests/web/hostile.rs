@@ -13,7 +13,11 @@ fn a_script_in_any_field_is_refused_or_shown_as_text() {
     run(|served| async move {
         let alder = served.colony("Alder");
         let note = format!("/hive/{alder}/note");
-        let forms: [(&str, Vec<(&str, &str)>); 7] = [
+        let dead = format!("/dead/{alder}");
+        let forms: [(&str, Vec<(&str, &str)>); 10] = [
+            (&dead, vec![("visit", SCRIPT), ("on", SCRIPT), ("small-cluster", "yes")]),
+            (&dead, vec![("visit", SCRIPT), ("small-cluster", SCRIPT)]),
+            ("/losses", vec![("visit", SCRIPT), ("on", SCRIPT), (SCRIPT, SCRIPT)]),
             ("/round", vec![("visit", SCRIPT), ("air", SCRIPT), ("snow", SCRIPT), ("0.dead", SCRIPT)]),
             ("/round", vec![("0.words", SCRIPT)]),
             ("/round", vec![("0.scale", SCRIPT)]),
@@ -31,8 +35,19 @@ fn a_script_in_any_field_is_refused_or_shown_as_text() {
             );
             harmless(path, &answer.body);
         }
-        for path in ["/normal?found=", "/setup?try=", "/source?find=", "/setup?hive=", "/inside?hive=", "/round?kept="]
-        {
+        for path in [
+            "/normal?found=",
+            "/setup?try=",
+            "/source?find=",
+            "/setup?hive=",
+            "/inside?hive=",
+            "/round?kept=",
+            "/losses?season=",
+            "/losses?club=",
+            "/losses?added=",
+            "/losses?kept=",
+            "/dead/",
+        ] {
             let path = format!("{path}%3Cscript%3Ealert(1)%3C%2Fscript%3E%22%27");
             let answer = served.get(&path).await;
             assert!(!answer.status.is_server_error(), "{path}");
@@ -65,7 +80,21 @@ fn hostile_names_of_yard_hive_and_colony_are_text_on_every_page() {
         let served = Served::open_yard(None, yard).await;
         served.settled().await;
         let hive = format!("/hive/{}", served.yard.colonies[0].id.0);
-        for page in ["/", "/round", "/round/sheet", "/flight", "/setup", "/normal", "/inside", "/settings", &hive] {
+        let dead = format!("/dead/{}?step=2&small-cluster=yes", served.yard.colonies[0].id.0);
+        for page in [
+            "/",
+            "/round",
+            "/round/sheet",
+            "/flight",
+            "/setup",
+            "/normal",
+            "/inside",
+            "/settings",
+            "/dead",
+            "/losses",
+            &hive,
+            &dead,
+        ] {
             let answer = served.get(page).await;
             assert_eq!(answer.status, StatusCode::OK, "{page}");
             harmless(page, &answer.body);

@@ -5,6 +5,7 @@
 mod api;
 mod gate;
 mod hostile;
+mod learn;
 mod load;
 mod notes;
 mod pages;

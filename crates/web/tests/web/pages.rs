@@ -8,6 +8,8 @@ use crate::support::{Served, run, run_bare, well_formed};
 fn every_page(served: &Served) -> Vec<String> {
     let colonies = served.yard.colonies.iter().map(|colony| format!("/hive/{}", colony.id.0));
     let notes = served.yard.notes.iter().take(3).map(|note| format!("/note/{}", note.id.0));
+    let dead = format!("/dead/{}", served.colony("Larch"));
+    let examined = format!("{dead}?step=2&ropy-larvae=no&small-cluster=yes&white-crystals=fairly-sure");
     let inside = format!("/inside?hive={}", served.colony("Juniper"));
     let fixed = [
         "/",
@@ -17,6 +19,10 @@ fn every_page(served: &Served) -> Vec<String> {
         "/flight",
         "/setup",
         "/normal",
+        "/dead",
+        "/losses",
+        "/losses?season=2024",
+        "/losses?club=Ann+1%2F5%0ABo+0%2F3",
         "/normal?found=30&days=14&bees=12000&month=2&ground=bare",
         "/normal?found=many",
         "/inside",
@@ -26,7 +32,7 @@ fn every_page(served: &Served) -> Vec<String> {
         "/settings",
         "/settings?kept=1",
     ];
-    fixed.into_iter().map(str::to_owned).chain([inside]).chain(colonies).chain(notes).collect()
+    fixed.into_iter().map(str::to_owned).chain([inside, dead, examined]).chain(colonies).chain(notes).collect()
 }
 
 #[test]

@@ -61,6 +61,9 @@ fn with_plan<T>(ask: &Ask, from: Date, answer: impl FnOnce(PlanQuestion<'_>) -> 
 
 impl Reckon for Small {
     fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
+        if ask.day >= SPRING {
+            return Err("that day lies after this winter".to_owned());
+        }
         let (signs, thresholds) =
             (snowhum_watch::Parameters::shipped().unwrap(), Thresholds::shipped().map_err(|error| error.to_string())?);
         Ok(with_plan(ask, ask.day.saturating_add(1.days()), |plan| {

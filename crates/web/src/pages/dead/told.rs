@@ -1,0 +1,147 @@
+//! The answer: stop, or causes with what to look at next and what can be used again.
+
+use maud::{Markup, html};
+use snowhum_advice::deadout::{CauseChance, DeadoutAnswer, LookNext, Question, Seen};
+use snowhum_apiary::Colony;
+
+use super::form::words;
+use crate::ids;
+use crate::pages::hive;
+use crate::view::View;
+use crate::words::capital;
+
+/// Causes less likely than this are not listed.
+const LEAST: f64 = 0.02;
+
+/// Foulbrood may be in it: nothing else is shown.
+pub(super) fn stopped(view: &View, colony: &Colony, answer: &DeadoutAnswer) -> Markup {
+    let Some(stop) = &answer.stop else { return html! {} };
+    html! {
+        section class="stop" role="alert" {
+            h2 { "Stop: this may be foulbrood" }
+            p class="lede" { (stop.r#do) }
+            p { (stop.why) }
+            p { "Seen: " (stop.signs.join(", ").replace('-', " ")) "." }
+            p { "Comb: " (answer.reuse.comb) ". Stores: " (answer.reuse.stores) "." }
+        }
+        (keep(view, colony, answer))
+        p { a href={ "/dead/" (colony.id.0) } { "I looked again: back to the four questions" } }
+    }
+}
+
+/// Causes, where to look next, what can be used again.
+pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[Question]) -> Markup {
+    html! {
+        @if let Some(first) = &answer.brood_first { p class="caution" { (first) } }
+        section class="kept" role="status" {
+            h2 { (head(&answer.causes)) }
+            (causes(&answer.causes))
+            @if let Some(next) = &answer.look_next { p { span class="label" { "Look next" } " " (look(next, &answer.causes)) } }
+            p { a class="no-print" href="#signs" { "Tell more of what you see" } }
+        }
+        (records(answer, questions))
+        @for say in &answer.say { p { (say) } }
+        section {
+            h2 { "What can be used again" }
+            dl {
+                dt { "Comb" } dd { (capital(&answer.reuse.comb)) "." }
+                dt { "Stores, for bees" } dd { (capital(&answer.reuse.stores)) "." }
+                dt { "People" } dd { (answer.reuse.people) }
+            }
+        }
+        section {
+            h2 { "While it is open" }
+            dl {
+                @for after in &answer.after { dt { (after.what) } dd { (after.words) } }
+            }
+        }
+        @if let Some(now) = view.colony_now(at) {
+            section {
+                h2 { "What the watch made of it from outside" }
+                (hive::ended(now))
+                p class="small" { "From weather and notes alone. It is not mixed into the causes above, since it stands on the same facts." }
+            }
+        }
+        details {
+            summary { "Says who?" }
+            ul { @for source in &answer.sources { li { (source) } } @for after in &answer.after { @if after.source != "none" { li { (after.what) ": " (after.source) } } } }
+        }
+    }
+}
+
+fn head(causes: &[CauseChance]) -> String {
+    match causes {
+        [first, second, ..] if first.low > second.high => format!("Most likely {}", first.words),
+        [first, second, ..] => {
+            format!("Likeliest {}, then {}; one cannot be sure of the order", first.words, second.words)
+        }
+        [only] => capital(&only.words),
+        [] => String::new(),
+    }
+}
+
+fn causes(all: &[CauseChance]) -> Markup {
+    let hundred = |chance: f64| format!("{:.0}", 100.0 * chance);
+    html! {
+        table class="causes" {
+            caption { "Of 100 hives that look like this; the range is what others who know might say" }
+            thead { tr { th scope="col" { "Cause" } th scope="col" { "Of 100" } th scope="col" { "Between" } } }
+            tbody {
+                @for cause in all.iter().filter(|cause| cause.p >= LEAST) {
+                    tr {
+                        th scope="row" { (capital(&cause.words)) }
+                        td { (hundred(cause.p)) }
+                        td { (hundred(cause.low)) " and " (hundred(cause.high)) }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn look(next: &LookNext, causes: &[CauseChance]) -> String {
+    let of = |name: &str| causes.iter().find(|one| one.cause == name).map_or(name, |one| one.words.as_str()).to_owned();
+    let other = next.between.iter().find(|name| **name != next.yes_points_to).map_or("", String::as_str);
+    format!("{} A yes points to {}, a no to {}.", next.ask, of(&next.yes_points_to), of(other))
+}
+
+/// What the records answered in the keeper's place.
+fn records(answer: &DeadoutAnswer, questions: &[Question]) -> Markup {
+    let ask =
+        |name: &str| questions.iter().find(|one| one.name == name).map_or(name, |one| one.ask.as_str()).to_owned();
+    html! {
+        @if !answer.from_records.is_empty() {
+            details {
+                summary { (answer.from_records.len()) " taken from the records" }
+                ul class="sources" {
+                    @for record in &answer.from_records {
+                        li { (ask(&record.sign)) " " strong { (capital(words(record.seen))) } ": " (record.because) "." }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Keeps what was told; what the records answered is kept with it.
+pub(super) fn keep(view: &View, colony: &Colony, answer: &DeadoutAnswer) -> Markup {
+    let is_taken = |name: &str| answer.from_records.iter().any(|record| record.sign == name);
+    let value = |seen: Seen| match seen {
+        Seen::Yes => "yes",
+        Seen::FairlyYes => "fairly-sure",
+        Seen::FairlyNo => "fairly-no",
+        Seen::No => "no",
+        Seen::Unseen => "",
+    };
+    html! {
+        form class="no-print" method="post" action={ "/dead/" (colony.id.0) } {
+            input type="hidden" name="visit" value=(ids::new_id(jiff::Timestamp::now()));
+            @for sign in answer.signs.iter().filter(|sign| sign.seen != Seen::Unseen && !is_taken(&sign.sign)) {
+                input type="hidden" name=(sign.sign) value=(value(sign.seen));
+            }
+            label for="on" { "Day it was examined, if not " (snowhum_advice::words::day(view.now.date())) }
+            input id="on" name="on" type="date" max=(view.now.date());
+            button class="main" { "Keep in the record" }
+        }
+    }
+}

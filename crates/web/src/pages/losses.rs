@@ -1,0 +1,112 @@
+//! Losses and lessons: what was lost, what that says, what to do next autumn; a club's winter; a survey's numbers.
+
+mod club;
+mod count;
+mod told;
+
+use axum::Form;
+use axum::extract::State;
+use axum::response::Redirect;
+use jiff::civil::Date;
+use maud::{Markup, html};
+use snowhum_advice::lessons::{Forecast, LessonsAnswer, LessonsQuestion, lessons};
+
+use super::notes::Pairs;
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::sent::shortened;
+use crate::view::{Asked, View};
+
+/// Most colonies that can have come or gone in a winter.
+const MOST: u32 = 1_000;
+
+pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let spring = spring(&app, &view).await?;
+    let answered = match spring {
+        Some(spring) => Some(answer(&app, &view, spring, &asked).await?),
+        None => None,
+    };
+    let body = html! {
+        h1 { "Losses and lessons" }
+        @if asked.get("kept").is_some() { p class="kept" role="status" { "Kept." } }
+        @match &answered {
+            Some(Ok(answer)) => {
+                (told::told(&view, answer, &asked))
+                (count::form(&view, answer))
+                (told::behind(&view, answer))
+            }
+            Some(Err(wrong)) => p class="caution" { (wrong) },
+            None => p class="lede" { "The estimate is on its way; it says when winter ends here." },
+        }
+        (club::section(&asked))
+    };
+    Ok(page(&view, Place::Losses, "Losses and lessons", &body))
+}
+
+/// Keeps the spring count.
+pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
+    let view = View::of(&app).await?;
+    let kept = count::keep(&app, &view, &Asked(pairs)).await?;
+    Ok(Redirect::to(&format!("/losses?kept={kept}")))
+}
+
+/// When winter ends here: the estimate says it; once a winter is past there is none, and its plan does.
+async fn spring(app: &App, view: &View) -> Result<Option<Date>, Fault> {
+    match (&view.standing, &view.trouble) {
+        (Some(standing), _) => Ok(Some(standing.present.now.spring)),
+        (None, Some(_)) => Ok(app.plan().await?.ok().map(|plan| plan.spring)),
+        (None, None) => Ok(None),
+    }
+}
+
+async fn answer(app: &App, view: &View, spring: Date, asked: &Asked) -> Result<Result<LessonsAnswer, String>, Fault> {
+    let question = match question(view, spring, asked) {
+        Ok(question) => question,
+        Err(wrong) => return Ok(Err(wrong)),
+    };
+    let answer = match lessons(&question) {
+        Ok(answer) => answer,
+        Err(wrong) => return Ok(Err(crate::words::capital(&wrong.to_string()))),
+    };
+    if asked.get("foretold").is_none() || !answer.can_be_scored() {
+        return Ok(Ok(answer));
+    }
+    let plan = match app.plan().await? {
+        Ok(plan) => plan,
+        Err(wrong) => return Ok(Err(wrong)),
+    };
+    let of = |colony: &snowhum_advice::answer::ColonyPlan| Forecast {
+        colony: colony.name.clone(),
+        alive: colony.alive_in_spring,
+    };
+    let forecasts: Vec<Forecast> = plan.colonies.iter().map(of).collect();
+    Ok(lessons(&LessonsQuestion { forecasts: &forecasts, ..question }).map_err(|wrong| wrong.to_string()))
+}
+
+fn question<'a>(view: &'a View, spring: Date, asked: &Asked) -> Result<LessonsQuestion<'a>, String> {
+    let season = match asked.get("season") {
+        Some(text) => {
+            let year = text.parse::<i16>().ok().filter(|year| (1900..=2200).contains(year));
+            Some(year.ok_or_else(|| format!("{}: write the year of the autumn, such as 2025.", shortened(text)))?)
+        }
+        None => None,
+    };
+    let number = |name: &str| match asked.get(name) {
+        Some(text) => {
+            let read = text.parse::<u32>().ok().filter(|number| *number <= MOST);
+            read.ok_or_else(|| format!("{}: write a number of colonies.", shortened(text)))
+        }
+        None => Ok(0),
+    };
+    Ok(LessonsQuestion {
+        apiary: &view.apiary,
+        as_of: view.now.date(),
+        season,
+        spring,
+        added: number("added")?,
+        removed: number("removed")?,
+        forecasts: &[],
+    })
+}
