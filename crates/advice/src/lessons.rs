@@ -139,21 +139,14 @@ pub fn lessons(question: &LessonsQuestion<'_>) -> Result<LessonsAnswer, SumFault
     let apiary = question.apiary;
     let diary = Diary::of(apiary, question.as_of);
     let season = season_of(question);
-    let ids = winters::wintered(apiary, &diary, &season);
-    let wintered: Vec<(&Colony, Outcome)> = apiary
-        .colonies
-        .iter()
-        .filter(|colony| ids.contains(&colony.id))
-        .map(|colony| (colony, outcome::of(&diary, colony.id, &season)))
-        .collect();
+    let wintered = wintered(apiary, &diary, &season);
     let (so_far, losses) = counted(question, &wintered)?;
     let winters = winters::all(apiary, &diary, question.spring);
-    let fed = winters.iter().find(|winter| winter.season.year == season.year).map_or(0.0, |winter| winter.fed_money);
     let over = question.as_of >= season.end;
-    let colony = |(colony, outcome): &(&Colony, Outcome)| {
+    let one = |(colony, outcome): &(&Colony, Outcome)| {
         lesson::lesson(apiary, colony, (&diary, &season), outcome, &lines.parameter)
     };
-    let colonies: Vec<ColonyLesson> = wintered.iter().map(colony).collect();
+    let colonies: Vec<ColonyLesson> = wintered.iter().map(one).collect();
     Ok(LessonsAnswer {
         schema: LESSONS_SCHEMA.to_owned(),
         apiary: apiary.name.clone(),
@@ -161,29 +154,33 @@ pub fn lessons(question: &LessonsQuestion<'_>) -> Result<LessonsAnswer, SumFault
         as_of: question.as_of,
         over,
         so_far,
-        costs: Costs {
-            colonies_money: rounded(f64::from(so_far.lost) * apiary.money.colony, 2),
-            feed_money: fed,
-            currency: apiary.money.currency.clone(),
-        },
+        costs: costs(apiary, so_far, &winters, &season),
         forecast: scored(question, &wintered, over, so_far, &lines),
         remember: remembered(apiary, &diary, &season, question.spring),
         say: say(so_far, losses.as_ref(), over, &season, &colonies),
-        survey: survey::Filled {
-            apiary,
-            season: &season,
-            diary: &diary,
-            wintered,
-            added: question.added,
-            removed: question.removed,
-        }
-        .lines(),
+        survey: survey::lines(question, (&diary, &season), &wintered),
         colonies,
         losses,
         winters,
         published: lines.survey,
         season,
     })
+}
+
+/// Colonies of the yard that wintered, with what became of them.
+fn wintered<'a>(apiary: &'a Apiary, diary: &Diary<'_>, season: &Season) -> Vec<(&'a Colony, Outcome)> {
+    let ids = winters::wintered(apiary, diary, season);
+    let in_it = apiary.colonies.iter().filter(|colony| ids.contains(&colony.id));
+    in_it.map(|colony| (colony, outcome::of(diary, colony.id, season))).collect()
+}
+
+fn costs(apiary: &Apiary, so_far: SoFar, winters: &[WinterRecord], season: &Season) -> Costs {
+    let fed = winters.iter().find(|winter| winter.season.year == season.year);
+    Costs {
+        colonies_money: rounded(f64::from(so_far.lost) * apiary.money.colony, 2),
+        feed_money: fed.map_or(0.0, |winter| winter.fed_money),
+        currency: apiary.money.currency.clone(),
+    }
 }
 
 /// The winter asked about, else the one that the yard was counted for.

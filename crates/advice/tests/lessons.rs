@@ -79,6 +79,7 @@ fn a_dead_colony_examined_and_recorded_appears_in_the_losses_with_its_lesson() {
     assert_eq!(answer.costs.feed_money, 17.5);
     let larch = of(&answer, "Larch");
     assert_eq!((larch.fate, larch.examined.as_ref().unwrap().of_100), (Fate::Dead, Some(81)));
+    assert_eq!(larch.on, Some(date(2026, 2, 8)), "found dead in February, examined in March");
     let first = larch.first.as_ref().unwrap();
     assert_eq!((first.on, first.what.as_str()), (date(2025, 9, 8), "24 mites in 300 bees"));
     assert!(larch.next.as_ref().unwrap().starts_with("mites first"));

@@ -181,3 +181,45 @@ fn the_same_is_told_once_a_week() {
     folder.done(&["note", "Larch", "colony=dead", "--at", "2026-02-07 12:00"]);
     assert!(on("2026-02-07").contains("Larch"), "its word has changed");
 }
+
+const DEAD: &[&str] = &["deadout", "Larch", "--at", "2026-03-20 12:00", "--sign", "ropy-larvae=no"];
+
+#[test]
+fn a_dead_colony_is_examined_kept_and_found_among_the_losses() {
+    let folder = Folder::with_yard("dead");
+    let answer = folder.json(&[DEAD, &["--sign", "small-cluster=yes", "--keep"]].concat());
+    assert!(answer["from_records"].as_array().unwrap().iter().any(|one| one["sign"] == "mites-over-line"));
+    let listed = folder.done(&["note", "Larch", "--list"]);
+    assert!(listed.contains("examined=ropy-larvae no, small-cluster yes") && listed.contains("likeliest mites"));
+    let now = folder.json(&["now", "--as-of", "2026-03-25", "--members", "64"]);
+    assert!(now["colonies"][3]["about"].as_str().unwrap().starts_with("dead and examined"), "{}", now["colonies"][3]);
+    for (name, count) in [("Alder", "alive"), ("Birch", "alive"), ("Juniper", "weak"), ("Aspen", "queen failed")] {
+        let count = format!("bees=seen; counted={count}");
+        folder.done(&["note", name, &count, "--at", "2026-05-22 12:00"]);
+    }
+    let losses: &[&str] = &["losses", "--as-of", "2026-06-01", "--members", "32"];
+    let closed = folder.json(&[losses, &["--season", "2025"]].concat());
+    assert_eq!(closed["losses"]["yard"]["lost"], 2);
+    assert_eq!(closed["forecast"]["colonies"].as_array().unwrap().len(), 5);
+    assert_eq!(closed["schema"], "snowhum.lessons/1");
+    let page = folder.done(losses);
+    assert!(page.contains("2 of 5 colonies lost") && page.contains("Five hives cannot tell"), "{page}");
+    assert!(page.lines().all(|line| line.chars().count() <= 80), "{page}");
+    folder.done(&["export", "all.json"]);
+    folder.done(&["import", "all.json", "--store", "other.db"]);
+    assert_eq!(folder.done(&[losses, &["--store", "other.db"]].concat()), page, "a copy tells the same");
+    folder.done(&["export", "sheets"]);
+    let notes = std::fs::read_to_string(folder.0.join("sheets").join("note_versions.csv")).unwrap();
+    assert!(notes.contains("examined=ropy-larvae no"));
+}
+
+#[test]
+fn an_examination_in_which_nobody_looked_is_not_kept() {
+    let folder = Folder::with_yard("unlooked");
+    assert!(folder.refused(&["deadout", "Larch", "--keep"], 2).contains("look first"));
+    assert!(folder.refused(&["deadout", "Oak", "--sign", "wet-mould=yes"], 2).contains("Alder"));
+    assert!(folder.refused(&["losses", "--season", "2025", "--before", "3"], 2).contains("--season"));
+    let stopped = folder.done(&["deadout", "Larch", "--sign", "foul-smell=yes", "--keep", "--at", "2026-03-20 12:00"]);
+    assert!(stopped.starts_with("STOP") && !stopped.contains("Wax moth"));
+    assert!(folder.done(&["losses", "--as-of", "2026-04-01"]).contains("authority"));
+}

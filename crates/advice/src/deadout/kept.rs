@@ -6,7 +6,7 @@ use super::tables::Tables;
 use super::{DeadoutAnswer, Seen, SeenSign};
 use crate::sums::SumFault;
 
-/// What is kept of an examination; none where no sign was told.
+/// What is kept of an examination; none where nobody looked, whatever the records answer.
 #[must_use]
 pub fn to_keep(answer: &DeadoutAnswer) -> Option<Examined> {
     let found = |seen: Seen| match seen {
@@ -22,7 +22,7 @@ pub fn to_keep(answer: &DeadoutAnswer) -> Option<Examined> {
         .causes
         .first()
         .map(|cause| Likeliest { cause: cause.cause.clone(), of_100: (100.0 * cause.p).round() as u8 });
-    (!signs.is_empty()).then_some(Examined { signs, likeliest })
+    (signs.len() > answer.from_records.len()).then_some(Examined { signs, likeliest })
 }
 
 /// The signs of a kept examination that are known today.

@@ -85,7 +85,10 @@ pub(super) fn of(diary: &Diary<'_>, colony: ColonyId, season: &Season) -> Outcom
             outcome.examined = Some((on, examined));
         }
         if let Some(fate) = told(note, on >= season.end && outcome.fate == Fate::NotTold) {
-            (outcome.fate, outcome.on) = (fate, Some(on));
+            // The day it was found dead stays when it is examined later.
+            if (fate, outcome.fate) != (Fate::Dead, Fate::Dead) {
+                (outcome.fate, outcome.on) = (fate, Some(on));
+            }
         } else if outcome.fate == Fate::Dead && note.signs().any(|sign| matches!(sign, Sign::ClusterSeen { .. })) {
             // Living bees seen take a verdict back.
             (outcome.fate, outcome.on) = (Fate::NotTold, None);

@@ -4,8 +4,9 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Act, Apiary, Colony, Examined, Floor, Found, Mites, TreatmentClass};
+use snowhum_apiary::{Act, Colony, Examined, Floor, Found, Mites, TreatmentClass};
 
+use super::LessonsQuestion;
 use super::outcome::{Fate, Outcome};
 use super::season::{Diary, Season, day_before};
 use crate::words::day;
@@ -20,14 +21,25 @@ pub struct SurveyLine {
 }
 
 /// What the form is filled from.
-pub(super) struct Filled<'a> {
-    pub(super) apiary: &'a Apiary,
-    pub(super) season: &'a Season,
-    pub(super) diary: &'a Diary<'a>,
+struct Filled<'a> {
+    question: &'a LessonsQuestion<'a>,
+    season: &'a Season,
+    diary: &'a Diary<'a>,
     /// Each colony of the yard with its outcome.
-    pub(super) wintered: Vec<(&'a Colony, Outcome)>,
-    pub(super) added: u32,
-    pub(super) removed: u32,
+    wintered: &'a [(&'a Colony, Outcome)],
+}
+
+/// Every line of the form.
+pub(super) fn lines<'a>(
+    question: &'a LessonsQuestion<'a>,
+    (diary, season): (&'a Diary<'a>, &'a Season),
+    wintered: &'a [(&'a Colony, Outcome)],
+) -> Vec<SurveyLine> {
+    let filled = Filled { question, season, diary, wintered };
+    let mut lines = filled.counts();
+    lines.extend(filled.ends());
+    lines.extend(filled.keeping());
+    lines
 }
 
 fn line(asks: &str, answer: impl ToString) -> SurveyLine {
@@ -35,13 +47,6 @@ fn line(asks: &str, answer: impl ToString) -> SurveyLine {
 }
 
 impl Filled<'_> {
-    pub(super) fn lines(&self) -> Vec<SurveyLine> {
-        let mut lines = self.counts();
-        lines.extend(self.ends());
-        lines.extend(self.keeping());
-        lines
-    }
-
     fn number(&self, is_it: impl Fn(&Outcome) -> bool) -> usize {
         self.wintered.iter().filter(|(_, outcome)| is_it(outcome)).count()
     }
@@ -49,7 +54,7 @@ impl Filled<'_> {
     fn counts(&self) -> Vec<SurveyLine> {
         let season = self.season;
         let fate = |wanted: Fate| self.number(|outcome| outcome.fate == wanted);
-        let left = fate(Fate::Sold) + fate(Fate::United) + self.removed as usize;
+        let left = fate(Fate::Sold) + fate(Fate::United) + self.question.removed as usize;
         let dead_by =
             |on: Date| self.number(|outcome| outcome.fate.is_lost() && outcome.on.is_some_and(|day| day <= on));
         let not_told = fate(Fate::NotTold);
@@ -62,7 +67,7 @@ impl Filled<'_> {
                 &format!("Colonies before winter, {} {}", day(season.start), season.start.year()),
                 self.wintered.len(),
             ),
-            line("Bought or split in since", self.added),
+            line("Bought or split in since", self.question.added),
             line("Sold or united since: fewer at risk, not lost", left),
             alive(format!("Alive when winter was over here, {} {}", day(season.end), season.end.year())),
             line("Of them weak but alive", fate(Fate::Weak)),
@@ -94,14 +99,14 @@ impl Filled<'_> {
 
     fn keeping(&self) -> Vec<SurveyLine> {
         let colonies = || self.wintered.iter().map(|(colony, _)| *colony);
-        if !self.season.is_counted(self.apiary) {
+        if !self.season.is_counted(self.question.apiary) {
             return Vec::new();
         }
         let young = colonies().filter(|colony| colony.queen.year == Some(self.season.year)).count();
         let known = colonies().filter(|colony| colony.queen.year.is_some()).count();
         let counted = colonies().filter(|colony| matches!(colony.mites, Mites::Counted { .. })).count();
         let mesh = colonies()
-            .filter_map(|colony| self.apiary.hive_of(colony))
+            .filter_map(|colony| self.question.apiary.hive_of(colony))
             .filter(|hive| !matches!(hive.floor, Floor::Solid(_)))
             .count();
         vec![

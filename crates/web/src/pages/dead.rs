@@ -64,9 +64,9 @@ pub(crate) fn kept(view: &View, colony: ColonyId) -> Option<String> {
 }
 
 /// One colony, examined as far as is told.
-pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>, asked: Asked) -> Result<Markup, Fault> {
+pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let (at, colony) = view.colony(id)?;
+    let (at, colony) = view.colony(read_id(&id)?)?;
     let questions = questions().map_err(of_program)?;
     let title = format!("{}: dead colony", colony.name);
     let answered = match asked.get("step") {
@@ -94,9 +94,13 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>, asked: As
 }
 
 /// Keeps an examination as a note: the colony is dead, and this is what was found.
-pub(crate) async fn keep(State(app): State<App>, Path(id): Path<Uuid>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
+pub(crate) async fn keep(
+    State(app): State<App>,
+    Path(id): Path<String>,
+    Form(pairs): Pairs,
+) -> Result<Redirect, Fault> {
     let view = View::of(&app).await?;
-    let (_, colony) = view.colony(id)?;
+    let (_, colony) = view.colony(read_id(&id)?)?;
     let form = Asked(pairs);
     let questions = questions().map_err(of_program)?;
     let at = notes::time(&view, &form)?;
@@ -113,7 +117,11 @@ pub(crate) async fn keep(State(app): State<App>, Path(id): Path<Uuid>, Form(pair
         entries: vec![Entry::Sign(Sign::SeenDead), Entry::Act(Act::Examined(examined))],
     };
     notes::keep(&app, &note).await?;
-    Ok(Redirect::to(&format!("/hive/{id}")))
+    Ok(Redirect::to(&format!("/hive/{}", colony.id.0)))
+}
+
+fn read_id(text: &str) -> Result<Uuid, Fault> {
+    text.parse().map_err(|_| Fault::Missing("such colony"))
 }
 
 /// What the records answer, and the answer; or what is wrong with what was told.
