@@ -271,11 +271,8 @@ fn say(
             so_far.not_told, so_far.at_risk, so_far.lost, so_far.at_risk
         ));
         if !over {
-            let last = survey::last_day(season);
-            say.push(format!(
-                "Winter here ends about {}; the danger does not end in February.",
-                crate::words::day(last)
-            ));
+            let end = crate::words::day(season.end);
+            say.push(format!("Winter here ends about {end}; the danger does not end in February."));
         }
     }
     if let Some(losses) = losses {

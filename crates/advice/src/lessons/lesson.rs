@@ -1,4 +1,4 @@
-//! One colony's winter in one line: what spoke first, when it could have been known, what to do next autumn.
+//! One colony's winter in one line: what was the first sign, when it could have been known, what to do next autumn.
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
@@ -165,7 +165,7 @@ fn line(lesson: &ColonyLesson) -> String {
         None => {}
     }
     if let Some(first) = &lesson.first {
-        parts.push(format!("first word: {}, {}", first.what, day(first.on)));
+        parts.push(format!("first sign: {}, {}", first.what, day(first.on)));
     }
     if let Some(next) = &lesson.next {
         let when = if lesson.fate == Fate::Alive { "now" } else { "next autumn" };

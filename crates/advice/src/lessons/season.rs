@@ -1,6 +1,5 @@
 //! A winter by its days: when it is counted from, and to.
 
-use jiff::ToSpan;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use serde::{Deserialize, Serialize};
@@ -94,9 +93,4 @@ impl<'a> Diary<'a> {
     pub(super) fn of_season<'d>(&'d self, season: &'d Season) -> impl Iterator<Item = (Date, &'a Note)> + 'd {
         self.notes.iter().filter(|(on, _)| (season.from..season.until).contains(on)).copied()
     }
-}
-
-/// The day before.
-pub(super) fn day_before(day: Date) -> Date {
-    day.saturating_sub(1.days())
 }

@@ -8,7 +8,7 @@ use snowhum_apiary::{Act, Colony, Examined, Floor, Found, Mites, TreatmentClass}
 
 use super::LessonsQuestion;
 use super::outcome::{Fate, Outcome};
-use super::season::{Diary, Season, day_before};
+use super::season::{Diary, Season};
 use crate::words::day;
 
 /// One line of the form.
@@ -156,9 +156,4 @@ fn kind(examined: &Examined) -> usize {
         () if is("no-food", false) || is("food-near", true) => 2,
         () => 3,
     }
-}
-
-/// The last day on which a winter can still be under way.
-pub(super) fn last_day(season: &Season) -> Date {
-    day_before(season.end)
 }

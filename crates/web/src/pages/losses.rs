@@ -34,7 +34,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
         @match &answered {
             Some(Ok(answer)) => {
                 (told::told(&view, answer, &asked))
-                (count::form(&view, answer))
+                (count::form(&view, answer, &asked))
                 (told::behind(&view, answer))
             }
             Some(Err(wrong)) => p class="caution" { (wrong) },

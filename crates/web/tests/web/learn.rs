@@ -74,7 +74,7 @@ fn an_examination_is_kept_once_and_the_hive_is_watched_no_more() {
         let hive = shown(&served, &format!("/hive/{larch}")).await;
         assert!(hive.contains("likeliest mites and the viruses they carry"), "the hive page shows it");
         let lost = shown(&served, "/losses").await;
-        assert!(lost.contains("1 of 5 colonies lost so far") && lost.contains("first word: 24 mites in 300 bees"));
+        assert!(lost.contains("1 of 5 colonies lost so far") && lost.contains("first sign: 24 mites in 300 bees"));
         let empty = served.post(&format!("/dead/{}", served.colony("Aspen")), &[("visit", LATER)]).await;
         assert_eq!(empty.status, StatusCode::UNPROCESSABLE_ENTITY, "nobody looked, whatever the records say");
     });

@@ -23,7 +23,7 @@ const ANSWERS: [(&str, &str, &[&str]); 6] = [
 ];
 
 /// One row of taps a colony.
-pub(super) fn form(view: &View, answer: &LessonsAnswer) -> Markup {
+pub(super) fn form(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup {
     let fate = |name: &str| answer.colonies.iter().find(|colony| colony.colony == name);
     html! {
         section class="no-print" id="count" {
@@ -43,6 +43,18 @@ pub(super) fn form(view: &View, answer: &LessonsAnswer) -> Markup {
                 label for="counted-on" { "Day, if not " (snowhum_advice::words::day(view.now.date())) }
                 input id="counted-on" name="on" type="date" max=(view.now.date());
                 button class="main" { "Keep the count" }
+            }
+            details {
+                summary { "Colonies that came or went and are not in the records" }
+                form method="get" action="/losses" {
+                    input type="hidden" name="season" value=(answer.season.year);
+                    label for="added" { "Bought or split in since autumn" }
+                    input id="added" name="added" inputmode="numeric" maxlength="4" value=(asked.get("added").unwrap_or_default());
+                    label for="removed" { "Sold or united since" }
+                    input id="removed" name="removed" inputmode="numeric" maxlength="4" value=(asked.get("removed").unwrap_or_default());
+                    button { "Count them too" }
+                }
+                p class="small" { "They change who was at risk on this page; they are not kept." }
             }
         }
     }

@@ -1,7 +1,7 @@
 //! A winter's losses and lessons, as told.
 
 use maud::{Markup, html};
-use snowhum_advice::lessons::{ForecastScore, LessonsAnswer, WinterRecord};
+use snowhum_advice::lessons::{Fate, ForecastScore, LessonsAnswer, WinterRecord};
 use snowhum_advice::sums::losses::YardLosses;
 use snowhum_advice::words::day;
 use snowhum_units::{Kelvin, System};
@@ -25,7 +25,10 @@ pub(super) fn told(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup
         @for say in answer.remember.iter().chain(&answer.say) { p { (say) } }
         section {
             h2 { "Each colony" }
-            ul class="sources" { @for colony in &answer.colonies { li { strong { (colony.colony) } ": " (colony.line) "." } } }
+            ul class="sources" { @for colony in &answer.colonies { li {
+                strong { (colony.colony) } ": " (colony.line) "."
+                @if colony.fate == Fate::Dead && colony.examined.is_none() { " " a class="no-print" href="/dead" { "Examine it" } }
+            } } }
         }
         @if let Some(yard) = answer.losses.as_ref().and_then(|losses| losses.yard.as_ref()) { (numbers(yard)) }
         p {
