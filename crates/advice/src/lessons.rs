@@ -231,11 +231,11 @@ fn scored(
     if !over || so_far.not_told > 0 {
         return None;
     }
-    let known: Vec<(Forecast, bool)> = wintered
+    let known: Vec<forecast::Known> = wintered
         .iter()
         .filter_map(|(colony, outcome)| {
-            let forecast = question.forecasts.iter().find(|forecast| forecast.colony == colony.name)?;
-            Some((forecast.clone(), outcome.fate.lived()?))
+            let forecast = question.forecasts.iter().find(|forecast| forecast.colony == colony.name)?.clone();
+            Some(forecast::Known { forecast, alive: outcome.fate.lived()?, helped: outcome.helped })
         })
         .collect();
     forecast::score(&known, &lines.parameter)

@@ -105,6 +105,8 @@ fn only_what_the_surveys_call_lost_is_lost() {
     let yard = answer.losses.as_ref().unwrap().yard.as_ref().unwrap();
     assert_eq!((yard.at_risk, yard.lost, yard.queen_failed, yard.weak), (3, 2, 1, 1));
     assert!(of(&answer, "Birch").next.as_ref().unwrap().contains("requeen"));
+    let weak = closed([ALL_WELL[0], ALL_WELL[1], ALL_WELL[2], ("Aspen", "bees=seen; counted=weak")]);
+    assert_eq!(of(&asked(&weak, AFTER, None, &[]), "Aspen").first.as_ref().unwrap().what, "6000 bees in autumn");
     let taken = closed([("Alder", "counted=disaster"), ALL_WELL[1], ALL_WELL[2], ALL_WELL[3]]);
     assert_eq!(asked(&taken, AFTER, None, &[]).losses.unwrap().yard.unwrap().disaster, 1);
 }
@@ -201,6 +203,9 @@ fn forecasts_are_scored_against_the_base_rate() {
         assert!((got - want).abs() < 0.0011, "{got} is not {want}");
     }
     assert_eq!(score.hives_needed, Some(30));
+    let helped: Vec<&str> = score.colonies.iter().filter(|one| one.helped).map(|one| one.colony.as_str()).collect();
+    assert_eq!(helped, ["Juniper"], "fed in February, after the forecast");
+    assert!(score.say.iter().any(|say| say.starts_with("Fed or dressed since that day: Juniper.")));
     assert!(score.say.iter().any(|say| say.starts_with("Five hives cannot tell a good forecast from luck")));
 }
 

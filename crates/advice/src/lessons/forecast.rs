@@ -52,6 +52,16 @@ pub struct Scored {
     pub foretold_alive: f64,
     /// Whether it was.
     pub alive: bool,
+    /// Whether it was fed or its hive changed after that day: the forecast is for a hive left alone.
+    pub helped: bool,
+}
+
+/// A forecast whose outcome is known.
+#[derive(Debug, Clone)]
+pub(super) struct Known {
+    pub(super) forecast: Forecast,
+    pub(super) alive: bool,
+    pub(super) helped: bool,
 }
 
 /// Colonies up to which every possible winter is counted out.
@@ -60,25 +70,26 @@ const COUNTED_OUT: usize = 12;
 const TOLD_APART: f64 = 1.645;
 
 /// Scores forecasts of colonies whose outcome is known; none for none.
-pub(super) fn score(known: &[(Forecast, bool)], lines: &Parameters) -> Option<ForecastScore> {
+pub(super) fn score(known: &[Known], lines: &Parameters) -> Option<ForecastScore> {
     if known.is_empty() {
         return None;
     }
     let least = lines.least_chance.value;
-    let chances: Vec<f64> = known.iter().map(|(forecast, _)| forecast.alive.clamp(least, 1.0 - least)).collect();
+    let chances: Vec<f64> = known.iter().map(|one| one.forecast.alive.clamp(least, 1.0 - least)).collect();
     let base = 1.0 - lines.base_rate.value;
     let mean = |of: &dyn Fn(f64, bool) -> f64, chance: &dyn Fn(usize) -> f64| {
-        let sum: f64 = known.iter().enumerate().map(|(at, (_, alive))| of(chance(at), *alive)).sum();
+        let sum: f64 = known.iter().enumerate().map(|(at, one)| of(chance(at), one.alive)).sum();
         sum / known.len() as f64
     };
     let (own, same) = (|at: usize| chances[at], |_: usize| base);
     let (log_score, base_log_score) = (mean(&surprise, &own), mean(&surprise, &same));
     let if_right = if_right(&chances);
     let hives_needed = hives_needed(&chances, base);
-    let scored = |(forecast, alive): &(Forecast, bool)| Scored {
-        colony: forecast.colony.clone(),
-        foretold_alive: rounded(forecast.alive, 3),
-        alive: *alive,
+    let scored = |one: &Known| Scored {
+        colony: one.forecast.colony.clone(),
+        foretold_alive: rounded(one.forecast.alive, 3),
+        alive: one.alive,
+        helped: one.helped,
     };
     let mut score = ForecastScore {
         colonies: known.iter().map(scored).collect(),
@@ -158,6 +169,11 @@ fn say(score: &ForecastScore) -> Vec<String> {
         say.push(format!("A score over {high:.2} comes in fewer than 1 of 20 winters if its chances are right: take it with reserve here."));
     } else if score.log_score < low - 1e-9 {
         say.push("It came out better than its own chances let expect: luck, too.".to_owned());
+    }
+    let helped: Vec<&str> = score.colonies.iter().filter(|one| one.helped).map(|one| one.colony.as_str()).collect();
+    if !helped.is_empty() {
+        let who = helped.join(", ");
+        say.push(format!("Fed or dressed since that day: {who}. The forecast is for hives left alone, so that a death you averted counts against it."));
     }
     let few = if hives == 1 { "One hive".to_owned() } else { format!("{} hives", spelt(hives)) };
     say.push(match score.hives_needed {

@@ -111,7 +111,8 @@ fn first(troubles: &[Trouble], cause: Option<&str>, fate: Fate) -> Option<Troubl
     let fits = |trouble: &&Trouble| match (cause, fate) {
         (Some(cause), _) => trouble.points_to.iter().any(|one| one == cause),
         (None, Fate::QueenFailed) => trouble.points_to.iter().any(|one| one == "queen"),
-        (None, Fate::Dead | Fate::Weak) => true,
+        (None, Fate::Weak) => trouble.points_to.iter().any(|one| ["small", "queen", "mites"].contains(&one.as_str())),
+        (None, Fate::Dead) => true,
         _ => false,
     };
     troubles.iter().find(fits).cloned()

@@ -72,12 +72,15 @@ pub(super) struct Outcome {
     pub(super) last_life: Option<Date>,
     /// The last examination of the dead hive.
     pub(super) examined: Option<(Date, Examined)>,
+    /// Whether it was fed, or its hive changed, since it was counted.
+    pub(super) helped: bool,
 }
 
 /// Follows a colony through a winter.
 pub(super) fn of(diary: &Diary<'_>, colony: ColonyId, season: &Season) -> Outcome {
-    let mut outcome = Outcome { fate: Fate::NotTold, on: None, last_life: None, examined: None };
+    let mut outcome = Outcome { fate: Fate::NotTold, on: None, last_life: None, examined: None, helped: false };
     for (on, note) in diary.wintering(colony, season) {
+        outcome.helped |= note.acts().any(is_help);
         if note.signs().any(is_life) {
             outcome.last_life = Some(on);
         }
@@ -95,6 +98,10 @@ pub(super) fn of(diary: &Diary<'_>, colony: ColonyId, season: &Season) -> Outcom
         }
     }
     outcome
+}
+
+fn is_help(act: &Act) -> bool {
+    matches!(act, Act::Fed { .. } | Act::FramesFrom { .. } | Act::BroughtNear | Act::Changed(_))
 }
 
 /// What a note says of a fate. Life seen counts once winter is over, where nothing else is told.

@@ -57,7 +57,7 @@ fn of_autumn(apiary: &Apiary, colony: &Colony, lines: &Parameters) -> Vec<Troubl
     if let Some((least, _)) =
         rule.and_then(|rule| rule.stores_kg).filter(|(least, _)| stores < lines.short_of.value * least)
     {
-        let what = format!("{stores:.0} kg of stores where the rule here asks for {least:.0}");
+        let what = format!("{stores:.1} kg of stores where the rule here asks for {least:.0}");
         troubles.push(trouble(on, what, &["starved", "isolation"]));
     }
     if colony.bees.p50 < lines.small.value {

@@ -16,7 +16,7 @@ pub(crate) fn words(answer: &LessonsAnswer, system: System) -> String {
         page += &format!("  {}\n", wrapped(say, 2));
     }
     if let Some(told) = &answer.losses {
-        page += &format!("\n{}\n", losses::counts(told));
+        page += &format!("\n{}", losses::counts(told));
     }
     page += "\n";
     let costs = &answer.costs;
