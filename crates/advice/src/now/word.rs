@@ -18,6 +18,9 @@ pub enum Word {
     /// Something is worth doing now.
     #[serde(rename = "act first")]
     Act,
+    /// Dead and examined, sold, or taken: watched no more.
+    #[serde(rename = "closed")]
+    Closed,
 }
 
 impl Word {
@@ -28,6 +31,7 @@ impl Word {
             Self::Sound => "sound",
             Self::Watch => "watch",
             Self::Act => "act first",
+            Self::Closed => "closed",
         }
     }
 }
@@ -65,9 +69,9 @@ impl Closed {
                 let words = "dead, with signs of foulbrood: shut, nothing moved, the bee inspector or authority told";
                 (Word::Act, words.to_owned())
             }
-            Self::Examined(words) => (Word::Sound, format!("dead and examined: {words}")),
-            Self::Sold => (Word::Sound, "sold: watched no more".to_owned()),
-            Self::Disaster => (Word::Sound, "taken by a disaster: watched no more".to_owned()),
+            Self::Examined(words) => (Word::Closed, format!("dead and examined: {words}")),
+            Self::Sold => (Word::Closed, "sold: watched no more".to_owned()),
+            Self::Disaster => (Word::Closed, "taken by a disaster: watched no more".to_owned()),
         }
     }
 }

@@ -62,7 +62,7 @@ fn listed(names: &[&str]) -> String {
 /// A colony's word as a chip; its shape says it without colour.
 pub(crate) fn chip(word: Word) -> Markup {
     let class = match word {
-        Word::Sound => "word sound",
+        Word::Sound | Word::Closed => "word sound",
         Word::Watch => "word watch",
         Word::Act => "word act",
     };
@@ -103,7 +103,7 @@ fn next(colony: &ColonyNow) -> Option<Markup> {
         (Some(action), _) => {
             Some(html! { (capital(&action.what)) ", from " (date(action.from)) " to " (date(action.by)) "." })
         }
-        (None, Word::Sound) => None,
+        (None, Word::Sound | Word::Closed) => None,
         (None, _) if colony.nothing_helps => Some(html! { "Nothing you can do now changes this much." }),
         (None, _) => Some(html! { (colony.look_first.says) }),
     }

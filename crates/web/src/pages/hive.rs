@@ -72,7 +72,7 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
             @if let Some(kept) = dead::kept(view, colony.id) { p { (capital(&kept)) "." } }
             p {
                 "Foulbrood first: ropy cells or scale, and nothing of it is used again before the bee inspector has seen it. "
-                a href={ "/dead/" (colony.id.0) } { "Examine it sign by sign" } "."
+                @if view.visitor.may_write() { a href={ "/dead/" (colony.id.0) } { "Examine it sign by sign" } "." }
             }
         }
         (dead_found(view, colony, now))
