@@ -8,12 +8,12 @@ use snowhum_weather::{Ensemble, Hourly};
 use crate::statistics::quantile;
 
 /// Daily maximum below which bees hardly take syrup: 55 °F, Ontario beekeeping extension leaflet.
-const TAKEN_FROM: Kelvin = Kelvin::from_celsius(13.0);
+pub(crate) const TAKEN_FROM: Kelvin = Kelvin::from_celsius(13.0);
 /// Days over which the daily maximum is averaged, so that one cold week does not end the season (judgement).
-const WINDOW: usize = 14;
+pub(crate) const WINDOW: usize = 14;
 /// Days bees need to bring down, ripen and cap 60 % syrup: about three weeks, ended by the end of August in Finland
 /// (Finnish beekeepers' leaflet, read as an extract).
-const RIPENING: i64 = 21;
+pub(crate) const RIPENING: i64 = 21;
 /// Days of `autumn` before which no cold spell counts as autumn: the first of August in the north.
 const SUMMER: usize = 31;
 

@@ -102,21 +102,34 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
 }
 
 pub(crate) fn base_run<'a>(question: &'a PlanQuestion<'a>) -> Base<'a> {
+    let mut base = run_once(question);
+    base.shortages = shortage::shortages(&base);
+    base
+}
+
+/// The plan's run alone, without what is short.
+pub(crate) fn run_once<'a>(question: &'a PlanQuestion<'a>) -> Base<'a> {
     let environment = yard::environment(&question.apiary.site, question.winter, question.as_of);
     let ahead = Ahead::FromStart(Box::new(environment), question.parameters);
-    Base::over(question, ahead, yard::housed(question.apiary))
+    Base::once(question, ahead, yard::housed(question.apiary))
 }
 
 impl<'a> Base<'a> {
     /// Runs what lies ahead once as it is, and finds what is short.
     pub(crate) fn over(question: &'a PlanQuestion<'a>, ahead: Ahead<'a>, housed: Vec<Housed>) -> Self {
+        let mut base = Self::once(question, ahead, housed);
+        base.shortages = shortage::shortages(&base);
+        base
+    }
+
+    /// Runs what lies ahead once as it is.
+    fn once(question: &'a PlanQuestion<'a>, ahead: Ahead<'a>, housed: Vec<Housed>) -> Self {
         let finish_syrup_by = finish::finish_by(question.autumn, question.autumn_from);
         let (trajectories, shortages) = (Vec::new(), Vec::new());
         let mut base = Self { question, ahead, housed, trajectories, shortages, finish_syrup_by };
         let settings = Settings { record: Record::Days, ..base.end_only() };
         let places: Vec<usize> = (0..base.housed.len()).collect();
         base.trajectories = base.ahead.run(&base.housed, &places, &[], settings);
-        base.shortages = shortage::shortages(&base);
         base
     }
 }

@@ -82,12 +82,14 @@ pub(crate) fn runs_out(base: &Base<'_>, at: usize) -> OpenDates {
 /// When brood is plainly there again after the winter solstice.
 pub(crate) fn brood_begins(base: &Base<'_>, at: usize) -> OpenDates {
     let trajectory = &base.trajectories[at];
-    let solstice = (0..trajectory.days()).find(|&day| base.after_solstice(day)).unwrap_or(trajectory.days());
-    let visible = |day: usize, member: usize| {
-        trajectory.day(Daily::Brood, day).get(member).is_some_and(|cells| *cells > VISIBLE_BROOD)
-    };
-    let first = |member: usize| (solstice..trajectory.days()).find(|&day| visible(day, member));
-    open_dates(base, (0..trajectory.members()).map(first))
+    open_dates(base, (0..trajectory.members()).map(|member| first_brood(base, trajectory, member)))
+}
+
+/// First day after the winter solstice on which a member has brood to be seen.
+pub(crate) fn first_brood(base: &Base<'_>, trajectory: &Trajectory, member: usize) -> Option<usize> {
+    let visible =
+        |day: usize| trajectory.day(Daily::Brood, day).get(member).is_some_and(|cells| *cells > VISIBLE_BROOD);
+    (0..trajectory.days()).filter(|&day| base.after_solstice(day)).find(|&day| visible(day))
 }
 
 fn open_dates(base: &Base<'_>, days: impl Iterator<Item = Option<usize>>) -> OpenDates {

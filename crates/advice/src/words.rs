@@ -73,6 +73,19 @@ pub fn part_of_month(date: Date) -> String {
     format!("{part}-{month}")
 }
 
+/// A text that begins with a capital and ends with a full stop.
+///
+/// ```
+/// assert_eq!(snowhum_advice::words::sentence("by 4 May"), "By 4 May.");
+/// ```
+#[must_use]
+pub fn sentence(text: &str) -> String {
+    let mut letters = text.chars();
+    let first: String = letters.next().map_or_else(String::new, |first| first.to_uppercase().collect());
+    let end = if text.ends_with(['.', '!', '?']) { "" } else { "." };
+    format!("{first}{}{end}", letters.as_str())
+}
+
 /// When food runs out, in words.
 #[must_use]
 pub fn run_out(dates: &OpenDates) -> String {

@@ -1,0 +1,141 @@
+//! What is due at a site in a year, and when: windows from its own weather and, where they depend on them, its colonies.
+
+mod answer;
+mod autumn;
+pub mod calendar;
+mod colonies;
+mod dates;
+mod spring;
+mod triggers;
+mod window;
+mod winter;
+mod year;
+
+pub use answer::{Belief, Caution, Due, HalfMonth, JOBS_SCHEMA, JobWindow, JobsAnswer, Kind, Trigger};
+pub use triggers::Triggers;
+pub use year::season_start;
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use snowhum_apiary::Apiary;
+use snowhum_units::System;
+use snowhum_weather::Ensemble;
+
+use crate::answer::WeatherAnswer;
+use crate::now::NowAnswer;
+use crate::plan::PlanQuestion;
+use colonies::Broods;
+use year::SiteYear;
+
+/// What is asked.
+#[derive(Debug, Clone, Copy)]
+pub struct JobsQuestion<'a> {
+    /// The yard.
+    pub apiary: &'a Apiary,
+    /// A year of weather from the start of `from`.
+    pub year: &'a Ensemble,
+    /// First day of it: [`season_start`].
+    pub from: Date,
+    /// The day asked about.
+    pub as_of: Date,
+    /// The plan from the day the colonies were counted, where that lies in this year.
+    pub colonies: Option<PlanQuestion<'a>>,
+    /// What jobs wait for.
+    pub triggers: &'a Triggers,
+    /// Units of the reasons in words.
+    pub system: System,
+}
+
+/// Everything a window is made from.
+struct Ground<'a> {
+    question: &'a JobsQuestion<'a>,
+    year: SiteYear,
+    broods: Option<Broods>,
+}
+
+/// Half-months answered for: from the first of the third month of the season to the end of the eleventh.
+const FIRST_MONTH: i64 = 2;
+const LAST_MONTH: i64 = 10;
+
+/// The windows of a year. The same question gives the same answer on any number of threads.
+#[must_use]
+pub fn jobs(question: &JobsQuestion<'_>) -> JobsAnswer {
+    let ground = Ground {
+        question,
+        year: SiteYear::of(&question.apiary.site, question.year, question.from, question.triggers),
+        broods: question.colonies.as_ref().map(|plan| Broods::of(plan, question.triggers)),
+    };
+    let mut windows = autumn::windows(&ground);
+    windows.extend(winter::windows(&ground));
+    windows.extend(spring::windows(&ground));
+    let apiary = question.apiary;
+    let members = question.colonies.map_or(question.year.paths.len(), |plan| plan.members);
+    JobsAnswer {
+        schema: JOBS_SCHEMA.to_owned(),
+        apiary: apiary.name.clone(),
+        invented: apiary.invented,
+        as_of: question.as_of,
+        from: question.from,
+        weather: WeatherAnswer::new(&question.year.provenance, members, question.year.paths.len()),
+        windows: in_order(windows, question.as_of),
+        half_months: half_months(&ground.year),
+        notes: notes(&ground),
+    }
+}
+
+impl JobsAnswer {
+    /// The same with what is known of each colony today: which go hungry, and when.
+    #[must_use]
+    pub fn told_by(mut self, now: &NowAnswer) -> Self {
+        let hungry = colonies::hungry(now);
+        self.windows.retain(|window| window.id != colonies::HUNGER);
+        self.windows.extend(hungry);
+        self.windows = in_order(self.windows, self.as_of);
+        self
+    }
+
+    /// A window by its id.
+    #[must_use]
+    pub fn window(&self, id: &str) -> Option<&JobWindow> {
+        self.windows.iter().find(|window| window.id == id)
+    }
+}
+
+/// Told, and sorted by the day that matters; what never comes stands last.
+fn in_order(windows: Vec<JobWindow>, as_of: Date) -> Vec<JobWindow> {
+    let mut windows: Vec<JobWindow> = windows.into_iter().map(|window| window.told(as_of)).collect();
+    windows.sort_by_key(|window| (window.day().is_none(), window.day(), window.id.clone()));
+    windows
+}
+
+fn half_months(year: &SiteYear) -> Vec<HalfMonth> {
+    let place = |day: Date| usize::try_from(day.duration_since(year.first()).as_hours() / 24).unwrap_or(0);
+    let half = |from: Date, to: Date| {
+        let days = place(from)..place(to) + 1;
+        HalfMonth {
+            from,
+            to,
+            flying_days: year.count(days.clone(), |day| day.flies),
+            lid_days: year.count(days.clone(), |day| day.lid),
+            comb_days: year.count(days, |day| day.look),
+        }
+    };
+    let of_month = |month: i64| {
+        let first = year.first().saturating_add(month.months());
+        let middle = first.saturating_add(15.days());
+        [half(first, middle.saturating_sub(1.days())), half(middle, first.last_of_month())]
+    };
+    (FIRST_MONTH..=LAST_MONTH).flat_map(of_month).collect()
+}
+
+fn notes(ground: &Ground<'_>) -> Vec<String> {
+    let mut notes = vec![
+        "Dates stand for a usual year here, not for this one: look at the sky and the coming days as well.".to_owned(),
+    ];
+    if ground.broods.is_none() {
+        notes.push(
+            "No colony is counted for this season yet: brood and hunger stand on rules of the trade alone.".to_owned(),
+        );
+    }
+    notes
+}

@@ -1,0 +1,169 @@
+//! The windows of a year as they are answered: plain values, the same for terminal, page, calendar and JSON.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+use snowhum_units::Range;
+use snowhum_winter::Status;
+
+use crate::answer::WeatherAnswer;
+
+/// Name and number of the form; the number rises when a key changes.
+pub const JOBS_SCHEMA: &str = "snowhum.jobs/1";
+
+/// What is due at a site in a year, and when.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct JobsAnswer {
+    /// [`JOBS_SCHEMA`].
+    pub schema: String,
+    /// Name of the yard.
+    pub apiary: String,
+    /// Whether the yard is made up.
+    pub invented: bool,
+    /// The day asked about.
+    pub as_of: Date,
+    /// First day of the year answered for.
+    pub from: Date,
+    /// What weather it stands on.
+    pub weather: WeatherAnswer,
+    /// The windows in order of their usual day.
+    pub windows: Vec<JobWindow>,
+    /// How many days serve for what, half-month by half-month.
+    pub half_months: Vec<HalfMonth>,
+    /// What to know of this answer.
+    pub notes: Vec<String>,
+}
+
+/// One job and when it falls due here.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct JobWindow {
+    /// Name that stays, such as `honey-off`.
+    pub id: String,
+    /// What.
+    pub what: String,
+    /// How the dates are meant.
+    pub kind: Kind,
+    /// One winter in ten before.
+    pub earliest: Option<Date>,
+    /// Half before.
+    pub usual: Option<Date>,
+    /// Nine in ten before; none where it never comes in some winters.
+    pub latest: Option<Date>,
+    /// Share of the winters in which it comes at all.
+    pub share: f64,
+    /// Usual last day, of what lasts.
+    pub until: Option<Date>,
+    /// Where the day asked about stands to it.
+    pub due: Due,
+    /// The dates in words.
+    pub when: String,
+    /// What it waits for.
+    pub trigger: Trigger,
+    /// Why then.
+    pub why: String,
+    /// How others go about it.
+    pub other_school: Option<String>,
+    /// A belief that costs colonies, and what is so.
+    pub belief: Option<Belief>,
+    /// The colonies it concerns; none for the whole yard.
+    pub colonies: Vec<String>,
+    /// Where it can hurt someone.
+    pub caution: Option<Caution>,
+}
+
+impl JobWindow {
+    /// The day that matters: of a deadline the safe one, of all else the usual one.
+    #[must_use]
+    pub fn day(&self) -> Option<Date> {
+        match self.kind {
+            Kind::By => self.earliest,
+            Kind::From | Kind::About => self.usual.or(self.earliest),
+        }
+    }
+}
+
+/// How the dates of a window are meant.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Kind {
+    /// To be done by then.
+    By,
+    /// Not before then.
+    From,
+    /// It comes about then.
+    About,
+}
+
+/// Where a day stands to a window; the first comes first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Due {
+    /// Its time is here.
+    Now,
+    /// Within a month.
+    Soon,
+    /// After that.
+    Later,
+    /// Its time is over.
+    Past,
+}
+
+impl Due {
+    /// In a word or two.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Now => "due now",
+            Self::Soon => "within a month",
+            Self::Later => "later",
+            Self::Past => "past",
+        }
+    }
+}
+
+/// What a job waits for.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Trigger {
+    /// In words, with the threshold.
+    pub words: String,
+    /// The threshold's value, in the unit of its figure.
+    pub value: f64,
+    /// Its name among the figures; none where the figure stands with syrup or brood.
+    pub figure: Option<String>,
+    /// Who says so.
+    pub source: String,
+    /// How well it is founded.
+    pub status: Status,
+}
+
+/// A belief of the trade that costs colonies.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Belief {
+    /// What is said.
+    pub said: String,
+    /// What is so.
+    pub so: String,
+}
+
+/// Where a job can hurt someone.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Caution {
+    /// Which caution, such as `acids`.
+    pub about: String,
+    /// In short.
+    pub says: String,
+}
+
+/// Half a month of the year.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct HalfMonth {
+    /// First day.
+    pub from: Date,
+    /// Last day.
+    pub to: Date,
+    /// Days on which bees can fly.
+    pub flying_days: Range<f64>,
+    /// Days on which a lid may be off for a minute.
+    pub lid_days: Range<f64>,
+    /// Days with an hour fit for combs.
+    pub comb_days: Range<f64>,
+}

@@ -1,0 +1,108 @@
+//! The windows as a calendar file (RFC 5545) for the keeper's own calendar.
+//!
+//! Every job is a whole day, so that it stays on its day wherever the calendar is read: of a deadline the safe day, in time
+//! in nine years of ten; of all else the usual day. The range stands in the description. An id is made of yard, job and
+//! season alone: when dates shift, a calendar that reads the file again moves the entry and makes no second one.
+
+use icalendar::{Alarm, Calendar, Component, Event, EventLike, Property, Trigger};
+use jiff::civil::Date;
+use jiff::{Timestamp, ToSpan};
+use snowhum_apiary::Apiary;
+use uuid::Uuid;
+
+use super::answer::{JobWindow, JobsAnswer, Kind};
+
+/// Hour of the day at which an alarm sounds.
+const ALARM_HOUR: i64 = 9;
+/// Days before a deadline, and before all else, at which it sounds.
+const DAYS_BEFORE_DEADLINE: i64 = 7;
+const DAYS_BEFORE: i64 = 1;
+
+/// The calendar file of a yard's windows, made at `stamped`. Windows that seldom come are left out.
+#[must_use]
+pub fn calendar(answer: &JobsAnswer, yard: &Apiary, stamped: Timestamp) -> String {
+    let mut calendar = Calendar::empty();
+    for (key, value) in [("VERSION", "2.0"), ("PRODID", "-//Snowhum//Jobs and dates//EN"), ("CALSCALE", "GREGORIAN")] {
+        calendar.append_property(Property::new(key, value));
+    }
+    calendar.append_property(Property::new("METHOD", "PUBLISH"));
+    calendar.append_property(Property::new("X-WR-CALNAME", plain(&format!("{}: jobs and dates", yard.name))));
+    calendar.append_property(Property::new("X-WR-TIMEZONE", plain(&yard.site.zone)));
+    for window in &answer.windows {
+        if let Some(day) = window.day() {
+            calendar.push(event(answer, window, day, yard, stamped));
+        }
+    }
+    without_alarm_stamps(&calendar.to_string())
+}
+
+/// The id of a job of a season, whatever its dates.
+#[must_use]
+pub fn event_id(yard: Uuid, job: &str, season: i16) -> Uuid {
+    Uuid::new_v5(&yard, format!("job {job} {season}").as_bytes())
+}
+
+fn event(answer: &JobsAnswer, window: &JobWindow, day: Date, yard: &Apiary, stamped: Timestamp) -> Event {
+    let summary = plain(&format!("{} ({})", window.what, yard.name));
+    let mut event = Event::new();
+    event
+        .uid(&event_id(yard.id.0, &window.id, answer.from.year()).to_string())
+        .sequence(sequence(answer))
+        .summary(&summary)
+        .description(&plain(&description(answer, window)));
+    event.append_property(Property::new("DTSTAMP", stamped.strftime("%Y%m%dT%H%M%SZ").to_string()));
+    event.append_property(whole_day("DTSTART", day));
+    event.append_property(whole_day("DTEND", day.saturating_add(1.days())));
+    event.append_property(Property::new("TRANSP", "TRANSPARENT"));
+    let before = if window.kind == Kind::By { DAYS_BEFORE_DEADLINE } else { DAYS_BEFORE };
+    let ahead = chrono::Duration::hours(24 * before - ALARM_HOUR);
+    event.alarm(Alarm::display(&summary, Trigger::before_start(ahead)));
+    event
+}
+
+/// A later answer of the season has a greater number, as the standard asks of one that changes dates.
+fn sequence(answer: &JobsAnswer) -> u32 {
+    let days = answer.as_of.duration_since(answer.from).as_hours() / 24 + 31;
+    u32::try_from(days).unwrap_or(0)
+}
+
+fn whole_day(key: &str, day: Date) -> Property {
+    Property::new(key, day.strftime("%Y%m%d").to_string()).add_parameter("VALUE", "DATE").done()
+}
+
+fn description(answer: &JobsAnswer, window: &JobWindow) -> String {
+    let mut lines = vec![crate::words::sentence(&window.when), window.trigger.words.clone(), window.why.clone()];
+    if let Some(belief) = &window.belief {
+        lines.push(format!("Not so: \"{}\" {}", belief.said, belief.so));
+    }
+    if let Some(others) = &window.other_school {
+        lines.push(others.clone());
+    }
+    if let Some(caution) = &window.caution {
+        lines.push(caution.says.clone());
+    }
+    if answer.invented {
+        lines.push("An invented yard.".to_owned());
+    }
+    lines.join("\n")
+}
+
+/// A text without the control characters that the standard forbids.
+fn plain(text: &str) -> String {
+    let text = text.replace("\r\n", "\n").replace('\r', "\n");
+    text.chars().map(|letter| if letter.is_control() && letter != '\n' { ' ' } else { letter }).collect()
+}
+
+/// Alarms without the stamp and the id that the writer gives every part: the one is the clock, the other chance, and
+/// RFC 5545 knows neither there.
+fn without_alarm_stamps(text: &str) -> String {
+    let mut in_alarm = false;
+    let mut kept = String::with_capacity(text.len());
+    for line in text.split_inclusive("\r\n") {
+        in_alarm = (in_alarm || line.starts_with("BEGIN:VALARM")) && !line.starts_with("END:VALARM");
+        if !(in_alarm && (line.starts_with("DTSTAMP:") || line.starts_with("UID:"))) {
+            kept.push_str(line);
+        }
+    }
+    kept
+}

@@ -1,0 +1,85 @@
+//! What the colonies themselves say: when they are without brood, when brood begins, when food runs out.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use snowhum_winter::{Daily, Status, Trajectory};
+
+use super::answer::{JobWindow, Kind, Trigger};
+use super::dates::Dates;
+use super::triggers::Triggers;
+use super::window::window;
+use crate::now::NowAnswer;
+use crate::plan::{PlanQuestion, run_once};
+use crate::seasons;
+use crate::words::{day, run_out};
+
+/// The window of hunger.
+pub(super) const HUNGER: &str = "food-runs-out";
+
+/// Brood through the winter, over the colonies that were counted.
+pub(super) struct Broods {
+    /// First day of the run.
+    pub(super) first: Date,
+    /// First day on which no colony has brood.
+    pub(super) gone: Dates,
+    /// First day after midwinter on which a colony has brood to be seen.
+    pub(super) begun: Dates,
+    /// The colonies.
+    pub(super) names: Vec<String>,
+}
+
+impl Broods {
+    /// Runs the colonies once, as they were counted.
+    pub(super) fn of(plan: &PlanQuestion<'_>, triggers: &Triggers) -> Self {
+        let base = run_once(plan);
+        let none = triggers.brood_none.value as f32;
+        let members = base.trajectories.iter().map(Trajectory::members).min().unwrap_or(0);
+        let brood = |day: usize, member: usize| {
+            base.trajectories.iter().map(move |one| one.day(Daily::Brood, day)[member]).fold(0.0, f32::max)
+        };
+        let gone = |member: usize| (0..base.days()).find(|&day| brood(day, member) < none).map(|day| day as i64);
+        let begun = |member: usize| {
+            base.trajectories
+                .iter()
+                .filter_map(|one| seasons::first_brood(&base, one, member))
+                .min()
+                .map(|day| day as i64)
+        };
+        Self {
+            first: plan.as_of,
+            gone: Dates::of((0..members).map(gone).collect()),
+            begun: Dates::of((0..members).map(begun).collect()),
+            names: base.housed.iter().map(|housed| housed.colony.name.clone()).collect(),
+        }
+    }
+}
+
+/// When food runs out in the yard's hungriest hive, where one of them does before spring.
+pub(super) fn hungry(now: &NowAnswer) -> Option<JobWindow> {
+    let alive = now.colonies.iter().filter(|colony| !colony.seen_dead && colony.united_into.is_none());
+    let mut short: Vec<_> = alive.filter(|colony| colony.runs_out.p10.is_some()).collect();
+    short.sort_by_key(|colony| colony.runs_out.p10);
+    let first = short.first()?;
+    let said: Vec<String> = short.iter().map(|one| format!("{} {}", one.name, run_out(&one.runs_out))).collect();
+    let trigger = Trigger {
+        words: "Food within reach is gone in the model of your hives.".to_owned(),
+        value: 0.0,
+        figure: None,
+        source: "the winter model, your counts and your notes".to_owned(),
+        status: Status::Judgement,
+    };
+    let before = first.runs_out.p10.map(|day| day.saturating_sub(14.days()));
+    let by = before.map_or_else(String::new, |by| format!(" Lift it, and feed if it is light, by {}.", day(by)));
+    let mut window = window(HUNGER, "Food may run out", Kind::About, (&Dates::of(Vec::new()), now.as_of), trigger);
+    window.earliest = first.runs_out.p10;
+    window.usual = first.runs_out.p50;
+    window.latest = first.runs_out.p90;
+    window.share = match first.runs_out {
+        crate::answer::OpenDates { p90: Some(_), .. } => 0.9,
+        crate::answer::OpenDates { p50: Some(_), .. } => 0.5,
+        _ => 0.1,
+    };
+    Some(
+        window.why(format!("{}.{by}", said.join("; "))).of_colonies(short.iter().map(|one| one.name.clone()).collect()),
+    )
+}

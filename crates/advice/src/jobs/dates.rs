@@ -1,0 +1,67 @@
+//! Days of many winters, put in order.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+
+use crate::statistics::rounded;
+
+/// Later than any day.
+const NEVER: i64 = i64::MAX;
+
+/// The day on which something falls due, one of each path or member; none where it never does.
+#[derive(Debug, Clone)]
+pub(super) struct Dates {
+    days: Vec<Option<i64>>,
+}
+
+impl Dates {
+    /// One for each.
+    pub(super) fn of(days: Vec<Option<i64>>) -> Self {
+        Self { days }
+    }
+
+    /// So many days later, or earlier.
+    pub(super) fn moved(&self, by: f64) -> Self {
+        Self { days: self.days.iter().map(|day| day.map(|day| day + by.round() as i64)).collect() }
+    }
+
+    /// The earlier of two, path by path.
+    pub(super) fn earlier(&self, other: &Self) -> Self {
+        let both = self.days.iter().zip(&other.days);
+        Self { days: both.map(|(a, b)| [*a, *b].into_iter().flatten().min()).collect() }
+    }
+
+    /// Share of the winters in which it comes.
+    pub(super) fn share(&self) -> f64 {
+        let come = self.days.iter().filter(|day| day.is_some()).count();
+        rounded(come as f64 / self.days.len().max(1) as f64, 2)
+    }
+
+    /// The day by which it has come in a share of all winters, counted from `first`; straight between two days.
+    pub(super) fn at(&self, share: f64, first: Date) -> Option<Date> {
+        let mut days: Vec<i64> = self.days.iter().map(|day| day.unwrap_or(NEVER)).collect();
+        days.sort_unstable();
+        let at = share * days.len().saturating_sub(1) as f64;
+        let (low, high) = (*days.get(at.floor() as usize)?, *days.get(at.ceil() as usize)?);
+        if high == NEVER {
+            return None;
+        }
+        let day = low as f64 + at.fract() * (high - low) as f64;
+        Some(first.saturating_add((day.round() as i64).days()))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Dates;
+    use jiff::civil::date;
+
+    #[test]
+    fn what_never_comes_counts_as_later_than_all() {
+        let dates = Dates::of(vec![Some(3), None, Some(1), Some(2), None]);
+        let first = date(2025, 7, 1);
+        assert_eq!([0.0, 0.5, 0.9].map(|q| dates.at(q, first)), [Some(date(2025, 7, 2)), Some(date(2025, 7, 4)), None]);
+        assert!((dates.share() - 0.6).abs() < 1e-12);
+        assert!(Dates::of(Vec::new()).at(0.5, first).is_none());
+    }
+}

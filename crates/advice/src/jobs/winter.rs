@@ -1,0 +1,169 @@
+//! The broodless time, the winter's weighing, and the long watch until flowers.
+
+use jiff::ToSpan;
+
+use super::Ground;
+use super::answer::{JobWindow, Kind, Trigger};
+use super::colonies::Broods;
+use super::dates::Dates;
+use super::window::{degrees, trigger, window};
+use super::year::{first_of_autumn, melts, rises_for_good, warmth};
+use crate::words::day;
+use snowhum_winter::Status;
+
+/// Warmth at which the first flow begins, K d above 5 °C: the site's first flow as weather has it.
+pub(super) const FLOW_AT: f64 = 50.0;
+
+/// The windows of winter.
+pub(super) fn windows(ground: &Ground<'_>) -> Vec<JobWindow> {
+    let flow = ground.year.when(|path| warmth(path, ground.year.midwinter(), FLOW_AT));
+    let mut windows = match &ground.broods {
+        Some(broods) => of_brood(ground, broods, &flow),
+        None => by_rule(ground, &flow),
+    };
+    windows.extend(thaw(ground));
+    windows
+}
+
+/// A trigger that is the colony's own brood, by the model.
+fn brood(words: &str) -> Trigger {
+    Trigger {
+        words: words.to_owned(),
+        value: 0.0,
+        figure: None,
+        source: "the winter model of your colonies under this site's weather".to_owned(),
+        status: Status::Judgement,
+    }
+}
+
+fn of_brood(ground: &Ground<'_>, broods: &Broods, flow: &Dates) -> Vec<JobWindow> {
+    let t = ground.question.triggers;
+    let begins = broods.begun.at(0.5, broods.first);
+    let weigh = broods.begun.moved(-t.weigh_before_days.value);
+    let weighing = format!("{:.0} days before brood is there again.", t.weigh_before_days.value);
+    let broodless = trigger(
+        "brood_none",
+        &t.brood_none,
+        format!("No colony has {:.0} cells of brood left, by the model.", t.brood_none.value),
+    );
+    let of_all = |window: JobWindow| window.of_colonies(broods.names.clone());
+    vec![
+        of_all(broodless_window((&broods.gone, broods.first), broodless).until(begins)),
+        of_all(
+            window(
+                "midwinter-weighing",
+                "The winter's weighing",
+                Kind::About,
+                (&weigh, broods.first),
+                trigger("weigh_before_days", &t.weigh_before_days, weighing),
+            )
+            .why(WEIGHING),
+        )
+        .caution("lifting", "A side at a time, straight up, no more than a finger's breadth."),
+        of_all(
+            window(
+                "brood-begins",
+                "Brood begins",
+                Kind::About,
+                (&broods.begun, broods.first),
+                brood("A palm's breadth of brood, by the model."),
+            )
+            .why("From now on the nest is kept at 35 °C and a colony eats two to three times as much."),
+        ),
+        of_all(watch(ground, (&broods.begun, broods.first), flow, brood("From the first brood to the first flow."))),
+    ]
+}
+
+/// Without a counted colony: what the trade goes by.
+fn by_rule(ground: &Ground<'_>, flow: &Dates) -> Vec<JobWindow> {
+    let (t, year, system) = (ground.question.triggers, &ground.year, ground.question.system);
+    let gone =
+        year.when(|path| first_of_autumn(path, |day| day.low < t.hard_frost.value)).moved(t.broodless_after_days.value);
+    let rule = format!(
+        "{:.0} days after the first night below {}.",
+        t.broodless_after_days.value,
+        degrees(t.hard_frost.value, system)
+    );
+    let before = format!("{:.0} days before the first flow.", t.watch_before_flow_days.value);
+    let watched = flow.moved(-t.watch_before_flow_days.value);
+    let late = || trigger("watch_before_flow_days", &t.watch_before_flow_days, before.clone());
+    vec![
+        broodless_window((&gone, year.first()), trigger("broodless_after_days", &t.broodless_after_days, rule)),
+        window("midwinter-weighing", "The winter's weighing", Kind::By, (&watched, year.first()), late())
+            .why(WEIGHING)
+            .caution("lifting", "A side at a time, straight up, no more than a finger's breadth."),
+        watch(ground, (&watched, year.first()), flow, late()),
+    ]
+}
+
+const WEIGHING: &str = "A month without brood takes about a kilogram, a month with brood three. Weighed just before, there \
+     is time to put solid food above the cluster.";
+
+fn broodless_window(dates: (&Dates, jiff::civil::Date), trigger: Trigger) -> JobWindow {
+    window("broodless", "Broodless time: the winter treatment", Kind::From, dates, trigger)
+        .why(
+            "Some treatments reach only mites on bees: with brood a quarter to two fifths of them, without it nearly all. \
+             Be sure first that there is no brood; treat a yard together.",
+        )
+        .believed("One oxalic treatment mends everything, brood or not.", "It does not reach mites under cappings.")
+        .caution("acids", "The label and local law first: eyes, skin, breath; once a winter if trickled.")
+}
+
+/// The watch over food until flowers.
+fn watch(ground: &Ground<'_>, dates: (&Dates, jiff::civil::Date), flow: &Dates, trigger: Trigger) -> JobWindow {
+    let t = ground.question.triggers;
+    let flowers = flow.at(0.9, ground.year.first());
+    let end = flowers.map(|on| on.saturating_add(14.days()));
+    let until =
+        flowers.map_or_else(String::new, |on| format!(" In one winter of ten nothing flowers before {}.", day(on)));
+    let what = format!("Lift every {:.0} days: this is when colonies starve", t.heft_every_days.value);
+    window("starvation-watch", &what, Kind::From, dates, trigger)
+        .until(end)
+        .why(format!("Most hungry colonies die with brood in spring, not in the coldest month.{until}"))
+        .believed(
+            "The danger ends in February.",
+            "It begins then: brood, cold nights and no flowers yet. Most food is eaten in the last weeks.",
+        )
+        .caution("lifting", "A side at a time, straight up, no more than a finger's breadth.")
+}
+
+/// What the thaw asks for.
+fn thaw(ground: &Ground<'_>) -> Vec<JobWindow> {
+    let (t, year, system) = (ground.question.triggers, &ground.year, ground.question.system);
+    let (first, midwinter) = (year.first(), year.midwinter());
+    let melt = year.when(|path| melts(path, midwinter, t.snow_lies.value, t.snow_left.value));
+    let bears = year.when(|path| rises_for_good(path, midwinter, 14, t.thaw_mean.value, |day| day.mean));
+    let out = year.when(|path| rises_for_good(path, midwinter, 14, t.cellar_mean.value, |day| day.mean));
+    let sunk = format!("The winter's snow has sunk to {:.0} % of its deepest.", 100.0 * t.snow_left.value);
+    let thawed = format!("The mean of a fortnight stays above {}.", degrees(t.thaw_mean.value, system));
+    let stored = format!("The mean of a fortnight stays above {}.", degrees(t.cellar_mean.value, system));
+    vec![
+        window(
+            "melt-check",
+            "Meltwater, ice and leaning hives",
+            Kind::From,
+            (&melt, first),
+            trigger("snow_left", &t.snow_left, sunk),
+        )
+        .why("Water at the floor, ice before the entrance, a stand that has sunk on one side.")
+        .caution("ice", "Ice over water carries nobody in a thaw; go with somebody or say where you are."),
+        window(
+            "bear-fence-thaw",
+            "Bear fence on again, if you have bears",
+            Kind::By,
+            (&bears, first),
+            trigger("thaw_mean", &t.thaw_mean, thawed),
+        )
+        .why("Bears wake hungry and hives smell of brood.")
+        .caution("electricity", "Fence energiser: the maker's instructions, warning signs, no mains wire outdoors."),
+        window(
+            "cellar-out",
+            "Out of the cellar, if you winter indoors",
+            Kind::From,
+            (&out, first),
+            trigger("cellar_mean", &t.cellar_mean, stored),
+        )
+        .why("In the evening before a flying day, each to its old place.")
+        .caution("lifting", "Strapped, by two people or a barrow."),
+    ]
+}

@@ -1,0 +1,82 @@
+//! On which of the coming days a hive may be opened.
+
+use jiff::ToSpan;
+use snowhum_units::Kelvin;
+use snowhum_winter::Environment;
+
+use super::{OpenDay, OpenDays, SpringQuestion};
+use crate::statistics::rounded;
+use crate::words::{day as named, in_hundred};
+use crate::yard;
+
+/// Days ahead that are looked at.
+const AHEAD: usize = 10;
+/// Chance from which a day is named.
+const LIKELY: f64 = 0.5;
+
+pub(super) fn days(question: &SpringQuestion<'_>) -> OpenDays {
+    let apiary = question.apiary;
+    let environment = yard::environment(&apiary.site, question.winter, apiary.as_of);
+    let behind = question.now.as_of.duration_since(apiary.as_of).as_hours() / 24 + 1;
+    let behind = usize::try_from(behind).unwrap_or(0);
+    let days: Vec<OpenDay> = (0..AHEAD).map_while(|at| day(question, &environment, behind, at)).collect();
+    let first_for_combs = days.iter().find(|day| day.first_look >= LIKELY).map(|day| day.on);
+    OpenDays { says: says(question, &days), days, first_for_combs, other_school: other_school(question) }
+}
+
+fn day(question: &SpringQuestion<'_>, environment: &Environment, behind: usize, at: usize) -> Option<OpenDay> {
+    let first = 24 * (behind + at);
+    if first + 24 > environment.hours() {
+        return None;
+    }
+    let t = question.triggers;
+    let share = |fits: &dyn Fn(usize, usize) -> bool| {
+        let paths = environment.paths();
+        let so = (0..paths).filter(|path| (first + 8..first + 18).any(|hour| fits(hour, *path))).count();
+        rounded(so as f64 / paths as f64, 2)
+    };
+    let outside = |hour: usize, path: usize, air: f64, wind: f64| {
+        environment.outside(hour, path).is_some_and(|here| here.air.celsius() >= air && here.wind.get() <= wind)
+    };
+    let combs = |hour, path, air| environment.flies(hour, path) && outside(hour, path, air, t.look_wind.value);
+    Some(OpenDay {
+        on: question.now.as_of.saturating_add((at as i64 + 1).days()),
+        lid: share(&|hour, path| outside(hour, path, t.lid_air.value, t.lid_wind.value)),
+        first_look: share(&|hour, path| combs(hour, path, t.look_air.value)),
+        full_look: share(&|hour, path| combs(hour, path, t.full_look_air.value)),
+    })
+}
+
+fn says(question: &SpringQuestion<'_>, days: &[OpenDay]) -> String {
+    let likely = days.iter().find(|day| day.first_look >= LIKELY);
+    let best = days.iter().max_by(|a, b| a.first_look.total_cmp(&b.first_look));
+    let usual = question.jobs.window("first-look").map(|window| window.when.clone());
+    let usual = usual.map_or_else(String::new, |when| format!(" Here the first such day comes {when}."));
+    match (likely, best) {
+        (Some(day), _) => format!(
+            "The next day fit for a first look is most likely {}, by {} of the weather paths.{usual}",
+            named(day.on),
+            in_hundred(day.first_look)
+        ),
+        (None, Some(best)) if best.first_look >= 0.1 => format!(
+            "No day of the next {} is likely to be fit for a first look; {} by {} of the weather paths.{usual}",
+            days.len(),
+            named(best.on),
+            in_hundred(best.first_look)
+        ),
+        _ => format!("The coming days are too cold for combs; a lid off for a minute is another matter.{usual}"),
+    }
+}
+
+/// Schools of lifting combs (common practice).
+fn other_school(question: &SpringQuestion<'_>) -> String {
+    let t = |celsius: f64| Kelvin::from_celsius(celsius).show(question.system, 0);
+    let triggers = question.triggers;
+    format!(
+        "A first look from {}, every comb from {}, calm and dry; others say no comb below {}. A lid for seconds to save a \
+         hungry colony is done in frost by some.",
+        t(triggers.look_air.value),
+        t(triggers.full_look_air.value),
+        t(triggers.comb_air.value)
+    )
+}
