@@ -6,6 +6,7 @@ use std::path::PathBuf;
 
 use crate::commands::deadout::DeadoutArguments;
 use crate::commands::feed::FeedArguments;
+use crate::commands::jobs::JobsArguments;
 use crate::commands::losses::LossesArguments;
 use crate::commands::mites::MitesArguments;
 use crate::commands::note::{NoteArguments, UndoArguments};
@@ -159,6 +160,14 @@ pub(crate) enum Command {
     /// Asks at a terminal, or takes signs; with a colony's name its records answer too, and --keep puts it in them.
     /// Example: snowhum deadout Larch --keep --sign small-cluster=yes --sign food-near=yes --sign spotty-brood=fairly-sure
     Deadout(DeadoutArguments),
+    /// What is due at this site, and when: the year's windows, and a calendar file of them.
+    ///
+    /// Example: snowhum jobs --ics jobs.ics
+    Jobs(JobsArguments),
+    /// Spring: which hive to lift first, when to open, what to look for, what to feed.
+    ///
+    /// Example: snowhum spring --as-of 2026-04-10
+    Spring(YardArguments),
     /// Serve the pages of a yard: look, note, plan in a browser, here or with --lan on a phone in the yard.
     ///
     /// Example: snowhum serve --apiary my-yard.toml

@@ -6,6 +6,7 @@ pub(crate) mod deadout;
 mod demo;
 pub(crate) mod feed;
 mod hive;
+pub(crate) mod jobs;
 pub(crate) mod losses;
 pub(crate) mod mites;
 mod new;
@@ -15,6 +16,7 @@ mod plan;
 mod records;
 pub(crate) mod serve;
 mod setup;
+mod spring;
 mod sum;
 mod weather;
 pub(crate) mod weigh;
@@ -49,6 +51,8 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Feed(question) => feed::run(question, common),
         Command::Weigh(question) => weigh::run(question, common),
         Command::Losses(question) => losses::run(question, common),
+        Command::Jobs(arguments) => jobs::run(arguments, common),
+        Command::Spring(yard) => spring::run(yard, common),
         Command::Deadout(signs) => deadout::run(signs, common),
         Command::Serve(arguments) => serve::run(arguments, common),
         Command::Weather(weather) => weather::run(weather, common),

@@ -5,12 +5,14 @@ pub(crate) mod dead_bees;
 pub(crate) mod deadout;
 pub(crate) mod feed;
 pub(crate) mod hive;
+pub(crate) mod jobs;
 pub(crate) mod lessons;
 pub(crate) mod losses;
 pub(crate) mod mites;
 pub(crate) mod now;
 pub(crate) mod plan;
 pub(crate) mod setup;
+pub(crate) mod spring;
 pub(crate) mod weather;
 pub(crate) mod weigh;
 

@@ -3,6 +3,7 @@
 mod files;
 pub(crate) mod live;
 mod present;
+mod year;
 
 use jiff::ToSpan;
 use jiff::civil::Date;
@@ -17,7 +18,8 @@ use crate::args::RunArguments;
 use crate::exit;
 
 pub(crate) use files::{Completed, read_one};
-pub(crate) use present::Present;
+pub(crate) use present::{Present, asked_day};
+pub(crate) use year::Year;
 
 /// Weather paths of an ensemble.
 const PATHS: usize = 64;

@@ -25,11 +25,12 @@ struct Route {
 const READ: [(u16, &str); 3] = [(200, "as described"), SIGN_IN, (503, "the first estimate is still being computed")];
 const SIGN_IN: (u16, &str) = (401, "nobody is signed in, where the whole network is served");
 
-fn table() -> [Route; 5] {
+fn table() -> [Route; 6] {
     let read = |path, says, handler| Route { method: Method::GET, path, says, handler, body: None, answers: &READ };
     [
         read("/api/now", "Where every colony stands, with the time the estimate was computed.", || get(reads::now)),
         read("/api/plan", "The winter ahead from the day the colonies were counted.", || get(reads::plan)),
+        read("/api/jobs", "What is due at this site in the year, and when.", || get(reads::jobs)),
         read("/api/notes", "The yard's notes as they stand.", || get(notes::all)),
         read("/api/notes/{id}", "Every version of a note, oldest first.", || get(notes::versions)),
         Route {

@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use jiff::{Timestamp, ZonedDateTime};
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::jobs::JobsAnswer;
 use snowhum_apiary::{Apiary, ApiaryId};
 use snowhum_store::{Fault as StoreFault, Mark, Store};
 use snowhum_units::{Kelvin, System};
@@ -54,6 +55,8 @@ struct Inner {
     tried: Mutex<Option<Date>>,
     /// The winter ahead, with the revision it is of.
     plan: tokio::sync::Mutex<Option<(u64, Arc<PlanAnswer>)>>,
+    /// The windows of the year, with the revision they are of.
+    windows: tokio::sync::Mutex<Option<(u64, Arc<JobsAnswer>)>>,
     /// Long computations asked for by pages run one after another, so that many askers cannot stop the machine.
     turn: Arc<Semaphore>,
     /// Rises with everything that changes an estimate.
@@ -84,6 +87,7 @@ impl App {
             trouble: Mutex::new(None),
             tried: Mutex::new(None),
             plan: tokio::sync::Mutex::new(None),
+            windows: tokio::sync::Mutex::new(None),
             turn: Arc::new(Semaphore::new(1)),
             revision: AtomicU64::new(1),
             changed: Notify::new(),
@@ -200,6 +204,23 @@ impl App {
         };
         *kept = Some((revision, Arc::clone(&plan)));
         Ok(Ok(plan))
+    }
+
+    /// The windows of the year, computed once for each state of the yard.
+    pub(crate) async fn windows(&self) -> Result<Result<Arc<JobsAnswer>, String>, Fault> {
+        let mut kept = self.0.windows.lock().await;
+        let revision = self.revision();
+        if let Some((of, windows)) = &*kept
+            && *of == revision
+        {
+            return Ok(Ok(Arc::clone(windows)));
+        }
+        let windows = match self.ask_long(|reckon, ask| reckon.windows(&ask)).await? {
+            Ok(windows) => Arc::new(windows),
+            Err(words) => return Ok(Err(words)),
+        };
+        *kept = Some((revision, Arc::clone(&windows)));
+        Ok(Ok(windows))
     }
 
     pub(crate) fn standing(&self) -> Option<Arc<Standing>> {

@@ -12,7 +12,9 @@ pub(crate) enum Place {
     Yard,
     Round,
     Flight,
+    Jobs,
     Setup,
+    Spring,
     Normal,
     Inside,
     Dead,
@@ -28,6 +30,7 @@ const OFTEN: &[Way] = &[
     (Place::Yard, "/", "The yard"),
     (Place::Round, "/round", "Yard round"),
     (Place::Flight, "/flight", "Flight day"),
+    (Place::Jobs, "/jobs", "Jobs and dates"),
     (Place::Setup, "/setup", "Winter set-up"),
 ];
 
@@ -37,6 +40,7 @@ const SELDOM: &[Way] = &[
     (Place::Inside, "/inside", "Inside the cluster"),
     (Place::Dead, "/dead", "Dead colony"),
     (Place::Losses, "/losses", "Losses and lessons"),
+    (Place::Spring, "/spring", "First look in spring"),
 ];
 
 /// A whole page.

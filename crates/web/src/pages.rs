@@ -5,6 +5,7 @@ pub(crate) mod dead;
 pub(crate) mod flight;
 pub(crate) mod hive;
 pub(crate) mod inside;
+pub(crate) mod jobs;
 pub(crate) mod losses;
 pub(crate) mod normal;
 pub(crate) mod notes;
@@ -13,6 +14,7 @@ pub(crate) mod settings;
 pub(crate) mod setup;
 pub(crate) mod sheet;
 pub(crate) mod source;
+pub(crate) mod spring;
 
 mod action;
 mod hive_figures;

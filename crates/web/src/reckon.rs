@@ -2,8 +2,10 @@
 
 use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion};
 use snowhum_advice::setup::{SetupAnswer, Try};
+use snowhum_advice::spring::Springtime;
 use snowhum_advice::{HiveAnswer, hive, yard};
 use snowhum_apiary::Apiary;
 use snowhum_units::System;
@@ -52,6 +54,18 @@ pub trait Reckon: Send + Sync + 'static {
     /// # Errors
     /// As for [`Self::present`].
     fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String>;
+
+    /// The windows of the year that the day asked about belongs to.
+    ///
+    /// # Errors
+    /// As for [`Self::present`].
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String>;
+
+    /// The spring from where the colonies stand.
+    ///
+    /// # Errors
+    /// As for [`Self::present`].
+    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String>;
 
     /// Set-ups of the hive at place `at` side by side.
     ///

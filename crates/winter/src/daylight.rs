@@ -7,7 +7,8 @@ use snowhum_units::Degree;
 ///
 /// Declination after Cooper 1969 (Solar Energy 12:333), within some 0.5° or a few minutes of daylight; polar day is 24
 /// and polar night 0.
-pub(crate) fn hours(day_of_year: i16, latitude: Degree) -> f64 {
+#[must_use]
+pub fn hours(day_of_year: i16, latitude: Degree) -> f64 {
     let declination = 23.45f64.to_radians() * (std::f64::consts::TAU * (284.0 + f64::from(day_of_year)) / 365.0).sin();
     let phi = latitude.radians();
     let horizon = (-0.833f64).to_radians().sin();

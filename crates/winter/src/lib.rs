@@ -4,7 +4,7 @@
 mod audit;
 mod block;
 mod curve;
-mod daylight;
+pub mod daylight;
 mod edges;
 mod ends;
 mod engine;

@@ -48,8 +48,8 @@ pub struct JobWindow {
     pub usual: Option<Date>,
     /// Nine in ten before; none where it never comes in some winters.
     pub latest: Option<Date>,
-    /// Share of the winters in which it comes at all.
-    pub share: f64,
+    /// Share of the winters in which it comes at all; none where only the dates are known.
+    pub share: Option<f64>,
     /// Usual last day, of what lasts.
     pub until: Option<Date>,
     /// Where the day asked about stands to it.

@@ -57,7 +57,8 @@ impl Feeding {
         let finished = taken_until.moved(-(RIPENING as f64));
         let begun = finished.moved(-t.feeding_days.value);
         let brood_ends = ground.year.when(|path| falls_below(path, FORTNIGHT, t.brood_ends_air.value, mean));
-        let treated = brood_ends.moved(-t.winter_bees_days.value);
+        let shorter = ground.year.light(0, |light| light < t.winter_bees_light.value);
+        let treated = brood_ends.moved(-t.winter_bees_days.value).earlier(&ground.year.always(shorter));
         let honey_off = treated.earlier(&begun);
         Self { taken_until, finished, begun, treated, honey_off }
     }
@@ -68,9 +69,11 @@ fn mites(ground: &Ground<'_>, feeding: &Feeding) -> Vec<JobWindow> {
     let (t, first, system) = (ground.question.triggers, ground.year.first(), ground.question.system);
     let winter_bees = || {
         let words = format!(
-            "{:.0} days before the mean of a fortnight falls below {}, when little brood is begun any more.",
+            "{:.0} days before the mean of a fortnight falls below {} and little brood is begun; or days shorter than {:.0} \
+             hours, if that comes first.",
             t.winter_bees_days.value,
-            degrees(t.brood_ends_air.value, system)
+            degrees(t.brood_ends_air.value, system),
+            t.winter_bees_light.value
         );
         trigger("winter_bees_days", &t.winter_bees_days, words)
     };
@@ -129,7 +132,7 @@ fn food(ground: &Ground<'_>, feeding: &Feeding) -> Vec<JobWindow> {
             .why("Feed draws robbers and wasps; nuclei and weak hives first. Feed at dusk and spill nothing."),
         window(
             "syrup-finished",
-            "Syrup finished: fed, carried down, capped",
+            "Syrup finished and capped",
             Kind::By,
             (&feeding.finished, first),
             syrup(ground, RIPENING),
@@ -157,12 +160,13 @@ fn hive(ground: &Ground<'_>) -> Vec<JobWindow> {
     vec![
         window("excluder-out", "Queen excluder out", Kind::By, (&cluster, first), trigger("cluster_air", &t.cluster_air, clusters))
             .why("The cluster moves up through winter; a queen left below an excluder dies there."),
-        window("consolidate", "As many boxes as the bees fill, food above and beside them", Kind::By, (&combs, first), lifted())
-            .why("The last day for lifting combs. An empty box above the cluster is a cold attic.")
+        window("consolidate", "Boxes to fit the bees", Kind::By, (&combs, first), lifted())
+            .why("The last day for lifting combs: as many boxes as the bees fill, food above and beside them. An empty box \
+                 above the cluster is a cold attic.")
             .others("How many boxes differs: in Britain the space is shrunk to the bees; Minnesota winters in three deeps.")
             .caution("lifting", "A full deep box weighs up to 40 kg: two people, or comb by comb."),
-        window("top-and-straps", "Top insulation on, hive tilted forward, strapped down", Kind::By, (&combs, first), lifted()).why(
-            "A warm lid keeps water from forming over the cluster; the tilt lets it run out; straps hold in winter storms \
+        window("top-and-straps", "Warm lid, tilt, straps", Kind::By, (&combs, first), lifted()).why(
+            "Insulation on the lid keeps water from forming over the cluster; a tilt forward lets it run out; straps hold in winter storms \
              and on ground that heaves.",
         ),
     ]
@@ -186,15 +190,12 @@ fn cold(ground: &Ground<'_>) -> Vec<JobWindow> {
     let late = guard_late
         .map_or_else(String::new, |late| format!(", about {} here, so that no pollen is scraped off", day(late)));
     vec![
-        window(
-            "bear-fence-on",
-            "Bear fence on, if you have bears",
-            Kind::By,
-            (&frost, first),
-            frost_trigger(first_frost),
-        )
-        .why("A bear that has fed once comes back. Test the fence with a meter.")
-        .caution("electricity", "Fence energiser: the maker's instructions, warning signs, no mains wire outdoors."),
+        window("bear-fence-on", "Bear fence on, if needed", Kind::By, (&frost, first), frost_trigger(first_frost))
+            .why("A bear that has fed once comes back. Test the fence with a meter.")
+            .caution(
+                "electricity",
+                "Fence energiser: the maker's instructions, warning signs, no mains wire outdoors.",
+            ),
         window(
             "mouse-guard",
             "Mouse guard on",
@@ -214,7 +215,7 @@ fn cold(ground: &Ground<'_>) -> Vec<JobWindow> {
             ),
         window(
             "winter-yard",
-            "Hives may be moved to a winter yard",
+            "Move to a winter yard",
             Kind::From,
             (&over, first),
             trigger("flying_over_high", &t.flying_over_high, flown),
@@ -228,7 +229,7 @@ fn cold(ground: &Ground<'_>) -> Vec<JobWindow> {
         ),
         window(
             "cellar-in",
-            "Into the cellar, if you winter indoors",
+            "Into a cellar, if used",
             Kind::From,
             (&cellar, first),
             trigger("cellar_mean", &t.cellar_mean, stored),

@@ -74,11 +74,7 @@ pub(super) fn hungry(now: &NowAnswer) -> Option<JobWindow> {
     window.earliest = first.runs_out.p10;
     window.usual = first.runs_out.p50;
     window.latest = first.runs_out.p90;
-    window.share = match first.runs_out {
-        crate::answer::OpenDates { p90: Some(_), .. } => 0.9,
-        crate::answer::OpenDates { p50: Some(_), .. } => 0.5,
-        _ => 0.1,
-    };
+    window.share = None;
     Some(
         window.why(format!("{}.{by}", said.join("; "))).of_colonies(short.iter().map(|one| one.name.clone()).collect()),
     )

@@ -31,6 +31,18 @@ impl Dates {
         Self { days: both.map(|(a, b)| [*a, *b].into_iter().flatten().min()).collect() }
     }
 
+    /// The later of two; the other's days are counted from `ahead` days before this one's, and its paths are walked in
+    /// turn. Where the other never comes, this one decides.
+    pub(super) fn later(&self, other: &Self, ahead: i64) -> Self {
+        let paths = other.days.len().max(1);
+        let later = |(at, day): (usize, &Option<i64>)| {
+            let own = (*day)?;
+            let others = other.days.get(at % paths).copied().flatten();
+            Some(others.map_or(own, |others| own.max(others - ahead)))
+        };
+        Self { days: self.days.iter().enumerate().map(later).collect() }
+    }
+
     /// Share of the winters in which it comes.
     pub(super) fn share(&self) -> f64 {
         let come = self.days.iter().filter(|day| day.is_some()).count();

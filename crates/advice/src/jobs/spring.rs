@@ -27,16 +27,24 @@ fn looks(ground: &Ground<'_>) -> Vec<JobWindow> {
     let (t, year, system) = (ground.question.triggers, &ground.year, ground.question.system);
     let (start, midwinter) = (year.first(), year.midwinter());
     let mild = year.when(|path| first(path, midwinter, |day| day.mild));
-    let look = year.when(|path| first(path, midwinter, |day| day.look));
-    let unwrap = year.when(|path| rises_for_good(path, midwinter, 14, t.unwrap_night.value, night));
+    let light = year.spring(t.spring_light.value);
+    let look = year.when(|path| first(path, light, |day| day.look));
+    let unwrap = year.when(|path| rises_for_good(path, light, 14, t.unwrap_night.value, night));
     let mild_words = format!("The first calm, dry hour of {} after midwinter.", degrees(t.mild_air.value, system));
-    let look_words = format!("The first calm, dry hour of {} after midwinter.", degrees(t.look_air.value, system));
-    let unwrap_words =
-        format!("The nights of a fortnight stay above {} on average.", degrees(t.unwrap_night.value, system));
+    let look_words = format!(
+        "The first calm, dry hour of {} once days are {:.0} hours long.",
+        degrees(t.look_air.value, system),
+        t.spring_light.value
+    );
+    let unwrap_words = format!(
+        "The nights of a fortnight stay above {} on average, once days are {:.0} hours long.",
+        degrees(t.unwrap_night.value, system),
+        t.spring_light.value
+    );
     vec![
         window(
             "clean-floor",
-            "First flight: see who flies, clear the floor",
+            "First flight, floors cleared",
             Kind::About,
             (&mild, start),
             trigger("mild_air", &t.mild_air, mild_words),
@@ -49,7 +57,7 @@ fn looks(ground: &Ground<'_>) -> Vec<JobWindow> {
             (&look, start),
             trigger("look_air", &t.look_air, look_words),
         )
-        .why("Minutes, not the whole hive: food, eggs or brood, room. The middle combs only as far as you must.")
+        .why("Minutes, and combs only as far as you must: food, eggs or brood, room.")
         .others(format!(
             "Some look only from {}; nobody lifts brood combs below {}.",
             degrees(t.full_look_air.value, system),
@@ -75,9 +83,9 @@ fn food(ground: &Ground<'_>) -> Vec<JobWindow> {
         format!("A week's warmest hours stay above {} on average.", degrees(t.spring_syrup_high.value, system));
     let pollen_words = format!("{:.0} days before the first flow.", t.pollen_before_days.value);
     vec![
-        window("spring-syrup", "Thin syrup may be given, where food is short", Kind::From, (&syrup, start), trigger("spring_syrup_high", &t.spring_syrup_high, syrup_words))
+        window("spring-syrup", "Thin syrup, if food is short", Kind::From, (&syrup, start), trigger("spring_syrup_high", &t.spring_syrup_high, syrup_words))
             .why("Until then solid food, above the cluster. Bees fetch syrup and cure it only on warm days."),
-        window("pollen", "Added pollen, where none is carried in", Kind::From, (&pollen, start), trigger("pollen_before_days", &t.pollen_before_days, pollen_words))
+        window("pollen", "Added pollen, if none comes", Kind::From, (&pollen, start), trigger("pollen_before_days", &t.pollen_before_days, pollen_words))
             .why("Last of the three: solid food, then syrup, then pollen. Brood begun with it must be fed and kept warm to the end.")
             .others("In Minnesota strong hives get pollen from early March, to be split early.")
             .believed(
@@ -104,7 +112,7 @@ fn flowers(ground: &Ground<'_>) -> Vec<JobWindow> {
         trigger("dandelion_warmth", &t.dandelion_warmth, words)
     };
     vec![
-        window("first-flow", "First flow: willow and alder", Kind::About, (&flow, start), willow)
+        window("first-flow", "First flow: willow, alder", Kind::About, (&flow, start), willow)
             .why("Food begins to come in on flying days. Hunger runs a fortnight past it."),
         window("mite-count-spring", "Count mites", Kind::About, (&dandelion, start), bloom())
             .why("A colony that came through is not free of mites: few in spring are many by autumn.")

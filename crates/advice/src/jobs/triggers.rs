@@ -7,9 +7,9 @@ const SHIPPED: &str = include_str!("../../../../data/jobs.toml");
 parameters! {
     /// Triggers of the year's jobs, by name.
     Triggers:
-    feeding_days brood_ends_air winter_bees_days count_before_days cluster_air comb_air frost_nights guard_late_high
+    feeding_days brood_ends_air winter_bees_days winter_bees_light count_before_days cluster_air comb_air frost_nights guard_late_high
     wrap_mean flying_over_high cellar_mean hard_frost broodless_after_days brood_none weigh_before_days watch_before_flow_days
-    snow_lies snow_left thaw_mean lid_air lid_wind mild_air look_air look_wind full_look_air unwrap_night spring_syrup_high
+    snow_lies snow_left thaw_mean lid_air lid_wind spring_light mild_air look_air look_wind full_look_air unwrap_night spring_syrup_high
     pollen_before_days dandelion_warmth heft_every_days hungry_within_days weak_frames
 }
 

@@ -25,7 +25,7 @@ pub(super) fn window(id: &str, what: &str, kind: Kind, (dates, first): (&Dates, 
         earliest: dates.at(0.1, first),
         usual: dates.at(0.5, first),
         latest: dates.at(0.9, first),
-        share: dates.share(),
+        share: Some(dates.share()),
         until: None,
         due: Due::Later,
         when: String::new(),
@@ -88,9 +88,10 @@ pub(super) fn degrees(celsius: f64, system: System) -> String {
 /// The dates in words.
 fn when(window: &JobWindow) -> String {
     let Some(earliest) = window.earliest else {
-        return format!("comes in {} here", winters(window.share));
+        return format!("comes in {} here", winters(window.share.unwrap_or(0.0)));
     };
-    let rarely = if window.share < 0.9 { format!("; comes in {} only", winters(window.share)) } else { String::new() };
+    let rarely = window.share.filter(|share| *share < 0.9);
+    let rarely = rarely.map_or_else(String::new, |share| format!("; comes in {} only", winters(share)));
     let until = window.until.map_or_else(String::new, |until| format!(", until about {}", day(until)));
     let middle = match (window.kind, window.usual) {
         (Kind::By, Some(usual)) if usual != earliest => {

@@ -7,7 +7,7 @@ use super::answer::{JobWindow, Kind, Trigger};
 use super::colonies::Broods;
 use super::dates::Dates;
 use super::window::{degrees, trigger, window};
-use super::year::{first_of_autumn, melts, rises_for_good, warmth};
+use super::year::{first_of_autumn, melts, rises_above, rises_for_good, warmth};
 use crate::words::day;
 use snowhum_winter::Status;
 
@@ -39,16 +39,22 @@ fn brood(words: &str) -> Trigger {
 fn of_brood(ground: &Ground<'_>, broods: &Broods, flow: &Dates) -> Vec<JobWindow> {
     let t = ground.question.triggers;
     let begins = broods.begun.at(0.5, broods.first);
+    let ahead = broods.first.duration_since(ground.year.first()).as_hours() / 24;
+    let gone = broods.gone.later(&hard_frost(ground), ahead);
     let weigh = broods.begun.moved(-t.weigh_before_days.value);
     let weighing = format!("{:.0} days before brood is there again.", t.weigh_before_days.value);
     let broodless = trigger(
         "brood_none",
         &t.brood_none,
-        format!("No colony has {:.0} cells of brood left, by the model.", t.brood_none.value),
+        format!(
+            "No colony has {:.0} cells of brood left, by the model, and {}.",
+            t.brood_none.value,
+            frost_words(ground)
+        ),
     );
     let of_all = |window: JobWindow| window.of_colonies(broods.names.clone());
     vec![
-        of_all(broodless_window((&broods.gone, broods.first), broodless).until(begins)),
+        of_all(broodless_window((&gone, broods.first), broodless).until(begins)),
         of_all(
             window(
                 "midwinter-weighing",
@@ -76,14 +82,9 @@ fn of_brood(ground: &Ground<'_>, broods: &Broods, flow: &Dates) -> Vec<JobWindow
 
 /// Without a counted colony: what the trade goes by.
 fn by_rule(ground: &Ground<'_>, flow: &Dates) -> Vec<JobWindow> {
-    let (t, year, system) = (ground.question.triggers, &ground.year, ground.question.system);
-    let gone =
-        year.when(|path| first_of_autumn(path, |day| day.low < t.hard_frost.value)).moved(t.broodless_after_days.value);
-    let rule = format!(
-        "{:.0} days after the first night below {}.",
-        t.broodless_after_days.value,
-        degrees(t.hard_frost.value, system)
-    );
+    let (t, year) = (ground.question.triggers, &ground.year);
+    let gone = hard_frost(ground);
+    let rule = crate::words::sentence(&frost_words(ground));
     let before = format!("{:.0} days before the first flow.", t.watch_before_flow_days.value);
     let watched = flow.moved(-t.watch_before_flow_days.value);
     let late = || trigger("watch_before_flow_days", &t.watch_before_flow_days, before.clone());
@@ -96,11 +97,24 @@ fn by_rule(ground: &Ground<'_>, flow: &Dates) -> Vec<JobWindow> {
     ]
 }
 
+/// The trade's rule for the end of brood. It holds beside the model too, since brood is seldom counted in autumn.
+fn hard_frost(ground: &Ground<'_>) -> Dates {
+    let t = ground.question.triggers;
+    let frost = ground.year.when(|path| first_of_autumn(path, |day| day.low < t.hard_frost.value));
+    frost.moved(t.broodless_after_days.value)
+}
+
+fn frost_words(ground: &Ground<'_>) -> String {
+    let t = ground.question.triggers;
+    let limit = degrees(t.hard_frost.value, ground.question.system);
+    format!("{:.0} days after the first night below {limit}", t.broodless_after_days.value)
+}
+
 const WEIGHING: &str = "A month without brood takes about a kilogram, a month with brood three. Weighed just before, there \
      is time to put solid food above the cluster.";
 
 fn broodless_window(dates: (&Dates, jiff::civil::Date), trigger: Trigger) -> JobWindow {
-    window("broodless", "Broodless time: the winter treatment", Kind::From, dates, trigger)
+    window("broodless", "Broodless: winter treatment", Kind::From, dates, trigger)
         .why(
             "Some treatments reach only mites on bees: with brood a quarter to two fifths of them, without it nearly all. \
              Be sure first that there is no brood; treat a yard together.",
@@ -113,10 +127,10 @@ fn broodless_window(dates: (&Dates, jiff::civil::Date), trigger: Trigger) -> Job
 fn watch(ground: &Ground<'_>, dates: (&Dates, jiff::civil::Date), flow: &Dates, trigger: Trigger) -> JobWindow {
     let t = ground.question.triggers;
     let flowers = flow.at(0.9, ground.year.first());
-    let end = flowers.map(|on| on.saturating_add(14.days()));
+    let end = flow.at(0.5, ground.year.first()).map(|on| on.saturating_add(14.days()));
     let until =
         flowers.map_or_else(String::new, |on| format!(" In one winter of ten nothing flowers before {}.", day(on)));
-    let what = format!("Lift every {:.0} days: this is when colonies starve", t.heft_every_days.value);
+    let what = format!("Lift every {:.0} days for food", t.heft_every_days.value);
     window("starvation-watch", &what, Kind::From, dates, trigger)
         .until(end)
         .why(format!("Most hungry colonies die with brood in spring, not in the coldest month.{until}"))
@@ -133,14 +147,14 @@ fn thaw(ground: &Ground<'_>) -> Vec<JobWindow> {
     let (first, midwinter) = (year.first(), year.midwinter());
     let melt = year.when(|path| melts(path, midwinter, t.snow_lies.value, t.snow_left.value));
     let bears = year.when(|path| rises_for_good(path, midwinter, 14, t.thaw_mean.value, |day| day.mean));
-    let out = year.when(|path| rises_for_good(path, midwinter, 14, t.cellar_mean.value, |day| day.mean));
+    let out = year.when(|path| rises_above(path, midwinter, 14, t.cellar_mean.value, |day| day.mean));
     let sunk = format!("The winter's snow has sunk to {:.0} % of its deepest.", 100.0 * t.snow_left.value);
     let thawed = format!("The mean of a fortnight stays above {}.", degrees(t.thaw_mean.value, system));
-    let stored = format!("The mean of a fortnight stays above {}.", degrees(t.cellar_mean.value, system));
+    let stored = format!("The mean of a fortnight reaches {}.", degrees(t.cellar_mean.value, system));
     vec![
         window(
             "melt-check",
-            "Meltwater, ice and leaning hives",
+            "Meltwater, leaning hives",
             Kind::From,
             (&melt, first),
             trigger("snow_left", &t.snow_left, sunk),
@@ -149,7 +163,7 @@ fn thaw(ground: &Ground<'_>) -> Vec<JobWindow> {
         .caution("ice", "Ice over water carries nobody in a thaw; go with somebody or say where you are."),
         window(
             "bear-fence-thaw",
-            "Bear fence on again, if you have bears",
+            "Bear fence on again",
             Kind::By,
             (&bears, first),
             trigger("thaw_mean", &t.thaw_mean, thawed),
@@ -158,7 +172,7 @@ fn thaw(ground: &Ground<'_>) -> Vec<JobWindow> {
         .caution("electricity", "Fence energiser: the maker's instructions, warning signs, no mains wire outdoors."),
         window(
             "cellar-out",
-            "Out of the cellar, if you winter indoors",
+            "Out of the cellar, if used",
             Kind::From,
             (&out, first),
             trigger("cellar_mean", &t.cellar_mean, stored),

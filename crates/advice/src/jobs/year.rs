@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use snowhum_apiary::Site;
 use snowhum_units::{Degree, Range};
 use snowhum_weather::Ensemble;
-use snowhum_winter::Environment;
+use snowhum_winter::{Environment, daylight};
 
 use super::Triggers;
 use super::dates::Dates;
@@ -43,6 +43,7 @@ pub(super) struct SiteDay {
 /// What each path's days are.
 pub(super) struct SiteYear {
     first: Date,
+    latitude: Degree,
     paths: Vec<Vec<SiteDay>>,
     midwinter: usize,
 }
@@ -74,12 +75,12 @@ impl SiteYear {
         let days = environment.days();
         let path = |path: usize| (0..days).map(|day| site_day(&environment, day, path, triggers)).collect();
         let midwinter = first.saturating_add(6.months()).duration_since(first).as_hours() / 24;
-        Self { first, paths: (0..ensemble.paths.len()).map(path).collect(), midwinter: midwinter as usize }
-    }
-
-    /// The date of a day of the year.
-    pub(super) fn date(&self, day: i64) -> Date {
-        self.first.saturating_add(day.days())
+        Self {
+            first,
+            latitude: site.latitude,
+            paths: (0..ensemble.paths.len()).map(path).collect(),
+            midwinter: midwinter as usize,
+        }
     }
 
     /// First day.
@@ -90,6 +91,24 @@ impl SiteYear {
     /// Place of midwinter: six months after the first day.
     pub(super) fn midwinter(&self) -> usize {
         self.midwinter
+    }
+
+    /// First day from a day of the year on whose daylight is shorter, or is as long, as some hours; none where the first
+    /// is so already.
+    pub(super) fn light(&self, from: usize, is: impl Fn(f64) -> bool) -> Option<usize> {
+        let daylight =
+            |day: usize| daylight::hours(self.first.saturating_add((day as i64).days()).day_of_year(), self.latitude);
+        (from..from + 183).find(|day| is(daylight(*day))).filter(|day| *day > from)
+    }
+
+    /// The same day on every path.
+    pub(super) fn always(&self, day: Option<usize>) -> Dates {
+        Dates::of(vec![day.map(|day| day as i64); self.paths.len()])
+    }
+
+    /// First day after midwinter that is as long as a day of spring; midwinter where all are.
+    pub(super) fn spring(&self, hours: f64) -> usize {
+        self.light(self.midwinter, |light| light >= hours).unwrap_or(self.midwinter)
     }
 
     /// When something falls due, by asking each path.
@@ -162,6 +181,19 @@ pub(super) fn rises_for_good(
         Some(last) if last + 1 == windows.len() => None,
         Some(last) => Some((from + last + window) as i64),
     }
+}
+
+/// First day that ends `window` days, from `from` on, whose mean of a figure is at or above a limit.
+pub(super) fn rises_above(
+    path: &[SiteDay],
+    from: usize,
+    window: usize,
+    limit: f64,
+    of: fn(&SiteDay) -> f64,
+) -> Option<i64> {
+    let is_above = |days: &[SiteDay]| days.iter().map(of).sum::<f64>() >= limit * window as f64;
+    let found = path.get(from..)?.windows(window).position(is_above)?;
+    Some((from + found + window - 1) as i64)
 }
 
 /// First day from `from` on that is so.

@@ -4,8 +4,9 @@ mod alert;
 
 use snowhum_advice::now::{Ground, NowAnswer, Thresholds, Word};
 use snowhum_apiary::Apiary;
+use snowhum_units::System;
 
-use crate::args::{Common, NowArguments};
+use crate::args::{Common, NowArguments, RunArguments};
 use crate::weather_source::Present;
 use crate::{exit, progress, sources, text};
 
@@ -30,12 +31,17 @@ pub(super) fn run(arguments: &NowArguments, common: &Common) -> anyhow::Result<(
 
 fn answer(apiary: &Apiary, arguments: &NowArguments, common: &Common) -> anyhow::Result<NowAnswer> {
     let run = &arguments.yard.run;
+    let present = progress::during("reading the weather", || Present::resolve(apiary, run)?.foretold(&arguments.live))?;
+    told(apiary, present, run, common.units.into())
+}
+
+/// Where each colony stands under a weather that is resolved.
+pub(super) fn told(apiary: &Apiary, present: Present, run: &RunArguments, system: System) -> anyhow::Result<NowAnswer> {
     let parameters = snowhum_winter::Parameters::shipped()?;
     let signs = snowhum_watch::Parameters::shipped()?;
     let thresholds = Thresholds::shipped()?;
-    let present = progress::during("reading the weather", || Present::resolve(apiary, run)?.foretold(&arguments.live))?;
     let apiary = present.weather.moved(apiary);
-    let question = present.question(&apiary, &parameters, (&signs, &thresholds), run, common.units.into());
+    let question = present.question(&apiary, &parameters, (&signs, &thresholds), run, system);
     Ok(progress::during("watching the colonies", || {
         let ground = Ground::of(question);
         let watchings = ground.watch();

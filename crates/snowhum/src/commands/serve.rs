@@ -11,8 +11,11 @@ use anyhow::Context;
 use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::jobs::{JobsAnswer, Triggers};
+use snowhum_advice::now::NowAnswer;
 use snowhum_advice::plan;
 use snowhum_advice::setup::{SetupAnswer, Try, compare};
+use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
 use snowhum_apiary::{Apiary, ApiaryId};
 use snowhum_store::Store;
 use snowhum_watch::Watching;
@@ -111,6 +114,19 @@ impl Reckon for Model {
         let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(words)?;
         let apiary = weather.moved(&ask.apiary);
         Ok(plan(&weather.question(&apiary, &parameters, &arguments, ask.system)))
+    }
+
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String> {
+        super::jobs::windows(&ask.apiary, &self.arguments(ask.day), ask.day, ask.system).map_err(words)
+    }
+
+    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String> {
+        let triggers = Triggers::shipped().map_err(words)?;
+        let arguments = self.arguments(now.as_of);
+        let present = weather_source::Present::resolve(&ask.apiary, &arguments).map_err(words)?;
+        let apiary = present.weather.moved(&ask.apiary);
+        let (winter, system) = (&present.weather.winter, ask.system);
+        Ok(spring(&SpringQuestion { apiary: &apiary, now, jobs, winter, triggers: &triggers, system }))
     }
 
     fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {

@@ -28,13 +28,7 @@ pub(crate) struct Present {
 impl Present {
     /// Reads or draws the weather of a yard's winter, and joins to it what is known.
     pub(crate) fn resolve(apiary: &Apiary, arguments: &RunArguments) -> anyhow::Result<Self> {
-        // An invented yard has a day of its own; a keeper's is asked about today.
-        let today = || Ok::<Date, anyhow::Error>(zone(&apiary.site)?.to_datetime(jiff::Timestamp::now()).date());
-        let as_of = match arguments.as_of {
-            Some(day) => day,
-            None if apiary.invented => apiary.as_of,
-            None => today()?,
-        };
+        let as_of = asked_day(apiary, arguments)?;
         if as_of < apiary.as_of {
             return Err(exit::input(format!(
                 "as-of {as_of} lies before the day the colonies were counted, {}; ask about a day from then on",
@@ -112,6 +106,15 @@ impl Present {
             thresholds,
             sizes: Sizes::USUAL,
         }
+    }
+}
+
+/// The day asked about: an invented yard has a day of its own; a keeper's is asked about today.
+pub(crate) fn asked_day(apiary: &Apiary, arguments: &RunArguments) -> anyhow::Result<Date> {
+    match arguments.as_of {
+        Some(day) => Ok(day),
+        None if apiary.invented => Ok(apiary.as_of),
+        None => Ok(zone(&apiary.site)?.to_datetime(jiff::Timestamp::now()).date()),
     }
 }
 

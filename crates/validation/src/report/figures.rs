@@ -1,5 +1,6 @@
 //! The page of parameters, generated from the data files that ship.
 
+use snowhum_advice::jobs::Triggers;
 use snowhum_advice::now::Thresholds;
 use snowhum_winter::{Parameter, ParameterError, Parameters, Status};
 
@@ -21,6 +22,8 @@ pub(crate) fn figures(winter: &Parameters) -> Result<String, ParameterError> {
     table(&mut page, snowhum_watch::Parameters::shipped()?.iter());
     page += "\n## Words and lids: `data/now.toml`\n";
     table(&mut page, Thresholds::shipped()?.iter());
+    page += "\n## Jobs and dates: `data/jobs.toml`\n";
+    table(&mut page, Triggers::shipped()?.iter());
     Ok(page)
 }
 

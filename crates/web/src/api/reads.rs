@@ -20,3 +20,9 @@ pub(crate) async fn plan(State(app): State<App>) -> Result<Json<Value>, Refused>
     let plan = app.plan().await?.map_err(Fault::Wrong)?;
     Ok(Json(json!(*plan)))
 }
+
+/// The windows of the year.
+pub(crate) async fn jobs(State(app): State<App>) -> Result<Json<Value>, Refused> {
+    let windows = app.windows().await?.map_err(Fault::Wrong)?;
+    Ok(Json(json!(*windows)))
+}

@@ -14,6 +14,8 @@ use crate::view::{Asked, View};
 const FILES: [(&str, &str, &str); 12] = [
     ("winter_parameters", "The winter model", include_str!("../../../../data/winter_parameters.toml")),
     ("watch_parameters", "What signs say", include_str!("../../../../data/watch_parameters.toml")),
+    ("jobs", "Jobs and dates", include_str!("../../../../data/jobs.toml")),
+    ("spring_strength", "Strength in spring", include_str!("../../../../data/spring_strength.toml")),
     ("weighing", "Weighing", include_str!("../../../../data/weighing.toml")),
     ("mites", "Mites", include_str!("../../../../data/mites.toml")),
     ("edge_losses", "Edges of the hive", include_str!("../../../../data/edge_losses.toml")),

@@ -17,6 +17,8 @@ fn every_page(served: &Served) -> Vec<String> {
         "/round?kept=3",
         "/round/sheet",
         "/flight",
+        "/jobs",
+        "/spring",
         "/setup",
         "/normal",
         "/dead",
@@ -29,6 +31,7 @@ fn every_page(served: &Served) -> Vec<String> {
         "/source",
         "/source?find=hum",
         "/source/watch_parameters/hum_ear",
+        "/source/jobs/look_air",
         "/settings",
         "/settings?kept=1",
     ];

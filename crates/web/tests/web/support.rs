@@ -7,8 +7,10 @@ use jiff::ToSpan;
 use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
 use snowhum_advice::answer::PlanAnswer;
-use snowhum_advice::now::{NowQuestion, Thresholds};
+use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
+use snowhum_advice::now::{NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::setup::{SetupAnswer, Try, compare};
+use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
 use snowhum_advice::{PlanQuestion, plan, yard};
 use snowhum_apiary::Apiary;
 use snowhum_store::Store;
@@ -75,6 +77,26 @@ impl Reckon for Small {
 
     fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {
         Ok(with_plan(ask, ask.apiary.as_of, |question| plan(&question)))
+    }
+
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String> {
+        let triggers = Triggers::shipped().map_err(|error| error.to_string())?;
+        let from = season_start(ask.day, ask.apiary.site.latitude);
+        let place = yard::place(&ask.apiary.site);
+        let zone = TimeZone::get(&ask.apiary.site.zone).unwrap();
+        let year = generate(place, &Climate::at(place).unwrap(), &zone, from, 24 * 366, 4, 1).unwrap();
+        Ok(with_plan(ask, ask.apiary.as_of, |plan| {
+            let (apiary, as_of, system) = (&ask.apiary, ask.day, ask.system);
+            let colonies = Some(plan);
+            jobs(&JobsQuestion { apiary, year: &year, from, as_of, colonies, triggers: &triggers, system })
+        }))
+    }
+
+    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String> {
+        let triggers = Triggers::shipped().map_err(|error| error.to_string())?;
+        let winter = Small::weather(&ask.apiary);
+        let (apiary, system) = (&ask.apiary, ask.system);
+        Ok(spring(&SpringQuestion { apiary, now, jobs, winter: &winter, triggers: &triggers, system }))
     }
 
     fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {

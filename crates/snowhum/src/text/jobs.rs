@@ -1,0 +1,117 @@
+//! The windows of a year in words: what is due first, then the year as bars, then the days that serve.
+
+use jiff::civil::Date;
+use snowhum_advice::jobs::{Due, HalfMonth, JobWindow, JobsAnswer, Kind};
+use snowhum_advice::words::{day, sentence};
+use snowhum_units::Range;
+
+use crate::text::{entry, wrapped};
+
+/// Columns of the names beside the bars, and of a month.
+const NAMES: usize = 30;
+const MONTH: usize = 4;
+
+pub(crate) fn words(answer: &JobsAnswer) -> String {
+    let invented = if answer.invented { " (an invented yard)" } else { "" };
+    let mut page = format!("Jobs and dates, {}{invented}: {}\n", answer.apiary, answer.as_of);
+    page += &wrapped(&format!("It stands on {}.", answer.weather.source), 0);
+    page += "\n";
+    for note in answer.weather.notes.iter().chain(&answer.notes) {
+        page += &format!("- {}\n", wrapped(note, 2));
+    }
+    for (due, title) in [(Due::Now, "Due now"), (Due::Soon, "Within a month")] {
+        let due: Vec<&JobWindow> = answer.windows.iter().filter(|window| window.due == due).collect();
+        if !due.is_empty() {
+            page += &format!("\n{title}\n");
+            due.into_iter().for_each(|window| page += &whole(window));
+        }
+    }
+    page += &year(answer);
+    page += &months(answer);
+    page + &serving(&answer.half_months)
+}
+
+/// One window with its reasons.
+fn whole(window: &JobWindow) -> String {
+    let mut page = format!("\n  {}\n", wrapped(&window.what, 2));
+    page += &entry("When", &sentence(&window.when));
+    page += &entry("Waits for", &window.trigger.words);
+    page += &entry("Why", &window.why);
+    if !window.colonies.is_empty() {
+        page += &entry("At", &window.colonies.join(", "));
+    }
+    if let Some(others) = &window.other_school {
+        page += &entry("Others", others);
+    }
+    if let Some(belief) = &window.belief {
+        page += &entry("Not so", &format!("\"{}\" {}", belief.said, belief.so));
+    }
+    if let Some(caution) = &window.caution {
+        page += &entry("Caution", &caution.says);
+    }
+    page
+}
+
+/// The year as bars, a quarter of a month a column.
+fn year(answer: &JobsAnswer) -> String {
+    let column = |on: Date| {
+        let months = i64::from(on.year() - answer.from.year()) * 12 + i64::from(on.month() - answer.from.month());
+        let within =
+            usize::try_from(on.day() - 1).unwrap_or(0) * MONTH / usize::try_from(on.days_in_month()).unwrap_or(31);
+        usize::try_from(months).ok().map(|months| months * MONTH + within).filter(|at| *at < 12 * MONTH)
+    };
+    let today = column(answer.as_of);
+    let mut page = "\nThe year: - from early to late, # usual (of deadlines ! the safe day)\n\n".to_owned();
+    page += &format!("  {:NAMES$}{}\n", "", month_names(answer.from));
+    for window in &answer.windows {
+        let Some(first) = window.earliest.and_then(column) else { continue };
+        let last = window.latest.and_then(column).unwrap_or(12 * MONTH - 1).max(first);
+        let mark = window.day().and_then(column);
+        let sign = if window.kind == Kind::By { '!' } else { '#' };
+        let at = |place: usize| match place {
+            _ if mark == Some(place) => sign,
+            _ if (first..=last).contains(&place) => '-',
+            _ if today == Some(place) => ':',
+            _ => ' ',
+        };
+        let bar: String = (0..12 * MONTH).map(at).collect();
+        let name: String = window.what.chars().take(NAMES - 2).collect();
+        page += format!("  {name:NAMES$}{bar}").trim_end();
+        page += "\n";
+    }
+    page
+}
+
+fn month_names(from: Date) -> String {
+    const NAMES: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+    let first = usize::from(from.month().unsigned_abs()) - 1;
+    let names: Vec<&str> = (0..12).map(|at| NAMES[(first + at) % 12]).collect();
+    names.join(" ")
+}
+
+/// Everything else, month by month, in a line or two.
+fn months(answer: &JobsAnswer) -> String {
+    let mut page = String::new();
+    let mut last = None;
+    for window in &answer.windows {
+        let Some(on) = window.day() else { continue };
+        if last != Some((on.year(), on.month())) {
+            last = Some((on.year(), on.month()));
+            page += &format!("\n{} {}\n", day(on).split(' ').next_back().unwrap_or_default(), on.year());
+        }
+        page += &format!("  {}\n", wrapped(&format!("{}: {}.", window.what, window.when), 4));
+    }
+    page
+}
+
+fn serving(halves: &[HalfMonth]) -> String {
+    let mut page = "\nDays that serve: usual, and 8 winters in 10\n\n".to_owned();
+    page += "                       bees can fly   lid off a minute   fit for combs\n";
+    let shown = |range: Range<f64>| format!("{:.0} ({:.0}-{:.0})", range.p50, range.p10, range.p90);
+    for half in halves {
+        let name = format!("{} to {}", half.from.day(), day(half.to));
+        let (fly, lid, comb) = (shown(half.flying_days), shown(half.lid_days), shown(half.comb_days));
+        page += &format!("  {name:<20} {fly:<14} {lid:<18} {comb}\n");
+    }
+    page
+}

@@ -1,0 +1,166 @@
+//! Jobs and dates: what is due here, what comes next, and a calendar of it all.
+
+use axum::extract::State;
+use axum::http::header;
+use axum::response::IntoResponse;
+use jiff::Timestamp;
+use jiff::civil::Date;
+use maud::{Markup, html};
+use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, calendar};
+use snowhum_advice::words::{day, sentence};
+use snowhum_picture::{JobWindows, Tick, Window};
+use snowhum_units::Range;
+
+use crate::app::App;
+use crate::draw;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::View;
+
+pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let answered = told(&app, &view).await?;
+    let body = html! {
+        h1 { "Jobs and dates" }
+        @match &answered {
+            Ok(answer) => (body(answer)),
+            Err(words) => p class="caution" { (words) },
+        }
+    };
+    Ok(page(&view, Place::Jobs, "Jobs and dates", &body))
+}
+
+/// The same for the keeper's own calendar.
+pub(crate) async fn download(State(app): State<App>) -> Result<impl IntoResponse, Fault> {
+    let view = View::of(&app).await?;
+    let answer = told(&app, &view).await?.map_err(Fault::Wrong)?;
+    let file = calendar::calendar(&answer, &view.apiary, Timestamp::now());
+    let kind = [
+        (header::CONTENT_TYPE, "text/calendar; charset=utf-8"),
+        (header::CONTENT_DISPOSITION, "attachment; filename=\"jobs-and-dates.ics\""),
+    ];
+    Ok((kind, file))
+}
+
+/// The windows with what the last estimate says of hunger.
+pub(crate) async fn told(app: &App, view: &View) -> Result<Result<JobsAnswer, String>, Fault> {
+    let windows = app.windows().await?;
+    Ok(windows.map(|windows| {
+        let windows = JobsAnswer::clone(&windows);
+        match &view.standing {
+            Some(standing) => windows.told_by(&standing.present.now),
+            None => windows,
+        }
+    }))
+}
+
+fn body(answer: &JobsAnswer) -> Markup {
+    let due = |due: Due| answer.windows.iter().filter(move |window| window.due == due);
+    html! {
+        p class="lede" {
+            @match due(Due::Now).count() {
+                0 => "Nothing is due today.",
+                1 => "One thing has its time now.",
+                many => { (many) " things have their time now." }
+            }
+        }
+        p { "Dates are this site's own, from many winters of its weather. Of a deadline the first date is the safe one." }
+        p class="ways no-print" { a href="/jobs.ics" { "Take them into your calendar" } a href="/spring" { "First look in spring" } }
+        @for (kind, title) in [(Due::Now, "Due now"), (Due::Soon, "Within a month")] {
+            @if due(kind).next().is_some() {
+                h2 { (title) }
+                ul class="actions" { @for window in due(kind) { (whole(window)) } }
+            }
+        }
+        h2 { "The year" }
+        @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..8), ("Spring", 8..12)].into_iter().enumerate() {
+            @if let Some(plate) = chart(answer, title, months) { (draw::figure(&plate.plate(), &format!("year{at}"))) }
+        }
+        h2 { "All the rest" }
+        ul class="actions" {
+            @for window in answer.windows.iter().filter(|window| !matches!(window.due, Due::Now | Due::Soon)) { (whole(window)) }
+        }
+        (days(answer))
+        @for note in &answer.notes { p class="small" { (note) } }
+    }
+}
+
+/// One job with its reasons.
+fn whole(window: &JobWindow) -> Markup {
+    html! {
+        li id=(window.id) {
+            h3 { (window.what) @if window.due == Due::Past { " " span class="small" { "(past)" } } }
+            p { strong { (sentence(&window.when)) } " " (window.trigger.words) }
+            p { (window.why) }
+            @if !window.colonies.is_empty() { p class="small" { "At " (window.colonies.join(", ")) "." } }
+            @if let Some(belief) = &window.belief { p { "“" (belief.said) "” " em { "Not so." } " " (belief.so) } }
+            @if let Some(others) = &window.other_school { p class="small" { (others) } }
+            @if let Some(caution) = &window.caution { p class="caution" { (caution.says) } }
+            p class="small" {
+                @if let Some(figure) = &window.trigger.figure { a href={ "/source/jobs/" (figure) } { "Says who?" } }
+                @else { "Says who? " (window.trigger.source) "." }
+            }
+        }
+    }
+}
+
+/// The windows of some months of the season as bars.
+fn chart(answer: &JobsAnswer, title: &str, months: std::ops::Range<usize>) -> Option<JobWindows> {
+    let since = |on: Date| i32::try_from(on.duration_since(answer.from).as_hours() / 24).unwrap_or(0);
+    let month = |on: Date| {
+        let months = i32::from(on.year() - answer.from.year()) * 12 + i32::from(on.month() - answer.from.month());
+        usize::try_from(months).unwrap_or(0).min(11)
+    };
+    let window = |one: &JobWindow| {
+        let (first, usual) = (one.earliest?, one.day()?);
+        let last = one.latest.or(one.usual).unwrap_or(usual);
+        let words = match one.latest {
+            Some(latest) => format!("{} to {}, usually {}", day(first), day(latest), day(one.usual.unwrap_or(usual))),
+            None => format!("from {}; not every winter", day(first)),
+        };
+        months.contains(&month(usual)).then(|| Window {
+            name: one.what.clone(),
+            days: [first, one.usual.unwrap_or(usual), last].map(since),
+            words,
+        })
+    };
+    let windows: Vec<Window> = answer.windows.iter().filter_map(window).collect();
+    let (low, high) =
+        windows.iter().fold((i32::MAX, i32::MIN), |(low, high), one| (low.min(one.days[0]), high.max(one.days[2])));
+    let today = since(answer.as_of);
+    let shown = (low..=high).contains(&today);
+    let today = shown.then(|| Tick { day: today, words: format!("{}, the day asked about", day(answer.as_of)) });
+    (!windows.is_empty()).then(|| JobWindows { title: title.to_owned(), windows, ticks: ticks(answer.from), today })
+}
+
+/// The firsts of the months.
+fn ticks(from: Date) -> Vec<Tick> {
+    let tick = |at: i64| {
+        let first = from.saturating_add(jiff::Span::new().months(at));
+        let words: String = day(first).split(' ').next_back().unwrap_or_default().chars().take(3).collect();
+        Tick { day: i32::try_from(first.duration_since(from).as_hours() / 24).unwrap_or(0), words }
+    };
+    (0..=12).map(tick).collect()
+}
+
+/// How many days serve for what.
+fn days(answer: &JobsAnswer) -> Markup {
+    let shown = |range: Range<f64>| format!("{:.0} ({:.0}–{:.0})", range.p50, range.p10, range.p90);
+    html! {
+        h2 { "Days that serve" }
+        p { "Of each half-month so many days, usually; in brackets 8 winters of 10." }
+        div class="wide" {
+            table {
+                thead { tr { th scope="col" { "Days" } th scope="col" { "bees can fly" } th scope="col" { "lid off a minute" } th scope="col" { "fit for combs" } } }
+                tbody {
+                    @for half in &answer.half_months {
+                        tr {
+                            th scope="row" { (half.from.day()) "–" (day(half.to)) }
+                            td { (shown(half.flying_days)) } td { (shown(half.lid_days)) } td { (shown(half.comb_days)) }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}

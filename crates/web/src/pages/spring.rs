@@ -1,0 +1,129 @@
+//! First look in spring: whom to lift first, when to open, what to look for, what to feed.
+
+use axum::extract::State;
+use maud::{Markup, html};
+use snowhum_advice::spring::{OpenDays, Springtime};
+use snowhum_advice::words::{day, in_hundred, sentence};
+use snowhum_units::System;
+use std::sync::Arc;
+
+use super::jobs::told;
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::View;
+use crate::words::{capital, date, mass, weekday};
+
+pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let answered = answer(&app, &view).await?;
+    let body = html! {
+        h1 { "First look in spring" }
+        @match &answered {
+            Some(Ok(spring)) => (body(spring, view.settings.system)),
+            Some(Err(words)) => p class="caution" { (words) },
+            None => p { "It waits for the first estimate." },
+        }
+    };
+    Ok(page(&view, Place::Spring, "First look in spring", &body))
+}
+
+async fn answer(app: &App, view: &View) -> Result<Option<Result<Springtime, String>>, Fault> {
+    let Some(standing) = view.standing.clone() else { return Ok(None) };
+    let jobs = match told(app, view).await? {
+        Ok(jobs) => jobs,
+        Err(words) => return Ok(Some(Err(words))),
+    };
+    let standing = Arc::clone(&standing);
+    Ok(Some(app.ask_long(move |reckon, ask| reckon.spring(&ask, &standing.present.now, &jobs)).await?))
+}
+
+fn body(spring: &Springtime, system: System) -> Markup {
+    html! {
+        h2 { "Lift first" }
+        ol class="ranked" {
+            @for one in &spring.lift_first {
+                li {
+                    strong { (one.name) } ", " (one.hunger.words()) ": " (one.says)
+                    @if let Some(kilograms) = &one.reachable_kg { "; " (mass(kilograms.p50, system)) " within reach" } "."
+                }
+            }
+        }
+        p { "“Danger ends in February.” " em { "Not so." } " " (spring.danger.says) }
+        (open(&spring.open))
+        h2 { "What to look for" }
+        ol class="ranked" {
+            @for item in &spring.first_look { li { strong { (item.look_for) } " " (item.why) " " em { (item.otherwise) } } }
+        }
+        (feeding(spring))
+        (strength(spring))
+        p class="ways no-print" { a href="/jobs" { "Jobs and dates" } a href="/flight" { "Flight day" } }
+    }
+}
+
+fn open(open: &OpenDays) -> Markup {
+    html! {
+        h2 { "May I open?" }
+        p { (open.says) }
+        p class="small" { (open.other_school) }
+        @if !open.days.is_empty() {
+            div class="wide" {
+                table {
+                    caption { "By the weather paths of the coming days" }
+                    thead { tr { th scope="col" { "Day" } th scope="col" { "lid off a minute" } th scope="col" { "first look" } th scope="col" { "every comb" } } }
+                    tbody {
+                        @for one in &open.days {
+                            tr {
+                                th scope="row" { (weekday(one.on)) ", " (date(one.on)) }
+                                td { (capital(&in_hundred(one.lid))) } td { (capital(&in_hundred(one.first_look))) } td { (capital(&in_hundred(one.full_look))) }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn feeding(spring: &Springtime) -> Markup {
+    html! {
+        h2 { "Feed in this order" }
+        ol class="ranked" {
+            @for step in &spring.feeding {
+                li {
+                    strong { (step.what) }
+                    @if let Some(from) = step.from { ", from about " (date(from)) }
+                    @if let Some(until) = step.until { ", until about " (date(until)) }
+                    ". " (step.waits_for) " " (step.how)
+                }
+            }
+        }
+        h2 { "Floor, wrap, boxes" }
+        ul class="actions" {
+            @for step in &spring.hive { li { strong { (step.what) } ": " (sentence(&step.when)) " " (step.waits_for) " " (step.why) } }
+        }
+    }
+}
+
+fn strength(spring: &Springtime) -> Markup {
+    html! {
+        h2 { "How strong?" }
+        dl {
+            @for one in &spring.strength {
+                dt { (one.name) }
+                dd {
+                    "about " (format!("{:.0}", one.frames.p50)) " frames of bees (8 in 10: " (format!("{:.0}", one.frames.p10)) " to "
+                    (format!("{:.0}", one.frames.p90)) "): " (one.word.words())
+                }
+            }
+        }
+        @match &spring.usual_strength {
+            Some(usual) => p class="small" { "In " (usual.region) ": " (usual.says) " (" (usual.source) ")." },
+            None => p class="small" { "No figure is known for " (day(spring.as_of)) " in this region; what is usual on the prairie is not usual here." },
+        }
+        @if !spring.weak.is_empty() {
+            h2 { "A very weak colony" }
+            ul class="actions" { @for line in &spring.weak { li { (line) } } }
+        }
+    }
+}
