@@ -42,9 +42,10 @@ pub fn spring(question: &SpringQuestion<'_>) -> Springtime {
     let SpringQuestion { apiary, now, jobs, .. } = *question;
     let alive = || now.colonies.iter().filter(|colony| !colony.seen_dead && colony.united_into.is_none());
     let mut lift_first: Vec<LiftFirst> = alive().map(|colony| lift(question, colony)).collect();
-    lift_first.sort_by_key(|one| {
-        (one.days_left.is_none(), one.days_left, one.usual_days_left.is_none(), one.usual_days_left)
-    });
+    // Of two whose food lasts as long, the one with less within reach.
+    let grams = |one: &LiftFirst| one.reachable_kg.map_or(0, |kilograms| (1e3 * kilograms.p10) as i64);
+    let last = i64::MAX;
+    lift_first.sort_by_key(|one| (one.days_left.unwrap_or(last), one.usual_days_left.unwrap_or(last), grams(one)));
     let strength: Vec<Strength> = alive().filter_map(|colony| strength::of(question, colony)).collect();
     Springtime {
         schema: SPRING_SCHEMA.to_owned(),

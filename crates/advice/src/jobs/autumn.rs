@@ -210,9 +210,10 @@ fn cold(ground: &Ground<'_>) -> Vec<JobWindow> {
         )),
         window("wrap", "Wrap on", Kind::From, (&wrap, first), trigger("wrap_mean", &t.wrap_mean, wrapped))
             .why("Wrapped too early, bees are kept warm and brood late. The lid matters more than the sides.")
-            .others(
-                "In Manitoba wraps wait for nights of -10 °C and days below freezing; many hives are never wrapped.",
-            ),
+            .others(format!(
+                "In Manitoba wraps wait for nights of {} and days below freezing; many hives are never wrapped.",
+                degrees(-10.0, system)
+            )),
         window(
             "winter-yard",
             "Move to a winter yard",

@@ -107,9 +107,11 @@ fn when(window: &JobWindow) -> String {
 
 fn around(window: &JobWindow, earliest: Date) -> String {
     match window.latest {
-        Some(latest) if latest != earliest => format!("; between {} and {} in 8 of 10", day(earliest), day(latest)),
+        Some(latest) if latest != earliest => {
+            format!("; between {} and {} in 8 winters of 10", day(earliest), day(latest))
+        }
         Some(_) => String::new(),
-        None => format!("; in 1 of 10 before {}", day(earliest)),
+        None => format!("; in 1 winter of 10 before {}", day(earliest)),
     }
 }
 

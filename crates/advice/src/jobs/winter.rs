@@ -74,7 +74,7 @@ fn of_brood(ground: &Ground<'_>, broods: &Broods, flow: &Dates) -> Vec<JobWindow
                 (&broods.begun, broods.first),
                 brood("A palm's breadth of brood, by the model."),
             )
-            .why("From now on the nest is kept at 35 °C and a colony eats two to three times as much."),
+            .why("From now on the nest is kept warm day and night, and a colony eats two to three times as much."),
         ),
         of_all(watch(ground, (&broods.begun, broods.first), flow, brood("From the first brood to the first flow."))),
     ]

@@ -229,11 +229,12 @@ pub(super) fn warmth(path: &[SiteDay], from: usize, degree_days: f64) -> Option<
     path.get(from..)?.iter().position(reached).map(|at| (from + at) as i64)
 }
 
-/// First day from midwinter on by which the snow has sunk to a share of the winter's deepest, where it lay deep enough.
+/// First day from midwinter on by which the snow has sunk to a share of its deepest since, where that is deep enough.
 pub(super) fn melts(path: &[SiteDay], midwinter: usize, lies: f64, left: f64) -> Option<i64> {
-    let (at, deepest) = path.iter().enumerate().max_by(|a, b| a.1.snow.total_cmp(&b.1.snow))?;
+    let after = path.get(midwinter..)?;
+    let (at, deepest) = after.iter().enumerate().max_by(|a, b| a.1.snow.total_cmp(&b.1.snow))?;
     if deepest.snow < lies {
         return None;
     }
-    first(path, at.max(midwinter), |day| day.snow <= left * deepest.snow)
+    first(path, midwinter + at, |day| day.snow <= left * deepest.snow)
 }

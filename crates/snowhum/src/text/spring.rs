@@ -72,7 +72,7 @@ fn strength(spring: &Springtime) -> String {
     let mut page = "\nHow strong?\n".to_owned();
     for one in &spring.strength {
         let frames = format!(
-            "about {:.0} frames of bees (8 in 10: {:.0} to {:.0}): {}",
+            "about {:.1} frames of bees (8 in 10: {:.1} to {:.1}): {}",
             one.frames.p50,
             one.frames.p10,
             one.frames.p90,

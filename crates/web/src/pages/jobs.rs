@@ -69,15 +69,15 @@ fn body(answer: &JobsAnswer) -> Markup {
         @for (kind, title) in [(Due::Now, "Due now"), (Due::Soon, "Within a month")] {
             @if due(kind).next().is_some() {
                 h2 { (title) }
-                ul class="actions" { @for window in due(kind) { (whole(window)) } }
+                ul class="actions papers" { @for window in due(kind) { (whole(window)) } }
             }
         }
         h2 { "The year" }
-        @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..8), ("Spring", 8..12)].into_iter().enumerate() {
-            @if let Some(plate) = chart(answer, title, months) { (draw::figure(&plate.plate(), &format!("year{at}"))) }
-        }
+        div class="papers" { @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..8), ("Spring", 8..12)].into_iter().enumerate() {
+            @if let Some(plate) = chart(answer, title, months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"))) } }
+        } }
         h2 { "All the rest" }
-        ul class="actions" {
+        ul class="actions papers" {
             @for window in answer.windows.iter().filter(|window| !matches!(window.due, Due::Now | Due::Soon)) { (whole(window)) }
         }
         (days(answer))
@@ -88,7 +88,7 @@ fn body(answer: &JobsAnswer) -> Markup {
 /// One job with its reasons.
 fn whole(window: &JobWindow) -> Markup {
     html! {
-        li id=(window.id) {
+        li id=(window.id) class="paper" {
             h3 { (window.what) @if window.due == Due::Past { " " span class="small" { "(past)" } } }
             p { strong { (sentence(&window.when)) } " " (window.trigger.words) }
             p { (window.why) }

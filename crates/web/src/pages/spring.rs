@@ -3,7 +3,7 @@
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::spring::{OpenDays, Springtime};
-use snowhum_advice::words::{day, in_hundred, sentence};
+use snowhum_advice::words::{day, hives, sentence};
 use snowhum_units::System;
 use std::sync::Arc;
 
@@ -12,7 +12,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::View;
-use crate::words::{capital, date, mass, weekday};
+use crate::words::{date, mass, weekday};
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
@@ -49,7 +49,7 @@ fn body(spring: &Springtime, system: System) -> Markup {
                 }
             }
         }
-        p { "“Danger ends in February.” " em { "Not so." } " " (spring.danger.says) }
+        p { (spring.danger.says) }
         (open(&spring.open))
         h2 { "What to look for" }
         ol class="ranked" {
@@ -69,13 +69,13 @@ fn open(open: &OpenDays) -> Markup {
         @if !open.days.is_empty() {
             div class="wide" {
                 table {
-                    caption { "By the weather paths of the coming days" }
+                    caption { "Of 100 possible weathers of a day so many allow it" }
                     thead { tr { th scope="col" { "Day" } th scope="col" { "lid off a minute" } th scope="col" { "first look" } th scope="col" { "every comb" } } }
                     tbody {
                         @for one in &open.days {
                             tr {
                                 th scope="row" { (weekday(one.on)) ", " (date(one.on)) }
-                                td { (capital(&in_hundred(one.lid))) } td { (capital(&in_hundred(one.first_look))) } td { (capital(&in_hundred(one.full_look))) }
+                                td { (hives(one.lid)) } td { (hives(one.first_look)) } td { (hives(one.full_look)) }
                             }
                         }
                     }
@@ -112,8 +112,8 @@ fn strength(spring: &Springtime) -> Markup {
             @for one in &spring.strength {
                 dt { (one.name) }
                 dd {
-                    "about " (format!("{:.0}", one.frames.p50)) " frames of bees (8 in 10: " (format!("{:.0}", one.frames.p10)) " to "
-                    (format!("{:.0}", one.frames.p90)) "): " (one.word.words())
+                    "about " (format!("{:.1}", one.frames.p50)) " frames of bees (8 in 10: " (format!("{:.1}", one.frames.p10)) " to "
+                    (format!("{:.1}", one.frames.p90)) "): " (one.word.words())
                 }
             }
         }

@@ -5,6 +5,7 @@
 mod api;
 mod gate;
 mod hostile;
+mod jobs;
 mod learn;
 mod load;
 mod notes;

@@ -1,0 +1,61 @@
+//! Jobs, their calendar and spring as a keeper asks for them.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+use std::path::Path;
+use std::process::{Command, Output};
+
+use serde_json::Value;
+
+fn snowhum(arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_snowhum")).args(arguments).args(["--members", "32"]).output().unwrap()
+}
+
+fn text(arguments: &[&str]) -> String {
+    let output = snowhum(arguments);
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    String::from_utf8(output.stdout).unwrap()
+}
+
+#[test]
+fn jobs_promise_their_keys_and_write_a_calendar() {
+    let file = Path::new(env!("CARGO_TARGET_TMPDIR")).join("jobs-and-dates.ics");
+    let answer: Value = serde_json::from_str(&text(&["jobs", "--json", "--ics", file.to_str().unwrap()])).unwrap();
+    assert_eq!(answer["schema"], "snowhum.jobs/1");
+    let windows = answer["windows"].as_array().unwrap();
+    assert!(windows.len() > 25);
+    for window in windows {
+        for key in ["id", "what", "earliest", "usual", "latest", "share", "trigger", "why", "colonies", "caution"] {
+            assert!(window.get(key).is_some(), "{key} is missing in {window}");
+        }
+    }
+    let calendar = std::fs::read_to_string(&file).unwrap();
+    assert!(calendar.starts_with("BEGIN:VCALENDAR\r\n") && calendar.ends_with("END:VCALENDAR\r\n"));
+    let dated = windows.iter().filter(|window| !window["earliest"].is_null()).count();
+    assert!(calendar.matches("BEGIN:VEVENT").count() <= dated && calendar.matches("BEGIN:VEVENT").count() > 25);
+}
+
+#[test]
+fn jobs_and_spring_fit_eighty_columns_in_both_systems() {
+    for arguments in [&["jobs"][..], &["jobs", "--units", "us"], &["spring", "--as-of", "2026-04-10", "--units", "us"]]
+    {
+        let page = text(arguments);
+        assert!(page.lines().all(|line| line.chars().count() <= 80), "{arguments:?}");
+        assert!(!page.contains("NaN"), "{arguments:?}");
+    }
+    assert!(!text(&["spring", "--as-of", "2026-04-10", "--units", "us"]).contains(" kg"));
+}
+
+#[test]
+fn a_calendar_that_cannot_be_written_is_said_with_code_3() {
+    let output = snowhum(&["jobs", "--ics", "/no such folder/jobs.ics"]);
+    assert_eq!(output.status.code(), Some(3));
+    assert!(String::from_utf8_lossy(&output.stderr).contains("cannot be written"));
+}
+
+#[test]
+fn a_day_before_the_count_still_has_the_site_s_windows() {
+    let answer: Value = serde_json::from_str(&text(&["jobs", "--json", "--as-of", "2025-08-01"])).unwrap();
+    let honey = answer["windows"].as_array().unwrap().iter().find(|window| window["id"] == "honey-off").unwrap();
+    assert_eq!(honey["due"], "now");
+}
