@@ -104,7 +104,7 @@ fn flowers(ground: &Ground<'_>) -> Vec<JobWindow> {
         words: "50 degree-days above 5 °C since midwinter: willow and alder.".to_owned(),
         value: FLOW_AT,
         figure: None,
-        source: "none; your own date of the first flow can stand in the yard file".to_owned(),
+        source: "our own reckoning; your own date of the first flow can stand in the yard file".to_owned(),
         status: Status::Judgement,
     };
     let bloom = || {

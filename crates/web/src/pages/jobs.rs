@@ -73,7 +73,7 @@ fn body(answer: &JobsAnswer) -> Markup {
             }
         }
         h2 { "The year" }
-        div class="papers" { @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..8), ("Spring", 8..12)].into_iter().enumerate() {
+        div class="papers" { @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..9), ("Spring", 9..12)].into_iter().enumerate() {
             @if let Some(plate) = chart(answer, title, months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"))) } }
         } }
         h2 { "All the rest" }
