@@ -32,7 +32,9 @@ pub(super) fn windows(ground: &Ground<'_>) -> Vec<JobWindow> {
     let mut windows = mites(ground, &feeding);
     windows.extend(food(ground, &feeding));
     windows.extend(hive(ground));
-    windows.extend(cold(ground));
+    windows.extend(frost(ground));
+    windows.push(wrap(ground));
+    windows.extend(moves(ground));
     windows
 }
 
@@ -172,21 +174,15 @@ fn hive(ground: &Ground<'_>) -> Vec<JobWindow> {
     ]
 }
 
-/// What frost and cold ask for.
-fn cold(ground: &Ground<'_>) -> Vec<JobWindow> {
+/// What the first frosts ask for.
+fn frost(ground: &Ground<'_>) -> Vec<JobWindow> {
     let (t, year, system) = (ground.question.triggers, &ground.year, ground.question.system);
     let first = year.first();
     let frost = year.when(|path| first_of_autumn(path, |day| low(day) < 0.0));
     let guard = year.when(|path| frosts(path, t.frost_nights.value as usize));
     let guard_late = year.when(|path| falls_below(path, WEEK, t.guard_late_high.value, high)).at(0.5, first);
-    let wrap = year.when(|path| falls_below(path, FORTNIGHT, t.wrap_mean.value, mean));
-    let over = year.when(|path| flying_over(path, t.flying_over_high.value));
-    let cellar = year.when(|path| falls_below(path, FORTNIGHT, t.cellar_mean.value, mean));
     let nights = format!("{:.0} nights of frost in a fortnight: mice come in.", t.frost_nights.value);
     let first_frost = "The first night of frost; bears eat most before winter.".to_owned();
-    let wrapped = format!("The mean of a fortnight falls below {}.", degrees(t.wrap_mean.value, system));
-    let flown = format!("A fortnight without an hour of {}.", degrees(t.flying_over_high.value, system));
-    let stored = format!("The mean of a fortnight falls below {}.", degrees(t.cellar_mean.value, system));
     let late = guard_late
         .map_or_else(String::new, |late| format!(", about {} here, so that no pollen is scraped off", day(late)));
     vec![
@@ -208,12 +204,32 @@ fn cold(ground: &Ground<'_>) -> Vec<JobWindow> {
             "In Finland guards go on when days stay below {}{late}.",
             degrees(t.guard_late_high.value, system)
         )),
-        window("wrap", "Wrap on", Kind::From, (&wrap, first), trigger("wrap_mean", &t.wrap_mean, wrapped))
-            .why("Wrapped too early, bees are kept warm and brood late. The lid matters more than the sides.")
-            .others(format!(
-                "In Manitoba wraps wait for nights of {} and days below freezing; many hives are never wrapped.",
-                degrees(-10.0, system)
-            )),
+    ]
+}
+
+/// The wrap.
+fn wrap(ground: &Ground<'_>) -> JobWindow {
+    let (t, year, system) = (ground.question.triggers, &ground.year, ground.question.system);
+    let first = year.first();
+    let wrap = year.when(|path| falls_below(path, FORTNIGHT, t.wrap_mean.value, mean));
+    let wrapped = format!("The mean of a fortnight falls below {}.", degrees(t.wrap_mean.value, system));
+    window("wrap", "Wrap on", Kind::From, (&wrap, first), trigger("wrap_mean", &t.wrap_mean, wrapped))
+        .why("Wrapped too early, bees are kept warm and brood late. The lid matters more than the sides.")
+        .others(format!(
+            "In Manitoba wraps wait for nights of {} and days below freezing; many hives are never wrapped.",
+            degrees(-10.0, system)
+        ))
+}
+
+/// Hives that are moved for winter.
+fn moves(ground: &Ground<'_>) -> Vec<JobWindow> {
+    let (t, year, system) = (ground.question.triggers, &ground.year, ground.question.system);
+    let first = year.first();
+    let over = year.when(|path| flying_over(path, t.flying_over_high.value));
+    let cellar = year.when(|path| falls_below(path, FORTNIGHT, t.cellar_mean.value, mean));
+    let flown = format!("A fortnight without an hour of {}.", degrees(t.flying_over_high.value, system));
+    let stored = format!("The mean of a fortnight falls below {}.", degrees(t.cellar_mean.value, system));
+    vec![
         window(
             "winter-yard",
             "Move to a winter yard",

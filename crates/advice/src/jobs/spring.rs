@@ -10,6 +10,7 @@ use snowhum_winter::Status;
 /// The windows of spring.
 pub(super) fn windows(ground: &Ground<'_>) -> Vec<JobWindow> {
     let mut windows = looks(ground);
+    windows.push(unwrap(ground));
     windows.extend(food(ground));
     windows.extend(flowers(ground));
     windows
@@ -29,16 +30,10 @@ fn looks(ground: &Ground<'_>) -> Vec<JobWindow> {
     let mild = year.when(|path| first(path, midwinter, |day| day.mild));
     let light = year.spring(t.spring_light.value);
     let look = year.when(|path| first(path, light, |day| day.look));
-    let unwrap = year.when(|path| rises_for_good(path, light, 14, t.unwrap_night.value, night));
     let mild_words = format!("The first calm, dry hour of {} after midwinter.", degrees(t.mild_air.value, system));
     let look_words = format!(
         "The first calm, dry hour of {} once days are {:.0} hours long.",
         degrees(t.look_air.value, system),
-        t.spring_light.value
-    );
-    let unwrap_words = format!(
-        "The nights of a fortnight stay above {} on average, once days are {:.0} hours long.",
-        degrees(t.unwrap_night.value, system),
         t.spring_light.value
     );
     vec![
@@ -63,15 +58,20 @@ fn looks(ground: &Ground<'_>) -> Vec<JobWindow> {
             degrees(t.full_look_air.value, system),
             degrees(t.comb_air.value, system)
         )),
-        window(
-            "unwrap",
-            "Wrap off",
-            Kind::From,
-            (&unwrap, start),
-            trigger("unwrap_night", &t.unwrap_night, unwrap_words),
-        )
-        .why("Strong hives first. A weak one keeps its wrap longer: it has the most brood to warm for its bees."),
     ]
+}
+
+fn unwrap(ground: &Ground<'_>) -> JobWindow {
+    let (t, year, system) = (ground.question.triggers, &ground.year, ground.question.system);
+    let (start, light) = (year.first(), year.spring(t.spring_light.value));
+    let unwrap = year.when(|path| rises_for_good(path, light, 14, t.unwrap_night.value, night));
+    let unwrap_words = format!(
+        "The nights of a fortnight stay above {} on average, once days are {:.0} hours long.",
+        degrees(t.unwrap_night.value, system),
+        t.spring_light.value
+    );
+    window("unwrap", "Wrap off", Kind::From, (&unwrap, start), trigger("unwrap_night", &t.unwrap_night, unwrap_words))
+        .why("Strong hives first. A weak one keeps its wrap longer: it has the most brood to warm for its bees.")
 }
 
 fn food(ground: &Ground<'_>) -> Vec<JobWindow> {

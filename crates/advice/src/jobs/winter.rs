@@ -41,8 +41,6 @@ fn of_brood(ground: &Ground<'_>, broods: &Broods, flow: &Dates) -> Vec<JobWindow
     let begins = broods.begun.at(0.5, broods.first);
     let ahead = broods.first.duration_since(ground.year.first()).as_hours() / 24;
     let gone = broods.gone.later(&hard_frost(ground), ahead);
-    let weigh = broods.begun.moved(-t.weigh_before_days.value);
-    let weighing = format!("{:.0} days before brood is there again.", t.weigh_before_days.value);
     let broodless = trigger(
         "brood_none",
         &t.brood_none,
@@ -55,17 +53,7 @@ fn of_brood(ground: &Ground<'_>, broods: &Broods, flow: &Dates) -> Vec<JobWindow
     let of_all = |window: JobWindow| window.of_colonies(broods.names.clone());
     vec![
         of_all(broodless_window((&gone, broods.first), broodless).until(begins)),
-        of_all(
-            window(
-                "midwinter-weighing",
-                "The winter's weighing",
-                Kind::About,
-                (&weigh, broods.first),
-                trigger("weigh_before_days", &t.weigh_before_days, weighing),
-            )
-            .why(WEIGHING),
-        )
-        .caution("lifting", "A side at a time, straight up, no more than a finger's breadth."),
+        of_all(weighing(ground, broods)),
         of_all(
             window(
                 "brood-begins",
@@ -78,6 +66,17 @@ fn of_brood(ground: &Ground<'_>, broods: &Broods, flow: &Dates) -> Vec<JobWindow
         ),
         of_all(watch(ground, (&broods.begun, broods.first), flow, brood("From the first brood to the first flow."))),
     ]
+}
+
+/// The weighing that leaves time to feed before brood takes the food.
+fn weighing(ground: &Ground<'_>, broods: &Broods) -> JobWindow {
+    let t = ground.question.triggers;
+    let weigh = broods.begun.moved(-t.weigh_before_days.value);
+    let words = format!("{:.0} days before brood is there again.", t.weigh_before_days.value);
+    let before = trigger("weigh_before_days", &t.weigh_before_days, words);
+    window("midwinter-weighing", "The winter's weighing", Kind::About, (&weigh, broods.first), before)
+        .why(WEIGHING)
+        .caution("lifting", "A side at a time, straight up, no more than a finger's breadth.")
 }
 
 /// Without a counted colony: what the trade goes by.

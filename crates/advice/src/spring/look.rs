@@ -2,50 +2,53 @@
 
 use super::CheckItem;
 
-/// The first look, in the order of a few minutes.
+/// What to look for, why, and what to do if it is not so; in the order of a few minutes.
+const FIRST_LOOK: [(&str, &str, &str); 7] = [
+    (
+        "Before you open: do bees carry pollen in?",
+        "A colony that carries pollen most likely has a laying queen; you may leave its brood alone today.",
+        "No pollen while neighbours carry it: open this one first.",
+    ),
+    (
+        "How many seams of bees, and where in the hive?",
+        "Strength and place before anything is moved.",
+        "None alive: close it at once against robbers, and look for foulbrood before anything is used again.",
+    ),
+    (
+        "Food: one to two full combs beside the brood",
+        "Brood eats most now, and cold days keep bees at home.",
+        "Less than that: feed today, above or beside the cluster.",
+    ),
+    (
+        "Eggs or young brood, in worker cells",
+        "A queen was there three days ago; you need not see her.",
+        "Only drone brood, or drones already in early spring: the queen is failing or gone; unite it if it is healthy.",
+    ),
+    (
+        "Brood caps domed, dry and whole; larvae pearly",
+        "Sunken, greasy or pierced caps, a foul smell or a larva that ropes may be foulbrood.",
+        "Close the hive, move nothing, wash hands and tools, and tell your bee inspector.",
+    ),
+    (
+        "Droppings on combs and bars",
+        "Long confinement or bad food; from outside nobody can tell nosema from it.",
+        "Much of it: a sample to a laboratory, soiled combs out later.",
+    ),
+    (
+        "Floor clear, no damp above the cluster",
+        "The dead of winter mould and block the way. A little mould on outer combs is no harm: bees clean it.",
+        "Change or scrape the floor; dry the lid.",
+    ),
+];
+
+/// The first look.
 pub(super) fn checklist() -> Vec<CheckItem> {
-    let item = |look_for: &str, why: &str, otherwise: &str| CheckItem {
-        look_for: look_for.to_owned(),
-        why: why.to_owned(),
-        otherwise: otherwise.to_owned(),
+    let item = |(look_for, why, otherwise): &(&str, &str, &str)| CheckItem {
+        look_for: (*look_for).to_owned(),
+        why: (*why).to_owned(),
+        otherwise: (*otherwise).to_owned(),
     };
-    vec![
-        item(
-            "Before you open: do bees carry pollen in?",
-            "A colony that carries pollen most likely has a laying queen; you may leave its brood alone today.",
-            "No pollen while neighbours carry it: open this one first.",
-        ),
-        item(
-            "How many seams of bees, and where in the hive?",
-            "Strength and place before anything is moved.",
-            "None alive: close it at once against robbers, and look for foulbrood before anything is used again.",
-        ),
-        item(
-            "Food: one to two full combs beside the brood",
-            "Brood eats most now, and cold days keep bees at home.",
-            "Less than that: feed today, above or beside the cluster.",
-        ),
-        item(
-            "Eggs or young brood, in worker cells",
-            "A queen was there three days ago; you need not see her.",
-            "Only drone brood, or drones already in early spring: the queen is failing or gone; unite it if it is healthy.",
-        ),
-        item(
-            "Brood caps domed, dry and whole; larvae pearly",
-            "Sunken, greasy or pierced caps, a foul smell or a larva that ropes may be foulbrood.",
-            "Close the hive, move nothing, wash hands and tools, and tell your bee inspector.",
-        ),
-        item(
-            "Droppings on combs and bars",
-            "Long confinement or bad food; from outside nobody can tell nosema from it.",
-            "Much of it: a sample to a laboratory, soiled combs out later.",
-        ),
-        item(
-            "Floor clear, no damp above the cluster",
-            "The dead of winter mould and block the way. A little mould on outer combs is no harm: bees clean it.",
-            "Change or scrape the floor; dry the lid.",
-        ),
-    ]
+    FIRST_LOOK.iter().map(item).collect()
 }
 
 /// A colony of very few bees.
