@@ -18,9 +18,10 @@ use std::process::ExitCode;
 const USAGE: &str = "\
 cargo xtask CHORE
 
-  test    everything that must hold: format, tidy, clippy, release build, tests, a smoke run
+  test    everything that must hold: format, tidy, clippy, release build, a browser, tests, a smoke run
   tidy    the rules of the house that no compiler checks
   edges   compute data/edge_losses.toml afresh
+  guide   take the pictures of docs/user-guide in a real browser
   bench   nanoseconds per particle-hour, beside the yardsticks
   validate
           compute every check afresh and write docs/VALIDATION.md, docs/PARAMETERS.md and docs/pictures
@@ -45,6 +46,7 @@ fn run() -> Result<()> {
         ["test"] => test::run(),
         ["tidy"] => tidy::run(),
         ["edges"] => edges::run(),
+        ["guide"] => test::guide(),
         ["bench"] => bench::run(),
         ["climatology"] => climatology::run(),
         ["validate"] => validate::run(),

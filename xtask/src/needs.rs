@@ -32,6 +32,34 @@ pub(crate) const TEST: &[Need] = &[
     },
 ];
 
+/// What the tests in a real browser need.
+pub(crate) const BROWSER: &[Need] = &[
+    Need {
+        what: "chromium, in which the pages are tried",
+        probe: "chromium --version",
+        install: "apt-get install -y chromium",
+        elsewhere: "install Chromium so that `chromium` starts it",
+    },
+    Need {
+        what: "chromedriver, which drives chromium",
+        probe: "chromedriver --version",
+        install: "apt-get install -y chromium-driver",
+        elsewhere: "install the chromedriver of the same version as Chromium",
+    },
+    Need {
+        what: "npm, which fetches the checker of accessibility",
+        probe: "npm --version",
+        install: "apt-get install -y npm",
+        elsewhere: "install Node.js with its npm",
+    },
+    Need {
+        what: "pdftotext, which reads printed pages back",
+        probe: "pdftotext -v",
+        install: "apt-get install -y poppler-utils",
+        elsewhere: "install Poppler's utilities",
+    },
+];
+
 /// Installs what is missing.
 ///
 /// # Errors

@@ -1,5 +1,6 @@
 //! Everything that must hold before a change is taken: what the build server runs.
 
+mod browser;
 mod smoke;
 mod steps;
 mod tally;
@@ -19,13 +20,41 @@ pub(crate) fn run() -> Result<()> {
     outcome
 }
 
+/// The tests in a browser are checked as well, though no plain build has them.
+const CLIPPY: [&str; 9] = [
+    "clippy",
+    "--workspace",
+    "--all-targets",
+    "--features",
+    "snowhum-browser/browser",
+    "--quiet",
+    "--",
+    "-D",
+    "warnings",
+];
+
+/// Makes the guide's pictures afresh.
+///
+/// # Errors
+/// When something that is needed is missing, or a page fails.
+pub(crate) fn guide() -> Result<()> {
+    needs::meet(needs::BROWSER)?;
+    quiet(&["build", "--release", "--package", "snowhum"])?;
+    browser::guide()
+}
+
 fn all(steps: &mut Steps) -> Result<()> {
-    steps.run("needs", || needs::meet(needs::TEST).map(|()| None))?;
+    steps.run("needs", || {
+        needs::meet(needs::TEST)?;
+        needs::meet(needs::BROWSER).map(|()| None)
+    })?;
     steps.run("format", || quiet(&["fmt", "--all", "--check"]))?;
     steps.run("tidy", || tidy::run().map(|()| None))?;
-    steps.run("clippy", || quiet(&["clippy", "--workspace", "--all-targets", "--quiet", "--", "-D", "warnings"]))?;
+    steps.run("clippy", || quiet(&CLIPPY))?;
     steps.run("release build", || quiet(&["build", "--release", "--package", "snowhum"]))?;
-    steps.run_tests(&["test", "--workspace", "--no-fail-fast"])?;
+    steps.run("axe-core", browser::fetch_checker)?;
+    steps.run_tests("browser", &browser::TESTS)?;
+    steps.run_tests("tests", &["test", "--workspace", "--no-fail-fast"])?;
     steps.run("smoke", smoke::run)
 }
 

@@ -21,9 +21,11 @@ mod materials;
 mod nearest;
 mod note;
 mod openings;
+mod quick_start;
 mod shipped;
 mod site;
 mod standards;
+mod towns;
 mod words;
 
 pub use change::{FloorKind, SetupChange};
@@ -36,8 +38,10 @@ pub use id::*;
 pub use materials::{StockMaterial, material, materials};
 pub use note::*;
 pub use openings::{Aperture, Guard, guards};
+pub use quick_start::{QuickFault, QuickHive, QuickStart};
 pub use site::*;
 pub use standards::{BoxSize, Standard, standard, standards};
+pub use towns::{Town, towns};
 pub use words::{
     Combs, Finding, PlainWord, Sitting, SizedWord, brood_words, comb_sources, findings, food_range, food_words,
     sitting_words, strength_range, strength_words, usual_money, weighed,

@@ -18,6 +18,8 @@ pub struct YardName {
     pub id: ApiaryId,
     /// The keeper's name for it.
     pub name: String,
+    /// Whether it is made up.
+    pub invented: bool,
 }
 
 /// What an import did.
@@ -32,6 +34,8 @@ pub struct Imported {
 #[derive(Deserialize)]
 struct Named {
     name: String,
+    #[serde(default)]
+    invented: bool,
 }
 
 impl Store {
@@ -76,7 +80,7 @@ impl Store {
         self.named(yard).await
     }
 
-    /// The yards, by name.
+    /// The yards by name, a keeper's own before invented ones.
     ///
     /// # Errors
     /// When the store cannot be read or is damaged.
@@ -85,11 +89,11 @@ impl Store {
             let rows = "SELECT id, body FROM yards ORDER BY id";
             let rows: Vec<(String, String)> = sqlx::query_as(rows).fetch_all(self.pool()).await?;
             let named = |(id, text): (String, String)| -> Result<YardName, Wrong> {
-                let Named { name } = body::read(&text, "yard", &id)?;
-                Ok(YardName { id: ApiaryId(body::id(&id)?), name })
+                let Named { name, invented } = body::read(&text, "yard", &id)?;
+                Ok(YardName { id: ApiaryId(body::id(&id)?), name, invented })
             };
             let mut yards = rows.into_iter().map(named).collect::<Result<Vec<_>, Wrong>>()?;
-            yards.sort_by_key(|yard| yard.name.to_lowercase());
+            yards.sort_by_key(|yard| (yard.invented, yard.name.to_lowercase()));
             Ok(yards)
         };
         self.named(yards).await

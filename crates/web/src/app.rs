@@ -9,6 +9,7 @@ use snowhum_apiary::{Apiary, ApiaryId};
 use snowhum_store::{Fault as StoreFault, Mark, Store};
 use snowhum_units::{Kelvin, System};
 use snowhum_watch::Watching;
+use std::path::PathBuf;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 use std::time::Duration;
@@ -32,6 +33,8 @@ pub struct Opened {
     pub reckon: Box<dyn Reckon>,
     /// A day asked about in place of today.
     pub day: Option<Date>,
+    /// Where a yard begun in the browser is kept; in `store` where none is named or the store is a file already.
+    pub home: Option<PathBuf>,
     /// Units of the pages until the keeper sets others.
     pub units: System,
     /// Who can reach the pages.
@@ -43,8 +46,8 @@ pub struct Opened {
 pub struct App(Arc<Inner>);
 
 struct Inner {
-    store: Store,
-    yard: ApiaryId,
+    records: RwLock<Records>,
+    home: Option<PathBuf>,
     reckon: Box<dyn Reckon>,
     day: Mutex<Option<Date>>,
     units: System,
@@ -64,6 +67,12 @@ struct Inner {
     changed: Notify,
 }
 
+/// The yard being served and the records it is in. A keeper may begin a yard of their own in place of an invented one.
+struct Records {
+    store: Store,
+    yard: ApiaryId,
+}
+
 /// An estimate, and what it is of.
 pub(crate) struct Standing {
     pub(crate) present: Present,
@@ -77,8 +86,8 @@ impl App {
     #[must_use]
     pub fn new(opened: Opened) -> Self {
         Self(Arc::new(Inner {
-            store: opened.store,
-            yard: opened.yard,
+            records: RwLock::new(Records { store: opened.store, yard: opened.yard }),
+            home: opened.home,
             reckon: opened.reckon,
             day: Mutex::new(opened.day),
             units: opened.units,
@@ -99,7 +108,7 @@ impl App {
         let mut before: Option<Before> = None;
         loop {
             let revision = self.revision();
-            let mark = self.0.store.mark().await.ok();
+            let mark = self.store().mark().await.ok();
             before = self.compute(revision, before).await;
             while self.revision() == revision {
                 self.wait(mark).await;
@@ -110,7 +119,7 @@ impl App {
     /// Waits a little for a change of ours, and looks whether another program has written.
     async fn wait(&self, mark: Option<Mark>) {
         if tokio::time::timeout(LOOK, self.0.changed.notified()).await.is_err()
-            && let Ok(now) = self.0.store.mark().await
+            && let Ok(now) = self.store().mark().await
             && mark != Some(now)
         {
             self.touch();
@@ -131,6 +140,8 @@ impl App {
         let app = self.clone();
         let computed = tokio::task::spawn_blocking(move || app.0.reckon.present(&ask, watched)).await;
         match computed {
+            // A yard begun meanwhile is asked about next.
+            Ok(_) if self.records().1 != key.yard => None,
             Ok(Ok((present, watchings))) => {
                 let standing = Arc::new(Standing { present, at: Timestamp::now(), revision });
                 *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = Some(standing);
@@ -158,19 +169,41 @@ impl App {
     /// The yard with its notes as they stand.
     pub(crate) async fn apiary(&self) -> Result<Apiary, StoreFault> {
         let gone = || StoreFault { place: "the yard".to_owned(), wrong: snowhum_store::Wrong::Missing };
-        self.0.store.yard(self.0.yard).await?.ok_or_else(gone)
+        let (store, yard) = self.records();
+        store.yard(yard).await?.ok_or_else(gone)
     }
 
     pub(crate) async fn settings(&self) -> Result<Settings, StoreFault> {
-        Ok(Settings::of(&self.0.store.settings().await?, self.0.units))
+        Ok(Settings::of(&self.store().settings().await?, self.0.units))
     }
 
     pub(crate) fn gate(&self) -> &Gate {
         &self.0.gate
     }
 
-    pub(crate) fn store(&self) -> &Store {
-        &self.0.store
+    pub(crate) fn store(&self) -> Store {
+        self.records().0
+    }
+
+    fn records(&self) -> (Store, ApiaryId) {
+        let records = self.0.records.read().unwrap_or_else(PoisonError::into_inner);
+        (records.store.clone(), records.yard)
+    }
+
+    /// Keeps a yard begun here and serves it from now on, under today's date.
+    pub(crate) async fn begin(&self, yard: &Apiary) -> Result<(), Fault> {
+        let store = match (self.store(), &self.0.home) {
+            (here, Some(home)) if here.path().is_none() => Store::open(home).await?,
+            (here, _) => here,
+        };
+        if store.yards().await?.iter().any(|kept| kept.id == yard.id || !kept.invented) {
+            return Err(Fault::Wrong(KEPT_ALREADY.to_owned()));
+        }
+        store.import_yard(yard, Timestamp::now()).await?;
+        *self.0.records.write().unwrap_or_else(PoisonError::into_inner) = Records { store, yard: yard.id };
+        *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = None;
+        self.show_day(None);
+        Ok(())
     }
 
     /// Asks the model something long, when it is this asker's turn.
@@ -274,6 +307,10 @@ impl App {
     }
 }
 
+/// Said where a yard is begun beside one that is kept.
+const KEPT_ALREADY: &str = "The records hold a yard already; start `snowhum serve` to see it. For another yard save a \
+                            file here, and start `snowhum serve --apiary FILE`.";
+
 /// Watchings and what they stand on beside the notes.
 struct Before {
     key: Key,
@@ -283,6 +320,7 @@ struct Before {
 /// Weather known at the hives bends the paths, so that watchings under other readings cannot be gone on with.
 #[derive(PartialEq)]
 struct Key {
+    yard: ApiaryId,
     day: Date,
     read: Vec<(Timestamp, Kelvin)>,
 }
@@ -290,7 +328,7 @@ struct Key {
 impl Key {
     fn of(ask: &Ask) -> Self {
         let read = ask.apiary.notes.iter().filter_map(|note| Some((note.at, note.conditions.air_k?))).collect();
-        Self { day: ask.day, read }
+        Self { yard: ask.apiary.id, day: ask.day, read }
     }
 }
 

@@ -168,7 +168,10 @@ fn invented(view: &View) -> Markup {
     html! {
         @if view.apiary.invented {
             div class="invented" {
-                span { "An invented yard, to try things on." }
+                span {
+                    "An invented yard, to try things on. "
+                    @if view.visitor.may_write() { a href="/begin" { "Begin your own" } }
+                }
                 @if view.visitor.may_write() { form method="post" action="/day" {
                     span { "Look at it in winter 2025–26, on" }
                     @for (value, words) in DAYS {

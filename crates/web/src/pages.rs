@@ -1,6 +1,7 @@
 //! The pages, one handler a file.
 
 pub(crate) mod apiary;
+pub(crate) mod begin;
 pub(crate) mod dead;
 pub(crate) mod flight;
 pub(crate) mod hive;

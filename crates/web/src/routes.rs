@@ -42,6 +42,7 @@ pub fn paths() -> Vec<&'static str> {
 fn addresses() -> Addresses {
     Addresses::new()
         .route("/", get(pages::apiary::show))
+        .route("/begin", get(pages::begin::show).post(pages::begin::keep))
         .route("/hive/{colony}", get(pages::hive::show))
         .route("/hive/{colony}/note", post(pages::notes::add))
         .route("/hive/{colony}/undo", post(pages::notes::undo))

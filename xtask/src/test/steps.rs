@@ -38,10 +38,10 @@ impl Steps {
         outcome.map(|_| ()).with_context(|| format!("step `{name}` failed"))
     }
 
-    /// Runs cargo's tests, passes their output through and counts them.
-    pub(crate) fn run_tests(&mut self, arguments: &[&str]) -> Result<()> {
+    /// Runs tests of cargo's, passes their output through and counts them.
+    pub(crate) fn run_tests(&mut self, name: &'static str, arguments: &[&str]) -> Result<()> {
         let mut tally = Tally::default();
-        let outcome = self.run("tests", || {
+        let outcome = self.run(name, || {
             let mut child = house::cargo(arguments).stdout(Stdio::piped()).spawn().context("could not start cargo")?;
             if let Some(output) = child.stdout.take() {
                 for line in BufReader::new(output).lines() {
@@ -55,7 +55,7 @@ impl Steps {
             ensure!(tally.passed > 0, "no test ran");
             Ok(None)
         });
-        self.tally = tally;
+        self.tally += tally;
         outcome
     }
 

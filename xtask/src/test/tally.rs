@@ -22,6 +22,13 @@ impl Tally {
     }
 }
 
+impl std::ops::AddAssign for Tally {
+    fn add_assign(&mut self, other: Self) {
+        self.passed += other.passed;
+        self.failed += other.failed;
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::Tally;

@@ -11,5 +11,5 @@ pub(super) fn run(arguments: &DemoArguments, common: &Common) -> anyhow::Result<
         return Ok(());
     }
     let yard = YardArguments { apiary: None, run: arguments.run.clone() };
-    serve::run(&ServeArguments { port: arguments.port, lan: LanArguments::default(), yard }, common)
+    serve::run_demo(&ServeArguments { port: arguments.port, lan: LanArguments::default(), yard }, common)
 }

@@ -6,9 +6,9 @@ pub(crate) mod lan;
 mod phrase;
 mod ports;
 mod qr;
+mod yard;
 
 use anyhow::Context;
-use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::jobs::{JobsAnswer, Triggers};
@@ -16,31 +16,43 @@ use snowhum_advice::now::NowAnswer;
 use snowhum_advice::plan;
 use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
-use snowhum_apiary::{Apiary, ApiaryId};
+use snowhum_apiary::Apiary;
 use snowhum_store::Store;
 use snowhum_watch::Watching;
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon};
-use std::path::{Path, PathBuf};
 
 use crate::args::{Common, RunArguments, ServeArguments};
-use crate::{exit, progress, sources, weather_source};
+use crate::{exit, progress, weather_source};
 
 use lan::Lan;
+use yard::{Found, Which};
 
 pub(super) fn run(arguments: &ServeArguments, common: &Common) -> anyhow::Result<()> {
-    let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(exit::environment)?;
-    runtime.block_on(serve(arguments, common))
+    run_with(arguments.yard.apiary.as_deref().map_or(Which::Kept, Which::File), arguments, common)
 }
 
-async fn serve(arguments: &ServeArguments, common: &Common) -> anyhow::Result<()> {
-    let (store, yard, place) = records(arguments, common.store.as_deref()).await?;
+/// Serves the invented yard, whatever is kept.
+pub(super) fn run_demo(arguments: &ServeArguments, common: &Common) -> anyhow::Result<()> {
+    run_with(Which::Demo, arguments, common)
+}
+
+fn run_with(which: Which<'_>, arguments: &ServeArguments, common: &Common) -> anyhow::Result<()> {
+    let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(exit::environment)?;
+    runtime.block_on(serve(which, arguments, common))
+}
+
+async fn serve(which: Which<'_>, arguments: &ServeArguments, common: &Common) -> anyhow::Result<()> {
+    let Found { store, yard, home, is_first_run } = yard::find(which, common.store.as_deref()).await?;
     let lan = if arguments.lan.lan { Some(Lan::prepare(&arguments.lan, &store).await?) } else { None };
     let apiary = store.yard(yard).await.map_err(exit::environment)?.context("the yard was just stored")?;
     let day = arguments.yard.run.as_of.or(apiary.invented.then_some(apiary.as_of));
     let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
     let reach = lan.as_ref().map_or_else(Reach::this_machine, Lan::reach);
-    let app = App::new(Opened { store, yard, reckon, day, units: common.units.into(), reach });
-    progress::note(&place);
+    progress::note(&lies(&store));
+    if is_first_run {
+        progress::note("No yard is kept yet; this one is invented. Its first page leads to the beginning of yours.");
+    }
+    let app = App::new(Opened { store, yard, reckon, day, home, units: common.units.into(), reach });
     match lan {
         Some(lan) => lan.serve(app, arguments.port, &arguments.lan).await,
         None => here(app, arguments.port).await,
@@ -56,33 +68,12 @@ async fn here(app: App, port: Option<u16>) -> anyhow::Result<()> {
     snowhum_web::serve(vec![listener], None, snowhum_web::router(app)).await.map_err(exit::environment)
 }
 
-/// The store, the yard in it, and where they lie in words.
-async fn records(arguments: &ServeArguments, store: Option<&Path>) -> anyhow::Result<(Store, ApiaryId, String)> {
-    let file = arguments.yard.apiary.as_deref();
-    let path = store.map(Path::to_owned).or_else(|| file.map(beside));
-    let (store, place) = match &path {
-        Some(path) => {
-            let store = Store::open(path).await.map_err(exit::environment)?;
-            (store, format!("Notes are kept in {}", path.display()))
-        }
-        None => {
-            let store = Store::in_memory().await.map_err(exit::environment)?;
-            (store, "Notes are held in memory and gone at the end; --store FILE keeps them".to_owned())
-        }
-    };
-    if file.is_none()
-        && let Some(first) = store.yards().await.map_err(exit::environment)?.first()
-    {
-        return Ok((store, first.id, place));
+/// Where the records lie, in words.
+fn lies(store: &Store) -> String {
+    match store.path() {
+        Some(path) => format!("Notes are kept in {}", path.display()),
+        None => "Notes on it are held in memory and gone at the end; --store FILE keeps them".to_owned(),
     }
-    let apiary = file.map_or_else(sources::demo, sources::yard_file)?;
-    store.import_yard(&apiary, Timestamp::now()).await.map_err(exit::environment)?;
-    Ok((store, apiary.id, place))
-}
-
-/// Where a yard file's notes are kept when no store is named: beside it, under its name.
-fn beside(file: &Path) -> PathBuf {
-    file.with_extension("snowhum.db")
 }
 
 /// The model under the weather that the arguments name.

@@ -10,13 +10,14 @@ use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
 use crate::page::{Place, page};
-use crate::view::View;
+use crate::view::{Asked, View};
 use crate::words::{both_ways, capital, date, mass, masses, weekday};
 
-pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
+pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let body = html! {
         h1 { "The yard on " (day(view.now.date())) }
+        @if asked.get("begun").is_some() && !view.apiary.invented { (begun(&app)) }
         @match &view.standing {
             Some(standing) => {
                 (first(&standing.present.now))
@@ -29,6 +30,20 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         }
     };
     Ok(page(&view, Place::Yard, "The yard", &body))
+}
+
+/// Said once, after a yard was begun.
+fn begun(app: &App) -> Markup {
+    html! {
+        p class="kept" role="status" {
+            strong { "Your yard is begun." }
+            @match app.store().path() {
+                Some(path) => { " It is kept in " code { (path.display()) } "; " code { "snowhum serve" } " opens it again." }
+                None => " It is in memory alone and gone when the program ends; save the file to keep it.",
+            }
+            " Only words are known of bees and food, so every range is wide: count and weigh to narrow it."
+        }
+    }
 }
 
 /// Who needs the keeper, in one sentence.

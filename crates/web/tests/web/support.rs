@@ -145,7 +145,8 @@ impl Served {
         };
         store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
         let (reckon, units) = (Box::new(Small), System::Metric);
-        let opened = Opened { store: store.clone(), yard: yard.id, reckon, day: Some(FEBRUARY), units, reach };
+        let opened =
+            Opened { store: store.clone(), yard: yard.id, reckon, day: Some(FEBRUARY), home: None, units, reach };
         let app = App::new(opened);
         tokio::spawn(app.clone().work());
         Self { router: router(app), store, yard }

@@ -1,0 +1,203 @@
+//! A yard begun with four facts a hive: what a keeper typed becomes a yard file, and the file is read as any other.
+
+use crate::{Apiary, Fault, food_words, read};
+use jiff::civil::Date;
+use snowhum_units::System;
+
+/// What was typed, unread. Whatever is empty was not said.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct QuickStart {
+    /// The yard's name.
+    pub name: String,
+    /// The day the colonies were looked at.
+    pub as_of: String,
+    /// Degrees north.
+    pub latitude: String,
+    /// Degrees east.
+    pub longitude: String,
+    /// Height above the sea; a bare number is in the keeper's units.
+    pub elevation: String,
+    /// The time zone, by a city.
+    pub zone: String,
+    /// The hives in walking order.
+    pub hives: Vec<QuickHive>,
+}
+
+/// A hive as typed.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct QuickHive {
+    /// Its name.
+    pub name: String,
+    /// Its kind, a standard's name.
+    pub kind: String,
+    /// A word for the bees, or frames covered.
+    pub strength: String,
+    /// A word for the food, or its weight; a bare number is in the keeper's units.
+    pub food: String,
+    /// Mites in a sample.
+    pub mites: String,
+    /// Bees in the sample.
+    pub mites_of: String,
+    /// The day of the sample; the day the colonies were looked at, if not said.
+    pub mites_on: String,
+}
+
+/// A fault of what was typed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct QuickFault {
+    /// The hive's place; none where it is about the yard.
+    pub hive: Option<usize>,
+    /// The field, by its name in [`QuickStart`] or [`QuickHive`].
+    pub field: &'static str,
+    /// What is wrong and what would be right.
+    pub says: String,
+}
+
+/// Keys of a yard file with the field that stands for each.
+const FIELDS: [(&str, &str); 15] = [
+    ("name", "name"),
+    ("as_of", "as_of"),
+    ("latitude", "latitude"),
+    ("longitude", "longitude"),
+    ("elevation", "elevation"),
+    ("zone", "zone"),
+    ("kind", "kind"),
+    ("hive", "kind"),
+    ("strength", "strength"),
+    ("frames_of_bees", "strength"),
+    ("food", "food"),
+    ("stores", "food"),
+    ("found", "mites"),
+    ("bees", "mites_of"),
+    ("on", "mites_on"),
+];
+
+/// What would be right where nothing was said.
+const MISSING: [(&str, &str); 11] = [
+    ("name", "give it a name"),
+    ("as_of", "say on what day you last looked, such as 2025-10-05"),
+    ("latitude", "choose a town, or write degrees north, such as 61.7"),
+    ("longitude", "choose a town, or write degrees east, such as 27.3"),
+    ("elevation", "choose a town, or write the height above the sea, such as 105 m"),
+    ("zone", "choose a town, or write the time zone by its city, such as Europe/Helsinki"),
+    ("kind", "choose the kind of hive"),
+    ("strength", "say how many bees: weak, middling or strong, or the frames they cover"),
+    ("food", "say how much food: light, fair or heavy, or its weight without hive and bees"),
+    ("mites", "write the mites found in the sample; 0 if there were none"),
+    ("mites_of", "write the bees in the sample, such as 300"),
+];
+
+/// What begins a hive in the file.
+const COLONY: &str = "[[colony]]";
+
+impl QuickStart {
+    /// The yard file that says the same.
+    #[must_use]
+    pub fn text(&self, system: System) -> String {
+        let (height, weight) = if system == System::Us { ("ft", "lb") } else { ("m", "kg") };
+        let mut text =
+            "# Begun with four facts a hive; a file of `snowhum new` shows what more can be told.\n".to_owned();
+        text += "[apiary]\n";
+        say(&mut text, "name", &self.name, quoted);
+        say(&mut text, "as_of", &self.as_of, day);
+        text += "\n[site]\n";
+        say(&mut text, "latitude", &self.latitude, number);
+        say(&mut text, "longitude", &self.longitude, number);
+        say(&mut text, "elevation", &self.elevation, |typed| quantity(typed, height));
+        say(&mut text, "zone", &self.zone, quoted);
+        for hive in &self.hives {
+            text += &format!("\n{COLONY}\n");
+            hive.write(&mut text, &self.as_of, weight);
+        }
+        text
+    }
+
+    /// The yard, checked as a file is.
+    ///
+    /// # Errors
+    /// Everything that is wrong, each at its field.
+    pub fn read(&self, system: System) -> Result<Apiary, Vec<QuickFault>> {
+        let text = self.text(system);
+        match read(&text, "the yard") {
+            Ok((yard, _)) => Ok(yard),
+            Err(faults) => Err(faults.faults.iter().map(|fault| at_field(fault, &text)).collect()),
+        }
+    }
+}
+
+impl QuickHive {
+    fn write(&self, text: &mut String, as_of: &str, weight: &str) {
+        let is_counted = number(&self.strength) != quoted(&self.strength);
+        let is_word = food_words().iter().any(|row| row.word == self.food.trim());
+        say(text, "name", &self.name, quoted);
+        say(text, "kind", &self.kind, quoted);
+        say(text, if is_counted { "frames_of_bees" } else { "strength" }, &self.strength, number);
+        match is_word {
+            true => say(text, "food", &self.food, quoted),
+            false => say(text, "stores", &self.food, |typed| quantity(typed, weight)),
+        }
+        let on = if self.mites_on.trim().is_empty() { as_of } else { &self.mites_on };
+        let sample = [("found", number(&self.mites)), ("bees", number(&self.mites_of)), ("on", day(on))];
+        let said =
+            sample.iter().filter(|(_, value)| *value != quoted("")).map(|(key, value)| format!("{key} = {value}"));
+        match self.mites.trim().is_empty() && self.mites_of.trim().is_empty() {
+            true => say(text, "mites", "not counted", quoted),
+            false => *text += &format!("mites = {{ {} }}\n", said.collect::<Vec<_>>().join(", ")),
+        }
+    }
+}
+
+/// A line of the file, if anything was typed.
+fn say(text: &mut String, key: &str, typed: &str, written: impl Fn(&str) -> String) {
+    if !typed.trim().is_empty() {
+        *text += &format!("{key} = {}\n", written(typed));
+    }
+}
+
+/// A text in quotes, on one line.
+fn quoted(typed: &str) -> String {
+    let line: String = typed.trim().chars().map(|letter| if letter.is_control() { ' ' } else { letter }).collect();
+    toml::Value::String(line).to_string()
+}
+
+/// A number as it is; anything else as a text, for the reader to judge.
+fn number(typed: &str) -> String {
+    let plain = typed.trim().replace('−', "-").replace(',', ".");
+    plain
+        .parse::<f64>()
+        .ok()
+        .filter(|number| number.is_finite())
+        .map_or_else(|| quoted(typed), |number| number.to_string())
+}
+
+/// A quantity; a bare number is in `unit`.
+fn quantity(typed: &str, unit: &str) -> String {
+    let plain = typed.trim().replace('−', "-").replace(',', ".");
+    quoted(&if plain.parse::<f64>().is_ok() { format!("{plain} {unit}") } else { plain })
+}
+
+fn day(typed: &str) -> String {
+    typed.trim().parse::<Date>().map_or_else(|_| quoted(typed), |day| day.to_string())
+}
+
+/// A fault of the file as one of the field that was typed into.
+fn at_field(fault: &Fault, text: &str) -> QuickFault {
+    let hive = text.lines().take(fault.line).filter(|line| *line == COLONY).count().checked_sub(1);
+    let key = fault.field.rsplit('.').next().unwrap_or_default();
+    let found = FIELDS.iter().find(|(known, _)| *known == key).map(|(_, field)| *field);
+    let field = found.unwrap_or(if key == "mites" { "mites" } else { "name" });
+    let missing = MISSING.iter().find(|(known, _)| *known == field).filter(|_| fault.problem == "is missing");
+    let says = match missing {
+        Some((_, remedy)) => capital(remedy),
+        None if fault.problem.starts_with("is the name of") => {
+            "Another hive has this name; give each its own".to_owned()
+        }
+        None => capital(&format!("{}; {}", fault.problem, fault.remedy)),
+    };
+    QuickFault { hive, field, says: says.trim_end_matches(['.', '?']).to_owned() + "." }
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}

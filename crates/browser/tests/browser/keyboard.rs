@@ -1,0 +1,83 @@
+//! The keyboard alone: from the yard to a hive to a note kept, the focus always in sight.
+
+use anyhow::{Result, bail, ensure};
+use serde_json::Value;
+use thirtyfour::Key;
+
+use crate::browser::{Browser, Form, walk};
+use crate::server::Server;
+
+/// Steps after which a way is held to lead nowhere.
+const MOST_STEPS: usize = 120;
+
+#[test]
+fn a_note_is_kept_with_the_keyboard_alone() -> Result<()> {
+    let server = Server::demo()?;
+    let before = server.notes()?.len();
+    let (name, id) = server.colonies()?.into_iter().nth(1).unwrap();
+    walk("keyboard", &server, Form::DeskDark, async |browser| {
+        browser.go_settled("/").await?;
+        press(browser, Key::Tab).await?;
+        ensure!(focused(browser).await?["text"] == "To the page itself", "the first stop leads past the head");
+        press(browser, Key::Enter).await?;
+        tab_to(browser, &format!("h2 a[href='/hive/{id}']")).await?;
+        press(browser, Key::Enter).await?;
+        browser.reads(&name).await?;
+        tab_to(browser, "#line").await?;
+        browser.driver.action_chain().send_keys("hum=heard by ear").perform().await?;
+        press(browser, Key::Enter).await?;
+        browser.reads("hum: heard by ear").await?;
+        ensure!(server.notes()?.len() == before + 1, "one note is kept");
+        Ok(())
+    })
+}
+
+#[test]
+fn a_round_is_kept_with_the_keyboard_alone() -> Result<()> {
+    let server = Server::demo()?;
+    let before = server.notes()?.len();
+    walk("keyboard-round", &server, Form::DeskLight, async |browser| {
+        browser.go_settled("/round").await?;
+        tab_to(browser, "[name='0.dead']").await?;
+        press(browser, Key::Right).await?;
+        let chosen =
+            browser.run("return document.querySelector(\"[name='0.dead']:checked\").value", Vec::new()).await?;
+        ensure!(chosen == "dead=0", "an arrow chooses: {chosen}");
+        tab_to(browser, "#round button.main").await?;
+        press(browser, Key::Enter).await?;
+        browser.reads("noted and stored").await?;
+        ensure!(server.notes()?.len() == before + 1, "one note is kept");
+        Ok(())
+    })
+}
+
+async fn press(browser: &Browser<'_>, key: Key) -> Result<()> {
+    Ok(browser.driver.action_chain().send_keys(key).perform().await?)
+}
+
+/// Tabs on until an element has the focus; each stop on the way must be seen to have it.
+async fn tab_to(browser: &Browser<'_>, selector: &str) -> Result<()> {
+    for _ in 0..MOST_STEPS {
+        press(browser, Key::Tab).await?;
+        let stop = focused(browser).await?;
+        ensure!(stop["seen"] == true, "the focus is not to be seen at {stop}");
+        let is_there =
+            browser.run("return document.activeElement.matches(arguments[0])", vec![selector.into()]).await?;
+        if is_there == true {
+            return Ok(());
+        }
+    }
+    bail!("{selector} is not reached in {MOST_STEPS} steps")
+}
+
+/// What has the focus, and whether a keeper sees that: an outline of its own or on what stands for it, within the window.
+async fn focused(browser: &Browser<'_>) -> Result<Value> {
+    let script = "const one = document.activeElement; const outlined = (of) => { \
+                  const style = of && getComputedStyle(of); \
+                  return !!style && style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2; }; \
+                  const box = one.getBoundingClientRect(); \
+                  const there = box.bottom > 0 && box.top < innerHeight && box.right > 0 && box.left < innerWidth; \
+                  return { tag: one.tagName, text: one.innerText?.trim() ?? '', \
+                           seen: there && (outlined(one) || outlined(one.nextElementSibling)) };";
+    browser.run(script, Vec::new()).await
+}

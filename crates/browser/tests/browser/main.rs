@@ -1,0 +1,18 @@
+//! The pages in a real browser: what a keeper does, from the first run to the printed sheet. Yards are invented.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+mod begin;
+mod browser;
+mod delivery;
+mod every_page;
+mod guide;
+mod keyboard;
+mod load;
+mod notes;
+mod offline;
+mod paper;
+mod server;
+mod setup;
+mod taps;
+mod trace;

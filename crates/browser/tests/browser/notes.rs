@@ -1,0 +1,38 @@
+//! A note is made, changed and taken back at a hive.
+
+use anyhow::{Result, ensure};
+
+use crate::browser::{Form, walk};
+use crate::server::Server;
+
+#[test]
+fn a_note_is_changed_and_taken_back_and_every_version_stays() -> Result<()> {
+    let server = Server::demo()?;
+    let before = server.notes()?;
+    let hive = format!("/hive/{}", server.colonies()?[0].1);
+    walk("notes", &server, Form::DeskLight, async |browser| {
+        browser.go_settled(&hive).await?;
+        browser.fill("#line", "dead=22 on snow; hum=heard by ear").await?;
+        browser.tap(&format!("form[action='{hive}/note'] button.main")).await?;
+        browser.reads("22 on snow").await?;
+        let id = added(&before, &server.notes()?)?;
+        browser.tap(&format!("a[href='/note/{id}']")).await?;
+        browser.fill("#line", "dead=2 on snow").await?;
+        browser.tap("form:not([action$=withdraw]) button.main").await?;
+        browser.reads("dead bees: 2 on snow").await?;
+        browser.tap(&format!("form[action='{hive}/undo'] button")).await?;
+        browser.reads("22 on snow").await?;
+        browser.go(&format!("/note/{id}")).await?;
+        let versions = browser.find("ol.notes").await?.text().await?;
+        ensure!(versions.lines().count() >= 3, "every version is told: {versions}");
+        ensure!(server.notes()?.len() == before.len() + 1, "one note more");
+        Ok(())
+    })
+}
+
+/// The note that was not there before.
+fn added(before: &[String], after: &[String]) -> Result<String> {
+    let new: Vec<&String> = after.iter().filter(|id| !before.contains(id)).collect();
+    ensure!(new.len() == 1, "{} notes are new", new.len());
+    Ok(new[0].clone())
+}

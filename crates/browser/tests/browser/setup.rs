@@ -1,0 +1,26 @@
+//! A set-up is changed and compared.
+
+use anyhow::{Result, ensure};
+
+use crate::browser::{Form, walk};
+use crate::server::Server;
+
+#[test]
+fn a_changed_set_up_stands_beside_the_hive_as_it_is() -> Result<()> {
+    let server = Server::demo()?;
+    walk("setup", &server, Form::DeskLight, async |browser| {
+        browser.go_settled("/setup").await?;
+        browser.choose("#hive", "Larch").await?;
+        browser.choose("#part0", "50 mm foam").await?;
+        browser.choose("#part2", "shut").await?;
+        browser.tap("form[action='/setup'] button.main").await?;
+        browser.reads("as it is").await?;
+        let told = browser.find("section.kept").await?.text().await?;
+        ensure!(told.contains("lid: 50 mm foam") && told.contains("upper hole: off"), "names what was tried: {told}");
+        ensure!(told.contains("hives in 100") || told.contains("No real difference"), "gives a verdict: {told}");
+        ensure!(told.contains("Food eaten to spring"), "stands side by side: {told}");
+        let chosen = browser.run("return document.querySelector('#hive').selectedOptions[0].text", Vec::new()).await?;
+        ensure!(chosen == "Larch", "the hive stays chosen: {chosen}");
+        Ok(())
+    })
+}

@@ -1,0 +1,106 @@
+//! A yard of one's own, begun with four facts a hive.
+
+mod form;
+mod typed;
+
+use axum::Form;
+use axum::extract::State;
+use axum::http::StatusCode;
+use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
+use axum::response::{IntoResponse, Redirect, Response};
+use maud::{Markup, html};
+use snowhum_apiary::{QuickFault, QuickStart};
+
+use super::notes::Pairs;
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::{Asked, View};
+use typed::{TOWN, Typed};
+
+/// An empty form.
+pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    Ok(sheet(&view, &Typed::blank(&view), &[]))
+}
+
+/// Adds a hive to the form, saves it as a file, or keeps it as the yard that is served.
+pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Response, Fault> {
+    let view = View::of(&app).await?;
+    let form = Asked(pairs);
+    let mut typed = Typed::of(&form);
+    match form.get("do") {
+        Some("more") => typed.add_hive(),
+        Some("fewer") => typed.drop_hive(),
+        wanted => return finish(&app, &view, &typed, wanted == Some("file")).await,
+    }
+    Ok(sheet(&view, &typed, &[]).into_response())
+}
+
+async fn finish(app: &App, view: &View, typed: &Typed, as_file: bool) -> Result<Response, Fault> {
+    let system = view.settings.system;
+    let facts = typed.facts();
+    let yard = match facts.read(system) {
+        Ok(yard) if !as_file && yard.id == view.apiary.id => return Ok(faulty(view, typed, vec![same_name()])),
+        Ok(yard) => yard,
+        Err(faults) => return Ok(faulty(view, typed, typed.joined(faults))),
+    };
+    if as_file {
+        return Ok(file(&facts, system));
+    }
+    app.begin(&yard).await?;
+    Ok(Redirect::to("/?begun=1").into_response())
+}
+
+fn same_name() -> QuickFault {
+    QuickFault { hive: None, field: "name", says: "The yard served now has this name; give yours another.".to_owned() }
+}
+
+fn faulty(view: &View, typed: &Typed, faults: Vec<QuickFault>) -> Response {
+    (StatusCode::UNPROCESSABLE_ENTITY, sheet(view, typed, &faults)).into_response()
+}
+
+fn file(facts: &QuickStart, system: snowhum_units::System) -> Response {
+    let headers = [
+        (CONTENT_TYPE, "application/toml; charset=utf-8"),
+        (CONTENT_DISPOSITION, "attachment; filename=\"my-yard.toml\""),
+    ];
+    (headers, facts.text(system)).into_response()
+}
+
+fn sheet(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup {
+    let body = html! {
+        h1 { "Your own yard" }
+        p class="lede" { "Four facts a hive are enough to begin. Every range is wide until you count and weigh." }
+        @if !view.apiary.invented {
+            p class="caution" {
+                (view.apiary.name) " is kept here already. For another yard save a file, and start "
+                code { "snowhum serve --apiary my-yard.toml" } "."
+            }
+        }
+        @if !faults.is_empty() {
+            section class="caution" role="alert" {
+                h2 { (if faults.len() == 1 { "One thing is to be mended" } else { "Some things are to be mended" }) }
+                ul { @for fault in faults { li { a href={ "#" (form::id(fault)) } { (form::whose(fault, typed)) (fault.says) } } } }
+            }
+        }
+        (form::form(view, typed, faults))
+    };
+    page(view, Place::Elsewhere, "Your own yard", &body)
+}
+
+/// Where the faults of a place that was not said are shown.
+const PLACE: [&str; 4] = ["latitude", "longitude", "elevation", "zone"];
+
+impl Typed {
+    /// Faults with those of a place that was not said at all made one.
+    fn joined(&self, faults: Vec<QuickFault>) -> Vec<QuickFault> {
+        if self.says_place() {
+            return faults;
+        }
+        let says = "Choose the town nearest to the hives, or write their own place below it.".to_owned();
+        let town = QuickFault { hive: None, field: TOWN, says };
+        let others = faults.into_iter().filter(|fault| fault.hive.is_some() || !PLACE.contains(&fault.field));
+        std::iter::once(town).chain(others).collect()
+    }
+}

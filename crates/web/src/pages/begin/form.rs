@@ -1,0 +1,183 @@
+//! The form of a yard begun.
+
+use maud::{Markup, html};
+use snowhum_apiary::{Combs, QuickFault, SizedWord, food_words, standards, strength_words, towns};
+use snowhum_units::System;
+
+use super::typed::{TOWN, Typed, TypedHive};
+use crate::view::View;
+
+/// Where on the page the field of a fault is.
+pub(super) fn id(fault: &QuickFault) -> String {
+    fault.hive.map_or_else(|| fault.field.to_owned(), |at| format!("{at}.{}", fault.field))
+}
+
+/// Whose fault it is, before what it says.
+pub(super) fn whose(fault: &QuickFault, typed: &Typed) -> String {
+    let hive = fault.hive.and_then(|at| Some((at, typed.hives.get(at)?)));
+    match hive {
+        Some((at, hive)) if hive.name.is_empty() => format!("Hive {}: ", at + 1),
+        Some((_, hive)) => format!("{}: ", hive.name),
+        None => String::new(),
+    }
+}
+
+pub(super) fn form(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup {
+    let own = &typed.own;
+    let height = if view.settings.system == System::Us { "ft" } else { "m" };
+    let field = |name, asks: &str, value: &str| Field { faults, hive: None, name }.text(asks, value);
+    html! {
+        form method="post" action="/begin" {
+            // What the Enter key presses.
+            button class="unseen" name="do" value="keep" tabindex="-1" { "Begin" }
+            input type="hidden" name="hives" value=(typed.hives.len());
+            (field("name", "What the yard is called", &own.name))
+            (Field { faults, hive: None, name: "as_of" }.day("The day you last looked", &own.as_of))
+            (town(typed, faults))
+            details open[!own.latitude.is_empty() || !own.zone.is_empty() || !own.elevation.is_empty()] {
+                summary { "Far from all of these, or much higher?" }
+                div class="stack" {
+                    (field("latitude", "Degrees north", &own.latitude))
+                    (field("longitude", "Degrees east; west is negative", &own.longitude))
+                    (field("elevation", &format!("Height above the sea, {height}"), &own.elevation))
+                    (field("zone", "Time zone, such as Europe/Helsinki", &own.zone))
+                }
+            }
+            @for (at, hive) in typed.hives.iter().enumerate() { (hive_form(view, at, hive, faults)) }
+            div class="taps" {
+                button name="do" value="more" { "Add a hive" }
+                @if typed.hives.len() > 1 { button name="do" value="fewer" { "One hive fewer" } }
+            }
+            div class="taps" {
+                @if view.apiary.invented { button class="main" name="do" value="keep" { "Begin" } }
+                button name="do" value="file" { "Save it as a yard file" }
+            }
+        }
+    }
+}
+
+fn town(typed: &Typed, faults: &[QuickFault]) -> Markup {
+    let field = Field { faults, hive: None, name: TOWN };
+    let towns = || towns().iter().enumerate();
+    let mut countries: Vec<&str> = towns().map(|(_, town)| town.country.as_str()).collect();
+    countries.dedup();
+    html! {
+        label for=(TOWN) { "The town nearest to the hives" }
+        select id=(TOWN) name=(TOWN) aria-describedby=[field.described()] aria-invalid=[field.invalid()] {
+            option value="" { "choose" }
+            @for country in countries {
+                optgroup label=(country) {
+                    @for (at, town) in towns().filter(|(_, town)| town.country == country) {
+                        option value=(at) selected[typed.town == at.to_string()] { (town.name) }
+                    }
+                }
+            }
+        }
+        (field.told())
+    }
+}
+
+fn hive_form(view: &View, at: usize, hive: &TypedHive, faults: &[QuickFault]) -> Markup {
+    let weight = if view.settings.system == System::Us { "lb" } else { "kg" };
+    let field = |name| Field { faults, hive: Some(at), name };
+    let is_counted = [&hive.frames, &hive.weight].iter().any(|typed| !typed.is_empty());
+    html! {
+        fieldset class="round-hive" {
+            legend { (if hive.name.is_empty() { format!("Hive {}", at + 1) } else { hive.name.clone() }) }
+            div class="stack" {
+                (field("name").text("Name", &hive.name))
+                div { (kind(&field("kind"), &hive.kind)) }
+            }
+            (words(&field("strength"), "Bees", strength_words(), &hive.strength))
+            (words(&field("food"), "Food", food_words(), &hive.food))
+            div class="stack" {
+                (field("mites").text("Mites in a sample; empty if not counted", &hive.mites))
+                (field("mites_of").text("Bees in the sample", &hive.mites_of))
+            }
+            details open[is_counted] {
+                summary { "Counted or weighed?" }
+                div class="stack" {
+                    (field("frames").text("Frames covered with bees on both sides", &hive.frames))
+                    (field("weight").text(&format!("Food without hive and bees, {weight}"), &hive.weight))
+                    (field("mites_on").day("The day of the mite sample", &hive.mites_on))
+                }
+            }
+        }
+    }
+}
+
+fn kind(field: &Field<'_>, chosen: &str) -> Markup {
+    let id = field.id();
+    html! {
+        label for=(id) { "Kind of hive" }
+        select id=(id) name=(id) aria-describedby=[field.described()] aria-invalid=[field.invalid()] {
+            @for standard in standards() { option selected[standard.name == chosen] { (standard.name) } }
+        }
+        (field.told())
+    }
+}
+
+/// Big targets with the words that a fact is told in.
+fn words(field: &Field<'_>, asks: &str, words: &[SizedWord], chosen: &str) -> Markup {
+    let id = field.id();
+    let known = words.iter().filter(|row| row.combs == Combs::OneBox);
+    html! {
+        fieldset class="choices" id=(id) tabindex="-1" aria-describedby=[field.described()] {
+            legend { (asks) }
+            @for row in known {
+                label { input type="radio" name=(id) value=(row.word) checked[row.word == chosen]; span { (row.word) } }
+            }
+        }
+        (field.told())
+    }
+}
+
+/// A field with what is wrong with it.
+struct Field<'a> {
+    faults: &'a [QuickFault],
+    hive: Option<usize>,
+    name: &'static str,
+}
+
+impl Field<'_> {
+    fn id(&self) -> String {
+        self.hive.map_or_else(|| self.name.to_owned(), |at| format!("{at}.{}", self.name))
+    }
+
+    fn says(&self) -> Option<&str> {
+        let found = self.faults.iter().find(|fault| fault.hive == self.hive && fault.field == self.name);
+        found.map(|fault| fault.says.as_str())
+    }
+
+    fn described(&self) -> Option<String> {
+        self.says().map(|_| format!("{}.wrong", self.id()))
+    }
+
+    fn invalid(&self) -> Option<&'static str> {
+        self.says().map(|_| "true")
+    }
+
+    fn told(&self) -> Markup {
+        html! { @if let Some(says) = self.says() { p class="caution" id={ (self.id()) ".wrong" } { (says) } } }
+    }
+
+    fn text(&self, asks: &str, value: &str) -> Markup {
+        self.input("text", asks, value)
+    }
+
+    fn day(&self, asks: &str, value: &str) -> Markup {
+        self.input("date", asks, value)
+    }
+
+    fn input(&self, kind: &str, asks: &str, value: &str) -> Markup {
+        let id = self.id();
+        html! {
+            div {
+                label for=(id) { (asks) }
+                input type=(kind) id=(id) name=(id) value=(value) maxlength="60" autocomplete="off"
+                    aria-describedby=[self.described()] aria-invalid=[self.invalid()];
+                (self.told())
+            }
+        }
+    }
+}
