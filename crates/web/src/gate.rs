@@ -158,7 +158,7 @@ pub(crate) async fn admit(app: &App, request: Request, next: Next) -> Response {
 }
 
 async fn visitor(app: &App, headers: &HeaderMap) -> Result<Option<Visitor>, Fault> {
-    let (store, now) = (app.store(), Timestamp::now());
+    let (store, now) = (&app.store(), Timestamp::now());
     let reach = &app.gate().reach;
     if reach.is_network()
         && let Some(token) = cookie::keeper(headers)

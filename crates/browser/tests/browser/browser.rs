@@ -166,10 +166,6 @@ impl<'a> Browser<'a> {
         }
         bail!("the page does not say \"{words}\": {}", self.text().await?)
     }
-
-    pub(crate) async fn path(&self) -> Result<String> {
-        Ok(self.driver.current_url().await?.path().to_owned())
-    }
 }
 
 /// Flags of a browser that tests alone look at.
@@ -205,7 +201,7 @@ impl Driver {
         let mut lines = BufReader::new(told).lines();
         for line in lines.by_ref() {
             let line = line?;
-            let port = line.rsplit_once("on port ").map(|(_, port)| port.trim_end_matches('.').parse());
+            let port = line.rsplit_once("successfully on port ").map(|(_, port)| port.trim_end_matches('.').parse());
             if let Some(Ok(port)) = port {
                 std::thread::spawn(move || lines.for_each(drop));
                 return Ok(Self { child, port, profile: own_folder()? });

@@ -14,7 +14,7 @@ use crate::server::Server;
 /// Pages that need no picture: they are versions of others, or for programs.
 const UNPICTURED: [&str; 2] = ["/note/{id}", "/source/{figure}"];
 /// A long page is cut here, pixels.
-const TALLEST: u64 = 2_400;
+const TALLEST: u64 = 1_700;
 
 #[test]
 fn every_page_is_in_the_guide() -> Result<()> {
@@ -48,12 +48,14 @@ fn same_page(listed: &str, page: &str) -> bool {
 }
 
 async fn take(browser: &Browser<'_>, picture: &Picture, folder: &Path) -> Result<()> {
-    let form = match picture.look {
-        Look::Desk => Form::DeskLight,
-        Look::Phone => Form::PhoneLight,
-        Look::PhoneAtNight => Form::PhoneDark,
+    let (form, width) = match picture.look {
+        Look::Desk => (Form::DeskLight, 960),
+        Look::Phone => (Form::PhoneLight, 390),
+        Look::PhoneAtNight => (Form::PhoneDark, 390),
     };
     browser.look_as(form).await?;
+    let metrics = json!({ "width": width, "height": 844, "deviceScaleFactor": 1, "mobile": form.is_phone() });
+    browser.command("Emulation.setDeviceMetricsOverride", metrics).await?;
     let hives = browser.server.colonies()?.into_iter();
     let page = hives.fold(picture.page.to_owned(), |page, (name, id)| page.replace(&format!("{{{name}}}"), &id));
     browser.go_settled(&page).await?;

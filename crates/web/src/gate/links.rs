@@ -20,8 +20,8 @@ use crate::words::date;
 /// On the settings page: the links that hold, and a form for another.
 pub(crate) async fn section(app: &App, view: &View, headers: &HeaderMap) -> Result<Markup, Fault> {
     let mut links = Vec::new();
-    for share in share::all(app.store(), Timestamp::now()).await? {
-        let token = share::token(app.store(), share.id).await?;
+    for share in share::all(&app.store(), Timestamp::now()).await? {
+        let token = share::token(&app.store(), share.id).await?;
         links.push((share, address(app, headers, &token)));
     }
     Ok(html! {
@@ -65,12 +65,12 @@ fn address(app: &App, headers: &HeaderMap, token: &str) -> String {
 pub(crate) async fn make(State(app): State<App>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
     let form = Asked(pairs);
     let days = form.get("days").and_then(|days| days.parse().ok()).unwrap_or_default();
-    share::make(app.store(), form.get("name").unwrap_or_default(), days, Timestamp::now()).await?;
+    share::make(&app.store(), form.get("name").unwrap_or_default(), days, Timestamp::now()).await?;
     Ok(Redirect::to("/settings#links"))
 }
 
 pub(crate) async fn take_back(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Redirect, Fault> {
-    share::revoke(app.store(), id).await?;
+    share::revoke(&app.store(), id).await?;
     Ok(Redirect::to("/settings#links"))
 }
 
@@ -80,7 +80,7 @@ pub(crate) async fn open(
     headers: HeaderMap,
     Path(token): Path<String>,
 ) -> Result<Response, Fault> {
-    let (store, now) = (app.store(), Timestamp::now());
+    let (store, now) = (&app.store(), Timestamp::now());
     let mut response = match share::of_token(store, &token, now).await? {
         None => (StatusCode::NOT_FOUND, bare("A link", &shut())).into_response(),
         Some(_) if is_keeper(&app, &headers, now).await? => bare("A link", &needless()).into_response(),
@@ -100,7 +100,7 @@ pub(crate) async fn open(
 
 async fn is_keeper(app: &App, headers: &HeaderMap, now: Timestamp) -> Result<bool, Fault> {
     match cookie::keeper(headers).filter(|_| app.gate().reach.is_network()) {
-        Some(token) => Ok(session::is_good(app.store(), token, now).await?),
+        Some(token) => Ok(session::is_good(&app.store(), token, now).await?),
         None => Ok(false),
     }
 }

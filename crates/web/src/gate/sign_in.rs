@@ -84,9 +84,9 @@ pub(crate) async fn enter(
     match trying.await.map_err(|_| Fault::Cut)?? {
         Tried::Right => {
             if let Some(old) = cookie::keeper(&headers) {
-                session::end(app.store(), old).await?;
+                session::end(&app.store(), old).await?;
             }
-            let token = session::begin(app.store(), Timestamp::now()).await?;
+            let token = session::begin(&app.store(), Timestamp::now()).await?;
             let mut response = Redirect::to(to.unwrap_or("/")).into_response();
             let given = cookie::give_keeper(&token, session::LONGEST).ok_or(Fault::Cut)?;
             response.headers_mut().append(header::SET_COOKIE, given);
@@ -123,7 +123,7 @@ async fn tried(app: App, from: IpAddr, phrase: String) -> Result<Tried, Fault> {
     if let Some(wait) = patience().wait(from, Instant::now()) {
         return Ok(Tried::TooSoon(wait));
     }
-    let Some(kept) = phrase::kept(app.store()).await? else { return Ok(Tried::Wrong) };
+    let Some(kept) = phrase::kept(&app.store()).await? else { return Ok(Tried::Wrong) };
     let is_right = tokio::task::spawn_blocking(move || phrase::is_right(&phrase, &kept)).await;
     if is_right.map_err(|_| Fault::Cut)? {
         patience().right(from);
@@ -136,14 +136,14 @@ async fn tried(app: App, from: IpAddr, phrase: String) -> Result<Tried, Fault> {
 /// Signs out: the session is gone, and a cookie sent again opens nothing.
 pub(crate) async fn leave(State(app): State<App>, headers: HeaderMap) -> Result<Response, Fault> {
     if let Some(token) = cookie::keeper(&headers) {
-        session::end(app.store(), token).await?;
+        session::end(&app.store(), token).await?;
     }
     Ok(left(&app))
 }
 
 /// Ends every session, this one too.
 pub(crate) async fn end_all(State(app): State<App>) -> Result<Response, Fault> {
-    session::end_all(app.store()).await?;
+    session::end_all(&app.store()).await?;
     Ok(left(&app))
 }
 
@@ -162,7 +162,7 @@ pub(crate) async fn section(app: &App) -> Result<Markup, Fault> {
     if !app.gate().reach.is_network() {
         return Ok(html! {});
     }
-    let count = session::count(app.store(), Timestamp::now()).await?;
+    let count = session::count(&app.store(), Timestamp::now()).await?;
     Ok(html! {
         section {
             h2 { "Signed in" }

@@ -96,7 +96,7 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result
                 }
             }
         }
-        p { a href={ "/hive/" (last.note.colony.0) } { "Back to " (name) } }
+        p class="ways" { a href={ "/hive/" (last.note.colony.0) } { "Back to " (name) } }
     };
     Ok(page(&view, Place::Elsewhere, "A note", &body))
 }

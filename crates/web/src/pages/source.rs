@@ -156,7 +156,7 @@ pub(crate) async fn show(State(app): State<App>, Path((file, name)): Path<(Strin
                 @if !["value", "unit", "low", "high", "status", "source"].contains(&key.as_str()) { dt { (named(key)) } dd { (value) } }
             }
         }
-        p { a href="/source" { "All figures" } }
+        p class="ways" { a href="/source" { "All figures" } }
     };
     Ok(page(&view, Place::Elsewhere, &figure.title(), &body))
 }

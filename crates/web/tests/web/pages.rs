@@ -13,6 +13,7 @@ fn every_page(served: &Served) -> Vec<String> {
     let inside = format!("/inside?hive={}", served.colony("Juniper"));
     let fixed = [
         "/",
+        "/begin",
         "/round",
         "/round?kept=3",
         "/round/sheet",
