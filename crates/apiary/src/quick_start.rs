@@ -127,23 +127,27 @@ impl QuickStart {
 
 impl QuickHive {
     fn write(&self, text: &mut String, as_of: &str, weight: &str) {
-        let is_counted = number(&self.strength) != quoted(&self.strength);
-        let is_word = food_words().iter().any(|row| row.word == self.food.trim());
         say(text, "name", &self.name, quoted);
         say(text, "kind", &self.kind, quoted);
+        let is_counted = number(&self.strength) != quoted(&self.strength);
         say(text, if is_counted { "frames_of_bees" } else { "strength" }, &self.strength, number);
-        match is_word {
-            true => say(text, "food", &self.food, quoted),
-            false => say(text, "stores", &self.food, |typed| quantity(typed, weight)),
+        if food_words().iter().any(|row| row.word == self.food.trim()) {
+            say(text, "food", &self.food, quoted);
+        } else {
+            say(text, "stores", &self.food, |typed| quantity(typed, weight));
+        }
+        *text += &format!("mites = {}\n", self.sample(as_of));
+    }
+
+    /// The mite count; what is missing of it is left for the reader to miss.
+    fn sample(&self, as_of: &str) -> String {
+        if self.mites.trim().is_empty() && self.mites_of.trim().is_empty() {
+            return quoted("not counted");
         }
         let on = if self.mites_on.trim().is_empty() { as_of } else { &self.mites_on };
-        let sample = [("found", number(&self.mites)), ("bees", number(&self.mites_of)), ("on", day(on))];
-        let said =
-            sample.iter().filter(|(_, value)| *value != quoted("")).map(|(key, value)| format!("{key} = {value}"));
-        match self.mites.trim().is_empty() && self.mites_of.trim().is_empty() {
-            true => say(text, "mites", "not counted", quoted),
-            false => *text += &format!("mites = {{ {} }}\n", said.collect::<Vec<_>>().join(", ")),
-        }
+        let parts = [("found", number(&self.mites)), ("bees", number(&self.mites_of)), ("on", day(on))];
+        let said = parts.iter().filter(|(_, value)| *value != quoted(""));
+        format!("{{ {} }}", said.map(|(key, value)| format!("{key} = {value}")).collect::<Vec<_>>().join(", "))
     }
 }
 

@@ -1,7 +1,5 @@
 //! The guide has every picture, light enough to load on a phone, and says where it is.
 
-#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
-
 use snowhum_browser::PICTURES;
 use std::path::Path;
 

@@ -1,7 +1,5 @@
 //! The pages in a real browser: what a keeper does, from the first run to the printed sheet. Yards are invented.
 
-#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
-
 mod begin;
 mod browser;
 mod delivery;
