@@ -12,6 +12,7 @@ use jiff::civil::Date;
 use snowhum_winter::{Action, Event, Housed, MemberEnd};
 
 use crate::answer::ActionAnswer;
+use crate::cautions::Hazard;
 use crate::plan::Base;
 use crate::statistics::{mean_and_error, rounded};
 
@@ -36,7 +37,7 @@ pub(crate) struct Candidate {
     pub(crate) by: Date,
     pub(crate) cost: f64,
     pub(crate) events: Vec<Event>,
-    pub(crate) caution: Option<&'static str>,
+    pub(crate) caution: Option<Hazard>,
     pub(crate) rule: Option<String>,
     pub(crate) sources: Vec<&'static str>,
 }
@@ -105,7 +106,7 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
         too_close_to_call: (gain * money.colony - candidate.cost).abs() < 2.0 * error * money.colony,
         cost_money: rounded(candidate.cost, 0),
         why: candidate.why.clone(),
-        caution: candidate.caution.map(str::to_owned),
+        caution: candidate.caution.map(Hazard::clause),
         rule_of_thumb: candidate.rule.clone(),
         sources: candidate.sources.iter().map(|source| (*source).to_owned()).collect(),
     };

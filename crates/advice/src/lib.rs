@@ -3,15 +3,20 @@
 mod actions;
 mod ahead;
 pub mod answer;
+pub mod cautions;
 pub mod dead_bees;
 pub mod deadout;
 pub mod finish;
+pub mod glossary;
 mod hive;
 pub mod jobs;
 pub mod lessons;
+pub mod lifting;
 pub mod now;
 mod plan;
+pub mod questions;
 pub mod rules;
+pub mod season;
 mod seasons;
 pub mod setup;
 pub mod shortage;
@@ -19,6 +24,7 @@ pub mod spring;
 pub mod statistics;
 pub mod sums;
 pub mod syrup;
+pub mod treatments;
 pub mod words;
 pub mod yard;
 

@@ -146,7 +146,7 @@ pub enum TreatmentClass {
 
 impl TreatmentClass {
     /// The classes as keepers write them.
-    pub(crate) const WORDS: [(&'static str, Self); 5] = [
+    pub const WORDS: [(&'static str, Self); 5] = [
         ("formic", Self::Formic),
         ("thymol", Self::Thymol),
         ("oxalic", Self::Oxalic),

@@ -4,6 +4,7 @@ mod act;
 mod examined;
 mod grammar;
 mod sign;
+mod treatment;
 mod weighing;
 
 pub use act::{Act, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR};
@@ -12,6 +13,7 @@ pub use grammar::{sign_examples, split_entries};
 pub use sign::{
     DeadCount, DeadPlace, DroppingsPlace, Entrance, Flight, Listening, ProbePlace, Seen, Sign, UpperHoleSign,
 };
+pub use treatment::{TreatmentDetail, TreatmentNote};
 pub use weighing::{Heft, Weighing};
 
 use crate::{ColonyId, NoteId, VisitId};

@@ -1,6 +1,6 @@
 //! Where the hives stand, and what things cost there.
 
-use crate::{ApiaryId, Colony, Hive, Note};
+use crate::{Act, ApiaryId, Colony, Entry, Hive, Note};
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_units::{Degree, Metre};
@@ -12,6 +12,9 @@ pub struct Apiary {
     pub id: ApiaryId,
     /// The keeper's name for the yard.
     pub name: String,
+    /// The number the authority knows it by, if it has one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub registration: Option<String>,
     /// Whether the yard is made up (the demo, examples), which every answer then says.
     pub invented: bool,
     /// The day the colonies were looked at last, from which a plan starts.
@@ -34,6 +37,19 @@ impl Apiary {
     #[must_use]
     pub fn hive_of(&self, colony: &Colony) -> Option<&Hive> {
         self.hives.iter().find(|hive| hive.id == colony.hive)
+    }
+
+    /// Every text that the keeper wrote: names, free words, what was noted of treatments. No page changes them.
+    pub fn own_texts(&self) -> impl Iterator<Item = &str> {
+        let names = self.colonies.iter().map(|colony| &colony.name).chain(self.hives.iter().map(|hive| &hive.name));
+        let layers = self.hives.iter().flat_map(|hive| hive.lid.iter().chain(&hive.wrap));
+        let noted = self.notes.iter().flat_map(|note| &note.entries).flat_map(|entry| match entry {
+            Entry::Words(words) => vec![words],
+            Entry::Act(Act::Treated(given)) => given.details.values().collect(),
+            Entry::Act(_) | Entry::Sign(_) => Vec::new(),
+        });
+        let own = std::iter::once(&self.name).chain(&self.registration).chain(names).chain(noted);
+        own.chain(layers.map(|layer| &layer.material.name)).map(String::as_str)
     }
 }
 

@@ -18,7 +18,7 @@ pub use measured::MOST_BOXES;
 pub use section::*;
 
 use crate::plate::Plate;
-use snowhum_units::{Metre, System};
+use snowhum_units::{Metre, Speech, System};
 
 impl HiveSection {
     /// A hive of these boxes and nothing else known: a solid floor 20 mm thick, no bees, no weather.
@@ -45,6 +45,7 @@ impl HiveSection {
             outside: None,
             wind: None,
             system: System::Metric,
+            speech: Speech::British,
         }
     }
 

@@ -10,7 +10,9 @@ use crate::commands::jobs::JobsArguments;
 use crate::commands::losses::LossesArguments;
 use crate::commands::mites::MitesArguments;
 use crate::commands::note::{NoteArguments, UndoArguments};
+use crate::commands::print::PrintArguments;
 use crate::commands::serve::lan::LanArguments;
+use crate::commands::treatments::TreatmentsArguments;
 use crate::commands::weigh::WeighArguments;
 
 /// Computes the winter of a beekeeper's colonies, from the first hard frost to the first flowers.
@@ -32,6 +34,9 @@ pub(crate) struct Common {
     /// Units in words.
     #[arg(long, global = true, value_enum, default_value_t = Units::Metric)]
     pub(crate) units: Units,
+    /// Words of the trade; as chosen for the pages of the records, else British.
+    #[arg(long, global = true, value_enum, value_name = "WORDS")]
+    pub(crate) words: Option<Words>,
     /// The file the keeper's records are in; in the user's data folder if not given.
     #[arg(long, global = true, value_name = "FILE")]
     pub(crate) store: Option<PathBuf>,
@@ -54,6 +59,24 @@ impl From<Units> for snowhum_units::System {
         match units {
             Units::Metric => Self::Metric,
             Units::Us => Self::Us,
+        }
+    }
+}
+
+/// Words of the trade.
+#[derive(Debug, Clone, Copy, ValueEnum)]
+pub(crate) enum Words {
+    /// Floor, crownboard, roof.
+    British,
+    /// Bottom board, inner cover, outer cover.
+    NorthAmerican,
+}
+
+impl From<Words> for snowhum_units::Speech {
+    fn from(words: Words) -> Self {
+        match words {
+            Words::British => Self::British,
+            Words::NorthAmerican => Self::NorthAmerican,
         }
     }
 }
@@ -168,6 +191,18 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum spring --as-of 2026-04-10
     Spring(YardArguments),
+    /// The record of treatments given, as an inspector asks for it.
+    /// Example: snowhum treatments --csv
+    Treatments(TreatmentsArguments),
+    /// Write the sheets for paper as files: yard sheet, round sheet, hive cards, treatments, season.
+    /// Example: snowhum print --out papers
+    Print(PrintArguments),
+    /// The words of the trade, British and North American, with what they mean.
+    /// Example: snowhum words crownboard
+    Words {
+        /// A word to look for; all of them if not given.
+        term: Option<String>,
+    },
     /// Serve the pages of a yard: look, note, plan in a browser, here or with --lan on a phone in the yard.
     ///
     /// Example: snowhum serve --apiary my-yard.toml

@@ -13,16 +13,21 @@ mod new;
 pub(crate) mod note;
 mod now;
 mod plan;
+pub(crate) mod print;
 mod records;
 pub(crate) mod serve;
 mod setup;
 mod spring;
 mod sum;
+pub(crate) mod treatments;
 mod weather;
 pub(crate) mod weigh;
+mod words;
 
-use crate::args::{Arguments, Command};
-use crate::exit;
+use snowhum_units::Speech;
+
+use crate::args::{Arguments, Command, Common};
+use crate::{exit, keep, text};
 
 /// Runs what was asked.
 pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
@@ -31,6 +36,10 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         pool.build_global().map_err(exit::environment)?;
     }
     let common = &arguments.common;
+    let speech = speech(&arguments.command, common);
+    if !matches!(arguments.command, Command::Words { .. }) {
+        text::voice::speak(speech);
+    }
     match &arguments.command {
         Command::Demo(demo) => demo::run(demo, common),
         Command::New { file } => new::run(file),
@@ -54,7 +63,28 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Jobs(arguments) => jobs::run(arguments, common),
         Command::Spring(yard) => spring::run(yard, common),
         Command::Deadout(signs) => deadout::run(signs, common),
+        Command::Treatments(arguments) => treatments::run(arguments, common),
+        Command::Print(arguments) => print::run(arguments, common, speech),
+        Command::Words { term } => words::run(term.as_deref(), common),
         Command::Serve(arguments) => serve::run(arguments, common),
         Command::Weather(weather) => weather::run(weather, common),
     }
+}
+
+/// How the keeper speaks: as asked for, else as chosen for the pages of the records. Commands about the records
+/// themselves do not open them for it.
+fn speech(command: &Command, common: &Common) -> Speech {
+    if let Some(words) = common.words {
+        return words.into();
+    }
+    let about_records = matches!(
+        command,
+        Command::Import { .. }
+            | Command::Export { .. }
+            | Command::Backup { .. }
+            | Command::Restore { .. }
+            | Command::Doctor
+            | Command::Serve(_)
+    );
+    if about_records || common.json { Speech::British } else { keep::speech(common.store.as_deref()) }
 }

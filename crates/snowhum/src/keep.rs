@@ -4,6 +4,7 @@ use std::path::{Path, PathBuf};
 
 use snowhum_apiary::Apiary;
 use snowhum_store::{Fault, Store, Wrong};
+use snowhum_units::Speech;
 
 use crate::exit;
 
@@ -64,4 +65,19 @@ pub(crate) fn first_yard(path: &Path) -> anyhow::Result<Option<Apiary>> {
         store.close().await;
         Ok(found)
     })
+}
+
+/// The words chosen for the pages of the records; British where there are none, or they cannot be read: the command
+/// itself says so then.
+pub(crate) fn speech(asked: Option<&Path>) -> Speech {
+    let path = asked.map(Path::to_owned).or_else(usual_place).filter(|path| path.exists());
+    let kept = path.map(|path| {
+        with(async {
+            let store = Store::open(&path).await?;
+            let speech = snowhum_web::kept_words(&store).await;
+            store.close().await;
+            speech
+        })
+    });
+    kept.and_then(Result::ok).unwrap_or_default()
 }

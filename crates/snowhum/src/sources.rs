@@ -5,14 +5,20 @@ use std::path::Path;
 use snowhum_apiary::{Apiary, Colony};
 
 use crate::args::Common;
-use crate::{exit, keep};
+use crate::{exit, keep, text};
 
 /// Largest yard file read, so that a wrong path cannot fill memory.
 const LARGEST: u64 = 16 * 1024 * 1024;
 
 /// The yard of a file, of the records, or the demo.
-#[expect(clippy::print_stderr, reason = "what an answer stands on is said on stderr")]
 pub(crate) fn apiary(file: Option<&Path>, common: &Common) -> anyhow::Result<Apiary> {
+    let apiary = found(file, common)?;
+    text::voice::respect(&apiary);
+    Ok(apiary)
+}
+
+#[expect(clippy::print_stderr, reason = "what an answer stands on is said on stderr")]
+fn found(file: Option<&Path>, common: &Common) -> anyhow::Result<Apiary> {
     if let Some(path) = file {
         return yard_file(path);
     }

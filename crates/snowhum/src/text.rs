@@ -13,6 +13,7 @@ pub(crate) mod now;
 pub(crate) mod plan;
 pub(crate) mod setup;
 pub(crate) mod spring;
+pub(crate) mod voice;
 pub(crate) mod weather;
 pub(crate) mod weigh;
 
@@ -53,7 +54,7 @@ pub(crate) fn entry(label: &str, text: &str) -> String {
 fn broken(text: &str, room: usize) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     let mut line = String::new();
-    for word in text.split_whitespace() {
+    for word in voice::said(text).split_whitespace() {
         if !line.is_empty() && line.chars().count() + 1 + word.chars().count() > room {
             lines.push(std::mem::take(&mut line));
         }

@@ -137,7 +137,7 @@ impl Store {
     /// # Errors
     /// When the store cannot be read.
     pub async fn notes(&self, yard: ApiaryId, up_to: Timestamp) -> Result<Vec<Note>, Fault> {
-        self.named(async { of_yard(&mut *self.reading().await?, yard, up_to).await }).await
+        self.named(async { of_yard(&mut *self.reading().await?, yard, up_to, Who::Standing).await }).await
     }
 }
 
@@ -262,15 +262,34 @@ pub(crate) async fn add(writing: &mut SqliteConnection, note: &Note, happened: H
     Ok(())
 }
 
+/// Which colonies of a yard are meant.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Who {
+    /// Those that stand in it.
+    Standing,
+    /// Those that have left it too.
+    Ever,
+}
+
 /// The notes of a yard as they stand, by time and id.
 pub(crate) async fn of_yard(
     reading: &mut SqliteConnection,
     yard: ApiaryId,
     up_to: Timestamp,
+    who: Who,
 ) -> Result<Vec<Note>, Wrong> {
-    let rows = "SELECT v.note, v.body FROM note_versions v JOIN colonies c ON c.id = v.colony \
-                WHERE c.yard = $1 AND c.left_at IS NULL AND v.at <= $2 AND v.kind <> 'withdrawn' \
-                AND v.serial = (SELECT MAX(l.serial) FROM note_versions l WHERE l.note = v.note)";
+    let rows = match who {
+        Who::Standing => {
+            "SELECT v.note, v.body FROM note_versions v JOIN colonies c ON c.id = v.colony \
+             WHERE c.yard = $1 AND c.left_at IS NULL AND v.at <= $2 AND v.kind <> 'withdrawn' \
+             AND v.serial = (SELECT MAX(l.serial) FROM note_versions l WHERE l.note = v.note)"
+        }
+        Who::Ever => {
+            "SELECT v.note, v.body FROM note_versions v JOIN colonies c ON c.id = v.colony \
+             WHERE c.yard = $1 AND v.at <= $2 AND v.kind <> 'withdrawn' \
+             AND v.serial = (SELECT MAX(l.serial) FROM note_versions l WHERE l.note = v.note)"
+        }
+    };
     let rows: Vec<(String, String)> =
         sqlx::query_as(rows).bind(yard.0.to_string()).bind(up_to.as_millisecond()).fetch_all(reading).await?;
     let notes: Result<Vec<Note>, Wrong> = rows.iter().map(|(id, text)| body::read(text, "note", id)).collect();

@@ -2,7 +2,7 @@
 
 use crate::body::{self, Parts};
 use crate::fault::{Fault, Wrong};
-use crate::notes::{self, Taken};
+use crate::notes::{self, Taken, Who};
 use crate::recorded::Recorded;
 use crate::store::{Store, Transaction};
 use jiff::Timestamp;
@@ -60,24 +60,41 @@ impl Store {
     /// # Errors
     /// When the store cannot be read or is damaged.
     pub async fn yard(&self, id: ApiaryId) -> Result<Option<Apiary>, Fault> {
-        let yard = async {
-            let mut reading = self.reading().await?;
-            let row = "SELECT body FROM yards WHERE id = $1";
-            let key = id.0.to_string();
-            let Some(body) = sqlx::query_scalar::<_, String>(row).bind(&key).fetch_optional(&mut *reading).await?
-            else {
-                return Ok(None);
-            };
-            let hives = "SELECT id, body FROM hives WHERE yard = $1 AND left_at IS NULL ORDER BY place, id";
-            let colonies = "SELECT id, body FROM colonies WHERE yard = $1 AND left_at IS NULL ORDER BY place, id";
-            let parts = Parts {
-                hives: bodies(&mut reading, hives, &key, "hive").await?,
-                colonies: bodies(&mut reading, colonies, &key, "colony").await?,
-                notes: notes::of_yard(&mut reading, id, Timestamp::MAX).await?,
-            };
-            body::yard(&body, &key, parts).map(Some)
+        self.named(self.yard_of(id, Who::Standing)).await
+    }
+
+    /// A yard with every hive and colony that ever stood in it, and their notes: for records that must outlast a
+    /// colony. None if there is no such yard.
+    ///
+    /// # Errors
+    /// When the store cannot be read or is damaged.
+    pub async fn yard_ever(&self, id: ApiaryId) -> Result<Option<Apiary>, Fault> {
+        self.named(self.yard_of(id, Who::Ever)).await
+    }
+
+    async fn yard_of(&self, id: ApiaryId, who: Who) -> Result<Option<Apiary>, Wrong> {
+        let mut reading = self.reading().await?;
+        let row = "SELECT body FROM yards WHERE id = $1";
+        let key = id.0.to_string();
+        let Some(body) = sqlx::query_scalar::<_, String>(row).bind(&key).fetch_optional(&mut *reading).await? else {
+            return Ok(None);
         };
-        self.named(yard).await
+        let (hives, colonies) = match who {
+            Who::Standing => (
+                "SELECT id, body FROM hives WHERE yard = $1 AND left_at IS NULL ORDER BY place, id",
+                "SELECT id, body FROM colonies WHERE yard = $1 AND left_at IS NULL ORDER BY place, id",
+            ),
+            Who::Ever => (
+                "SELECT id, body FROM hives WHERE yard = $1 ORDER BY place, id",
+                "SELECT id, body FROM colonies WHERE yard = $1 ORDER BY place, id",
+            ),
+        };
+        let parts = Parts {
+            hives: bodies(&mut reading, hives, &key, "hive").await?,
+            colonies: bodies(&mut reading, colonies, &key, "colony").await?,
+            notes: notes::of_yard(&mut reading, id, Timestamp::MAX, who).await?,
+        };
+        body::yard(&body, &key, parts).map(Some)
     }
 
     /// The yards by name, a keeper's own before invented ones.

@@ -1,4 +1,4 @@
-//! SI quantities as types; parsing and printing in metric and US units.
+//! SI quantities as types; parsing and printing in metric and US units; the trade's words on either side of the ocean.
 //!
 //! A physical number crosses a crate's edge only as one of these types. Inside, everything is SI; metric or US units
 //! exist only where a keeper reads or writes ([`std::str::FromStr`] and [`System`]).
@@ -14,10 +14,12 @@ mod parse;
 mod quantity;
 mod range;
 mod show;
+mod speech;
 mod temperature;
 
 pub use parse::ParseError;
 pub use quantity::*;
 pub use range::Range;
 pub use show::System;
+pub use speech::{PAIRS, Pair, Speech};
 pub use temperature::Kelvin;

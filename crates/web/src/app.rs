@@ -168,9 +168,14 @@ impl App {
 
     /// The yard with its notes as they stand.
     pub(crate) async fn apiary(&self) -> Result<Apiary, StoreFault> {
-        let gone = || StoreFault { place: "the yard".to_owned(), wrong: snowhum_store::Wrong::Missing };
         let (store, yard) = self.records();
         store.yard(yard).await?.ok_or_else(gone)
+    }
+
+    /// The yard with every colony that ever stood in it: for the record of treatments.
+    pub(crate) async fn apiary_ever(&self) -> Result<Apiary, StoreFault> {
+        let (store, yard) = self.records();
+        store.yard_ever(yard).await?.ok_or_else(gone)
     }
 
     pub(crate) async fn settings(&self) -> Result<Settings, StoreFault> {
@@ -330,6 +335,10 @@ impl Key {
         let read = ask.apiary.notes.iter().filter_map(|note| Some((note.at, note.conditions.air_k?))).collect();
         Self { yard: ask.apiary.id, day: ask.day, read }
     }
+}
+
+fn gone() -> StoreFault {
+    StoreFault { place: "the yard".to_owned(), wrong: snowhum_store::Wrong::Missing }
 }
 
 fn lock<T>(of: &Mutex<T>) -> MutexGuard<'_, T> {

@@ -7,11 +7,14 @@ use std::sync::LazyLock;
 
 use crate::addresses::Addresses;
 
+/// The style sheet of every page.
+pub(crate) const STYLE: &str = include_str!("../assets/snowhum.css");
+
 static PICTURES: LazyLock<String> = LazyLock::new(snowhum_picture::stylesheet);
 
 pub(crate) fn routes() -> Addresses {
     Addresses::new()
-        .route("/snowhum.css", get(|| async { text("text/css; charset=utf-8", include_str!("../assets/snowhum.css")) }))
+        .route("/snowhum.css", get(|| async { text("text/css; charset=utf-8", STYLE) }))
         .route("/pictures.css", get(|| async { text("text/css; charset=utf-8", &PICTURES) }))
         .route(
             "/round.js",

@@ -73,7 +73,8 @@ fn hive(view: &View, at: usize) -> Option<snowhum_picture::HiveSection> {
     let (housed, colony) = (present.housed.get(at)?, present.now.colonies.get(at)?);
     let settled = present.settled.get(at)?.as_ref();
     let within = section::Within::estimated(housed, colony);
-    Some(section::of(housed, &within, settled, &present.today, view.settings.system))
+    let hive = section::of(housed, &within, settled, &present.today, view.settings.system);
+    Some(snowhum_picture::HiveSection { speech: view.settings.speech, ..hive })
 }
 
 /// A hundred hives: so many are, so many are not.

@@ -1,9 +1,10 @@
 //! The frame of every page.
 
-use maud::{DOCTYPE, Markup, html};
+use maud::{DOCTYPE, Markup, PreEscaped, html};
 use snowhum_advice::words::day;
 
 use crate::gate::Visitor;
+use crate::spoken::{own_words, spoken};
 use crate::view::View;
 
 /// The pages a keeper walks between.
@@ -19,6 +20,9 @@ pub(crate) enum Place {
     Inside,
     Dead,
     Losses,
+    Treatments,
+    Paper,
+    Words,
     Elsewhere,
 }
 
@@ -41,12 +45,15 @@ const SELDOM: &[Way] = &[
     (Place::Dead, "/dead", "Dead colony"),
     (Place::Losses, "/losses", "Losses and lessons"),
     (Place::Spring, "/spring", "First look in spring"),
+    (Place::Treatments, "/treatments", "Treatment record"),
+    (Place::Paper, "/paper", "On paper"),
+    (Place::Words, "/words", "Words"),
 ];
 
 /// A whole page.
 pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Markup {
     let waits = view.standing.is_none() && view.trouble.is_none();
-    html! {
+    let page = html! {
         (DOCTYPE)
         html lang=(view.settings.speech.language()) {
             head {
@@ -71,7 +78,14 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
                 (foot(view))
             }
         }
-    }
+    };
+    in_own_words(view, page)
+}
+
+/// The page in the keeper's words, whatever the keeper wrote left as it is.
+pub(crate) fn in_own_words(view: &View, page: Markup) -> Markup {
+    let speech = view.settings.speech;
+    PreEscaped(spoken(&page.into_string(), speech, &own_words(&view.apiary, speech)))
 }
 
 /// A page that says nothing of the yard.

@@ -10,13 +10,18 @@ pub(crate) mod jobs;
 pub(crate) mod losses;
 pub(crate) mod normal;
 pub(crate) mod notes;
+pub(crate) mod paper;
 pub(crate) mod round;
 pub(crate) mod settings;
 pub(crate) mod setup;
 pub(crate) mod sheet;
 pub(crate) mod source;
 pub(crate) mod spring;
+pub(crate) mod treatments;
+pub(crate) mod words;
 
 mod action;
 mod hive_figures;
+mod lifting;
+mod questions;
 mod signs;

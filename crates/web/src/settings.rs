@@ -1,15 +1,9 @@
 //! The keeper's settings: units, words, money.
 
 use snowhum_apiary::Apiary;
-use snowhum_units::System;
+use snowhum_store::{Fault, Store};
+use snowhum_units::{Speech, System};
 use std::collections::BTreeMap;
-
-/// Words of the trade on one side of the ocean or the other.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Speech {
-    British,
-    NorthAmerican,
-}
 
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Settings {
@@ -22,12 +16,30 @@ pub(crate) struct Settings {
 
 pub(crate) const UNITS: &str = "web.units";
 pub(crate) const WORDS: &str = "web.words";
+const AMERICAN: &str = "north-american";
 pub(crate) const CURRENCY: &str = "web.currency";
 pub(crate) const COLONY: &str = "web.colony";
 /// Largest worth of a colony that is believed.
 const MOST_WORTH: f64 = 1e7;
 /// Longest currency, in letters.
 const LONGEST_CURRENCY: usize = 8;
+
+/// Keeps the words of the pages.
+///
+/// # Errors
+/// When the store cannot be written.
+pub async fn keep_words(store: &Store, speech: Speech) -> Result<(), Fault> {
+    store.set(WORDS, if speech == Speech::NorthAmerican { AMERICAN } else { "british" }).await
+}
+
+/// The words that were chosen for the pages of these records; British if nobody chose.
+///
+/// # Errors
+/// When the store cannot be read.
+pub async fn kept_words(store: &Store) -> Result<Speech, Fault> {
+    let kept = store.setting(WORDS).await?;
+    Ok(if kept.as_deref() == Some(AMERICAN) { Speech::NorthAmerican } else { Speech::British })
+}
 
 impl Settings {
     /// As kept; units that the keeper never chose are as the program was started.
@@ -39,7 +51,7 @@ impl Settings {
                 Some("metric") => System::Metric,
                 _ => usual,
             },
-            speech: if is(WORDS, "north-american") { Speech::NorthAmerican } else { Speech::British },
+            speech: if is(WORDS, AMERICAN) { Speech::NorthAmerican } else { Speech::British },
             currency: kept.get(CURRENCY).and_then(|text| currency(text)),
             colony_worth: kept.get(COLONY).and_then(|text| worth(text)),
         }
@@ -67,20 +79,4 @@ pub(crate) fn currency(text: &str) -> Option<String> {
 /// What a colony is worth.
 pub(crate) fn worth(text: &str) -> Option<f64> {
     text.trim().parse::<f64>().ok().filter(|worth| (0.0..=MOST_WORTH).contains(worth))
-}
-
-impl Speech {
-    pub(crate) const fn floor(self) -> &'static str {
-        match self {
-            Self::British => "floor",
-            Self::NorthAmerican => "bottom board",
-        }
-    }
-
-    pub(crate) const fn language(self) -> &'static str {
-        match self {
-            Self::British => "en-GB",
-            Self::NorthAmerican => "en-US",
-        }
-    }
 }

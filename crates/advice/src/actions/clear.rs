@@ -5,6 +5,7 @@ use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
+use crate::cautions::Hazard;
 
 /// What is done.
 pub(super) const WHAT: &str = "clear the entrance of ice and dead bees";
@@ -26,7 +27,7 @@ pub(super) fn entrance(situation: &Situation<'_>) -> Option<Candidate> {
         by: question.as_of.saturating_add(WITHIN_DAYS.days()),
         cost: WORK * question.apiary.money.hour,
         events: vec![Event { day: 0, colony: situation.colony, action: open }],
-        caution: Some("gently and without knocking; break ice with warm water, not with force"),
+        caution: Some(Hazard::Entrance),
         rule: Some("leave snow: it is porous and keeps the hive warm; an ice sheet is not".to_owned()),
         sources: vec!["common practice"],
     })

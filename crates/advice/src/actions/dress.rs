@@ -22,7 +22,7 @@ pub(super) fn insulate_lid(situation: &Situation<'_>) -> Option<Candidate> {
     }
     let money = &situation.base.question.apiary.money;
     changed(situation, "lid=50 mm foam", |candidate| Candidate {
-        what: "lay 50 mm of foam over the inner cover".to_owned(),
+        what: "lay 50 mm of foam over the crownboard".to_owned(),
         why: "moves the water from the lid, where it drips on the cluster, to the walls, and saves heat".to_owned(),
         cost: money.lid + WORK_LID * money.hour,
         rule: Some(

@@ -5,6 +5,7 @@ use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
+use crate::cautions::Hazard;
 use crate::syrup::{STORES_PER_FONDANT, Strength, sugar_for};
 use crate::{finish, words};
 
@@ -44,7 +45,7 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
         by: question.as_of.saturating_add(14.days()),
         cost: WORK_FRAMES * question.apiary.money.hour,
         events: vec![Event { day: 0, colony: situation.colony, action: Action::BringNear }],
-        caution: Some("do it on a calm day before the cluster is tight; leave brood combs where they are"),
+        caution: Some(Hazard::BeforeTight),
         rule: None,
         sources: vec!["isolation starvation as the model reaches it", "common practice"],
     })
@@ -77,7 +78,7 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
         by: question.as_of.saturating_add(21.days()),
         cost: WORK_FRAMES * question.apiary.money.hour,
         events: vec![Event { day: 0, colony: giver, action: Action::MoveFrames { to: situation.colony, stores } }],
-        caution: Some("only between healthy colonies of the same yard: combs carry foulbrood"),
+        caution: Some(Hazard::HealthyCombs),
         rule: Some("a frame of sealed stores against the cluster is the first remedy where there is one".to_owned()),
         sources: vec!["common practice"],
     })
@@ -143,7 +144,7 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
             colony: situation.colony,
             action: Action::Syrup { stores: short },
         }],
-        caution: Some("feed at dusk, entrance reduced, no spills: robbers and wasps"),
+        caution: Some(Hazard::Robbing),
         rule: None,
         sources: vec!["55 F limit: Ontario beekeeping extension", "1.1 kg of stores a kg of sugar, range 1.0-1.2"],
     })
@@ -182,7 +183,7 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
             colony: situation.colony,
             action: Action::SolidFeed { stores: fondant * STORES_PER_FONDANT },
         }],
-        caution: Some("on a calm day, lid off for less than a minute; do not move combs"),
+        caution: Some(Hazard::LidOff),
         rule: Some(
             "solid sugar helps once bees can use it; autumn stores are better (University of Minnesota Extension)"
                 .to_owned(),

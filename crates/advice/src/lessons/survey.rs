@@ -125,7 +125,7 @@ impl Filled<'_> {
         let of_file = self.wintered.iter().flat_map(|(colony, _)| &colony.treatments).map(|one| (one.on, one.class));
         let of_notes = self.diary.of_season(season).flat_map(|(on, note)| {
             note.acts().filter_map(move |act| match act {
-                Act::Treated(class) => Some((on, *class)),
+                Act::Treated(given) => Some((on, given.class)),
                 _ => None,
             })
         });

@@ -15,6 +15,7 @@ use snowhum_units::{Kilogram, Metre, Range, SquareMetre};
 use snowhum_winter::{Parameter, Parameters};
 
 use super::{SumFault, shipped, within};
+use crate::lifting::{BoxLift, Load, stack};
 use crate::statistics::rounded;
 
 /// Name and number of the answer's form; the number rises when a key changes.
@@ -24,6 +25,9 @@ const SHIPPED: &str = include_str!("../../../../data/weighing.toml");
 
 /// Share of the width: a load farther off the middle is rare, so a reading may be wrong (judgement).
 const FAR_OFF: f64 = 0.15;
+
+/// Height of a stand where none is told (judgement).
+const USUAL_STAND: Metre = Metre::new(0.40);
 
 /// What was weighed and how.
 #[derive(Debug, Clone, PartialEq)]
@@ -117,6 +121,16 @@ struct Weight {
 /// When the shipped table cannot be read.
 pub fn usual_centre_height() -> Result<Metre, SumFault> {
     Ok(Metre::new(shipped::<Figures>("weighing.toml", SHIPPED)?.centre_unknown.value))
+}
+
+/// Thickness of a floor.
+pub(crate) fn floor_thickness() -> Result<Metre, SumFault> {
+    Ok(Metre::new(shipped::<Figures>("weighing.toml", SHIPPED)?.floor_thickness.value))
+}
+
+/// A box with frames of drawn comb and nothing in them.
+pub(crate) fn empty_box(one: &HiveBox) -> Result<Kilogram, SumFault> {
+    Ok(tare::empty_box(one, &shipped("weighing.toml", SHIPPED)?))
 }
 
 /// Answers a weighing.
@@ -253,7 +267,22 @@ fn fill(answer: &mut WeighAnswer, whole: Weight, question: &WeighQuestion, figur
     answer.tare_kg = Some(tare.range());
     answer.bees_kg = Some(bees.range());
     answer.stores_kg = Some(stores.range());
+    if let Tare::Parts { boxes, .. } = &question.tare {
+        let load = Load { stores: Kilogram::new(stores.kg.max(0.0)), bees: question.bees.unwrap_or_default() };
+        let lifts = stack(boxes, USUAL_STAND, load)?;
+        answer.lifts.splice(0..0, lifts.iter().map(own_box));
+    }
     Ok(())
+}
+
+/// A box of the hive weighed, with the food reckoned from the top down.
+fn own_box(lift: &BoxLift) -> LiftIndex {
+    LiftIndex {
+        what: format!("box {} from below ({}) on a stand of 40 cm (16 in)", lift.place, lift.size),
+        load_kg: lift.load_kg,
+        recommended_kg: lift.recommended_kg,
+        index: lift.index,
+    }
 }
 
 fn bees(bees: Option<f64>, figures: &Figures) -> Result<Weight, SumFault> {
@@ -304,7 +333,9 @@ impl Weight {
 }
 
 fn sources(question: &WeighQuestion) -> Vec<String> {
-    let mut sources = vec!["lifting: Waters, Putz-Anderson, Garg and Fine 1993 (NIOSH)".to_owned()];
+    let mut sources = vec![
+        "lifting: Applications Manual for the Revised NIOSH Lifting Equation (1994, publication 94-110)".to_owned(),
+    ];
     if matches!(question.way, Way::TwoSided(_)) {
         sources.push("two sides: moments about the far support; errors of reading: judgement".to_owned());
     }

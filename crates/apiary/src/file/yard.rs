@@ -21,6 +21,7 @@ const SECTIONS: [&str; 7] = ["apiary", "site", "money", "material", "hive", "col
 struct Header {
     id: ApiaryId,
     name: String,
+    registration: Option<String>,
     invented: bool,
     as_of: Date,
 }
@@ -52,6 +53,7 @@ pub(crate) fn read(text: &str, report: &mut Report) -> Option<Apiary> {
     Some(Apiary {
         id: header.id,
         name: header.name,
+        registration: header.registration,
         invented: header.invented,
         as_of: header.as_of,
         site,
@@ -84,16 +86,20 @@ pub(crate) fn id(section: &Section<'_>, made: Uuid, report: &mut Report) -> Uuid
 fn header(root: &Section<'_>, report: &mut Report) -> Option<Header> {
     let entry = root.need("apiary", "write [apiary] with name = \"…\" and as_of = 2025-10-05", report)?;
     let section = entry.section("[apiary]", report)?;
-    section.only(&["id", "name", "invented", "as_of"], report);
+    section.only(&["id", "name", "registration", "invented", "as_of"], report);
     let name = section.need("name", "give the yard a name, such as name = \"Rowan Bank\"", report);
     let name = name.and_then(|name| name.name(report));
+    let registration = match section.get("registration", report) {
+        Some(entry) => Some(entry.name(report)?),
+        None => None,
+    };
     let invented = section.get("invented", report).map_or(Some(false), |entry| entry.truth(report));
     let as_of = section.need("as_of", "write the day the colonies were looked at, such as as_of = 2025-10-05", report);
     let as_of = as_of.and_then(|entry| entry.date(report));
     let name = name?;
     let made = Uuid::new_v5(&NAMESPACE, format!("apiary/{}", name.to_lowercase()).as_bytes());
     let id = ApiaryId(id(&section, made, report));
-    Some(Header { id, name, invented: invented?, as_of: as_of? })
+    Some(Header { id, name, registration, invented: invented?, as_of: as_of? })
 }
 
 fn hives(root: &Section<'_>, builder: &Builder<'_>, report: &mut Report) -> Vec<NamedHive> {

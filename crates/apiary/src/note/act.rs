@@ -1,7 +1,8 @@
 //! Things a keeper does, as far as they change the winter.
 
+use super::TreatmentNote;
 use super::examined::{Examined, SpringCount};
-use crate::{ColonyId, SetupChange, TreatmentClass};
+use crate::{ColonyId, SetupChange};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use snowhum_units::Kilogram;
 use std::fmt;
@@ -29,8 +30,8 @@ pub enum Act {
     BroughtNear,
     /// The set-up was changed.
     Changed(#[serde(serialize_with = "as_text", deserialize_with = "from_text")] SetupChange),
-    /// Treated against mites: class only, the keeper's own record holds the rest.
-    Treated(TreatmentClass),
+    /// Treated against mites.
+    Treated(TreatmentNote),
     /// Put to another colony; this hive is empty now.
     UnitedInto(ColonyId),
     /// A new queen was given and taken.

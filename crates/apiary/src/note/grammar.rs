@@ -6,11 +6,12 @@ use super::examined::SpringCount;
 use super::sign::{
     DeadCount, DeadPlace, DroppingsPlace, Entrance, Flight, Listening, ProbePlace, Seen, Sign, UpperHoleSign,
 };
+use super::treatment::TreatmentNote;
 use super::weighing::{Heft, Weighing};
+use crate::ColonyId;
 use crate::fault::Wrong;
 use crate::nearest::nearest;
 use crate::shipped::same_name;
-use crate::{ColonyId, TreatmentClass};
 use snowhum_units::{Fraction, Kelvin, Kilogram};
 
 /// What can be noted, each with an example.
@@ -47,7 +48,7 @@ const EXAMPLES: [(&str, &str); 37] = [
     ("fed", "fed=5 kg fondant"),
     ("frames", "frames=3.6 kg from Alder"),
     ("changed", "changed=lid=50 mm foam"),
-    ("treated", "treated=oxalic"),
+    ("treated", "treated=oxalic | product: as on its label | withdrawal: nil"),
     ("united", "united=Birch"),
     ("did", "did=brushed"),
     ("examined", "examined=small-cluster yes, no-food no, likeliest mites 71"),
@@ -131,7 +132,7 @@ impl Entry {
     /// When the text is no note, with what would be right.
     pub fn read(text: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Result<Self, Wrong> {
         // An examination names every sign that was looked for.
-        let longest = if text.trim_start().starts_with("examined") { 2_000 } else { 500 };
+        let longest = if text.trim_start().starts_with("examined") { 2_000 } else { 800 };
         if text.chars().count() > longest {
             return Err(Wrong::new("the note is far too long", format!("write at most {longest} letters")));
         }
@@ -203,7 +204,7 @@ fn unknown(what: &str) -> Wrong {
     Wrong::new(format!("\"{what}\" is nothing that can be noted"), remedy)
 }
 
-fn word<T: Clone>(written: &str, choices: &[(&str, T)]) -> Result<T, Wrong> {
+pub(super) fn word<T: Clone>(written: &str, choices: &[(&str, T)]) -> Result<T, Wrong> {
     if let Some((_, choice)) = choices.iter().find(|(word, _)| same_name(word, written)) {
         return Ok(choice.clone());
     }
@@ -216,7 +217,7 @@ fn word<T: Clone>(written: &str, choices: &[(&str, T)]) -> Result<T, Wrong> {
     Err(Wrong::new(format!("\"{written}\" is not known here"), remedy))
 }
 
-fn name_of<T: PartialEq>(value: &T, choices: &[(&'static str, T)]) -> &'static str {
+pub(super) fn name_of<T: PartialEq>(value: &T, choices: &[(&'static str, T)]) -> &'static str {
     choices.iter().find(|(_, choice)| choice == value).map_or("", |(word, _)| word)
 }
 
@@ -353,7 +354,7 @@ fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Resu
             Ok(Act::FramesFrom { giver: find(giver)?, stores_kg: kilograms(stores, 60.0)? })
         }
         "changed" => Ok(Act::Changed(how.parse()?)),
-        "treated" => Ok(Act::Treated(word(how, &TreatmentClass::WORDS)?)),
+        "treated" => TreatmentNote::read(how).map(Act::Treated),
         "united" => Ok(Act::UnitedInto(find(how.strip_prefix("into ").unwrap_or(how))?)),
         "examined" => Ok(Act::Examined(how.parse()?)),
         "counted" => Ok(Act::Counted(word(how, &SpringCount::WORDS)?)),
@@ -366,7 +367,7 @@ fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> String {
         Act::Fed { feed, mass_kg } => format!("fed={} kg {}", short(mass_kg.get()), name_of(feed, &FEEDS)),
         Act::FramesFrom { giver, stores_kg } => format!("frames={} kg from {}", short(stores_kg.get()), name(*giver)),
         Act::Changed(change) => format!("changed={change}"),
-        Act::Treated(class) => format!("treated={}", name_of(class, &TreatmentClass::WORDS)),
+        Act::Treated(given) => format!("treated={}", given.written()),
         Act::UnitedInto(other) => format!("united=into {}", name(*other)),
         Act::Examined(examined) => format!("examined={examined}"),
         Act::Counted(count) => format!("counted={}", name_of(count, &SpringCount::WORDS)),

@@ -30,6 +30,9 @@ pub(crate) fn labels(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Lab
     labels.extend(hive.openings.iter().take(air::MOST_OPENINGS).map(|one| opening(one, hive, m, frame)));
     labels.push(floor(hive, m, frame));
     labels.extend(heap(hive, m, frame));
+    for label in &mut labels {
+        label.heading = hive.speech.said(&label.heading);
+    }
     labels
 }
 

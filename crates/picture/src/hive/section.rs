@@ -2,7 +2,7 @@
 
 use crate::tint::Tint;
 use snowhum_units::{
-    CubicMetrePerSecond, Fraction, Kelvin, Kilogram, KilogramPerSecond, Metre, MetrePerSecond, System,
+    CubicMetrePerSecond, Fraction, Kelvin, Kilogram, KilogramPerSecond, Metre, MetrePerSecond, Speech, System,
 };
 
 /// A hive seen from the front with its near side taken off. Heights are over the upper side of the floor board.
@@ -49,6 +49,8 @@ pub struct HiveSection {
     pub wind: Option<MetrePerSecond>,
     /// Units of the words.
     pub system: System,
+    /// The words themselves.
+    pub speech: Speech,
 }
 
 /// One box.

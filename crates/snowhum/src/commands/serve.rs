@@ -6,7 +6,7 @@ pub(crate) mod lan;
 mod phrase;
 mod ports;
 mod qr;
-mod yard;
+pub(crate) mod yard;
 
 use anyhow::Context;
 use jiff::civil::Date;
@@ -77,8 +77,8 @@ fn lies(store: &Store) -> String {
 }
 
 /// The model under the weather that the arguments name.
-struct Model {
-    arguments: RunArguments,
+pub(super) struct Model {
+    pub(super) arguments: RunArguments,
 }
 
 impl Model {

@@ -12,7 +12,7 @@ pub(crate) fn words(answer: &SetupAnswer, currency: &str) -> String {
     );
     page += &format!(
         "  {:<26} {:>6} {:>6} {:>15} {:>6} {:>7} {:>6}\n",
-        "", "of 100", "kg", "lid/walls/floor", "", currency, "of 100"
+        "", "of 100", "kg", "lid/walls/base", "", currency, "of 100"
     );
     page += &row(&answer.base);
     for tried in &answer.tries {

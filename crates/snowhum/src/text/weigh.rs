@@ -1,5 +1,7 @@
 //! The answer to a weighing in words.
 
+use snowhum_advice::cautions::Hazard;
+use snowhum_advice::lifting;
 use snowhum_advice::sums::weigh::{LiftIndex, Lifted, Trend, WeighAnswer};
 use snowhum_units::{Kilogram, Metre, Range, System};
 
@@ -15,9 +17,7 @@ pub(crate) fn words(answer: &WeighAnswer, units: System) -> String {
     for lift in answer.lifts.iter().filter(|lift| lift.index > 1.0) {
         page += &entry("Your back", &heavy(lift, units));
     }
-    let back =
-        "Over 1 the risk rises, over 3 many are hurt: ask for a second pair of hands, or move frames one by one.";
-    page += &entry("", back);
+    page += &entry("", Hazard::Lifting.says());
     if !answer.sources.is_empty() {
         page += "\n";
         page += &wrapped(&format!("Stands on: {}.", answer.sources.join("; ")), 2);
@@ -97,5 +97,11 @@ fn trended(trend: &Trend, units: System) -> String {
 
 fn heavy(lift: &LiftIndex, units: System) -> String {
     let kg = |kg: f64| Kilogram::new(kg).show(units, 1);
-    format!("{}: {}, {:.1} times the {} advised", lift.what, kg(lift.load_kg), lift.index, kg(lift.recommended_kg))
+    format!(
+        "{}, {}: {} (advised: {})",
+        lift.what,
+        kg(lift.load_kg),
+        lifting::advice(lift.index),
+        kg(lift.recommended_kg)
+    )
 }

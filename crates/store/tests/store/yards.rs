@@ -51,6 +51,9 @@ fn a_colony_that_left_is_in_the_yard_no_more_its_notes_stay_and_it_may_come_back
         assert_eq!(store.import_yard(&smaller, now()).await.unwrap().colonies_left, 1);
         assert_eq!(store.yard(yard.id).await.unwrap(), Some(smaller));
         assert_eq!(store.versions(yard.notes[0].id).await.unwrap().len(), 1);
+        let ever = store.yard_ever(yard.id).await.unwrap().unwrap();
+        assert!(ever.colonies.iter().any(|colony| colony.id == gone), "its record outlasts it");
+        assert_eq!((ever.notes.len(), ever.name.as_str()), (yard.notes.len(), "Renamed"));
         store.import_yard(&yard, now()).await.unwrap();
         assert_eq!(store.yard(yard.id).await.unwrap(), Some(yard));
     });

@@ -2,13 +2,14 @@
 
 use axum::extract::{Path, State};
 use maud::{Markup, html};
+use snowhum_advice::cautions::Hazard;
 use snowhum_advice::now::ColonyNow;
 use snowhum_advice::words::{day, hives, part_of_month, run_out};
 use snowhum_apiary::Colony;
 use uuid::Uuid;
 
 use super::hive_figures::{expectations, figures};
-use super::{action, apiary, dead, signs};
+use super::{action, apiary, dead, lifting, signs};
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
@@ -71,13 +72,14 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
             (ended(now))
             @if let Some(kept) = dead::kept(view, colony.id) { p { (capital(&kept)) "." } }
             p {
-                "Foulbrood first: ropy cells or scale, and nothing of it is used again before the bee inspector has seen it. "
+                (Hazard::Foulbrood.says()) " "
                 @if view.visitor.may_write() { a href={ "/dead/" (colony.id.0) } { "Examine it sign by sign" } "." }
             }
         }
         (dead_found(view, colony, now))
         @if !now.seen_dead { (expectations(now, system)) }
         (evidence(now))
+        (lifting::before_lifting(view, at))
         (figures(view, at))
     }
 }

@@ -43,7 +43,7 @@ pub(crate) fn figures(view: &View, at: usize) -> Markup {
                     dt { "Air round the cluster" } dd { (degrees(hive.warm_zone_c)) }
                     dt { "Food eaten" } dd { (format!("{:.0} g a day", hive.food_g_per_day)) }
                     dt { "Water given off" } dd { (format!("{:.0} g a day", hive.water_g_per_day)) }
-                    dt { "Caught by lid, walls, " (view.settings.speech.floor()) } dd { (format!("{:.0}, {:.0}, {:.0} g a day", grams.lid, grams.walls, grams.floor)) }
+                    dt { "Caught by lid, walls, floor" } dd { (format!("{:.0}, {:.0}, {:.0} g a day", grams.lid, grams.walls, grams.floor)) }
                     dt { "Dripping on the cluster" } dd { (format!("{:.0} g a day", hive.drip_on_cluster_g_per_day)) }
                     dt { "Air in and out" } dd { (format!("{:.2} L a second", hive.air_flow_l_per_s)) }
                     dt { "Humidity, carbon dioxide" } dd { (format!("{:.0} %, {:.1} %", hive.humidity_percent, hive.co2_percent)) }

@@ -6,6 +6,7 @@ use snowhum_advice::dead_bees::{DeadBeesAnswer, DeadBeesQuestion, Ground, dead_b
 use snowhum_picture::{DeadBeesCount, DeadBeesFound};
 use snowhum_winter::Parameters;
 
+use super::questions;
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
@@ -28,6 +29,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             None => {}
         }
         (form(&asked, view.now.date().month()))
+        (questions::list(&view))
     };
     Ok(page(&view, Place::Normal, "Is this normal?", &body))
 }

@@ -14,7 +14,6 @@ use crate::fault::Fault;
 use crate::ids;
 use crate::page::{Place, page};
 use crate::sent::Sent;
-use crate::settings::Speech;
 use crate::view::{Asked, View};
 
 /// One question of the round: what is asked, the field, and each answer with what it is written as.
@@ -150,7 +149,7 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
             details {
                 summary { "Further signs, weight, a word" }
                 @for question in &FURTHER {
-                    (choices(asked(question, view.settings.speech), &name(question.field), question.answers))
+                    (choices(question.asks, &name(question.field), question.answers))
                 }
                 @for (asks, field, before, figure) in TYPED {
                     @let unit = figure.unit(view.settings.system);
@@ -162,13 +161,6 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
                 input id=(name("words")) name=(name("words")) maxlength="500" autocomplete="off" data-words="";
             }
         }
-    }
-}
-
-pub(crate) fn asked(question: &Question, speech: Speech) -> &'static str {
-    match (question.field, speech) {
-        ("wasps", Speech::NorthAmerican) => "Yellowjackets",
-        _ => question.asks,
     }
 }
 

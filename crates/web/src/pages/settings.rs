@@ -6,14 +6,14 @@ use axum::http::HeaderMap;
 use axum::response::Redirect;
 use jiff::civil::Date;
 use maud::{Markup, html};
-use snowhum_units::System;
+use snowhum_units::{Speech, System};
 
 use super::notes::Pairs;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::gate::{links, sign_in};
 use crate::page::{Place, page};
-use crate::settings::{COLONY, CURRENCY, Speech, UNITS, WORDS, currency, worth};
+use crate::settings::{COLONY, CURRENCY, UNITS, WORDS, currency, worth};
 use crate::view::{Asked, View};
 
 pub(crate) async fn show(State(app): State<App>, headers: HeaderMap, asked: Asked) -> Result<Markup, Fault> {

@@ -3,7 +3,7 @@
 use axum::extract::State;
 use maud::{Markup, html};
 
-use super::round::{FURTHER, Question, TYPED, USUAL, asked};
+use super::round::{FURTHER, Question, TYPED, USUAL};
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
@@ -11,15 +11,19 @@ use crate::view::View;
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let speech = view.settings.speech;
+    Ok(page(&view, Place::Round, "A round with a pencil", &sheet(&view)))
+}
+
+/// The sheet.
+pub(crate) fn sheet(view: &View) -> Markup {
     let answers = |question: &Question| {
         let words: Vec<&str> = question.answers.iter().map(|(words, _)| *words).collect();
         words.join("  ·  ")
     };
-    let body = html! {
+    html! {
         h1 { "A round with a pencil" }
         p { "Day ____________  hour ______  air ______  snow: bare · old · fresh" }
-        p class="small" { "Ring one word a line. In the evening the same order stands on the page " a href="/round" { "Yard round" } "." }
+        p class="small" { "Ring one word a line. In the evening the same order stands on the page “Yard round”." }
         div class="papers" {
         @for colony in &view.apiary.colonies {
             @let has_hole = view.has_upper_hole(colony);
@@ -28,7 +32,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
                 table {
                     tbody {
                         @for question in USUAL.iter().filter(|question| question.field != "hole" || has_hole).chain(&FURTHER) {
-                            tr { th scope="row" { (asked(question, speech)) } td { (answers(question)) } }
+                            tr { th scope="row" { (question.asks) } td { (answers(question)) } }
                         }
                         @for (asks, _, _, figure) in TYPED {
                             tr { th scope="row" { (asks) } td { "__________" (figure.unit(view.settings.system)) } }
@@ -39,6 +43,5 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
             }
         }
         }
-    };
-    Ok(page(&view, Place::Round, "A round with a pencil", &body))
+    }
 }

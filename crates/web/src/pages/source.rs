@@ -11,7 +11,7 @@ use crate::page::{Place, page};
 use crate::view::{Asked, View};
 
 /// The files figures are read from.
-const FILES: [(&str, &str, &str); 12] = [
+const FILES: [(&str, &str, &str); 14] = [
     ("winter_parameters", "The winter model", include_str!("../../../../data/winter_parameters.toml")),
     ("watch_parameters", "What signs say", include_str!("../../../../data/watch_parameters.toml")),
     ("jobs", "Jobs and dates", include_str!("../../../../data/jobs.toml")),

@@ -11,4 +11,6 @@ mod learn;
 mod load;
 mod notes;
 mod pages;
+mod paper;
 mod support;
+mod words;

@@ -5,7 +5,7 @@ use std::time::{Duration, Instant};
 
 use crate::support::{Served, run, run_bare, well_formed};
 
-fn every_page(served: &Served) -> Vec<String> {
+pub(crate) fn every_page(served: &Served) -> Vec<String> {
     let colonies = served.yard.colonies.iter().map(|colony| format!("/hive/{}", colony.id.0));
     let notes = served.yard.notes.iter().take(3).map(|note| format!("/note/{}", note.id.0));
     let dead = format!("/dead/{}", served.colony("Larch"));
@@ -29,6 +29,15 @@ fn every_page(served: &Served) -> Vec<String> {
         "/normal?found=30&days=14&bees=12000&month=2&ground=bare",
         "/normal?found=many",
         "/inside",
+        "/treatments",
+        "/treatments?kept=5",
+        "/paper",
+        "/paper/yard",
+        "/paper/cards",
+        "/paper/season",
+        "/words",
+        "/words?find=crownboard",
+        "/words?find=nothing+of+the+kind",
         "/source",
         "/source?find=hum",
         "/source/watch_parameters/hum_ear",
@@ -133,7 +142,7 @@ fn settings_change_the_words_of_the_next_page() {
         served.settled().await;
         let page = served.get("/").await.body;
         assert!(page.contains(" lb"), "pounds");
-        assert!(served.get("/round").await.body.contains("Yellowjackets"));
+        assert!(served.get("/round").await.body.contains(">Yellowjackets<"));
         assert!(served.get("/settings").await.body.contains("value=\"250\""));
     });
 }

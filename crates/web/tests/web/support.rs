@@ -123,6 +123,7 @@ pub(crate) fn run_bare<F: Future<Output = ()>>(test: F) {
 #[derive(Clone)]
 pub(crate) struct Served {
     pub(crate) router: Router,
+    pub(crate) app: App,
     pub(crate) store: Store,
     pub(crate) yard: Apiary,
 }
@@ -149,7 +150,7 @@ impl Served {
             Opened { store: store.clone(), yard: yard.id, reckon, day: Some(FEBRUARY), home: None, units, reach };
         let app = App::new(opened);
         tokio::spawn(app.clone().work());
-        Self { router: router(app), store, yard }
+        Self { router: router(app.clone()), app, store, yard }
     }
 
     pub(crate) async fn ask(&self, request: Request<Body>) -> Answer {
@@ -204,6 +205,26 @@ pub(crate) fn escaped(text: &str) -> String {
 
 /// A page as a strict reader of XML sees it, after what HTML alone allows is closed.
 pub(crate) fn well_formed(page: &str) -> Result<(), String> {
+    roxmltree::Document::parse(&strict(page)?).map(|_| ()).map_err(|error| error.to_string())
+}
+
+/// What a page says of itself: its text without code, form values, and what is marked as quoted.
+pub(crate) fn said(page: &str) -> String {
+    let strict = strict(page).unwrap();
+    let document = roxmltree::Document::parse(&strict).unwrap();
+    let is_own = |node: roxmltree::Node<'_, '_>| {
+        let quoted = |up: roxmltree::Node<'_, '_>| {
+            ["code", "style", "script"].contains(&up.tag_name().name()) || up.attribute("translate") == Some("no")
+        };
+        !node.ancestors().any(quoted)
+    };
+    let texts = document.descendants().filter(|node| node.is_text() && is_own(*node));
+    let aloud = document.descendants().filter_map(|node| node.attribute("aria-label"));
+    texts.filter_map(|node| node.text()).chain(aloud).collect::<Vec<_>>().join("\n")
+}
+
+/// A page as strict XML.
+fn strict(page: &str) -> Result<String, String> {
     const VOID: [&str; 4] = ["meta", "link", "input", "br"];
     let body = page.strip_prefix("<!DOCTYPE html>").ok_or("no doctype")?;
     let mut strict = String::with_capacity(body.len());
@@ -218,7 +239,7 @@ pub(crate) fn well_formed(page: &str) -> Result<(), String> {
         rest = &rest[end + 1..];
     }
     strict.push_str(rest);
-    roxmltree::Document::parse(&strict).map(|_| ()).map_err(|error| error.to_string())
+    Ok(strict)
 }
 
 /// Attributes without a value given one.

@@ -5,6 +5,7 @@ use snowhum_units::Range;
 use snowhum_winter::Status;
 
 use super::{Figures, Season};
+use crate::cautions::Hazard;
 
 /// The answer.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -134,10 +135,11 @@ pub struct Never {
 
 pub(super) fn cautions() -> Vec<String> {
     [
-        "Feed at dusk with entrances reduced, and spill nothing: robbers come for syrup.",
+        Hazard::Robbing.says(),
         "A frame of sealed stores from a heavy, healthy hive of the same yard comes first where there is one.",
-        "Cooked sugar is near 115 °C (240 °F) and sticks to skin: long spoon, deep pot, cold water at hand, no children near. Damp sugar needs no heat.",
+        Hazard::HotSugar.says(),
         "Solid feed lies right over the cluster, put on in under a minute; leave bees a path round it.",
+        Hazard::FoodLaw.says(),
     ]
     .map(str::to_owned)
     .to_vec()

@@ -1,8 +1,8 @@
 //! Lifting by hand: the revised NIOSH equation.
 //!
 //! Recommended weight = 23 kg · 25/H · (1 − 0.003 |V − 75|) · (0.82 + 4.5/D) · (1 − 0.0032 A) · CM, lengths in cm; the
-//! index is the load over it. Source: Waters, Putz-Anderson, Garg and Fine 1993, Ergonomics 36:749; coefficients from
-//! memory. Holds for two hands, a slow lift, seldom repeated.
+//! index is the load over it. Source: Applications Manual for the Revised NIOSH Lifting Equation, 1994, DHHS (NIOSH)
+//! publication 94-110. Holds for two hands, a slow lift, seldom repeated.
 
 use serde::{Deserialize, Serialize};
 use snowhum_units::{Degree, Kilogram, Metre};
@@ -72,6 +72,7 @@ impl Lift {
     /// use snowhum_units::Kilogram;
     /// let full_deep = Kilogram::new(38.6);
     /// assert!((full_deep / Lift::at_waist(full_deep).recommended() - 2.8).abs() < 0.05);
+    /// assert!((full_deep / Lift::low_with_twist(full_deep).recommended() - 4.5).abs() < 0.1);
     /// ```
     #[must_use]
     pub fn recommended(&self) -> Kilogram {

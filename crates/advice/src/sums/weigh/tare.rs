@@ -26,6 +26,11 @@ pub(super) fn parts(boxes: &[HiveBox], lid: &[Layer], figures: &Figures) -> Vec<
     .to_vec()
 }
 
+/// A box with frames of drawn comb and nothing in them.
+pub(super) fn empty_box(one: &HiveBox, figures: &Figures) -> Kilogram {
+    walls(one) + frames(one, figures)
+}
+
 fn walls(one: &HiveBox) -> Kilogram {
     let ring = outside(one) - one.length * one.width;
     one.wall.material.density * (ring * one.depth)

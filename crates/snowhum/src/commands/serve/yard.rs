@@ -70,6 +70,6 @@ async fn open(path: Option<&Path>) -> anyhow::Result<Store> {
 }
 
 /// Where a yard file's notes are kept when no store is named: beside it, under its name.
-fn beside(file: &Path) -> PathBuf {
+pub(crate) fn beside(file: &Path) -> PathBuf {
     file.with_extension("snowhum.db")
 }

@@ -1,0 +1,187 @@
+//! A winter looked back on, hive by hive: what stood in autumn, what was noted and done, what the estimate said.
+
+use jiff::civil::Date;
+use jiff::tz::TimeZone;
+use serde::{Deserialize, Serialize};
+use snowhum_apiary::{Act, Apiary, Colony, Feed, KnownBy, Mites, Note};
+use snowhum_units::Range;
+
+use crate::now::{ColonyNow, NowAnswer, Word};
+use crate::statistics::rounded;
+use crate::treatments::{TreatmentRow, treatments};
+
+/// Name and number of the answer's form; the number rises when a key changes.
+pub const SEASON_SCHEMA: &str = "snowhum.season/1";
+
+/// A yard's winter up to a day.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct SeasonAnswer {
+    /// [`SEASON_SCHEMA`].
+    pub schema: String,
+    /// The day the colonies were counted.
+    pub from: Date,
+    /// The last day looked at.
+    pub until: Date,
+    /// In walking order.
+    pub colonies: Vec<ColonySeason>,
+}
+
+/// One colony's winter.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ColonySeason {
+    /// The keeper's name.
+    pub name: String,
+    /// Grown bees in autumn.
+    pub bees: Range<f64>,
+    /// Frames or seams they covered.
+    pub frames_of_bees: f64,
+    /// Food in autumn.
+    pub stores_kg: Range<f64>,
+    /// How that was found.
+    pub stores_known_by: String,
+    /// Mites in autumn, in words.
+    pub mites: String,
+    /// The queen in autumn, in words.
+    pub queen: String,
+    /// Visits noted.
+    pub visits: usize,
+    /// Food given, by kind.
+    pub fed: Vec<Given>,
+    /// Treatments given.
+    pub treatments: Vec<TreatmentRow>,
+    /// What the estimate said after the last visit of each month.
+    pub months: Vec<MonthSaid>,
+    /// How it stands.
+    pub word: Word,
+    /// In words.
+    pub about: String,
+}
+
+/// Food given.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Given {
+    /// What.
+    pub what: String,
+    /// How much in all.
+    pub mass_kg: f64,
+}
+
+/// An estimate of a month.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct MonthSaid {
+    /// The day of the visit it followed.
+    pub on: Date,
+    /// Chance of being alive.
+    pub alive: f64,
+    /// Food, if alive.
+    pub stores_kg: Option<f64>,
+}
+
+/// The winter of a yard as far as an estimate goes.
+#[must_use]
+pub fn season(apiary: &Apiary, now: &NowAnswer) -> SeasonAnswer {
+    let zone = TimeZone::get(&apiary.site.zone).unwrap_or(TimeZone::UTC);
+    let on_day = |note: &Note| note.at.to_zoned_datetime(zone.clone()).date();
+    let record = treatments(apiary, now.as_of);
+    let colonies = apiary.colonies.iter().zip(&now.colonies).map(|(colony, now_there)| {
+        let own: Vec<&Note> = apiary.notes.iter().filter(|note| note.colony == colony.id).collect();
+        let own: Vec<&Note> = own.into_iter().filter(|note| on_day(note) <= now.as_of).collect();
+        let treated = record.rows.iter().filter(|row| row.colony == colony.name).cloned().collect();
+        colony_season(colony, now_there, &own, treated)
+    });
+    SeasonAnswer {
+        schema: SEASON_SCHEMA.to_owned(),
+        from: apiary.as_of,
+        until: now.as_of,
+        colonies: colonies.collect(),
+    }
+}
+
+fn colony_season(colony: &Colony, now: &ColonyNow, notes: &[&Note], treatments: Vec<TreatmentRow>) -> ColonySeason {
+    ColonySeason {
+        name: colony.name.clone(),
+        bees: colony.bees,
+        frames_of_bees: colony.frames_of_bees,
+        stores_kg: colony.stores.total.map(|mass| rounded(mass.get(), 1)),
+        stores_known_by: known_by(colony.stores.known_by).to_owned(),
+        mites: mites(&colony.mites),
+        queen: queen(colony),
+        visits: notes.len(),
+        fed: fed(notes),
+        treatments,
+        months: months(now),
+        word: now.word,
+        about: now.about.clone(),
+    }
+}
+
+/// What was fed, added up by kind.
+fn fed(notes: &[&Note]) -> Vec<Given> {
+    let mut fed: Vec<Given> = Vec::new();
+    for act in notes.iter().flat_map(|note| note.acts()) {
+        let (what, mass) = match act {
+            Act::Fed { feed, mass_kg } => (feed_words(*feed), mass_kg.get()),
+            Act::FramesFrom { stores_kg, .. } => ("frames of stores", stores_kg.get()),
+            _ => continue,
+        };
+        match fed.iter_mut().find(|given| given.what == what) {
+            Some(given) => given.mass_kg = rounded(given.mass_kg + mass, 1),
+            None => fed.push(Given { what: what.to_owned(), mass_kg: rounded(mass, 1) }),
+        }
+    }
+    fed
+}
+
+/// The last visit of each month, earliest first.
+fn months(now: &ColonyNow) -> Vec<MonthSaid> {
+    let mut visits: Vec<_> = now.evidence.iter().collect();
+    visits.sort_by_key(|visit| visit.on);
+    let mut months: Vec<MonthSaid> = Vec::new();
+    for visit in visits {
+        let said = MonthSaid { on: visit.on, alive: visit.alive_after, stores_kg: visit.stores_after_kg };
+        match months.last_mut().filter(|last| last.on.first_of_month() == visit.on.first_of_month()) {
+            Some(last) => *last = said,
+            None => months.push(said),
+        }
+    }
+    months
+}
+
+fn feed_words(feed: Feed) -> &'static str {
+    match feed {
+        Feed::Syrup3To2 => "syrup 3:2",
+        Feed::Syrup2To1 => "syrup 2:1",
+        Feed::Syrup1To1 => "syrup 1:1",
+        Feed::Fondant => "fondant",
+        Feed::Candy => "candy",
+        Feed::Sugar => "dry sugar",
+    }
+}
+
+fn known_by(known_by: KnownBy) -> &'static str {
+    match known_by {
+        KnownBy::Frames => "frames counted",
+        KnownBy::Scale => "weighed",
+        KnownBy::TwoSidedLift => "both sides lifted",
+        KnownBy::Heft => "lifted by hand",
+        KnownBy::Stated => "as stated",
+    }
+}
+
+fn mites(mites: &Mites) -> String {
+    match mites {
+        Mites::NotCounted => "not counted".to_owned(),
+        Mites::Counted { found, bees, on } => format!("{found} on {bees} bees, {on}"),
+    }
+}
+
+fn queen(colony: &Colony) -> String {
+    let year = colony.queen.year.map_or_else(|| "year not known".to_owned(), |year| format!("of {year}"));
+    let seen = match colony.queen.seen_or_laying {
+        Some(true) => "seen or laying",
+        Some(false) => "not seen, no eggs",
+        None => "not looked for",
+    };
+    let late = if colony.queen.late_mated { ", mated late" } else { "" };
+    format!("{year}, {seen}{late}")
+}

@@ -1,0 +1,33 @@
+//! The keeper's words in a terminal: British or North American, chosen once before anything is answered.
+
+use std::borrow::Cow;
+use std::sync::OnceLock;
+
+use snowhum_apiary::Apiary;
+use snowhum_units::Speech;
+
+static SPEECH: OnceLock<Speech> = OnceLock::new();
+/// Texts the keeper wrote, which stand as written.
+static OWN: OnceLock<Vec<String>> = OnceLock::new();
+
+/// Answers in this speech from now on.
+pub(crate) fn speak(speech: Speech) {
+    // Chosen a second time it stays as it was first chosen: there is one keeper at a terminal.
+    let _ = SPEECH.set(speech);
+}
+
+/// The speech chosen; British if none was.
+pub(crate) fn speech() -> Speech {
+    SPEECH.get().copied().unwrap_or_default()
+}
+
+/// Leaves alone what the keeper of this yard wrote.
+pub(crate) fn respect(apiary: &Apiary) {
+    let _ = OWN.set(apiary.own_texts().map(str::to_owned).collect());
+}
+
+/// A text in the keeper's words.
+pub(crate) fn said(text: &str) -> Cow<'_, str> {
+    let own = OWN.get().map(Vec::as_slice).unwrap_or_default();
+    SPEECH.get().map_or(Cow::Borrowed(text), |speech| speech.said_around(text, own))
+}

@@ -1,0 +1,105 @@
+//! Words, treatments and sheets as a keeper asks for them in a terminal. The yard is invented.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+use snowhum_advice::questions::questions;
+use snowhum_store::Store;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output, Stdio};
+
+struct Folder(PathBuf);
+
+impl Folder {
+    fn new(name: &str) -> Self {
+        let path = Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("words-{name}-{}", std::process::id()));
+        std::fs::create_dir_all(&path).unwrap();
+        std::fs::write(path.join("yard.toml"), snowhum_apiary::demo_text()).unwrap();
+        Self(path)
+    }
+
+    fn run(&self, arguments: &[&str]) -> Output {
+        let mut command = Command::new(env!("CARGO_BIN_EXE_snowhum"));
+        command.args(arguments).current_dir(&self.0).env("XDG_DATA_HOME", &self.0).stdin(Stdio::null());
+        command.output().unwrap()
+    }
+
+    fn done(&self, arguments: &[&str]) -> String {
+        let output = self.run(arguments);
+        assert!(output.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&output.stderr));
+        String::from_utf8(output.stdout).unwrap()
+    }
+}
+
+impl Drop for Folder {
+    fn drop(&mut self) {
+        let _ = std::fs::remove_dir_all(&self.0);
+    }
+}
+
+#[test]
+fn every_command_that_answers_a_question_is_there() {
+    let folder = Folder::new("commands");
+    for question in questions() {
+        folder.done(&[&question.command, "--help"]);
+    }
+    assert_eq!(folder.run(&["no-such-command", "--help"]).status.code(), Some(2));
+}
+
+#[test]
+fn a_word_is_explained_and_one_that_is_not_known_is_said_so() {
+    let folder = Folder::new("explained");
+    assert!(folder.done(&["words", "inner cover"]).starts_with("crownboard (North American: inner cover)"));
+    assert!(folder.done(&["words", "--words", "north-american"]).contains("floor (North American: bottom board)"));
+    assert!(folder.done(&["words", "--json"]).contains("\"british\": \"floor\""));
+    let wrong = folder.run(&["words", "quux"]);
+    assert_eq!(wrong.status.code(), Some(2));
+}
+
+#[test]
+fn answers_are_in_the_words_asked_for_or_kept_with_the_records() {
+    let folder = Folder::new("speech");
+    let weighing = ["weigh", "--scale", "40", "--hive", "Langstroth 10"];
+    let british = folder.done(&weighing);
+    assert!(british.contains("roof 3.0 kg") && !british.contains("outer cover"), "{british}");
+    let asked = folder.done(&[&weighing[..], &["--words", "north-american"]].concat());
+    assert!(asked.contains("bottom board 1.8 kg") && !asked.contains("roof"), "{asked}");
+    folder.done(&["import", "yard.toml"]);
+    let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap();
+    runtime.block_on(async {
+        let store = Store::open(&folder.0.join("snowhum").join("records.db")).await.unwrap();
+        snowhum_web::keep_words(&store, snowhum_units::Speech::NorthAmerican).await.unwrap();
+        store.close().await;
+    });
+    assert_eq!(folder.done(&weighing), asked, "as chosen for the pages");
+    assert_eq!(folder.done(&[&weighing[..], &["--words", "british"]].concat()), british);
+}
+
+#[test]
+fn the_record_of_treatments_holds_what_was_noted_through_export_and_import() {
+    let folder = Folder::new("record");
+    folder.done(&["import", "yard.toml"]);
+    let given = "treated=strips | product: Example, \"plain\" | withdrawal: nil | duration: 6 weeks";
+    folder.done(&["note", "Alder", given, "--at", "2026-02-01 12:00"]);
+    let sheet = folder.done(&["treatments", "--csv"]);
+    let row = "2026-02-01,Alder,contact strips,\"Example, \"\"plain\"\"\",not noted,not noted,not noted,not noted,nil,6 weeks";
+    assert!(sheet.lines().any(|line| line.trim_end() == row), "{sheet}");
+    let told = folder.done(&["treatments"]).split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(told.contains("not noted: batch, quantity, supplier, proof"), "{told}");
+    folder.done(&["export", "all.json"]);
+    folder.done(&["import", "all.json", "--store", "second.db"]);
+    assert_eq!(folder.done(&["treatments", "--csv", "--store", "second.db"]), sheet);
+}
+
+#[test]
+fn sheets_are_written_into_a_folder() {
+    let folder = Folder::new("print");
+    let wrong = folder.run(&["print", "--out", "papers", "--address", "my laptop"]);
+    assert_eq!(wrong.status.code(), Some(2));
+    let arguments =
+        ["print", "--out", "papers", "--members", "16", "--as-of", "2026-02-07", "--words", "north-american"];
+    folder.done(&arguments);
+    let cards = std::fs::read_to_string(folder.0.join("papers/cards.html")).unwrap();
+    assert!(cards.contains("Alder") && !cards.contains("<svg class=\"qr\""), "without an address no code");
+    let season = std::fs::read_to_string(folder.0.join("papers/season.html")).unwrap();
+    assert!(season.contains("lang=\"en-US\"") && season.contains("oxalic acid"));
+}

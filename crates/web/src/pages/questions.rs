@@ -1,0 +1,60 @@
+//! Other questions of the winter, answered short, with this yard's own figure where there is one.
+
+use maud::{Markup, html};
+use snowhum_advice::now::{ColonyNow, NowAnswer};
+use snowhum_advice::questions::{Question, YardFigure, questions};
+use snowhum_advice::words::{day, in_hundred, run_out};
+
+use crate::view::View;
+
+pub(crate) fn list(view: &View) -> Markup {
+    html! {
+        section class="no-print" {
+            h2 { "Other questions of the winter" }
+            @for question in questions() { (one(view, question)) }
+        }
+    }
+}
+
+fn one(view: &View, question: &Question) -> Markup {
+    let now = view.standing.as_ref().map(|standing| &standing.present.now);
+    let figure = question.yard.zip(now).map(|(figure, now)| said(figure, now));
+    html! {
+        details id=(question.name) {
+            summary { (question.asks) }
+            p { (question.answer) }
+            @if let Some(figure) = figure { p { span class="label" { "In this yard" } " " (figure) } }
+            @for hazard in &question.cautions { p class="caution" { (hazard.says()) } }
+            @for belief in &question.beliefs {
+                p { "Often heard: “" (belief.says) ".” " (belief.truth) " " span class="small" translate="no" { "(" (belief.status) ": " (belief.source) ")" } }
+            }
+            p class="small" { "See " a href=(question.address) { (question.page) } " or " code { "snowhum " (question.command) } ". " span translate="no" { "Stands on: " (question.source) " (" (question.status) ")." } }
+        }
+    }
+}
+
+/// The yard's own figure.
+fn said(figure: YardFigure, now: &NowAnswer) -> String {
+    let living = || now.colonies.iter().filter(|colony| !colony.seen_dead && colony.united_into.is_none());
+    let each = |of: &dyn Fn(&ColonyNow) -> Option<String>| {
+        let told: Vec<String> =
+            living().filter_map(|colony| Some(format!("{}: {}", colony.name, of(colony)?))).collect();
+        if told.is_empty() { "nothing to tell.".to_owned() } else { format!("{}.", told.join("; ")) }
+    };
+    match figure {
+        YardFigure::Alive => each(&|colony| Some(in_hundred(colony.alive))),
+        YardFigure::Dead => each(&|colony| {
+            let dead = &colony.expect_next.dead_bees;
+            Some(format!("{:.0} to {:.0} by {}", dead.p10, dead.p90, day(colony.expect_next.on)))
+        }),
+        YardFigure::Hungry => each(&|colony| Some(run_out(&colony.runs_out))),
+        YardFigure::Hole => each(&|colony| colony.expect_next.frost_at_hole.map(in_hundred)),
+        YardFigure::Lid => format!("tomorrow at one: {}", now.lid.says),
+        YardFigure::Flight => match &now.flight_day {
+            Some(flight) => {
+                format!("on {} bees can fly in {} such winters.", day(flight.on), in_hundred(flight.chance))
+            }
+            None => "no flying day is likely within ten days.".to_owned(),
+        },
+    }
+}

@@ -1,0 +1,147 @@
+//! The treatment record: what the keeper gave, entered plainly and printed for an inspector. It advises nothing.
+
+use axum::Form;
+use axum::extract::State;
+use axum::response::Redirect;
+use jiff::Timestamp;
+use maud::{Markup, html};
+use snowhum_advice::cautions::Hazard;
+use snowhum_advice::treatments::{COLUMNS, KEPT, NOT_NOTED, TreatmentRecord, class_words, treatments};
+use snowhum_apiary::{Act, Colony, Conditions, Entry, Note, TreatmentClass, TreatmentDetail, TreatmentNote, VisitId};
+
+use super::notes::{Pairs, keep as keep_note, time};
+use crate::app::App;
+use crate::fault::Fault;
+use crate::ids;
+use crate::page::{Place, page};
+use crate::view::{Asked, View};
+use crate::words::capital;
+
+/// What is asked of each detail.
+const ASKS: [(TreatmentDetail, &str); 7] = [
+    (TreatmentDetail::Product, "Product, as its label names it"),
+    (TreatmentDetail::Batch, "Batch"),
+    (TreatmentDetail::Quantity, "Quantity given, as the label or the vet told"),
+    (TreatmentDetail::Supplier, "Supplier"),
+    (TreatmentDetail::Proof, "Proof of purchase, such as an invoice's number"),
+    (TreatmentDetail::Withdrawal, "Withdrawal period, even if it is nil"),
+    (TreatmentDetail::Duration, "How long it is left in"),
+];
+
+pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let record = treatments(&app.apiary_ever().await?, view.now.date());
+    let kept = asked.get("kept").and_then(|text| text.parse::<u32>().ok());
+    let body = html! {
+        h1 { "Treatment record" }
+        @if let Some(kept) = kept { p class="kept no-print" role="status" { "Kept for " (kept) (if kept == 1 { " hive." } else { " hives." }) } }
+        (sheet(&record))
+        (form(&view))
+    };
+    Ok(page(&view, Place::Treatments, "Treatment record", &body))
+}
+
+/// The record as an inspector reads it.
+pub(crate) fn sheet(record: &TreatmentRecord) -> Markup {
+    html! {
+        section class="record" {
+            p { "Yard: " strong { (record.apiary) } }
+            p { "Registration: " (record.registration.as_deref().unwrap_or("______________________")) }
+            p { "Keeper: ______________________________  Signed, day: ______________________" }
+            @if record.rows.is_empty() {
+                p { "No treatment is noted." }
+            } @else {
+                div class="wide" {
+                    table {
+                        thead { tr { @for head in COLUMNS { th scope="col" { (head) } } } }
+                        tbody {
+                            @for row in &record.rows {
+                                tr { @for cell in row.cells() { td { @if cell == NOT_NOTED { em { (cell) } } @else { (cell) } } } }
+                            }
+                        }
+                    }
+                }
+            }
+            p class="small" { (KEPT) }
+        }
+    }
+}
+
+fn form(view: &View) -> Markup {
+    html! {
+        section class="no-print" {
+            h2 { "Note a treatment" }
+            @for hazard in [Hazard::Label, Hazard::Acids, Hazard::Antibiotics] { p class="caution" { (hazard.says()) } }
+            form method="post" action="/treatments" {
+                input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
+                label for="colony" { "Hive" }
+                select id="colony" name="colony" {
+                    option value="all" { "All hives" }
+                    @for colony in &view.apiary.colonies { option value=(colony.id.0) { (colony.name) } }
+                }
+                label for="on" { "Day, if not today" }
+                input id="on" name="on" type="date" max=(view.now.date());
+                fieldset class="choices" {
+                    legend { "Substance" }
+                    @for (value, class) in TreatmentClass::WORDS {
+                        label { input type="radio" name="class" value=(value) required; span { (class_words(class)) } }
+                    }
+                }
+                @for (detail, asks) in ASKS {
+                    @let name = word(detail);
+                    label for=(name) { (asks) }
+                    input id=(name) name=(name) maxlength="80" autocomplete="off";
+                }
+                button class="main" { "Keep it" }
+            }
+            p class="small" { "What is left empty is shown as not noted. To put a note right, open it at its hive under what was noted." }
+        }
+    }
+}
+
+fn word(detail: TreatmentDetail) -> &'static str {
+    TreatmentDetail::WORDS.iter().find(|(_, known)| *known == detail).map_or("", |(word, _)| word)
+}
+
+/// Keeps a treatment, once for each hive it was given to. Sent twice, it is kept once.
+pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
+    let view = View::of(&app).await?;
+    let form = Asked(pairs);
+    let given = given(&form)?;
+    let at = time(&view, &form)?;
+    if at.to_zoned_datetime(view.now.time_zone().clone()).date() > view.now.date() {
+        return Err(Fault::Wrong("That day is still to come: note a treatment when it is given.".to_owned()));
+    }
+    let visit = form.get("visit").and_then(|text| text.parse().ok()).unwrap_or_else(|| ids::new_id(Timestamp::now()));
+    let hives = hives(&view, &form)?;
+    for colony in &hives {
+        let id = ids::note_of(VisitId(visit), colony.id);
+        let entries = vec![Entry::Act(Act::Treated(given.clone()))];
+        let conditions = Conditions::default();
+        keep_note(&app, &Note { id, visit: VisitId(visit), colony: colony.id, at, conditions, entries }).await?;
+    }
+    Ok(Redirect::to(&format!("/treatments?kept={}", hives.len())))
+}
+
+fn given(form: &Asked) -> Result<TreatmentNote, Fault> {
+    let class = form.get("class").and_then(|text| TreatmentClass::WORDS.iter().find(|(word, _)| *word == text));
+    let (_, class) = class.ok_or_else(|| Fault::Wrong("Choose the substance.".to_owned()))?;
+    let mut given = TreatmentNote::from(*class);
+    for (word, detail) in TreatmentDetail::WORDS {
+        if let Some(told) = form.get(word) {
+            given.tell(detail, told).map_err(|wrong| Fault::Wrong(capital(&format!("{wrong}."))))?;
+        }
+    }
+    Ok(given)
+}
+
+fn hives<'v>(view: &'v View, form: &Asked) -> Result<Vec<&'v Colony>, Fault> {
+    match form.get("colony") {
+        Some("all") => Ok(view.apiary.colonies.iter().collect()),
+        chosen => {
+            let id = chosen.and_then(|text| text.parse().ok());
+            let id = id.ok_or_else(|| Fault::Wrong("Choose a hive, or all of them.".to_owned()))?;
+            Ok(vec![view.colony(id)?.1])
+        }
+    }
+}

@@ -1,0 +1,79 @@
+//! The sheets as files that need nothing beside them.
+
+use maud::{DOCTYPE, Markup, PreEscaped, html};
+use std::time::Duration;
+
+use crate::app::App;
+use crate::assets;
+use crate::page::{age, in_own_words};
+use crate::pages::{paper, sheet, treatments};
+use crate::view::View;
+
+/// How often is looked whether the estimate is there.
+const LOOK: Duration = Duration::from_millis(50);
+
+/// A sheet.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Paper {
+    /// Its name as a file.
+    pub file: &'static str,
+    /// The whole of it, as HTML.
+    pub html: String,
+}
+
+impl App {
+    /// Every sheet, once the estimate is there; [`App::work`] must be running. Cards carry a code if the address that
+    /// the pages are served at is given, such as `https://192.0.2.7:8462`.
+    ///
+    /// # Errors
+    /// When the records or the model cannot answer, in words for the keeper.
+    pub async fn papers(&self, address: Option<&str>) -> Result<Vec<Paper>, String> {
+        let view = self.settled_view().await?;
+        let ever = self.apiary_ever().await.map_err(|fault| fault.to_string())?;
+        let record = snowhum_advice::treatments::treatments(&ever, view.now.date());
+        let sheets = [
+            ("yard.html", "Yard sheet", paper::yard_sheet(&view)),
+            ("round.html", "A round with a pencil", sheet::sheet(&view)),
+            ("cards.html", "Hive cards", paper::cards_sheet(&view, address)),
+            ("treatments.html", "Treatment record", html! { h1 { "Treatment record" } (treatments::sheet(&record)) }),
+            ("season.html", "Season summary", paper::season_sheet(&view)),
+        ];
+        Ok(sheets.map(|(file, title, body)| Paper { file, html: alone(&view, title, &body).into_string() }).to_vec())
+    }
+
+    async fn settled_view(&self) -> Result<View, String> {
+        loop {
+            let view = View::of(self).await.map_err(|fault| fault.to_string())?;
+            if let Some(trouble) = view.trouble {
+                return Err(trouble);
+            }
+            if view.standing.is_some() && !view.is_behind {
+                return Ok(view);
+            }
+            tokio::time::sleep(LOOK).await;
+        }
+    }
+}
+
+/// A page that needs nothing beside it.
+fn alone(view: &View, title: &str, body: &Markup) -> Markup {
+    let page = html! {
+        (DOCTYPE)
+        html lang=(view.settings.speech.language()) {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                title { (title) " · " (view.apiary.name) }
+                style { (PreEscaped(assets::STYLE)) }
+            }
+            body {
+                main {
+                    @if view.apiary.invented { p class="small" { "An invented yard." } }
+                    (body)
+                }
+                footer { (age(view)) }
+            }
+        }
+    };
+    in_own_words(view, page)
+}
