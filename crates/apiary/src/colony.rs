@@ -1,5 +1,9 @@
 //! A colony as the keeper found it in autumn.
 
+mod autumn;
+
+pub use autumn::{Autumn, LeftOn, QueenState, Trouble};
+
 use crate::{ColonyId, HiveId};
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
@@ -28,6 +32,9 @@ pub struct Colony {
     pub queen: Queen,
     /// Treatments given since summer.
     pub treatments: Vec<Treatment>,
+    /// What else the autumn look found.
+    #[serde(default)]
+    pub autumn: Autumn,
     /// Whether only the four quick-start facts are known, so that every answer says how wide it is.
     pub quick_start: bool,
 }

@@ -1,5 +1,6 @@
 //! The yard file: TOML that a keeper can write by hand.
 
+mod autumn;
 mod bees;
 mod boxes;
 mod colony;

@@ -162,7 +162,8 @@ impl SizedWord {
 
 impl PlainWord {
     /// What the word stands for.
-    pub(crate) fn range(&self) -> Range<f64> {
+    #[must_use]
+    pub fn range(&self) -> Range<f64> {
         ordered(self.range)
     }
 }

@@ -31,6 +31,10 @@ fn only_fault(from: &str, to: &str) -> Fault {
 fn each_slip_names_its_line_its_field_and_what_would_be_right() {
     let slips = [
         ("latitude = 61.7", "latitude = 91", "site.latitude", "between -90 and 90"),
+        ("queen_year = 2023", "queen = \"virgn\"", "colony \"Birch\".queen", "did you mean \"virgin\"?"),
+        ("queen_year = 2023", "troubles = [\"wasp\"]", "colony \"Birch\".troubles[0]", "did you mean \"wasps\"?"),
+        ("queen_year = 2023", "left_on = \"roof\"", "colony \"Birch\".left_on", "\"excluder\""),
+        ("queen_year = 2023", "counted_at = \"80 C\"", "colony \"Birch\".counted_at", "-5 C"),
         ("latitude = 61.7", "latitude = nan", "site.latitude", "degrees"),
         ("latitude = 61.7", "latitude = inf", "site.latitude", "degrees"),
         ("latitude = 61.7", "latitude = \"up there\"", "site.latitude", "61.7 N"),

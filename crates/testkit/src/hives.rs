@@ -121,6 +121,7 @@ pub fn colony(bees: f64, stores_kg: f64) -> Colony {
         mites: Mites::Counted { found: 0, bees: 300, on: jiff::civil::date(2025, 9, 1) },
         queen: Queen { year: Some(2025), seen_or_laying: Some(true), late_mated: false },
         treatments: Vec::new(),
+        autumn: snowhum_apiary::Autumn::default(),
         quick_start: false,
     }
 }

@@ -3,12 +3,12 @@
 use super::hive::{self, Builder, NamedHive};
 use super::report::{Report, Spot};
 use super::section::{Entry, Section, shown};
-use super::{bees, record, stores, yard};
+use super::{autumn, bees, record, stores, yard};
 use crate::nearest::nearest;
 use crate::{Colony, ColonyId, Hive};
 use jiff::civil::Date;
 
-const KEYS: [&str; 24] = [
+const KEYS: [&str; 28] = [
     "id",
     "name",
     "hive",
@@ -33,6 +33,10 @@ const KEYS: [&str; 24] = [
     "queen_seen",
     "late_mated",
     "treatments",
+    "counted_at",
+    "queen",
+    "troubles",
+    "left_on",
 ];
 
 const WIDE: &str = "only words are known of bees and food, so every range is wide; count and weigh to narrow it";
@@ -51,9 +55,9 @@ pub(crate) fn read(
     let found = bees::read(section, hive.as_ref(), report);
     let brood = bees::brood(section, hive.as_ref(), report);
     let food = stores::read(section, hive.as_ref(), report);
-    let mites = record::mites(section, as_of, report);
-    let queen = record::queen(section, as_of, report);
+    let (mites, queen) = (record::mites(section, as_of, report), record::queen(section, as_of, report));
     let treatments = record::treatments(section, as_of, report);
+    let autumn = autumn::read(section, report);
     let colony = || {
         let (found, food, name) = (found?, food?, name.as_deref()?);
         let made = yard::id_of(builder.yard, "colony", name);
@@ -68,6 +72,7 @@ pub(crate) fn read(
             mites: mites?,
             queen: queen?,
             treatments: treatments?,
+            autumn: autumn?,
             quick_start: found.by_word && food.by_word,
         })
     };

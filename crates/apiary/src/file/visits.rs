@@ -74,7 +74,7 @@ fn visit(section: &Section<'_>, zone: &TimeZone, report: &mut Report) -> Option<
 }
 
 /// What is not there is not known; what is there and wrong spoils the visit.
-fn shared<T>(value: Option<Option<T>>) -> Option<Option<T>> {
+pub(crate) fn shared<T>(value: Option<Option<T>>) -> Option<Option<T>> {
     match value {
         None => Some(None),
         Some(None) => None,
@@ -95,7 +95,7 @@ fn moment(entry: &Value<'_>, remedy: &str, report: &mut Report) -> Option<DateTi
     moment
 }
 
-fn air(entry: &Value<'_>, report: &mut Report) -> Option<Kelvin> {
+pub(crate) fn air(entry: &Value<'_>, report: &mut Report) -> Option<Kelvin> {
     let written: Kelvin = measured(entry, report)?;
     if (-70.0..=50.0).contains(&written.celsius()) {
         return Some(written);

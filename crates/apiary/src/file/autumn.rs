@@ -1,0 +1,35 @@
+//! The rest of an autumn look: air at the count, how the queen stands, what ails the bees, what is left on the hive.
+
+use super::report::Report;
+use super::section::{Entry, Section};
+use super::visits::{air, shared};
+use crate::{Autumn, LeftOn, QueenState, Trouble};
+use toml::de::DeValue;
+
+pub(crate) fn read(section: &Section<'_>, report: &mut Report) -> Option<Autumn> {
+    let counted_at = section.get("counted_at", report).map(|entry| air(&entry, report));
+    let queen = section.get("queen", report).map(|entry| entry.word(&QueenState::WORDS, report));
+    let troubles = section.get("troubles", report).map(|entry| listed(&entry, &Trouble::WORDS, report));
+    let left_on = section.get("left_on", report).map(|entry| listed(&entry, &LeftOn::WORDS, report));
+    Some(Autumn {
+        counted_at: shared(counted_at)?,
+        queen: shared(queen)?,
+        troubles: shared(troubles)?,
+        left_on: shared(left_on)?,
+    })
+}
+
+/// `"none"`, one word, or a list of words.
+fn listed<T: Copy>(entry: &Entry<'_>, words: &[(&str, T)], report: &mut Report) -> Option<Vec<T>> {
+    if let DeValue::String(text) = entry.value
+        && text.trim().eq_ignore_ascii_case("none")
+    {
+        return Some(Vec::new());
+    }
+    if matches!(entry.value, DeValue::String(_)) {
+        return entry.word(words, report).map(|one| vec![one]);
+    }
+    let items = entry.list(report)?;
+    let read: Vec<Option<T>> = items.iter().map(|item| item.word(words, report)).collect();
+    read.into_iter().collect()
+}
