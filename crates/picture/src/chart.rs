@@ -5,6 +5,7 @@ mod days;
 mod dead_bees;
 mod fan;
 mod hundred;
+mod scales;
 mod windows;
 
 pub use axis::Tick;
@@ -12,6 +13,7 @@ pub use days::{Cold, DayOutlook, DayStrip, Flying, Windy};
 pub use dead_bees::{DeadBeesCount, DeadBeesFound};
 pub use fan::{FoodDay, FoodFan, Weighing};
 pub use hundred::{Fate, Hundred, HundredPart};
+pub use scales::{FigureScale, FigureScales};
 pub use windows::{JobWindows, Window};
 
 use crate::geometry::Point;

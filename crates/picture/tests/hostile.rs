@@ -68,6 +68,12 @@ fn hostile_words_in_charts_are_shown_and_never_obeyed() {
     jobs.windows.iter_mut().for_each(|window| (window.name, window.words) = (words(), words()));
     jobs.today.iter_mut().for_each(|today| today.words = words());
     hundred.parts.iter_mut().for_each(|part| part.words = words());
+    let mut scales = samples::charts::scales();
+    scales
+        .scales
+        .iter_mut()
+        .for_each(|one| (one.name, one.stands, one.words, one.usual_words) = (words(), words(), words(), words()));
+    is_sound(&scales.plate());
     [food.plate(), bees.plate(), days.plate(), jobs.plate(), hundred.plate()].iter().for_each(is_sound);
     samples::charts::all().iter().for_each(|(_, untouched)| is_sound(untouched));
 }
@@ -199,6 +205,8 @@ proptest! {
         hundred.parts[0].share = Fraction::new(share);
         let mut days = samples::charts::days();
         (days.days[0].low, days.days[0].wind) = (Kelvin::new(share), MetrePerSecond::new(share));
-        [bees.plate(), jobs.plate(), hundred.plate(), days.plate()].iter().for_each(is_sound);
+        let mut scales = samples::charts::scales();
+        (scales.scales[0].figure, scales.scales[1].end, scales.scales[3].usual) = (Some([share, 1.0, -share]), share, Some([share, share]));
+        [bees.plate(), jobs.plate(), hundred.plate(), days.plate(), scales.plate()].iter().for_each(is_sound);
     }
 }

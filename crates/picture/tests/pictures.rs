@@ -213,6 +213,15 @@ fn counts_of_dead_bees_are_judged_by_their_band() {
 }
 
 #[test]
+fn a_figure_nobody_knows_is_said_to_be_unknown_and_a_known_one_stands_on_its_scale() {
+    let svg = samples::charts::scales().plate().standalone(&prefix());
+    let count = |part: &str| svg.matches(&format!("data-part=\"{part}\"")).count();
+    // Of four figures one is not known; the key shows one more.
+    assert_eq!((count("scale"), count("usual"), count("figure"), count("error")), (4, 3, 4, 4));
+    assert!(svg.contains("text-anchor=\"middle\">not known<"));
+}
+
+#[test]
 fn empty_charts_are_drawn_without_a_fault() {
     let (mut food, mut bees, mut jobs) =
         (samples::charts::food(Default::default()), samples::charts::dead_bees(), samples::charts::windows());

@@ -11,6 +11,7 @@ pub(crate) fn all() -> Vec<(&'static str, Plate)> {
         ("days", days().plate()),
         ("hundred", hundred().plate()),
         ("windows", windows().plate()),
+        ("scales", scales().plate()),
     ]
 }
 
@@ -119,5 +120,26 @@ pub(crate) fn windows() -> JobWindows {
         ],
         ticks: months(),
         today: Some(tick(24, "today, 25 November")),
+    }
+}
+
+pub(crate) fn scales() -> FigureScales {
+    let scale = |name: &str, stands: &str, usual, figure, end| FigureScale {
+        name: name.into(),
+        stands: stands.into(),
+        words: format!("{name}, invented"),
+        usual,
+        usual_words: "usual here, by an invented rule".into(),
+        figure,
+        end,
+    };
+    FigureScales {
+        title: "Birch on its scales".into(),
+        scales: vec![
+            scale("Bees", "usual", Some([16.0, 24.0]), Some([14.0, 17.0, 21.0]), 30.0),
+            scale("Mites", "perhaps over what is usual", Some([0.0, 2.0]), Some([0.7, 2.3, 5.5]), 6.0),
+            scale("Queen", "not known", Some([0.0, 1.0]), None, 4.0),
+            scale("Stores", "no usual range known here", None, Some([11.0, 14.0, 16.0]), 25.0),
+        ],
     }
 }
