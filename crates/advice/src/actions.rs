@@ -4,7 +4,7 @@
 mod candidates;
 mod clear;
 mod dress;
-mod feed;
+pub(crate) mod feed;
 
 use std::collections::BTreeSet;
 

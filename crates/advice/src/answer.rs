@@ -6,6 +6,8 @@ use snowhum_units::Range;
 use snowhum_weather::Provenance;
 use snowhum_winter::Ends;
 
+use crate::fit::FitAnswer;
+
 /// Name and number of the plan's form; the number rises when a key changes.
 pub const PLAN_SCHEMA: &str = "snowhum.plan/1";
 
@@ -28,6 +30,8 @@ pub struct PlanAnswer {
     pub currency: String,
     /// Every colony in the yard's order.
     pub colonies: Vec<ColonyPlan>,
+    /// Whether each colony is fit for winter, and what the yard needs for it.
+    pub fit: Option<FitAnswer>,
 }
 
 /// Weather a plan stands on.

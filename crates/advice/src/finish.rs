@@ -21,19 +21,27 @@ const SUMMER: usize = 31;
 /// below 13 °C. `autumn` begins at the start of `first_day`, 1 July in the north and 1 January in the south.
 #[must_use]
 pub fn finish_by(autumn: &Ensemble, first_day: Date) -> Range<Date> {
-    let last_days: Vec<f64> = autumn.paths.iter().map(|path| last_day_taken(path) as f64).collect();
-    let date = |q: f64| {
-        let day = quantile(&last_days, q).round() as i64;
-        first_day.saturating_add(day.days()).saturating_sub(RIPENING.days())
-    };
+    last_days(autumn, first_day, TAKEN_FROM).map(|date| date.saturating_sub(RIPENING.days()))
+}
+
+/// The last day before the fortnight's mean of the daily maximum first falls below `limit`; the last of the weather where
+/// it never does.
+pub(crate) fn last_days(autumn: &Ensemble, first_day: Date, limit: Kelvin) -> Range<Date> {
+    let last_days: Vec<f64> = autumn.paths.iter().map(|path| last_day_above(path, limit) as f64).collect();
+    let date = |q: f64| first_day.saturating_add((quantile(&last_days, q).round() as i64).days());
     Range { p10: date(0.1), p50: date(0.5), p90: date(0.9) }
 }
 
-/// Last day of a path before the fortnight up to it is too cold; its last day if none is.
-fn last_day_taken(path: &Hourly) -> usize {
+/// The daily maximum of each whole day, K.
+pub(crate) fn daily_maxima(path: &Hourly) -> Vec<f64> {
     let highest = |day: &[Kelvin]| day.iter().fold(f64::NEG_INFINITY, |most, t| most.max(t.get()));
-    let maxima: Vec<f64> = path.temperature.chunks_exact(24).map(highest).collect();
-    let cold = |days: &[f64]| days.iter().sum::<f64>() / (WINDOW as f64) < TAKEN_FROM.get();
+    path.temperature.chunks_exact(24).map(highest).collect()
+}
+
+/// Last day of a path before the fortnight up to it is too cold; its last day if none is.
+fn last_day_above(path: &Hourly, limit: Kelvin) -> usize {
+    let maxima = daily_maxima(path);
+    let cold = |days: &[f64]| days.iter().sum::<f64>() / (WINDOW as f64) < limit.get();
     let first_cold = maxima.windows(WINDOW).skip(SUMMER).position(cold);
     first_cold.map_or(maxima.len(), |at| at + SUMMER + WINDOW - 1).saturating_sub(1)
 }

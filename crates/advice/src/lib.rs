@@ -7,6 +7,7 @@ pub mod cautions;
 pub mod dead_bees;
 pub mod deadout;
 pub mod finish;
+pub mod fit;
 pub mod glossary;
 mod hive;
 pub mod jobs;

@@ -12,7 +12,7 @@ use crate::ahead::Ahead;
 use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres, WeatherAnswer};
 use crate::statistics::{mean_and_error, rounded, weighted_range};
 use crate::syrup::{Strength, sugar_for};
-use crate::{finish, rules, seasons, shortage, yard};
+use crate::{finish, fit, rules, seasons, shortage, yard};
 
 /// What a plan is asked with.
 #[derive(Debug, Clone, Copy)]
@@ -87,7 +87,7 @@ impl Base<'_> {
 #[must_use]
 pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
     let base = base_run(question);
-    let colonies = (0..base.housed.len()).map(|at| colony_plan(&base, at)).collect();
+    let colonies: Vec<ColonyPlan> = (0..base.housed.len()).map(|at| colony_plan(&base, at)).collect();
     let apiary = question.apiary;
     PlanAnswer {
         schema: PLAN_SCHEMA.to_owned(),
@@ -97,6 +97,7 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         spring: question.spring,
         weather: WeatherAnswer::new(&question.winter.provenance, question.members, question.winter.paths.len()),
         currency: apiary.money.currency.clone(),
+        fit: fit::fit(&base, &colonies),
         colonies,
     }
 }

@@ -3,6 +3,8 @@
 use serde::Deserialize;
 use snowhum_apiary::{Hive, Site};
 
+use snowhum_winter::Status;
+
 use crate::answer::RuleOfThumb;
 
 const SHIPPED: &str = include_str!("../../../data/rules_of_thumb.toml");
@@ -22,6 +24,7 @@ struct Rule {
     value: Option<(f64, f64)>,
     says: String,
     source: String,
+    status: Status,
 }
 
 /// The rule for this site and hive, if the trade has one: that of the smallest region that holds the site.
@@ -33,6 +36,11 @@ struct Rule {
 /// ```
 #[must_use]
 pub fn stores_rule(site: &Site, hive: &Hive) -> Option<RuleOfThumb> {
+    found(site, hive).map(|(rule, _)| rule)
+}
+
+/// The same, with how well it is founded.
+pub(crate) fn found(site: &Site, hive: &Hive) -> Option<(RuleOfThumb, Status)> {
     let rules = toml::from_str::<File>(SHIPPED).ok()?.rule;
     let (latitude, longitude) = (site.latitude.get(), site.longitude.get());
     let boxes = hive.boxes.len().min(2);
@@ -44,10 +52,11 @@ pub fn stores_rule(site: &Site, hive: &Hive) -> Option<RuleOfThumb> {
     };
     let size = |rule: &Rule| (rule.r#box[1] - rule.r#box[0]) * (rule.r#box[3] - rule.r#box[2]);
     let rule = rules.iter().filter(fits).min_by(|a, b| size(a).total_cmp(&size(b)))?;
-    Some(RuleOfThumb {
+    let answer = RuleOfThumb {
         region: rule.region.clone(),
         says: rule.says.clone(),
         stores_kg: rule.value,
         source: rule.source.clone(),
-    })
+    };
+    Some((answer, rule.status))
 }

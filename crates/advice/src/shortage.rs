@@ -35,6 +35,17 @@ pub(crate) fn shortages(base: &Base<'_>) -> Vec<Kilogram> {
     amounts.into_iter().map(Kilogram::new).collect()
 }
 
+/// The stores that bring 9 in 10 to spring with enough within reach: what is there, with what is short or over.
+pub(crate) fn need(base: &Base<'_>, at: usize) -> Kilogram {
+    let there = base.housed[at].colony.stores.total.p50;
+    let short = base.shortages[at];
+    if short.get() > 0.0 {
+        return there + short;
+    }
+    let over = Kilogram::new(surplus(&base.trajectories[at]).max(0.0));
+    Kilogram::new((there - over).get().max(0.0))
+}
+
 /// What the worst tenth has within reach over what it should.
 fn surplus(trajectory: &Trajectory) -> f64 {
     let over: Vec<f64> = trajectory.ends.iter().map(|end| (end.reachable - LEFT_IN_SPRING).get()).collect();

@@ -60,6 +60,12 @@ pub fn day(date: Date) -> String {
     format!("{} {}", date.day(), MONTHS[usize::from(date.month().unsigned_abs()) - 1])
 }
 
+/// The month of a day, as the north counts its seasons.
+#[must_use]
+pub fn season_month(day: Date, latitude: f64) -> i8 {
+    if latitude < 0.0 { (day.month() + 5) % 12 + 1 } else { day.month() }
+}
+
 /// A third of a month, such as `mid-April`: as exact as a forecast of months ahead can be.
 #[must_use]
 pub fn part_of_month(date: Date) -> String {

@@ -6,6 +6,7 @@ use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
 use crate::cautions::Hazard;
+use crate::plan::Base;
 use crate::syrup::{STORES_PER_FONDANT, Strength, sugar_for};
 use crate::{finish, words};
 
@@ -18,7 +19,7 @@ const FRAME_FULL: f64 = 0.9;
 /// Stores on both sides of a square metre of comb: 0.32 kg a dm² (0.30-0.35: three practice sources).
 const STORES_PER_COMB: f64 = 32.0;
 /// Most frames asked of one giver.
-const MOST_FRAMES: usize = 3;
+pub(crate) const MOST_FRAMES: usize = 3;
 /// Days before the first hunger at which solid feed should lie over the bees.
 const AHEAD: usize = 21;
 /// Fondant put on at one time, at most: two blocks.
@@ -55,13 +56,12 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
 pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidate> {
     let base = situation.base;
     let short = base.shortages[situation.colony];
-    let own = situation.housed().hive.boxes.last()?;
-    let frame = Kilogram::new(own.comb_side.get() * STORES_PER_COMB * FRAME_FULL);
+    let frame = full_frame(base, situation.colony)?;
     if short < LEAST || frame < LEAST {
         return None;
     }
     let giver = heaviest_giver(situation, frame)?;
-    let frames = ((short / frame).ceil() as usize).clamp(1, MOST_FRAMES).min(spare(situation, giver, frame));
+    let frames = ((short / frame).ceil() as usize).clamp(1, MOST_FRAMES).min(spare(base, giver, frame));
     let stores = frame * frames as f64;
     let question = base.question;
     let name = &base.housed[giver].colony.name;
@@ -86,21 +86,29 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
 
 /// The colony with frames of the same size that stays well fed without them; the one with most to spare.
 fn heaviest_giver(situation: &Situation<'_>, frame: Kilogram) -> Option<usize> {
-    let own = situation.housed().hive.boxes.last()?;
-    let fits = |place: &usize| {
-        let hive = &situation.base.housed[*place].hive;
-        *place != situation.colony
-            && hive.boxes.iter().any(|b| (b.comb_side / own.comb_side - 1.0).abs() < 0.02 && b.depth == own.depth)
-    };
-    (0..situation.base.housed.len())
-        .filter(fits)
-        .filter(|place| spare(situation, *place, frame) > 0 && healthy(situation, *place))
-        .max_by_key(|place| spare(situation, *place, frame))
+    let base = situation.base;
+    (0..base.housed.len())
+        .filter(|place| frames_fit(base, *place, situation.colony))
+        .filter(|place| spare(base, *place, frame) > 0 && healthy(situation, *place))
+        .max_by_key(|place| spare(base, *place, frame))
+}
+
+/// Stores in a full frame of a hive's top box.
+pub(crate) fn full_frame(base: &Base<'_>, place: usize) -> Option<Kilogram> {
+    let own = base.housed[place].hive.boxes.last()?;
+    Some(Kilogram::new(own.comb_side.get() * STORES_PER_COMB * FRAME_FULL))
+}
+
+/// Whether a giver has frames of the size of the taker's top box; no hive gives to itself.
+pub(crate) fn frames_fit(base: &Base<'_>, giver: usize, taker: usize) -> bool {
+    let Some(own) = base.housed[taker].hive.boxes.last() else { return false };
+    let boxes = &base.housed[giver].hive.boxes;
+    giver != taker && boxes.iter().any(|b| (b.comb_side / own.comb_side - 1.0).abs() < 0.02 && b.depth == own.depth)
 }
 
 /// Frames that a colony can spare: nine members in ten keep 3 kg within reach without them.
-fn spare(situation: &Situation<'_>, place: usize, frame: Kilogram) -> usize {
-    let left: Vec<f64> = situation.base.trajectories[place].ends.iter().map(|end| end.reachable.get()).collect();
+pub(crate) fn spare(base: &Base<'_>, place: usize, frame: Kilogram) -> usize {
+    let left: Vec<f64> = base.trajectories[place].ends.iter().map(|end| end.reachable.get()).collect();
     let over = crate::statistics::quantile(&left, 0.1) - crate::shortage::LEFT_IN_SPRING.get();
     (over / frame.get()).floor().max(0.0) as usize
 }

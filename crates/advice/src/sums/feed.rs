@@ -101,6 +101,7 @@ pub fn feed(question: &FeedQuestion) -> Result<FeedAnswer, SumFault> {
         solid: solid::all(question, &figures),
         frames: frames(question),
         never: figures.never.clone(),
+        say: answer::say(question.season),
         cautions: answer::cautions(),
         sources: answer::sources(&figures),
     })

@@ -8,11 +8,14 @@ pub use answer::{ColonyMites, MissChance, MiteRange, MitesAnswer, Verdict, YardM
 pub use lines::Line;
 
 use serde::Deserialize;
+use snowhum_apiary::{Apiary, Mites};
 use snowhum_winter::Parameter;
 
 use super::intervals::{self, Interval};
 use super::{SumFault, shipped, within};
+use crate::fit::mite_region;
 use crate::statistics::rounded;
+use crate::words::season_month;
 
 /// Name and number of the answer's form; the number rises when a key changes.
 pub const MITES_SCHEMA: &str = "snowhum.mites/1";
@@ -70,6 +73,27 @@ struct Figures {
     prior_mites: Parameter,
     prior_clean: Parameter,
     line: Vec<Line>,
+}
+
+/// The counts that a yard file holds; none where nobody counted. Unless a region or month is given, the line is that of the
+/// site's region in the month of the newest count, and what is said is of the day the yard was looked at.
+#[must_use]
+pub fn of_yard(apiary: &Apiary, region: Option<String>, month: Option<i8>) -> Option<Result<MitesAnswer, SumFault>> {
+    let mut newest = None;
+    let mut samples = Vec::new();
+    for colony in &apiary.colonies {
+        let Mites::Counted { found, bees, on } = colony.mites else { continue };
+        newest = newest.max(Some(on));
+        samples.push(Sample { colony: colony.name.clone(), found, by: Counted::Wash { bees } });
+    }
+    let season = |day| season_month(day, apiary.site.latitude.get());
+    let region = region.or_else(|| mite_region(&apiary.site));
+    let question = MitesQuestion { samples, region, month: month.or(Some(season(newest?))) };
+    let answer = mites(&question).map(|mut answer| {
+        answer.say = answer::say(&answer.colonies, month.or(Some(season(apiary.as_of))), false);
+        answer
+    });
+    Some(answer)
 }
 
 /// Answers a count.

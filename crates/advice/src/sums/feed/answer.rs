@@ -34,6 +34,8 @@ pub struct FeedAnswer {
     pub frames: Frames,
     /// What not to feed.
     pub never: Vec<Never>,
+    /// What to know before feeding.
+    pub say: Vec<String>,
     /// What can hurt.
     pub cautions: Vec<String>,
     /// Where it comes from.
@@ -143,6 +145,28 @@ pub(super) fn cautions() -> Vec<String> {
     ]
     .map(str::to_owned)
     .to_vec()
+}
+
+/// What to know before feeding, by the season.
+pub(super) fn say(season: Season) -> Vec<String> {
+    let mut say = vec![
+        "What a colony winters on matters: sugar and most honeys keep; honeydew and heather foul bees shut in for months; ivy and rape set hard, and bees starve beside them for want of water. Feed sugar last, so that it is eaten first.",
+        "Frames of sealed stores move only between healthy hives of one yard: combs carry foulbrood.",
+    ];
+    match season {
+        Season::Autumn => say.push(
+            "Fondant can be the whole autumn feed, as many keep it in Britain: a block of 12.5 kg lasts a colony four to five weeks, put on while days are mild.",
+        ),
+        Season::Winter | Season::Spring => say.push(
+            "Pollen or protein in the feed starts brood early, which must be kept warm and fed: plain sugar until bees carry pollen in. Some mix it in all the same; then it must not run out.",
+        ),
+    }
+    if season == Season::Winter {
+        say.push(
+            "Dry sugar is taken only where damp reaches it: on paper over the top bars, misted, a path left free.",
+        );
+    }
+    say.into_iter().map(str::to_owned).collect()
 }
 
 pub(super) fn sources(figures: &Figures) -> Vec<String> {

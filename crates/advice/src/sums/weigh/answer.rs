@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use snowhum_units::Range;
 
 use super::lifting::LiftIndex;
+use crate::statistics::rounded;
 
 /// The answer.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -36,6 +37,19 @@ pub struct WeighAnswer {
     pub say: Vec<String>,
     /// Where it comes from.
     pub sources: Vec<String>,
+}
+
+/// Standard deviates that two deviations are of the half-width that holds in eight cases of ten.
+const TWO_DEVIATIONS: f64 = 2.0 / 1.281_551_565_544_6;
+
+impl WeighAnswer {
+    /// Food and its error as a note holds them: kilograms, and two standard deviations of them.
+    #[must_use]
+    pub fn stores_noted(&self) -> Option<(f64, f64)> {
+        let stores = self.stores_kg?;
+        let half_kg = (stores.p90 - stores.p50).max(stores.p50 - stores.p10);
+        Some((rounded(stores.p50, 1), rounded((TWO_DEVIATIONS * half_kg).max(0.1), 1)))
+    }
 }
 
 /// A lift of two sides.

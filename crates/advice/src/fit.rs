@@ -1,0 +1,149 @@
+//! Fit for winter? Six scales for each colony, a verdict with its reasons, and what the yard needs for it.
+
+mod answer;
+mod boost;
+mod dates;
+mod figures;
+mod health;
+mod say;
+mod scales;
+mod shopping;
+mod unite;
+mod verdict;
+mod windows;
+
+pub use answer::{
+    Carried, ClassWindow, ColonyFit, FitAnswer, OutOf, Scale, SiteDates, Stands, Uniting, Usual, Verdict, VerdictKind,
+    What,
+};
+pub use figures::mite_region;
+pub use shopping::{BeginBy, FEEDER_L, HiveFeed, Shopping, Spared};
+
+use jiff::civil::Date;
+use snowhum_apiary::{Colony, Combs};
+use snowhum_units::{Kilogram, System};
+use snowhum_winter::{Action, Event, Housed, Trajectory};
+
+use crate::answer::ColonyPlan;
+use crate::plan::Base;
+use crate::statistics::mean_and_error;
+use figures::{Country, Figures};
+
+/// Where the model's date of winter bees is from, said wherever it is used.
+pub const WINTER_BEES: &str = "The model has one date for winter bees everywhere, about 20 September, measured at Winnipeg; where autumn is longer they are raised later.";
+
+/// A yard looked at before winter, with what the plan computed of it.
+pub(crate) struct Look<'a> {
+    base: &'a Base<'a>,
+    plans: &'a [ColonyPlan],
+    figures: Figures,
+    dates: SiteDates,
+    cold: Country,
+    /// The same winter with every colony given what it is short of today.
+    fed: Vec<Trajectory>,
+    /// The fortnight's mean of the daily maximum on the plan's first day, °C.
+    warmth_c: f64,
+}
+
+/// Whether each colony is fit for winter; none only if the program's own table is broken.
+pub(crate) fn fit(base: &Base<'_>, plans: &[ColonyPlan]) -> Option<FitAnswer> {
+    let figures = Figures::shipped()?;
+    let dates = dates::of(base, &figures);
+    let cold = figures.cold_of(dates::coldest_month(base));
+    let fed = run_fed(base, &base.housed, &[]);
+    let look = Look { base, plans, dates, cold, fed, warmth_c: dates::warmth(base), figures };
+    let colonies = (0..base.housed.len()).map(|at| colony(&look, at)).collect();
+    Some(FitAnswer {
+        shopping: shopping::of(&look),
+        windows: windows::of(&look),
+        treat_before: dates::winter_bees(base),
+        say: say::yard(&look),
+        dates: look.dates.clone(),
+        colonies,
+    })
+}
+
+/// Every colony given what it is short of today, as syrup or, where it is too late for that, as solid feed; and what else is
+/// done.
+fn run_fed(base: &Base<'_>, housed: &[Housed], done: &[Event]) -> Vec<Trajectory> {
+    let late = base.question.as_of > base.finish_syrup_by.p50;
+    let feed = |(colony, stores): (usize, &Kilogram)| {
+        let action = if late { Action::SolidFeed { stores: *stores } } else { Action::Syrup { stores: *stores } };
+        (stores.get() > 0.0).then_some(Event { day: 0, colony, action })
+    };
+    let events: Vec<Event> = base.shortages.iter().enumerate().filter_map(feed).chain(done.iter().cloned()).collect();
+    let places: Vec<usize> = (0..base.housed.len()).collect();
+    base.ahead.run(housed, &places, &events, base.end_only())
+}
+
+fn colony(look: &Look<'_>, at: usize) -> ColonyFit {
+    let scales = scales::all(look, at);
+    let (verdict, unite) = verdict::of(look, at);
+    ColonyFit { name: look.colony(at).name.clone(), say: say::colony(look, at), scales, verdict, unite }
+}
+
+impl Look<'_> {
+    fn housed(&self, at: usize) -> &Housed {
+        &self.base.housed[at]
+    }
+
+    fn colony(&self, at: usize) -> &Colony {
+        &self.base.housed[at].colony
+    }
+
+    fn plan(&self, at: usize) -> &ColonyPlan {
+        &self.plans[at]
+    }
+
+    fn today(&self) -> Date {
+        self.base.question.as_of
+    }
+
+    /// Chance of being alive and queenright in spring, once given what it is short of.
+    fn fed_chance(&self, at: usize) -> f64 {
+        mean_and_error(&self.outcomes(&self.fed, at)).0
+    }
+
+    /// Alive and queenright in spring, for each member of a colony in a run. Food is not asked about: it is given.
+    fn outcomes(&self, run: &[Trajectory], at: usize) -> Vec<f64> {
+        run[at].ends.iter().map(|end| end.queenright).collect()
+    }
+
+    /// What some colonies gain when something is done, every colony fed: the mean of their sum and its standard error.
+    fn gain(&self, done: &[Event], of: &[usize]) -> (f64, f64) {
+        self.gain_of(&run_fed(self.base, &self.base.housed, done), of)
+    }
+
+    fn gain_of(&self, after: &[Trajectory], of: &[usize]) -> (f64, f64) {
+        let mut gains = vec![0.0; self.base.question.members];
+        for &at in of {
+            let (after, before) = (self.outcomes(after, at), self.outcomes(&self.fed, at));
+            for ((gain, after), before) in gains.iter_mut().zip(after).zip(before) {
+                *gain += after - before;
+            }
+        }
+        mean_and_error(&gains)
+    }
+
+    fn system(&self) -> System {
+        self.base.question.system
+    }
+
+    fn places(&self) -> std::ops::Range<usize> {
+        0..self.base.housed.len()
+    }
+
+    fn is_nucleus(&self, at: usize) -> bool {
+        Combs::of(&self.housed(at).hive) == Combs::Nucleus
+    }
+
+    /// Whether a colony has fewer bees than want no company.
+    fn is_weak(&self, at: usize) -> bool {
+        self.colony(at).bees.p50 < self.figures.company.of(self.cold)
+    }
+
+    /// The month today, as the north counts its seasons.
+    fn month(&self) -> i8 {
+        crate::words::season_month(self.today(), self.base.question.apiary.site.latitude.get())
+    }
+}

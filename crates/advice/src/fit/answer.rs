@@ -1,0 +1,308 @@
+//! Whether colonies are fit for winter, as it is answered.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+use snowhum_units::Range;
+use snowhum_winter::Status;
+
+use super::shopping::Shopping;
+
+/// A yard before winter.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct FitAnswer {
+    /// Last days at this site.
+    pub dates: SiteDates,
+    /// Every colony in the yard's order.
+    pub colonies: Vec<ColonyFit>,
+    /// What to buy and where it goes.
+    pub shopping: Shopping,
+    /// When each class of treatment can work here.
+    pub windows: Vec<ClassWindow>,
+    /// Treated before the first day, a colony's winter bees are reared free of mites; after the second none are.
+    pub treat_before: [Date; 2],
+    /// What holds for the whole yard.
+    pub say: Vec<String>,
+}
+
+/// Last days at a site, from its own weather.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct SiteDates {
+    /// How long and hard winters are here, in words.
+    pub country: String,
+    /// Last sensible day to give a queen.
+    pub requeen_by: Range<Date>,
+    /// Last day to give sealed brood.
+    pub boost_by: Range<Date>,
+    /// Last day to put two colonies together with a newspaper.
+    pub unite_by: Range<Date>,
+    /// When colonies cluster for good.
+    pub cluster: Range<Date>,
+    /// By when syrup must be finished.
+    pub syrup_by: Range<Date>,
+}
+
+/// One colony before winter.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ColonyFit {
+    /// The keeper's name.
+    pub name: String,
+    /// Bees, brood, stores, queen, mites, hive.
+    pub scales: Vec<Scale>,
+    /// What to do with it.
+    pub verdict: Verdict,
+    /// How it would be put to another; none where that is not asked.
+    pub unite: Option<Uniting>,
+    /// What to know of it.
+    pub say: Vec<String>,
+}
+
+/// What is looked at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum What {
+    /// Grown bees.
+    Bees,
+    /// Sealed brood.
+    Brood,
+    /// Food.
+    Stores,
+    /// The queen's age.
+    Queen,
+    /// Mites per 100 bees.
+    Mites,
+    /// The lid over the bees.
+    Hive,
+}
+
+impl What {
+    /// Its name.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Bees => "Bees",
+            Self::Brood => "Brood",
+            Self::Stores => "Stores",
+            Self::Queen => "Queen",
+            Self::Mites => "Mites",
+            Self::Hive => "Hive",
+        }
+    }
+}
+
+/// A figure on its scale.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Scale {
+    /// What.
+    pub what: What,
+    /// The keeper's figure with its error; none where nobody looked.
+    pub figure: Option<Range<f64>>,
+    /// Unit of every figure here.
+    pub unit: String,
+    /// What is usual here; none where no authority says.
+    pub usual: Option<Usual>,
+    /// The end of the scale, which begins at nought.
+    pub end: f64,
+    /// Where the figure stands.
+    pub stands: Stands,
+    /// In words, with the figure in the keeper's units.
+    pub says: String,
+    /// What others hold.
+    pub other_school: Option<String>,
+    /// What to look at, where something is not known.
+    pub look: Option<String>,
+}
+
+/// A range that is usual somewhere.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Usual {
+    /// From.
+    pub low: f64,
+    /// To.
+    pub high: f64,
+    /// Region it is for.
+    pub region: String,
+    /// Hive it is for.
+    pub hive: String,
+    /// In words.
+    pub says: String,
+    /// Who says so.
+    pub source: String,
+    /// How well it is founded.
+    pub status: Status,
+}
+
+/// A figure against what is usual.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Stands {
+    /// Nobody looked.
+    NotKnown,
+    /// Nothing is known that it could be held against.
+    NoRange,
+    /// Even with its error below.
+    Under,
+    /// Below, but the error reaches into the range.
+    PerhapsUnder,
+    /// In the range.
+    Usual,
+    /// Above, but the error reaches into the range.
+    PerhapsOver,
+    /// Even with its error above.
+    Over,
+}
+
+impl Stands {
+    pub(super) fn of(figure: Option<Range<f64>>, usual: Option<&Usual>) -> Self {
+        let (Some(figure), Some(usual)) = (figure, usual) else {
+            return if figure.is_none() { Self::NotKnown } else { Self::NoRange };
+        };
+        if figure.p90 < usual.low {
+            Self::Under
+        } else if figure.p50 < usual.low {
+            Self::PerhapsUnder
+        } else if figure.p50 <= usual.high {
+            Self::Usual
+        } else if figure.p10 <= usual.high {
+            Self::PerhapsOver
+        } else {
+            Self::Over
+        }
+    }
+
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::NotKnown => "not known",
+            Self::NoRange => "no usual range known here",
+            Self::Under => "under what is usual",
+            Self::PerhapsUnder => "perhaps under what is usual",
+            Self::Usual => "usual",
+            Self::PerhapsOver => "perhaps over what is usual",
+            Self::Over => "over what is usual",
+        }
+    }
+}
+
+/// What to do with a colony.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum VerdictKind {
+    /// Foulbrood first.
+    Stop,
+    /// Shake its bees out.
+    ShakeOut,
+    /// Put it to another.
+    Unite,
+    /// Mites first.
+    Treat,
+    /// Give it sealed brood.
+    Boost,
+    /// Let it winter alone.
+    Alone,
+}
+
+impl VerdictKind {
+    /// Every kind, the commonest first.
+    pub const ALL: [Self; 6] = [Self::Alone, Self::Boost, Self::Treat, Self::Unite, Self::ShakeOut, Self::Stop];
+
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Stop => "stop: foulbrood first",
+            Self::ShakeOut => "shake out",
+            Self::Unite => "unite",
+            Self::Treat => "mites first",
+            Self::Boost => "boost with sealed brood",
+            Self::Alone => "winter alone",
+        }
+    }
+
+    /// As it is written in an address and in JSON.
+    #[must_use]
+    pub fn written(self) -> &'static str {
+        match self {
+            Self::Stop => "stop",
+            Self::ShakeOut => "shake-out",
+            Self::Unite => "unite",
+            Self::Treat => "treat",
+            Self::Boost => "boost",
+            Self::Alone => "alone",
+        }
+    }
+}
+
+/// A verdict.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Verdict {
+    /// Which.
+    pub kind: VerdictKind,
+    /// What to do, in a sentence.
+    pub says: String,
+    /// Why, the weightiest first.
+    pub reasons: Vec<String>,
+}
+
+/// Two colonies put together, or why not.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Uniting {
+    /// The colony it goes to; none where there is none fit for it.
+    pub with: Option<String>,
+    /// Whether it should be done.
+    pub advised: bool,
+    /// Why not, where not.
+    pub against: Vec<String>,
+    /// Steps, in order.
+    pub steps: Vec<String>,
+    /// What the model makes of it.
+    pub carried: Option<Carried>,
+}
+
+/// What uniting does to two colonies, in the model, each given what it is short of: chances of being alive and queenright
+/// in spring.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Carried {
+    /// The weak one alone.
+    pub weak_alone: f64,
+    /// The strong one alone.
+    pub strong_alone: f64,
+    /// The two as one.
+    pub together: f64,
+    /// Two Monte Carlo standard errors of what the strong one gains.
+    pub plus_minus: f64,
+}
+
+/// Days out of so many.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct OutOf {
+    /// Days.
+    pub days: f64,
+    /// Of so many.
+    pub of: f64,
+}
+
+/// When a class of treatment can work here. No doses: the label and the law say what, when and how.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ClassWindow {
+    /// The class.
+    pub class: String,
+    /// First day; none where any day before `until` does.
+    pub from: Option<Range<Date>>,
+    /// Last day to begin; none where the season has no such day.
+    pub until: Option<Range<Date>>,
+    /// Days of the window whose weather suits, of all its days.
+    pub fit_days: Option<OutOf>,
+    /// What it needs of the weather.
+    pub weather: String,
+    /// What it does about brood.
+    pub brood: String,
+    /// Supers.
+    pub supers: String,
+    /// The same in a sentence, with the days.
+    pub says: String,
+    /// Where it comes from.
+    pub source: String,
+    /// How well it is founded.
+    pub status: Status,
+}

@@ -1,0 +1,77 @@
+//! Last days at a site, from its own weather.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use snowhum_units::{Kelvin, Range};
+use snowhum_weather::Hourly;
+
+use super::SiteDates;
+use super::figures::Figures;
+use crate::finish;
+use crate::plan::Base;
+
+/// Days about the middle day over which winter bees emerge, and from a treatment to the first bees reared free of mites:
+/// as the winter model has them.
+const EMERGENCE_SPREAD: f64 = 25.0;
+const FREE_AFTER: f64 = 12.0;
+/// Days over which warmth is averaged.
+const FORTNIGHT: usize = 14;
+/// Days of the coldest stretch.
+const MONTH: usize = 30;
+
+pub(super) fn of(base: &Base<'_>, figures: &Figures) -> SiteDates {
+    let question = base.question;
+    let last = |celsius: f64| finish::last_days(question.autumn, question.autumn_from, Kelvin::from_celsius(celsius));
+    let before = |dates: Range<Date>, days: f64| dates.map(|date| date.saturating_sub((days as i64).days()));
+    let cluster = last(figures.cluster.value);
+    SiteDates {
+        country: figures.cold_of(coldest_month(base)).words().to_owned(),
+        requeen_by: before(cluster, figures.requeen_days.value),
+        boost_by: before(cluster, figures.capped_days.value),
+        unite_by: before(cluster, figures.newspaper_days.value),
+        cluster,
+        syrup_by: base.finish_syrup_by,
+    }
+}
+
+/// Mean air of the coldest thirty days of the winter, over all paths, °C.
+pub(super) fn coldest_month(base: &Base<'_>) -> f64 {
+    let paths = &base.question.winter.paths;
+    let of = |path: &Hourly| {
+        let days: Vec<f64> = path.temperature.chunks_exact(24).map(mean).collect();
+        let months =
+            days.windows(MONTH.min(days.len().max(1))).map(|days| days.iter().sum::<f64>() / days.len() as f64);
+        months.fold(f64::INFINITY, f64::min)
+    };
+    paths.iter().map(of).sum::<f64>() / paths.len().max(1) as f64
+}
+
+fn mean(day: &[Kelvin]) -> f64 {
+    day.iter().map(|air| air.celsius()).sum::<f64>() / day.len() as f64
+}
+
+/// The mean of the daily maximum over the fortnight before the plan's first day, over all paths, °C.
+pub(super) fn warmth(base: &Base<'_>) -> f64 {
+    let question = base.question;
+    let today = (question.as_of.duration_since(question.autumn_from).as_hours() / 24).max(0) as usize;
+    let of = |path: &Hourly| {
+        let maxima = finish::daily_maxima(path);
+        let until = today.clamp(1, maxima.len().max(1)).min(maxima.len());
+        let days = &maxima[until.saturating_sub(FORTNIGHT)..until];
+        days.iter().map(|maximum| Kelvin::new(*maximum).celsius()).sum::<f64>() / days.len().max(1) as f64
+    };
+    let paths = &question.autumn.paths;
+    paths.iter().map(of).sum::<f64>() / paths.len().max(1) as f64
+}
+
+/// Before the first day a treatment still spares all winter bees, after the second none.
+pub(super) fn winter_bees(base: &Base<'_>) -> [Date; 2] {
+    let question = base.question;
+    let southern = if question.apiary.site.latitude.get() < 0.0 { 182.0 } else { 0.0 };
+    let middle = question.parameters.winter_bee_emergence.value + southern;
+    let date = |day: f64| {
+        let january = Date::new(question.autumn_from.year(), 1, 1).unwrap_or(question.autumn_from);
+        january.saturating_add((((day - 1.0).rem_euclid(365.0)) as i64).days())
+    };
+    [date(middle - EMERGENCE_SPREAD - FREE_AFTER), date(middle + EMERGENCE_SPREAD - FREE_AFTER)]
+}

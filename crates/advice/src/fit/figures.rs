@@ -1,0 +1,240 @@
+//! What is usual where, from `data/fit.toml`.
+
+use serde::Deserialize;
+use snowhum_apiary::Site;
+use snowhum_winter::{Parameter, Status};
+
+const SHIPPED: &str = include_str!("../../../../data/fit.toml");
+
+/// How long and hard winters are at a place.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub(super) enum Country {
+    Cold,
+    Cool,
+    Mild,
+    Any,
+}
+
+impl Country {
+    pub(super) fn words(self) -> &'static str {
+        match self {
+            Self::Cold => "a cold country",
+            Self::Cool | Self::Any => "a cool country",
+            Self::Mild => "a mild country",
+        }
+    }
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub(super) enum CombsFor {
+    Nucleus,
+    Full,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Figures {
+    cold: Parameter,
+    mild: Parameter,
+    bees: Vec<BeesHere>,
+    pub(super) company: Company,
+    pub(super) bees_other_school: Saying,
+    pub(super) brood: Brood,
+    pub(super) nucleus_stores: Spread,
+    pub(super) queen: Spread,
+    pub(super) lid: Spread,
+    pub(super) mouse: Parameter,
+    pub(super) virus: Parameter,
+    pub(super) requeen_days: Parameter,
+    pub(super) cluster: Parameter,
+    pub(super) newspaper_days: Parameter,
+    pub(super) capped_days: Parameter,
+    pub(super) unite_below: Parameter,
+    pub(super) treated_left: Parameter,
+    mite_region: Vec<Region>,
+    pub(super) class: Vec<Class>,
+    pub(super) broodless: Vec<Broodless>,
+}
+
+/// Bees that are usual in a region.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct BeesHere {
+    pub(super) region: String,
+    r#box: [f64; 4],
+    combs: CombsFor,
+    cold: Country,
+    pub(super) value: [f64; 2],
+    #[serde(rename = "unit")]
+    _unit: String,
+    pub(super) says: String,
+    pub(super) source: String,
+    pub(super) status: Status,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Company {
+    cold: f64,
+    cool: f64,
+    mild: f64,
+    #[serde(rename = "unit")]
+    _unit: String,
+    #[serde(rename = "source")]
+    _source: String,
+    #[serde(rename = "status")]
+    _status: Status,
+}
+
+impl Company {
+    pub(super) fn of(&self, cold: Country) -> f64 {
+        match cold {
+            Country::Cold => self.cold,
+            Country::Cool | Country::Any => self.cool,
+            Country::Mild => self.mild,
+        }
+    }
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Saying {
+    pub(super) says: String,
+    pub(super) source: String,
+    #[serde(rename = "status")]
+    _status: Status,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Brood {
+    warm_from_c: f64,
+    warm: [f64; 2],
+    cool_from_c: f64,
+    cool: [f64; 2],
+    cold: [f64; 2],
+    pub(super) unit: String,
+    pub(super) source: String,
+    pub(super) status: Status,
+}
+
+impl Brood {
+    pub(super) fn at(&self, warmth_c: f64) -> [f64; 2] {
+        if warmth_c >= self.warm_from_c {
+            self.warm
+        } else if warmth_c >= self.cool_from_c {
+            self.cool
+        } else {
+            self.cold
+        }
+    }
+}
+
+/// A range with its words.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Spread {
+    pub(super) value: [f64; 2],
+    #[serde(rename = "unit")]
+    _unit: String,
+    pub(super) says: String,
+    pub(super) source: String,
+    pub(super) status: Status,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Region {
+    region: String,
+    r#box: [f64; 4],
+}
+
+/// A class of treatment that warmth limits.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Class {
+    pub(super) name: String,
+    pub(super) from_c: f64,
+    pub(super) hot_c: Option<f64>,
+    pub(super) days: i64,
+    pub(super) brood: String,
+    pub(super) supers: String,
+    pub(super) says: String,
+    pub(super) source: String,
+    pub(super) status: Status,
+}
+
+/// A class of treatment that brood limits.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Broodless {
+    pub(super) name: String,
+    pub(super) low_c: f64,
+    pub(super) high_c: f64,
+    pub(super) brood: String,
+    pub(super) supers: String,
+    pub(super) says: String,
+    pub(super) source: String,
+    pub(super) status: Status,
+}
+
+impl Figures {
+    pub(super) fn shipped() -> Option<Self> {
+        toml::from_str(SHIPPED).ok()
+    }
+
+    pub(super) fn cold_of(&self, coldest_month_c: f64) -> Country {
+        if coldest_month_c < self.cold.value {
+            Country::Cold
+        } else if coldest_month_c < self.mild.value {
+            Country::Cool
+        } else {
+            Country::Mild
+        }
+    }
+
+    /// Bees that are usual at a site: of the smallest region that holds it.
+    pub(super) fn bees_at(&self, site: &Site, combs: CombsFor, cold: Country) -> Option<&BeesHere> {
+        let fits = |row: &&BeesHere| {
+            row.combs == combs && (row.cold == Country::Any || row.cold == cold) && holds(row.r#box, site)
+        };
+        self.bees.iter().filter(fits).min_by(|a, b| area(a.r#box).total_cmp(&area(b.r#box)))
+    }
+}
+
+/// The region with a line of its own for mites in a wash, if a site lies in one.
+///
+/// ```
+/// let apiary = snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0;
+/// assert_eq!(snowhum_advice::fit::mite_region(&apiary.site), None);
+/// ```
+#[must_use]
+pub fn mite_region(site: &Site) -> Option<String> {
+    let figures = Figures::shipped()?;
+    let holding = figures.mite_region.into_iter().filter(|region| holds(region.r#box, site));
+    holding.min_by(|a, b| area(a.r#box).total_cmp(&area(b.r#box))).map(|region| region.region)
+}
+
+fn holds([south, north, west, east]: [f64; 4], site: &Site) -> bool {
+    (south..=north).contains(&site.latitude.get()) && (west..=east).contains(&site.longitude.get())
+}
+
+fn area([south, north, west, east]: [f64; 4]) -> f64 {
+    (north - south) * (east - west)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Country, Figures};
+
+    #[test]
+    fn the_table_can_be_read_and_a_cold_month_makes_a_cold_country() {
+        let figures = Figures::shipped().unwrap();
+        assert_eq!(
+            [-12.0, -3.0, 4.0].map(|month| figures.cold_of(month)),
+            [Country::Cold, Country::Cool, Country::Mild]
+        );
+    }
+}

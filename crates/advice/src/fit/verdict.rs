@@ -1,0 +1,241 @@
+//! What to do with a colony before winter, and why.
+
+use snowhum_apiary::{QueenState, Trouble};
+use snowhum_units::{Fraction, Kilogram};
+use snowhum_winter::{Action, Event};
+
+use super::answer::{Uniting, Verdict, VerdictKind};
+use super::boost::{self, Boost};
+use super::scales::{self, thousands};
+use super::{Look, health, unite};
+use crate::words::{day, hives, in_hundred};
+
+/// The least gain that is called one, hives in a hundred.
+const LEAST_GAIN: f64 = 1.0;
+/// The least shortage worth feeding for, kg.
+const LEAST_SHORT_KG: f64 = 0.5;
+
+/// The verdict, and how it would be put to another where that was asked.
+pub(super) fn of(look: &Look<'_>, at: usize) -> (Verdict, Option<Uniting>) {
+    if health::foulbrood(look.colony(at)) {
+        return (stop(look, at), None);
+    }
+    if look.colony(at).autumn.queen == Some(QueenState::LayingWorkers) {
+        return (shake_out(look, at), None);
+    }
+    let weak = look.is_weak(at);
+    let queenless = health::hopeless_queen(look, at);
+    let uniting = (weak || queenless.is_some()).then(|| unite::uniting(look, at));
+    let verdict = if let Some(why) = queenless {
+        of_queenless(look, at, why, uniting.as_ref())
+    } else if let Some(verdict) = of_mites(look, at) {
+        verdict
+    } else if weak {
+        of_weak(look, at, uniting.as_ref())
+    } else {
+        alone(look, at, Vec::new())
+    };
+    (verdict, uniting)
+}
+
+fn verdict(kind: VerdictKind, says: impl Into<String>, reasons: Vec<String>) -> Verdict {
+    Verdict { kind, says: says.into(), reasons }
+}
+
+fn stop(look: &Look<'_>, at: usize) -> Verdict {
+    let name = &look.colony(at).name;
+    verdict(
+        VerdictKind::Stop,
+        format!(
+            "close {name}, move no bees, combs or tools between hives, and tell the bee inspector before anything else"
+        ),
+        vec![
+            "signs of foulbrood were noted; it is notifiable in most countries, and every frame moved carries it on"
+                .to_owned(),
+        ],
+    )
+}
+
+fn shake_out(look: &Look<'_>, at: usize) -> Verdict {
+    let name = &look.colony(at).name;
+    let sick = health::sick(look, at);
+    let mut reasons =
+        vec!["laying workers take no queen, and put to a good colony they can cost it its own".to_owned()];
+    reasons.extend(sick.iter().map(|why| format!("it is sick too ({why})")));
+    if !sick.is_empty() {
+        let says = format!(
+            "let {name} go: close it to robbers once it is empty; its sick bees are not shaken before other hives"
+        );
+        return verdict(VerdictKind::ShakeOut, says, reasons);
+    }
+    verdict(
+        VerdictKind::ShakeOut,
+        format!(
+            "on a warm day carry {name} well away, shake its bees off on the ground and take its stand from the row: the fliers beg their way into the others"
+        ),
+        reasons,
+    )
+}
+
+fn of_queenless(look: &Look<'_>, at: usize, why: &str, uniting: Option<&Uniting>) -> Verdict {
+    let last = &look.dates.requeen_by;
+    let mut reasons =
+        vec![why.to_owned(), "the chances of the plan reckon with a laying queen, which it has not".to_owned()];
+    if look.today() <= last.p50 {
+        let says = format!("unite it, or give it a mated queen by about {}", day(last.p50));
+        return verdict(VerdictKind::Unite, says, reasons);
+    }
+    reasons.push(format!("the last sensible day to give a queen here was about {} (judgement)", day(last.p50)));
+    match uniting.filter(|uniting| uniting.advised).and_then(|uniting| uniting.with.clone()) {
+        Some(with) => verdict(VerdictKind::Unite, format!("put it to {with}"), reasons),
+        None => {
+            reasons.extend(uniting.iter().flat_map(|uniting| uniting.against.clone()));
+            alone(look, at, reasons)
+        }
+    }
+}
+
+/// Mites over the line that nothing has been done about, or so many that their viruses are in the bees.
+fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
+    let (count, line) = scales::mites::count(look, at)?;
+    let colony = look.colony(at);
+    let treated = health::treated_since_count(colony);
+    let many = count.rate >= look.figures.virus.value;
+    let wings = colony.autumn.troubles.iter().flatten().any(|trouble| *trouble == Trouble::CrumpledWings);
+    if !(many || wings || (count.rate >= line.value[1] - 1e-9 && !treated)) {
+        return None;
+    }
+    let mut reasons = vec![format!(
+        "{:.1} mites per 100 bees at the last count; the line is {} ({})",
+        count.rate, line.says, line.region
+    )];
+    reasons.push(chance(look, at));
+    if !treated {
+        reasons.push(counterfactual(look, at));
+    }
+    let late = look.today() > crate::fit::dates::winter_bees(look.base)[0];
+    if late {
+        reasons.push(
+            "its winter bees are raised, wholly or in part: a treatment now protects the neighbours and next year's bees, not bees already hurt"
+                .to_owned(),
+        );
+    }
+    let says = match (treated, late) {
+        (true, _) => {
+            "count again before anything else: it was treated, but with so many mites the treatment must be seen to have worked; the broodless time is the next good one"
+        }
+        (false, true) => {
+            "treat now within label and law, all of the yard on one day, and again in the broodless time if the count asks for it"
+        }
+        (false, false) => {
+            "treat now within label and law, all of the yard on one day, before its winter bees are raised"
+        }
+    };
+    Some(verdict(VerdictKind::Treat, says, reasons))
+}
+
+/// What a treatment today does in the model.
+fn counterfactual(look: &Look<'_>, at: usize) -> String {
+    let left = Fraction::new(look.figures.treated_left.value);
+    let (gain, error) = look.gain(&[Event { day: 0, colony: at, action: Action::Treat { left } }], &[at]);
+    if 100.0 * gain < LEAST_GAIN || gain < 2.0 * error {
+        return "in the model a treatment today changes this winter of its own by no more than chance does".to_owned();
+    }
+    format!(
+        "in the model a treatment today brings {:.0} ± {:.0} hives in 100 more to spring",
+        100.0 * gain,
+        200.0 * error
+    )
+}
+
+fn of_weak(look: &Look<'_>, at: usize, uniting: Option<&Uniting>) -> Verdict {
+    let colony = look.colony(at);
+    let mut reasons = vec![
+        format!(
+            "about {} bees; under {} a colony wants company in {}",
+            thousands(colony.bees.p50),
+            thousands(look.figures.company.of(look.cold)),
+            look.dates.country
+        ),
+        chance(look, at),
+    ];
+    reasons.extend(once_fed(look, at));
+    match boost::best(look, at) {
+        Some(boost) if boost.gain_in_100 >= LEAST_GAIN && boost.gain_in_100 > boost.plus_minus => {
+            reasons.push(boosted(look, &boost));
+            return boost_verdict(look, &boost, reasons);
+        }
+        Some(boost) => reasons.push(format!("{}: no more than chance does", boosted(look, &boost))),
+        None => reasons.push(no_boost(look)),
+    }
+    let low = look.fed_chance(at) < look.figures.unite_below.value;
+    match uniting.filter(|uniting| uniting.advised && low) {
+        Some(uniting) => {
+            reasons.extend(uniting.carried.map(|carried| {
+                format!("together in the model: {} in 100 come to spring, as one colony", hives(carried.together))
+            }));
+            verdict(VerdictKind::Unite, format!("put it to {}", uniting.with.clone().unwrap_or_default()), reasons)
+        }
+        None => {
+            reasons.extend(uniting.iter().filter(|_| low).flat_map(|uniting| uniting.against.clone()));
+            alone(look, at, reasons)
+        }
+    }
+}
+
+fn boosted(look: &Look<'_>, boost: &Boost) -> String {
+    format!(
+        "in the model one frame of sealed brood from {} brings {:.0} ± {:.0} hives in 100 more of the two to spring",
+        look.colony(boost.giver).name,
+        boost.gain_in_100,
+        boost.plus_minus
+    )
+}
+
+fn boost_verdict(look: &Look<'_>, boost: &Boost, reasons: Vec<String>) -> Verdict {
+    let (giver, last) = (&look.colony(boost.giver).name, day(look.dates.boost_by.p50));
+    let says = format!("hang in a frame of sealed brood without its bees from {giver}, by about {last}");
+    verdict(VerdictKind::Boost, says, reasons)
+}
+
+fn no_boost(look: &Look<'_>) -> String {
+    let last = &look.dates.boost_by;
+    if look.today() > last.p50 {
+        format!("it is too late for sealed brood: it must hatch before about {}", day(look.dates.cluster.p50))
+    } else {
+        "no healthy colony of the yard has sealed brood to spare".to_owned()
+    }
+}
+
+fn alone(look: &Look<'_>, at: usize, mut reasons: Vec<String>) -> Verdict {
+    let plan = look.plan(at);
+    if reasons.is_empty() {
+        reasons.push(chance(look, at));
+    }
+    reasons.extend(once_fed(look, at).filter(|fed| !reasons.contains(fed)));
+    let mut says: Vec<String> = Vec::new();
+    if look.is_weak(at) && look.housed(at).neighbour.is_none() {
+        says.push("set it beside or over a strong colony that warms it".to_owned());
+    }
+    if plan.shortage_kg >= LEAST_SHORT_KG {
+        says.push(format!("feed it first: {} of stores short", Kilogram::new(plan.shortage_kg).show(look.system(), 1)));
+    }
+    let says = if says.is_empty() { "it needs no other colony's help".to_owned() } else { says.join(", and ") };
+    verdict(VerdictKind::Alone, says, reasons)
+}
+
+/// What food makes of its chance, in words, where some is short.
+fn once_fed(look: &Look<'_>, at: usize) -> Option<String> {
+    let short = look.plan(at).shortage_kg >= LEAST_SHORT_KG;
+    short.then(|| {
+        format!("once it is given what it is short of, {} live with their queen", in_hundred(look.fed_chance(at)))
+    })
+}
+
+/// Its chance of coming to spring, in words.
+fn chance(look: &Look<'_>, at: usize) -> String {
+    let plan = look.plan(at);
+    let cause = plan.ends.most_likely().filter(|_| plan.alive_fed_queenright < 0.8);
+    let ends = cause.map_or_else(String::new, |cause| format!("; most that die: {}", cause.words()));
+    format!("as it stands {} come to spring alive, fed and queenright{ends}", in_hundred(plan.alive_fed_queenright))
+}

@@ -1,0 +1,117 @@
+//! When each class of treatment can work at this site. No doses: the label and the law say what, when and how.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use snowhum_units::{Kelvin, Range};
+
+use super::Look;
+use super::answer::{ClassWindow, OutOf};
+use super::figures::{Broodless, Class};
+use crate::finish;
+use crate::plan::Base;
+use crate::seasons;
+use crate::statistics::{quantile, rounded};
+use crate::words::day;
+
+pub(super) fn of(look: &Look<'_>) -> Vec<ClassWindow> {
+    let warm = look.figures.class.iter().map(|class| warm(look, class));
+    let broodless = broodless_days(look.base);
+    let cold = look.figures.broodless.iter().map(|class| without_brood(look, class, broodless.as_ref()));
+    warm.chain(cold).collect()
+}
+
+/// A class that needs warmth for as long as it takes.
+fn warm(look: &Look<'_>, class: &Class) -> ClassWindow {
+    let question = look.base.question;
+    let limit = Kelvin::from_celsius(class.from_c);
+    let until = finish::last_days(question.autumn, question.autumn_from, limit)
+        .map(|date| date.saturating_sub(class.days.days()));
+    let hot = class.hot_c.map(|hot| cool_days(look, hot, until.p50));
+    let mut says = format!("begun by about {} ({} to {}) here", day(until.p50), day(until.p10), day(until.p90));
+    if let Some(days) = hot.filter(|days| days.of > 0.0 && days.days < days.of) {
+        says += &format!("; of the {:.0} days before that {:.0} are too hot", days.of, days.of - days.days);
+    }
+    if question.as_of > until.p50 {
+        says += "; that is past";
+    }
+    ClassWindow {
+        class: class.name.clone(),
+        from: None,
+        until: Some(until),
+        fit_days: hot,
+        weather: class.says.clone(),
+        brood: class.brood.clone(),
+        supers: class.supers.clone(),
+        says,
+        source: class.source.clone(),
+        status: class.status,
+    }
+}
+
+/// Days from the beginning of the autumn's weather to `until` that stay under `hot_c`, mean over paths.
+fn cool_days(look: &Look<'_>, hot_c: f64, until: Date) -> OutOf {
+    let question = look.base.question;
+    let days = (until.duration_since(question.autumn_from).as_hours() / 24).max(0) as usize;
+    let limit = Kelvin::from_celsius(hot_c).get();
+    let of = |path| finish::daily_maxima(path).iter().take(days).filter(|maximum| **maximum < limit).count() as f64;
+    let paths = &question.autumn.paths;
+    let cool = paths.iter().map(of).sum::<f64>() / paths.len().max(1) as f64;
+    OutOf { days: rounded(cool, 0), of: days as f64 }
+}
+
+/// A class that works without brood alone.
+fn without_brood(look: &Look<'_>, class: &Broodless, broodless: Option<&[Range<Date>; 2]>) -> ClassWindow {
+    let mut window = ClassWindow {
+        class: class.name.clone(),
+        from: broodless.map(|dates| dates[0]),
+        until: broodless.map(|dates| dates[1]),
+        fit_days: None,
+        weather: class.says.clone(),
+        brood: class.brood.clone(),
+        supers: class.supers.clone(),
+        says: "no broodless time comes out of this plan's days: look before treating".to_owned(),
+        source: class.source.clone(),
+        status: class.status,
+    };
+    let Some([from, until]) = broodless else { return window };
+    let days = days_between(look.base, [class.low_c, class.high_c], [from.p90, until.p10]);
+    window.says = format!(
+        "without brood in 9 colonies of 10 from about {} to about {}; of those {:.0} days about {:.0} are mild enough",
+        day(from.p90),
+        day(until.p10),
+        days.of,
+        days.days
+    );
+    window.fit_days = Some(days);
+    window
+}
+
+/// When brood is gone and when it is there again, over all colonies of the yard that live; none where the plan's days show
+/// no such time.
+fn broodless_days(base: &Base<'_>) -> Option<[Range<Date>; 2]> {
+    let (mut gone, mut back) = (Vec::new(), Vec::new());
+    for at in 0..base.housed.len() {
+        for (from, until) in seasons::broodless(base, at) {
+            gone.push(from as f64);
+            back.push(until as f64);
+        }
+    }
+    let date = |days: &[f64], q: f64| base.date(quantile(days, q).round() as usize);
+    let range = |days: &[f64]| Range { p10: date(days, 0.1), p50: date(days, 0.5), p90: date(days, 0.9) };
+    let dates = (!gone.is_empty()).then(|| [range(&gone), range(&back)])?;
+    (dates[0].p90 < dates[1].p10).then_some(dates)
+}
+
+/// Days between two dates whose maximum lies in a band, mean over paths.
+fn days_between(base: &Base<'_>, [low_c, high_c]: [f64; 2], [from, until]: [Date; 2]) -> OutOf {
+    let first = (from.duration_since(base.question.as_of).as_hours() / 24).max(0) as usize;
+    let last = (until.duration_since(base.question.as_of).as_hours() / 24).max(0) as usize;
+    let fits = |maximum: f64| (low_c..=high_c).contains(&Kelvin::new(maximum).celsius());
+    let paths = &base.question.winter.paths;
+    let of = |path| {
+        let maxima = finish::daily_maxima(path);
+        maxima.iter().take(last).skip(first).filter(|maximum| fits(**maximum)).count() as f64
+    };
+    let days = paths.iter().map(of).sum::<f64>() / paths.len().max(1) as f64;
+    OutOf { days: rounded(days, 0), of: last.saturating_sub(first) as f64 }
+}

@@ -1,0 +1,267 @@
+//! Fit for winter: verdicts that a mentor would give, nothing sick moved, and ranges that belong to the place.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+use std::fmt::Write as _;
+
+use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Stands, VerdictKind, What};
+use snowhum_advice::{PlanQuestion, plan};
+use snowhum_apiary::Apiary;
+use snowhum_units::System;
+use snowhum_winter::Parameters;
+
+mod common;
+
+const LAKE: [&str; 4] = ["61.7", "25", "100 m", "Europe/Helsinki"];
+const PLAIN: [&str; 4] = ["46", "20", "80 m", "Europe/Budapest"];
+const ALPINE: [&str; 4] = ["46.6", "8", "1400 m", "Europe/Zurich"];
+
+/// A yard of one-box hives: each colony by its name and lines.
+fn yard([latitude, longitude, elevation, zone]: [&str; 4], as_of: &str, colonies: &[(&str, &str)]) -> Apiary {
+    let mut text = format!(
+        "[apiary]\nname = \"Invented\"\ninvented = true\nas_of = {as_of}\n[site]\nlatitude = {latitude}\nlongitude = {longitude}\nelevation = \"{elevation}\"\nzone = \"{zone}\"\nshelter = \"windbreak\"\nexposure = \"partial\"\n[money]\ncurrency = \"EUR\"\n"
+    );
+    for (name, lines) in colonies {
+        write!(
+            text,
+            "[[hive]]\nname = \"{name}\"\nkind = \"Langstroth 10\"\nboxes = [\"deep\"]\nlid = [\"plywood 10 mm\", \"foam 50 mm\"]\nentrance = \"reduced\"\nguard = \"slot 8 mm\"\n[[colony]]\nname = \"{name}\"\nhive = \"{name}\"\n{lines}\n"
+        )
+        .unwrap();
+    }
+    snowhum_apiary::read(&text, "invented").unwrap().0
+}
+
+const STRONG: &str = "frames_of_bees = 9\nbrood = \"none\"\nstores = \"22 kg\"\nmites = { found = 2, bees = 300, on = 2025-08-01 }\nqueen_year = 2025\nqueen_seen = true\ntroubles = \"none\"";
+const WEAK: &str = "frames_of_bees = 2.5\nbrood = \"none\"\nstores = \"5 kg\"\nmites = { found = 1, bees = 300, on = 2025-08-01 }\nqueen_year = 2024\nqueen_seen = true\ntroubles = \"none\"";
+
+fn planned(apiary: &Apiary) -> PlanAnswer {
+    let (winter, autumn, spring) = common::weather(apiary);
+    plan(&PlanQuestion {
+        apiary,
+        winter: &winter,
+        autumn: &autumn,
+        autumn_from: common::autumn_from(apiary),
+        as_of: apiary.as_of,
+        spring,
+        parameters: &Parameters::shipped().unwrap(),
+        members: 64,
+        seed: 1,
+        system: System::Metric,
+    })
+}
+
+fn fit(apiary: &Apiary) -> FitAnswer {
+    planned(apiary).fit.unwrap()
+}
+
+fn one<'a>(fit: &'a FitAnswer, name: &str) -> &'a ColonyFit {
+    fit.colonies.iter().find(|colony| colony.name == name).unwrap()
+}
+
+fn scale(colony: &ColonyFit, what: What) -> &Scale {
+    colony.scales.iter().find(|scale| scale.what == what).unwrap()
+}
+
+fn with(lines: &str, more: &str) -> String {
+    let key = more.split(" =").next().unwrap();
+    let kept: Vec<&str> = lines.lines().filter(|line| !line.starts_with(&format!("{key} ="))).collect();
+    format!("{}\n{more}", kept.join("\n"))
+}
+
+#[test]
+fn the_demo_is_answered_on_six_scales_each_with_its_range_and_source() {
+    let apiary = snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0;
+    let fit = fit(&apiary);
+    assert_eq!(fit.colonies.len(), 5);
+    for colony in &fit.colonies {
+        assert_eq!(colony.scales.len(), 6, "{}", colony.name);
+        for scale in &colony.scales {
+            let usual = scale.usual.as_ref().unwrap();
+            assert!(usual.low < usual.high && usual.high <= scale.end, "{scale:?}");
+            assert!(!usual.source.is_empty() && !usual.region.is_empty() && !usual.hive.is_empty());
+            assert!(scale.figure.is_none_or(|figure| figure.p10 <= figure.p50 && figure.p50 <= figure.p90));
+        }
+        assert!(!colony.verdict.reasons.is_empty());
+    }
+    assert_eq!(one(&fit, "Alder").verdict.kind, VerdictKind::Alone);
+    let larch = one(&fit, "Larch");
+    assert_eq!(larch.verdict.kind, VerdictKind::Treat);
+    assert!(larch.verdict.reasons.iter().any(|reason| reason.contains("not bees already hurt")), "{:?}", larch.verdict);
+    assert_eq!(scale(larch, What::Mites).stands, Stands::Over);
+    assert!(scale(larch, What::Queen).look.as_ref().unwrap().contains("eggs"));
+    assert!(scale(one(&fit, "Alder"), What::Hive).look.as_ref().unwrap().contains("excluder"));
+}
+
+#[test]
+fn the_last_day_for_a_queen_is_late_august_in_the_finnish_lake_country_and_later_in_warmer_places() {
+    let at = |place, as_of| fit(&yard(place, as_of, &[("Strong", STRONG)])).dates;
+    let (lake, plain, alpine) = (at(LAKE, "2025-09-01"), at(PLAIN, "2025-09-01"), at(ALPINE, "2025-09-01"));
+    // Practice has about 25 August at 62 N.
+    let august = jiff::civil::date(2025, 8, 25);
+    assert!(lake.requeen_by.p50.duration_since(august).as_hours().abs() <= 24 * 5, "{}", lake.requeen_by.p50);
+    assert!(plain.requeen_by.p50 > lake.requeen_by.p90 && plain.requeen_by.p50 > alpine.requeen_by.p90);
+    for dates in [&lake, &plain, &alpine] {
+        assert!(dates.requeen_by.p50 < dates.unite_by.p50 && dates.unite_by.p50 < dates.cluster.p50, "{dates:?}");
+        assert!(dates.boost_by.p50 < dates.cluster.p50);
+    }
+    assert!(lake.cluster.p50 < plain.cluster.p50);
+}
+
+#[test]
+fn signs_of_foulbrood_stop_everything_and_that_hive_neither_gives_nor_takes() {
+    let sick = with(STRONG, "troubles = [\"foulbrood signs\"]");
+    let fit = fit(&yard(LAKE, "2025-09-10", &[("Sick", &sick), ("Weak", WEAK)]));
+    let sick = one(&fit, "Sick");
+    assert_eq!(sick.verdict.kind, VerdictKind::Stop);
+    assert!(sick.verdict.says.contains("bee inspector") && sick.unite.is_none());
+    let weak = one(&fit, "Weak");
+    assert_eq!(weak.unite.as_ref().unwrap().with, None);
+    assert_ne!(weak.verdict.kind, VerdictKind::Unite);
+    assert!(fit.shopping.hives.iter().all(|hive| hive.frames.as_ref().is_none_or(|frames| frames.from != "Sick")));
+}
+
+#[test]
+fn laying_workers_are_shaken_out_and_never_put_to_a_good_colony() {
+    let laying = with(STRONG, "queen = \"laying workers\"");
+    let fit = fit(&yard(LAKE, "2025-09-10", &[("Lost", &laying), ("Strong", STRONG)]));
+    let lost = one(&fit, "Lost");
+    assert_eq!(lost.verdict.kind, VerdictKind::ShakeOut);
+    assert!(lost.unite.is_none());
+}
+
+#[test]
+fn a_queenless_colony_goes_to_a_healthy_one_by_newspaper_and_a_sick_one_to_none() {
+    let queenless = with(STRONG, "queen = \"none\"");
+    let fit_of = |lines: &str, as_of| fit(&yard(LAKE, as_of, &[("Lost", lines), ("Strong", STRONG)]));
+    let healthy = fit_of(&with(&queenless, "frames_of_bees = 6"), "2025-09-10");
+    let lost = one(&healthy, "Lost");
+    assert_eq!(lost.verdict.kind, VerdictKind::Unite);
+    let uniting = lost.unite.as_ref().unwrap();
+    assert_eq!((uniting.with.as_deref(), uniting.advised), (Some("Strong"), true));
+    assert!(uniting.steps.iter().any(|step| step.contains("newspaper")));
+    assert!(uniting.steps.iter().any(|step| step.contains("keep Strong's queen")));
+
+    let crumpled = with(&with(&queenless, "frames_of_bees = 6"), "troubles = [\"crumpled wings\"]");
+    let sick = fit_of(&crumpled, "2025-09-10");
+    let uniting = one(&sick, "Lost").unite.as_ref().unwrap();
+    assert!(!uniting.advised && uniting.steps.is_empty());
+    assert!(uniting.against.iter().any(|why| why.contains("crumpled wings")), "{:?}", uniting.against);
+
+    let late = fit_of(&with(&queenless, "frames_of_bees = 6"), "2025-11-20");
+    let uniting = one(&late, "Lost").unite.as_ref().unwrap();
+    assert!(!uniting.advised && uniting.against.iter().any(|why| why.contains("too late")), "{:?}", uniting.against);
+}
+
+#[test]
+fn two_weak_colonies_are_not_put_together() {
+    let fit = fit(&yard(LAKE, "2025-09-10", &[("One", WEAK), ("Two", WEAK)]));
+    for colony in &fit.colonies {
+        let uniting = colony.unite.as_ref().unwrap();
+        assert!(!uniting.advised && uniting.against.iter().any(|why| why.contains("two weak ones")));
+        assert_ne!(colony.verdict.kind, VerdictKind::Unite);
+    }
+}
+
+#[test]
+fn mites_over_the_line_come_first_and_late_treatment_is_called_late() {
+    let mitey = with(STRONG, "mites = { found = 12, bees = 300, on = 2025-08-01 }");
+    let at = |as_of| fit(&yard(LAKE, as_of, &[("Mitey", &mitey)]));
+    let (early, late) = (at("2025-08-02"), at("2025-09-25"));
+    let reasons = |fit: &FitAnswer| one(fit, "Mitey").verdict.reasons.join(" ");
+    assert_eq!(one(&early, "Mitey").verdict.kind, VerdictKind::Treat);
+    assert_eq!(one(&late, "Mitey").verdict.kind, VerdictKind::Treat);
+    assert!(!reasons(&early).contains("already hurt") && reasons(&late).contains("already hurt"));
+    assert!(late.say.iter().any(|say| say.contains("second time in October")));
+    let treated = with(&mitey, "treatments = [{ on = 2025-08-02, class = \"formic\" }]");
+    let treated = fit(&yard(LAKE, "2025-09-25", &[("Mitey", &treated)]));
+    assert_eq!(one(&treated, "Mitey").verdict.kind, VerdictKind::Alone);
+}
+
+#[test]
+fn what_nobody_looked_at_is_not_known_and_says_what_to_look_at() {
+    let plain = "frames_of_bees = 8\nstores = \"18 kg\"\nmites = \"not counted\"";
+    let fit = fit(&yard(LAKE, "2025-09-10", &[("Plain", plain)]));
+    let colony = one(&fit, "Plain");
+    for what in [What::Brood, What::Queen, What::Mites] {
+        let scale = scale(colony, what);
+        assert_eq!((scale.stands, scale.figure), (Stands::NotKnown, None), "{what:?}");
+        assert!(scale.look.is_some(), "{what:?}");
+    }
+    assert!(colony.say.iter().any(|say| say.contains("Strong in autumn is not safe")));
+}
+
+#[test]
+fn a_frame_is_given_once() {
+    let six = with(STRONG, "frames_of_bees = 6");
+    let (hungry, heavy) = (with(&six, "stores = \"9 kg\""), with(&six, "stores = \"28 kg\""));
+    let yard = yard(LAKE, "2025-10-05", &[("Heavy", &heavy), ("One", &hungry), ("Two", &hungry), ("Three", &hungry)]);
+    let plan = planned(&yard);
+    let list = plan.fit.unwrap().shopping;
+    // The plan weighs each colony by itself and may offer Heavy's frames to all three; the list gives each frame once.
+    let offers = plan.colonies.iter().filter(|colony| colony.actions.iter().any(|a| a.what.contains("from Heavy")));
+    assert_eq!(offers.count(), 3);
+    let heavy = &plan.colonies[0].stores_kg;
+    assert!(list.spared_kg > 2.0 && list.spared_kg <= heavy.spring.p10 - 3.0 + 0.1, "{} of {heavy:?}", list.spared_kg);
+    let given: f64 = list.hives.iter().filter_map(|hive| hive.frames.as_ref()).map(|frames| frames.kg).sum();
+    assert!((given - list.spared_kg).abs() < 0.11);
+}
+
+#[test]
+fn the_list_is_the_sum_of_its_hives_and_names_no_thin_syrup() {
+    let hungry = with(STRONG, "stores = \"9 kg\"");
+    let list = fit(&yard(LAKE, "2025-08-10", &[("One", &hungry), ("Two", &hungry)])).shopping;
+    assert!(!list.too_late_for_syrup && list.hives.len() == 2);
+    assert!(list.hives.iter().all(|hive| hive.mix == "3:2"));
+    let sum: f64 = list.hives.iter().map(|hive| hive.sugar_kg).sum();
+    assert!((list.sugar_kg - sum).abs() < 0.06 && list.solid_kg == 0.0);
+    // 0.772 kg of sugar a litre of 3:2.
+    assert!((list.sugar_kg / list.syrup_l - 0.772).abs() < 0.01);
+    assert!((list.with_feeder(4.0).hives[0].feeder_fills - list.hives[0].syrup_l / 4.0).abs() < 0.06);
+    let late = fit(&yard(LAKE, "2025-10-20", &[("One", &hungry)])).shopping;
+    assert!(late.too_late_for_syrup && late.sugar_kg == 0.0 && late.solid_kg > 0.0);
+}
+
+#[test]
+fn ranges_belong_to_the_place_and_none_is_copied_from_another() {
+    let at = |place| fit(&yard(place, "2025-09-05", &[("Strong", STRONG)]));
+    let (lake, plain, alpine) = (at(LAKE), at(PLAIN), at(ALPINE));
+    let region = |fit: &FitAnswer, what| scale(&fit.colonies[0], what).usual.as_ref().unwrap().region.clone();
+    assert_eq!(
+        [&lake, &plain, &alpine].map(|fit| region(fit, What::Bees)),
+        ["Finland", "cool countries", "cool countries"]
+    );
+    assert_eq!(
+        [&lake, &plain, &alpine].map(|fit| region(fit, What::Stores)),
+        ["Sweden, Finland and Norway", "this site", "Switzerland"]
+    );
+    let windows = |fit: &FitAnswer| fit.windows.iter().map(|window| window.says.clone()).collect::<Vec<_>>();
+    assert!(windows(&lake) != windows(&plain) && windows(&plain) != windows(&alpine));
+}
+
+#[test]
+fn each_class_of_treatment_has_its_window_and_no_dose() {
+    let fit = fit(&yard(LAKE, "2025-09-05", &[("Strong", STRONG)]));
+    assert_eq!(fit.windows.len(), 5);
+    let until = |class: &str| fit.windows.iter().find(|w| w.class.contains(class)).unwrap().until.unwrap().p50;
+    assert!(until("thymol") < until("formic"), "thymol needs more warmth for longer");
+    let oxalic = fit.windows.iter().find(|window| window.class.contains("trickled")).unwrap();
+    assert!(oxalic.from.unwrap().p90 < oxalic.until.unwrap().p10);
+    let text = serde_json::to_string(&fit).unwrap().to_lowercase();
+    for dose in [" ml", " mg", " gram", " drops"] {
+        assert!(!text.contains(dose), "{dose}");
+    }
+}
+
+#[test]
+fn brood_is_given_only_where_it_can_still_hatch_and_a_healthy_colony_has_it_to_spare() {
+    let brooding = with(STRONG, "brood = \"5 frames\"");
+    let at = |as_of, giver: &str| fit(&yard(LAKE, as_of, &[("Giver", giver), ("Weak", WEAK)]));
+    let kind = |fit: &FitAnswer| one(fit, "Weak").verdict.kind;
+    let late = at("2025-10-20", &brooding);
+    assert_ne!(kind(&late), VerdictKind::Boost);
+    assert!(one(&late, "Weak").verdict.reasons.iter().any(|reason| reason.contains("too late for sealed brood")));
+    assert_ne!(kind(&at("2025-09-01", &with(&brooding, "troubles = [\"chalkbrood\"]"))), VerdictKind::Boost);
+    let early = at("2025-08-15", &brooding);
+    assert_eq!(kind(&early), VerdictKind::Boost, "{:?}", one(&early, "Weak").verdict);
+}
