@@ -4,6 +4,7 @@ pub(crate) mod chart;
 pub(crate) mod dead_bees;
 pub(crate) mod deadout;
 pub(crate) mod feed;
+pub(crate) mod fit;
 pub(crate) mod hive;
 pub(crate) mod jobs;
 pub(crate) mod lessons;

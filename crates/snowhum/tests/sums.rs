@@ -186,3 +186,17 @@ fn what_cannot_be_is_refused_with_what_would_be_right() {
     assert!(refused(&["deadout", "--sign", "ghosts=yes"]).contains("small-cluster"));
     assert!(refused(&["deadout", "--sign", "small-cluster=perhaps"]).contains("fairly-sure"));
 }
+
+#[test]
+fn the_counts_of_a_yard_are_listed_with_the_worst_named_first() {
+    let yard = words(&["mites", "--apiary", demo_yard()]);
+    assert!(yard.starts_with("Most: Larch, 8.0 per 100 bees"), "{yard}");
+    assert!(yard.contains("Larch is at or over the line"), "{yard}");
+    let answer = json(&["mites", "--apiary", demo_yard()]);
+    assert_eq!(answer["yard"]["worst"], "Larch");
+    assert_eq!(answer["colonies"].as_array().unwrap().len(), 5);
+}
+
+fn demo_yard() -> &'static str {
+    concat!(env!("CARGO_MANIFEST_DIR"), "/../../data/demo/rowan-bank.toml")
+}

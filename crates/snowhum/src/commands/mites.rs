@@ -1,17 +1,19 @@
 //! `mites`: how many mites, and how sure.
 
 use clap::{Args, ValueEnum};
-use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, mites};
+use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, mites, of_yard};
+use snowhum_apiary::Mites;
+use std::path::PathBuf;
 
 use crate::args::{Common, any_month, in_range};
 use crate::commands::sum;
-use crate::{exit, text};
+use crate::{exit, progress, sources, text};
 
 /// What was counted.
 #[derive(Debug, Args)]
 pub(crate) struct MitesArguments {
-    /// Mites found.
-    #[arg(long, value_name = "N", required_unless_present = "sample")]
+    /// Mites found. Without this and without --sample the counts of the yard are taken, each colony by itself.
+    #[arg(long, value_name = "N", conflicts_with = "sample")]
     found: Option<u32>,
     /// Bees in the sample: half a US cup, 118 mL, is about 300.
     #[arg(long, value_name = "N", default_value_t = 300)]
@@ -23,7 +25,7 @@ pub(crate) struct MitesArguments {
     #[arg(long, value_name = "D", value_parser = days)]
     days: Option<f64>,
     /// Several colonies: NAME=MITES/BEES, or NAME=MITES/DAYS with a board.
-    #[arg(long, value_name = "SAMPLE", conflicts_with = "found")]
+    #[arg(long, value_name = "SAMPLE")]
     sample: Vec<String>,
     /// Region whose line is wanted, such as ontario; the general one if not given.
     #[arg(long, value_name = "REGION")]
@@ -31,6 +33,9 @@ pub(crate) struct MitesArguments {
     /// The month, such as 2026-08; in the south give the month six months away.
     #[arg(long, value_name = "MONTH", value_parser = any_month)]
     month: Option<i8>,
+    /// The yard whose counts are taken; that of the records, else the invented demo, if not given.
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["found", "sample"])]
+    apiary: Option<PathBuf>,
 }
 
 /// How mites are counted.
@@ -51,8 +56,30 @@ pub(crate) fn run(arguments: &MitesArguments, common: &Common) -> anyhow::Result
         let colony = "the colony".to_owned();
         samples.push(Sample { colony, found, by: counted(arguments, arguments.bees, arguments.days)? });
     }
+    if samples.is_empty() {
+        return yard(arguments, common);
+    }
     let question = MitesQuestion { samples, region: arguments.region.clone(), month: arguments.month };
     let answer = mites(&question).map_err(sum::fault)?;
+    sum::say(&answer, common, text::mites::words)
+}
+
+/// The counts of a yard file, the worst first, and who was not counted.
+fn yard(arguments: &MitesArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
+    let none = || {
+        exit::input(format!(
+            "nobody counted mites in {}; give --found and --bees, or write mites in the yard file",
+            apiary.name
+        ))
+    };
+    let counted = of_yard(&apiary, arguments.region.clone(), arguments.month).ok_or_else(none)?;
+    let answer = counted.map_err(sum::fault)?;
+    let uncounted = apiary.colonies.iter().filter(|colony| colony.mites == Mites::NotCounted);
+    let uncounted: Vec<&str> = uncounted.map(|colony| colony.name.as_str()).collect();
+    if !uncounted.is_empty() {
+        progress::note(&format!("Not counted: {}. They may be the worst.", uncounted.join(", ")));
+    }
     sum::say(&answer, common, text::mites::words)
 }
 

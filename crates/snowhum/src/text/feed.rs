@@ -34,8 +34,8 @@ pub(crate) fn words(answer: &FeedAnswer, syrup_by: Option<Date>, units: System) 
         page += &entry("Never", &format!("{}: {}", never.what, never.why));
     }
     page += "\n";
-    for caution in &answer.cautions {
-        page += &format!("  {}\n", wrapped(caution, 2));
+    for say in answer.say.iter().chain(&answer.cautions) {
+        page += &format!("  {}\n", wrapped(say, 2));
     }
     page += "\n";
     page + &wrapped(&format!("Stands on: {}.", answer.sources.join("; ")), 2)

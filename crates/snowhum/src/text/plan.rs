@@ -7,14 +7,21 @@ use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
 
 use crate::text::chart::{bar, spark};
-use crate::text::{entry, wrapped};
+use crate::text::{entry, fit, wrapped};
 
 pub(crate) fn words(plan: &PlanAnswer, system: System) -> String {
     let mut page = head(plan);
     page += &overview(plan);
-    for colony in &plan.colonies {
+    for (at, colony) in plan.colonies.iter().enumerate() {
         page += "\n";
         page += &colony_words(plan, colony, system);
+        if let Some(fit) = plan.fit.as_ref().and_then(|fit| fit.colonies.get(at)) {
+            page += &fit::colony(fit);
+        }
+    }
+    if let Some(fit) = &plan.fit {
+        page += "\n";
+        page += &fit::yard(fit, plan.as_of, system);
     }
     page += "\n";
     page += &wrapped(

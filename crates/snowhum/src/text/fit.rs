@@ -1,0 +1,67 @@
+//! Fit for winter, in the plan's words: a verdict for each colony, the yard's dates and its shopping list.
+
+use jiff::civil::Date;
+use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Shopping, Stands, VerdictKind};
+use snowhum_units::{CubicMetre, Kilogram, System};
+
+use crate::text::entry;
+
+/// One colony's verdict, where it stands off what is usual, and what nobody looked at.
+pub(crate) fn colony(fit: &ColonyFit) -> String {
+    let verdict = &fit.verdict;
+    let mut page = entry("Fit?", &format!("{}: {}", verdict.kind.words(), verdict.says));
+    page += &entry("", &format!("because {}", verdict.reasons.join("; ")));
+    let scales: Vec<String> = fit.scales.iter().filter_map(off).collect();
+    if !scales.is_empty() {
+        page += &entry("Scales", &scales.join("; "));
+    }
+    if let Some(uniting) = fit.unite.as_ref().filter(|_| verdict.kind == VerdictKind::Unite) {
+        page += &entry("How", &uniting.steps.join("; "));
+    }
+    for say in &fit.say {
+        page += &entry("", say);
+    }
+    page
+}
+
+/// A scale that is not simply usual.
+fn off(scale: &Scale) -> Option<String> {
+    let name = scale.what.words().to_lowercase();
+    match scale.stands {
+        Stands::Usual | Stands::NoRange => None,
+        Stands::NotKnown => Some(format!("{name} not known")),
+        stands => Some(format!("{name} {}", stands.words())),
+    }
+}
+
+/// What holds for the whole yard.
+pub(crate) fn yard(fit: &FitAnswer, as_of: Date, system: System) -> String {
+    let mut page = String::from("The yard\n");
+    for say in &fit.say {
+        page += &entry("", say);
+    }
+    page += &shopping(&fit.shopping, system);
+    for window in fit.windows.iter().filter(|window| window.until.is_none_or(|until| until.p90 >= as_of)) {
+        page += &entry("Mites", &format!("{}: {}", window.class, window.says));
+    }
+    page
+}
+
+fn shopping(list: &Shopping, system: System) -> String {
+    if list.hives.is_empty() {
+        return entry("To buy", "no feed: no colony is short");
+    }
+    let kg = |kg: f64| Kilogram::new(kg).show(system, 1);
+    let whole = if list.too_late_for_syrup {
+        format!("{} of fondant, or as much damp sugar; it is too late for syrup here", kg(list.solid_kg))
+    } else {
+        let litres = CubicMetre::new(list.syrup_l * 1e-3).show(system, 1);
+        format!("{} of sugar, {litres} of 3:2 syrup", kg(list.sugar_kg))
+    };
+    let spared = if list.spared_kg > 0.0 {
+        format!("; frames from heavy hives can stand for {} of the stores", kg(list.spared_kg))
+    } else {
+        String::new()
+    };
+    entry("To buy", &format!("{whole}{spared}"))
+}
