@@ -23,6 +23,9 @@ pub(crate) enum Place {
     Treatments,
     Paper,
     Words,
+    Fit,
+    Feed,
+    Mites,
     Elsewhere,
 }
 
@@ -36,6 +39,7 @@ const OFTEN: &[Way] = &[
     (Place::Flight, "/flight", "Flight day"),
     (Place::Jobs, "/jobs", "Jobs and dates"),
     (Place::Setup, "/setup", "Winter set-up"),
+    (Place::Fit, "/fit", "Fit for winter?"),
 ];
 
 /// What a keeper opens once a season, one tap away.
@@ -48,6 +52,8 @@ const SELDOM: &[Way] = &[
     (Place::Treatments, "/treatments", "Treatment record"),
     (Place::Paper, "/paper", "On paper"),
     (Place::Words, "/words", "Words"),
+    (Place::Feed, "/feed", "Feeding"),
+    (Place::Mites, "/mites", "Mites"),
 ];
 
 /// A whole page.

@@ -3,11 +3,14 @@
 pub(crate) mod apiary;
 pub(crate) mod begin;
 pub(crate) mod dead;
+pub(crate) mod feed;
+pub(crate) mod fit;
 pub(crate) mod flight;
 pub(crate) mod hive;
 pub(crate) mod inside;
 pub(crate) mod jobs;
 pub(crate) mod losses;
+pub(crate) mod mites;
 pub(crate) mod normal;
 pub(crate) mod notes;
 pub(crate) mod paper;
@@ -18,6 +21,7 @@ pub(crate) mod sheet;
 pub(crate) mod source;
 pub(crate) mod spring;
 pub(crate) mod treatments;
+pub(crate) mod weigh;
 pub(crate) mod words;
 
 mod action;

@@ -44,7 +44,10 @@ fn walk(view: &View, at: usize) -> Markup {
         nav class="walk" aria-label="Hives in walking order" {
             @if let Some(before) = beside(at.checked_sub(1)) { a rel="prev" href={ "/hive/" (before.id.0) } { "← " (before.name) } }
             @if let Some(after) = beside(at.checked_add(1)) { a rel="next" href={ "/hive/" (after.id.0) } { (after.name) " →" } }
-            @if view.visitor.may_write() { a class="no-print" href="#note" { "Note something" } }
+            @if view.visitor.may_write() {
+                a class="no-print" href="#note" { "Note something" }
+                @if let Some(here) = beside(Some(at)) { a class="no-print" href={ "/hive/" (here.id.0) "/weigh" } { "Weigh it" } }
+            }
         }
     }
 }

@@ -11,7 +11,7 @@ use crate::page::{Place, page};
 use crate::view::{Asked, View};
 
 /// The files figures are read from.
-const FILES: [(&str, &str, &str); 14] = [
+const FILES: [(&str, &str, &str); 15] = [
     ("winter_parameters", "The winter model", include_str!("../../../../data/winter_parameters.toml")),
     ("watch_parameters", "What signs say", include_str!("../../../../data/watch_parameters.toml")),
     ("jobs", "Jobs and dates", include_str!("../../../../data/jobs.toml")),
@@ -22,6 +22,7 @@ const FILES: [(&str, &str, &str); 14] = [
     ("openings", "Openings", include_str!("../../../../data/openings.toml")),
     ("materials", "Materials", include_str!("../../../../data/materials.toml")),
     ("feeds", "Feeds", include_str!("../../../../data/feeds.toml")),
+    ("fit", "Fit for winter", include_str!("../../../../data/fit.toml")),
     ("rules_of_thumb", "Rules of the trade", include_str!("../../../../data/rules_of_thumb.toml")),
     ("deadout", "Dead colonies", include_str!("../../../../data/deadout.toml")),
     ("losses", "Losses and lessons", include_str!("../../../../data/losses.toml")),

@@ -47,6 +47,8 @@ fn a_script_in_any_field_is_refused_or_shown_as_text() {
             "/losses?added=",
             "/losses?kept=",
             "/dead/",
+            "/feed?feeder=",
+            "/fit?guess=1&g0=",
         ] {
             let path = format!("{path}%3Cscript%3Ealert(1)%3C%2Fscript%3E%22%27");
             let answer = served.get(&path).await;

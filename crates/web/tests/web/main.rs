@@ -3,6 +3,7 @@
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 mod api;
+mod autumn;
 mod begin;
 mod gate;
 mod hostile;

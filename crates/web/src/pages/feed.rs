@@ -1,0 +1,216 @@
+//! Feeding: a shopping list for the yard, labels for the roofs, and what to know before.
+
+use axum::extract::State;
+use maud::{Markup, html};
+use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::fit::{HiveFeed, Shopping};
+use snowhum_advice::sums::feed::{FeedAnswer, FeedQuestion, Season, feed};
+use snowhum_advice::words::day;
+use snowhum_apiary::Apiary;
+use snowhum_units::{CubicMetre, Kilogram, Metre, System};
+
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::sent::shortened;
+use crate::view::{Asked, View};
+use crate::words::{capital, date, mass};
+
+/// A slab that is reckoned where no other is asked for.
+const SLAB: Metre = Metre::new(0.05);
+/// What a feeder can hold, litres.
+const FEEDER_L: std::ops::RangeInclusive<f64> = 0.1..=50.0;
+
+pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let plan = app.plan().await?;
+    let system = view.settings.system;
+    let body = html! {
+        h1 { "Feeding" }
+        @match plan.as_ref().map(|plan| (plan, plan.fit.as_ref())) {
+            Ok((plan, Some(fit))) => @match feeder(&asked, &fit.shopping, system) {
+                Ok(list) => (yard(plan, &list, system)),
+                Err(wrong) => {
+                    p class="caution" { (wrong) }
+                    (yard(plan, &fit.shopping, system))
+                }
+            },
+            Ok((_, None)) => p class="caution" { "The table of what is usual cannot be read." },
+            Err(words) => p class="caution" { (words) },
+        }
+        @if plan.as_ref().is_ok_and(|plan| plan.fit.as_ref().is_some_and(|fit| !fit.shopping.too_late_for_syrup)) {
+            (feeder_form(&asked, system))
+        }
+        (knowledge(&view.apiary, system))
+    };
+    Ok(page(&view, Place::Feed, "Feeding", &body))
+}
+
+/// The list with the keeper's own feeder.
+fn feeder(asked: &Asked, list: &Shopping, system: System) -> Result<Shopping, String> {
+    let Some(text) = asked.get("feeder") else { return Ok(list.clone()) };
+    let unit = if system == System::Us { "gal" } else { "L" };
+    let bare = text.replace(',', ".");
+    let with_unit = if bare.parse::<f64>().is_ok() { format!("{bare} {unit}") } else { bare };
+    let litres = with_unit.parse::<CubicMetre>().ok().map(|volume| volume.get() * 1e3);
+    let litres = litres.filter(|litres| FEEDER_L.contains(litres));
+    litres
+        .map(|litres| list.with_feeder(litres))
+        .ok_or_else(|| format!("{}: write what your feeder holds, such as 6 {unit}.", shortened(text)))
+}
+
+fn yard(plan: &PlanAnswer, list: &Shopping, system: System) -> Markup {
+    html! {
+        p class="lede" { "What the yard was short of on " (day(plan.as_of)) ", so that 9 in 10 such hives come to spring with food in reach." }
+        (shopping(list, system))
+        @if !list.hives.is_empty() {
+            section {
+                h2 { "Labels for the roofs" }
+                div class="papers labels" { @for hive in &list.hives { (label(hive, list, system)) } }
+            }
+        }
+    }
+}
+
+/// What to buy, and which hive gets it.
+pub(super) fn shopping(list: &Shopping, system: System) -> Markup {
+    html! {
+        @if list.hives.is_empty() {
+            p { "No colony is short: nothing to buy." }
+        } @else {
+            p {
+                @if list.too_late_for_syrup {
+                    strong { (mass(list.solid_kg, system)) " of fondant" } ", or as much damp sugar. The day for syrup here was about "
+                    (date(list.finish_by)) "; bees can no longer ripen it."
+                } @else {
+                    strong { (mass(list.sugar_kg, system)) " of white sugar" } ", which makes " (litres(list.syrup_l, system))
+                    " of 3:2 syrup. It must be finished, not begun, by about " (date(list.finish_by)) "; "
+                    (list.days_left) " days are left for it."
+                }
+                @if list.spared_kg > 0.0 {
+                    " Frames from heavy, healthy hives of this yard can stand for " (mass(list.spared_kg, system))
+                    " of the stores that are short; each frame is counted once."
+                }
+            }
+            div class="wide" { (table(list, system)) }
+        }
+    }
+}
+
+fn table(list: &Shopping, system: System) -> Markup {
+    let late = list.too_late_for_syrup;
+    html! {
+        table {
+            thead { tr {
+                th scope="col" { "Hive" } th scope="col" { "Short" }
+                @if late { th scope="col" { "Fondant" } th scope="col" { "Or damp sugar" } }
+                @else { th scope="col" { "Sugar" } th scope="col" { "Water" } th scope="col" { "Syrup 3:2" } th scope="col" { "Feeders full" } th scope="col" { "Begin by" } }
+                th scope="col" { "Or frames" }
+            } }
+            tbody { @for hive in &list.hives { tr {
+                th scope="row" { (hive.name) }
+                td { (mass(hive.short_kg, system)) }
+                @if late {
+                    td { (mass(hive.fondant_kg, system)) }
+                    td { (mass(hive.candy_kg, system)) ", " (Metre::new(hive.candy_mm * 1e-3).show(system, usize::from(system == System::Us))) " thick" }
+                } @else {
+                    td { (mass(hive.sugar_kg, system)) } td { (litres(hive.water_l, system)) } td { (litres(hive.syrup_l, system)) }
+                    td { (format!("{:.1}", hive.feeder_fills)) }
+                    td { @for (at, begin) in hive.begin_by.iter().enumerate() { @if at > 0 { "; " } (date(begin.on)) " with " (begin.feeder) } }
+                }
+                td { @if let Some(frames) = &hive.frames { (frames.frames) " from " (frames.from) " (" (mass(frames.kg, system)) ")" } @else { "none to spare" } }
+            } } }
+        }
+        @if !late { p class="small" { "A feeder of " (litres(list.feeder_l, system)) " is taken." } }
+    }
+}
+
+/// One roof's label.
+fn label(hive: &HiveFeed, list: &Shopping, system: System) -> Markup {
+    html! {
+        section class="paper" {
+            h2 { (hive.name) }
+            @if list.too_late_for_syrup {
+                p class="lede" { "Fondant " (mass(hive.fondant_kg, system)) }
+                p { "Right over the cluster; lid off under a minute; no combs moved." }
+            } @else {
+                p class="lede" { "Syrup 3:2, " (litres(hive.syrup_l, system)) }
+                p { (mass(hive.sugar_kg, system)) " of sugar in " (litres(hive.water_l, system)) " of water, by weight." }
+                p { "Finished by " (date(list.finish_by)) ". At dusk, entrance small, nothing spilt." }
+            }
+            p class="small" { "Given: ________  ________  ________" }
+        }
+    }
+}
+
+fn litres(litres: f64, system: System) -> String {
+    CubicMetre::new(litres * 1e-3).show(system, 1)
+}
+
+fn feeder_form(asked: &Asked, system: System) -> Markup {
+    let unit = if system == System::Us { "gallons" } else { "litres" };
+    html! {
+        form method="get" action="/feed" {
+            label for="feeder" { "What your feeder holds, " (unit) }
+            input id="feeder" name="feeder" inputmode="decimal" maxlength="12" value=(asked.get("feeder").unwrap_or_default());
+            button class="main" { "Reckon its fills" }
+        }
+    }
+}
+
+/// What to know before feeding, whatever is short.
+fn knowledge(apiary: &Apiary, system: System) -> Markup {
+    let autumn = answer(apiary, Season::Autumn);
+    let winter = answer(apiary, Season::Winter);
+    html! {
+        @if let (Some(autumn), Some(winter)) = (&autumn, &winter) {
+            section {
+                h2 { "Cups are not kilograms" }
+                p { "Poured sugar is lighter than water, so cups make thinner syrup than the same figures by weight." }
+                ul { @for cups in &autumn.by_volume {
+                    li { (cups.volumes) " by cups is " (format!("{:.2}", cups.sugar_per_water_by_weight)) ":1 by weight, " (format!("{:.0}", cups.sugar_percent)) " % sugar, not " (format!("{:.0}", cups.meant_percent)) " %." }
+                } }
+                p { (autumn.syrup_says) }
+                p { "1:1 is for spring, once bees fly every day and carry in." }
+            }
+            section {
+                h2 { "A slab over the bees" }
+                p { "Laid " (SLAB.show(system, 0)) " thick over the whole of a " (winter.hive) " box:" }
+                ul { @for solid in &winter.solid { @if let Some(kg) = solid.slab_kg {
+                    li { (capital(&solid.what)) ": " (mass(kg, system)) ", feeding as much as " (mass(solid.slab_stores_kg.unwrap_or(0.0), system)) " of honey." }
+                } } }
+            }
+            section {
+                h2 { "Before you feed" }
+                ul class="evidence" { @for say in every_say(autumn, winter) { li { (say) } } }
+            }
+            section {
+                h2 { "Not to be fed" }
+                ul { @for never in &autumn.never { li { (capital(&never.what)) ": " (never.why) "." } } }
+            }
+            section class="caution" { @for caution in &autumn.cautions { p { (caution) } } }
+        }
+    }
+}
+
+/// What either season has to say, each once.
+fn every_say<'a>(autumn: &'a FeedAnswer, winter: &'a FeedAnswer) -> Vec<&'a str> {
+    let mut all: Vec<&str> = autumn.say.iter().map(String::as_str).collect();
+    all.extend(winter.say.iter().map(String::as_str).filter(|say| !autumn.say.iter().any(|other| other == say)));
+    all
+}
+
+fn answer(apiary: &Apiary, season: Season) -> Option<FeedAnswer> {
+    let hive = apiary.hives.first()?;
+    let question = FeedQuestion {
+        short: Kilogram::new(1.0),
+        season,
+        as_of: None,
+        syrup_by: None,
+        feeder: None,
+        hive: hive.standard.clone(),
+        hive_box: hive.boxes.last()?.clone(),
+        slab: Some(SLAB),
+    };
+    feed(&question).ok()
+}

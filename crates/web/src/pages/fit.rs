@@ -1,0 +1,235 @@
+//! Fit for winter? Six scales for each colony and what to do with it.
+
+mod guess;
+
+use axum::extract::State;
+use maud::{Markup, html};
+use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
+use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Stands, Uniting, VerdictKind};
+use snowhum_advice::words::day;
+use snowhum_picture::{FigureScale, FigureScales};
+use snowhum_units::System;
+
+use super::feed::shopping;
+use crate::app::App;
+use crate::draw;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::{Asked, View};
+use crate::words::{both_ways, capital, mass};
+
+/// Thermal resistance in the units of North America for one m² K/W.
+const R_OF_SI: f64 = 5.678;
+
+pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let plan = app.plan().await?;
+    let guesses = asked.get("guess").is_some();
+    let body = html! {
+        h1 { "Fit for winter?" }
+        @match &plan {
+            Ok(plan) => @match &plan.fit {
+                Some(fit) if guesses => (guess::page(&view, plan, fit, &asked)),
+                Some(fit) => (whole(&view, plan, fit)),
+                None => p class="caution" { "The table of what is usual cannot be read." },
+            },
+            Err(words) => p class="caution" { (words) },
+        }
+    };
+    Ok(page(&view, Place::Fit, "Fit for winter?", &body))
+}
+
+fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
+    html! {
+        p class="lede" { "Each colony as it was found on " (day(plan.as_of)) ", held against what is usual here: " (fit.dates.country) "." }
+        p class="no-print" { "Learning? " a href="/fit?guess=1" { "Guess first, then see" } "." }
+        div class="verdicts" {
+            @for (at, one) in fit.colonies.iter().enumerate() {
+                @if let Some(colony) = plan.colonies.get(at) { (told(one, colony, at, view.settings.system)) }
+            }
+        }
+        section {
+            h2 { "The yard" }
+            ul class="evidence" { @for say in &fit.say { li { (say) } } }
+        }
+        section {
+            h2 { "To buy" }
+            (shopping(&fit.shopping, view.settings.system))
+            p { a href="/feed" { "How to feed it, and labels for the roofs" } "." }
+        }
+    }
+}
+
+fn told(fit: &ColonyFit, colony: &ColonyPlan, at: usize, system: System) -> Markup {
+    html! {
+        section class="verdict chance" {
+            div {
+                h2 { (fit.name) " " (chip(fit.verdict.kind)) }
+                p class="about" { (capital(&fit.verdict.says)) "." }
+                @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite)) }
+                ul { @for reason in &fit.verdict.reasons { li { (capital(reason)) "." } } }
+                @for say in &fit.say { p { (say) } }
+                p { span class="label" { "Food" } " " (food(colony, system)) }
+                (looks(fit))
+                (ranges(fit))
+            }
+            (draw::figure(&plate(fit, system), &format!("fit{at}")))
+        }
+    }
+}
+
+/// A verdict as a chip; its shape says it without colour.
+fn chip(kind: VerdictKind) -> Markup {
+    let class = match kind {
+        VerdictKind::Alone => "word sound",
+        VerdictKind::Boost | VerdictKind::Treat | VerdictKind::Unite => "word watch",
+        VerdictKind::ShakeOut | VerdictKind::Stop => "word act",
+    };
+    html! { span class=(class) { (kind.words()) } }
+}
+
+fn food(colony: &ColonyPlan, system: System) -> Markup {
+    let litres = |litres: f64| snowhum_units::CubicMetre::new(litres * 1e-3).show(system, 1);
+    html! {
+        @if colony.shortage_kg < 0.5 {
+            "Nothing is short: 9 in 10 such hives come to spring with food in reach."
+        } @else {
+            (mass(colony.shortage_kg, system)) " of stores short: " (mass(colony.sugar_kg, system)) " of sugar, "
+            (litres(colony.syrup_l.three_to_two)) " of 3:2 or " (litres(colony.syrup_l.two_to_one)) " of 2:1 syrup, "
+            @if colony.too_late_for_syrup {
+                "but the day for syrup here was about " (day(colony.finish_syrup_by.p50)) ": frames of stores or solid feed instead."
+            } @else {
+                "finished by about " (day(colony.finish_syrup_by.p50)) "."
+            }
+        }
+    }
+}
+
+/// What to look at, where the yard file does not say.
+fn looks(fit: &ColonyFit) -> Markup {
+    let looks: Vec<_> = fit.scales.iter().filter_map(|scale| Some((scale.what, scale.look.as_ref()?))).collect();
+    html! {
+        @if !looks.is_empty() {
+            details {
+                summary { "What to look at" }
+                dl { @for (what, look) in looks { dt { (what.words()) } dd { (capital(look)) "." } } }
+            }
+        }
+    }
+}
+
+/// Where each range is from, with the other school where there is one.
+fn ranges(fit: &ColonyFit) -> Markup {
+    html! {
+        details {
+            summary { "Says who?" }
+            dl {
+                @for scale in &fit.scales {
+                    dt { (scale.what.words()) }
+                    dd {
+                        (capital(&scale.says)) "."
+                        @if let Some(usual) = &scale.usual {
+                            " " (usual.region) ", " (usual.hive) ": " (usual.says) " (" (usual.source) "; " (status(usual.status)) ")."
+                        }
+                        @if let Some(other) = &scale.other_school { " Other school: " (other) "." }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn status(status: snowhum_winter::Status) -> &'static str {
+    use snowhum_winter::Status;
+    match status {
+        Status::Published => "published",
+        Status::CommonPractice => "common practice",
+        Status::FromMemory => "from memory",
+        Status::Judgement => "judgement",
+    }
+}
+
+fn united(uniting: &Uniting, is_verdict: bool) -> Markup {
+    html! {
+        @if uniting.advised {
+            details open[is_verdict] {
+                summary { (if is_verdict { "How the two are put together" } else { "If you would rather unite it" }) }
+                ol class="ranked" { @for step in &uniting.steps { li { (capital(step)) "." } } }
+                @if let Some(carried) = &uniting.carried {
+                    p class="small" {
+                        "In the model: alone, " (both_ways(carried.weak_alone, "come to spring", "do not")) "; put to "
+                        (uniting.with.as_deref().unwrap_or("none")) ", " (both_ways(carried.together, "do as one", "do not")) "."
+                    }
+                }
+            }
+        } @else {
+            @for why in &uniting.against { p { span class="label" { "Not united" } " " (capital(why)) "." } }
+        }
+    }
+}
+
+/// The six scales of a colony.
+fn plate(fit: &ColonyFit, system: System) -> snowhum_picture::Plate {
+    let scales = fit.scales.iter().map(|scale| drawn(scale, system)).collect();
+    FigureScales { title: format!("{} on six scales", fit.name), scales }.plate()
+}
+
+fn drawn(scale: &Scale, system: System) -> FigureScale {
+    let usual_words = match &scale.usual {
+        Some(usual) => {
+            let (low, _) = parts(usual.low, &scale.unit, system);
+            format!("usual {low} to {}: {}", amount(usual.high, &scale.unit, system), usual.region)
+        }
+        None => "no range is known for this place".to_owned(),
+    };
+    FigureScale {
+        name: scale.what.words().to_owned(),
+        stands: scale.figure.map_or_else(String::new, |range| {
+            format!("{} · {}", amount(range.p50, &scale.unit, system), short(scale.stands))
+        }),
+        words: scale.says.clone(),
+        usual: scale.usual.as_ref().map(|usual| [usual.low, usual.high]),
+        usual_words,
+        figure: scale.figure.map(|range| [range.p10, range.p50, range.p90]),
+        end: scale.end,
+    }
+}
+
+/// Where a figure stands, in few words.
+fn short(stands: Stands) -> &'static str {
+    stands.words().trim_end_matches(" what is usual")
+}
+
+/// A figure with its unit.
+pub(super) fn amount(value: f64, unit: &str, system: System) -> String {
+    let (number, unit) = parts(value, unit, system);
+    format!("{number} {unit}")
+}
+
+/// A figure and its unit, in the keeper's system.
+pub(super) fn parts(value: f64, unit: &str, system: System) -> (String, String) {
+    match (unit, system) {
+        ("kg", _) => {
+            let shown = mass(value, system);
+            shown.split_once(' ').map_or((shown.clone(), String::new()), |(a, b)| (a.to_owned(), b.to_owned()))
+        }
+        (lid, System::Us) if lid.starts_with("m²") => {
+            (format!("R {:.0}", value * R_OF_SI), "over the bees".to_owned())
+        }
+        _ if plain(value) == "1" => (
+            "1".to_owned(),
+            unit.replacen("winters", "winter", 1).replacen("frames", "frame", 1).replacen("mites", "mite", 1),
+        ),
+        _ => (plain(value), unit.to_owned()),
+    }
+}
+
+fn plain(value: f64) -> String {
+    if value >= 1_000.0 {
+        crate::words::bees(value)
+    } else if value.fract().abs() < 0.05 {
+        format!("{value:.0}")
+    } else {
+        format!("{value:.1}")
+    }
+}

@@ -1,0 +1,118 @@
+//! Mites: every count of the yard with the worst first, and when each class of treatment can work here.
+
+use axum::extract::State;
+use maud::{Markup, html};
+use snowhum_advice::fit::{ClassWindow, FitAnswer, WINTER_BEES};
+use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, of_yard};
+use snowhum_advice::words::day;
+use snowhum_apiary::{Apiary, Mites};
+
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::View;
+use crate::words::{capital, date};
+
+pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    let plan = app.plan().await?;
+    let counted = of_yard(&view.apiary, None, None);
+    let body = html! {
+        h1 { "Mites" }
+        @match &counted {
+            Some(Ok(answer)) => (counts(&view.apiary, answer)),
+            Some(Err(wrong)) => p class="caution" { (wrong) },
+            None => p class="lede" {
+                "Nobody has counted in this yard. Seeing no mites says little: of samples of 100 bees 37 in 100 show none where 1 bee in 100 carries one."
+            },
+        }
+        (uncounted(&view.apiary))
+        @match &plan {
+            Ok(plan) => @if let Some(fit) = &plan.fit { (windows(fit)) },
+            Err(words) => p class="caution" { (words) },
+        }
+    };
+    Ok(page(&view, Place::Mites, "Mites", &body))
+}
+
+fn counts(apiary: &Apiary, answer: &MitesAnswer) -> Markup {
+    let mut sorted: Vec<&ColonyMites> = answer.colonies.iter().collect();
+    sorted.sort_by(|a, b| b.rate.total_cmp(&a.rate));
+    html! {
+        p class="lede" {
+            @if let Some(yard) = &answer.yard { (yard.say) }
+            @else if let Some(one) = sorted.first() { (one.name) ": " (one.verdict.words()) "." }
+        }
+        div class="wide" { table {
+            caption { "Mites per 100 bees, the worst first; the line is " (answer.line.says) " (" (answer.line.region) ": " (answer.line.source) ")" }
+            thead { tr { th scope="col" { "Colony" } th scope="col" { "Counted" } th scope="col" { "Per 100" } th scope="col" { "95 in 100 such samples" } th scope="col" { "Against the line" } } }
+            tbody { @for one in &sorted { tr {
+                th scope="row" { (one.name) }
+                td { (one.found) " in " (one.bees.unwrap_or(0)) @if let Some(on) = counted_on(apiary, &one.name) { ", " (date(on)) } }
+                td { (format!("{:.1}", one.rate)) }
+                td { (format!("{:.1} to {:.1}", one.uneven.low, one.uneven.high)) }
+                td { (one.verdict.words()) @if let Some(treated) = treated(apiary, &one.name) { (treated) } }
+            } } }
+        } }
+        ul class="evidence" { @for say in &answer.say { li { (say) } } }
+        details {
+            summary { "Other lines, and says who" }
+            ul {
+                @for line in &answer.other_lines { li { (line.region) ": " (line.says) " (" (line.source) ")" } }
+                @for source in &answer.sources { li { (capital(source)) } }
+            }
+        }
+    }
+}
+
+fn counted_on(apiary: &Apiary, name: &str) -> Option<jiff::civil::Date> {
+    let colony = apiary.colonies.iter().find(|colony| colony.name == name)?;
+    match colony.mites {
+        Mites::Counted { on, .. } => Some(on),
+        Mites::NotCounted => None,
+    }
+}
+
+/// What was done since the count, so that nobody takes an old count for today's.
+fn treated(apiary: &Apiary, name: &str) -> Option<String> {
+    let colony = apiary.colonies.iter().find(|colony| colony.name == name)?;
+    let counted = counted_on(apiary, name)?;
+    let treatment = colony.treatments.iter().rfind(|treatment| treatment.on >= counted)?;
+    Some(format!("; treated since, on {}: count again", day(treatment.on)))
+}
+
+fn uncounted(apiary: &Apiary) -> Markup {
+    let names: Vec<&str> = apiary
+        .colonies
+        .iter()
+        .filter(|colony| colony.mites == Mites::NotCounted)
+        .map(|colony| colony.name.as_str())
+        .collect();
+    html! { @if !names.is_empty() { p { span class="label" { "Not counted" } " " (names.join(", ")) ". They may be the worst." } } }
+}
+
+fn windows(fit: &FitAnswer) -> Markup {
+    let [all, none] = fit.treat_before;
+    html! {
+        section {
+            h2 { "When a treatment can work here" }
+            p {
+                "Done before about " (date(all)) ", a treatment spares the whole brood that becomes winter bees; after about " (date(none))
+                " none of it: then it protects the neighbours and next year's bees, not bees already hurt. A treatment in November alone is no cure for this winter. " (WINTER_BEES)
+            }
+            p class="caution" { "No doses here. The label and the law of the place come first: they say what, how much, when, how, and what to wear." }
+            dl { @for window in &fit.windows { (one_window(window)) } }
+            p class="small" { "Days are from this site's weather, 8 in 10 between those in brackets." }
+        }
+    }
+}
+
+fn one_window(window: &ClassWindow) -> Markup {
+    html! {
+        dt { (capital(&window.class)) }
+        dd {
+            (capital(&window.says)) ". " (capital(&window.brood)) "; " (window.supers) ". " (capital(&window.weather)) ". "
+            span class="small" { (window.source) }
+        }
+    }
+}
