@@ -187,6 +187,7 @@ fn what_nobody_looked_at_is_not_known_and_says_what_to_look_at() {
         let scale = scale(colony, what);
         assert_eq!((scale.stands, scale.figure), (Stands::NotKnown, None), "{what:?}");
         assert!(scale.look.is_some(), "{what:?}");
+        assert!(scale.usual.is_some(), "what is usual is known though the figure is not: {what:?}");
     }
     assert!(colony.say.iter().any(|say| say.contains("Strong in autumn is not safe")));
 }
@@ -213,6 +214,7 @@ fn the_list_is_the_sum_of_its_hives_and_names_no_thin_syrup() {
     let list = fit(&yard(LAKE, "2025-08-10", &[("One", &hungry), ("Two", &hungry)])).shopping;
     assert!(!list.too_late_for_syrup && list.hives.len() == 2);
     assert!(list.hives.iter().all(|hive| hive.mix == "3:2"));
+    assert!(list.hives.iter().flat_map(|hive| &hive.begin_by).all(|begin| begin.on >= jiff::civil::date(2025, 8, 10)));
     let sum: f64 = list.hives.iter().map(|hive| hive.sugar_kg).sum();
     assert!((list.sugar_kg - sum).abs() < 0.06 && list.solid_kg == 0.0);
     // 0.772 kg of sugar a litre of 3:2.

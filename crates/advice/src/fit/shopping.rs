@@ -69,7 +69,7 @@ pub struct HiveFeed {
     pub syrup_l: f64,
     /// Fillings of the feeder.
     pub feeder_fills: f64,
-    /// Last day to begin with each kind of feeder.
+    /// Last day to begin with each kind of feeder that is still quick enough.
     pub begin_by: Vec<BeginBy>,
     /// Fondant that feeds as much.
     pub fondant_kg: f64,
@@ -138,7 +138,7 @@ fn hive(look: &Look<'_>, at: usize, late: bool) -> HiveFeed {
         water_l: rounded(sugar.get() * Strength::ThreeToTwo.water_per_sugar(), 1),
         syrup_l: rounded(syrup_l, 1),
         feeder_fills: rounded(syrup_l / FEEDER_L, 1),
-        begin_by: finish::FEEDERS.iter().map(begin).collect(),
+        begin_by: finish::FEEDERS.iter().map(begin).filter(|begin| begin.on >= look.today()).collect(),
         fondant_kg: rounded(fondant.0, 1),
         candy_kg: rounded(candy.0, 1),
         candy_mm: candy.1,

@@ -96,6 +96,12 @@ pub fn of_yard(apiary: &Apiary, region: Option<String>, month: Option<i8>) -> Op
     Some(answer)
 }
 
+/// The line for washed bees in a region and month; the general one where the region has none.
+pub(crate) fn line_for(region: Option<&str>, month: i8) -> Option<Line> {
+    let figures: Figures = shipped("mites.toml", SHIPPED).ok()?;
+    lines::chosen(&figures.line, region, Some(month), false).ok().map(|(line, _)| line)
+}
+
 /// Answers a count.
 ///
 /// # Errors

@@ -6,19 +6,21 @@ use snowhum_units::Range;
 use super::Shown;
 use crate::fit::answer::{Scale, Usual, What};
 use crate::fit::{Look, health, mite_region};
-use crate::sums::mites::{ColonyMites, Counted, Line, MitesQuestion, Sample, mites};
+use crate::sums::mites::{ColonyMites, Counted, Line, MitesQuestion, Sample, line_for, mites};
 use crate::words::{day, season_month};
 
 pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let counted = count(look, at);
     let figure = counted.as_ref().map(|(one, _)| Range { p10: one.uneven.low, p50: one.rate, p90: one.uneven.high });
-    let usual = counted.as_ref().map(|(_, line)| Usual {
+    let region = mite_region(&look.base.question.apiary.site);
+    let line = counted.as_ref().map(|(_, line)| line.clone()).or_else(|| line_for(region.as_deref(), look.month()));
+    let usual = line.map(|line| Usual {
         low: 0.0,
         high: line.value[0],
-        region: line.region.clone(),
+        region: line.region,
         hive: "any hive".to_owned(),
-        says: line.says.clone(),
-        source: line.source.clone(),
+        says: line.says,
+        source: line.source,
         status: line.status,
     });
     let shown = Shown {
