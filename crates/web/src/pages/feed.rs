@@ -116,7 +116,9 @@ fn table(list: &Shopping, system: System) -> Markup {
                 } @else {
                     td { (mass(hive.sugar_kg, system)) } td { (litres(hive.water_l, system)) } td { (litres(hive.syrup_l, system)) }
                     td { (format!("{:.1}", hive.feeder_fills)) }
-                    td { @for (at, begin) in hive.begin_by.iter().enumerate() { @if at > 0 { "; " } (date(begin.on)) " with " (begin.feeder) } }
+                    td {
+                        @if hive.begin_by.is_empty() { "no feeder is quick enough now: frames, and solid feed for the rest" }
+                        @for (at, begin) in hive.begin_by.iter().enumerate() { @if at > 0 { "; " } (date(begin.on)) " with " (begin.feeder) } }
                 }
                 td { @if let Some(frames) = &hive.frames { (frames.frames) " from " (frames.from) " (" (mass(frames.kg, system)) ")" } @else { "none to spare" } }
             } } }
