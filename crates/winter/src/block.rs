@@ -26,6 +26,8 @@ macro_rules! lanes {
     ($(#[$outer:meta])* $vis:vis struct $name:ident { $($(#[$doc:meta])* $field:ident,)* }) => {
         $(#[$outer])*
         #[derive(Debug, Clone, PartialEq)]
+        // A wide vector that lies across two cache lines takes two loads.
+        #[repr(align(64))]
         $vis struct $name { $($(#[$doc])* pub(crate) $field: Lanes,)* }
         impl Default for $name {
             fn default() -> Self {
@@ -45,10 +47,6 @@ lanes! {
     pub(crate) struct Traits {
         /// W/K at reference mass and tightest, core to air.
         core_air,
-        /// The same, mantle to air (in series with core to mantle).
-        mantle_air,
-        /// The same, core to mantle.
-        core_mantle,
         /// W/kg.
         power_ceiling,
         /// kg of food in touch a kg of bees.
@@ -103,10 +101,6 @@ lanes! {
         through,
         /// Air in and out of the cold zone alone, kg/s.
         exchange_low,
-        /// Heat lost through the shell in the hour, W.
-        shell_loss,
-        /// Heat carried off by air in the hour, W.
-        air_loss,
         /// Share of the entrance that is free.
         entrance_free,
         /// Share of the upper hole that is free.
@@ -137,6 +131,10 @@ lanes! {
         mean,
         /// Share of its zone's temperature in that.
         mean_share,
+        /// Humidity ratio of its zone below which it gives off all it has.
+        bend,
+        /// The most it can give, kg/s.
+        given,
     }
 }
 
@@ -147,20 +145,56 @@ lanes! {
         warm,
         /// Humidity ratio of the cold zone.
         cold,
+        /// Ratio over which fog falls from the warm zone.
+        warm_fog,
+        /// Ratio over which fog falls from the cold zone.
+        cold_fog,
         /// kg of vapour in the warm air.
         warm_air,
         /// kg of vapour in the cold air.
         cold_air,
         /// Vapour from the bees, kg/s.
         source,
-        /// Vapour carried off by air, kg/s.
-        vented,
-        /// Vapour through a breathing lid, kg/s.
-        breathed,
         /// Drips from the lid on the cluster, kg/s.
         drip,
         /// Runs out at the entrance, kg/s.
         drained,
+    }
+}
+
+lanes! {
+    /// The balances of heat and water while an hour is stepped; nothing of it is carried to the next.
+    pub(crate) struct Balance {
+        /// What the nodes of the warm zone take up a kelvin, W/K.
+        warm_diagonal,
+        /// What they give at 0 °C, W.
+        warm_constant,
+        /// The same of the cold zone.
+        cold_diagonal,
+        /// The same of the cold zone.
+        cold_constant,
+        /// Sensible heat of bees at rest, W.
+        rest,
+        /// The cold zone with the warm one at 0 °C, °C.
+        low_fixed,
+        /// Share of the warm zone's temperature in the cold zone's.
+        low_share,
+        /// What the warm zone loses a kelvin with all that hangs on it, W/K.
+        total,
+        /// What it is given at 0 °C, W.
+        fixed,
+        /// Water that leaves the warm zone's air for a unit of ratio, kg/s.
+        warm_out,
+        /// The same of the cold zone.
+        cold_out,
+        /// Of that, what goes up to the warm zone.
+        upward,
+        /// What the zones trade either way.
+        mixed,
+        /// Water that enters the warm zone's air in any case, kg/s.
+        warm_in,
+        /// The same of the cold zone.
+        cold_in,
     }
 }
 
@@ -217,10 +251,6 @@ lanes! {
         loose,
         /// W/K of the cluster as it is: core to air.
         core_air,
-        /// W/K, mantle to air.
-        mantle_air,
-        /// W/K, core to mantle.
-        core_mantle,
         /// Share of the core that is brood nest.
         nest,
         /// What the nest's warmth over a broodless core asks of the cluster, K, times the cluster's scale round a nest.
@@ -238,6 +268,7 @@ lanes! {
 
 /// How much of a member's chance is still alive, and how the rest ended.
 #[derive(Debug, Clone, PartialEq)]
+#[repr(align(64))]
 pub(crate) struct Fate {
     /// Alive with a queen.
     pub(crate) queenright: Lanes,
@@ -341,6 +372,7 @@ pub(crate) struct Block {
     pub(crate) bees: Bees,
     pub(crate) fate: Fate,
     pub(crate) tally: Tally,
+    pub(crate) balance: Balance,
 }
 
 impl CopyLane for Block {
@@ -355,5 +387,6 @@ impl CopyLane for Block {
         self.bees.copy_lane(lane, &other.bees, from);
         self.fate.copy_lane(lane, &other.fate, from);
         self.tally.copy_lane(lane, &other.tally, from);
+        self.balance.copy_lane(lane, &other.balance, from);
     }
 }

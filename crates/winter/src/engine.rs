@@ -8,16 +8,17 @@ use rayon::prelude::*;
 use snowhum_apiary::{Colony, Hive};
 use snowhum_draws::Key;
 use std::ops::Range;
+use std::sync::{Mutex, PoisonError};
 
 use crate::block::Block;
 use crate::environment::{Environment, Walk};
-use crate::history::{Record, Trajectory, member_end};
+use crate::history::{DayFigures, Record, Trajectory, member_end};
 use crate::lanes::LANES;
 use crate::laws::Laws;
 use crate::schedule::Schedule;
 use crate::shell::Shell;
 use crate::stretch::{Faces, Lends, Stretch};
-use crate::{Parameters, events, start};
+use crate::{Parameters, Vectors, events, start};
 
 /// A colony and the hive it lives in.
 #[derive(Debug, Clone, PartialEq)]
@@ -72,7 +73,13 @@ pub(crate) struct Running {
 /// The same yard, schedule and settings give the same answer on any number of threads.
 #[must_use]
 pub fn run(yard: &Yard<'_>, schedule: &Schedule, settings: Settings) -> Vec<Trajectory> {
-    let laws = Laws::of(yard.parameters);
+    run_with(Vectors::Widest, yard, schedule, settings)
+}
+
+/// [`run`] with vectors of a given width: the same answer, in another time.
+#[must_use]
+pub fn run_with(vectors: Vectors, yard: &Yard<'_>, schedule: &Schedule, settings: Settings) -> Vec<Trajectory> {
+    let laws = Laws { vectors, ..Laws::of(yard.parameters) };
     let days = yard.environment.days();
     if days == 0 {
         return yard.colonies.iter().map(|_| Trajectory::new(0, 0, settings.record)).collect();
@@ -138,6 +145,7 @@ fn advance(
     }
     let lends: Vec<bool> = (0..running.len()).map(|at| running.iter().any(|r| r.neighbour == Some(at))).collect();
     let mut faces: Vec<Option<Faces>> = vec![None; running.len()];
+    let places: Vec<Mutex<&mut Trajectory>> = trajectories.iter_mut().map(Mutex::new).collect();
     for turn in [Lends::Yes, Lends::No] {
         let jobs = jobs(running, |at| lends[at] == (turn == Lends::Yes));
         let done: Vec<Stretch> = jobs
@@ -145,7 +153,9 @@ fn advance(
             .map(|&(at, index)| {
                 let colony = &running[at];
                 let beside = colony.neighbour.and_then(|lender| faces.get(lender)?.as_ref());
-                Stretch::over(yard, laws, colony, index, days.clone(), (beside, turn, record))
+                let mut stretch = Stretch::over(yard, laws, colony, index, days.clone(), (beside, turn, record));
+                put(&std::mem::take(&mut stretch.figures), index, days.start, &places[at]);
+                stretch
             })
             .collect();
         if turn == Lends::Yes {
@@ -156,11 +166,16 @@ fn advance(
             }
         }
         for ((at, index), stretch) in jobs.into_iter().zip(done) {
-            for (offset, figures) in stretch.figures.iter().enumerate() {
-                trajectories[at].put(index, days.start + offset, figures);
-            }
             running[at].blocks[index] = stretch.block;
         }
+    }
+}
+
+/// Puts the days of a block in their places as soon as it is through, so that they are never held twice.
+fn put(figures: &[DayFigures], index: usize, first_day: usize, place: &Mutex<&mut Trajectory>) {
+    let mut trajectory = place.lock().unwrap_or_else(PoisonError::into_inner);
+    for (offset, figures) in figures.iter().enumerate() {
+        trajectory.put(index, first_day + offset, figures);
     }
 }
 

@@ -5,7 +5,8 @@ use snowhum_physics::sun;
 use snowhum_units::{Degree, Fraction, Kelvin, Metre, MetrePerSecond, Pascal};
 use snowhum_weather::{Ensemble, Place};
 
-use crate::lanes::{LANES, saturation_ratio};
+use crate::lanes::LANES;
+use crate::saturation::saturation_ratio;
 
 /// How a yard changes the open country's wind and sun.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -53,6 +54,7 @@ struct Columns {
 
 /// One hour for the lanes of a block.
 #[derive(Debug, Clone, Copy, Default)]
+#[repr(align(64))]
 pub(crate) struct Hour {
     pub(crate) air: [f32; LANES],
     pub(crate) ratio: [f32; LANES],
@@ -288,6 +290,6 @@ impl Columns {
 fn humidity_ratio(t_c: f64, humidity: f64, pressure_pa: f64) -> f64 {
     let saturated = saturation_ratio(t_c, 1.0 / pressure_pa);
     // Humidity is a share of vapour pressure; at winter pressures the ratio follows within a per mille.
-    let e = humidity * saturated * pressure_pa / (crate::lanes::MOLAR_RATIO + saturated);
-    crate::lanes::MOLAR_RATIO * e / (pressure_pa - e)
+    let e = humidity * saturated * pressure_pa / (crate::saturation::MOLAR_RATIO + saturated);
+    crate::saturation::MOLAR_RATIO * e / (pressure_pa - e)
 }

@@ -1,6 +1,6 @@
 //! The parameters as plain numbers, ready for the loops over lanes.
 
-use crate::Parameters;
+use crate::{Parameters, Vectors};
 use snowhum_physics::honey::Honey;
 use snowhum_units::Fraction;
 
@@ -21,6 +21,10 @@ pub(crate) struct Laws {
     pub(crate) expanding: f64,
     /// Looseness a full nest holds open.
     pub(crate) nest_looseness: f64,
+    /// Mantle to air over core to air: how the warmth of the core over the air is shared is the same in every cluster.
+    pub(crate) mantle_over_core: f64,
+    /// Share of that warmth which lies between mantle and air.
+    pub(crate) mantle_share: f64,
     pub(crate) core_broodless: f64,
     pub(crate) core_brood: f64,
     pub(crate) mantle_floor: f64,
@@ -63,6 +67,8 @@ pub(crate) struct Laws {
     pub(crate) confinement_wear: f64,
     pub(crate) daily_scatter: f64,
     pub(crate) honey_heat: f64,
+    /// The width of the vectors that all this is worked out with.
+    pub(crate) vectors: Vectors,
 }
 
 /// Days over which a chance "over winter" is spread.
@@ -78,6 +84,7 @@ impl Laws {
         let yields = Honey::of_water(Fraction::new(p.honey_water.value)).burnt();
         let energy = yields.energy.get();
         let water = yields.water.get();
+        let mantle_share = 1.0 - p.conductance_core_air.value / p.conductance_core_mantle.value;
         Self {
             tightest_at: p.tightest_at.value,
             per_kelvin: 1.0 / span,
@@ -85,6 +92,8 @@ impl Laws {
             contracting: 1.0 - (-1.0 / p.contracting_hours.value).exp(),
             expanding: 1.0 - (-1.0 / p.expanding_hours.value).exp(),
             nest_looseness: p.nest_looseness.value,
+            mantle_over_core: 1.0 / mantle_share,
+            mantle_share,
             core_broodless: p.core_broodless.value,
             core_brood: p.core_brood.value,
             mantle_floor: p.mantle_floor.value,
@@ -121,6 +130,7 @@ impl Laws {
             confinement_wear: p.confinement_wear.value,
             daily_scatter: p.daily_scatter.value,
             honey_heat: p.honey_heat.value,
+            vectors: Vectors::Widest,
         }
     }
 }

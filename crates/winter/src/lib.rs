@@ -18,16 +18,18 @@ mod members;
 #[cfg(test)]
 mod oracle;
 mod parameters;
+mod saturation;
 mod schedule;
 mod shell;
 mod start;
 mod steady;
 mod step;
 mod stretch;
+mod vectors;
 
 pub use curve::{ClusterAnswer, cluster_at};
 pub use ends::{Cause, Ends};
-pub use engine::{Housed, Settings, Yard, run};
+pub use engine::{Housed, Settings, Yard, run, run_with};
 pub use environment::{Environment, Outside, YardShelter};
 pub use history::{Daily, MemberEnd, Record, Trajectory};
 pub use lanes::LANES;
@@ -36,3 +38,4 @@ pub use members::{Members, WarmWall};
 pub use parameters::{Parameter, ParameterError, ParameterFile, Parameters, Status};
 pub use schedule::{Action, Event, Schedule};
 pub use steady::{StartFrom, SteadyAnswer, SteadyQuestion, UpperHole, steady};
+pub use vectors::Vectors;

@@ -3,7 +3,7 @@
 use crate::Members;
 use crate::block::{FLOOR, LID, LOW_WALL, WALL};
 use crate::ends::Ends;
-use crate::lanes::{MOLAR_RATIO, saturation_pa};
+use crate::saturation::{MOLAR_RATIO, saturation_pa};
 use crate::step::colony::total;
 
 /// What can be read of a member at an hour.
@@ -169,10 +169,7 @@ impl Members {
         let factor = |at: usize| (to[at] - now[at]).clamp(-1.0, 1.0).exp();
         let (block, i) = self.parts_mut(m);
         let t = &mut block.traits;
-        // The three conductances of a cluster keep their proportions: they are one trait.
         t.core_air[i] *= factor(0);
-        t.core_mantle[i] *= factor(0);
-        t.mantle_air[i] *= factor(0);
         t.power_ceiling[i] *= factor(1);
         t.touched[i] *= factor(2);
         t.climb_from[i] = to[3];

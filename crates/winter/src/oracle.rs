@@ -60,7 +60,7 @@ impl Instant<'_> {
         let rest_at = warm.clamp(10.0, 20.0);
         let rest = bees.mass[0] * laws.rest_power * (laws.rest_per_kelvin * (rest_at - 20.0)).exp();
         let wanted = (traits.core_air[0] * scale * (laws.core_broodless - warm))
-            .max(traits.mantle_air[0] * scale * (laws.mantle_floor - warm))
+            .max(laws.mantle_over_core * traits.core_air[0] * scale * (laws.mantle_floor - warm))
             .max(rest);
         wanted.min(traits.power_ceiling[0] * bees.mass[0]) * (1.0 - laws.latent_share)
     }
@@ -213,5 +213,5 @@ fn states(block: &Block) -> [f64; STATES] {
 fn dry_hour(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut Block) {
     step::air::flow(shell, boundary, &block.bees, &mut block.heat);
     step::cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);
-    step::heat::solve(shell, laws, &block.traits, boundary, &block.bees, &mut block.surfaces, &mut block.heat);
+    step::heat::solve(shell, laws, boundary, block);
 }

@@ -8,7 +8,7 @@ use snowhum_draws::Key;
 use crate::Parameters;
 use crate::block::{Bees, Block, Stores, Traits};
 use crate::environment::Environment;
-use crate::lanes::LANES;
+use crate::lanes::{LANES, exp};
 use crate::laws::{Laws, daily};
 use crate::shell::Shell;
 use crate::step::colony;
@@ -88,6 +88,7 @@ pub(crate) fn winter_bee_age(day: Date, p: &Parameters, latitude: f64) -> f64 {
 }
 
 /// Heat held by honey in the combs changes with the food that is left, and with it their pace.
+#[inline(always)]
 pub(crate) fn comb_capacity(shell: &Shell, laws: &Laws, block: &mut Block) {
     let (stores, heat) = (&block.stores, &mut block.heat);
     for i in 0..LANES {
@@ -95,19 +96,14 @@ pub(crate) fn comb_capacity(shell: &Shell, laws: &Laws, block: &mut Block) {
         let low = stores.far[i] + stores.unusable[i] + 0.5 * stores.beside[i];
         heat.comb_capacity[i] = shell.comb_capacity + high * laws.honey_heat / 3_600.0;
         heat.low_comb_capacity[i] = shell.low_comb_capacity + low * laws.honey_heat / 3_600.0;
-        heat.comb_share[i] = 1.0 - (-shell.comb / heat.comb_capacity[i]).exp();
-        heat.low_comb_share[i] = 1.0 - (-shell.low_comb / heat.low_comb_capacity[i]).exp();
+        heat.comb_share[i] = 1.0 - exp(-shell.comb / heat.comb_capacity[i]);
+        heat.low_comb_share[i] = 1.0 - exp(-shell.low_comb / heat.low_comb_capacity[i]);
     }
 }
 
 fn traits(colony: &Colony, p: &Parameters, z: [[f64; 4]; 3], today: Date, lane: usize, traits: &mut Traits) {
     let [cluster, reach, kept] = z;
-    let mass = p.reference_cluster_mass.value;
-    let core_air = p.conductance_core_air.at(cluster[0]) * mass;
-    let core_mantle = p.conductance_core_mantle.value * mass * core_air / (p.conductance_core_air.value * mass);
-    traits.core_air[lane] = core_air;
-    traits.core_mantle[lane] = core_mantle;
-    traits.mantle_air[lane] = 1.0 / (1.0 / core_air - 1.0 / core_mantle);
+    traits.core_air[lane] = p.conductance_core_air.at(cluster[0]) * p.reference_cluster_mass.value;
     traits.power_ceiling[lane] = p.power_ceiling.at(cluster[1]);
     traits.exchange[lane] = p.zone_exchange.at(cluster[2]);
     traits.touched[lane] = p.touched_per_kg.at(reach[0]);
@@ -248,7 +244,10 @@ fn settle_air(shell: &Shell, air_c: f64, lane: usize, block: &mut Block) {
     for surface in &mut block.surfaces {
         surface.temperature[lane] = air_c + 1.0;
     }
-    let ratio = 0.7 * crate::lanes::saturation_ratio(air_c, shell.per_pascal);
+    let saturated = crate::saturation::saturation_ratio(air_c, shell.per_pascal);
+    let ratio = 0.7 * saturated;
+    block.water.warm_fog[lane] = saturated;
+    block.water.cold_fog[lane] = saturated;
     block.water.warm[lane] = ratio;
     block.water.cold[lane] = ratio;
     block.water.warm_air[lane] = ratio * shell.warm_air;

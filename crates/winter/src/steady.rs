@@ -8,8 +8,8 @@ use snowhum_units::{
 use crate::block::{Block, Boundary, FLOOR, LID, LOW_WALL, Tally, WALL};
 use crate::engine::Housed;
 use crate::environment::{Environment, Hour, Walk};
-use crate::lanes::saturation_ratio;
 use crate::laws::Laws;
+use crate::saturation::saturation_ratio;
 use crate::shell::Shell;
 use crate::step::colony;
 use crate::{Parameters, start, step};
@@ -153,8 +153,7 @@ fn settle(shell: &Shell, laws: &Laws, outside: &Environment, block: &mut Block) 
         step::boundary::fill(shell, &hour, None, &mut boundary);
         step::air::flow(shell, &boundary, &block.bees, &mut block.heat);
         step::cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);
-        let (traits, bees) = (&block.traits, &block.bees);
-        step::heat::solve(shell, laws, traits, &boundary, bees, &mut block.surfaces, &mut block.heat);
+        step::heat::solve(shell, laws, &boundary, block);
         step::water::balance(shell, laws, &boundary, block);
         block.tally = Tally::default();
         step::tally::add(shell, laws, &boundary, block);
@@ -222,6 +221,6 @@ fn radius(mass: f64, loose: f64, p: &Parameters) -> Metre {
 }
 
 fn relative_humidity(ratio: f64, t_c: f64, pressure_pa: f64) -> f64 {
-    let vapour = |w: f64| w * pressure_pa / (crate::lanes::MOLAR_RATIO + w);
+    let vapour = |w: f64| w * pressure_pa / (crate::saturation::MOLAR_RATIO + w);
     vapour(ratio) / vapour(saturation_ratio(t_c, 1.0 / pressure_pa))
 }

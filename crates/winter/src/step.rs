@@ -18,7 +18,7 @@ use crate::shell::Shell;
 pub(crate) fn hour(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut Block) {
     air::flow(shell, boundary, &block.bees, &mut block.heat);
     cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);
-    heat::solve(shell, laws, &block.traits, boundary, &block.bees, &mut block.surfaces, &mut block.heat);
+    heat::solve(shell, laws, boundary, block);
     water::balance(shell, laws, boundary, block);
     reach::eat(laws, &block.traits, &mut block.heat, &block.bees, &mut block.stores);
     tally::add(shell, laws, boundary, block);

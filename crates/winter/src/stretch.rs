@@ -8,7 +8,7 @@ use crate::block::{Block, Boundary, Tally, WALL};
 use crate::engine::{Running, Yard};
 use crate::environment::{Environment, Hour, Walk};
 use crate::history::{DayFigures, Record, figures};
-use crate::lanes::LANES;
+use crate::lanes::{LANES, exp};
 use crate::laws::Laws;
 use crate::shell::Shell;
 use crate::step::colony::Season;
@@ -82,29 +82,53 @@ pub(crate) struct Closing<'a> {
 /// What happens once a day: bees age and die, brood is laid, hunger and fate are booked. The day's sums are left.
 pub(crate) fn close_day(yard: &Yard<'_>, laws: &Laws, of: Closing<'_>, index: usize, day: usize, block: &mut Block) {
     scatter(laws, of.key, index, day, block);
-    step::colony::age(laws, season(yard, day), of.dark_stores, block);
-    note_hunger(day, block);
-    start::comb_capacity(of.shell, laws, block);
+    laws.vectors.dispatch(Midnight { laws, season: season(yard, day), of, day: day as f64, block });
 }
 
-/// The day's noise in deaths and laying, the same for all actions compared.
+/// The end of a day of one block, compiled as the hours are.
+struct Midnight<'a> {
+    laws: &'a Laws,
+    season: Season,
+    of: Closing<'a>,
+    day: f64,
+    block: &'a mut Block,
+}
+
+impl pulp::NullaryFnOnce for Midnight<'_> {
+    type Output = ();
+
+    #[inline(always)]
+    fn call(self) {
+        let block = self.block;
+        for scatter in &mut block.bees.scatter {
+            *scatter = exp(*scatter);
+        }
+        step::colony::age(self.laws, self.season, self.of.dark_stores, block);
+        note_hunger(self.day, block);
+        start::comb_capacity(self.of.shell, self.laws, block);
+    }
+}
+
+/// The logarithm of the day's noise in deaths and laying, the same for all actions compared.
 fn scatter(laws: &Laws, key: Key, index: usize, day: usize, block: &mut Block) {
     const DAILY: u32 = 6;
+    let shift = 0.5 * laws.daily_scatter.powi(2);
     for lane in (0..LANES).step_by(4) {
         let group = ((index * LANES + lane) / 4) as u32;
         let z = key.normals([group, 0, day as u32, DAILY]);
         for (at, z) in z.into_iter().enumerate() {
-            block.bees.scatter[lane + at] = (laws.daily_scatter * z - 0.5 * laws.daily_scatter.powi(2)).exp();
+            block.bees.scatter[lane + at] = laws.daily_scatter * z - shift;
         }
     }
 }
 
-fn note_hunger(day: usize, block: &mut Block) {
+#[inline(always)]
+fn note_hunger(day: f64, block: &mut Block) {
+    let (stores, tally) = (&mut block.stores, &block.tally);
     for i in 0..LANES {
-        block.stores.used[i] += block.tally.eaten[i];
-        if block.stores.hungry_hours[i] > 0.0 && block.stores.first_hungry_day[i].is_infinite() {
-            block.stores.first_hungry_day[i] = day as f64;
-        }
+        stores.used[i] += tally.eaten[i];
+        let first = if stores.first_hungry_day[i] == f64::INFINITY { day } else { stores.first_hungry_day[i] };
+        stores.first_hungry_day[i] = if stores.hungry_hours[i] > 0.0 { first } else { stores.first_hungry_day[i] };
     }
 }
 
@@ -136,7 +160,7 @@ pub(crate) struct Hours<'a> {
 
 impl Hours<'_> {
     pub(crate) fn run(self) {
-        pulp::Arch::new().dispatch(self);
+        self.laws.vectors.dispatch(self);
     }
 }
 

@@ -7,7 +7,7 @@ use snowhum_testkit::{Dress, changeable, colony, langstroth, own_hive, place};
 use snowhum_units::{Fraction, Kilogram, Range};
 use snowhum_winter::{
     Action, Cause, Daily, Environment, Event, Housed, LANES, MemberEnd, Parameters, Record, Schedule, Settings,
-    Trajectory, Yard, YardShelter, run,
+    Trajectory, Vectors, Yard, YardShelter, run, run_with,
 };
 
 const DAYS: usize = 222;
@@ -57,6 +57,27 @@ fn same_seed_gives_the_same_bits_on_one_and_two_threads() {
             for day in 0..one.days() {
                 let bits = |t: &Trajectory| t.day(*what, day).iter().map(|v| v.to_bits()).collect::<Vec<_>>();
                 assert_eq!(bits(one), bits(two), "{what:?} day {day}");
+            }
+        }
+    }
+}
+
+#[test]
+fn same_seed_gives_the_same_bits_with_vectors_of_every_width() {
+    let environment = environment(-1.0);
+    let parameters = Parameters::shipped().unwrap();
+    let colonies = [housed(colony(18_000.0, 12.0)), Housed { neighbour: Some(0), ..housed(colony(7_000.0, 7.0)) }];
+    let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
+    let with = |vectors| run_with(vectors, &yard, &Schedule::default(), settings(Record::Days));
+    let widest = with(Vectors::Widest);
+    for narrower in [with(Vectors::Bits256), with(Vectors::Least)] {
+        for (wide, narrow) in widest.iter().zip(&narrower) {
+            assert_eq!(wide.ends, narrow.ends);
+            for what in Daily::ALL {
+                for day in 0..wide.days() {
+                    let bits = |t: &Trajectory| t.day(*what, day).iter().map(|v| v.to_bits()).collect::<Vec<_>>();
+                    assert_eq!(bits(wide), bits(narrow), "{what:?} day {day}");
+                }
             }
         }
     }

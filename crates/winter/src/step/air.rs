@@ -1,7 +1,7 @@
 //! Air through and within the hive: stack, wind, and bees that fan.
 
 use crate::block::{Bees, Boundary, Heat};
-use crate::lanes::{LANES, clamp, gate, max};
+use crate::lanes::{LANES, clamp, gate, inverses4, max};
 use crate::shell::{SLOT_HEIGHT, Shell};
 
 const GRAVITY: f64 = 9.80665;
@@ -23,22 +23,24 @@ const FANNING: f64 = 0.5;
 pub(crate) fn flow(shell: &Shell, boundary: &Boundary, bees: &Bees, heat: &mut Heat) {
     let (low, high) = (&shell.ways.low, &shell.ways.high);
     for i in 0..LANES {
-        let outside_k = boundary.air[i] + 273.15;
-        let per_kelvin = 1.0 / outside_k;
-        let density = shell.pressure * (1.0 / GAS) * per_kelvin;
+        let kelvin = |t_c: f64| t_c + 273.15;
         let free_low = low.area * heat.entrance_free[i] * boundary.entrance_snow_free[i] + low.always;
         let free_high = high.area * heat.hole_free[i] + high.always;
         let (a, b) = (low.discharge * free_low, high.discharge * free_high);
         let both = a * a + b * b + 1e-16;
+        let [per_kelvin, per_cold, per_warm, per_both] =
+            inverses4([kelvin(boundary.air[i]), kelvin(heat.cold[i]), kelvin(heat.warm[i]), both]);
+        let density = shell.pressure * (1.0 / GAS) * per_kelvin;
         // A column of air at T_i is lighter than outdoor air by rho_o (T_i - T_o) / T_i.
-        let column = |t_c: f64| (t_c - boundary.air[i]) / (t_c + 273.15);
-        let lift = shell.ways.stack_cold * column(heat.cold[i]) + shell.ways.stack_warm * column(heat.warm[i]);
+        let column = |t_c: f64, per_t: f64| (t_c - boundary.air[i]) * per_t;
+        let lift = shell.ways.stack_cold * column(heat.cold[i], per_cold)
+            + shell.ways.stack_warm * column(heat.warm[i], per_warm);
         let stack_pa = density * GRAVITY * max(lift, -lift);
         let speed_pa = 0.5 * density * boundary.wind[i] * boundary.wind[i];
         let pressure_pa = stack_pa + shell.ways.wind_pressure * speed_pa;
         let fanning = 1.0 + gate(bees.mass[i] > 0.0) * FANNING * clamp(heat.warm[i] - FANNING_FROM, 0.0, 20.0);
         // m = A_eff sqrt(2 rho dp) with A_eff = a b / sqrt(a^2 + b^2), under one root.
-        heat.through[i] = fanning * a * b * (2.0 * density * pressure_pa / both).sqrt();
+        heat.through[i] = fanning * a * b * (2.0 * density * pressure_pa * per_both).sqrt();
 
         let excess = max(heat.cold[i] - boundary.air[i], 0.0);
         let buoyant = low.discharge * (1.0 / 3.0) * (GRAVITY * SLOT_HEIGHT * excess * per_kelvin).sqrt();

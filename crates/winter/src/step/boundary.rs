@@ -2,7 +2,7 @@
 
 use crate::block::{Boundary, FLOOR, LID, LOW_WALL, WALL};
 use crate::environment::Hour;
-use crate::lanes::{LANES, Lanes, clamp, gate, min};
+use crate::lanes::{LANES, Lanes, clamp, gate, inverses4, min};
 use crate::shell::Shell;
 
 /// Radiative part of the outside film at emissivity 0.9 and 0 °C, W/(m² K): ISO 6946.
@@ -24,6 +24,8 @@ const ENTRANCE_UNDER_SNOW: f64 = 0.35;
 pub(crate) fn fill(shell: &Shell, hour: &Hour, neighbour: Option<&[f32; LANES]>, boundary: &mut Boundary) {
     let share = if neighbour.is_some() { shell.neighbour_share } else { 0.0 };
     let beside = neighbour.unwrap_or(&hour.air);
+    let per_height = 1.0 / (shell.cold_height + 0.05);
+    let (area, resistance, edge) = (&shell.faces.area, &shell.faces.resistance, &shell.faces.edge);
     for i in 0..LANES {
         let air = f64::from(hour.air[i]);
         let wind = f64::from(hour.wind[i]);
@@ -34,20 +36,24 @@ pub(crate) fn fill(shell: &Shell, hour: &Hour, neighbour: Option<&[f32; LANES]>,
         let roof_sun =
             f64::from(hour.roof_sun[i]) * (shell.faces.lid_absorptance * (1.0 - snowy) + SNOW_ABSORPTANCE * snowy);
         let wall_sun = f64::from(hour.wall_sun[i]) * shell.faces.wall_absorptance;
-        let buried = clamp((snow - shell.stand) / (shell.cold_height + 0.05), 0.0, 1.0);
+        let buried = clamp((snow - shell.stand) * per_height, 0.0, 1.0);
         boundary.air[i] = air;
         boundary.ratio[i] = f64::from(hour.ratio[i]);
         boundary.wind[i] = wind;
         boundary.flight[i] = f64::from(hour.flight[i]);
-        boundary.lid[i] = shell.faces.area[LID] / (shell.faces.resistance[LID] + on_roof / SNOW_CONDUCTIVITY + film)
-            + shell.faces.edge[LID];
+        let layers = inverses4([
+            resistance[LID] + on_roof * (1.0 / SNOW_CONDUCTIVITY) + film,
+            resistance[WALL] + film,
+            resistance[LOW_WALL] + film + buried * BANKED_SNOW,
+            resistance[FLOOR] + film,
+        ]);
+        boundary.lid[i] = area[LID] * layers[LID] + edge[LID];
         boundary.lid_sees[i] = air + roof_sun * film;
-        boundary.wall[i] = shell.faces.area[WALL] / (shell.faces.resistance[WALL] + film) + shell.faces.edge[WALL];
-        let low_resistance = shell.faces.resistance[LOW_WALL] + film + buried * BANKED_SNOW;
-        boundary.low_wall[i] = shell.faces.area[LOW_WALL] / low_resistance + shell.faces.edge[LOW_WALL];
+        boundary.wall[i] = area[WALL] * layers[WALL] + edge[WALL];
+        boundary.low_wall[i] = area[LOW_WALL] * layers[LOW_WALL] + edge[LOW_WALL];
         let sunny = air + wall_sun * film;
         boundary.wall_sees[i] = sunny + share * (f64::from(beside[i]) - sunny);
-        boundary.floor[i] = shell.faces.area[FLOOR] / (shell.faces.resistance[FLOOR] + film) + shell.faces.edge[FLOOR];
+        boundary.floor[i] = area[FLOOR] * layers[FLOOR] + edge[FLOOR];
         boundary.entrance_snow_free[i] = 1.0 - (1.0 - ENTRANCE_UNDER_SNOW) * gate(snow > shell.stand + 0.03);
     }
 }

@@ -1,10 +1,10 @@
 //! How tight the cluster is and what it therefore conducts.
 
 use crate::block::{Bees, Heat, Traits};
-use crate::lanes::{LANES, clamp, exp, max};
+use crate::lanes::{LANES, clamp, exp_near_one, max};
 use crate::laws::Laws;
 
-/// Tightens or loosens the cluster towards the air round it, and sets its conductances.
+/// Tightens or loosens the cluster towards the air round it, and sets its conductance.
 ///
 /// The volume a bee is log-linear in the air's temperature between tightest and loosest; conductance goes with
 /// `mass^(2/3) (volume per bee)^(2/3)`, the surface of similar shapes. A brood nest keeps the cluster from shrinking
@@ -17,9 +17,6 @@ pub(crate) fn tighten(laws: &Laws, traits: &Traits, heat: &Heat, bees: &mut Bees
         let rate = if wanted < bees.loose[i] { laws.contracting } else { laws.expanding };
         let loose = bees.loose[i] + (wanted - bees.loose[i]) * rate;
         bees.loose[i] = loose;
-        let scale = bees.size[i] * exp(laws.log_area_ratio * loose);
-        bees.core_air[i] = traits.core_air[i] * scale;
-        bees.mantle_air[i] = traits.mantle_air[i] * scale;
-        bees.core_mantle[i] = traits.core_mantle[i] * scale;
+        bees.core_air[i] = traits.core_air[i] * bees.size[i] * exp_near_one(laws.log_area_ratio * loose);
     }
 }

@@ -1,8 +1,8 @@
 //! A day of bees: deaths, brood, and what becomes of the colony's chance.
 
-use crate::block::{Bees, Block, CAUSES, Fate};
+use crate::block::{Bees, Block, CAUSES};
 use crate::ends::Cause;
-use crate::lanes::{LANES, Lanes, clamp, exp, gate, max, min};
+use crate::lanes::{LANES, Lanes, clamp, exp, gate, ln, max, min};
 use crate::laws::Laws;
 
 /// Days as egg and larva, and sealed: 21 in all (common knowledge of the trade).
@@ -36,6 +36,7 @@ pub(crate) struct Season {
 }
 
 /// One day: `died`, brood and cluster size are renewed, survival mass moves.
+#[inline(always)]
 pub(crate) fn age(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) {
     let died = die(laws, season, dark_stores, block);
     rear(laws, season, block);
@@ -45,6 +46,7 @@ pub(crate) fn age(laws: &Laws, season: Season, dark_stores: f64, block: &mut Blo
 }
 
 /// Deaths by age, load, confinement, damage and chill; gives the number that died.
+#[inline(always)]
 fn die(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) -> Lanes {
     let ageing = (max(season.winter_bee_age, 0.0) / laws.winter_bee_ageing).exp();
     let mut died = [0.0; LANES];
@@ -70,6 +72,7 @@ fn die(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) -> Lane
 }
 
 /// Laying by season, warmth and strength; brood grows up, eats and emerges.
+#[inline(always)]
 fn rear(laws: &Laws, season: Season, block: &mut Block) {
     let (bees, tally, stores) = (&mut block.bees, &mut block.tally, &mut block.stores);
     let season_allows = if season.rising {
@@ -108,6 +111,7 @@ fn rear(laws: &Laws, season: Season, block: &mut Block) {
 }
 
 /// Brood that too few bees cover dies.
+#[inline(always)]
 pub(crate) fn keep_what_bees_cover(bees: &mut Bees, i: usize) {
     let brood = bees.open_brood[i] + bees.sealed_brood[i];
     let kept = min(1.0, CELLS_A_BEE * total(bees, i) / (brood + 1e-300));
@@ -116,10 +120,14 @@ pub(crate) fn keep_what_bees_cover(bees: &mut Bees, i: usize) {
 }
 
 /// What the new number of bees and brood means for the cluster.
+#[inline(always)]
 pub(crate) fn resize(laws: &Laws, bees: &mut Bees) {
+    /// Bees weigh this at least, kg, if there are any at all: far less than one of them.
+    const LEAST_MASS: f64 = 1e-12;
+    let per_reference = 1.0 / laws.reference_mass;
     for i in 0..LANES {
         bees.mass[i] = total(bees, i) * laws.bee_mass;
-        bees.size[i] = (bees.mass[i] / laws.reference_mass).cbrt().powi(2);
+        bees.size[i] = gate(bees.mass[i] > 0.0) * exp(2.0 / 3.0 * ln(max(bees.mass[i], LEAST_MASS) * per_reference));
         let brood = bees.open_brood[i] + bees.sealed_brood[i];
         let nest = gate(brood > LEAST_NEST) * brood / (brood + laws.nest_cells);
         let round_nest = exp(laws.log_area_ratio * laws.nest_looseness * nest);
@@ -132,49 +140,51 @@ pub(crate) fn resize(laws: &Laws, bees: &mut Bees) {
 ///
 /// A cluster too small ends by mites for that part of its hazard which it would not run had mites spoilt no bees, and
 /// by queen failure for that part which it would not run with the young bees of a laying queen.
+#[inline(always)]
 fn decide(laws: &Laws, block: &mut Block) {
     let (bees, stores, traits, fate) = (&block.bees, &block.stores, &block.traits, &mut block.fate);
+    let per_meal = 1.0 / laws.hours_between_meals;
     for i in 0..LANES {
-        if fate.living[i] == 0.0 {
-            continue;
-        }
-        let near = stores.above[i] + stores.beside[i] + stores.far[i] + stores.feed[i] > FOOD_NEAR;
-        let overdue = max(stores.hungry_hours[i] / laws.hours_between_meals - 1.0, 0.0);
+        let near = gate(stores.above[i] + stores.beside[i] + stores.far[i] + stores.feed[i] > FOOD_NEAR);
+        let overdue = max(stores.hungry_hours[i] * per_meal - 1.0, 0.0);
         let hunger = min(HUNGER * overdue * overdue, MOST_HUNGER);
-        let count = total(bees, i);
-        let failing = |bees_left: f64| failing(laws, traits.viable[i], bees_left);
         let old = bees.winter[i] + bees.damaged[i] + bees.summer[i];
-        let small = failing(count);
-        let without_mites = min(failing(bees.unharmed[i] + bees.summer[i] + bees.spring[i]), small);
+        let unharmed = bees.unharmed[i] + bees.summer[i] + bees.spring[i];
+        let failing = |bees_left: f64| failing(laws, traits.viable[i], bees_left);
+        let small = failing(total(bees, i));
+        let without_mites = min(failing(unharmed), small);
         let small_queenless = max(failing(old), small);
+        // A dead hive's member keeps the chances it has.
+        let living = fate.living[i];
         let mut hazard = [0.0; CAUSES];
-        hazard[Cause::Starved as usize] = hunger * gate(!near);
-        hazard[Cause::IsolationStarvation as usize] = hunger * gate(near);
-        hazard[Cause::TooSmall as usize] = without_mites;
-        hazard[Cause::Mites as usize] = small - without_mites;
-        hazard[Cause::Other as usize] = laws.other_hazard;
+        hazard[Cause::Starved as usize] = living * hunger * (1.0 - near);
+        hazard[Cause::IsolationStarvation as usize] = living * hunger * near;
+        hazard[Cause::TooSmall as usize] = living * without_mites;
+        hazard[Cause::Mites as usize] = living * (small - without_mites);
+        hazard[Cause::Other as usize] = living * laws.other_hazard;
         let mut queenless = hazard;
-        queenless[Cause::QueenFailed as usize] = small_queenless - small;
-        let newly = fate.queenright[i] * (1.0 - exp(-traits.queen_hazard[i]));
-        fate.queenright[i] -= newly;
-        fate.queenless[i] += newly;
-        fate.queenright[i] = lose(fate.queenright[i], &hazard, fate, i);
-        fate.queenless[i] = lose(fate.queenless[i], &queenless, fate, i);
+        queenless[Cause::QueenFailed as usize] = living * (small_queenless - small);
+        let newly = fate.queenright[i] * (1.0 - exp(-living * traits.queen_hazard[i]));
+        let (with, lost_with) = lose(fate.queenright[i] - newly, &hazard);
+        let (without, lost_without) = lose(fate.queenless[i] + newly, &queenless);
+        fate.queenright[i] = with;
+        fate.queenless[i] = without;
+        for cause in 0..CAUSES {
+            fate.ended[cause][i] += lost_with * hazard[cause] + lost_without * queenless[cause];
+        }
     }
 }
 
-/// Takes from `mass` what the hazards of a day take, and books it by cause.
-fn lose(mass: f64, hazard: &[f64; CAUSES], fate: &mut Fate, i: usize) -> f64 {
-    let all: f64 = hazard.iter().sum();
+/// What is left of `mass` after a day's hazards, and what is lost to a unit of hazard.
+#[inline(always)]
+fn lose(mass: f64, hazard: &[f64; CAUSES]) -> (f64, f64) {
+    let all = (hazard[0] + hazard[1]) + (hazard[2] + hazard[3]) + (hazard[4] + hazard[5]);
     let kept = mass * exp(-all);
-    let lost = (mass - kept) / max(all, 1e-300);
-    for (ended, part) in fate.ended.iter_mut().zip(hazard) {
-        ended[i] += lost * part;
-    }
-    kept
+    (kept, (mass - kept) / max(all, 1e-300))
 }
 
 /// Chance a day that a cluster of `count` bees fails for being small.
+#[inline(always)]
 fn failing(laws: &Laws, viable: f64, count: f64) -> f64 {
     laws.failing_rate / (1.0 + exp(clamp((count - viable) / (VIABLE_WIDTH * viable), -40.0, 40.0)))
 }

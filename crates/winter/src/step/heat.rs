@@ -5,14 +5,16 @@
 //! larger of three falling straight lines under a ceiling. A falling convex line meets the rising loss line once, at
 //! the largest of the single meetings, so the demand is found without iteration.
 
-use crate::block::{Bees, Boundary, FLOOR, Heat, LID, LOW_WALL, SURFACES, Surface, Traits, WALL};
-use crate::lanes::{LANES, Lanes, clamp, exp, gate, max, min};
+use crate::block::{Balance, Bees, Block, Boundary, FLOOR, Heat, LID, LOW_WALL, Surface, Traits, WALL};
+use crate::lanes::{LANES, Lanes, clamp, exp_near_one, gate, inverses2, inverses4, max, min};
 use crate::laws::Laws;
 use crate::shell::Shell;
 use crate::step::air::AIR_HEAT;
 
 /// Air round the cluster from which a day is mild to it, °C: rest no longer falls below (see the law of rest).
 const MILD: f64 = 10.0;
+/// Air round the cluster up to which rest rises, °C.
+const RESTLESS: f64 = 20.0;
 
 /// How a surface answers its zone in an hour: its end and its mean are each `held + share * zone`.
 #[derive(Clone, Copy)]
@@ -23,167 +25,192 @@ struct Hanging {
     mean_held: f64,
 }
 
-/// A surface of one over capacity `per_a` (K/W over the step) at `old`, joined by `inner` to its zone and by `outer` to
-/// what it `sees`.
+/// A surface of one over capacity `per_a` (K/W over the step), joined by `inner` to its zone and by `outer` to what it
+/// `sees`.
+#[derive(Clone, Copy)]
+struct Joined {
+    per_a: f64,
+    old: f64,
+    inner: f64,
+    outer: f64,
+    sees: f64,
+    gain: f64,
+}
+
+/// How the two surfaces of a zone answer it.
 ///
-/// It moves towards its balance `T_eq` by `1 - e^-z`, `z` the step over its time constant, with `e^-z` as
+/// A surface moves towards its balance `T_eq` by `1 - e^-z`, `z` the step over its time constant, with `e^-z` as
 /// `1 / (1 + z + z²/2)`: second order, positive and damped for every `z`. Its mean over the hour follows from the same
 /// curve, so that what flows in, what flows out and what stays close exactly.
 #[inline(always)]
-fn hang(per_a: f64, old: f64, inner: f64, outer: f64, sees: f64, gain: f64) -> Hanging {
-    let joined = inner + outer;
-    let inverse = 1.0 / joined;
-    let z = joined * per_a;
-    let mean_old = (1.0 + 0.5 * z) / (1.0 + z + 0.5 * z * z);
+fn hang(surfaces: [Joined; 2]) -> [Hanging; 2] {
+    let joined = surfaces.map(|s| s.inner + s.outer);
+    let z = [joined[0] * surfaces[0].per_a, joined[1] * surfaces[1].per_a];
+    let decay = z.map(|z| (1.0 + z) + 0.5 * z * z);
+    let [per_joined, decayed, other_per_joined, other_decayed] = inverses4([joined[0], decay[0], joined[1], decay[1]]);
+    [answer(surfaces[0], z[0], per_joined, decayed), answer(surfaces[1], z[1], other_per_joined, other_decayed)]
+}
+
+#[inline(always)]
+fn answer(of: Joined, z: f64, per_joined: f64, decayed: f64) -> Hanging {
+    let mean_old = (1.0 + 0.5 * z) * decayed;
     let new = z * mean_old;
-    let by_zone = inner * inverse;
-    let by_rest = (outer * sees + gain) * inverse;
+    let by_zone = of.inner * per_joined;
+    let by_rest = (of.outer * of.sees + of.gain) * per_joined;
     Hanging {
         share: new * by_zone,
-        held: (1.0 - new) * old + new * by_rest,
+        held: (1.0 - new) * of.old + new * by_rest,
         mean_share: (1.0 - mean_old) * by_zone,
-        mean_held: mean_old * old + (1.0 - mean_old) * by_rest,
+        mean_held: mean_old * of.old + (1.0 - mean_old) * by_rest,
     }
 }
 
-/// What all nodes of a zone add to its balance: `diagonal * zone - constant`.
-struct Zone {
-    diagonal: Lanes,
-    constant: Lanes,
+/// What the nodes of a zone add to its balance: `diagonal * zone - constant`.
+struct Zone<'a> {
+    diagonal: &'a mut Lanes,
+    constant: &'a mut Lanes,
 }
 
 /// One hour of heat.
 #[inline(always)]
-pub(crate) fn solve(
-    shell: &Shell,
-    laws: &Laws,
-    traits: &Traits,
-    boundary: &Boundary,
-    bees: &Bees,
-    surfaces: &mut [Surface; SURFACES],
-    heat: &mut Heat,
-) {
-    let mut warm = Zone { diagonal: [0.0; LANES], constant: [0.0; LANES] };
-    let mut cold = Zone { diagonal: [0.0; LANES], constant: [0.0; LANES] };
+pub(crate) fn solve(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut Block) {
+    let Block { traits, heat, surfaces: [lid, wall, low_wall, floor], bees, balance, .. } = block;
+    let mut warm = Zone { diagonal: &mut balance.warm_diagonal, constant: &mut balance.warm_constant };
+    let mut cold = Zone { diagonal: &mut balance.cold_diagonal, constant: &mut balance.cold_constant };
     hang_comb(&heat.comb_share, &heat.comb_capacity, &mut heat.comb, &mut warm);
     hang_comb(&heat.low_comb_share, &heat.low_comb_capacity, &mut heat.low_comb, &mut cold);
-    hang_surface(shell, LID, &boundary.lid, &boundary.lid_sees, surfaces, &mut warm);
-    hang_surface(shell, WALL, &boundary.wall, &boundary.wall_sees, surfaces, &mut warm);
-    hang_surface(shell, LOW_WALL, &boundary.low_wall, &boundary.wall_sees, surfaces, &mut cold);
-    hang_surface(shell, FLOOR, &boundary.floor, &boundary.air, surfaces, &mut cold);
-    meet(shell, laws, traits, boundary, bees, &warm, &cold, heat);
-    for i in 0..LANES {
-        heat.comb[i] += heat.comb_share[i] * heat.warm[i];
-        heat.low_comb[i] += heat.low_comb_share[i] * heat.cold[i];
-        heat.shell_loss[i] = 0.0;
-    }
-    settle_surface(&boundary.lid, &boundary.lid_sees, &heat.warm, &mut surfaces[LID], &mut heat.shell_loss);
-    settle_surface(&boundary.wall, &boundary.wall_sees, &heat.warm, &mut surfaces[WALL], &mut heat.shell_loss);
-    settle_surface(&boundary.low_wall, &boundary.wall_sees, &heat.cold, &mut surfaces[LOW_WALL], &mut heat.shell_loss);
-    settle_surface(&boundary.floor, &boundary.air, &heat.cold, &mut surfaces[FLOOR], &mut heat.shell_loss);
+    let outside = [(&boundary.lid, &boundary.lid_sees), (&boundary.wall, &boundary.wall_sees)];
+    hang_surfaces(shell, [LID, WALL], outside, [lid, wall], &mut warm);
+    let outside = [(&boundary.low_wall, &boundary.wall_sees), (&boundary.floor, &boundary.air)];
+    hang_surfaces(shell, [LOW_WALL, FLOOR], outside, [low_wall, floor], &mut cold);
+    rest(laws, bees, heat, balance);
+    join(shell, traits, boundary, heat, balance);
+    meet(laws, traits, bees, heat, balance);
+    share_out(laws, bees, heat, balance);
+    settle(&heat.warm, &heat.comb_share, &mut heat.comb, [lid, wall]);
+    settle(&heat.cold, &heat.low_comb_share, &mut heat.low_comb, [low_wall, floor]);
 }
 
 /// Combs move towards their zone exponentially, exactly so while the zone holds still: they are slow enough for an
 /// implicit step of an hour to lag, and their share only changes with the food in them, once a day.
 /// `comb` holds the fixed part until its zone is known.
 #[inline(always)]
-fn hang_comb(share: &Lanes, capacity: &Lanes, comb: &mut Lanes, zone: &mut Zone) {
+fn hang_comb(share: &Lanes, capacity: &Lanes, comb: &mut Lanes, zone: &mut Zone<'_>) {
     for i in 0..LANES {
         let given = capacity[i] * share[i];
-        zone.diagonal[i] += given;
-        zone.constant[i] += given * comb[i];
+        zone.diagonal[i] = given;
+        zone.constant[i] = given * comb[i];
         comb[i] *= 1.0 - share[i];
     }
 }
 
+/// The surfaces of a zone, each with its conductance to the outside and what it sees there. They hold the fixed part until
+/// their zone is known.
 #[inline(always)]
-fn hang_surface(
+fn hang_surfaces(
     shell: &Shell,
-    at: usize,
-    outside: &Lanes,
-    sees: &Lanes,
-    surfaces: &mut [Surface; SURFACES],
-    zone: &mut Zone,
+    at: [usize; 2],
+    outside: [(&Lanes, &Lanes); 2],
+    surfaces: [&mut Surface; 2],
+    zone: &mut Zone<'_>,
 ) {
-    let (surface, inner) = (&mut surfaces[at], shell.faces.inner[at]);
-    let per_capacity = 1.0 / shell.faces.capacity[at];
+    let inner = at.map(|at| shell.faces.inner[at]);
+    let per_a = at.map(|at| 1.0 / shell.faces.capacity[at]);
+    let [first, second] = surfaces;
     for i in 0..LANES {
-        let gain = surface.latent[i] - surface.fusion[i];
-        let node = hang(per_capacity, surface.temperature[i], inner, outside[i], sees[i], gain);
-        surface.temperature[i] = node.held;
-        surface.share[i] = node.share;
-        surface.mean[i] = node.mean_held;
-        surface.mean_share[i] = node.mean_share;
-        zone.diagonal[i] += inner * (1.0 - node.mean_share);
-        zone.constant[i] += inner * node.mean_held;
+        let joined = |of: &Surface, side: usize| Joined {
+            per_a: per_a[side],
+            old: of.temperature[i],
+            inner: inner[side],
+            outer: outside[side].0[i],
+            sees: outside[side].1[i],
+            gain: of.latent[i] - of.fusion[i],
+        };
+        let nodes = hang([joined(first, 0), joined(second, 1)]);
+        for (surface, node) in [(&mut *first, nodes[0]), (&mut *second, nodes[1])] {
+            surface.temperature[i] = node.held;
+            surface.share[i] = node.share;
+            surface.mean[i] = node.mean_held;
+            surface.mean_share[i] = node.mean_share;
+        }
+        zone.diagonal[i] += inner[0] * (1.0 - nodes[0].mean_share) + inner[1] * (1.0 - nodes[1].mean_share);
+        zone.constant[i] += inner[0] * nodes[0].mean_held + inner[1] * nodes[1].mean_held;
     }
 }
 
-/// A surface's new temperature and what goes out through it.
+/// Where the combs and surfaces of a zone end, and the surfaces' means over the hour.
 #[inline(always)]
-fn settle_surface(outside: &Lanes, sees: &Lanes, zone: &Lanes, surface: &mut Surface, shell_loss: &mut Lanes) {
+fn settle(zone: &Lanes, comb_share: &Lanes, comb: &mut Lanes, surfaces: [&mut Surface; 2]) {
+    let [first, second] = surfaces;
     for i in 0..LANES {
-        surface.temperature[i] += surface.share[i] * zone[i];
-        surface.mean[i] += surface.mean_share[i] * zone[i];
-        shell_loss[i] += outside[i] * (surface.mean[i] - sees[i]);
+        comb[i] += comb_share[i] * zone[i];
+        for surface in [&mut *first, &mut *second] {
+            surface.temperature[i] += surface.share[i] * zone[i];
+            surface.mean[i] += surface.mean_share[i] * zone[i];
+        }
     }
 }
 
-/// Where the cluster's demand meets the hive's loss; sets the air zones, the core and the mantle.
+/// What bees at rest give off in the air of the hour before, W, without what leaves as vapour.
 #[inline(always)]
-#[expect(clippy::too_many_arguments, reason = "one call site; a struct would only rename the list")]
-fn meet(
-    shell: &Shell,
-    laws: &Laws,
-    traits: &Traits,
-    boundary: &Boundary,
-    bees: &Bees,
-    warm_zone: &Zone,
-    cold_zone: &Zone,
-    heat: &mut Heat,
-) {
-    let sensible = 1.0 - laws.latent_share;
-    let per_sensible = 1.0 / sensible;
+fn rest(laws: &Laws, bees: &Bees, heat: &Heat, balance: &mut Balance) {
+    let power = (1.0 - laws.latent_share) * laws.rest_power;
+    for i in 0..LANES {
+        let rest_at = clamp(heat.warm[i], MILD, RESTLESS);
+        balance.rest[i] = power * bees.mass[i] * exp_near_one(laws.rest_per_kelvin * (rest_at - RESTLESS));
+    }
+}
+
+/// Joins the cold zone to the warm one, so that `total * warm - fixed` is the sensible heat of bees and heater.
+#[inline(always)]
+fn join(shell: &Shell, traits: &Traits, boundary: &Boundary, heat: &Heat, balance: &mut Balance) {
     for i in 0..LANES {
         let carried = heat.through[i] * AIR_HEAT;
         let joined = shell.footprint * traits.exchange[i];
         let fresh = carried + heat.exchange_low[i] * AIR_HEAT;
-        // Cold zone: cold = per_low_total * (low_fixed + joined * warm).
-        let per_low_total = 1.0 / (cold_zone.diagonal[i] + joined + fresh);
-        let low_fixed = cold_zone.constant[i] + fresh * boundary.air[i];
+        let per_low_total = 1.0 / (balance.cold_diagonal[i] + joined + fresh);
+        let low_fixed = balance.cold_constant[i] + fresh * boundary.air[i];
         let share = (carried + joined) * per_low_total;
-        // Warm zone: total * warm - fixed = sensible heat of bees and heater.
-        let total = warm_zone.diagonal[i] + carried + joined - share * joined;
-        let fixed = warm_zone.constant[i] + share * low_fixed + heat.heater[i];
+        balance.low_share[i] = joined * per_low_total;
+        balance.low_fixed[i] = low_fixed * per_low_total;
+        balance.total[i] = (balance.warm_diagonal[i] + carried + joined) - share * joined;
+        balance.fixed[i] = (balance.warm_constant[i] + heat.heater[i]) + share * low_fixed;
+    }
+}
 
+/// Where the cluster's demand meets the hive's loss.
+#[inline(always)]
+fn meet(laws: &Laws, traits: &Traits, bees: &Bees, heat: &mut Heat, balance: &Balance) {
+    let sensible = 1.0 - laws.latent_share;
+    for i in 0..LANES {
+        let (total, fixed) = (balance.total[i], balance.fixed[i]);
         let core_air = bees.core_air[i] * sensible;
-        let mantle_air = bees.mantle_air[i] * sensible;
+        let mantle_air = core_air * laws.mantle_over_core;
         let for_nest = sensible * traits.core_air[i] * bees.nest_scale[i];
-        let rest_at = clamp(heat.warm[i], 10.0, 20.0);
-        let rest = sensible * bees.mass[i] * laws.rest_power * exp(laws.rest_per_kelvin * (rest_at - 20.0));
         let ceiling = sensible * min(traits.power_ceiling[i] * bees.mass[i], heat.fuel[i]);
-        let for_core = (core_air * laws.core_broodless + for_nest + fixed) / (total + core_air);
-        let for_mantle = (mantle_air * laws.mantle_floor + fixed) / (total + mantle_air);
-        let per_total = 1.0 / total;
-        let for_rest = (rest + fixed) * per_total;
-        let at_most = (ceiling + fixed) * per_total;
-        let warm = min(max(max(for_core, for_mantle), for_rest), at_most);
-        let cold = (low_fixed + joined * warm) * per_low_total;
+        let (with_core, with_mantle) = (total + core_air, total + mantle_air);
+        let (per_total, per_clusters) = inverses2(total, with_core * with_mantle);
+        let for_core = (core_air * laws.core_broodless + for_nest + fixed) * with_mantle;
+        let for_mantle = (mantle_air * laws.mantle_floor + fixed) * with_core;
+        let wanted = max(max(for_core, for_mantle) * per_clusters, (balance.rest[i] + fixed) * per_total);
+        heat.warm[i] = min(wanted, (ceiling + fixed) * per_total);
+    }
+}
 
-        let metabolic = max(total * warm - fixed, 0.0) * per_sensible;
-        let occupied = gate(bees.mass[i] > 0.0);
-        let mantle_air = bees.mantle_air[i] + 1e-12;
-        heat.warm[i] = warm;
-        heat.cold[i] = cold;
-        heat.metabolic[i] = metabolic;
-        let mantle = warm + occupied * metabolic / mantle_air;
-        let core = mantle + occupied * metabolic / (bees.core_mantle[i] + 1e-12);
+/// The cold zone, the heat, the mantle and the core that go with the warm zone found.
+#[inline(always)]
+fn share_out(laws: &Laws, bees: &Bees, heat: &mut Heat, balance: &Balance) {
+    let per_sensible = 1.0 / (1.0 - laws.latent_share);
+    for i in 0..LANES {
+        let warm = heat.warm[i];
+        let metabolic = max(balance.total[i] * warm - balance.fixed[i], 0.0) * per_sensible;
         // On mild days bees spread over the combs before a core grows warmer than a nest: the same heat, a slacker cluster.
-        let most = max(laws.core_brood, warm);
-        let spread = if core > most && warm > MILD { (most - warm) / (core - warm) } else { 1.0 };
-        heat.mantle[i] = warm + spread * (mantle - warm);
-        heat.core[i] = warm + spread * (core - warm);
-        heat.air_loss[i] =
-            carried * (warm - boundary.air[i]) + heat.exchange_low[i] * AIR_HEAT * (cold - boundary.air[i]);
+        let over = gate(bees.mass[i] > 0.0) * metabolic / (bees.core_air[i] + 1e-12);
+        let slack = min(over, max(laws.core_brood - warm, 0.0));
+        let over = if warm > MILD { slack } else { over };
+        heat.cold[i] = balance.low_fixed[i] + balance.low_share[i] * warm;
+        heat.metabolic[i] = metabolic;
+        heat.mantle[i] = warm + laws.mantle_share * over;
+        heat.core[i] = warm + over;
     }
 }

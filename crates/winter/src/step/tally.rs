@@ -1,8 +1,9 @@
 //! Sums over the hours of a day.
 
 use crate::block::{Block, Boundary, FLOOR, LID, LOW_WALL, WALL};
-use crate::lanes::{LANES, gate, max, saturation_ratio};
+use crate::lanes::{LANES, gate, max};
 use crate::laws::Laws;
+use crate::saturation::saturation_ratio;
 use crate::shell::Shell;
 
 /// How far the rim of the upper hole lies from the outdoor towards the hive's own temperature (judgement: the rim is
@@ -31,9 +32,18 @@ pub(crate) fn add(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut B
         let spent = gate(ceiling < heat.fuel[i]);
         tally.chilled[i] += spent * max(laws.mantle_motionless - heat.mantle[i], 0.0);
     }
+    if shell.ways.has_hole > 0.0 {
+        rim(shell, boundary, block);
+    }
+}
+
+/// Adds whether the rim of the upper hole was wet or frosty.
+#[inline(always)]
+fn rim(shell: &Shell, boundary: &Boundary, block: &mut Block) {
+    let Block { heat, water, tally, .. } = block;
     for i in 0..LANES {
         let rim = boundary.air[i] + RIM_WARMTH * (heat.warm[i] - boundary.air[i]);
-        let wet = shell.ways.has_hole * gate(water.warm[i] > saturation_ratio(rim, shell.per_pascal));
+        let wet = gate(water.warm[i] > saturation_ratio(rim, shell.per_pascal));
         let frosty = gate(rim < 0.0);
         tally.frost[i] += wet * frosty;
         tally.damp[i] += wet * (1.0 - frosty);
