@@ -1,62 +1,40 @@
-//! Speed of the winter step, beside what the same sum costs in other tools.
+//! Speed of the winter step: by width of vectors, beside peers, by size, and in instructions.
+
+pub(crate) mod counts;
+mod peers;
+mod scaling;
 
 use crate::house;
-use anyhow::{Result, bail};
+use anyhow::{Context, Result, bail};
 use serde_json::Value;
 
-/// A peer measured once: nanoseconds per particle-hour.
-struct Yardstick {
-    peer: &'static str,
-    nanoseconds: u32,
-}
-
-/// 1,000 particles over 4,344 h of an eight-node hive network with stores, numbers of bees and a resampling every 72 h,
-/// best of a few runs on two virtual cores that had other work, so upper bounds. Measured for this project.
-const YARDSTICKS: [Yardstick; 3] = [
-    Yardstick { peer: "numba, cached inverse", nanoseconds: 116 },
-    Yardstick { peer: "NumPy, vectorised, cached inverse", nanoseconds: 165 },
-    Yardstick { peer: "NumPy, a fresh solve each hour", nanoseconds: 5_930 },
-];
 const PACKAGE: &str = "snowhum-winter";
 const REPLAY: &str = "snowhum-watch";
 
-/// Runs the bench and prints the yardsticks under it.
+/// Runs what `arguments` ask for; without any, the step and the replay.
 ///
 /// # Errors
-/// When there is no bench or it fails.
-pub(crate) fn run() -> Result<()> {
-    if !has_bench(&house::metadata()?) {
-        bail!("{PACKAGE} has no bench to run");
+/// When there is no such bench or it fails.
+pub(crate) fn run(arguments: &[&str]) -> Result<()> {
+    match arguments {
+        [] => usual(),
+        ["--peers"] => peers::run(peers::Form::Words),
+        ["--peers", "--json"] => peers::run(peers::Form::Json),
+        ["--counts"] => counts::print(),
+        ["--counts", "--store"] => counts::store(),
+        ["--scaling"] => scaling::run(),
+        unknown => bail!("no such bench: {} (--peers [--json], --counts [--store], --scaling)", unknown.join(" ")),
     }
-    // One thread, as the yardsticks had.
-    house::pass(house::cargo(&["bench", "--package", PACKAGE, "--bench", "*"]).env("RAYON_NUM_THREADS", "1"))?;
-    println!("\nYardsticks, nanoseconds per particle-hour on one thread, measured on another day (upper bounds):");
-    for Yardstick { peer, nanoseconds } in YARDSTICKS {
-        println!("  {nanoseconds:>6}  {peer}");
-    }
-    println!("They do a smaller work: heat, stores and numbers alone, without water, air flow or causes of death.\n");
-    house::pass(&mut house::cargo(&["bench", "--package", REPLAY, "--bench", "*"]))?;
-    Ok(())
 }
 
-fn has_bench(metadata: &Value) -> bool {
-    let is_bench = |target: &Value| target["kind"].as_array().is_some_and(|kinds| kinds.iter().any(|k| k == "bench"));
-    let packages = metadata["packages"].as_array().into_iter().flatten();
-    packages
-        .filter(|package| package["name"] == PACKAGE)
-        .flat_map(|package| package["targets"].as_array().into_iter().flatten())
-        .any(is_bench)
+fn usual() -> Result<()> {
+    house::pass(house::cargo(&["bench", "--package", PACKAGE, "--bench", "step"]).env("RAYON_NUM_THREADS", "1"))?;
+    house::pass(&mut house::cargo(&["bench", "--package", REPLAY, "--bench", "*"]))
 }
 
-#[cfg(test)]
-mod tests {
-    use super::has_bench;
-    use serde_json::json;
-
-    #[test]
-    fn only_a_bench_target_counts_as_a_bench() {
-        let with = |kind: &str| json!({"packages": [{"name": "snowhum-winter", "targets": [{"kind": [kind]}]}]});
-        assert!(has_bench(&with("bench")));
-        assert!(!has_bench(&with("lib")));
-    }
+/// Nanoseconds of processor per particle-hour of the full step on one thread, by the bench's names.
+fn step() -> Result<Value> {
+    let arguments = ["bench", "--quiet", "--package", PACKAGE, "--bench", "step", "--", "--json"];
+    let told = house::capture(house::cargo(&arguments).env("RAYON_NUM_THREADS", "1"))?;
+    serde_json::from_slice(&told).context("the step's bench did not print JSON")
 }

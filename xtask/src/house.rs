@@ -43,6 +43,18 @@ pub(crate) fn metadata() -> Result<Value> {
     serde_json::from_slice(&text).context("`cargo metadata` did not print JSON")
 }
 
+/// Where cargo builds.
+pub(crate) fn target() -> Result<PathBuf> {
+    let metadata = metadata()?;
+    let target = metadata["target_directory"].as_str().context("`cargo metadata` names no target directory")?;
+    Ok(PathBuf::from(target))
+}
+
+/// The program as `cargo build --release` leaves it.
+pub(crate) fn release_binary() -> Result<PathBuf> {
+    Ok(target()?.join("release").join(format!("snowhum{}", std::env::consts::EXE_SUFFIX)))
+}
+
 /// A command as one would type it.
 pub(crate) fn words(command: &Command) -> String {
     let name = PathBuf::from(command.get_program());

@@ -22,7 +22,8 @@ cargo xtask CHORE
   tidy    the rules of the house that no compiler checks
   edges   compute data/edge_losses.toml afresh
   guide   take the pictures of docs/user-guide in a real browser
-  bench   nanoseconds per particle-hour, beside the yardsticks
+  bench   nanoseconds per particle-hour; --peers [--json] beside other tools (needs Python 3 and the network),
+          --counts [--store] instructions (needs valgrind), --scaling by size, into docs/PERFORMANCE.md
   validate
           compute every check afresh and write docs/VALIDATION.md, docs/PARAMETERS.md and docs/pictures
   climatology
@@ -47,7 +48,7 @@ fn run() -> Result<()> {
         ["tidy"] => tidy::run(),
         ["edges"] => edges::run(),
         ["guide"] => test::guide(),
-        ["bench"] => bench::run(),
+        ["bench", rest @ ..] => bench::run(rest),
         ["climatology"] => climatology::run(),
         ["validate"] => validate::run(),
         [] | ["help" | "--help" | "-h"] => {

@@ -60,6 +60,14 @@ pub(crate) const BROWSER: &[Need] = &[
     },
 ];
 
+/// What counting instructions needs.
+pub(crate) const COUNTS: &[Need] = &[Need {
+    what: "valgrind, which counts instructions",
+    probe: "valgrind --version",
+    install: "apt-get install -y valgrind",
+    elsewhere: "install valgrind by your system's packages",
+}];
+
 /// Installs what is missing.
 ///
 /// # Errors

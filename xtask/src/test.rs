@@ -5,6 +5,7 @@ mod smoke;
 mod steps;
 mod tally;
 
+use crate::bench::counts;
 use crate::{house, needs, tidy};
 use anyhow::Result;
 use steps::Steps;
@@ -55,7 +56,8 @@ fn all(steps: &mut Steps) -> Result<()> {
     steps.run("axe-core", browser::fetch_checker)?;
     steps.run_tests("browser", &browser::TESTS)?;
     steps.run_tests("tests", &["test", "--workspace", "--no-fail-fast"])?;
-    steps.run("smoke", smoke::run)
+    steps.run("smoke", smoke::run)?;
+    steps.run("instruction counts", counts::gate)
 }
 
 fn quiet(arguments: &[&str]) -> Result<Option<String>> {

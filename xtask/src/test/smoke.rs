@@ -10,7 +10,7 @@ use std::process::Command;
 /// # Errors
 /// Names the command that failed.
 pub(crate) fn run() -> Result<Option<String>> {
-    let binary = binary()?;
+    let binary = house::release_binary()?;
     let help = house::capture(Command::new(&binary).arg("--help"))?;
     if !String::from_utf8_lossy(&help).contains("demo") {
         return Ok(Some("skipped: the binary has no demo".to_owned()));
@@ -37,10 +37,4 @@ fn told(binary: &PathBuf, arguments: &[&str]) -> Result<Vec<u8>> {
     );
     std::fs::remove_dir_all(&empty)?;
     output
-}
-
-fn binary() -> Result<PathBuf> {
-    let metadata = house::metadata()?;
-    let target = metadata["target_directory"].as_str().context("`cargo metadata` names no target directory")?;
-    Ok(PathBuf::from(target).join("release").join(format!("snowhum{}", std::env::consts::EXE_SUFFIX)))
 }
