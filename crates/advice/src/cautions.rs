@@ -25,6 +25,10 @@ pub struct Caution {
 pub enum Hazard {
     /// Lifting.
     Lifting,
+    /// One side of a hive lifted to feel or read its weight.
+    OneSide,
+    /// A whole hive moved.
+    Carrying,
     /// Acids.
     Acids,
     /// Medicines.
@@ -51,6 +55,8 @@ pub enum Hazard {
     Stings,
     /// Fire, electricity, gas.
     Fire,
+    /// An electric fence.
+    Fence,
     /// Food for people.
     FoodLaw,
 }
@@ -69,8 +75,10 @@ static NONE: LazyLock<Caution> = LazyLock::new(|| Caution {
 
 impl Hazard {
     /// All of them, in the order they are listed.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 18] = [
         Self::Lifting,
+        Self::OneSide,
+        Self::Carrying,
         Self::Acids,
         Self::Label,
         Self::Antibiotics,
@@ -84,6 +92,7 @@ impl Hazard {
         Self::Ice,
         Self::Stings,
         Self::Fire,
+        Self::Fence,
         Self::FoodLaw,
     ];
 
@@ -92,6 +101,8 @@ impl Hazard {
     pub const fn name(self) -> &'static str {
         match self {
             Self::Lifting => "lifting",
+            Self::OneSide => "one_side",
+            Self::Carrying => "carrying",
             Self::Acids => "acids",
             Self::Label => "label",
             Self::Antibiotics => "antibiotics",
@@ -105,6 +116,7 @@ impl Hazard {
             Self::Ice => "ice",
             Self::Stings => "stings",
             Self::Fire => "fire",
+            Self::Fence => "fence",
             Self::FoodLaw => "food_law",
         }
     }
@@ -124,6 +136,11 @@ impl Hazard {
     #[must_use]
     pub fn says(self) -> &'static str {
         &self.caution().says
+    }
+
+    /// What each of several says.
+    pub(crate) fn each(hazards: &[Self]) -> Vec<String> {
+        hazards.iter().map(|hazard| hazard.says().to_owned()).collect()
     }
 
     /// What it says, to stand after a colon: begun small and without its last stop.

@@ -18,6 +18,7 @@ pub use kept::{cause_words, is_stopped, kept_signs, to_keep};
 use serde::{Deserialize, Serialize};
 use snowhum_draws::Key;
 
+use crate::cautions::Hazard;
 use crate::statistics::{quantile, rounded};
 use crate::sums::{SumFault, same_name};
 use net::{Evidence, Net};
@@ -121,6 +122,7 @@ pub fn deadout(signs: &[SeenSign], records: &[FromRecords], seed: u64) -> Result
         look_next: look::next(&net, &evidence, &causes, &told, &tables),
         reuse: reuse::of(&causes, &told, unseen_brood, &tables),
         say: say::of(&causes, &told, unseen_brood, &tables),
+        cautions: say::cautions(unseen_brood),
         after: tables.after,
         causes,
         signs: told,
@@ -202,6 +204,7 @@ fn stopped(signs: Vec<String>, told: Vec<ToldSign>, tables: &Tables) -> DeadoutA
         causes: Vec::new(),
         look_next: None,
         say: Vec::new(),
+        cautions: Hazard::each(&[Hazard::Antibiotics]),
         from_records: Vec::new(),
         after: Vec::new(),
         signs: told,

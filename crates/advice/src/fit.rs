@@ -52,12 +52,12 @@ pub(crate) fn fit(base: &Base<'_>, plans: &[ColonyPlan]) -> Option<FitAnswer> {
     let cold = figures.cold_of(dates::coldest_month(base));
     let fed = run_fed(base, &base.housed, &[]);
     let look = Look { base, plans, dates, cold, fed, warmth_c: dates::warmth(base), figures };
-    let colonies = (0..base.housed.len()).map(|at| colony(&look, at)).collect();
+    let colonies: Vec<ColonyFit> = (0..base.housed.len()).map(|at| colony(&look, at)).collect();
     Some(FitAnswer {
         shopping: shopping::of(&look),
         windows: windows::of(&look),
         treat_before: dates::winter_bees(base),
-        say: say::yard(&look),
+        say: say::yard(&look, &colonies),
         dates: look.dates.clone(),
         colonies,
     })

@@ -43,6 +43,17 @@ pub fn both_ways(chance: f64) -> String {
 /// A day and month, such as `15 April`.
 #[must_use]
 pub fn day(date: Date) -> String {
+    format!("{} {}", date.day(), month(date.month()))
+}
+
+/// A month by its number, 1 to 12; a number past the year's end counts on into the next.
+///
+/// ```
+/// use snowhum_advice::words::{month, short_month};
+/// assert_eq!((month(1), month(13), short_month(9)), ("January", "January", "Sep"));
+/// ```
+#[must_use]
+pub fn month(number: i8) -> &'static str {
     const MONTHS: [&str; 12] = [
         "January",
         "February",
@@ -57,7 +68,13 @@ pub fn day(date: Date) -> String {
         "November",
         "December",
     ];
-    format!("{} {}", date.day(), MONTHS[usize::from(date.month().unsigned_abs()) - 1])
+    MONTHS[usize::from((number - 1).rem_euclid(12).unsigned_abs())]
+}
+
+/// A month by its first three letters.
+#[must_use]
+pub fn short_month(number: i8) -> &'static str {
+    &month(number)[..3]
 }
 
 /// The month of a day, as the north counts its seasons.
@@ -74,9 +91,7 @@ pub fn part_of_month(date: Date) -> String {
         11..=20 => "mid",
         _ => "late",
     };
-    let name = day(date);
-    let month = name.split(' ').next_back().unwrap_or_default();
-    format!("{part}-{month}")
+    format!("{part}-{}", month(date.month()))
 }
 
 /// A text that begins with a capital and ends with a full stop.
@@ -86,10 +101,15 @@ pub fn part_of_month(date: Date) -> String {
 /// ```
 #[must_use]
 pub fn sentence(text: &str) -> String {
-    let mut letters = text.chars();
-    let first: String = letters.next().map_or_else(String::new, |first| first.to_uppercase().collect());
     let end = if text.ends_with(['.', '!', '?']) { "" } else { "." };
-    format!("{first}{}{end}", letters.as_str())
+    capital(text) + end
+}
+
+/// A text that begins with a capital.
+#[must_use]
+pub fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 /// When food runs out, in words.

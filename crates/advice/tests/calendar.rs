@@ -12,7 +12,7 @@ use snowhum_advice::jobs::calendar::{calendar, event_id};
 use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
 use snowhum_advice::yard;
 use snowhum_apiary::Apiary;
-use snowhum_units::System;
+use snowhum_units::{Speech, System};
 use snowhum_weather::{Climate, generate};
 use std::collections::BTreeSet;
 use std::sync::OnceLock;
@@ -73,7 +73,7 @@ fn texts(calendar: &ICalendar, kind: ICalendarComponentType, name: ICalendarProp
 
 #[test]
 fn another_s_reader_finds_every_window_with_its_alarm() {
-    let text = calendar(answer(), &apiary(), stamped());
+    let text = calendar(answer(), &apiary(), Speech::British, stamped());
     let read = read(&text);
     let dated = answer().windows.iter().filter(|window| window.day().is_some()).count();
     let count = |kind| read.components.iter().filter(|one| one.component_type == kind).count();
@@ -94,8 +94,8 @@ fn another_s_reader_finds_every_window_with_its_alarm() {
 
 #[test]
 fn the_file_is_the_same_to_the_byte_and_holds_no_clock_but_the_caller_s() {
-    let text = calendar(answer(), &apiary(), stamped());
-    assert_eq!(text, calendar(answer(), &apiary(), stamped()));
+    let text = calendar(answer(), &apiary(), Speech::British, stamped());
+    assert_eq!(text, calendar(answer(), &apiary(), Speech::British, stamped()));
     assert!(text.lines().filter(|line| line.starts_with("DTSTAMP")).all(|line| line == "DTSTAMP:20251005T073000Z"));
     assert!(text.split("\r\n").all(|line| line.len() <= 75 && !line.contains('\n')), "lines are folded");
 }
@@ -103,7 +103,10 @@ fn the_file_is_the_same_to_the_byte_and_holds_no_clock_but_the_caller_s() {
 #[test]
 fn ids_stay_when_dates_shift_and_a_later_answer_has_a_greater_number() {
     let other = windows(2, date(2026, 1, 20));
-    let (before, after) = (calendar(answer(), &apiary(), stamped()), calendar(&other, &apiary(), stamped()));
+    let (before, after) = (
+        calendar(answer(), &apiary(), Speech::British, stamped()),
+        calendar(&other, &apiary(), Speech::British, stamped()),
+    );
     let lines = |text: &str, key: &str| -> BTreeSet<String> {
         text.lines().filter(|line| line.starts_with(key)).map(str::to_owned).collect()
     };
@@ -122,7 +125,7 @@ proptest! {
     fn odd_names_come_back_as_they_were_typed(name in "[\\PC,;:\\\\\"\n]{1,120}") {
         let mut yard = apiary();
         yard.name = name.clone();
-        let read = read(&calendar(answer(), &yard, stamped()));
+        let read = read(&calendar(answer(), &yard, Speech::British, stamped()));
         let summaries = texts(&read, ICalendarComponentType::VEvent, ICalendarProperty::Summary);
         prop_assert!(summaries.iter().all(|summary| summary.ends_with(&format!(" ({name})"))), "{:?}", summaries.first());
         prop_assert_eq!(summaries.len(), answer().windows.iter().filter(|one| one.day().is_some()).count());
@@ -132,7 +135,7 @@ proptest! {
     fn no_name_breaks_out_of_its_line(name in "\\PC*(\r\nEND:VEVENT\r\n|\u{0}|\u{7f}|\t|\r)\\PC*") {
         let mut yard = apiary();
         yard.name = name;
-        let read = read(&calendar(answer(), &yard, stamped()));
+        let read = read(&calendar(answer(), &yard, Speech::British, stamped()));
         let dated = answer().windows.iter().filter(|one| one.day().is_some()).count();
         let events = read.components.iter().filter(|one| one.component_type == ICalendarComponentType::VEvent);
         prop_assert_eq!(events.count(), dated);

@@ -2,6 +2,7 @@
 
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
+use snowhum_advice::cautions::Hazard;
 use snowhum_advice::deadout::net::{Evidence, Net, NetFault, Variable};
 use snowhum_advice::deadout::{DeadoutAnswer, Seen, SeenSign, deadout, questions};
 use snowhum_advice::statistics::quantile;
@@ -246,6 +247,10 @@ fn unseen_brood_is_asked_for_first_and_four_nos_do_not_clear_it() {
     let clean = examined(&[no("sunken-cappings"), no("ropy-larvae"), no("foul-smell"), no("black-scale")]);
     assert_eq!(clean.brood_first, None);
     assert!(clean.say.iter().any(|say| say.contains("does not clear")));
+    assert_eq!(clean.cautions, [Hazard::Foulbrood.says(), Hazard::FoodLaw.says()]);
+    assert_eq!(answer.cautions, [Hazard::FoodLaw.says()], "foulbrood is asked for first, and told once");
+    let stopped = examined(&[("ropy-larvae", Seen::Yes)]);
+    assert_eq!(stopped.cautions, [Hazard::Antibiotics.says()]);
 }
 
 #[test]

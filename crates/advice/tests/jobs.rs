@@ -6,6 +6,7 @@ use std::sync::OnceLock;
 
 use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
+use snowhum_advice::cautions::Hazard;
 use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, JobsQuestion, Kind, Triggers, jobs, season_start};
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::Apiary;
@@ -186,6 +187,20 @@ fn what_is_due_changes_with_the_day() {
     assert_eq!(window(&april, "starvation-watch").due, Due::Now);
     let june = site(&yard, date(2026, 6, 20));
     assert_eq!(june.from, date(2026, 7, 1), "in June the coming season counts");
+}
+
+#[test]
+fn what_can_hurt_at_a_job_is_told_in_the_words_of_the_cautions() {
+    let known = |name: &str| Hazard::ALL.into_iter().find(|hazard| hazard.name() == name).unwrap();
+    for one in &three().lake.windows {
+        let Some(caution) = &one.caution else { continue };
+        let says: Vec<&str> = caution.about.split(", ").map(|name| known(name).says()).collect();
+        assert_eq!(caution.says, says.join(" "), "{}", one.id);
+    }
+    let about = |id: &str| window(&three().lake, id).caution.as_ref().map(|caution| caution.about.clone());
+    assert_eq!(about("treat-mites").unwrap(), "label, acids");
+    assert_eq!(about("bear-fence-on").unwrap(), "fence");
+    assert_eq!(about("melt-check").unwrap(), "ice");
 }
 
 #[test]

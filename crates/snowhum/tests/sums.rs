@@ -5,6 +5,7 @@
 use std::process::{Command, Output, Stdio};
 
 use serde_json::Value;
+use snowhum_advice::cautions::Hazard;
 
 fn snowhum(arguments: &[&str]) -> Output {
     Command::new(env!("CARGO_BIN_EXE_snowhum")).args(arguments).stdin(Stdio::null()).output().unwrap()
@@ -92,7 +93,8 @@ fn mites_promises_its_keys() {
     assert_eq!(json(&boards)["yard"]["worst"], "Birch");
     assert_eq!(json(YARD)["yard"]["worst"], "Larch");
     assert!(words(YARD).starts_with("Most: Larch"));
-    assert!(words(MITES).contains("label and the law"));
+    assert_eq!(json(MITES)["cautions"][0], Hazard::Label.says());
+    assert!(words(MITES).contains("No quantity is told here"));
     assert!(words(&["mites", "--found", "15", "--month", "11"]).contains("neighbours"));
     let board = json(BOARD);
     assert!((board["colonies"][0]["mites_per_day"].as_f64().unwrap() - 6.67).abs() < 1e-9);

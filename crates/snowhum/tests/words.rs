@@ -4,6 +4,7 @@
 
 use snowhum_advice::questions::questions;
 use snowhum_store::Store;
+use snowhum_testkit::{AMERICAN, BRITISH, holds};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
 
@@ -102,4 +103,51 @@ fn sheets_are_written_into_a_folder() {
     assert!(cards.contains("Alder") && !cards.contains("<svg class=\"qr\""), "without an address no code");
     let season = std::fs::read_to_string(folder.0.join("papers/season.html")).unwrap();
     assert!(season.contains("lang=\"en-US\"") && season.contains("oxalic acid"));
+}
+
+/// What is asked of the rest of the year, and of the watch.
+const ASKED: [&[&str]; 14] = [
+    &["jobs", "--members", "16"],
+    &["spring", "--members", "16", "--as-of", "2026-04-10"],
+    &["plan", "--members", "16"],
+    &["now", "--members", "16", "--as-of", "2026-02-07"],
+    &["losses"],
+    &["losses", "--before", "4", "--dead", "1"],
+    &["deadout"],
+    &["deadout", "--sign", "ropy-larvae=yes"],
+    &["deadout", "--sign", "small-cluster=yes", "--sign", "droppings-inside=yes"],
+    &["deadout", "--list"],
+    &["mites"],
+    &["feed", "--short", "8"],
+    &["feed", "--short", "8", "--season", "winter"],
+    &["treatments"],
+];
+
+#[test]
+fn every_answer_in_a_terminal_is_in_one_speech_and_fits_it() {
+    let folder = Folder::new("one-speech");
+    folder.done(&["import", "yard.toml"]);
+    for (words, foreign) in [("north-american", &BRITISH[..]), ("british", &AMERICAN[..])] {
+        for asked in ASKED {
+            let said = folder.done(&[asked, &["--words", words]].concat());
+            for line in said.lines() {
+                assert!(line.chars().count() <= 80, "{asked:?}: {line}");
+            }
+            let whole = said.split_whitespace().collect::<Vec<_>>().join(" ");
+            for term in foreign {
+                assert_eq!(holds(&whole, term), None, "{asked:?} says \"{term}\" in {words}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_calendar_is_in_the_words_asked_for() {
+    let folder = Folder::new("calendar");
+    let file = folder.0.join("jobs.ics");
+    for (words, own) in [("north-american", "bottom boards cleared"), ("british", "floors cleared")] {
+        folder.done(&["jobs", "--members", "16", "--words", words, "--ics", file.to_str().unwrap()]);
+        let calendar = std::fs::read_to_string(&file).unwrap().replace("\r\n ", "");
+        assert!(calendar.contains(own), "{words}");
+    }
 }

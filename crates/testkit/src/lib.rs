@@ -1,7 +1,9 @@
 //! Fixtures and helpers for tests. All yards, hives and weathers here are invented.
 
 mod hives;
+mod speech;
 mod weathers;
 
 pub use hives::{Dress, colony, langstroth, own_hive};
+pub use speech::{AMERICAN, BRITISH, holds};
 pub use weathers::{changeable, place};

@@ -2,6 +2,7 @@
 
 use jiff::civil::{Date, Weekday};
 use maud::{Markup, html};
+pub(crate) use snowhum_advice::words::capital;
 use snowhum_advice::words::{day, hives, in_hundred};
 use snowhum_apiary::Note;
 use snowhum_units::{Kilogram, Range, System};
@@ -24,12 +25,6 @@ pub(crate) fn both_ways(chance: f64, so: &str, not_so: &str) -> String {
     }
     let are = hives(chance);
     format!("Of 100 hives like this about {are} {so}, {} {not_so}", 100 - are)
-}
-
-/// A text that begins a sentence.
-pub(crate) fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 /// A number of bees, as exact as it is known.

@@ -22,6 +22,19 @@ pub enum Status {
     Judgement,
 }
 
+impl Status {
+    /// As it is written beside a figure.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Published => "published",
+            Self::CommonPractice => "common practice",
+            Self::FromMemory => "from memory",
+            Self::Judgement => "judgement",
+        }
+    }
+}
+
 /// One figure with where it comes from.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

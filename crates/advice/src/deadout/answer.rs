@@ -2,6 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::words::capital;
+
 /// The answer.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct DeadoutAnswer {
@@ -19,6 +21,9 @@ pub struct DeadoutAnswer {
     pub reuse: Reuse,
     /// What to make of it.
     pub say: Vec<String>,
+    /// What can hurt, by what was told.
+    #[serde(default)]
+    pub cautions: Vec<String>,
     /// What was told, as it was understood, with what the records answered.
     pub signs: Vec<ToldSign>,
     /// Of the signs, those that the records answered.
@@ -29,6 +34,41 @@ pub struct DeadoutAnswer {
     pub after: Vec<After>,
     /// Where it comes from.
     pub sources: Vec<String>,
+}
+
+impl DeadoutAnswer {
+    /// Causes less likely than this are not listed.
+    const LEAST: f64 = 0.02;
+
+    /// The likeliest in a line, and whether one can be sure of the order.
+    #[must_use]
+    pub fn likeliest(&self) -> String {
+        match self.causes.as_slice() {
+            [first, second, ..] if first.low > second.high => format!("Most likely {}", first.words),
+            [first, second, ..] => {
+                format!("Likeliest {}, then {}; one cannot be sure of the order", first.words, second.words)
+            }
+            [only] => capital(&only.words),
+            [] => String::new(),
+        }
+    }
+
+    /// The causes worth listing, likeliest first.
+    pub fn listed(&self) -> impl Iterator<Item = &CauseChance> {
+        self.causes.iter().filter(|cause| cause.p >= Self::LEAST)
+    }
+
+    /// What to look at next and what a yes or a no points to.
+    #[must_use]
+    pub fn look(&self) -> Option<String> {
+        let next = self.look_next.as_ref()?;
+        let words = |name: &str| {
+            let cause = self.causes.iter().find(|one| one.cause == name);
+            cause.map_or(name, |one| one.words.as_str()).to_owned()
+        };
+        let other = next.between.iter().find(|name| **name != next.yes_points_to).map_or("", String::as_str);
+        Some(format!("{} A yes points to {}, a no to {}.", next.ask, words(&next.yes_points_to), words(other)))
+    }
 }
 
 /// Foulbrood may be in it.

@@ -2,9 +2,15 @@
 
 use super::tables::Tables;
 use super::{CauseChance, Seen, ToldSign};
+use crate::cautions::Hazard;
 
 /// A chance from which a cause counts beside another.
 const WORTH_SAYING: f64 = 0.15;
+
+/// What can hurt. While the brood is not looked at, foulbrood is asked for before anything else and not told twice.
+pub(super) fn cautions(unseen_brood: bool) -> Vec<String> {
+    if unseen_brood { Hazard::each(&[Hazard::FoodLaw]) } else { Hazard::each(&[Hazard::Foulbrood, Hazard::FoodLaw]) }
+}
 
 pub(super) fn of(causes: &[CauseChance], told: &[ToldSign], unseen_brood: bool, tables: &Tables) -> Vec<String> {
     let chance = |name: &str| causes.iter().find(|cause| cause.cause == name).map_or(0.0, |cause| cause.p);

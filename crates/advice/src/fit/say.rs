@@ -2,7 +2,8 @@
 
 use snowhum_apiary::{LeftOn, Mites, Trouble};
 
-use super::{Look, Stands, What, health, scales};
+use super::{ColonyFit, Look, Stands, VerdictKind, What, health, scales};
+use crate::cautions::Hazard;
 use crate::words::day;
 
 /// What to know of one colony.
@@ -21,27 +22,31 @@ pub(super) fn colony(look: &Look<'_>, at: usize) -> Vec<String> {
     }
     if colony.autumn.troubles.iter().flatten().any(|t| matches!(t, Trouble::Robbed | Trouble::Wasps)) {
         say.push(
-            "Robbed or beset by wasps: close the entrance to a bee's width or two, feed it last and at dusk, and weigh it again."
+            "Robbed or beset by wasps: close the entrance to a bee's width or two, feed it last, and weigh it again."
                 .to_owned(),
         );
     }
+    if health::foulbrood(colony) {
+        say.push(Hazard::Foulbrood.says().to_owned());
+    }
     if look.is_nucleus(at) {
-        say.push("A nucleus is fed first and defended first: entrance of a bee's width, no drop spilt.".to_owned());
+        say.push("A nucleus is fed first and defended first: entrance of a bee's width.".to_owned());
     }
     say
 }
 
-/// What holds for the whole yard on this day.
-pub(super) fn yard(look: &Look<'_>) -> Vec<String> {
+/// What holds for the whole yard on this day, with the caution of treatments where one is advised.
+pub(super) fn yard(look: &Look<'_>, colonies: &[ColonyFit]) -> Vec<String> {
     let mut say = Vec::new();
     let short = look.plans.iter().any(|plan| plan.shortage_kg >= 0.5);
     if short && look.today() <= look.dates.syrup_by.p90 {
-        say.push(
-            "While you feed: entrances reduced first, nuclei and weak hives first, all on one evening at dusk, nothing spilt. Wasps and robbers find the smell."
-                .to_owned(),
-        );
+        say.push("While you feed: entrances first, nuclei and weak hives first, all on one evening.".to_owned());
+        say.push(Hazard::Robbing.says().to_owned());
     }
     say.extend(mites(look));
+    if colonies.iter().any(|one| one.verdict.kind == VerdictKind::Treat) {
+        say.extend(Hazard::each(&[Hazard::Label, Hazard::Acids]));
+    }
     if look.today() <= look.dates.cluster.p90 {
         say.extend(last_days(look));
     }

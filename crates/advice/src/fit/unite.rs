@@ -5,6 +5,7 @@ use snowhum_winter::{Action, Event};
 
 use super::answer::{Carried, Uniting};
 use super::{Look, health};
+use crate::cautions::Hazard;
 use crate::statistics::rounded;
 use crate::words::day;
 
@@ -72,9 +73,7 @@ fn steps(look: &Look<'_>, at: usize, with: usize) -> Vec<String> {
     let looked = [at, with].iter().all(|place| look.colony(*place).autumn.troubles.is_some());
     let mut steps = Vec::new();
     if !looked {
-        steps.push(format!(
-            "first look through the brood of {weak} and {strong}: sunken, holed, ropy or foul-smelling cells, and nothing is moved: close both and tell the bee inspector"
-        ));
+        steps.push(format!("first look through the brood of {weak} and {strong}; {}", Hazard::Foulbrood.clause()));
     }
     steps.push(queen(look, at, with));
     steps.push(format!(

@@ -147,9 +147,9 @@ pub struct Belief {
 /// Where a job can hurt someone.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Caution {
-    /// Which caution, such as `acids`.
+    /// Which of the cautions, by name, such as `label, acids`.
     pub about: String,
-    /// In short.
+    /// What they say.
     pub says: String,
 }
 

@@ -7,6 +7,7 @@ use super::answer::{JobWindow, Kind, Trigger};
 use super::dates::Dates;
 use super::window::{degrees, trigger, window};
 use super::year::{SiteDay, falls_below, first_of_autumn, flying_over, frosts};
+use crate::cautions::Hazard;
 use crate::finish::{RIPENING, TAKEN_FROM, WINDOW};
 use crate::words::day;
 
@@ -100,7 +101,7 @@ fn mites(ground: &Ground<'_>, feeding: &Feeding) -> Vec<JobWindow> {
                 "By then the winter bees have been raised, harmed or not; the broodless treatment follows this one and \
                  does not replace it.",
             )
-            .caution("acids", "The label and local law first: product, temperature, supers, gloves, eyes, breath."),
+            .caution(&[Hazard::Label, Hazard::Acids]),
         window("mite-count-autumn", "Count mites again", Kind::By, (&feeding.taken_until, first), syrup(ground, 0))
             .why("Robbers bring mites home from dying hives. After this day hives are not opened for a sample."),
     ]
@@ -129,9 +130,10 @@ fn food(ground: &Ground<'_>, feeding: &Feeding) -> Vec<JobWindow> {
     vec![
         window("feed-begun", "Begin winter feeding", Kind::By, (&feeding.begun, first), begin())
             .why("Syrup must be finished in time, not begun in time; a big shortage in a small feeder takes weeks.")
-            .caution("hot-sugar", "Hot syrup burns deep: let it cool before you carry it."),
+            .caution(&[Hazard::HotSugar]),
         window("entrance-reduced", "Reduce entrances", Kind::By, (&feeding.begun, first), begin())
-            .why("Feed draws robbers and wasps; nuclei and weak hives first. Feed at dusk and spill nothing."),
+            .why("Feed draws robbers and wasps; nuclei and weak hives first.")
+            .caution(&[Hazard::Robbing]),
         window(
             "syrup-finished",
             "Syrup finished and capped",
@@ -166,7 +168,7 @@ fn hive(ground: &Ground<'_>) -> Vec<JobWindow> {
             .why("The last day for lifting combs: as many boxes as the bees fill, food above and beside them. An empty box \
                  above the cluster is a cold attic.")
             .others("How many boxes differs: in Britain the space is shrunk to the bees; Minnesota winters in three deeps.")
-            .caution("lifting", "A full deep box weighs up to 40 kg: two people, or comb by comb."),
+            .caution(&[Hazard::Lifting]),
         window("top-and-straps", "Warm lid, tilt, straps", Kind::By, (&combs, first), lifted()).why(
             "Insulation on the lid keeps water from forming over the cluster; a tilt forward lets it run out; straps hold in winter storms \
              and on ground that heaves.",
@@ -188,10 +190,7 @@ fn frost(ground: &Ground<'_>) -> Vec<JobWindow> {
     vec![
         window("bear-fence-on", "Bear fence on, if needed", Kind::By, (&frost, first), frost_trigger(first_frost))
             .why("A bear that has fed once comes back. Test the fence with a meter.")
-            .caution(
-                "electricity",
-                "Fence energiser: the maker's instructions, warning signs, no mains wire outdoors.",
-            ),
+            .caution(&[Hazard::Fence]),
         window(
             "mouse-guard",
             "Mouse guard on",
@@ -240,10 +239,7 @@ fn moves(ground: &Ground<'_>) -> Vec<JobWindow> {
         .why(
             "Bees that no longer fly do not go back to the old place. Later, in hard frost, a jolt breaks the cluster.",
         )
-        .caution(
-            "lifting",
-            "Strapped, by two people or a barrow; stings through the veil are rarer than strained backs.",
-        ),
+        .caution(&[Hazard::Carrying]),
         window(
             "cellar-in",
             "Into a cellar, if used",
@@ -252,7 +248,7 @@ fn moves(ground: &Ground<'_>) -> Vec<JobWindow> {
             trigger("cellar_mean", &t.cellar_mean, stored),
         )
         .why("Cold enough to stay clustered and dark; after the last good flight if there is a choice.")
-        .caution("lifting", "Strapped, by two people or a barrow."),
+        .caution(&[Hazard::Carrying]),
     ]
 }
 

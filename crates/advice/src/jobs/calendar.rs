@@ -8,6 +8,7 @@ use icalendar::{Alarm, Calendar, Component, Event, EventLike, Property, Trigger}
 use jiff::civil::Date;
 use jiff::{Timestamp, ToSpan};
 use snowhum_apiary::Apiary;
+use snowhum_units::Speech;
 use uuid::Uuid;
 
 use super::answer::{JobWindow, JobsAnswer, Kind};
@@ -18,9 +19,11 @@ const ALARM_HOUR: i64 = 9;
 const DAYS_BEFORE_DEADLINE: i64 = 7;
 const DAYS_BEFORE: i64 = 1;
 
-/// The calendar file of a yard's windows, made at `stamped`. Windows that seldom come are left out.
+/// The calendar file of a yard's windows in the keeper's words, made at `stamped`. Windows that seldom come are left out.
 #[must_use]
-pub fn calendar(answer: &JobsAnswer, yard: &Apiary, stamped: Timestamp) -> String {
+pub fn calendar(answer: &JobsAnswer, yard: &Apiary, speech: Speech, stamped: Timestamp) -> String {
+    let own: Vec<String> = yard.own_texts().map(str::to_owned).collect();
+    let said = |text: &str| plain(&speech.said_around(text, &own));
     let mut calendar = Calendar::empty();
     for (key, value) in [("VERSION", "2.0"), ("PRODID", "-//Snowhum//Jobs and dates//EN"), ("CALSCALE", "GREGORIAN")] {
         calendar.append_property(Property::new(key, value));
@@ -30,7 +33,9 @@ pub fn calendar(answer: &JobsAnswer, yard: &Apiary, stamped: Timestamp) -> Strin
     calendar.append_property(Property::new("X-WR-TIMEZONE", plain(&yard.site.zone)));
     for window in &answer.windows {
         if let Some(day) = window.day() {
-            calendar.push(event(answer, window, day, yard, stamped));
+            let told =
+                [format!("{} ({})", window.what, yard.name), description(answer, window)].map(|text| said(&text));
+            calendar.push(event(answer, window, day, yard, &told).append_property(stamp(stamped)).done());
         }
     }
     without_alarm_stamps(&calendar.to_string())
@@ -42,22 +47,24 @@ pub fn event_id(yard: Uuid, job: &str, season: i16) -> Uuid {
     Uuid::new_v5(&yard, format!("job {job} {season}").as_bytes())
 }
 
-fn event(answer: &JobsAnswer, window: &JobWindow, day: Date, yard: &Apiary, stamped: Timestamp) -> Event {
-    let summary = plain(&format!("{} ({})", window.what, yard.name));
+fn event(answer: &JobsAnswer, window: &JobWindow, day: Date, yard: &Apiary, [summary, says]: &[String; 2]) -> Event {
     let mut event = Event::new();
     event
         .uid(&event_id(yard.id.0, &window.id, answer.from.year()).to_string())
         .sequence(sequence(answer))
-        .summary(&summary)
-        .description(&plain(&description(answer, window)));
-    event.append_property(Property::new("DTSTAMP", stamped.strftime("%Y%m%dT%H%M%SZ").to_string()));
+        .summary(summary)
+        .description(says);
     event.append_property(whole_day("DTSTART", day));
     event.append_property(whole_day("DTEND", day.saturating_add(1.days())));
     event.append_property(Property::new("TRANSP", "TRANSPARENT"));
     let before = if window.kind == Kind::By { DAYS_BEFORE_DEADLINE } else { DAYS_BEFORE };
     let ahead = chrono::Duration::hours(24 * before - ALARM_HOUR);
-    event.alarm(Alarm::display(&summary, Trigger::before_start(ahead)));
+    event.alarm(Alarm::display(summary, Trigger::before_start(ahead)));
     event
+}
+
+fn stamp(stamped: Timestamp) -> Property {
+    Property::new("DTSTAMP", stamped.strftime("%Y%m%dT%H%M%SZ").to_string())
 }
 
 /// A later answer of the season has a greater number, as the standard asks of one that changes dates.

@@ -5,6 +5,7 @@ use super::answer::{JobWindow, Kind, Trigger};
 use super::window::{degrees, trigger, window};
 use super::winter::FLOW_AT;
 use super::year::{SiteDay, first, rises_for_good, warmth};
+use crate::cautions::Hazard;
 use snowhum_winter::Status;
 
 /// The windows of spring.
@@ -122,6 +123,6 @@ fn flowers(ground: &Ground<'_>) -> Vec<JobWindow> {
             ),
         window("reverse", "Boxes may be reversed", Kind::From, (&dandelion, start), bloom())
             .why("Only if the lower box is empty and no brood lies across both; else it tears the nest in two.")
-            .caution("lifting", "Two people, or comb by comb."),
+            .caution(&[Hazard::Lifting]),
     ]
 }

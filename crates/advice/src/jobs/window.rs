@@ -7,6 +7,7 @@ use snowhum_winter::Parameter;
 
 use super::answer::{Belief, Caution, Due, JobWindow, Kind, Trigger};
 use super::dates::Dates;
+use crate::cautions::Hazard;
 use crate::words::day;
 
 /// Days before the earliest at which a deadline's time has come.
@@ -55,8 +56,10 @@ impl JobWindow {
         Self { belief: Some(Belief { said: said.to_owned(), so: so.to_owned() }), ..self }
     }
 
-    pub(super) fn caution(self, about: &str, says: &str) -> Self {
-        Self { caution: Some(Caution { about: about.to_owned(), says: says.to_owned() }), ..self }
+    pub(super) fn caution(self, hazards: &[Hazard]) -> Self {
+        let names: Vec<&str> = hazards.iter().map(|hazard| hazard.name()).collect();
+        let caution = Caution { about: names.join(", "), says: Hazard::each(hazards).join(" ") };
+        Self { caution: Some(caution), ..self }
     }
 
     pub(super) fn of_colonies(self, colonies: Vec<String>) -> Self {

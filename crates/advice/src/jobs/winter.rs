@@ -8,6 +8,7 @@ use super::colonies::Broods;
 use super::dates::Dates;
 use super::window::{degrees, trigger, window};
 use super::year::{first_of_autumn, melts, rises_above, rises_for_good, warmth};
+use crate::cautions::Hazard;
 use crate::words::day;
 use snowhum_winter::Status;
 
@@ -76,7 +77,7 @@ fn weighing(ground: &Ground<'_>, broods: &Broods) -> JobWindow {
     let before = trigger("weigh_before_days", &t.weigh_before_days, words);
     window("midwinter-weighing", "The winter's weighing", Kind::About, (&weigh, broods.first), before)
         .why(WEIGHING)
-        .caution("lifting", "A side at a time, straight up, no more than a finger's breadth.")
+        .caution(&[Hazard::OneSide])
 }
 
 /// Without a counted colony: what the trade goes by.
@@ -91,7 +92,7 @@ fn by_rule(ground: &Ground<'_>, flow: &Dates) -> Vec<JobWindow> {
         broodless_window((&gone, year.first()), trigger("broodless_after_days", &t.broodless_after_days, rule)),
         window("midwinter-weighing", "The winter's weighing", Kind::By, (&watched, year.first()), late())
             .why(WEIGHING)
-            .caution("lifting", "A side at a time, straight up, no more than a finger's breadth."),
+            .caution(&[Hazard::OneSide]),
         watch(ground, (&watched, year.first()), flow, late()),
     ]
 }
@@ -116,10 +117,10 @@ fn broodless_window(dates: (&Dates, jiff::civil::Date), trigger: Trigger) -> Job
     window("broodless", "Broodless: winter treatment", Kind::From, dates, trigger)
         .why(
             "Some treatments reach only mites on bees: with brood a quarter to two fifths of them, without it nearly all. \
-             Be sure first that there is no brood; treat a yard together.",
+             Be sure first that there is no brood; treat a yard together. A trickle is given once a winter: again, it harms bees.",
         )
         .believed("One oxalic treatment mends everything, brood or not.", "It does not reach mites under cappings.")
-        .caution("acids", "The label and local law first: eyes, skin, breath; once a winter if trickled.")
+        .caution(&[Hazard::Label, Hazard::Acids])
 }
 
 /// The watch over food until flowers.
@@ -137,7 +138,7 @@ fn watch(ground: &Ground<'_>, dates: (&Dates, jiff::civil::Date), flow: &Dates, 
             "The danger ends in February.",
             "It begins then: brood, cold nights and no flowers yet. Most food is eaten in the last weeks.",
         )
-        .caution("lifting", "A side at a time, straight up, no more than a finger's breadth.")
+        .caution(&[Hazard::OneSide])
 }
 
 /// What the thaw asks for.
@@ -159,7 +160,7 @@ fn thaw(ground: &Ground<'_>) -> Vec<JobWindow> {
             trigger("snow_left", &t.snow_left, sunk),
         )
         .why("Water at the floor, ice before the entrance, a stand that has sunk on one side.")
-        .caution("ice", "Ice over water carries nobody in a thaw; go with somebody or say where you are."),
+        .caution(&[Hazard::Ice]),
         window(
             "bear-fence-thaw",
             "Bear fence on again",
@@ -168,7 +169,7 @@ fn thaw(ground: &Ground<'_>) -> Vec<JobWindow> {
             trigger("thaw_mean", &t.thaw_mean, thawed),
         )
         .why("Bears wake hungry and hives smell of brood.")
-        .caution("electricity", "Fence energiser: the maker's instructions, warning signs, no mains wire outdoors."),
+        .caution(&[Hazard::Fence]),
         window(
             "cellar-out",
             "Out of the cellar, if used",
@@ -177,6 +178,6 @@ fn thaw(ground: &Ground<'_>) -> Vec<JobWindow> {
             trigger("cellar_mean", &t.cellar_mean, stored),
         )
         .why("In the evening before a flying day, each to its old place.")
-        .caution("lifting", "Strapped, by two people or a barrow."),
+        .caution(&[Hazard::Carrying]),
     ]
 }

@@ -9,7 +9,7 @@ use snowhum_apiary::{Act, Colony, Examined, Floor, Found, Mites, TreatmentClass}
 use super::LessonsQuestion;
 use super::outcome::{Fate, Outcome};
 use super::season::{Diary, Season};
-use crate::words::day;
+use crate::words::{day, short_month};
 
 /// One line of the form.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -120,7 +120,6 @@ impl Filled<'_> {
 
     /// Months in which colonies were treated, with the class of each.
     fn months(&self) -> Option<String> {
-        const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
         let season = self.season;
         let of_file = self.wintered.iter().flat_map(|(colony, _)| &colony.treatments).map(|one| (one.on, one.class));
         let of_notes = self.diary.of_season(season).flat_map(|(on, note)| {
@@ -133,10 +132,8 @@ impl Filled<'_> {
         given.retain(|(on, _)| (season.from..season.until).contains(on));
         given.sort_by_key(|(on, _)| *on);
         let word = |class: TreatmentClass| format!("{class:?}").to_lowercase();
-        let mut words: Vec<String> = given
-            .iter()
-            .map(|(on, class)| format!("{} ({})", MONTHS[on.month().unsigned_abs() as usize - 1], word(*class)))
-            .collect();
+        let mut words: Vec<String> =
+            given.iter().map(|(on, class)| format!("{} ({})", short_month(on.month()), word(*class))).collect();
         words.dedup();
         (!words.is_empty()).then(|| words.join(", "))
     }

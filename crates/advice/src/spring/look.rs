@@ -1,6 +1,10 @@
 //! What to look for when a hive is opened first, and what to do with a very weak one.
 
 use super::CheckItem;
+use crate::cautions::Hazard;
+
+/// Stands for the caution, which is written once.
+const FOULBROOD: &str = "foulbrood";
 
 /// What to look for, why, and what to do if it is not so; in the order of a few minutes.
 const FIRST_LOOK: [(&str, &str, &str); 7] = [
@@ -24,11 +28,7 @@ const FIRST_LOOK: [(&str, &str, &str); 7] = [
         "A queen was there three days ago; you need not see her.",
         "Only drone brood, or drones already in early spring: the queen is failing or gone; unite it if it is healthy.",
     ),
-    (
-        "Brood caps domed, dry and whole; larvae pearly",
-        "Sunken, greasy or pierced caps, a foul smell or a larva that ropes may be foulbrood.",
-        "Close the hive, move nothing, wash hands and tools, and tell your bee inspector.",
-    ),
+    ("Brood caps domed, dry and whole; larvae pearly", "What is catching shows in the brood first.", FOULBROOD),
     (
         "Droppings on combs and bars",
         "Long confinement or bad food; from outside nobody can tell nosema from it.",
@@ -46,7 +46,7 @@ pub(super) fn checklist() -> Vec<CheckItem> {
     let item = |(look_for, why, otherwise): &(&str, &str, &str)| CheckItem {
         look_for: (*look_for).to_owned(),
         why: (*why).to_owned(),
-        otherwise: (*otherwise).to_owned(),
+        otherwise: if *otherwise == FOULBROOD { Hazard::Foulbrood.says() } else { *otherwise }.to_owned(),
     };
     FIRST_LOOK.iter().map(item).collect()
 }

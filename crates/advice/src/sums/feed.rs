@@ -102,7 +102,7 @@ pub fn feed(question: &FeedQuestion) -> Result<FeedAnswer, SumFault> {
         frames: frames(question),
         never: figures.never.clone(),
         say: answer::say(question.season),
-        cautions: answer::cautions(),
+        cautions: answer::cautions(question.season),
         sources: answer::sources(&figures),
     })
 }

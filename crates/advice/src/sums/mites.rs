@@ -125,6 +125,7 @@ pub fn mites(question: &MitesQuestion) -> Result<MitesAnswer, SumFault> {
         unit: if board { "mites a day" } else { "mites per 100 bees" }.to_owned(),
         yard: yard::yard(&colonies, &line),
         say: answer::say(&colonies, question.month, board),
+        cautions: answer::cautions(&colonies),
         sources: answer::sources(&figures, first.by, &line),
         colonies,
         line,

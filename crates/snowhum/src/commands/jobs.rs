@@ -33,7 +33,7 @@ pub(super) fn run(arguments: &JobsArguments, common: &Common) -> anyhow::Result<
         answer = answer.told_by(&super::now::told(&apiary, present, run, system)?);
     }
     if let Some(file) = &arguments.ics {
-        write(file, &calendar::calendar(&answer, &apiary, Timestamp::now()))?;
+        write(file, &calendar::calendar(&answer, &apiary, text::voice::speech(), Timestamp::now()))?;
     }
     if common.json {
         return text::say(&serde_json::to_string_pretty(&answer)?);

@@ -1,11 +1,8 @@
 //! The answer to a dead hive in words.
 
-use snowhum_advice::deadout::{CauseChance, DeadoutAnswer, LookNext, Question, Seen};
+use snowhum_advice::deadout::{CauseChance, DeadoutAnswer, Question, Seen};
 
 use crate::text::{entry, wrapped};
-
-/// Causes less likely than this are not listed.
-const LEAST: f64 = 0.02;
 
 pub(crate) fn words(answer: &DeadoutAnswer) -> String {
     let mut page = String::new();
@@ -15,11 +12,11 @@ pub(crate) fn words(answer: &DeadoutAnswer) -> String {
         page += &entry("Why", &stop.why);
         page += &entry("Do", &stop.r#do);
     } else {
-        page += &format!("{}\n\n", wrapped(&head(&answer.causes), 0));
+        page += &format!("{}\n\n", wrapped(&answer.likeliest(), 0));
         if let Some(first) = &answer.brood_first {
             page += &format!("  {}\n\n", wrapped(first, 2));
         }
-        for cause in answer.causes.iter().filter(|cause| cause.p >= LEAST) {
+        for cause in answer.listed() {
             page += &likely(cause);
         }
         page += &entry("", "of 100 hives that look like this; in brackets what others who know might say");
@@ -27,15 +24,15 @@ pub(crate) fn words(answer: &DeadoutAnswer) -> String {
     for record in &answer.from_records {
         page += &entry("Records", &format!("{} {}: {}", record.sign, seen(record.seen), record.because));
     }
-    if let Some(next) = &answer.look_next {
-        page += &entry("Look next", &look(next, &answer.causes));
+    if let Some(look) = answer.look() {
+        page += &entry("Look next", &look);
     }
     page += "\n";
     page += &entry("Comb", &answer.reuse.comb);
     page += &entry("Stores", &answer.reuse.stores);
     page += &entry("People", &answer.reuse.people);
     page += "\n";
-    for say in &answer.say {
+    for say in answer.say.iter().chain(&answer.cautions) {
         page += &format!("  {}\n", wrapped(say, 2));
     }
     if !answer.after.is_empty() {
@@ -65,26 +62,6 @@ fn seen(seen: Seen) -> &'static str {
         Seen::No => "no",
         Seen::Unseen => "not known",
     }
-}
-
-fn head(causes: &[CauseChance]) -> String {
-    match causes {
-        [first, second, ..] if first.low > second.high => format!("Most likely {}", first.words),
-        [first, second, ..] => {
-            let (first, second) = (&first.words, &second.words);
-            format!("Likeliest {first}, then {second}; one cannot be sure of the order")
-        }
-        [only] => only.words.clone(),
-        [] => String::new(),
-    }
-}
-
-fn look(next: &LookNext, causes: &[CauseChance]) -> String {
-    let words = |name: &str| {
-        causes.iter().find(|one| one.cause == name).map_or_else(|| name.to_owned(), |one| one.words.clone())
-    };
-    let other = next.between.iter().find(|name| **name != next.yes_points_to).map_or("", String::as_str);
-    format!("{} A yes points to {}, a no to {}.", next.ask, words(&next.yes_points_to), words(other))
 }
 
 fn likely(cause: &CauseChance) -> String {

@@ -2,9 +2,10 @@
 
 use jiff::civil::Date;
 use snowhum_advice::jobs::{Due, HalfMonth, JobWindow, JobsAnswer, Kind};
-use snowhum_advice::words::{day, sentence};
+use snowhum_advice::words::{day, month, sentence, short_month};
 use snowhum_units::Range;
 
+use crate::text::voice::said;
 use crate::text::{entry, wrapped};
 
 /// Columns of the names beside the bars, and of a month.
@@ -75,17 +76,15 @@ fn year(answer: &JobsAnswer) -> String {
             _ => ' ',
         };
         let bar: String = (0..12 * MONTH).map(at).collect();
-        let name: String = window.what.chars().take(NAMES - 2).collect();
-        page += format!("  {name:NAMES$}{bar}").trim_end();
+        let name: String = said(&window.what).chars().take(NAMES - 2).collect();
+        page += format!("  {:NAMES$}{bar}", name.trim_end()).trim_end();
         page += "\n";
     }
     page
 }
 
 fn month_names(from: Date) -> String {
-    const NAMES: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-    let first = usize::from(from.month().unsigned_abs()) - 1;
-    let names: Vec<&str> = (0..12).map(|at| NAMES[(first + at) % 12]).collect();
+    let names: Vec<&str> = (0..12).map(|at| short_month(from.month() + at)).collect();
     names.join(" ")
 }
 
@@ -97,7 +96,7 @@ fn months(answer: &JobsAnswer) -> String {
         let Some(on) = window.day() else { continue };
         if last != Some((on.year(), on.month())) {
             last = Some((on.year(), on.month()));
-            page += &format!("\n{} {}\n", day(on).split(' ').next_back().unwrap_or_default(), on.year());
+            page += &format!("\n{} {}\n", month(on.month()), on.year());
         }
         page += &format!("  {}\n", wrapped(&format!("{}: {}.", window.what, window.when), 4));
     }

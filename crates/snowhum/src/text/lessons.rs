@@ -4,6 +4,7 @@ use snowhum_advice::lessons::{ForecastScore, LessonsAnswer, WinterRecord};
 use snowhum_advice::words::day;
 use snowhum_units::{Kelvin, Kilogram, System};
 
+use crate::text::voice::said;
 use crate::text::{entry, losses, wrapped};
 
 pub(crate) fn words(answer: &LessonsAnswer, system: System) -> String {
@@ -116,8 +117,9 @@ fn side_by_side(winter: &WinterRecord, answer: &LessonsAnswer, system: System) -
 /// A question of a form with its answer under it, where both do not fit a line.
 fn asked(asks: &str, answer: &str) -> String {
     const ROOM: usize = 62;
+    let asks = said(asks);
     if asks.chars().count() <= ROOM && answer.chars().count() <= 14 {
         return format!("  {asks:<ROOM$}{answer:>14}\n");
     }
-    format!("  {}\n    {}\n", wrapped(asks, 4), wrapped(answer, 4))
+    format!("  {}\n    {}\n", wrapped(&asks, 4), wrapped(answer, 4))
 }

@@ -15,7 +15,7 @@ pub(crate) fn words(answer: &MitesAnswer) -> String {
         page += &entry("", &format!("{}: {}", other.region, other.says));
     }
     page += "\n";
-    for say in &answer.say {
+    for say in answer.say.iter().chain(&answer.cautions) {
         page += &format!("  {}\n", wrapped(say, 2));
     }
     page += "\n";

@@ -2,7 +2,7 @@
 
 use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
 use snowhum_advice::shortage::LEFT_IN_SPRING;
-use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out};
+use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_month};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
 
@@ -212,10 +212,9 @@ fn bees(colony: &ColonyPlan) -> String {
 }
 
 fn months(colony: &ColonyPlan, system: System) -> String {
-    const NAMES: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
     let name = |month: &MonthRange| {
-        let number = month.month.rsplit('-').next().and_then(|n| n.parse::<usize>().ok());
-        number.and_then(|n| NAMES.get(n - 1)).copied().unwrap_or("?")
+        let number = month.month.rsplit('-').next().and_then(|n| n.parse().ok());
+        number.map_or("?", short_month)
     };
     let line = |rows: &[MonthRange], scale: f64, decimals: usize| {
         let parts: Vec<String> =

@@ -57,10 +57,10 @@ fn feeding(spring: &Springtime) -> String {
     for (at, step) in spring.feeding.iter().enumerate() {
         let from = step.from.map_or_else(String::new, |from| format!(", from about {}", day(from)));
         let until = step.until.map_or_else(String::new, |until| format!(", until about {}", day(until)));
-        page += &format!("  {}. {}{from}{until}\n", at + 1, step.what);
+        page += &format!("  {}. {}\n", at + 1, wrapped(&format!("{}{from}{until}", step.what), 5));
         page += &format!("     {}\n", wrapped(&format!("{} {}", step.waits_for, step.how), 5));
     }
-    page += "\nFloor, wrap, boxes\n";
+    page += &format!("\n{}\n", wrapped("Floor, wrap, boxes", 0));
     for step in &spring.hive {
         page +=
             &format!("  {}\n", wrapped(&format!("{}: {}. {} {}", step.what, step.when, step.waits_for, step.why), 4));

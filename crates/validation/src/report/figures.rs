@@ -2,7 +2,7 @@
 
 use snowhum_advice::jobs::Triggers;
 use snowhum_advice::now::Thresholds;
-use snowhum_winter::{Parameter, ParameterError, Parameters, Status};
+use snowhum_winter::{Parameter, ParameterError, Parameters};
 
 const HEAD: &str = "# Parameters\n\nWritten by `cargo xtask validate` from the files named below; do not edit. A range is \
     one in ten below to one in ten above.\n";
@@ -39,11 +39,6 @@ fn row(name: &str, parameter: &Parameter) -> String {
         (Some(low), Some(high)) => format!("{low} to {high}"),
         _ => String::new(),
     };
-    let status = match parameter.status {
-        Status::Published => "published",
-        Status::CommonPractice => "common practice",
-        Status::FromMemory => "from memory",
-        Status::Judgement => "judgement",
-    };
+    let status = parameter.status.words();
     format!("| `{name}` | {} | {range} | {} | {status} | {} |\n", parameter.value, parameter.unit, parameter.source)
 }

@@ -3,6 +3,7 @@
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::cautions::Hazard;
 use snowhum_advice::fit::{HiveFeed, Shopping};
 use snowhum_advice::sums::feed::{FeedAnswer, FeedQuestion, Season, feed};
 use snowhum_advice::words::day;
@@ -138,7 +139,7 @@ fn label(hive: &HiveFeed, list: &Shopping, system: System) -> Markup {
             } @else {
                 p class="lede" { "Syrup 3:2, " (litres(hive.syrup_l, system)) }
                 p { (mass(hive.sugar_kg, system)) " of sugar in " (litres(hive.water_l, system)) " of water, by weight." }
-                p { "Finished by " (date(list.finish_by)) ". At dusk, entrance small, nothing spilt." }
+                p { "Finished by " (date(list.finish_by)) ". " (Hazard::Robbing.says()) }
             }
             p class="small" { "Given: ________  ________  ________" }
         }
@@ -184,22 +185,21 @@ fn knowledge(apiary: &Apiary, system: System) -> Markup {
             }
             section {
                 h2 { "Before you feed" }
-                ul class="evidence" { @for say in every_say(autumn, winter) { li { (say) } } }
+                ul class="evidence" { @for say in each_once(&autumn.say, &winter.say) { li { (say) } } }
             }
             section {
                 h2 { "Not to be fed" }
                 ul { @for never in &autumn.never { li { (capital(&never.what)) ": " (never.why) "." } } }
             }
-            section class="caution" { @for caution in &autumn.cautions { p { (caution) } } }
+            section class="caution" { @for caution in each_once(&autumn.cautions, &winter.cautions) { p { (caution) } } }
         }
     }
 }
 
 /// What either season has to say, each once.
-fn every_say<'a>(autumn: &'a FeedAnswer, winter: &'a FeedAnswer) -> Vec<&'a str> {
-    let mut all: Vec<&str> = autumn.say.iter().map(String::as_str).collect();
-    all.extend(winter.say.iter().map(String::as_str).filter(|say| !autumn.say.iter().any(|other| other == say)));
-    all
+fn each_once<'a>(autumn: &'a [String], winter: &'a [String]) -> Vec<&'a str> {
+    let more = winter.iter().filter(|say| !autumn.contains(say));
+    autumn.iter().chain(more).map(String::as_str).collect()
 }
 
 fn answer(apiary: &Apiary, season: Season) -> Option<FeedAnswer> {

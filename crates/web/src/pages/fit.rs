@@ -129,23 +129,13 @@ fn ranges(fit: &ColonyFit) -> Markup {
                     dd {
                         (capital(&scale.says)) "."
                         @if let Some(usual) = &scale.usual {
-                            " " (usual.region) ", " (usual.hive) ": " (usual.says) " (" (usual.source) "; " (status(usual.status)) ")."
+                            " " (usual.region) ", " (usual.hive) ": " (usual.says) " (" (usual.source) "; " (usual.status.words()) ")."
                         }
                         @if let Some(other) = &scale.other_school { " Other school: " (other) "." }
                     }
                 }
             }
         }
-    }
-}
-
-fn status(status: snowhum_winter::Status) -> &'static str {
-    use snowhum_winter::Status;
-    match status {
-        Status::Published => "published",
-        Status::CommonPractice => "common practice",
-        Status::FromMemory => "from memory",
-        Status::Judgement => "judgement",
     }
 }
 

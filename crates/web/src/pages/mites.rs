@@ -2,6 +2,7 @@
 
 use axum::extract::State;
 use maud::{Markup, html};
+use snowhum_advice::cautions::Hazard;
 use snowhum_advice::fit::{ClassWindow, FitAnswer, WINTER_BEES};
 use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, of_yard};
 use snowhum_advice::words::day;
@@ -100,7 +101,7 @@ fn windows(fit: &FitAnswer) -> Markup {
                 "Done before about " (date(all)) ", a treatment spares the whole brood that becomes winter bees; after about " (date(none))
                 " none of it: then it protects the neighbours and next year's bees, not bees already hurt. A treatment in November alone is no cure for this winter. " (WINTER_BEES)
             }
-            p class="caution" { "No doses here. The label and the law of the place come first: they say what, how much, when, how, and what to wear." }
+            @for hazard in [Hazard::Label, Hazard::Acids] { p class="caution" { (hazard.says()) } }
             dl { @for window in &fit.windows { (one_window(window)) } }
             p class="small" { "Days are from this site's weather, 8 in 10 between those in brackets." }
         }

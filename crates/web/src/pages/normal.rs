@@ -3,6 +3,7 @@
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::dead_bees::{DeadBeesAnswer, DeadBeesQuestion, Ground, dead_bees};
+use snowhum_advice::words::month as month_name;
 use snowhum_picture::{DeadBeesCount, DeadBeesFound};
 use snowhum_winter::Parameters;
 
@@ -14,8 +15,8 @@ use crate::page::{Place, page};
 use crate::view::{Asked, View};
 use crate::words::capital;
 
-const MONTHS: [(i8, &str); 7] =
-    [(10, "October"), (11, "November"), (12, "December"), (1, "January"), (2, "February"), (3, "March"), (4, "April")];
+/// October to April, as the north counts.
+const MONTHS: [i8; 7] = [10, 11, 12, 1, 2, 3, 4];
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
@@ -44,7 +45,7 @@ fn answer(asked: &Asked) -> Result<(DeadBeesQuestion, DeadBeesAnswer), String> {
     let days = number("days", 0.1, 400.0, "days since the last look, such as 14")?.unwrap_or(14.0);
     let bees = number("bees", 50.0, 100_000.0, "a number of bees, such as 12000, or leave it open")?;
     let month = asked.get("month").and_then(|text| text.parse::<i8>().ok());
-    let month = month.filter(|month| MONTHS.iter().any(|(known, _)| known == month)).unwrap_or(1);
+    let month = month.filter(|month| MONTHS.contains(month)).unwrap_or(1);
     let ground = if asked.get("ground") == Some("bare") { Ground::Bare } else { Ground::Snow };
     let question = DeadBeesQuestion { found: found.round() as u32, days, bees, month, ground };
     let parameters = Parameters::shipped().map_err(|error| error.to_string())?;
@@ -92,7 +93,7 @@ fn form(asked: &Asked, today: i8) -> Markup {
             input id="bees" name="bees" inputmode="numeric" maxlength="7" value=(value("bees"));
             label for="month" { "Month (in the south, the one six months away)" }
             select id="month" name="month" {
-                @for (number, name) in MONTHS { option value=(number) selected[number == month] { (name) } }
+                @for number in MONTHS { option value=(number) selected[number == month] { (month_name(number)) } }
             }
             fieldset class="choices" {
                 legend { "They lie on" }

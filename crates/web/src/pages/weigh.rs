@@ -2,6 +2,7 @@
 
 use axum::extract::{Path, State};
 use maud::{Markup, html};
+use snowhum_advice::cautions::Hazard;
 use snowhum_advice::sums::weigh::{Tare, TwoSided, Way, WeighAnswer, WeighQuestion, weigh};
 use snowhum_apiary::{Colony, Hive};
 use snowhum_units::{Kilogram, Metre, System};
@@ -148,7 +149,7 @@ fn beliefs() -> Markup {
                 li { "Supports set in from the edges make two sides read 4 to 14 % low: give the inset, and it is put right." }
                 li { "Weight is not stores: brood, snow, wet wood and ice weigh too." }
                 li { "Light, fair, heavy mean something once one hive of the row was lifted by hand and then weighed: lift that one first each time, and call the others by it." }
-                li { "Lifting hurts backs: a full deep box is more than one person should lift. Two people, or frame by frame." }
+                @for hazard in [Hazard::OneSide, Hazard::Lifting] { li { (hazard.says()) } }
             }
         }
     }

@@ -9,6 +9,8 @@ pub(crate) fn every_page(served: &Served) -> Vec<String> {
     let colonies = served.yard.colonies.iter().map(|colony| format!("/hive/{}", colony.id.0));
     let notes = served.yard.notes.iter().take(3).map(|note| format!("/note/{}", note.id.0));
     let dead = format!("/dead/{}", served.colony("Larch"));
+    let stopped = format!("{dead}?step=2&ropy-larvae=yes");
+    let weighed = format!("/hive/{}/weigh", served.colony("Alder"));
     let examined = format!("{dead}?step=2&ropy-larvae=no&small-cluster=yes&white-crystals=fairly-sure");
     let inside = format!("/inside?hive={}", served.colony("Juniper"));
     let fixed = [
@@ -49,7 +51,13 @@ pub(crate) fn every_page(served: &Served) -> Vec<String> {
         "/settings",
         "/settings?kept=1",
     ];
-    fixed.into_iter().map(str::to_owned).chain([inside, dead, examined]).chain(colonies).chain(notes).collect()
+    fixed
+        .into_iter()
+        .map(str::to_owned)
+        .chain([inside, dead, stopped, weighed, examined])
+        .chain(colonies)
+        .chain(notes)
+        .collect()
 }
 
 #[test]

@@ -2,47 +2,10 @@
 
 use axum::http::StatusCode;
 use snowhum_advice::questions::questions;
+use snowhum_testkit::{AMERICAN, BRITISH, holds};
 
 use crate::pages::every_page;
 use crate::support::{Served, demo, run, run_bare, said};
-
-/// Words that one side of the ocean alone uses, written out here apart from the product's own list.
-const BRITISH: [&str; 11] = [
-    "floor",
-    "floors",
-    "crownboard",
-    "roof",
-    "brood box",
-    "entrance block",
-    "uniting",
-    "eke",
-    "mite drop",
-    "wasps",
-    "bee inspector",
-];
-const AMERICAN: [&str; 11] = [
-    "bottom board",
-    "bottom boards",
-    "inner cover",
-    "outer cover",
-    "hive body",
-    "entrance reducer",
-    "follower board",
-    "shim",
-    "mite fall",
-    "yellowjackets",
-    "apiary inspector",
-];
-
-fn holds(text: &str, term: &str) -> Option<String> {
-    let low = text.to_lowercase();
-    let is_edge = |letter: Option<char>| letter.is_none_or(|letter| !letter.is_alphanumeric());
-    low.match_indices(term).find_map(|(at, _)| {
-        let (before, after) = (&low[..at], &low[at + term.len()..]);
-        let stands = is_edge(before.chars().next_back()) && is_edge(after.chars().next());
-        stands.then(|| before.chars().rev().take(40).collect::<Vec<_>>().into_iter().rev().collect::<String>() + term)
-    })
-}
 
 async fn none_is_on_any_page(served: &Served, terms: &[&str]) {
     served.settled().await;
@@ -104,16 +67,12 @@ fn what_the_keeper_wrote_is_never_changed() {
     });
 }
 
-/// Pages of the rest of the year, which are listed beside these.
-const REST_OF_THE_YEAR: [&str; 7] = ["/fit", "/feed", "/mites", "/jobs", "/spring", "/dead", "/losses"];
-
 #[test]
 fn every_question_leads_to_a_page_there_is_and_stands_in_the_guide() {
     let routes = snowhum_web::paths();
     let guide = include_str!("../../../../docs/user-guide/questions.md");
     for question in questions() {
-        let is_route = routes.contains(&question.address.as_str());
-        assert!(is_route || REST_OF_THE_YEAR.contains(&question.address.as_str()), "{}", question.address);
+        assert!(routes.contains(&question.address.as_str()), "{}", question.address);
         let row = format!("| {} | `{}` | `snowhum {}` |", question.asks, question.address, question.command);
         assert!(guide.contains(&row), "the guide lacks {row}");
         for belief in &question.beliefs {
@@ -125,8 +84,27 @@ fn every_question_leads_to_a_page_there_is_and_stands_in_the_guide() {
         served.settled().await;
         let page = served.get("/normal").await.body;
         for question in questions() {
+            let answered = served.get(&question.address).await;
+            assert_eq!(answered.status, StatusCode::OK, "{}", question.address);
+            let is_link = format!("href=\"{}\"", question.address);
+            assert!(page.contains(&is_link), "{} is not linked", question.address);
             assert!(page.contains(&format!("id=\"{}\"", question.name)), "{} is not on the page", question.name);
         }
         assert!(page.contains("In this yard"), "with the yard's own figures");
+    });
+}
+
+#[test]
+fn the_calendar_is_in_the_keepers_words() {
+    run(|served| async move {
+        served.settled().await;
+        let british = served.get("/jobs.ics").await.body.replace("\r\n ", "");
+        assert!(holds(&british, "floors").is_some() && AMERICAN.iter().all(|term| holds(&british, term).is_none()));
+        choose(&served, "north-american").await;
+        served.settled().await;
+        let american = served.get("/jobs.ics").await.body.replace("\r\n ", "");
+        for term in BRITISH {
+            assert_eq!(holds(&american, term), None, "the calendar says \"{term}\"");
+        }
     });
 }

@@ -135,23 +135,20 @@ pub struct Never {
     pub source: String,
 }
 
-pub(super) fn cautions() -> Vec<String> {
-    [
-        Hazard::Robbing.says(),
-        "A frame of sealed stores from a heavy, healthy hive of the same yard comes first where there is one.",
-        Hazard::HotSugar.says(),
-        "Solid feed lies right over the cluster, put on in under a minute; leave bees a path round it.",
-        Hazard::FoodLaw.says(),
-    ]
-    .map(str::to_owned)
-    .to_vec()
+pub(super) fn cautions(season: Season) -> Vec<String> {
+    let mut hazards = vec![Hazard::Robbing, Hazard::HealthyCombs, Hazard::HotSugar, Hazard::FoodLaw];
+    if season == Season::Winter {
+        hazards.push(Hazard::LidOff);
+    }
+    Hazard::each(&hazards)
 }
 
 /// What to know before feeding, by the season.
 pub(super) fn say(season: Season) -> Vec<String> {
     let mut say = vec![
         "What a colony winters on matters: sugar and most honeys keep; honeydew and heather foul bees shut in for months; ivy and rape set hard, and bees starve beside them for want of water. Feed sugar last, so that it is eaten first.",
-        "Frames of sealed stores move only between healthy hives of one yard: combs carry foulbrood.",
+        "A frame of sealed stores from a heavy, healthy hive of the same yard comes first where there is one.",
+        "Solid feed lies right over the cluster; leave bees a path round it.",
     ];
     match season {
         Season::Autumn => say.push(

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{Counted, Figures, Line};
+use crate::cautions::Hazard;
 use crate::sums::intervals::Interval;
 
 /// The answer.
@@ -24,6 +25,9 @@ pub struct MitesAnswer {
     pub other_lines: Vec<Line>,
     /// What to make of it.
     pub say: Vec<String>,
+    /// What can hurt; nothing where no count calls for a treatment.
+    #[serde(default)]
+    pub cautions: Vec<String>,
     /// Where it comes from.
     pub sources: Vec<String>,
 }
@@ -158,12 +162,19 @@ impl Verdict {
     }
 }
 
+/// What can hurt where the count may lead to a treatment.
+pub(super) fn cautions(colonies: &[ColonyMites]) -> Vec<String> {
+    if may_be_treated(colonies) { Hazard::each(&[Hazard::Label, Hazard::Acids]) } else { Vec::new() }
+}
+
+fn may_be_treated(colonies: &[ColonyMites]) -> bool {
+    colonies.iter().any(|one| matches!(one.verdict, Verdict::Near | Verdict::LikelyOver | Verdict::Over))
+}
+
 /// What to make of the counts.
 pub(super) fn say(colonies: &[ColonyMites], month: Option<i8>, board: bool) -> Vec<String> {
-    let over = colonies.iter().any(|one| matches!(one.verdict, Verdict::Near | Verdict::LikelyOver | Verdict::Over));
     let mut say = Vec::new();
-    if over {
-        say.push("Before any treatment read the label and the law of the place: they come first, and say what, when and how.".to_owned());
+    if may_be_treated(colonies) {
         say.push("Treat a yard's colonies together: mites drift and are robbed from hive to hive.".to_owned());
     }
     say.push(season(month).to_owned());

@@ -1,7 +1,7 @@
 //! The answer: stop, or causes with what to look at next and what can be used again.
 
 use maud::{Markup, html};
-use snowhum_advice::deadout::{CauseChance, DeadoutAnswer, LookNext, Question, Seen};
+use snowhum_advice::deadout::{DeadoutAnswer, Question, Seen};
 use snowhum_apiary::Colony;
 
 use super::form::words;
@@ -9,9 +9,6 @@ use crate::ids;
 use crate::pages::hive;
 use crate::view::View;
 use crate::words::capital;
-
-/// Causes less likely than this are not listed.
-const LEAST: f64 = 0.02;
 
 /// Foulbrood may be in it: nothing else is shown.
 pub(super) fn stopped(view: &View, colony: &Colony, answer: &DeadoutAnswer) -> Markup {
@@ -22,6 +19,7 @@ pub(super) fn stopped(view: &View, colony: &Colony, answer: &DeadoutAnswer) -> M
             p class="lede" { (stop.r#do) }
             p { (stop.why) }
             p { "Seen: " (stop.signs.join(", ").replace('-', " ")) "." }
+            @for caution in &answer.cautions { p { (caution) } }
             p { "Comb: " (answer.reuse.comb) ". Stores: " (answer.reuse.stores) "." }
         }
         (keep(view, colony, answer))
@@ -34,13 +32,14 @@ pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[
     html! {
         @if let Some(first) = &answer.brood_first { p class="caution" { (first) } }
         section class="kept" role="status" {
-            h2 { (head(&answer.causes)) }
-            (causes(&answer.causes))
-            @if let Some(next) = &answer.look_next { p { span class="label" { "Look next" } " " (look(next, &answer.causes)) } }
+            h2 { (answer.likeliest()) }
+            (causes(answer))
+            @if let Some(look) = answer.look() { p { span class="label" { "Look next" } " " (look) } }
             p { a class="no-print" href="#signs" { "Tell more of what you see" } }
         }
         (records(answer, questions))
         @for say in &answer.say { p { (say) } }
+        @for caution in &answer.cautions { p class="caution" { (caution) } }
         section {
             h2 { "What can be used again" }
             dl {
@@ -69,25 +68,14 @@ pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[
     }
 }
 
-fn head(causes: &[CauseChance]) -> String {
-    match causes {
-        [first, second, ..] if first.low > second.high => format!("Most likely {}", first.words),
-        [first, second, ..] => {
-            format!("Likeliest {}, then {}; one cannot be sure of the order", first.words, second.words)
-        }
-        [only] => capital(&only.words),
-        [] => String::new(),
-    }
-}
-
-fn causes(all: &[CauseChance]) -> Markup {
+fn causes(answer: &DeadoutAnswer) -> Markup {
     let hundred = |chance: f64| format!("{:.0}", 100.0 * chance);
     html! {
         table class="causes" {
             caption { "Of 100 hives that look like this; the range is what others who know might say" }
             thead { tr { th scope="col" { "Cause" } th scope="col" { "Of 100" } th scope="col" { "Between" } } }
             tbody {
-                @for cause in all.iter().filter(|cause| cause.p >= LEAST) {
+                @for cause in answer.listed() {
                     tr {
                         th scope="row" { (capital(&cause.words)) }
                         td { (hundred(cause.p)) }
@@ -97,12 +85,6 @@ fn causes(all: &[CauseChance]) -> Markup {
             }
         }
     }
-}
-
-fn look(next: &LookNext, causes: &[CauseChance]) -> String {
-    let of = |name: &str| causes.iter().find(|one| one.cause == name).map_or(name, |one| one.words.as_str()).to_owned();
-    let other = next.between.iter().find(|name| **name != next.yes_points_to).map_or("", String::as_str);
-    format!("{} A yes points to {}, a no to {}.", next.ask, of(&next.yes_points_to), of(other))
 }
 
 /// What the records answered in the keeper's place.
