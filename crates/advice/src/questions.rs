@@ -43,6 +43,9 @@ pub struct Question {
 pub struct Belief {
     /// As it is heard.
     pub says: String,
+    /// The page on which it arises and is answered, where that is not the question's.
+    #[serde(default)]
+    pub address: Option<String>,
     /// What is so.
     pub truth: String,
     /// Who says so.
@@ -78,6 +81,20 @@ static SHIPPED: LazyLock<Vec<Question>> = LazyLock::new(|| {
     let questions: Questions = toml::from_str(include_str!("../../../data/questions.toml")).unwrap_or_default();
     questions.question
 });
+
+/// The beliefs that arise on a page.
+pub fn beliefs_at(address: &str) -> impl Iterator<Item = &'static Belief> {
+    let all = SHIPPED.iter().flat_map(|question| question.beliefs.iter().map(move |belief| (question, belief)));
+    all.filter(move |(question, belief)| question.arises_at(belief) == address).map(|(_, belief)| belief)
+}
+
+impl Question {
+    /// The page on which a belief of this question arises.
+    #[must_use]
+    pub fn arises_at<'a>(&'a self, belief: &'a Belief) -> &'a str {
+        belief.address.as_deref().unwrap_or(&self.address)
+    }
+}
 
 /// Every question, in the order of the winter.
 #[must_use]

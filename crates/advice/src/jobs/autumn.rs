@@ -213,7 +213,8 @@ fn wrap(ground: &Ground<'_>) -> JobWindow {
     let wrap = year.when(|path| falls_below(path, FORTNIGHT, t.wrap_mean.value, mean));
     let wrapped = format!("The mean of a fortnight falls below {}.", degrees(t.wrap_mean.value, system));
     window("wrap", "Wrap on", Kind::From, (&wrap, first), trigger("wrap_mean", &t.wrap_mean, wrapped))
-        .why("Wrapped too early, bees are kept warm and brood late. The lid matters more than the sides.")
+        .why("Wrapped too early, bees are kept warm and brood late. The lid matters more than the sides. A wrap or a net \
+              held off the walls keeps woodpeckers out too.")
         .others(format!(
             "In Manitoba wraps wait for nights of {} and days below freezing; many hives are never wrapped.",
             degrees(-10.0, system)

@@ -16,6 +16,7 @@ use snowhum_apiary::{Act, Colony, ColonyId, Conditions, Entry, Note, Sign, Visit
 use uuid::Uuid;
 
 use super::notes::{self, Pairs};
+use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
@@ -44,6 +45,7 @@ pub(crate) async fn list(State(app): State<App>) -> Result<Markup, Fault> {
                 }
             }
         }
+        (heard("/dead"))
         p class="small" { "In winter a hive that is only silent stays shut: " a href="/" { "the yard page" } " says how likely it is dead." }
     };
     Ok(page(&view, Place::Dead, "Dead colony", &body))
@@ -81,6 +83,7 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, asked: 
             Some(Ok((records, answer))) => {
                 (told::told(&view, at, &answer, &questions))
                 (told::keep(&view, colony, &answer))
+                (heard("/dead"))
                 (form::signs(colony, &questions, &asked, &records))
             }
             Some(Err(wrong)) => {

@@ -10,6 +10,7 @@ use snowhum_advice::words::day;
 use snowhum_apiary::Apiary;
 use snowhum_units::{CubicMetre, Kilogram, Metre, System};
 
+use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
@@ -43,6 +44,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             (feeder_form(&asked, system))
         }
         (knowledge(&view.apiary, system))
+        (heard("/feed"))
     };
     Ok(page(&view, Place::Feed, "Feeding", &body))
 }

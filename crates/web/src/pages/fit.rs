@@ -11,6 +11,7 @@ use snowhum_picture::{FigureScale, FigureScales};
 use snowhum_units::System;
 
 use super::feed::shopping;
+use super::questions::heard;
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
@@ -57,6 +58,7 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
             (shopping(&fit.shopping, view.settings.system))
             p { a href="/feed" { "How to feed it, and labels for the roofs" } "." }
         }
+        (heard("/fit"))
     }
 }
 

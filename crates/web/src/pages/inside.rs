@@ -7,6 +7,7 @@ use snowhum_advice::now::ColonyNow;
 use snowhum_advice::words::day;
 use snowhum_units::Kelvin;
 
+use super::questions::heard;
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
@@ -25,6 +26,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             Some((at, colony, hive)) => (story(&view, at, colony, hive)),
             None => p { "No living colony to tell of yet." },
         }
+        (heard("/inside"))
         (others(&view))
     };
     Ok(page(&view, Place::Inside, "Inside the cluster", &body))

@@ -12,6 +12,7 @@ use maud::{Markup, html};
 use snowhum_advice::lessons::{Forecast, LessonsAnswer, LessonsQuestion, lessons};
 
 use super::notes::Pairs;
+use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
@@ -41,6 +42,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             None => p class="lede" { "The estimate is on its way; it says when winter ends here." },
         }
         (club::section(&asked))
+        (heard("/losses"))
     };
     Ok(page(&view, Place::Losses, "Losses and lessons", &body))
 }

@@ -8,6 +8,7 @@ use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, of_yard};
 use snowhum_advice::words::day;
 use snowhum_apiary::{Apiary, Mites};
 
+use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
@@ -28,6 +29,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
             },
         }
         (uncounted(&view.apiary))
+        (heard("/mites"))
         @match &plan {
             Ok(plan) => @if let Some(fit) = &plan.fit { (windows(fit)) },
             Err(words) => p class="caution" { (words) },

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use snowhum_advice::now::{ColonyNow, NowAnswer};
-use snowhum_advice::questions::{Question, YardFigure, questions};
+use snowhum_advice::questions::{Belief, Question, YardFigure, beliefs_at, questions};
 use snowhum_advice::words::{day, in_hundred, run_out};
 
 use crate::view::View;
@@ -16,6 +16,25 @@ pub(crate) fn list(view: &View) -> Markup {
     }
 }
 
+/// What is often heard where a page is read, and what is so; nothing on a page where none arises.
+pub(crate) fn heard(address: &str) -> Markup {
+    html! {
+        @if beliefs_at(address).next().is_some() {
+            details class="no-print" {
+                summary { "Often heard" }
+                @for belief in beliefs_at(address) { p { (told(belief)) } }
+            }
+        }
+    }
+}
+
+fn told(belief: &Belief) -> Markup {
+    html! {
+        "“" (belief.says) ".” " (belief.truth) " "
+        span class="small" translate="no" { "(" (belief.status) ": " (belief.source) ")" }
+    }
+}
+
 fn one(view: &View, question: &Question) -> Markup {
     let now = view.standing.as_ref().map(|standing| &standing.present.now);
     let figure = question.yard.zip(now).map(|(figure, now)| said(figure, now));
@@ -25,9 +44,7 @@ fn one(view: &View, question: &Question) -> Markup {
             p { (question.answer) }
             @if let Some(figure) = figure { p { span class="label" { "In this yard" } " " (figure) } }
             @for hazard in &question.cautions { p class="caution" { (hazard.says()) } }
-            @for belief in &question.beliefs {
-                p { "Often heard: “" (belief.says) ".” " (belief.truth) " " span class="small" translate="no" { "(" (belief.status) ": " (belief.source) ")" } }
-            }
+            @for belief in &question.beliefs { p { "Often heard: " (told(belief)) } }
             p class="small" { "See " a href=(question.address) { (question.page) } " or " code { "snowhum " (question.command) } ". " span translate="no" { "Stands on: " (question.source) " (" (question.status) ")." } }
         }
     }

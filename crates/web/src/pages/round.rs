@@ -9,6 +9,7 @@ use snowhum_apiary::{Colony, ColonyId, SnowCover, VisitId};
 use snowhum_units::System;
 
 use super::notes::{Pairs, keep as keep_note};
+use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
@@ -121,6 +122,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             @for (at, colony) in view.apiary.colonies.iter().enumerate() { (hive(&view, at, colony)) }
             div class="keep" { button class="main" { "Keep the round" } }
         }
+        (heard("/round"))
     };
     Ok(page(&view, Place::Round, "Yard round", &body))
 }

@@ -6,6 +6,7 @@ use snowhum_advice::setup::{SetupAnswer, SetupRow, Try};
 use snowhum_apiary::{Apiary, Colony, SetupChange};
 use snowhum_units::System;
 
+use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
@@ -57,6 +58,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             None => {}
         }
         (form(&view, colony, &asked))
+        (heard("/setup"))
     };
     Ok(page(&view, Place::Setup, "Winter set-up", &body))
 }

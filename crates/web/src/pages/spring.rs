@@ -8,6 +8,7 @@ use snowhum_units::System;
 use std::sync::Arc;
 
 use super::jobs::told;
+use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
@@ -24,6 +25,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
             Some(Err(words)) => p class="caution" { (words) },
             None => p { "It waits for the first estimate." },
         }
+        (heard("/spring"))
     };
     Ok(page(&view, Place::Spring, "First look in spring", &body))
 }

@@ -9,6 +9,7 @@ use snowhum_units::{Kilogram, Metre, System};
 use std::str::FromStr;
 use uuid::Uuid;
 
+use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
@@ -36,6 +37,7 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>, asked: As
         }
         (form(id, &asked, system))
         (beliefs())
+        (heard("/hive/{colony}/weigh"))
     };
     Ok(page(&view, Place::Elsewhere, &format!("Weigh {}", colony.name), &body))
 }
@@ -145,9 +147,8 @@ fn beliefs() -> Markup {
         section {
             h2 { "What a weighing says" }
             ul class="evidence" {
-                li { "One side doubled is no weight: with the load a tenth of the width off the middle it is 20 % wrong. On the same side each time it is a trend." }
+                li { "One side is no weight; the same side each time is a trend." }
                 li { "Supports set in from the edges make two sides read 4 to 14 % low: give the inset, and it is put right." }
-                li { "Weight is not stores: brood, snow, wet wood and ice weigh too." }
                 li { "Light, fair, heavy mean something once one hive of the row was lifted by hand and then weighed: lift that one first each time, and call the others by it." }
                 @for hazard in [Hazard::OneSide, Hazard::Lifting] { li { (hazard.says()) } }
             }

@@ -76,7 +76,7 @@ fn every_question_leads_to_a_page_there_is_and_stands_in_the_guide() {
         let row = format!("| {} | `{}` | `snowhum {}` |", question.asks, question.address, question.command);
         assert!(guide.contains(&row), "the guide lacks {row}");
         for belief in &question.beliefs {
-            let row = format!("| {} | `/normal#{}` |", belief.says, question.name);
+            let row = format!("| {} | `/normal#{}` | `{}` |", belief.says, question.name, question.arises_at(belief));
             assert!(guide.contains(&row), "the guide lacks {row}");
         }
     }
@@ -105,6 +105,21 @@ fn the_calendar_is_in_the_keepers_words() {
         let american = served.get("/jobs.ics").await.body.replace("\r\n ", "");
         for term in BRITISH {
             assert_eq!(holds(&american, term), None, "the calendar says \"{term}\"");
+        }
+    });
+}
+
+#[test]
+fn every_belief_is_answered_on_the_page_where_it_arises() {
+    run(|served| async move {
+        served.settled().await;
+        for question in questions() {
+            for belief in &question.beliefs {
+                let address = question.arises_at(belief);
+                let page = served.get(&address.replace("{colony}", &served.colony("Alder").to_string())).await;
+                assert_eq!(page.status, StatusCode::OK, "{address}");
+                assert!(said(&page.body).contains(&belief.truth), "{address} does not answer \"{}\"", belief.says);
+            }
         }
     });
 }
