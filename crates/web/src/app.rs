@@ -15,6 +15,7 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 use std::time::Duration;
 use tokio::sync::{Notify, Semaphore};
 
+use crate::aside::aside;
 use crate::fault::Fault;
 use crate::gate::{Gate, Reach};
 use crate::reckon::{Ask, Present, Reckon};
@@ -138,7 +139,7 @@ impl App {
         let key = Key::of(&ask);
         let watched = before.filter(|before| before.key == key).map(|before| before.watchings);
         let app = self.clone();
-        let computed = tokio::task::spawn_blocking(move || app.0.reckon.present(&ask, watched)).await;
+        let computed = aside(move || app.0.reckon.present(&ask, watched)).await;
         match computed {
             // A yard begun meanwhile is asked about next.
             Ok(_) if self.records().1 != key.yard => None,
@@ -219,12 +220,12 @@ impl App {
         let turn = Arc::clone(&self.0.turn).acquire_owned().await.map_err(|_| Fault::Cut)?;
         let ask = self.ask().await?;
         let app = self.clone();
-        let work = tokio::task::spawn_blocking(move || {
+        aside(move || {
             // Held until the work is done, though the asker may have left.
             let _turn = turn;
             question(&*app.0.reckon, ask)
-        });
-        work.await.map_err(|_| Fault::Cut)
+        })
+        .await
     }
 
     /// The winter ahead, computed once for each state of the yard.

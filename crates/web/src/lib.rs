@@ -7,6 +7,7 @@
 mod addresses;
 mod api;
 mod app;
+mod aside;
 mod assets;
 mod draw;
 mod fault;

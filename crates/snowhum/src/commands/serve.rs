@@ -37,8 +37,19 @@ pub(super) fn run_demo(arguments: &ServeArguments, common: &Common) -> anyhow::R
 }
 
 fn run_with(which: Which<'_>, arguments: &ServeArguments, common: &Common) -> anyhow::Result<()> {
-    let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(exit::environment)?;
+    let runtime = runtime().map_err(exit::environment)?;
     runtime.block_on(serve(which, arguments, common))
+}
+
+/// Threads for the pages; estimates are computed on threads of their own.
+const PAGE_THREADS: usize = 2;
+/// Threads that may wait: a pass-phrase is checked by one.
+const WAITING_THREADS: usize = 2;
+
+/// Few threads, as each keeps a stock of memory of its own.
+fn runtime() -> std::io::Result<tokio::runtime::Runtime> {
+    let mut threads = tokio::runtime::Builder::new_multi_thread();
+    threads.worker_threads(PAGE_THREADS).max_blocking_threads(WAITING_THREADS).enable_all().build()
 }
 
 async fn serve(which: Which<'_>, arguments: &ServeArguments, common: &Common) -> anyhow::Result<()> {

@@ -18,6 +18,7 @@ use uuid::Uuid;
 use super::notes::{self, Pairs};
 use super::questions::heard;
 use crate::app::App;
+use crate::aside::aside;
 use crate::fault::Fault;
 use crate::ids;
 use crate::page::{Place, page};
@@ -139,8 +140,7 @@ async fn answer(
         Err(wrong) => return Ok(Err(wrong)),
     };
     let records = from_records(&view.apiary, colony, view.now.date()).map_err(of_program)?;
-    let work = tokio::task::spawn_blocking(move || deadout(&signs, &records, SEED).map(|answer| (records, answer)));
-    match work.await.map_err(|_| Fault::Cut)? {
+    match aside(move || deadout(&signs, &records, SEED).map(|answer| (records, answer))).await? {
         Ok(found) => Ok(Ok(found)),
         Err(SumFault::Contradiction(words)) => Ok(Err(crate::words::capital(&words))),
         Err(other) => Err(of_program(other)),
