@@ -38,7 +38,7 @@ fn rows(plate: &Plate) -> Markup {
         @if !plate.table.rows.is_empty() {
             details {
                 summary { "The same as a table" }
-                div class="wide" {
+                div class="wide" tabindex="0" role="region" aria-label=(plate.title) {
                     table {
                         caption { (plate.title) }
                         thead { tr { @for head in &plate.table.head { th scope="col" { (head) } } } }

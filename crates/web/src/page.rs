@@ -121,8 +121,11 @@ fn head(view: &View, place: Place) -> Markup {
             }
             nav aria-label="Pages" {
                 @for way in OFTEN { (link(view, way, place)) }
-                details open[SELDOM.iter().any(|way| way.0 == place)] {
-                    summary { "More pages" }
+                details {
+                    summary {
+                        "More pages"
+                        @for way in SELDOM.iter().filter(|way| way.0 == place) { ": " strong { (way.2) } }
+                    }
                     @for way in SELDOM { (link(view, way, place)) }
                 }
             }

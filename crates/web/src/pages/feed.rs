@@ -95,7 +95,7 @@ pub(super) fn shopping(list: &Shopping, system: System) -> Markup {
                     " of the stores that are short; each frame is counted once."
                 }
             }
-            div class="wide" { (table(list, system)) }
+            div class="wide" tabindex="0" role="region" aria-label="Food for each hive" { (table(list, system)) }
         }
     }
 }

@@ -96,9 +96,10 @@ fn whole(window: &JobWindow) -> Markup {
             @if let Some(belief) = &window.belief { p { "“" (belief.said) "” " em { "Not so." } " " (belief.so) } }
             @if let Some(others) = &window.other_school { p class="small" { (others) } }
             @if let Some(caution) = &window.caution { p class="caution" { (caution.says) } }
-            p class="small" {
-                @if let Some(figure) = &window.trigger.figure { a href={ "/source/jobs/" (figure) } { "Says who?" } }
-                @else { "Says who? " (window.trigger.source) "." }
+            @if let Some(figure) = &window.trigger.figure {
+                p class="small ways" { a href={ "/source/jobs/" (figure) } { "Says who?" } }
+            } @else {
+                p class="small" { "Says who? " (window.trigger.source) "." }
             }
         }
     }
@@ -149,7 +150,7 @@ fn days(answer: &JobsAnswer) -> Markup {
     html! {
         h2 { "Days that serve" }
         p { "Of each half-month so many days, usually; in brackets 8 winters of 10." }
-        div class="wide" {
+        div class="wide" tabindex="0" role="region" aria-label="Days that serve" {
             table {
                 thead { tr { th scope="col" { "Days" } th scope="col" { "bees can fly" } th scope="col" { "lid off a minute" } th scope="col" { "fit for combs" } } }
                 tbody {

@@ -46,7 +46,7 @@ fn counts(apiary: &Apiary, answer: &MitesAnswer) -> Markup {
             @if let Some(yard) = &answer.yard { (yard.say) }
             @else if let Some(one) = sorted.first() { (one.name) ": " (one.verdict.words()) "." }
         }
-        div class="wide" { table {
+        div class="wide" tabindex="0" role="region" aria-label="Mites, the worst first" { table {
             caption { "Mites per 100 bees, the worst first; the line is " (answer.line.says) " (" (answer.line.region) ": " (answer.line.source) ")" }
             thead { tr { th scope="col" { "Colony" } th scope="col" { "Counted" } th scope="col" { "Per 100" } th scope="col" { "95 in 100 such samples" } th scope="col" { "Against the line" } } }
             tbody { @for one in &sorted { tr {

@@ -32,7 +32,7 @@ pub(crate) async fn list(State(app): State<App>) -> Result<Markup, Fault> {
     let body = html! {
         h1 { "On paper" }
         p class="lede" { "Open a sheet and print it; every one is complete in black and white." }
-        dl { @for (address, name, what) in SHEETS { dt { a href=(address) { (name) } } dd { (what) } } }
+        dl class="sheets" { @for (address, name, what) in SHEETS { dt { a href=(address) { (name) } } dd { (what) } } }
         p class="small" { "In a terminal " code { "snowhum print --out FOLDER" } " writes all of them as files." }
     };
     Ok(page(&view, Place::Paper, "On paper", &body))

@@ -107,7 +107,7 @@ fn told(answer: &SetupAnswer, view: &View) -> Markup {
                 h2 { (capital(&row.name)) }
                 p { (verdict(row)) }
             }
-            div class="wide" {
+            div class="wide" tabindex="0" role="region" aria-label="Side by side" {
                 table {
                     caption { (answer.colony) " from " (snowhum_advice::words::day(view.apiary.as_of)) " to spring, under the same weather" }
                     thead { tr { th scope="col" { "" } @for row in &rows { th scope="col" { (row.name) } } } }

@@ -69,7 +69,7 @@ fn open(open: &OpenDays) -> Markup {
         p { (open.says) }
         p class="small" { (open.other_school) }
         @if !open.days.is_empty() {
-            div class="wide" {
+            div class="wide" tabindex="0" role="region" aria-label="Days to open" {
                 table {
                     caption { "Of 100 possible weathers of a day so many allow it" }
                     thead { tr { th scope="col" { "Day" } th scope="col" { "lid off a minute" } th scope="col" { "first look" } th scope="col" { "every comb" } } }

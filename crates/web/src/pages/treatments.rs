@@ -51,7 +51,7 @@ pub(crate) fn sheet(record: &TreatmentRecord) -> Markup {
             @if record.rows.is_empty() {
                 p { "No treatment is noted." }
             } @else {
-                div class="wide" {
+                div class="wide" tabindex="0" role="region" aria-label="Treatments" {
                     table {
                         thead { tr { @for head in COLUMNS { th scope="col" { (head) } } } }
                         tbody {

@@ -35,7 +35,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 
 fn table(found: &[&Term]) -> Markup {
     html! {
-        div class="wide" translate="no" {
+        div class="wide" tabindex="0" role="region" aria-label="Words" translate="no" {
             table class="terms" {
                 thead { tr { th scope="col" { "British" } th scope="col" { "North American" } th scope="col" { "Meaning" } } }
                 tbody {

@@ -77,7 +77,7 @@ fn forecast(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup {
 fn scored(score: &ForecastScore) -> Markup {
     let [low, high] = score.log_score_if_right;
     html! {
-        div class="wide" {
+        div class="wide" tabindex="0" role="region" aria-label="Foretold, and what came" {
             table {
                 thead { tr { th scope="col" { "Colony" } th scope="col" { "Foretold alive, of 100" } th scope="col" { "Came" } } }
                 tbody { @for colony in &score.colonies { tr {
@@ -102,11 +102,11 @@ pub(super) fn behind(view: &View, answer: &LessonsAnswer) -> Markup {
     html! {
         section {
             h2 { "Winters side by side" }
-            div class="wide" { (winters(&answer.winters, view.settings.system, &answer.costs.currency)) }
+            div class="wide" tabindex="0" role="region" aria-label="Winters side by side" { (winters(&answer.winters, view.settings.system, &answer.costs.currency)) }
         }
         section {
             h2 { "What others lost" }
-            div class="wide" {
+            div class="wide" tabindex="0" role="region" aria-label="What others lost" {
                 table {
                     caption { "As keepers told surveys, not as a laboratory found" }
                     thead { tr { th scope="col" { "Winter" } th scope="col" { "Lost" } th scope="col" { "Who" } th scope="col" { "Where read" } } }
