@@ -142,6 +142,23 @@ fn every_answer_in_a_terminal_is_in_one_speech_and_fits_it() {
 }
 
 #[test]
+fn what_is_typed_stands_as_it_is_typed() {
+    let folder = Folder::new("typed");
+    let said = folder.done(&[
+        "setup",
+        "Alder",
+        "yard.toml",
+        "--try",
+        "floor=mesh",
+        "--members",
+        "16",
+        "--words",
+        "north-american",
+    ]);
+    assert!(said.contains("floor=mesh") && !said.contains("bottom board=mesh"), "{said}");
+}
+
+#[test]
 fn a_calendar_is_in_the_words_asked_for() {
     let folder = Folder::new("calendar");
     let file = folder.0.join("jobs.ics");

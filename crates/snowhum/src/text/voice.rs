@@ -21,9 +21,12 @@ pub(crate) fn speech() -> Speech {
     SPEECH.get().copied().unwrap_or_default()
 }
 
+/// Set-ups and notes as they are typed, which are no speech: `floor=mesh` is typed so everywhere.
+const TYPED: [&str; 3] = ["floor=", "wasps=", "united="];
+
 /// Leaves alone what the keeper of this yard wrote.
 pub(crate) fn respect(apiary: &Apiary) {
-    let _ = OWN.set(apiary.own_texts().map(str::to_owned).collect());
+    let _ = OWN.set(apiary.own_texts().chain(TYPED).map(str::to_owned).collect());
 }
 
 /// A text in the keeper's words.
