@@ -58,7 +58,11 @@ fn the_worst_hive_stands_first_among_the_counts_and_no_dose_is_named() {
         let rows = body.split("<tbody>").nth(1).unwrap();
         assert!(rows.find("Larch").unwrap() < rows.find("Alder").unwrap());
         assert!(body.contains("go by Larch") || body.contains("Larch is at or over the line"));
-        assert!(body.contains("Thymol") && body.contains("Oxalic acid, trickled") && body.contains("No doses here"));
+        assert!(
+            body.contains("Thymol")
+                && body.contains("Oxalic acid, trickled")
+                && body.contains("No quantity is told here")
+        );
         for dose in [" ml ", " mg ", " grams"] {
             assert!(!body.to_lowercase().contains(dose), "{dose}");
         }
