@@ -62,7 +62,7 @@ async fn take(browser: &Browser<'_>, picture: &Picture, folder: &Path) -> Result
     let size = browser.run("return [innerWidth, document.documentElement.scrollHeight]", Vec::new()).await?;
     let height = size[1].as_u64().context("no height")?.min(TALLEST);
     let clip = json!({ "x": 0, "y": 0, "width": size[0], "height": height, "scale": 1 });
-    let wanted = json!({ "format": "webp", "quality": 60, "captureBeyondViewport": true, "clip": clip });
+    let wanted = json!({ "format": "webp", "quality": 55, "captureBeyondViewport": true, "clip": clip });
     let answer = browser.command("Page.captureScreenshot", wanted).await?;
     let bytes = STANDARD.decode(answer["data"].as_str().context("no picture")?)?;
     Ok(std::fs::write(folder.join(format!("{}.webp", picture.name)), bytes)?)
