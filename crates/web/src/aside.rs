@@ -21,8 +21,6 @@ pub(crate) async fn aside<T: Send + 'static>(work: impl FnOnce() -> T + Send + '
 
 #[cfg(test)]
 mod tests {
-    #![expect(clippy::unwrap_used, clippy::panic, reason = "a test fails by panicking")]
-
     use super::*;
 
     #[test]
