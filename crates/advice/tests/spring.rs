@@ -7,6 +7,7 @@ use std::sync::OnceLock;
 use jiff::ToSpan;
 use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
+use snowhum_advice::cautions::Hazard;
 use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::spring::{Hunger, SpringQuestion, Springtime, StrengthWord, spring};
@@ -155,8 +156,9 @@ fn strength_is_measured_only_where_a_figure_is_known() {
 #[test]
 fn the_first_look_stops_at_foulbrood_and_a_weak_colony_is_not_united_sick() {
     let answer = answer(&world().apiary);
-    let brood = answer.first_look.iter().find(|item| item.why.contains("foulbrood")).unwrap();
-    assert!(brood.otherwise.contains("move nothing") && brood.otherwise.contains("inspector"));
+    let brood = answer.first_look.iter().find(|item| item.look_for.contains("Brood caps")).unwrap();
+    assert_eq!(brood.otherwise, Hazard::Foulbrood.says());
+    assert!(brood.otherwise.contains("move nothing"), "{}", brood.otherwise);
     let weak = answer.strength.iter().any(|one| one.word == StrengthWord::VeryWeak);
     assert_eq!(answer.weak.is_empty(), !weak);
     assert!(answer.weak.is_empty() || answer.weak[0].contains("Never unite a sick colony"));
