@@ -287,3 +287,15 @@ fn a_sample_that_cannot_be_is_refused() {
     let nothing = MitesQuestion { samples: Vec::new(), region: None, month: None };
     assert!(mites(&nothing).is_err());
 }
+
+#[test]
+fn under_four_samples_the_mean_has_no_range_and_says_why() {
+    let yard = mites(&yard(&[("Larch", 21), ("Alder", 1)])).unwrap().yard.unwrap();
+    assert!(yard.mean_interval.is_none() && yard.say.contains("too few"), "{}", yard.say);
+}
+
+#[test]
+fn in_september_a_treatment_is_too_late_for_part_of_the_winter_bees() {
+    let answer = mites(&MitesQuestion { month: Some(9), ..one(21, Counted::Wash { bees: 300 }) }).unwrap();
+    assert!(answer.say.iter().any(|say| say.contains("too late for part")), "{:?}", answer.say);
+}

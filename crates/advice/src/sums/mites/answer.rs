@@ -102,7 +102,8 @@ pub struct YardMites {
     pub at_or_over_line: Vec<String>,
     /// Mean of the colonies' rates.
     pub mean_rate: f64,
-    /// 95 % interval of the mean of all colonies of the yard, from the spread between those sampled.
+    /// 95 % interval of the mean of all colonies of the yard, from the spread between those sampled; none under four
+    /// samples.
     pub mean_interval: Option<Interval>,
     /// Size of the negative binomial between colonies, by moments; small is uneven. None where they differ no more than
     /// luck.
@@ -194,8 +195,12 @@ pub(super) fn say(colonies: &[ColonyMites], month: Option<i8>, board: bool) -> V
 
 fn season(month: Option<i8>) -> &'static str {
     match month {
-        Some(7..=9) => {
-            "Now the winter bees are being raised, or soon will be: what is done before them protects this winter."
+        Some(7) => "The winter bees will soon be raised: what is done before them protects this winter.",
+        Some(8) => {
+            "The winter bees are raised from about mid-August: what is done before protects this winter; what is done after comes too late for part of them, and protects the neighbours and next year."
+        }
+        Some(9) => {
+            "The winter bees are being raised: a treatment now is too late for part of them; it protects the rest, the neighbours and next year."
         }
         Some(10..=12 | 1 | 2) => {
             "The winter bees are raised: a treatment now protects the neighbours and next year's bees, and no longer mends these."

@@ -6,6 +6,8 @@ use crate::sums::intervals::{Interval, student};
 
 /// Colonies to sample for a yard's mean (Lee et al. 2010).
 const ENOUGH: usize = 8;
+/// Fewest samples whose spread says anything of the yard's mean (judgement).
+const LEAST: usize = 4;
 
 pub(super) fn yard(colonies: &[ColonyMites], line: &Line) -> Option<YardMites> {
     let worst = colonies.iter().max_by(|a, b| a.rate.total_cmp(&b.rate))?;
@@ -23,7 +25,8 @@ pub(super) fn yard(colonies: &[ColonyMites], line: &Line) -> Option<YardMites> {
         say: say(&worst.name, &over, colonies.len(), mean < line.value[0]),
         at_or_over_line: over,
         mean_rate: rounded(mean, 2),
-        mean_interval: Some(Interval { low: rounded((mean - reach).max(0.0), 2), high: rounded(mean + reach, 2) }),
+        mean_interval: (colonies.len() >= LEAST)
+            .then(|| Interval { low: rounded((mean - reach).max(0.0), 2), high: rounded(mean + reach, 2) }),
         between_colonies_size: between(colonies),
         colonies: colonies.len(),
     })
@@ -52,6 +55,9 @@ fn say(worst: &str, over: &[String], colonies: usize, mean_is_low: bool) -> Stri
         [one] => format!("{one} is at or over the line."),
         many => format!("{} are at or over the line; {worst} has most.", many.join(", ")),
     };
+    if colonies < LEAST {
+        words += &format!(" {colonies} samples are too few for a range of the yard's mean.");
+    }
     if colonies < ENOUGH {
         words += &format!(" The colonies not sampled may be worse: of a large yard {ENOUGH} are sampled.");
     }
