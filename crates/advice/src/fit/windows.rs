@@ -27,12 +27,18 @@ fn warm(look: &Look<'_>, class: &Class) -> ClassWindow {
     let until = finish::last_days(question.autumn, question.autumn_from, limit)
         .map(|date| date.saturating_sub(class.days.days()));
     let hot = class.hot_c.map(|hot| cool_days(look, hot, until.p50));
-    let mut says = format!("begun by about {} ({} to {}) here", day(until.p50), day(until.p10), day(until.p90));
+    let mut says = format!(
+        "can still work if begun by about {} ({} to {}) here; protects this winter's bees only before about {}",
+        day(until.p50),
+        day(until.p10),
+        day(until.p90),
+        day(super::dates::winter_bees(look.base)[0])
+    );
     if let Some(days) = hot.filter(|days| days.of > 0.0 && days.days < days.of) {
-        says += &format!("; of the {:.0} days before that {:.0} are too hot", days.of, days.of - days.days);
+        says += &format!("; of the {:.0} days left of it {:.0} are too hot", days.of, days.of - days.days);
     }
     if question.as_of > until.p50 {
-        says += "; that is past";
+        says = format!("its last day to be begun here was about {}; that is past", day(until.p50));
     }
     ClassWindow {
         class: class.name.clone(),
@@ -48,15 +54,19 @@ fn warm(look: &Look<'_>, class: &Class) -> ClassWindow {
     }
 }
 
-/// Days from the beginning of the autumn's weather to `until` that stay under `hot_c`, mean over paths.
+/// Days from today to `until` that stay under `hot_c`, mean over paths.
 fn cool_days(look: &Look<'_>, hot_c: f64, until: Date) -> OutOf {
     let question = look.base.question;
-    let days = (until.duration_since(question.autumn_from).as_hours() / 24).max(0) as usize;
+    let since = |from: Date, to: Date| (to.duration_since(from).as_hours() / 24).max(0) as usize;
+    let first = since(question.autumn_from, question.as_of);
+    let days = since(question.autumn_from, until);
     let limit = Kelvin::from_celsius(hot_c).get();
-    let of = |path| finish::daily_maxima(path).iter().take(days).filter(|maximum| **maximum < limit).count() as f64;
+    let of = |path| {
+        finish::daily_maxima(path).iter().take(days).skip(first).filter(|maximum| **maximum < limit).count() as f64
+    };
     let paths = &question.autumn.paths;
     let cool = paths.iter().map(of).sum::<f64>() / paths.len().max(1) as f64;
-    OutOf { days: rounded(cool, 0), of: days as f64 }
+    OutOf { days: rounded(cool, 0), of: days.saturating_sub(first) as f64 }
 }
 
 /// A class that works without brood alone.
