@@ -49,7 +49,14 @@ pub(super) fn hopeless_queen(look: &Look<'_>, at: usize) -> Option<&'static str>
     }
 }
 
+/// Whether a colony may have lost its queen: nobody saw her or her eggs, and while colonies still rear brood there is none.
+pub(super) fn perhaps_queenless(look: &Look<'_>, at: usize) -> bool {
+    let colony = look.colony(at);
+    let unseen = colony.queen.seen_or_laying == Some(false) && colony.autumn.queen.is_none();
+    unseen && colony.sealed_brood.p90 < 1.0 && look.today() <= look.dates.boost_by.p50
+}
+
 /// Whether a colony may take in another's bees or give its brood and combs.
 pub(super) fn may_give_and_take(look: &Look<'_>, at: usize) -> bool {
-    sick(look, at).is_empty() && hopeless_queen(look, at).is_none()
+    sick(look, at).is_empty() && hopeless_queen(look, at).is_none() && !perhaps_queenless(look, at)
 }

@@ -4,7 +4,7 @@ use jiff::ToSpan;
 use snowhum_winter::{Action, Event};
 
 use super::answer::{Carried, Uniting};
-use super::{Look, health};
+use super::{Look, health, verdict};
 use crate::cautions::Hazard;
 use crate::statistics::rounded;
 use crate::words::day;
@@ -23,7 +23,7 @@ pub(super) fn uniting(look: &Look<'_>, at: usize) -> Uniting {
     }
 }
 
-/// The colony it goes to: healthy, queenright, not weak itself and with more bees; of these the one with frames of the same
+/// The colony it goes to: healthy, queenright, its mites under the line, not weak itself and with more bees; of these the one with frames of the same
 /// size, else the one with fewest bees.
 fn partner(look: &Look<'_>, at: usize) -> Option<usize> {
     let bees = |place: usize| look.colony(place).bees.p50;
@@ -33,6 +33,7 @@ fn partner(look: &Look<'_>, at: usize) -> Option<usize> {
             && bees(*place) >= bees(at)
             && look.colony(*place).queen.seen_or_laying != Some(false)
             && health::may_give_and_take(look, *place)
+            && !verdict::mites_first(look, *place)
     };
     let other_frames = |place: usize| !same_frames(look, at, place);
     look.places().filter(fit).min_by(|a, b| other_frames(*a).cmp(&other_frames(*b)).then(bees(*a).total_cmp(&bees(*b))))
@@ -54,7 +55,8 @@ fn against(look: &Look<'_>, at: usize, with: Option<usize>) -> Vec<String> {
         .collect();
     if with.is_none() {
         against.push(
-            "no healthy, queenright colony of the yard is stronger: two weak ones do not make a strong one".to_owned(),
+            "no healthy, queenright colony of the yard, its mites under the line or seen to be treated, is stronger: two weak ones do not make a strong one"
+                .to_owned(),
         );
     }
     let last = &look.dates.unite_by;

@@ -35,7 +35,24 @@ pub(super) fn of(look: &Look<'_>, at: usize) -> (Verdict, Option<Uniting>) {
     } else {
         alone(look, at, Vec::new())
     };
+    let verdict = if health::perhaps_queenless(look, at) { queen_first(look, verdict) } else { verdict };
     (verdict, uniting)
+}
+
+/// A verdict on a colony that may have no queen: she is looked for before anything else.
+fn queen_first(look: &Look<'_>, mut verdict: Verdict) -> Verdict {
+    let (today, last) = (day(look.today()), look.dates.requeen_by.p50);
+    let none = if look.today() <= last {
+        format!("none: a mated queen by about {}, or unite it", day(last))
+    } else {
+        "none: unite it, for it is too late to give a queen here".to_owned()
+    };
+    verdict.says = format!("look for eggs this week; {none}. If there are eggs: {}", verdict.says);
+    verdict.reasons.insert(
+        0,
+        format!("no queen seen and no brood on {today}: the chances of the plan reckon with a laying queen"),
+    );
+    verdict
 }
 
 fn verdict(kind: VerdictKind, says: impl Into<String>, reasons: Vec<String>) -> Verdict {
@@ -95,14 +112,20 @@ fn of_queenless(look: &Look<'_>, at: usize, why: &str, uniting: Option<&Uniting>
     }
 }
 
-/// Mites over the line that nothing has been done about, or so many that their viruses are in the bees.
-fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
-    let (count, line) = scales::mites::count(look, at)?;
+/// Whether mites come before anything else: over the line and nothing done about them, or so many that their viruses are
+/// in the bees.
+pub(super) fn mites_first(look: &Look<'_>, at: usize) -> bool {
+    let Some((count, line)) = scales::mites::count(look, at) else { return false };
     let colony = look.colony(at);
-    let treated = health::treated_since_count(colony);
     let many = count.rate >= look.figures.virus.value;
     let wings = colony.autumn.troubles.iter().flatten().any(|trouble| *trouble == Trouble::CrumpledWings);
-    if !(many || wings || (count.rate >= line.value[1] - 1e-9 && !treated)) {
+    many || wings || (count.rate >= line.value[1] - 1e-9 && !health::treated_since_count(colony))
+}
+
+fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
+    let (count, line) = scales::mites::count(look, at)?;
+    let treated = health::treated_since_count(look.colony(at));
+    if !mites_first(look, at) {
         return None;
     }
     let mut reasons = vec![format!(
@@ -215,13 +238,23 @@ fn alone(look: &Look<'_>, at: usize, mut reasons: Vec<String>) -> Verdict {
     reasons.extend(once_fed(look, at).filter(|fed| !reasons.contains(fed)));
     let mut says: Vec<String> = Vec::new();
     if look.is_weak(at) && look.housed(at).neighbour.is_none() {
-        says.push("set it beside or over a strong colony that warms it".to_owned());
+        says.push(match company(look, at) {
+            Some(strong) => format!("keep it warm company: set it beside or over {}", look.colony(strong).name),
+            None => "it wants a strong neighbour to warm it, and none is fit for that here".to_owned(),
+        });
     }
     if plan.shortage_kg >= LEAST_SHORT_KG {
         says.push(format!("feed it first: {} of stores short", Kilogram::new(plan.shortage_kg).show(look.system(), 1)));
     }
     let says = if says.is_empty() { "it needs no other colony's help".to_owned() } else { says.join(", and ") };
     verdict(VerdictKind::Alone, says, reasons)
+}
+
+/// The strongest healthy colony that can warm a weak one.
+fn company(look: &Look<'_>, at: usize) -> Option<usize> {
+    let bees = |place: &usize| look.colony(*place).bees.p50;
+    let fit = |place: &usize| *place != at && !look.is_weak(*place) && health::may_give_and_take(look, *place);
+    look.places().filter(fit).max_by(|a, b| bees(a).total_cmp(&bees(b)))
 }
 
 /// What food makes of its chance, in words, where some is short.
