@@ -267,3 +267,47 @@ fn brood_is_given_only_where_it_can_still_hatch_and_a_healthy_colony_has_it_to_s
     let early = at("2025-08-15", &brooding);
     assert_eq!(kind(&early), VerdictKind::Boost, "{:?}", one(&early, "Weak").verdict);
 }
+
+#[test]
+fn a_colony_with_no_queen_seen_and_no_brood_in_august_is_not_reassured() {
+    let unseen = with(&with(STRONG, "queen_seen = false"), "frames_of_bees = 6");
+    let doubtful = fit(&yard(LAKE, "2025-08-20", &[("Doubtful", &unseen), ("Strong", STRONG)]));
+    let verdict = &one(&doubtful, "Doubtful").verdict;
+    assert!(verdict.says.starts_with("look for eggs this week; none: "), "{}", verdict.says);
+    assert!(verdict.reasons[0].starts_with("no queen seen and no brood on 20 August"), "{:?}", verdict.reasons);
+    let seen = fit(&yard(LAKE, "2025-08-20", &[("Seen", STRONG)]));
+    assert!(!one(&seen, "Seen").verdict.says.contains("eggs"));
+}
+
+#[test]
+fn nothing_is_put_to_a_colony_whose_own_mites_come_first() {
+    let lost = with(&with(STRONG, "queen = \"none\""), "frames_of_bees = 6");
+    let mitey = with(STRONG, "mites = { found = 12, bees = 300, on = 2025-08-01 }");
+    let mitey = fit(&yard(LAKE, "2025-09-10", &[("Lost", &lost), ("Mitey", &mitey)]));
+    assert_eq!(one(&mitey, "Mitey").verdict.kind, VerdictKind::Treat);
+    let uniting = one(&mitey, "Lost").unite.as_ref().unwrap();
+    assert!(uniting.with.is_none() && !uniting.advised, "{uniting:?}");
+    assert!(uniting.against.iter().any(|why| why.contains("mites under the line")), "{:?}", uniting.against);
+}
+
+#[test]
+fn the_day_for_syrup_is_the_safe_one_and_the_days_left_are_counted_to_it() {
+    let hungry = with(STRONG, "stores = \"9 kg\"");
+    let plan = planned(&yard(LAKE, "2025-08-10", &[("One", &hungry)]));
+    let (colony, list) = (&plan.colonies[0], plan.fit.unwrap().shopping);
+    assert_eq!((list.finish_by, list.finish_by_half), (colony.finish_syrup_by.p10, colony.finish_syrup_by.p50));
+    assert!(list.finish_by < list.finish_by_half);
+    assert_eq!(list.finish_by, plan.as_of.saturating_add(jiff::ToSpan::days(list.days_left)));
+}
+
+#[test]
+fn a_window_for_treatment_says_whom_it_still_protects() {
+    let fit = fit(&yard(LAKE, "2025-08-05", &[("Strong", STRONG)]));
+    let formic = fit.windows.iter().find(|window| window.class.contains("formic")).unwrap();
+    assert!(formic.says.contains("protects this winter's bees only before"), "{}", formic.says);
+    let until = formic.until.unwrap().p50;
+    assert_eq!(
+        formic.fit_days.unwrap().of,
+        until.duration_since(jiff::civil::date(2025, 8, 5)).as_hours() as f64 / 24.0
+    );
+}

@@ -124,26 +124,34 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
     let base = situation.base;
     let short = base.shortages[situation.colony];
     let question = base.question;
-    let finish = base.finish_syrup_by.p50;
+    let (safe, finish) = (base.finish_syrup_by.p10, base.finish_syrup_by.p50);
     if short < LEAST || question.as_of > finish {
         return None;
     }
     let sugar = sugar_for(short);
     let litres = Strength::ThreeToTwo.syrup_with(sugar);
     let (feeder, a_day) = finish::FEEDERS[0];
-    let begin = finish::begin_by(finish, litres.get() * 1e3, a_day);
+    let begin = finish::begin_by(safe, litres.get() * 1e3, a_day);
     let days_left = finish.duration_since(question.as_of).as_hours() / 24;
     Some(Candidate {
         what: format!(
             "feed {} of sugar as {} of 3:2 syrup, finished by {}",
             sugar.show(question.system, 1),
             litres.show(question.system, 0),
-            words::day(finish)
+            words::day(safe)
         ),
-        why: format!(
-            "with {feeder} begin by {}: fed, taken and capped before bees stop taking syrup here",
-            words::day(begin)
-        ),
+        why: if begin < question.as_of {
+            format!(
+                "{feeder} is no longer quick enough for all of it to be safe: begin today, and give frames or solid feed for what is not taken ({} is in time in half of all years)",
+                words::day(finish)
+            )
+        } else {
+            format!(
+                "with {feeder} begin by {}: fed, taken and capped before bees stop taking syrup here ({} is in time in half of all years)",
+                words::day(begin),
+                words::day(finish)
+            )
+        },
         from: question.as_of,
         by: begin.max(question.as_of),
         cost: sugar.get() * question.apiary.money.sugar_per_kg + WORK_SYRUP * question.apiary.money.hour,
@@ -191,7 +199,7 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
             colony: situation.colony,
             action: Action::SolidFeed { stores: fondant * STORES_PER_FONDANT },
         }],
-        caution: Some(Hazard::LidOff),
+        caution: Some(if question.as_of <= base.finish_syrup_by.p50 { Hazard::Robbing } else { Hazard::LidOff }),
         rule: Some(
             "solid sugar helps once bees can use it; autumn stores are better (University of Minnesota Extension)"
                 .to_owned(),

@@ -31,11 +31,13 @@ pub struct Shopping {
     pub spared_kg: f64,
     /// What a feeder is taken to hold.
     pub feeder_l: f64,
-    /// By when syrup must be finished.
+    /// By when syrup must be finished to be safe: in time in nine years of ten.
     pub finish_by: Date,
-    /// Days from the plan's first day to it; negative once it is past.
+    /// The day that is in time in half of all years.
+    pub finish_by_half: Date,
+    /// Days from the plan's first day to the safe one; negative once it is past.
     pub days_left: i64,
-    /// Whether that day is past.
+    /// Whether even the day of half of all years is past.
     pub too_late_for_syrup: bool,
 }
 
@@ -114,8 +116,9 @@ pub(super) fn of(look: &Look<'_>) -> Shopping {
         solid_kg: if late { sum(&|hive| hive.fondant_kg) } else { 0.0 },
         spared_kg: sum(&|hive| hive.frames.as_ref().map_or(0.0, |frames| frames.kg)),
         feeder_l: FEEDER_L,
-        finish_by: look.base.finish_syrup_by.p50,
-        days_left: look.base.finish_syrup_by.p50.duration_since(look.today()).as_hours() / 24,
+        finish_by: look.base.finish_syrup_by.p10,
+        finish_by_half: look.base.finish_syrup_by.p50,
+        days_left: look.base.finish_syrup_by.p10.duration_since(look.today()).as_hours() / 24,
         too_late_for_syrup: late,
         hives,
     }
@@ -127,7 +130,7 @@ fn hive(look: &Look<'_>, at: usize, late: bool) -> HiveFeed {
     let syrup_l = Strength::ThreeToTwo.syrup_with(sugar).get() * 1e3;
     let begin = |(feeder, a_day): &(&str, f64)| BeginBy {
         feeder: (*feeder).to_owned(),
-        on: finish::begin_by(look.base.finish_syrup_by.p50, syrup_l, *a_day),
+        on: finish::begin_by(look.base.finish_syrup_by.p10, syrup_l, *a_day),
     };
     let [candy, fondant] = solid(look, at, short);
     HiveFeed {

@@ -146,10 +146,9 @@ fn food(colony: &ColonyPlan, system: System) -> String {
         page += &entry(
             "Syrup",
             &format!(
-                "must be finished (taken and capped) by {} here ({} to {}){late}",
-                day(f.p50),
+                "must be finished (taken and capped) by {} here to be safe ({} is in time in half of all years){late}",
                 day(f.p10),
-                day(f.p90)
+                day(f.p50)
             ),
         );
     }

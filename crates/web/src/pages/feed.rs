@@ -1,6 +1,7 @@
 //! Feeding: a shopping list for the yard, labels for the roofs, and what to know before.
 
 use axum::extract::State;
+use jiff::ToSpan;
 use maud::{Markup, html};
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::cautions::Hazard;
@@ -31,10 +32,10 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
         h1 { "Feeding" }
         @match plan.as_ref().map(|plan| (plan, plan.fit.as_ref())) {
             Ok((plan, Some(fit))) => @match feeder(&asked, &fit.shopping, system) {
-                Ok(list) => (yard(plan, &list, system)),
+                Ok(list) => (yard(&view, plan, &list)),
                 Err(wrong) => {
                     p class="caution" { (wrong) }
-                    (yard(plan, &fit.shopping, system))
+                    (yard(&view, plan, &fit.shopping))
                 }
             },
             Ok((_, None)) => p class="caution" { "The table of what is usual cannot be read." },
@@ -62,11 +63,37 @@ fn feeder(asked: &Asked, list: &Shopping, system: System) -> Result<Shopping, St
         .ok_or_else(|| format!("{}: write what your feeder holds, such as 6 {unit}.", shortened(text)))
 }
 
-fn yard(plan: &PlanAnswer, list: &Shopping, system: System) -> Markup {
+/// Days after its count for which a yard's list still holds (judgement).
+const HOLDS_DAYS: i32 = 14;
+
+fn is_past(view: &View, plan: &PlanAnswer) -> bool {
+    view.now.date() > plan.as_of.saturating_add(HOLDS_DAYS.days())
+}
+
+/// Said first where the hives were counted so long ago that the page tells of then, not of today.
+pub(super) fn stood(view: &View, plan: &PlanAnswer) -> Markup {
     html! {
+        @if is_past(view, plan) {
+            p class="caution" {
+                "As it stood on " (day(plan.as_of)) ", when the hives were counted; that day is past: see "
+                a href="/" { "The yard" } " for today."
+            }
+        }
+    }
+}
+
+/// Days left for syrup; none where the count is too old to count days from.
+pub(super) fn days_left(view: &View, plan: &PlanAnswer, list: &Shopping) -> Option<i64> {
+    (!is_past(view, plan)).then_some(list.days_left)
+}
+
+fn yard(view: &View, plan: &PlanAnswer, list: &Shopping) -> Markup {
+    let system = view.settings.system;
+    html! {
+        (stood(view, plan))
         p class="lede" { "What the yard was short of on " (day(plan.as_of)) ", so that 9 in 10 such hives come to spring with food in reach." }
-        (shopping(list, system))
-        @if !list.hives.is_empty() {
+        (shopping(list, days_left(view, plan, list), system))
+        @if !list.hives.is_empty() && !is_past(view, plan) {
             section {
                 h2 { "Labels for the roofs" }
                 div class="papers labels" { @for hive in &list.hives { (label(hive, list, system)) } }
@@ -76,7 +103,7 @@ fn yard(plan: &PlanAnswer, list: &Shopping, system: System) -> Markup {
 }
 
 /// What to buy, and which hive gets it.
-pub(super) fn shopping(list: &Shopping, system: System) -> Markup {
+pub(super) fn shopping(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
     html! {
         @if list.hives.is_empty() {
             p { "No colony is short: nothing to buy." }
@@ -84,11 +111,15 @@ pub(super) fn shopping(list: &Shopping, system: System) -> Markup {
             p {
                 @if list.too_late_for_syrup {
                     strong { (mass(list.solid_kg, system)) " of fondant" } ", or as much damp sugar. The day for syrup here was about "
-                    (date(list.finish_by)) "; bees can no longer ripen it."
+                    (date(list.finish_by_half)) "; bees can no longer ripen it."
                 } @else {
                     strong { (mass(list.sugar_kg, system)) " of white sugar" } ", which makes " (litres(list.syrup_l, system))
-                    " of 3:2 syrup. It must be finished, not begun, by about " (date(list.finish_by)) "; "
-                    (list.days_left) " days are left for it."
+                    " of 3:2 syrup. It must be finished, not begun, by " (date(list.finish_by)) " to be safe (" (date(list.finish_by_half)) " is in time in half of all years)"
+                    @match days_left {
+                        Some(left @ 0..) => { "; " (left) " days are left for it." }
+                        Some(_) => "; the safe day is past.",
+                        None => ".",
+                    }
                 }
                 @if list.spared_kg > 0.0 {
                     " Frames from heavy, healthy hives of this yard can stand for " (mass(list.spared_kg, system))

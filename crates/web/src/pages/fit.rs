@@ -10,7 +10,7 @@ use snowhum_advice::words::day;
 use snowhum_picture::{FigureScale, FigureScales};
 use snowhum_units::System;
 
-use super::feed::shopping;
+use super::feed::{days_left, shopping, stood};
 use super::questions::heard;
 use crate::app::App;
 use crate::draw;
@@ -42,6 +42,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 
 fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
     html! {
+        (stood(view, plan))
         p class="lede" { "Each colony as it was found on " (day(plan.as_of)) ", held against what is usual here: " (fit.dates.country) "." }
         p class="no-print" { "Learning? " a href="/fit?guess=1" { "Guess first, then see" } "." }
         div class="verdicts" {
@@ -55,7 +56,7 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
         }
         section {
             h2 { "To buy" }
-            (shopping(&fit.shopping, view.settings.system))
+            (shopping(&fit.shopping, days_left(view, plan, &fit.shopping), view.settings.system))
             p { a href="/feed" { "How to feed it, and labels for the roofs" } "." }
         }
         (heard("/fit"))
@@ -101,7 +102,7 @@ fn food(colony: &ColonyPlan, system: System) -> Markup {
             @if colony.too_late_for_syrup {
                 "but the day for syrup here was about " (day(colony.finish_syrup_by.p50)) ": frames of stores or solid feed instead."
             } @else {
-                "finished by about " (day(colony.finish_syrup_by.p50)) "."
+                "finished by " (day(colony.finish_syrup_by.p10)) " to be safe (" (day(colony.finish_syrup_by.p50)) " is in time in half of all years)."
             }
         }
     }

@@ -8,6 +8,7 @@ use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, of_yard};
 use snowhum_advice::words::day;
 use snowhum_apiary::{Apiary, Mites};
 
+use super::feed::stood;
 use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
@@ -21,6 +22,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let counted = of_yard(&view.apiary, None, None);
     let body = html! {
         h1 { "Mites" }
+        @if let Ok(plan) = &plan { (stood(&view, plan)) }
         @match &counted {
             Some(Ok(answer)) => (counts(&view.apiary, answer)),
             Some(Err(wrong)) => p class="caution" { (wrong) },
