@@ -93,7 +93,7 @@ fn yard(view: &View, plan: &PlanAnswer, list: &Shopping) -> Markup {
         (stood(view, plan))
         p class="lede" { "What the yard was short of on " (day(plan.as_of)) ", so that 9 in 10 such hives come to spring with food in reach." }
         (shopping(list, days_left(view, plan, list), system))
-        @if !list.hives.is_empty() && !is_past(view, plan) {
+        @if !list.hives.is_empty() && (list.too_late_for_syrup || !is_past(view, plan)) {
             section {
                 h2 { "Labels for the roofs" }
                 div class="papers labels" { @for hive in &list.hives { (label(hive, list, system)) } }

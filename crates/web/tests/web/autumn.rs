@@ -45,6 +45,7 @@ fn the_feeding_page_lists_labels_and_reckons_the_keepers_feeder() {
         let body = page(&served, "/feed?feeder=6").await;
         assert!(body.contains("Labels for the roofs") && body.contains("Cups are not kilograms"));
         assert!(body.contains("1:1 is for spring") && !body.contains("as 1:1"));
+        assert!(!body.contains("days are left"));
         let wrong = page(&served, "/feed?feeder=a+bucket").await;
         assert!(wrong.contains("write what your feeder holds"));
     });
@@ -85,5 +86,16 @@ fn two_lifts_are_reckoned_and_kept_with_their_error() {
         assert!(one.contains("Give both sides"));
         let odd = page(&served, &format!("/hive/{birch}/weigh?left=heavy&right=12")).await;
         assert!(odd.contains("write a figure such as 21.5 kg"));
+    });
+}
+
+#[test]
+fn a_page_of_the_count_says_in_february_that_its_day_is_past() {
+    run(|served| async move {
+        served.settled().await;
+        for path in ["/fit", "/feed", "/mites"] {
+            let body = page(&served, path).await;
+            assert!(body.contains("As it stood on ") && body.contains("that day is past"), "{path}");
+        }
     });
 }
