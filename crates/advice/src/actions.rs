@@ -73,18 +73,19 @@ pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
         candidates::all(situation).iter().map(|candidate| weigh(situation, candidate)).collect();
     // A blocked entrance is cleared whatever the sums say: what they do not hold is bees that cannot get out.
     let blocked = situation.base.ahead.is_blocked(situation.colony);
+    // Whether it pays is one question, whether it helps is another: what helps is told with its price.
     weighed.retain(|it| {
         let clears = blocked && it.answer.what == clear::WHAT;
-        clears || (it.answer.worth_hives_in_100 >= LEAST_WORTH && it.answer.worth_money > 0.0)
+        clears || (it.answer.worth_hives_in_100 >= LEAST_WORTH && (it.answer.pays() || it.answer.helps()))
     });
     weighed.sort_by(|a, b| b.answer.worth_money.total_cmp(&a.answer.worth_money));
     weighed.truncate(SHOWN);
     weighed
 }
 
-/// Whether nothing in a list makes a difference that chance could not.
+/// Whether nothing in a list moves the chance by more than its own error. What it costs has no part in this.
 pub(crate) fn nothing_helps(actions: &[ActionAnswer]) -> bool {
-    actions.iter().all(|action| action.too_close_to_call)
+    !actions.iter().any(ActionAnswer::helps)
 }
 
 /// Runs a candidate and compares it, member by member, with the base's own run.

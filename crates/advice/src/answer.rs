@@ -222,3 +222,41 @@ pub struct ActionAnswer {
     /// Where the reason comes from.
     pub sources: Vec<String>,
 }
+
+impl ActionAnswer {
+    /// Whether it moves the chance by more than its own error, whatever it costs.
+    #[must_use]
+    pub fn helps(&self) -> bool {
+        self.worth_hives_in_100 > self.plus_minus
+    }
+
+    /// Whether it is worth more than it costs.
+    #[must_use]
+    pub fn pays(&self) -> bool {
+        self.worth_money > 0.0
+    }
+
+    /// What it does and whether that pays, in words; a capital and a stop are left to the page.
+    #[must_use]
+    pub fn worth(&self, currency: &str) -> String {
+        let helped = format!("helps about {:.0} hives in 100 (± {:.0})", self.worth_hives_in_100, self.plus_minus);
+        match (self.helps(), self.too_close_to_call, self.pays()) {
+            (false, _, _) => "too close to call: chance could turn it either way".to_owned(),
+            (true, true, _) => {
+                format!("{helped}, and is worth hardly more or less than its cost of {:.0} {currency}", self.cost_money)
+            }
+            (true, false, true) => {
+                format!(
+                    "{helped}, worth {:.0} {currency} after its cost of {:.0} {currency}",
+                    self.worth_money, self.cost_money
+                )
+            }
+            (true, false, false) => {
+                format!(
+                    "{helped}, but in most such hives is worth less than its cost of {:.0} {currency}",
+                    self.cost_money
+                )
+            }
+        }
+    }
+}

@@ -139,9 +139,9 @@ fn feeding(jobs: &JobsAnswer) -> Vec<FeedStep> {
         },
         FeedStep {
             what: "Added pollen".to_owned(),
-            from: from(pollen).max(from(syrup)),
+            from: from(pollen),
             until: None,
-            waits_for: format!("{} Only where none is carried in.", waits(pollen)),
+            waits_for: format!("{} Only where none is carried in, and where food is not short.", waits(pollen)),
             how: "Early pollen starts brood that must be fed and kept warm to the end; help given too early starves them."
                 .to_owned(),
         },

@@ -37,7 +37,12 @@ pub fn both_ways(chance: f64) -> String {
         return in_hundred(chance);
     }
     let alive = hives(chance);
-    format!("of 100 hives like this about {alive} are, {} are not", 100 - alive)
+    let (are, not) = (verb(alive), verb(100 - alive));
+    format!("of 100 hives like this about {alive} {are}, {} {not} not", 100 - alive)
+}
+
+fn verb(count: u32) -> &'static str {
+    if count == 1 { "is" } else { "are" }
 }
 
 /// A day and month, such as `15 April`.

@@ -262,3 +262,12 @@ fn flying_days_are_few_in_winter_and_many_at_either_end() {
         }
     }
 }
+
+#[test]
+fn no_job_is_due_whose_last_day_is_past() {
+    let answer = site(&demo(), date(2025, 11, 26));
+    for job in answer.windows.iter().filter(|job| job.due == snowhum_advice::jobs::Due::Now) {
+        let last = [job.latest, job.until].into_iter().flatten().max();
+        assert!(last.is_none_or(|last| last >= date(2025, 11, 26)), "{}: {}", job.id, job.when);
+    }
+}

@@ -219,3 +219,38 @@ fn demo_with_union() -> String {
     let visit = "[[visit]]\nat = 2025-10-12T12:00:00\nair = \"9 C\"\n[visit.seen]\nAspen = \"united=into Birch\"\n\n";
     snowhum_apiary::demo_text().replacen("[[visit]]", &format!("{visit}[[visit]]"), 1)
 }
+
+/// A yard far north, counted in August, one hive of it all but without food.
+const HUNGRY: &str = r#"
+[apiary]
+name = "Far yard"
+as_of = 2026-08-20
+[site]
+latitude = 61.7
+longitude = 25.0
+elevation = "80 m"
+zone = "Europe/Helsinki"
+[[colony]]
+name = "Koivu"
+kind = "Langstroth 10"
+frames_of_bees = 9
+stores = "6 kg"
+mites = { found = 12, bees = 300, on = 2026-08-15 }
+"#;
+
+#[test]
+fn bees_that_may_be_alive_and_hungry_are_offered_food_whatever_it_costs() {
+    let apiary = snowhum_apiary::read(HUNGRY, "far").unwrap().0;
+    let answer = asked(&apiary, date(2026, 11, 26));
+    let koivu = &answer.colonies[0];
+    assert!(koivu.alive > 0.1 && koivu.alive < 0.9, "{}", koivu.alive);
+    let food = koivu.actions.iter().find(|action| action.what.contains("fondant")).unwrap();
+    assert!(food.helps() && !koivu.nothing_helps, "{food:?}");
+    assert_eq!(koivu.word, Word::Act, "{}", koivu.about);
+    if !koivu.actions[0].pays() {
+        assert!(
+            koivu.about.starts_with("listen first") && koivu.look_first.says.starts_with("Listen first"),
+            "{koivu:?}"
+        );
+    }
+}

@@ -86,8 +86,8 @@ pub(crate) fn hundred(title: &str, chance: f64, so: &str, not_so: &str) -> Plate
     Hundred { title: title.to_owned(), parts }.plate()
 }
 
-/// Wind from which a day is called breezy or strong, m/s at 10 m; hard cold, °C (judgement).
-const BREEZY: f64 = 8.0;
+/// Wind from which a day is no longer called calm, and from which strong, m/s at 10 m; hard cold, °C (judgement).
+const BREEZY: f64 = 3.0;
 const STRONG: f64 = 14.0;
 const HARD_COLD_C: f64 = -20.0;
 

@@ -24,7 +24,12 @@ pub(crate) fn both_ways(chance: f64, so: &str, not_so: &str) -> String {
         return format!("{} hives like this {so}", capital(&in_hundred(chance)));
     }
     let are = hives(chance);
-    format!("Of 100 hives like this about {are} {so}, {} {not_so}", 100 - are)
+    let number = |count: u32, words: &str| match words.strip_prefix("are") {
+        Some(rest) if count == 1 => format!("is{rest}"),
+        _ => words.to_owned(),
+    };
+    let not = 100 - are;
+    format!("Of 100 hives like this about {are} {}, {not} {}", number(are, so), number(not, not_so))
 }
 
 /// A number of bees, as exact as it is known.

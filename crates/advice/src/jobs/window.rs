@@ -12,7 +12,7 @@ use crate::words::day;
 
 /// Days before the earliest at which a deadline's time has come.
 const LEAD: i64 = 14;
-/// Days after the latest for which a thing that may begin is still due.
+/// Days after the usual for which a thing that may begin is still due, where its last day is not known.
 const GRACE: i64 = 14;
 /// Days that count as soon.
 const SOON: i64 = 31;
@@ -129,10 +129,11 @@ fn winters(share: f64) -> String {
 
 fn due(window: &JobWindow, as_of: Date) -> Due {
     let lead = if window.kind == Kind::By { LEAD } else { 0 };
-    let grace = if window.kind == Kind::By { 0 } else { GRACE };
     let Some(opens) = window.earliest.map(|day| day.saturating_sub(lead.days())) else { return Due::Later };
     let last = [window.latest, window.until].into_iter().flatten().max();
-    let closes = last.or(window.usual).unwrap_or(opens.saturating_add(30.days())).saturating_add(grace.days());
+    let grace = if window.kind == Kind::By { 0 } else { GRACE };
+    let closes =
+        last.unwrap_or_else(|| window.usual.unwrap_or(opens.saturating_add(30.days())).saturating_add(grace.days()));
     if as_of > closes {
         Due::Past
     } else if as_of >= opens {

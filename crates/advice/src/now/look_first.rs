@@ -29,7 +29,7 @@ pub(super) fn of(base: &Base<'_>, at: usize, alive: f64, best: Option<&Weighed>)
         return LookFirst {
             weighing_money: 0.0,
             life_sign_money: 0.0,
-            says: "No look could call for anything that would help now.".to_owned(),
+            says: "Nothing that was weighed here helps by more than chance does.".to_owned(),
         };
     };
     let choice = choice(base, at, best);
@@ -38,8 +38,17 @@ pub(super) fn of(base: &Base<'_>, at: usize, alive: f64, best: Option<&Weighed>)
     LookFirst {
         weighing_money: rounded(weighing, 0),
         life_sign_money: rounded(life, 0),
-        says: words(weighing, life, best.answer.too_close_to_call),
+        says: if best.answer.pays() { words(weighing, life, best.answer.too_close_to_call) } else { dear(alive) },
     }
+}
+
+/// Chance of life from which nobody need listen first (judgement).
+const SURELY_ALIVE: f64 = 0.9;
+
+/// For help that costs more than it is worth: the bees decide, not the sum.
+fn dear(alive: f64) -> String {
+    let price = "It is worth less than it costs in most such hives; the choice is yours.";
+    if alive < SURELY_ALIVE { format!("Listen first; if you hear them, do it now. {price}") } else { price.to_owned() }
 }
 
 fn words(weighing: f64, life: f64, open: bool) -> String {

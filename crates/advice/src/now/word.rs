@@ -90,10 +90,12 @@ pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
     let t = grounds.thresholds;
     let due = grounds.actions.iter().find(|action| is_due(action, grounds.today, t));
     if let Some(action) = due {
-        return (Word::Act, format!("{}, by {}", action.what, crate::words::day(action.by)));
+        let does = format!("{}, by {}", action.what, crate::words::day(action.by));
+        let unsure = !action.pays() && grounds.alive < t.alive_sound.value;
+        return (Word::Act, if unsure { format!("listen first; if you hear them, {does}") } else { does });
     }
     let about = if grounds.alive < t.alive_sound.value {
-        "quiet: no sign of life for a while, or signs against it"
+        "in doubt: too many like it are dead by now, or signs speak against it"
     } else if grounds.alive_queenright < t.queen_sound.value * grounds.alive {
         "the queen is in doubt"
     } else if grounds.hungry {
@@ -110,7 +112,7 @@ fn is_due(action: &ActionAnswer, today: Date, t: &Thresholds) -> bool {
     let days = action.by.duration_since(today).as_hours() / 24;
     let due = days as f64 <= t.due_within.value;
     let least = if due { t.worth_acting.value } else { t.worth_acting_anyway.value };
-    action.worth_hives_in_100 >= least && !action.too_close_to_call
+    action.worth_hives_in_100 >= least && action.helps() && (due || (action.pays() && !action.too_close_to_call))
 }
 
 /// What a keeper was told, and when.

@@ -1,5 +1,6 @@
 //! `plan`: the winter ahead for each colony.
 
+use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::plan;
 use snowhum_apiary::Apiary;
@@ -37,10 +38,21 @@ pub(super) fn tell(apiary: &Apiary, arguments: &RunArguments, common: &Common) -
 fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
     let parameters = Parameters::shipped()?;
     let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(apiary, arguments))?;
-    if as_of > apiary.as_of {
-        progress::note(&format!("The counts are of {}; they are taken as they stand for {as_of}.", apiary.as_of));
-    }
+    let moved = moved_on(apiary, as_of);
     let apiary = weather.moved(apiary);
     let question = weather.question(&apiary, &parameters, arguments, common.units.into());
-    Ok(progress::during("computing the winter", || plan(&question)))
+    let mut answer = progress::during("computing the winter", || plan(&question));
+    answer.weather.notes.splice(0..0, moved);
+    Ok(answer)
+}
+
+/// What must be known of a plan for a later day than the bees were counted on.
+fn moved_on(apiary: &Apiary, as_of: Date) -> Option<String> {
+    let counted = apiary.as_of;
+    (as_of > counted).then(|| {
+        format!(
+            "Counted on {counted}; this plan reckons as if bees and food were counted on {as_of}. `snowhum now` carries \
+             the count forward."
+        )
+    })
 }

@@ -152,12 +152,7 @@ fn actions(now: &NowAnswer, colony: &ColonyNow) -> String {
         page += &action_words(now, action);
     }
     if colony.nothing_helps {
-        let nothing = if colony.actions.is_empty() {
-            "nothing you can do now changes this"
-        } else {
-            "nothing that clearly helps"
-        };
-        page += &entry("To do", nothing);
+        page += &entry("To do", "nothing that was weighed helps by more than chance does");
     } else {
         page += &entry("Look first?", &colony.look_first.says);
     }
@@ -165,14 +160,7 @@ fn actions(now: &NowAnswer, colony: &ColonyNow) -> String {
 }
 
 fn action_words(now: &NowAnswer, action: &ActionAnswer) -> String {
-    let worth = if action.too_close_to_call {
-        "too close to call".to_owned()
-    } else {
-        format!(
-            "worth about {:.0} {} and {:.0} hives in 100 (± {:.0})",
-            action.worth_money, now.currency, action.worth_hives_in_100, action.plus_minus
-        )
-    };
+    let worth = action.worth(&now.currency);
     let mut text =
         format!("{}, from {} to {}: {worth}. {}.", action.what, day(action.from), day(action.by), action.why);
     if let Some(caution) = &action.caution {

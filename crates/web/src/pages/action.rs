@@ -11,7 +11,7 @@ pub(crate) fn actions(colony: &ColonyNow, currency: &str) -> Markup {
         section {
             h2 { "What to do" }
             @if colony.nothing_helps {
-                p { (if colony.actions.is_empty() { "Nothing you can do now changes this." } else { "Nothing that clearly helps." }) }
+                p { "Nothing that was weighed helps by more than chance does." }
             } @else {
                 p { (colony.look_first.says) }
             }
@@ -30,14 +30,7 @@ fn one(action: &ActionAnswer, currency: &str) -> Markup {
             @if let Some(caution) = &action.caution { p class="caution" { strong { "Take care: " } (caution) "." } }
             details {
                 summary { "Its worth, and who says so" }
-                p {
-                    @if action.too_close_to_call {
-                        "Too close to call: chance could turn it either way."
-                    } @else {
-                        (format!("About {:.0} hives in 100 more alive, fed and queenright (± {:.0}), ", action.worth_hives_in_100, action.plus_minus))
-                        (format!("{:.0} {currency} after its cost of {:.0} {currency}.", action.worth_money, action.cost_money))
-                    }
-                }
+                p { (capital(&action.worth(currency))) "." }
                 @if let Some(rule) = &action.rule_of_thumb { p { "Beside it, a rule of the trade: " (rule) "." } }
                 @if !action.sources.is_empty() {
                     ul { @for source in &action.sources { li { (source) } } }

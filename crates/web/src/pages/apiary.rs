@@ -110,16 +110,16 @@ fn card(view: &View, at: usize, colony: &ColonyNow) -> Markup {
 
 /// The one next thing; none where what the word is about says it already.
 fn next(colony: &ColonyNow) -> Option<Markup> {
-    let first = colony.actions.first().filter(|action| !action.too_close_to_call && !colony.nothing_helps);
+    let first = colony.actions.first().filter(|action| action.helps());
     match (first, colony.word) {
-        (Some(action), Word::Act) if colony.about.starts_with(&action.what) => {
+        (Some(action), Word::Act) if colony.about.contains(&action.what) => {
             Some(html! { "Best from " (date(action.from)) "; the last day is " (date(action.by)) "." })
         }
         (Some(action), _) => {
             Some(html! { (capital(&action.what)) ", from " (date(action.from)) " to " (date(action.by)) "." })
         }
         (None, Word::Sound | Word::Closed) => None,
-        (None, _) if colony.nothing_helps => Some(html! { "Nothing you can do now changes this much." }),
+        (None, _) if colony.nothing_helps => Some(html! { "Nothing that was weighed helps by more than chance does." }),
         (None, _) => Some(html! { (colony.look_first.says) }),
     }
 }

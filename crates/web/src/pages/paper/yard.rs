@@ -48,7 +48,7 @@ fn next(now: &NowAnswer, colony: &ColonyNow) -> (Option<Date>, String) {
     if colony.seen_dead {
         return (None, "seen dead: close it, and look for what ended it".to_owned());
     }
-    match colony.actions.first().filter(|action| !action.too_close_to_call && !colony.nothing_helps) {
+    match colony.actions.first().filter(|action| action.helps()) {
         Some(action) => (Some(action.by), action.what.clone()),
         None => {
             let flight = now.flight_day.map(|flight| flight.on);
