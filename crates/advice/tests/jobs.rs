@@ -271,3 +271,10 @@ fn no_job_is_due_whose_last_day_is_past() {
         assert!(last.is_none_or(|last| last >= date(2025, 11, 26)), "{}: {}", job.id, job.when);
     }
 }
+
+#[test]
+fn food_is_watched_to_the_middle_of_april_however_early_it_flowers() {
+    let plain = yard_at(46.0, 20.0, 90.0, "Europe/Budapest");
+    let answer = site(&plain, date(2026, 9, 15));
+    assert!(window(&answer, "starvation-watch").until.unwrap() >= date(2027, 4, 15));
+}

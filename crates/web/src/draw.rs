@@ -110,13 +110,17 @@ pub(crate) fn days(days: &[Day], system: System) -> Plate {
             low if low < 0.0 => Cold::Frost,
             _ => Cold::Mild,
         },
-        windy: match one.wind.get() {
-            wind if wind >= STRONG => Windy::Strong,
-            wind if wind >= BREEZY => Windy::Breezy,
-            _ => Windy::Calm,
-        },
+        windy: windy(one.wind.get()),
     };
     DayStrip { title: "The coming days".to_owned(), days: days.iter().map(outlook).collect(), system }.plate()
+}
+
+fn windy(metres_per_second: f64) -> Windy {
+    match metres_per_second {
+        wind if wind >= STRONG => Windy::Strong,
+        wind if wind >= BREEZY => Windy::Breezy,
+        _ => Windy::Calm,
+    }
 }
 
 /// Standard deviates between which half of what may come lies.
@@ -206,4 +210,15 @@ fn short(on: Date) -> String {
     let words = day(on);
     let (number, month) = words.split_once(' ').unwrap_or((&words, ""));
     format!("{number} {}", month.chars().take(3).collect::<String>())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_wind_of_seven_metres_a_second_is_not_called_calm() {
+        assert!(matches!(windy(2.0), Windy::Calm));
+        assert!(matches!(windy(7.0), Windy::Breezy));
+    }
 }

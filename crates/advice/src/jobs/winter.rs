@@ -123,11 +123,19 @@ fn broodless_window(dates: (&Dates, jiff::civil::Date), trigger: Trigger) -> Job
         .caution(&[Hazard::Label, Hazard::Acids])
 }
 
+/// The day to which food is watched wherever it flowers early: the middle of April, in the south of October (common
+/// practice: most hungry colonies die in March and April).
+fn least_watched(first: jiff::civil::Date) -> jiff::civil::Date {
+    let (year, month) = if first.month() == 7 { (first.year() + 1, 4) } else { (first.year(), 10) };
+    jiff::civil::Date::new(year, month, 15).unwrap_or(first)
+}
+
 /// The watch over food until flowers.
 fn watch(ground: &Ground<'_>, dates: (&Dates, jiff::civil::Date), flow: &Dates, trigger: Trigger) -> JobWindow {
     let t = ground.question.triggers;
     let flowers = flow.at(0.9, ground.year.first());
-    let end = flow.at(0.5, ground.year.first()).map(|on| on.saturating_add(14.days()));
+    let steady = flow.at(0.5, ground.year.first()).map(|on| on.saturating_add(14.days()));
+    let end = steady.map(|on| on.max(least_watched(ground.year.first())));
     let until =
         flowers.map_or_else(String::new, |on| format!(" In one winter of ten nothing flowers before {}.", day(on)));
     let what = format!("Lift every {:.0} days for food", t.heft_every_days.value);

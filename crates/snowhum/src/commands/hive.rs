@@ -25,6 +25,7 @@ pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<
         section.speech = text::voice::speech();
         let svg = section.cutaway(PlateWidth::Desk).standalone(&IdPrefix::new("hive"));
         new_file::create(file)?.write_all(svg.as_bytes()).map_err(|error| new_file::failed(file, &error))?;
+        crate::progress::note(&format!("The picture is in {}.", file.display()));
     }
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;

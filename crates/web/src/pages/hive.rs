@@ -18,9 +18,9 @@ use crate::page::{Place, page};
 use crate::view::View;
 use crate::words::{both_ways, capital, date};
 
-pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Markup, Fault> {
+pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let (at, colony) = view.colony(id)?;
+    let (at, colony) = view.colony(id_of(&view, &id)?)?;
     let body = html! {
         (walk(&view, at))
         h1 {
@@ -35,6 +35,12 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result
         (signs::list(&view, colony))
     };
     Ok(page(&view, Place::Elsewhere, &colony.name, &body))
+}
+
+/// The colony an address means: by its id, or by the name it has in the yard.
+pub(super) fn id_of(view: &View, text: &str) -> Result<Uuid, Fault> {
+    let named = || view.apiary.colonies.iter().find(|colony| colony.name == text).map(|colony| colony.id.0);
+    text.parse().ok().or_else(named).ok_or(Fault::Missing("such hive"))
 }
 
 /// To the hive before and the hive after, in walking order.

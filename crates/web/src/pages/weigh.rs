@@ -18,8 +18,9 @@ use crate::sent::shortened;
 use crate::view::{Asked, View};
 use crate::words::masses;
 
-pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>, asked: Asked) -> Result<Markup, Fault> {
+pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
+    let id = super::hive::id_of(&view, &id)?;
     let (at, colony) = view.colony(id)?;
     let hive = view.apiary.hive_of(colony).ok_or(Fault::Missing("such hive"))?;
     let system = view.settings.system;
