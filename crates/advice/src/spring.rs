@@ -139,13 +139,24 @@ fn feeding(jobs: &JobsAnswer) -> Vec<FeedStep> {
         },
         FeedStep {
             what: "Added pollen".to_owned(),
-            from: from(pollen),
+            from: from(pollen).max(from(syrup)),
             until: None,
-            waits_for: format!("{} Only where none is carried in, and where food is not short.", waits(pollen)),
+            waits_for: format!("{} Only where none is carried in.", pollen_waits(from(pollen), from(syrup), waits(pollen))),
             how: "Early pollen starts brood that must be fed and kept warm to the end; help given too early starves them."
                 .to_owned(),
         },
     ]
+}
+
+/// Why pollen waits: for its own day, or, where that comes before syrup can be given, for syrup.
+fn pollen_waits(pollen: Option<Date>, syrup: Option<Date>, own: String) -> String {
+    match (pollen, syrup) {
+        (Some(own_day), Some(syrup)) if syrup > own_day => format!(
+            "Not before syrup can be given, in this order; by the flowers alone it would be about {}.",
+            day(own_day)
+        ),
+        _ => own,
+    }
 }
 
 fn step(jobs: &JobsAnswer, id: &str) -> Option<Step> {

@@ -124,6 +124,9 @@ fn food_comes_solid_then_as_syrup_then_as_pollen() {
     assert_eq!(answer.feeding.len(), 3);
     assert!(from[0].is_none() && from[1].unwrap() <= from[2].unwrap(), "{from:?}");
     assert_eq!(answer.feeding[0].until, from[1]);
+    let own = world().jobs.window("pollen").unwrap().usual;
+    let waits = &answer.feeding[2].waits_for;
+    assert_eq!(waits.contains("before syrup"), from[2] != own, "the reason is that of the day: {waits}");
 }
 
 #[test]

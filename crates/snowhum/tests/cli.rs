@@ -261,3 +261,11 @@ fn check_asks_for_the_keeper_with_code_one() {
     assert_eq!(output.status.code(), Some(1), "{}", text(&output.stderr));
     assert!(text(&output.stderr).contains("Juniper"));
 }
+
+#[test]
+fn a_plan_for_a_later_day_than_the_count_says_that_the_bees_are_not_carried_forward() {
+    let note = |plan: &Value| plan["weather"]["notes"][0].as_str().unwrap_or_default().to_owned();
+    let later = json(&["plan", "--json", "--members", "16", "--as-of", "2025-12-15"]);
+    assert!(note(&later).contains("as if bees and food were counted on 2025-12-15"), "{later}");
+    assert!(!note(&json(&["plan", "--json", "--members", "16"])).contains("as if bees"));
+}
