@@ -15,17 +15,19 @@ use crate::syrup::{Strength, sugar_for};
 pub const FEEDER_L: f64 = 10.0;
 /// Least shortage worth feeding for, kg.
 const LEAST: f64 = 0.5;
+/// The word for feed that is no syrup.
+const SOLID: &str = "solid";
 
 /// What the yard needs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Shopping {
     /// Hives that are short, in the yard's order.
     pub hives: Vec<HiveFeed>,
-    /// Sugar for all of them as syrup; nought where it is too late for syrup.
+    /// Sugar for those that still have time for syrup.
     pub sugar_kg: f64,
     /// Syrup from it at 3:2.
     pub syrup_l: f64,
-    /// Fondant or candy for all of them, where it is too late for syrup.
+    /// Fondant or candy for those for which it is too late for syrup.
     pub solid_kg: f64,
     /// Stores that frames from heavy hives can give in its place.
     pub spared_kg: f64,
@@ -83,6 +85,14 @@ pub struct HiveFeed {
     pub frames: Option<Spared>,
 }
 
+impl HiveFeed {
+    /// Whether it is fed solid.
+    #[must_use]
+    pub fn is_solid(&self) -> bool {
+        self.mix == SOLID
+    }
+}
+
 /// The last day to begin with a kind of feeder.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct BeginBy {
@@ -111,9 +121,9 @@ pub(super) fn of(look: &Look<'_>) -> Shopping {
     let hives: Vec<HiveFeed> = hives.into_iter().map(|(_, hive)| hive).collect();
     let sum = |of: &dyn Fn(&HiveFeed) -> f64| rounded(hives.iter().map(of).sum(), 1);
     Shopping {
-        sugar_kg: if late { 0.0 } else { sum(&|hive| hive.sugar_kg) },
-        syrup_l: if late { 0.0 } else { sum(&|hive| hive.syrup_l) },
-        solid_kg: if late { sum(&|hive| hive.fondant_kg) } else { 0.0 },
+        sugar_kg: sum(&|hive| if hive.is_solid() { 0.0 } else { hive.sugar_kg }),
+        syrup_l: sum(&|hive| if hive.is_solid() { 0.0 } else { hive.syrup_l }),
+        solid_kg: sum(&|hive| if hive.is_solid() { hive.fondant_kg } else { 0.0 }),
         spared_kg: sum(&|hive| hive.frames.as_ref().map_or(0.0, |frames| frames.kg)),
         feeder_l: FEEDER_L,
         finish_by: look.base.finish_syrup_by.p10,
@@ -132,16 +142,18 @@ fn hive(look: &Look<'_>, at: usize, late: bool) -> HiveFeed {
         feeder: (*feeder).to_owned(),
         on: finish::begin_by(look.base.finish_syrup_by.p10, syrup_l, *a_day),
     };
+    let begin_by: Vec<BeginBy> = finish::FEEDERS.iter().map(begin).filter(|begin| begin.on >= look.today()).collect();
     let [candy, fondant] = solid(look, at, short);
     HiveFeed {
         name: look.colony(at).name.clone(),
         short_kg: short.get(),
-        mix: if late { "solid" } else { Strength::ThreeToTwo.words() }.to_owned(),
+        // Where no feeder is quick enough any more, syrup is too late for this hive though not for the yard.
+        mix: if late || begin_by.is_empty() { SOLID } else { Strength::ThreeToTwo.words() }.to_owned(),
         sugar_kg: rounded(sugar.get(), 1),
         water_l: rounded(sugar.get() * Strength::ThreeToTwo.water_per_sugar(), 1),
         syrup_l: rounded(syrup_l, 1),
         feeder_fills: rounded(syrup_l / FEEDER_L, 1),
-        begin_by: finish::FEEDERS.iter().map(begin).filter(|begin| begin.on >= look.today()).collect(),
+        begin_by,
         fondant_kg: rounded(fondant.0, 1),
         candy_kg: rounded(candy.0, 1),
         candy_mm: candy.1,

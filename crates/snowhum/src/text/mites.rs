@@ -61,12 +61,13 @@ fn alone(answer: &MitesAnswer, one: &ColonyMites) -> String {
 }
 
 fn miss(miss: &snowhum_advice::sums::mites::MissChance) -> String {
-    let times = |chance: f64| {
-        let hundred = 100.0 * chance;
-        if hundred < 0.5 { "under 1".to_owned() } else { format!("{hundred:.0}") }
+    let (even, uneven) = ((100.0 * miss.even).round(), (100.0 * miss.uneven).round());
+    let chance = match (even, uneven) {
+        (_, 0.0) => "under 1".to_owned(),
+        (0.0, most) => format!("at most {most}"),
+        (even, uneven) if even == uneven => format!("{even}"),
+        (even, uneven) => format!("{even} to {uneven}"),
     };
-    let (even, uneven) = (times(miss.even), times(miss.uneven));
-    let chance = if even == uneven { even } else { format!("{even} to {uneven}") };
     format!("{} per 100 in {chance} of 100 samples", miss.true_mites_per_100_bees)
 }
 

@@ -1,6 +1,7 @@
 //! The plan in words: what becomes of each colony first, figures after, what is worth doing last.
 
 use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
+use snowhum_advice::fit::VerdictKind;
 use snowhum_advice::shortage::LEFT_IN_SPRING;
 use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_month};
 use snowhum_units::{CubicMetre, Kilogram, System};
@@ -57,7 +58,7 @@ fn overview(plan: &PlanAnswer) -> String {
             bar(colony.alive_in_spring, 24),
             hives(colony.alive_in_spring),
             hives(colony.alive_fed_queenright),
-            need(colony)
+            need(plan, colony)
         );
     }
     table
@@ -69,7 +70,15 @@ const SOUND: &str = "sound";
 const LIKELY: f64 = 0.8;
 
 /// The one word a keeper wants first, and what it is about.
-fn need(colony: &ColonyPlan) -> String {
+fn need(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
+    let fit = plan.fit.as_ref().and_then(|fit| fit.colonies.iter().find(|one| one.name == colony.name));
+    // Both come before food: what is fed to a sick colony is fed to its sickness.
+    match fit.map(|fit| fit.verdict.kind) {
+        Some(VerdictKind::Stop) => return VerdictKind::Stop.words().to_owned(),
+        Some(VerdictKind::Treat) if colony.shortage_kg >= 0.5 => return "act: mites first, then food".to_owned(),
+        Some(VerdictKind::Treat) => return "act: mites first".to_owned(),
+        _ => {}
+    }
     let chance = colony.alive_fed_queenright;
     if colony.shortage_kg >= 0.5 {
         return if chance < LIKELY { "act: food" } else { "watch: food" }.to_owned();

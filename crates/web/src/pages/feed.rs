@@ -113,13 +113,7 @@ pub(super) fn shopping(list: &Shopping, days_left: Option<i64>, system: System) 
                     strong { (mass(list.solid_kg, system)) " of fondant" } ", or as much damp sugar. The day for syrup here was about "
                     (date(list.finish_by_half)) "; bees can no longer ripen it."
                 } @else {
-                    strong { (mass(list.sugar_kg, system)) " of white sugar" } ", which makes " (litres(list.syrup_l, system))
-                    " of 3:2 syrup. It must be finished, not begun, by " (date(list.finish_by)) " to be safe (" (date(list.finish_by_half)) " is in time in half of all years)"
-                    @match days_left {
-                        Some(left @ 0..) => { "; " (left) " days are left for it." }
-                        Some(_) => "; the safe day is past.",
-                        None => ".",
-                    }
+                    (still_syrup(list, days_left, system))
                 }
                 @if list.spared_kg > 0.0 {
                     " Frames from heavy, healthy hives of this yard can stand for " (mass(list.spared_kg, system))
@@ -127,6 +121,26 @@ pub(super) fn shopping(list: &Shopping, days_left: Option<i64>, system: System) 
                 }
             }
             div class="wide" tabindex="0" role="region" aria-label="Food for each hive" { (table(list, system)) }
+        }
+    }
+}
+
+/// What to buy while some hives, or all, still have time for syrup.
+fn still_syrup(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
+    html! {
+        @if list.sugar_kg > 0.0 {
+            strong { (mass(list.sugar_kg, system)) " of white sugar" } ", which makes " (litres(list.syrup_l, system))
+            " of 3:2 syrup. It must be finished, not begun, by " (date(list.finish_by)) " to be safe ("
+            (date(list.finish_by_half)) " is in time in half of all years)"
+            @match days_left {
+                Some(left @ 0..) => { "; " (left) " days are left for it." }
+                Some(_) => "; the safe day is past.",
+                None => ".",
+            }
+        }
+        @if list.solid_kg > 0.0 {
+            " " strong { (mass(list.solid_kg, system)) " of fondant" } ", or as much damp sugar, where no feeder is quick enough any more: syrup has to be finished by "
+            (date(list.finish_by)) " to be safe."
         }
     }
 }
@@ -147,11 +161,12 @@ fn table(list: &Shopping, system: System) -> Markup {
                 @if late {
                     td { (mass(hive.fondant_kg, system)) }
                     td { (mass(hive.candy_kg, system)) ", " (Metre::new(hive.candy_mm * 1e-3).show(system, usize::from(system == System::Us))) " thick" }
+                } @else if hive.is_solid() {
+                    td colspan="5" { (mass(hive.fondant_kg, system)) " of fondant: no feeder is quick enough for syrup now" }
                 } @else {
                     td { (mass(hive.sugar_kg, system)) } td { (litres(hive.water_l, system)) } td { (litres(hive.syrup_l, system)) }
                     td { (format!("{:.1}", hive.feeder_fills)) }
                     td {
-                        @if hive.begin_by.is_empty() { "no feeder is quick enough now: frames, and solid feed for the rest" }
                         @for (at, begin) in hive.begin_by.iter().enumerate() { @if at > 0 { "; " } (date(begin.on)) " with " (begin.feeder) } }
                 }
                 td { @if let Some(frames) = &hive.frames { (frames.frames) " from " (frames.from) " (" (mass(frames.kg, system)) ")" } @else { "none to spare" } }
@@ -166,7 +181,7 @@ fn label(hive: &HiveFeed, list: &Shopping, system: System) -> Markup {
     html! {
         section class="paper" {
             h2 { (hive.name) }
-            @if list.too_late_for_syrup {
+            @if hive.is_solid() {
                 p class="lede" { "Fondant " (mass(hive.fondant_kg, system)) }
                 p { "Right over the cluster; lid off under a minute; no combs moved." }
             } @else {

@@ -150,8 +150,8 @@ fn united(uniting: &Uniting, is_verdict: bool) -> Markup {
                 ol class="ranked" { @for step in &uniting.steps { li { (capital(step)) "." } } }
                 @if let Some(carried) = &uniting.carried {
                     p class="small" {
-                        "In the model: alone, " (both_ways(carried.weak_alone, "come to spring", "do not")) "; put to "
-                        (uniting.with.as_deref().unwrap_or("none")) ", " (both_ways(carried.together, "do as one", "do not")) "."
+                        "In the model, alone: " (both_ways(carried.weak_alone, "come to spring", "do not")) ". Put to "
+                        (uniting.with.as_deref().unwrap_or("none")) ": " (both_ways(carried.together, "do as one", "do not")) "."
                     }
                 }
             }
