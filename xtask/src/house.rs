@@ -17,6 +17,13 @@ pub(crate) fn cargo(arguments: &[&str]) -> Command {
     let program = std::env::var("CARGO").unwrap_or_else(|_| "cargo".to_owned());
     let mut command = Command::new(program);
     command.args(arguments).current_dir(root());
+    // A build script that asks who is built (that of `ring` does) would take this chore's own name for a change, and
+    // everything above it would be built twice.
+    for name in std::env::vars_os().filter_map(|(name, _)| name.into_string().ok()) {
+        if name.starts_with("CARGO_PKG_") || name.starts_with("CARGO_MANIFEST_") {
+            command.env_remove(name);
+        }
+    }
     command
 }
 
