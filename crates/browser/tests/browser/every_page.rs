@@ -31,8 +31,8 @@ fn every_page_is_sound_on_phone_and_desk_by_day_and_by_night() -> Result<()> {
         for form in Form::ALL {
             browser.look_as(form).await?;
             for page in &pages {
-                browser.go_settled(page).await?;
-                wrong.extend(faults(browser, page).await?.into_iter().map(|fault| format!("{page} {form:?}: {fault}")));
+                let lasting = lasting_faults(browser, page).await?;
+                wrong.extend(lasting.into_iter().map(|fault| format!("{page} {form:?}: {fault}")));
             }
         }
         ensure!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
@@ -101,6 +101,19 @@ async fn load_checker(browser: &Browser<'_>) -> Result<()> {
         .with_context(|| format!("{} is not there: cargo xtask test fetches it", path.display()))?;
     browser.command("Page.addScriptToEvaluateOnNewDocument", serde_json::json!({ "source": source })).await?;
     Ok(())
+}
+
+/// What is wrong with a page, and is so again when it is opened anew: in one opening of some hundreds the browser gives
+/// the colours of a page whose style sheet has not taken hold yet, each time of another page.
+async fn lasting_faults(browser: &Browser<'_>, page: &str) -> Result<Vec<String>> {
+    browser.go_settled(page).await?;
+    let first = faults(browser, page).await?;
+    if first.is_empty() {
+        return Ok(first);
+    }
+    browser.go_settled(page).await?;
+    let again = faults(browser, page).await?;
+    Ok(again.into_iter().filter(|fault| first.contains(fault)).collect())
 }
 
 /// What is wrong with the page as it stands.
