@@ -144,17 +144,7 @@ fn every_answer_in_a_terminal_is_in_one_speech_and_fits_it() {
 #[test]
 fn what_is_typed_stands_as_it_is_typed() {
     let folder = Folder::new("typed");
-    let said = folder.done(&[
-        "setup",
-        "Alder",
-        "yard.toml",
-        "--try",
-        "floor=mesh",
-        "--members",
-        "16",
-        "--words",
-        "north-american",
-    ]);
+    let said = folder.done(&["setup", "Alder", "--try", "floor=mesh", "--members", "16", "--words", "north-american"]);
     assert!(said.contains("floor=mesh") && !said.contains("bottom board=mesh"), "{said}");
 }
 

@@ -7,7 +7,7 @@ use anyhow::{Context, Result};
 use serde_json::Value;
 
 const PAGE: &str = "docs/PERFORMANCE.md";
-const PICTURE: &str = "docs/pictures/scaling.svg";
+const PICTURE: &str = "docs/performance/scaling.svg";
 const BEGIN: &str = "<!-- by size: written by cargo xtask bench --scaling -->\n";
 const END: &str = "<!-- end of what is written by cargo xtask bench --scaling -->\n";
 const HOURS: f64 = 4_344.0;
