@@ -242,9 +242,18 @@ fn strict(page: &str) -> Result<String, String> {
     Ok(strict)
 }
 
-/// Attributes without a value given one.
+/// Attributes without a value given one; what stands between quotes is left as it is.
 fn closed_attributes(tag: &str) -> String {
-    let mut out = tag.to_owned();
+    let parts: Vec<String> = tag.split('"').enumerate().map(|(at, part)| closed_outside(at, part)).collect();
+    parts.join("\"")
+}
+
+/// Every second part lies between quotes.
+fn closed_outside(at: usize, part: &str) -> String {
+    let mut out = part.to_owned();
+    if at % 2 == 1 {
+        return out;
+    }
     for bare in ["checked", "selected", "required", "hidden", "open", "readonly", "autofocus"] {
         if out.ends_with(&format!(" {bare}")) {
             out.push_str("=\"\"");
