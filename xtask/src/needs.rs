@@ -75,6 +75,9 @@ pub(crate) const COUNTS: &[Need] = &[Need {
 pub(crate) fn meet(needs: &[Need]) -> Result<()> {
     for need in needs.iter().filter(|need| !succeeds(need.probe)) {
         println!("missing: {}; trying `{}`", need.what, need.install);
+        if need.install.starts_with("apt-get install") && run("apt-get update -qq").is_err() {
+            println!("the lists of packages are as old as they are: `apt-get update` failed");
+        }
         let installed = run(need.install).and_then(|()| {
             ensure!(succeeds(need.probe), "`{}` still fails", need.probe);
             Ok(())
