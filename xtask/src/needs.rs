@@ -73,11 +73,13 @@ pub(crate) const COUNTS: &[Need] = &[Need {
 /// # Errors
 /// Names the program, and how to get it, where it is missing and cannot be installed from here.
 pub(crate) fn meet(needs: &[Need]) -> Result<()> {
-    for need in needs.iter().filter(|need| !succeeds(need.probe)) {
+    let missing: Vec<&Need> = needs.iter().filter(|need| !succeeds(need.probe)).collect();
+    let from_lists = missing.iter().any(|need| need.install.starts_with("apt-get install"));
+    if from_lists && run("apt-get update -qq").is_err() {
+        println!("the lists of packages are as old as they are: `apt-get update` failed");
+    }
+    for need in missing {
         println!("missing: {}; trying `{}`", need.what, need.install);
-        if need.install.starts_with("apt-get install") && run("apt-get update -qq").is_err() {
-            println!("the lists of packages are as old as they are: `apt-get update` failed");
-        }
         let installed = run(need.install).and_then(|()| {
             ensure!(succeeds(need.probe), "`{}` still fails", need.probe);
             Ok(())
