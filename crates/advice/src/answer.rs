@@ -1,5 +1,7 @@
 //! The plan as it is answered: plain values with units in their names, the same for terminal, page, print and JSON.
 
+pub use crate::over_rule::OverRule;
+
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_units::Range;
@@ -96,6 +98,8 @@ pub struct ColonyPlan {
     pub ends: Ends,
     /// The published or usual rule for stores here, beside the computed need.
     pub rule_of_thumb: Option<RuleOfThumb>,
+    /// Said where the computed need is far over that rule.
+    pub over_rule: Option<OverRule>,
     /// What is most worth doing, best first.
     pub actions: Vec<ActionAnswer>,
     /// Said when nothing that can be done now changes much.

@@ -28,6 +28,7 @@ use crate::answer::ColonyPlan;
 use crate::plan::Base;
 use crate::statistics::mean_and_error;
 use figures::{Country, Figures};
+pub(crate) use health::Health;
 
 /// Where the model's date of winter bees is from, said wherever it is used.
 pub const WINTER_BEES: &str = "The model has one date for winter bees everywhere, about 20 September, measured at Winnipeg; where autumn is longer they are raised later.";
@@ -38,6 +39,7 @@ pub(crate) struct Look<'a> {
     plans: &'a [ColonyPlan],
     figures: Figures,
     dates: SiteDates,
+    health: Health,
     cold: Country,
     /// The same winter with every colony given what it is short of today.
     fed: Vec<Trajectory>,
@@ -51,7 +53,8 @@ pub(crate) fn fit(base: &Base<'_>, plans: &[ColonyPlan]) -> Option<FitAnswer> {
     let dates = dates::of(base, &figures);
     let cold = figures.cold_of(dates::coldest_month(base));
     let fed = run_fed(base, &base.housed, &[]);
-    let look = Look { base, plans, dates, cold, fed, warmth_c: dates::warmth(base), figures };
+    let health = Health::from(base, &figures, &dates);
+    let look = Look { base, plans, dates, health, cold, fed, warmth_c: dates::warmth(base), figures };
     let colonies: Vec<ColonyFit> = (0..base.housed.len()).map(|at| colony(&look, at)).collect();
     Some(FitAnswer {
         shopping: shopping::of(&look),

@@ -4,7 +4,6 @@ mod answer;
 mod autumn;
 pub mod calendar;
 mod colonies;
-mod dates;
 mod spring;
 mod triggers;
 mod window;

@@ -10,9 +10,10 @@ use snowhum_winter::{Event, Housed, Parameters, Record, Settings, Trajectory};
 use crate::actions::{self, Situation};
 use crate::ahead::Ahead;
 use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres, WeatherAnswer};
+use crate::gifts::{self, Gift};
 use crate::statistics::{mean_and_error, rounded, weighted_range};
 use crate::syrup::{Strength, sugar_for};
-use crate::{finish, fit, rules, seasons, shortage, yard};
+use crate::{finish, fit, over_rule, rules, seasons, shortage, yard};
 
 /// What a plan is asked with.
 #[derive(Debug, Clone, Copy)]
@@ -46,6 +47,10 @@ pub(crate) struct Base<'a> {
     pub(crate) housed: Vec<Housed>,
     pub(crate) trajectories: Vec<Trajectory>,
     pub(crate) shortages: Vec<Kilogram>,
+    /// What half of each colony's members that live eat by spring, once they have what is short.
+    pub(crate) eaten: Vec<Kilogram>,
+    /// Frames that go from heavy hives to short ones.
+    pub(crate) gifts: Vec<Option<Gift>>,
     pub(crate) finish_syrup_by: Range<Date>,
 }
 
@@ -103,9 +108,7 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
 }
 
 pub(crate) fn base_run<'a>(question: &'a PlanQuestion<'a>) -> Base<'a> {
-    let mut base = run_once(question);
-    base.shortages = shortage::shortages(&base);
-    base
+    run_once(question).with_food()
 }
 
 /// The plan's run alone, without what is short.
@@ -118,16 +121,21 @@ pub(crate) fn run_once<'a>(question: &'a PlanQuestion<'a>) -> Base<'a> {
 impl<'a> Base<'a> {
     /// Runs what lies ahead once as it is, and finds what is short.
     pub(crate) fn over(question: &'a PlanQuestion<'a>, ahead: Ahead<'a>, housed: Vec<Housed>) -> Self {
-        let mut base = Self::once(question, ahead, housed);
-        base.shortages = shortage::shortages(&base);
-        base
+        Self::once(question, ahead, housed).with_food()
+    }
+
+    /// Finds what is short, and who can give some of it.
+    fn with_food(mut self) -> Self {
+        (self.shortages, self.eaten) = shortage::shortages(&self);
+        self.gifts = gifts::gifts(&self);
+        self
     }
 
     /// Runs what lies ahead once as it is.
     fn once(question: &'a PlanQuestion<'a>, ahead: Ahead<'a>, housed: Vec<Housed>) -> Self {
         let finish_syrup_by = finish::finish_by(question.autumn, question.autumn_from);
-        let (trajectories, shortages) = (Vec::new(), Vec::new());
-        let mut base = Self { question, ahead, housed, trajectories, shortages, finish_syrup_by };
+        let (trajectories, shortages, eaten, gifts) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
+        let mut base = Self { question, ahead, housed, trajectories, shortages, eaten, gifts, finish_syrup_by };
         let settings = Settings { record: Record::Days, ..base.end_only() };
         let places: Vec<usize> = (0..base.housed.len()).collect();
         base.trajectories = base.ahead.run(&base.housed, &places, &[], settings);
@@ -171,6 +179,7 @@ fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
         brood_begins: seasons::brood_begins(base, at),
         ends,
         rule_of_thumb: rules::stores_rule(&base.question.apiary.site, &housed.hive),
+        over_rule: over_rule::over_rule(base, at),
         nothing_helps: actions::nothing_helps(&actions),
         actions,
     }

@@ -92,23 +92,6 @@ pub(crate) fn first_brood(base: &Base<'_>, trajectory: &Trajectory, member: usiz
     (0..trajectory.days()).filter(|&day| base.after_solstice(day)).find(|&day| visible(day))
 }
 
-/// For each member likely to live, the first day from which no brood is plainly there, and the first day after the solstice on
-/// which it is again; members in which one of the two never comes are left out.
-pub(crate) fn broodless(base: &Base<'_>, at: usize) -> Vec<(usize, usize)> {
-    let trajectory = &base.trajectories[at];
-    let solstice = (0..trajectory.days()).find(|&day| base.after_solstice(day)).unwrap_or(trajectory.days());
-    let visible = |day: usize, member: usize| {
-        trajectory.day(Daily::Brood, day).get(member).is_some_and(|cells| *cells > VISIBLE_BROOD)
-    };
-    let of = |member: usize| {
-        let back = (solstice..trajectory.days()).find(|&day| visible(day, member))?;
-        let gone = (0..back).rev().find(|&day| visible(day, member)).map_or(0, |last| last + 1);
-        Some((gone, back))
-    };
-    let lives = |member: &usize| trajectory.ends.get(*member).is_some_and(|end| end.alive() > 0.5);
-    (0..trajectory.members()).filter(lives).filter_map(of).collect()
-}
-
 fn open_dates(base: &Base<'_>, days: impl Iterator<Item = Option<usize>>) -> OpenDates {
     let mut sorted: Vec<f64> = days.map(|day| day.map_or(f64::INFINITY, |day| day as f64)).collect();
     sorted.sort_by(f64::total_cmp);

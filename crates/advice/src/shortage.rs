@@ -4,7 +4,7 @@ use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event, Trajectory};
 
 use crate::plan::Base;
-use crate::statistics::quantile;
+use crate::statistics::{quantile, weighted_range};
 
 /// Food within reach that a colony should have left at the horizon (judgement: a month of early brood rearing; what
 /// counts as fed at all is the parameter `fed_in_spring`).
@@ -16,23 +16,32 @@ const AMPLE: f64 = 40.0;
 /// Runs that close in on the amount.
 const ROUNDS: usize = 3;
 
-/// The shortage of every colony, in kilograms of stores taken over the cluster today.
+/// The shortage of every colony, in kilograms of stores taken over the cluster today, and what half of its members that live
+/// eat by spring once they have it.
 ///
 /// What is eaten depends on what is there (hungry colonies rear less and die earlier), so the amount is sought by giving
 /// it, from ample stores downwards: each round takes off what the worst tenth has over. Of a kilogram less to begin
 /// with at most a kilogram is missing at the end, so every amount tried is enough, and the last is the nearest.
-pub(crate) fn shortages(base: &Base<'_>) -> Vec<Kilogram> {
+pub(crate) fn shortages(base: &Base<'_>) -> (Vec<Kilogram>, Vec<Kilogram>) {
     let lacks: Vec<bool> = base.trajectories.iter().map(|trajectory| surplus(trajectory) < 0.0).collect();
     let mut amounts: Vec<f64> = lacks.iter().map(|lacks| if *lacks { AMPLE } else { 0.0 }).collect();
+    let mut eaten: Vec<Kilogram> = base.trajectories.iter().map(eaten_by_half).collect();
     if lacks.contains(&true) {
         for _ in 0..ROUNDS {
-            let surpluses = given(base, &amounts);
-            for (amount, surplus) in amounts.iter_mut().zip(surpluses).filter(|(amount, _)| **amount > 0.0) {
-                *amount = (*amount - surplus).clamp(0.0, AMPLE);
+            let runs = given(base, &amounts);
+            for (amount, run) in amounts.iter_mut().zip(&runs).filter(|(amount, _)| **amount > 0.0) {
+                *amount = (*amount - surplus(run)).clamp(0.0, AMPLE);
             }
+            eaten = runs.iter().map(eaten_by_half).collect();
         }
     }
-    amounts.into_iter().map(Kilogram::new).collect()
+    (amounts.into_iter().map(Kilogram::new).collect(), eaten)
+}
+
+/// What half of the members that live have eaten at the end.
+fn eaten_by_half(trajectory: &Trajectory) -> Kilogram {
+    let eaten: Vec<(f64, f64)> = trajectory.ends.iter().map(|end| (end.used.get(), end.alive())).collect();
+    Kilogram::new(weighted_range(&eaten).map_or(0.0, |range| range.p50))
 }
 
 /// The stores that bring 9 in 10 to spring with enough within reach: what is there, with what is short or over.
@@ -52,12 +61,12 @@ fn surplus(trajectory: &Trajectory) -> f64 {
     quantile(&over, 1.0 - CONFIDENCE)
 }
 
-/// Surpluses when each colony is given its amount today.
-fn given(base: &Base<'_>, amounts: &[f64]) -> Vec<f64> {
+/// The winter when each colony is given its amount today.
+fn given(base: &Base<'_>, amounts: &[f64]) -> Vec<Trajectory> {
     let feed = |(at, kg): (usize, &f64)| {
         (*kg > 0.0).then_some(Event { day: 0, colony: at, action: Action::Syrup { stores: Kilogram::new(*kg) } })
     };
     let events: Vec<Event> = amounts.iter().enumerate().filter_map(feed).collect();
     let places: Vec<usize> = (0..base.housed.len()).collect();
-    base.rerun(&places, &events).iter().map(surplus).collect()
+    base.rerun(&places, &events)
 }

@@ -1,25 +1,21 @@
 //! Food: brought near, from a heavy neighbour, as syrup, as fondant.
 
 use jiff::ToSpan;
-use snowhum_units::Kilogram;
+use jiff::civil::Date;
+use snowhum_units::{CubicMetre, Kilogram, Range};
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
 use crate::cautions::Hazard;
-use crate::plan::Base;
-use crate::syrup::{STORES_PER_FONDANT, Strength, sugar_for};
-use crate::{finish, words};
+use crate::course::Course;
+use crate::gifts::Gift;
+use crate::syrup::STORES_PER_FONDANT;
+use crate::{finish, over_rule, words};
 
 /// Least shortage worth feeding for.
 const LEAST: Kilogram = Kilogram::new(0.5);
 /// Food out of reach worth moving.
 const LEAST_FAR: Kilogram = Kilogram::new(0.5);
-/// Share of a frame's comb that holds sealed stores in a frame worth moving (judgement).
-const FRAME_FULL: f64 = 0.9;
-/// Stores on both sides of a square metre of comb: 0.32 kg a dm² (0.30-0.35: three practice sources).
-const STORES_PER_COMB: f64 = 32.0;
-/// Most frames asked of one giver.
-pub(crate) const MOST_FRAMES: usize = 3;
 /// Days before the first hunger at which solid feed should lie over the bees.
 const AHEAD: usize = 21;
 /// Fondant put on at one time, at most: two blocks.
@@ -55,14 +51,7 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
 /// Frames of sealed stores from the colony that can best spare them.
 pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidate> {
     let base = situation.base;
-    let short = base.shortages[situation.colony];
-    let frame = full_frame(base, situation.colony)?;
-    if short < LEAST || frame < LEAST {
-        return None;
-    }
-    let giver = heaviest_giver(situation, frame)?;
-    let frames = ((short / frame).ceil() as usize).clamp(1, MOST_FRAMES).min(spare(base, giver, frame));
-    let stores = frame * frames as f64;
+    let Gift { giver, frames, stores } = base.gifts[situation.colony]?;
     let question = base.question;
     let name = &base.housed[giver].colony.name;
     Some(Candidate {
@@ -72,7 +61,7 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
             stores.show(question.system, 1)
         ),
         why: format!(
-            "{name} has more than it needs even in the hungriest winter in ten, and its frames fit (what it can spare it can give once)"
+            "{name} has more than it needs even in the hungriest winter in ten, and its frames fit (what it can spare is given once in this yard, to the hive that is shortest)"
         ),
         from: question.as_of,
         by: question.as_of.saturating_add(21.days()),
@@ -84,86 +73,48 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
     })
 }
 
-/// The colony with frames of the same size that stays well fed without them; the one with most to spare.
-fn heaviest_giver(situation: &Situation<'_>, frame: Kilogram) -> Option<usize> {
-    let base = situation.base;
-    (0..base.housed.len())
-        .filter(|place| frames_fit(base, *place, situation.colony))
-        .filter(|place| spare(base, *place, frame) > 0 && healthy(situation, *place))
-        .max_by_key(|place| spare(base, *place, frame))
-}
-
-/// Stores in a full frame of a hive's top box.
-pub(crate) fn full_frame(base: &Base<'_>, place: usize) -> Option<Kilogram> {
-    let own = base.housed[place].hive.boxes.last()?;
-    Some(Kilogram::new(own.comb_side.get() * STORES_PER_COMB * FRAME_FULL))
-}
-
-/// Whether a giver has frames of the size of the taker's top box; no hive gives to itself.
-pub(crate) fn frames_fit(base: &Base<'_>, giver: usize, taker: usize) -> bool {
-    let Some(own) = base.housed[taker].hive.boxes.last() else { return false };
-    let boxes = &base.housed[giver].hive.boxes;
-    giver != taker && boxes.iter().any(|b| (b.comb_side / own.comb_side - 1.0).abs() < 0.02 && b.depth == own.depth)
-}
-
-/// Frames that a colony can spare: nine members in ten keep 3 kg within reach without them.
-pub(crate) fn spare(base: &Base<'_>, place: usize, frame: Kilogram) -> usize {
-    let left: Vec<f64> = base.trajectories[place].ends.iter().map(|end| end.reachable.get()).collect();
-    let over = crate::statistics::quantile(&left, 0.1) - crate::shortage::LEFT_IN_SPRING.get();
-    (over / frame.get()).floor().max(0.0) as usize
-}
-
-/// A giver that is likely to live, and whose combs are therefore not suspect.
-fn healthy(situation: &Situation<'_>, place: usize) -> bool {
-    let ends = &situation.base.trajectories[place].ends;
-    ends.iter().map(snowhum_winter::MemberEnd::alive).sum::<f64>() > 0.8 * ends.len() as f64
-}
-
-/// Syrup, while bees still take it.
+/// Syrup, while bees still take it: as much as is wanted now, and no more than they take in the days that are left.
 pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
     let base = situation.base;
-    let short = base.shortages[situation.colony];
     let question = base.question;
-    let (safe, finish) = (base.finish_syrup_by.p10, base.finish_syrup_by.p50);
-    if short < LEAST || question.as_of > finish {
-        return None;
-    }
-    let sugar = sugar_for(short);
-    let litres = Strength::ThreeToTwo.syrup_with(sugar);
-    let (feeder, a_day) = finish::FEEDERS[0];
-    let begin = finish::begin_by(safe, litres.get() * 1e3, a_day);
-    let days_left = finish.duration_since(question.as_of).as_hours() / 24;
+    let course = Course::of(question.as_of, base.finish_syrup_by, over_rule::now(base, situation.colony))?;
+    let left = if course.rest >= LEAST {
+        format!("; the other {} of stores as frames, fondant or damp sugar", course.rest.show(question.system, 1))
+    } else {
+        String::new()
+    };
     Some(Candidate {
         what: format!(
-            "feed {} of sugar as {} of 3:2 syrup, finished by {}",
-            sugar.show(question.system, 1),
-            litres.show(question.system, 0),
-            words::day(safe)
+            "feed {} of sugar as {} of 3:2 syrup, finished by {}{left}",
+            course.sugar().show(question.system, 1),
+            CubicMetre::new(course.litres() * 1e-3).show(question.system, 0),
+            words::day(course.finish)
         ),
-        why: if begin < question.as_of {
-            format!(
-                "{feeder} is no longer quick enough for all of it to be safe: begin today, and give frames or solid feed for what is not taken ({} is in time in half of all years)",
-                words::day(finish)
-            )
-        } else {
-            format!(
-                "with {feeder} begin by {}: fed, taken and capped before bees stop taking syrup here ({} is in time in half of all years)",
-                words::day(begin),
-                words::day(finish)
-            )
-        },
+        why: course_words(&course, base.finish_syrup_by),
         from: question.as_of,
-        by: begin.max(question.as_of),
-        cost: sugar.get() * question.apiary.money.sugar_per_kg + WORK_SYRUP * question.apiary.money.hour,
+        by: course.begin,
+        cost: course.sugar().get() * question.apiary.money.sugar_per_kg + WORK_SYRUP * question.apiary.money.hour,
         events: vec![Event {
-            day: days_left.clamp(0, SYRUP_TAKEN) as usize,
+            day: course.days(question.as_of).clamp(0, SYRUP_TAKEN) as usize,
             colony: situation.colony,
-            action: Action::Syrup { stores: short },
+            action: Action::Syrup { stores: course.stores },
         }],
         caution: Some(Hazard::Robbing),
         rule: None,
         sources: vec!["55 F limit: Ontario beekeeping extension", "1.1 kg of stores a kg of sugar, range 1.0-1.2"],
     })
+}
+
+fn course_words(course: &Course, finish: Range<Date>) -> String {
+    let (feeder, safe, half) = (finish::FEEDERS[0].0, words::day(finish.p10), words::day(finish.p50));
+    if course.is_safe {
+        return format!(
+            "with {feeder} begin by {}: fed, taken and capped before bees stop taking syrup here ({half} is in time in half of all years)",
+            words::day(course.begin)
+        );
+    }
+    let much = if course.rest >= LEAST { "; it gives no more than that in the days left" } else { "" };
+    format!("begin today with {feeder}: {half} is in time in half of all years, {safe} would have been safe{much}")
 }
 
 /// Fondant over the cluster before the first members go hungry.

@@ -198,13 +198,16 @@ pub enum VerdictKind {
     Treat,
     /// Give it sealed brood.
     Boost,
+    /// Let it winter in a hive of its own, warmed by a strong one beside it.
+    Company,
     /// Let it winter alone.
     Alone,
 }
 
 impl VerdictKind {
     /// Every kind, the commonest first.
-    pub const ALL: [Self; 6] = [Self::Alone, Self::Boost, Self::Treat, Self::Unite, Self::ShakeOut, Self::Stop];
+    pub const ALL: [Self; 7] =
+        [Self::Alone, Self::Company, Self::Boost, Self::Treat, Self::Unite, Self::ShakeOut, Self::Stop];
 
     /// In words.
     #[must_use]
@@ -215,6 +218,7 @@ impl VerdictKind {
             Self::Unite => "unite",
             Self::Treat => "mites first",
             Self::Boost => "boost with sealed brood",
+            Self::Company => "warm company",
             Self::Alone => "winter alone",
         }
     }
@@ -228,6 +232,7 @@ impl VerdictKind {
             Self::Unite => "unite",
             Self::Treat => "treat",
             Self::Boost => "boost",
+            Self::Company => "company",
             Self::Alone => "alone",
         }
     }

@@ -4,7 +4,7 @@ use snowhum_apiary::brood_on;
 use snowhum_winter::Housed;
 
 use super::scales::FULL_COMB;
-use super::{Look, health, run_fed};
+use super::{Look, run_fed};
 
 /// Frames of sealed brood from which a colony can spare one (judgement).
 const SPARE_FROM: f64 = 3.0;
@@ -28,7 +28,7 @@ pub(super) fn best(look: &Look<'_>, at: usize) -> Option<Boost> {
         *place != at
             && brood(*place) >= SPARE_FROM * frame
             && !look.is_weak(*place)
-            && health::may_give_and_take(look, *place)
+            && look.health.may_give_and_take(look.colony(*place))
     };
     let giver = look.places().filter(spares).max_by(|a, b| brood(*a).total_cmp(&brood(*b)))?;
     let (gain, error) = gain(look, giver, at, frame);

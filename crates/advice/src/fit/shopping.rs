@@ -4,12 +4,13 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_units::Kilogram;
 
-use super::{Look, health};
-use crate::actions::feed::{MOST_FRAMES, frames_fit, full_frame, spare};
+use super::Look;
+use crate::course::Course;
 use crate::finish;
+use crate::gifts::Gift;
 use crate::statistics::rounded;
 use crate::sums::feed::{FeedQuestion, Season, feed};
-use crate::syrup::{Strength, sugar_for};
+use crate::syrup::Strength;
 
 /// What a feeder holds unless the keeper says, litres (judgement: a small top feeder).
 pub const FEEDER_L: f64 = 10.0;
@@ -29,6 +30,8 @@ pub struct Shopping {
     pub syrup_l: f64,
     /// Fondant or candy for those for which it is too late for syrup.
     pub solid_kg: f64,
+    /// Fondant to keep at hand until the winter's weighing, for hives whose need is far over the rule.
+    pub later_fondant_kg: f64,
     /// Stores that frames from heavy hives can give in its place.
     pub spared_kg: f64,
     /// What a feeder is taken to hold.
@@ -63,9 +66,13 @@ pub struct HiveFeed {
     pub name: String,
     /// Stores that are short.
     pub short_kg: f64,
+    /// Stores to give now: all of it, or what brings it to a rule that the computed need is far over.
+    pub now_kg: f64,
+    /// Fondant to keep at hand for the rest, until the winter's weighing.
+    pub later_fondant_kg: f64,
     /// What is fed: `3:2` or `solid`. No 1:1 in autumn.
     pub mix: String,
-    /// Sugar for it as syrup.
+    /// Sugar for as much of it as bees still take as syrup; none where it is fed solid.
     pub sugar_kg: f64,
     /// Water for it.
     pub water_l: f64,
@@ -75,9 +82,9 @@ pub struct HiveFeed {
     pub feeder_fills: f64,
     /// Last day to begin with each kind of feeder that is still quick enough.
     pub begin_by: Vec<BeginBy>,
-    /// Fondant that feeds as much.
+    /// Fondant for what is not fed as syrup: all of it where it is fed solid, else what it is too late for.
     pub fondant_kg: f64,
-    /// Damp sugar, set hard, that feeds as much, and how thick it lies on the box.
+    /// Damp sugar, set hard, that feeds as much as that fondant, and how thick it lies on the box.
     pub candy_kg: f64,
     /// Thickness of that.
     pub candy_mm: f64,
@@ -115,15 +122,14 @@ pub struct Spared {
 
 pub(super) fn of(look: &Look<'_>) -> Shopping {
     let late = look.base.question.as_of > look.base.finish_syrup_by.p50;
-    let mut hives: Vec<(usize, HiveFeed)> =
-        look.places().filter(|at| look.plan(*at).shortage_kg >= LEAST).map(|at| (at, hive(look, at, late))).collect();
-    give_frames(look, &mut hives);
-    let hives: Vec<HiveFeed> = hives.into_iter().map(|(_, hive)| hive).collect();
+    let hives: Vec<HiveFeed> =
+        look.places().filter(|at| look.plan(*at).shortage_kg >= LEAST).map(|at| hive(look, at)).collect();
     let sum = |of: &dyn Fn(&HiveFeed) -> f64| rounded(hives.iter().map(of).sum(), 1);
     Shopping {
-        sugar_kg: sum(&|hive| if hive.is_solid() { 0.0 } else { hive.sugar_kg }),
-        syrup_l: sum(&|hive| if hive.is_solid() { 0.0 } else { hive.syrup_l }),
-        solid_kg: sum(&|hive| if hive.is_solid() { hive.fondant_kg } else { 0.0 }),
+        sugar_kg: sum(&|hive| hive.sugar_kg),
+        syrup_l: sum(&|hive| hive.syrup_l),
+        solid_kg: sum(&|hive| hive.fondant_kg),
+        later_fondant_kg: sum(&|hive| hive.later_fondant_kg),
         spared_kg: sum(&|hive| hive.frames.as_ref().map_or(0.0, |frames| frames.kg)),
         feeder_l: FEEDER_L,
         finish_by: look.base.finish_syrup_by.p10,
@@ -134,31 +140,39 @@ pub(super) fn of(look: &Look<'_>) -> Shopping {
     }
 }
 
-fn hive(look: &Look<'_>, at: usize, late: bool) -> HiveFeed {
+fn hive(look: &Look<'_>, at: usize) -> HiveFeed {
+    let over = look.plan(at).over_rule.as_ref();
     let short = Kilogram::new(look.plan(at).shortage_kg);
-    let sugar = sugar_for(short);
-    let syrup_l = Strength::ThreeToTwo.syrup_with(sugar).get() * 1e3;
-    let begin = |(feeder, a_day): &(&str, f64)| BeginBy {
-        feeder: (*feeder).to_owned(),
-        on: finish::begin_by(look.base.finish_syrup_by.p10, syrup_l, *a_day),
-    };
-    let begin_by: Vec<BeginBy> = finish::FEEDERS.iter().map(begin).filter(|begin| begin.on >= look.today()).collect();
-    let [candy, fondant] = solid(look, at, short);
+    let now = over.map_or(short, |over| Kilogram::new(over.first_kg));
+    let course = Course::of(look.today(), look.base.finish_syrup_by, now);
+    let sugar = course.map_or(Kilogram::new(0.0), |course| course.sugar());
+    let syrup_l = course.map_or(0.0, |course| course.litres());
+    let [candy, fondant] = solid(look, at, course.map_or(now, |course| course.rest));
     HiveFeed {
         name: look.colony(at).name.clone(),
         short_kg: short.get(),
-        // Where no feeder is quick enough any more, syrup is too late for this hive though not for the yard.
-        mix: if late || begin_by.is_empty() { SOLID } else { Strength::ThreeToTwo.words() }.to_owned(),
+        now_kg: rounded(now.get(), 1),
+        later_fondant_kg: over.map_or(0.0, |over| over.later_fondant_kg),
+        mix: if course.is_some() { Strength::ThreeToTwo.words() } else { SOLID }.to_owned(),
         sugar_kg: rounded(sugar.get(), 1),
         water_l: rounded(sugar.get() * Strength::ThreeToTwo.water_per_sugar(), 1),
         syrup_l: rounded(syrup_l, 1),
         feeder_fills: rounded(syrup_l / FEEDER_L, 1),
-        begin_by,
+        begin_by: course.map(|course| begin_by(&course, look.today())).unwrap_or_default(),
         fondant_kg: rounded(fondant.0, 1),
         candy_kg: rounded(candy.0, 1),
         candy_mm: candy.1,
-        frames: None,
+        frames: look.base.gifts[at].map(|gift| spared(look, gift)),
     }
+}
+
+/// The last day to begin a course with each kind of feeder that is quick enough.
+fn begin_by(course: &Course, today: Date) -> Vec<BeginBy> {
+    let begin = |(feeder, a_day): &(&str, f64)| BeginBy {
+        feeder: (*feeder).to_owned(),
+        on: finish::begin_by(course.finish, course.litres(), *a_day),
+    };
+    finish::FEEDERS.iter().map(begin).filter(|begin| begin.on >= today).collect()
 }
 
 /// Damp sugar and fondant that feed as much as `short`: weight and thickness over the hive's top box.
@@ -183,27 +197,6 @@ fn solid(look: &Look<'_>, at: usize, short: Kilogram) -> [(f64, f64); 2] {
     [kind(0), kind(2)]
 }
 
-/// Shares out the frames that heavy healthy hives can spare, the shortest hive first, each frame once.
-fn give_frames(look: &Look<'_>, hives: &mut [(usize, HiveFeed)]) {
-    let mut given = vec![0.0; look.base.housed.len()];
-    let mut order: Vec<usize> = (0..hives.len()).collect();
-    order.sort_by(|a, b| hives[*b].1.short_kg.total_cmp(&hives[*a].1.short_kg));
-    for place in order {
-        let (taker, feed) = &mut hives[place];
-        let Some(frame) = full_frame(look.base, *taker).filter(|frame| frame.get() > 0.0) else { continue };
-        let left =
-            |giver: usize| spare(look.base, giver, Kilogram::new(frame.get())) as f64 - given[giver] / frame.get();
-        let can_give = |giver: &usize| {
-            frames_fit(look.base, *giver, *taker)
-                && health::may_give_and_take(look, *giver)
-                && look.plan(*giver).alive_in_spring > 0.8
-                && left(*giver) >= 1.0
-        };
-        let Some(giver) = look.places().filter(can_give).max_by(|a, b| left(*a).total_cmp(&left(*b))) else { continue };
-        let wanted = ((feed.short_kg / frame.get()).ceil() as usize).clamp(1, MOST_FRAMES);
-        let frames = wanted.min(left(giver).floor() as usize);
-        let kg = frame.get() * frames as f64;
-        given[giver] += kg;
-        feed.frames = Some(Spared { from: look.colony(giver).name.clone(), frames, kg: rounded(kg, 1) });
-    }
+fn spared(look: &Look<'_>, gift: Gift) -> Spared {
+    Spared { from: look.colony(gift.giver).name.clone(), frames: gift.frames, kg: rounded(gift.stores.get(), 1) }
 }

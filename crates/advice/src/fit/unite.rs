@@ -4,7 +4,7 @@ use jiff::ToSpan;
 use snowhum_winter::{Action, Event};
 
 use super::answer::{Carried, Uniting};
-use super::{Look, health, verdict};
+use super::{Look, verdict};
 use crate::cautions::Hazard;
 use crate::statistics::rounded;
 use crate::words::day;
@@ -32,7 +32,7 @@ fn partner(look: &Look<'_>, at: usize) -> Option<usize> {
             && !look.is_weak(*place)
             && bees(*place) >= bees(at)
             && look.colony(*place).queen.seen_or_laying != Some(false)
-            && health::may_give_and_take(look, *place)
+            && look.health.may_give_and_take(look.colony(*place))
             && !verdict::mites_first(look, *place)
     };
     let other_frames = |place: usize| !same_frames(look, at, place);
@@ -49,7 +49,9 @@ fn same_frames(look: &Look<'_>, at: usize, other: usize) -> bool {
 
 /// Why the two are not put together.
 fn against(look: &Look<'_>, at: usize, with: Option<usize>) -> Vec<String> {
-    let mut against: Vec<String> = health::sick(look, at)
+    let mut against: Vec<String> = look
+        .health
+        .sick(look.colony(at))
         .into_iter()
         .map(|why| format!("it is sick ({why}): a sick colony is never put to another"))
         .collect();
@@ -100,7 +102,7 @@ fn steps(look: &Look<'_>, at: usize, with: usize) -> Vec<String> {
 /// Which queen is kept.
 fn queen(look: &Look<'_>, at: usize, with: usize) -> String {
     let (weak, strong) = (look.colony(at), look.colony(with));
-    if health::hopeless_queen(look, at).is_some() {
+    if look.health.hopeless_queen(look.colony(at)).is_some() {
         return format!("keep {}'s queen; make sure that no queen is left in {}", strong.name, weak.name);
     }
     let younger = |weak: Option<i16>, strong: Option<i16>| matches!((weak, strong), (Some(w), Some(s)) if w > s);

@@ -8,6 +8,7 @@ use super::answer::{Uniting, Verdict, VerdictKind};
 use super::boost::{self, Boost};
 use super::scales::{self, thousands};
 use super::{Look, health, unite};
+use crate::answer::ColonyPlan;
 use crate::words::{day, hives, in_hundred};
 
 /// The least gain that is called one, hives in a hundred.
@@ -24,7 +25,7 @@ pub(super) fn of(look: &Look<'_>, at: usize) -> (Verdict, Option<Uniting>) {
         return (shake_out(look, at), None);
     }
     let weak = look.is_weak(at);
-    let queenless = health::hopeless_queen(look, at);
+    let queenless = look.health.hopeless_queen(look.colony(at));
     let uniting = (weak || queenless.is_some()).then(|| unite::uniting(look, at));
     let verdict = if let Some(why) = queenless {
         of_queenless(look, at, why, uniting.as_ref())
@@ -35,7 +36,7 @@ pub(super) fn of(look: &Look<'_>, at: usize) -> (Verdict, Option<Uniting>) {
     } else {
         alone(look, at, Vec::new())
     };
-    let verdict = if health::perhaps_queenless(look, at) { queen_first(look, verdict) } else { verdict };
+    let verdict = if look.health.perhaps_queenless(look.colony(at)) { queen_first(look, verdict) } else { verdict };
     (verdict, uniting)
 }
 
@@ -75,7 +76,7 @@ fn stop(look: &Look<'_>, at: usize) -> Verdict {
 
 fn shake_out(look: &Look<'_>, at: usize) -> Verdict {
     let name = &look.colony(at).name;
-    let sick = health::sick(look, at);
+    let sick = look.health.sick(look.colony(at));
     let mut reasons =
         vec!["laying workers take no queen, and put to a good colony they can cost it its own".to_owned()];
     reasons.extend(sick.iter().map(|why| format!("it is sick too ({why})")));
@@ -133,6 +134,9 @@ fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
         count.rate, line.says, line.region
     )];
     reasons.push(chance(look, at));
+    if count.rate >= look.figures.virus.value {
+        reasons.push(VIRUSES.to_owned());
+    }
     if !treated {
         reasons.push(counterfactual(look, at));
     }
@@ -156,6 +160,10 @@ fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
     };
     Some(verdict(VerdictKind::Treat, says, reasons))
 }
+
+/// Why a chance is trusted less than the count it was reckoned from, at counts at which viruses are in the bees.
+const VIRUSES: &str = "the model reckons mites as shorter lives of the bees they fed on and holds next to nothing of viruses, which nobody \
+                       has measured here: at such a count trust the count before the chance";
 
 /// What a treatment today does in the model.
 fn counterfactual(look: &Look<'_>, at: usize) -> String {
@@ -237,23 +245,39 @@ fn alone(look: &Look<'_>, at: usize, mut reasons: Vec<String>) -> Verdict {
     }
     reasons.extend(once_fed(look, at).filter(|fed| !reasons.contains(fed)));
     let mut says: Vec<String> = Vec::new();
+    let mut kind = VerdictKind::Alone;
     if look.is_weak(at) && look.housed(at).neighbour.is_none() {
         says.push(match company(look, at) {
-            Some(strong) => format!("keep it warm company: set it beside or over {}", look.colony(strong).name),
+            Some(strong) => {
+                kind = VerdictKind::Company;
+                format!("set it beside or over {}, wall to wall, to share its warmth", look.colony(strong).name)
+            }
             None => "it wants a strong neighbour to warm it, and none is fit for that here".to_owned(),
         });
     }
-    if plan.shortage_kg >= LEAST_SHORT_KG {
-        says.push(format!("feed it first: {} of stores short", Kilogram::new(plan.shortage_kg).show(look.system(), 1)));
-    }
+    says.extend(food(look, plan));
     let says = if says.is_empty() { "it needs no other colony's help".to_owned() } else { says.join(", and ") };
-    verdict(VerdictKind::Alone, says, reasons)
+    verdict(kind, says, reasons)
+}
+
+/// What it is fed, where some is short.
+fn food(look: &Look<'_>, plan: &ColonyPlan) -> Option<String> {
+    let show = |kg: f64| Kilogram::new(kg).show(look.system(), 1);
+    match &plan.over_rule {
+        Some(over) if over.first_kg >= LEAST_SHORT_KG => {
+            Some(format!("feed it to the rule first, {} of stores, and weigh it in midwinter", show(over.first_kg)))
+        }
+        Some(_) => Some("it has what the rule asks for and the model asks for more: weigh it in midwinter".to_owned()),
+        None => (plan.shortage_kg >= LEAST_SHORT_KG)
+            .then(|| format!("feed it first: {} of stores short", show(plan.shortage_kg))),
+    }
 }
 
 /// The strongest healthy colony that can warm a weak one.
 fn company(look: &Look<'_>, at: usize) -> Option<usize> {
     let bees = |place: &usize| look.colony(*place).bees.p50;
-    let fit = |place: &usize| *place != at && !look.is_weak(*place) && health::may_give_and_take(look, *place);
+    let fit =
+        |place: &usize| *place != at && !look.is_weak(*place) && look.health.may_give_and_take(look.colony(*place));
     look.places().filter(fit).max_by(|a, b| bees(a).total_cmp(&bees(b)))
 }
 

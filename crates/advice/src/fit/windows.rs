@@ -7,10 +7,12 @@ use snowhum_units::{Kelvin, Range};
 use super::Look;
 use super::answer::{ClassWindow, OutOf};
 use super::figures::{Broodless, Class};
+use crate::broodless::BroodDays;
+use crate::dates::Dates;
 use crate::finish;
+use crate::jobs::Triggers;
 use crate::plan::Base;
-use crate::seasons;
-use crate::statistics::{quantile, rounded};
+use crate::statistics::rounded;
 use crate::words::day;
 
 pub(super) fn of(look: &Look<'_>) -> Vec<ClassWindow> {
@@ -84,9 +86,14 @@ fn without_brood(look: &Look<'_>, class: &Broodless, broodless: Option<&[Range<D
         status: class.status,
     };
     let Some([from, until]) = broodless else { return window };
+    window.says = format!("no hive has brood from about {} to about {}", day(from.p50), day(until.p50));
+    if from.p90 >= until.p10 {
+        window.says += "; no day is without brood in nine winters of ten: look before treating";
+        return window;
+    }
     let days = days_between(look.base, [class.low_c, class.high_c], [from.p90, until.p10]);
-    window.says = format!(
-        "without brood in 9 colonies of 10 from about {} to about {}; of those {:.0} days about {:.0} are mild enough",
+    window.says += &format!(
+        ", in 9 winters of 10 at least from {} to {}: of those {:.0} days about {:.0} are mild enough",
         day(from.p90),
         day(until.p10),
         days.of,
@@ -96,20 +103,16 @@ fn without_brood(look: &Look<'_>, class: &Broodless, broodless: Option<&[Range<D
     window
 }
 
-/// When brood is gone and when it is there again, over all colonies of the yard that live; none where the plan's days show
-/// no such time.
+/// When brood is gone and when it is there again, in the hives of the yard together; none where the plan's days show no such
+/// time.
 fn broodless_days(base: &Base<'_>) -> Option<[Range<Date>; 2]> {
-    let (mut gone, mut back) = (Vec::new(), Vec::new());
-    for at in 0..base.housed.len() {
-        for (from, until) in seasons::broodless(base, at) {
-            gone.push(from as f64);
-            back.push(until as f64);
-        }
-    }
-    let date = |days: &[f64], q: f64| base.date(quantile(days, q).round() as usize);
-    let range = |days: &[f64]| Range { p10: date(days, 0.1), p50: date(days, 0.5), p90: date(days, 0.9) };
-    let dates = (!gone.is_empty()).then(|| [range(&gone), range(&back)])?;
-    (dates[0].p90 < dates[1].p10).then_some(dates)
+    let days = BroodDays::of(base, &Triggers::shipped().ok()?);
+    let range = |dates: &Dates| {
+        let at = |share| dates.at(share, base.question.as_of);
+        Some(Range { p10: at(0.1)?, p50: at(0.5)?, p90: at(0.9)? })
+    };
+    let dates = [range(&days.gone)?, range(&days.back)?];
+    (dates[0].p50 < dates[1].p50).then_some(dates)
 }
 
 /// Days between two dates whose maximum lies in a band, mean over paths.

@@ -4,10 +4,10 @@ use snowhum_winter::Status;
 
 use super::Ground;
 use super::answer::{JobWindow, Kind, Trigger};
-use super::dates::Dates;
 use super::window::{degrees, trigger, window};
 use super::year::{SiteDay, falls_below, first_of_autumn, flying_over, frosts};
 use crate::cautions::Hazard;
+use crate::dates::Dates;
 use crate::finish::{RIPENING, TAKEN_FROM, WINDOW};
 use crate::words::day;
 

@@ -2,15 +2,15 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_winter::{Daily, Status, Trajectory};
+use snowhum_winter::Status;
 
 use super::answer::{JobWindow, Kind, Trigger};
-use super::dates::Dates;
 use super::triggers::Triggers;
 use super::window::window;
+use crate::broodless::BroodDays;
+use crate::dates::Dates;
 use crate::now::NowAnswer;
 use crate::plan::{PlanQuestion, run_once};
-use crate::seasons;
 use crate::words::{day, run_out};
 
 /// The window of hunger.
@@ -20,10 +20,8 @@ pub(super) const HUNGER: &str = "food-runs-out";
 pub(super) struct Broods {
     /// First day of the run.
     pub(super) first: Date,
-    /// First day on which no colony has brood.
-    pub(super) gone: Dates,
-    /// First day after midwinter on which a colony has brood to be seen.
-    pub(super) begun: Dates,
+    /// Its days without brood, and with it again.
+    pub(super) days: BroodDays,
     /// The colonies.
     pub(super) names: Vec<String>,
 }
@@ -32,25 +30,8 @@ impl Broods {
     /// Runs the colonies once, as they were counted.
     pub(super) fn of(plan: &PlanQuestion<'_>, triggers: &Triggers) -> Self {
         let base = run_once(plan);
-        let none = triggers.brood_none.value as f32;
-        let members = base.trajectories.iter().map(Trajectory::members).min().unwrap_or(0);
-        let brood = |day: usize, member: usize| {
-            base.trajectories.iter().map(move |one| one.day(Daily::Brood, day)[member]).fold(0.0, f32::max)
-        };
-        let gone = |member: usize| (0..base.days()).find(|&day| brood(day, member) < none).map(|day| day as i64);
-        let begun = |member: usize| {
-            base.trajectories
-                .iter()
-                .filter_map(|one| seasons::first_brood(&base, one, member))
-                .min()
-                .map(|day| day as i64)
-        };
-        Self {
-            first: plan.as_of,
-            gone: Dates::of((0..members).map(gone).collect()),
-            begun: Dates::of((0..members).map(begun).collect()),
-            names: base.housed.iter().map(|housed| housed.colony.name.clone()).collect(),
-        }
+        let names = base.housed.iter().map(|housed| housed.colony.name.clone()).collect();
+        Self { first: plan.as_of, days: BroodDays::of(&base, triggers), names }
     }
 }
 

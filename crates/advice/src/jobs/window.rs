@@ -6,8 +6,8 @@ use snowhum_units::{Kelvin, System};
 use snowhum_winter::Parameter;
 
 use super::answer::{Belief, Caution, Due, JobWindow, Kind, Trigger};
-use super::dates::Dates;
 use crate::cautions::Hazard;
+use crate::dates::Dates;
 use crate::words::day;
 
 /// Days before the earliest at which a deadline's time has come.

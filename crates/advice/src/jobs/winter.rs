@@ -5,10 +5,10 @@ use jiff::ToSpan;
 use super::Ground;
 use super::answer::{JobWindow, Kind, Trigger};
 use super::colonies::Broods;
-use super::dates::Dates;
 use super::window::{degrees, trigger, window};
 use super::year::{first_of_autumn, melts, rises_above, rises_for_good, warmth};
 use crate::cautions::Hazard;
+use crate::dates::Dates;
 use crate::words::day;
 use snowhum_winter::Status;
 
@@ -39,9 +39,8 @@ fn brood(words: &str) -> Trigger {
 
 fn of_brood(ground: &Ground<'_>, broods: &Broods, flow: &Dates) -> Vec<JobWindow> {
     let t = ground.question.triggers;
-    let begins = broods.begun.at(0.5, broods.first);
-    let ahead = broods.first.duration_since(ground.year.first()).as_hours() / 24;
-    let gone = broods.gone.later(&hard_frost(ground), ahead);
+    let days = &broods.days;
+    let begins = days.back.at(0.5, broods.first);
     let broodless = trigger(
         "brood_none",
         &t.brood_none,
@@ -53,26 +52,26 @@ fn of_brood(ground: &Ground<'_>, broods: &Broods, flow: &Dates) -> Vec<JobWindow
     );
     let of_all = |window: JobWindow| window.of_colonies(broods.names.clone());
     vec![
-        of_all(broodless_window((&gone, broods.first), broodless).until(begins)),
+        of_all(broodless_window((&days.gone, broods.first), broodless).until(begins)),
         of_all(weighing(ground, broods)),
         of_all(
             window(
                 "brood-begins",
                 "Brood begins",
                 Kind::About,
-                (&broods.begun, broods.first),
+                (&days.back, broods.first),
                 brood("A palm's breadth of brood, by the model."),
             )
             .why("From now on the nest is kept warm day and night, and a colony eats two to three times as much."),
         ),
-        of_all(watch(ground, (&broods.begun, broods.first), flow, brood("From the first brood to the first flow."))),
+        of_all(watch(ground, (&days.back, broods.first), flow, brood("From the first brood to the first flow."))),
     ]
 }
 
 /// The weighing that leaves time to feed before brood takes the food.
 fn weighing(ground: &Ground<'_>, broods: &Broods) -> JobWindow {
     let t = ground.question.triggers;
-    let weigh = broods.begun.moved(-t.weigh_before_days.value);
+    let weigh = broods.days.back.moved(-t.weigh_before_days.value);
     let words = format!("{:.0} days before brood is there again.", t.weigh_before_days.value);
     let before = trigger("weigh_before_days", &t.weigh_before_days, words);
     window("midwinter-weighing", "The winter's weighing", Kind::About, (&weigh, broods.first), before)

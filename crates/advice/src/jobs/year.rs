@@ -8,7 +8,7 @@ use snowhum_weather::Ensemble;
 use snowhum_winter::{Environment, daylight};
 
 use super::Triggers;
-use super::dates::Dates;
+use crate::dates::Dates;
 use crate::statistics::quantile;
 use crate::yard;
 

@@ -52,16 +52,15 @@ fn shopping(list: &Shopping, system: System) -> String {
         return entry("To buy", "no feed: no colony is short");
     }
     let kg = |kg: f64| Kilogram::new(kg).show(system, 1);
-    let whole = if list.too_late_for_syrup {
-        format!("{} of fondant, or as much damp sugar; it is too late for syrup here", kg(list.solid_kg))
-    } else {
-        let litres = CubicMetre::new(list.syrup_l * 1e-3).show(system, 1);
-        format!("{} of sugar, {litres} of 3:2 syrup", kg(list.sugar_kg))
-    };
-    let spared = if list.spared_kg > 0.0 {
-        format!("; frames from heavy hives can stand for {} of the stores", kg(list.spared_kg))
-    } else {
-        String::new()
-    };
-    entry("To buy", &format!("{whole}{spared}"))
+    let litres = CubicMetre::new(list.syrup_l * 1e-3).show(system, 1);
+    let late =
+        if list.too_late_for_syrup { "it is too late for syrup here" } else { "no feeder is quick enough for syrup" };
+    let parts = [
+        (list.sugar_kg, format!("{} of sugar as {litres} of 3:2 syrup", kg(list.sugar_kg))),
+        (list.solid_kg, format!("{} of fondant, or as much damp sugar, where {late}", kg(list.solid_kg))),
+        (list.later_fondant_kg, format!("{} of fondant at hand for the midwinter weighing", kg(list.later_fondant_kg))),
+        (list.spared_kg, format!("frames from heavy hives can stand for {} of the stores", kg(list.spared_kg))),
+    ];
+    let parts: Vec<String> = parts.into_iter().filter(|(kg, _)| *kg > 0.0).map(|(_, words)| words).collect();
+    entry("To buy", &parts.join("; "))
 }

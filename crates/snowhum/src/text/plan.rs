@@ -164,6 +164,9 @@ fn food(colony: &ColonyPlan, system: System) -> String {
     if let Some(rule) = &colony.rule_of_thumb {
         page += &entry("Rule", &format!("{}: {} ({})", rule.region, rule.says, rule.source));
     }
+    if let Some(over) = &colony.over_rule {
+        page += &entry("But", &over.says);
+    }
     page
 }
 
@@ -256,22 +259,13 @@ fn actions(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
 }
 
 fn one_action(plan: &PlanAnswer, at: usize, action: &ActionAnswer) -> String {
-    let call = if action.too_close_to_call { "; too close to call" } else { "" };
     let label = format!("Do {}", at + 1);
-    let mut page = entry(
-        &label,
-        &format!(
-            "{}, between {} and {}: {:+.0} ± {:.0} hives in 100, worth {:.0} {} after {:.0} of cost{call}",
-            action.what,
-            day(action.from),
-            day(action.by),
-            action.worth_hives_in_100,
-            action.plus_minus,
-            action.worth_money,
-            plan.currency,
-            action.cost_money
-        ),
-    );
+    let when = if action.from == action.by {
+        format!("on {}", day(action.by))
+    } else {
+        format!("between {} and {}", day(action.from), day(action.by))
+    };
+    let mut page = entry(&label, &format!("{}, {when}: {}", action.what, action.worth(&plan.currency)));
     let mut why = action.why.clone();
     if let Some(rule) = &action.rule_of_thumb {
         why += &format!(". The trade: {rule}");

@@ -85,7 +85,7 @@ fn told(fit: &ColonyFit, colony: &ColonyPlan, at: usize, system: System) -> Mark
 fn chip(kind: VerdictKind) -> Markup {
     let class = match kind {
         VerdictKind::Alone => "word sound",
-        VerdictKind::Boost | VerdictKind::Treat | VerdictKind::Unite => "word watch",
+        VerdictKind::Company | VerdictKind::Boost | VerdictKind::Treat | VerdictKind::Unite => "word watch",
         VerdictKind::ShakeOut | VerdictKind::Stop => "word act",
     };
     html! { span class=(class) { (kind.words()) } }
@@ -104,6 +104,7 @@ fn food(colony: &ColonyPlan, system: System) -> Markup {
             } @else {
                 "finished by " (day(colony.finish_syrup_by.p10)) " to be safe (" (day(colony.finish_syrup_by.p50)) " is in time in half of all years)."
             }
+            @if let Some(over) = &colony.over_rule { " " (capital(&over.says)) "." }
         }
     }
 }

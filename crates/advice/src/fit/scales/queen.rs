@@ -4,8 +4,8 @@ use snowhum_apiary::QueenState;
 use snowhum_units::Range;
 
 use super::Shown;
+use crate::fit::Look;
 use crate::fit::answer::{Scale, Usual, What};
-use crate::fit::{Look, health};
 use crate::words::day;
 
 pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
@@ -50,7 +50,7 @@ fn says(look: &Look<'_>, at: usize) -> String {
     if queen.late_mated {
         says += ", mated in August or later: such queens fail more often";
     }
-    if let Some(why) = health::hopeless_queen(look, at) {
+    if let Some(why) = look.health.hopeless_queen(look.colony(at)) {
         says += &format!("; {why}");
     }
     match look.colony(at).autumn.queen {

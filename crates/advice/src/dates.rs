@@ -10,47 +10,41 @@ const NEVER: i64 = i64::MAX;
 
 /// The day on which something falls due, one of each path or member; none where it never does.
 #[derive(Debug, Clone)]
-pub(super) struct Dates {
+pub(crate) struct Dates {
     days: Vec<Option<i64>>,
 }
 
 impl Dates {
     /// One for each.
-    pub(super) fn of(days: Vec<Option<i64>>) -> Self {
+    pub(crate) fn of(days: Vec<Option<i64>>) -> Self {
         Self { days }
     }
 
     /// So many days later, or earlier.
-    pub(super) fn moved(&self, by: f64) -> Self {
+    pub(crate) fn moved(&self, by: f64) -> Self {
         Self { days: self.days.iter().map(|day| day.map(|day| day + by.round() as i64)).collect() }
     }
 
     /// The earlier of two, path by path.
-    pub(super) fn earlier(&self, other: &Self) -> Self {
+    pub(crate) fn earlier(&self, other: &Self) -> Self {
         let both = self.days.iter().zip(&other.days);
         Self { days: both.map(|(a, b)| [*a, *b].into_iter().flatten().min()).collect() }
     }
 
-    /// The later of two; the other's days are counted from `ahead` days before this one's, and its paths are walked in
-    /// turn. Where the other never comes, this one decides.
-    pub(super) fn later(&self, other: &Self, ahead: i64) -> Self {
-        let paths = other.days.len().max(1);
-        let later = |(at, day): (usize, &Option<i64>)| {
-            let own = (*day)?;
-            let others = other.days.get(at % paths).copied().flatten();
-            Some(others.map_or(own, |others| own.max(others - ahead)))
-        };
-        Self { days: self.days.iter().enumerate().map(later).collect() }
+    /// The later of two, path by path. Where the other never comes, this one decides.
+    pub(crate) fn later(&self, other: &Self) -> Self {
+        let both = self.days.iter().zip(&other.days);
+        Self { days: both.map(|(own, other)| own.map(|own| other.map_or(own, |other| own.max(other)))).collect() }
     }
 
     /// Share of the winters in which it comes.
-    pub(super) fn share(&self) -> f64 {
+    pub(crate) fn share(&self) -> f64 {
         let come = self.days.iter().filter(|day| day.is_some()).count();
         rounded(come as f64 / self.days.len().max(1) as f64, 2)
     }
 
     /// The day by which it has come in a share of all winters, counted from `first`; straight between two days.
-    pub(super) fn at(&self, share: f64, first: Date) -> Option<Date> {
+    pub(crate) fn at(&self, share: f64, first: Date) -> Option<Date> {
         let mut days: Vec<i64> = self.days.iter().map(|day| day.unwrap_or(NEVER)).collect();
         days.sort_unstable();
         let at = share * days.len().saturating_sub(1) as f64;

@@ -1,0 +1,80 @@
+//! Frames of sealed stores that heavy, healthy colonies of a yard can give to short ones, each frame once.
+
+use snowhum_units::Kilogram;
+
+use crate::fit::Health;
+use crate::plan::Base;
+use crate::shortage::LEFT_IN_SPRING;
+use crate::statistics::quantile;
+
+/// Share of a frame's comb that holds sealed stores in a frame worth moving (judgement).
+const FRAME_FULL: f64 = 0.9;
+/// Stores on both sides of a square metre of comb: 0.32 kg a dm² (0.30-0.35: three practice sources).
+const STORES_PER_COMB: f64 = 32.0;
+/// Most frames asked of one giver.
+const MOST_FRAMES: usize = 3;
+/// Least shortage, and least frame, worth a walk.
+const LEAST: Kilogram = Kilogram::new(0.5);
+/// Chance of living from which a colony's combs are not suspect, and are its to give (judgement).
+const SOUND: f64 = 0.8;
+
+/// What a colony is given.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Gift {
+    /// Place of the giver.
+    pub(crate) giver: usize,
+    /// Frames.
+    pub(crate) frames: usize,
+    /// What they hold.
+    pub(crate) stores: Kilogram,
+}
+
+/// What each colony is given: the shortest comes first, and what it is given nobody else is.
+pub(crate) fn gifts(base: &Base<'_>) -> Vec<Option<Gift>> {
+    let mut gifts = vec![None; base.housed.len()];
+    let Some(health) = Health::of(base) else { return gifts };
+    let mut left: Vec<Kilogram> = (0..base.housed.len()).map(|place| to_spare(base, &health, place)).collect();
+    let mut takers: Vec<usize> = (0..base.housed.len()).filter(|at| base.shortages[*at] >= LEAST).collect();
+    takers.sort_by(|a, b| base.shortages[*b].get().total_cmp(&base.shortages[*a].get()));
+    for taker in takers {
+        let Some(gift) = gift(base, &left, taker) else { continue };
+        left[gift.giver] -= gift.stores;
+        gifts[taker] = Some(gift);
+    }
+    gifts
+}
+
+/// From the colony with frames of the same size that has most left to spare.
+fn gift(base: &Base<'_>, left: &[Kilogram], taker: usize) -> Option<Gift> {
+    let frame = full_frame(base, taker).filter(|frame| *frame >= LEAST)?;
+    let can = |giver: &usize| left[*giver] >= frame && frames_fit(base, *giver, taker);
+    let giver = (0..left.len()).filter(can).max_by(|a, b| left[*a].get().total_cmp(&left[*b].get()))?;
+    let wanted = ((base.shortages[taker] / frame).ceil() as usize).clamp(1, MOST_FRAMES);
+    let frames = wanted.min((left[giver] / frame).floor() as usize);
+    Some(Gift { giver, frames, stores: frame * frames as f64 })
+}
+
+/// Stores in a full frame of a hive's top box.
+fn full_frame(base: &Base<'_>, place: usize) -> Option<Kilogram> {
+    let own = base.housed[place].hive.boxes.last()?;
+    Some(Kilogram::new(own.comb_side.get() * STORES_PER_COMB * FRAME_FULL))
+}
+
+/// Whether a giver has frames of the size of the taker's top box; no hive gives to itself.
+fn frames_fit(base: &Base<'_>, giver: usize, taker: usize) -> bool {
+    let Some(own) = base.housed[taker].hive.boxes.last() else { return false };
+    let boxes = &base.housed[giver].hive.boxes;
+    giver != taker && boxes.iter().any(|b| (b.comb_side / own.comb_side - 1.0).abs() < 0.02 && b.depth == own.depth)
+}
+
+/// What a colony can spare: without it nine members in ten keep 3 kg within reach. Nothing where it is sick, or unlikely to
+/// live.
+fn to_spare(base: &Base<'_>, health: &Health, place: usize) -> Kilogram {
+    let ends = &base.trajectories[place].ends;
+    let alive = ends.iter().map(snowhum_winter::MemberEnd::alive).sum::<f64>();
+    if alive <= SOUND * ends.len() as f64 || !health.may_give_and_take(&base.housed[place].colony) {
+        return Kilogram::new(0.0);
+    }
+    let left: Vec<f64> = ends.iter().map(|end| end.reachable.get()).collect();
+    Kilogram::new((quantile(&left, 0.1) - LEFT_IN_SPRING.get()).max(0.0))
+}
