@@ -30,9 +30,6 @@ use crate::statistics::mean_and_error;
 use figures::{Country, Figures};
 pub(crate) use health::Health;
 
-/// Where the model's date of winter bees is from, said wherever it is used.
-pub const WINTER_BEES: &str = "The model has one date for winter bees everywhere, about 20 September, measured at Winnipeg; where autumn is longer they are raised later.";
-
 /// A yard looked at before winter, with what the plan computed of it.
 pub(crate) struct Look<'a> {
     base: &'a Base<'a>,
@@ -60,6 +57,7 @@ pub(crate) fn fit(base: &Base<'_>, plans: &[ColonyPlan]) -> Option<FitAnswer> {
         shopping: shopping::of(&look),
         windows: windows::of(&look),
         treat_before: dates::winter_bees(base),
+        winter_bees: dates::winter_bees_say(base),
         say: say::yard(&look, &colonies),
         dates: look.dates.clone(),
         colonies,

@@ -31,6 +31,7 @@ pub mod statistics;
 pub mod sums;
 pub mod syrup;
 pub mod treatments;
+pub mod winter_bees;
 pub mod words;
 pub mod yard;
 

@@ -6,6 +6,8 @@ use snowhum_units::{Fraction, Metre};
 use snowhum_weather::{Ensemble, Place};
 use snowhum_winter::{Environment, Housed, YardShelter};
 
+use crate::winter_bees;
+
 /// Height of a hive's middle over ground, for the wind it feels.
 const HIVE_HEIGHT: Metre = Metre::new(0.8);
 
@@ -35,10 +37,14 @@ pub fn shelter(site: &Site) -> YardShelter {
     YardShelter { wind: Fraction::new(wind.get()), sun: Fraction::new(sun) }
 }
 
-/// The yard's outside under an ensemble that begins at the start of `first_day`.
+/// The yard's outside under an ensemble that begins at the start of `first_day`, with the site's own day of winter bees.
 #[must_use]
 pub fn environment(site: &Site, weather: &Ensemble, first_day: Date) -> Environment {
-    Environment::yard(weather, place(site), shelter(site), first_day)
+    let environment = Environment::yard(weather, place(site), shelter(site), first_day);
+    match winter_bees::emergence(site) {
+        Some(day) => environment.with_winter_bees(day),
+        None => environment,
+    }
 }
 
 /// Every colony with its hive and the place of the hive that warms it; colonies without a hive are left out (a checked

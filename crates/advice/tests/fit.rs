@@ -199,13 +199,50 @@ fn a_frame_is_given_once() {
     let yard = yard(LAKE, "2025-10-05", &[("Heavy", &heavy), ("One", &hungry), ("Two", &hungry), ("Three", &hungry)]);
     let plan = planned(&yard);
     let list = plan.fit.unwrap().shopping;
-    // The plan weighs each colony by itself and may offer Heavy's frames to all three; the list gives each frame once.
-    let offers = plan.colonies.iter().filter(|colony| colony.actions.iter().any(|a| a.what.contains("from Heavy")));
-    assert_eq!(offers.count(), 3);
+    // The plan offers a frame only where the list has it go.
+    for colony in plan.colonies.iter().filter(|colony| colony.actions.iter().any(|a| a.what.contains("from Heavy"))) {
+        let listed = list.hives.iter().find(|hive| hive.name == colony.name).unwrap();
+        assert!(listed.frames.is_some(), "{} is offered frames that the list gives to another", colony.name);
+    }
+    assert!(list.hives.iter().any(|hive| hive.frames.is_some()));
     let heavy = &plan.colonies[0].stores_kg;
     assert!(list.spared_kg > 2.0 && list.spared_kg <= heavy.spring.p10 - 3.0 + 0.1, "{} of {heavy:?}", list.spared_kg);
     let given: f64 = list.hives.iter().filter_map(|hive| hive.frames.as_ref()).map(|frames| frames.kg).sum();
     assert!((given - list.spared_kg).abs() < 0.11);
+}
+
+#[test]
+fn syrup_that_is_too_late_for_part_of_a_need_leaves_the_rest_to_solid_feed() {
+    let hungry = with(STRONG, "stores = \"3 kg\"");
+    let hive = |as_of| {
+        let plan = planned(&yard(LAKE, as_of, &[("One", &hungry)]));
+        let list = plan.fit.unwrap().shopping;
+        (list.finish_by_half, plan.colonies[0].actions.clone(), list.hives[0].clone())
+    };
+    let (finish, ..) = hive("2025-09-01");
+    let three_days = finish.saturating_sub(jiff::ToSpan::days(3)).to_string();
+    let (_, actions, late) = hive(&three_days);
+    // Three days of a top feeder are nine litres.
+    assert!((late.syrup_l - 9.0).abs() < 0.1 && late.mix == "3:2", "{late:?}");
+    let (syrup, solid) = (late.sugar_kg * 1.1, late.fondant_kg * snowhum_apiary::STORES_PER_FONDANT);
+    assert!((syrup + solid - late.now_kg).abs() < 0.05 * late.now_kg, "{syrup} + {solid} of {}", late.now_kg);
+    assert!(actions.iter().any(|action| action.what.contains("9 L of 3:2")), "{actions:?}");
+}
+
+#[test]
+fn a_need_far_over_the_rule_is_said_and_fed_in_two_parts() {
+    let lines = with(&with(STRONG, "stores = \"10 kg\""), "bees = 40000").replace("frames_of_bees = 9\n", "");
+    let high = ["47.6", "12", "1700 m", "Europe/Berlin"];
+    let plan = planned(&yard(high, "2025-08-10", &[("One", &lines)]));
+    let colony = &plan.colonies[0];
+    let over = colony.over_rule.as_ref().unwrap_or_else(|| panic!("{} kg short", colony.shortage_kg));
+    assert!(over.need_kg >= 1.5 * over.rule_kg[1], "{over:?}");
+    assert!((10.0 + over.first_kg - over.rule_kg[1]).abs() < 0.11, "to the rule and no further: {over:?}");
+    let hive = &plan.fit.as_ref().unwrap().shopping.hives[0];
+    assert!((hive.now_kg - over.first_kg).abs() < 1e-9 && hive.later_fondant_kg == over.later_fondant_kg);
+    assert!((hive.now_kg + hive.later_fondant_kg * snowhum_apiary::STORES_PER_FONDANT - hive.short_kg).abs() < 0.2);
+    let modest = planned(&yard(LAKE, "2025-09-01", &[("One", STRONG)]));
+    assert!(modest.colonies[0].over_rule.is_none());
 }
 
 #[test]
@@ -264,7 +301,8 @@ fn brood_is_given_only_where_it_can_still_hatch_and_a_healthy_colony_has_it_to_s
     assert_ne!(kind(&late), VerdictKind::Boost);
     assert!(one(&late, "Weak").verdict.reasons.iter().any(|reason| reason.contains("too late for sealed brood")));
     assert_ne!(kind(&at("2025-09-01", &with(&brooding, "troubles = [\"chalkbrood\"]"))), VerdictKind::Boost);
-    let early = at("2025-08-15", &brooding);
+    let few = with(&with(WEAK, "frames_of_bees = 1.5"), "stores = \"15 kg\"");
+    let early = fit(&yard(LAKE, "2025-08-15", &[("Giver", &brooding), ("Weak", &few)]));
     assert_eq!(kind(&early), VerdictKind::Boost, "{:?}", one(&early, "Weak").verdict);
 }
 

@@ -5,7 +5,7 @@ use crate::statistics::whole_days;
 use crate::{Climate, Ensemble, GeneratorFault, Hourly, Place};
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
-use snowhum_units::{Degree, Range};
+use snowhum_units::{Degree, Kelvin, Range};
 
 /// Warmth above this counts, °C.
 const BASE_C: f64 = 5.0;
@@ -88,6 +88,30 @@ pub fn spring_of_climate(
         reached(means.iter().enumerate().map(|(at, mean_c)| (day(at), *mean_c)))
     };
     Ok(range(paths.iter().filter_map(dated).collect(), PATHS))
+}
+
+/// Days of the year about the middle of each month.
+const MIDDLES: [f64; 12] = [16.0, 45.5, 75.0, 105.5, 136.0, 166.5, 197.0, 228.0, 258.5, 289.0, 319.5, 350.0];
+
+/// Day of the year on which a climate's mean air, drawn straight between the middles of its months, falls below `limit`
+/// after the warmest month; days past the end of December count on. `None` where it never does, or is never above.
+///
+/// ```
+/// use snowhum_units::{Degree, Kelvin, Metre};
+/// use snowhum_weather::{Climate, Place, season::cools_below};
+/// let winnipeg = Place { latitude: Degree::new(49.9), longitude: Degree::new(-97.1), elevation: Metre::new(235.0) };
+/// let day = cools_below(&Climate::at(winnipeg).unwrap(), Kelvin::from_celsius(10.0)).unwrap();
+/// assert!((260.0..280.0).contains(&day), "late September: {day}");
+/// ```
+#[must_use]
+pub fn cools_below(climate: &Climate, limit: Kelvin) -> Option<f64> {
+    let mean = |month: usize| climate.temperature[month % 12].get() - limit.get();
+    let warmest = (0..12).max_by(|a, b| mean(*a).total_cmp(&mean(*b)))?;
+    let middle = |month: usize| MIDDLES[month % 12] + 365.0 * (month / 12) as f64;
+    let falls = |from: &usize| mean(*from) >= 0.0 && mean(from + 1) < 0.0;
+    let from = (warmest..warmest + 11).find(falls)?;
+    let share = mean(from) / (mean(from) - mean(from + 1));
+    Some(middle(from) + share * (middle(from + 1) - middle(from)))
 }
 
 fn range(mut found: Vec<Date>, of: usize) -> Option<Range<Date>> {

@@ -6,6 +6,7 @@ use snowhum_units::{Degree, Fraction, Kelvin, Metre, MetrePerSecond, Pascal};
 use snowhum_weather::{Ensemble, Place};
 
 use crate::lanes::LANES;
+use crate::parameters::Parameters;
 use crate::saturation::saturation_ratio;
 
 /// How a yard changes the open country's wind and sun.
@@ -26,6 +27,7 @@ pub struct Environment {
     paths: usize,
     first_day: Date,
     latitude: Degree,
+    winter_bees: Option<f64>,
     pressure: Pascal,
     columns: Columns,
 }
@@ -138,6 +140,7 @@ impl Environment {
             paths,
             first_day,
             latitude: place.latitude,
+            winter_bees: None,
             pressure: pressure.unwrap_or(Pascal::new(101_325.0)),
             columns: Columns::with_capacity(hours * paths),
         };
@@ -167,7 +170,7 @@ impl Environment {
             snow: vec![0.0; size],
             flight: vec![0.0; size],
         };
-        Self { hours, paths: LANES, first_day, latitude: Degree::new(60.0), pressure, columns }
+        Self { hours, paths: LANES, first_day, latitude: Degree::new(60.0), winter_bees: None, pressure, columns }
     }
 
     fn push(&mut self, path: &snowhum_weather::Hourly, hour: usize, sun: &sun::SunPosition, shelter: YardShelter) {
@@ -225,6 +228,19 @@ impl Environment {
     #[must_use]
     pub fn latitude(&self) -> Degree {
         self.latitude
+    }
+
+    /// The same at a site where winter bees emerge about another day of the year than where the parameter was measured.
+    #[must_use]
+    pub fn with_winter_bees(self, day_of_year: f64) -> Self {
+        Self { winter_bees: Some(day_of_year), ..self }
+    }
+
+    /// Day of the year about which winter bees emerge: the site's own, else the parameter's by the season of the hemisphere.
+    #[must_use]
+    pub fn winter_bees(&self, p: &Parameters) -> f64 {
+        let southern = if self.latitude.get() < 0.0 { 182.0 } else { 0.0 };
+        self.winter_bees.unwrap_or(p.winter_bee_emergence.value + southern)
     }
 
     /// Air pressure.

@@ -42,7 +42,7 @@ pub(crate) fn block(
 ) -> Block {
     let laws = Laws::of(p);
     let mut block = Block::default();
-    let age = winter_bee_age(environment.first_day(), p, environment.latitude().get());
+    let age = winter_bee_age(environment.first_day(), environment, p);
     for lane in 0..LANES {
         let member = (index * LANES + lane) as u32;
         let draw = |purpose: Purpose, at: u32| key.normals([member, at, START, purpose as u32]);
@@ -79,10 +79,9 @@ pub(crate) fn middle(colony: &Colony, shell: &Shell, environment: &Environment, 
     block
 }
 
-/// Days since winter bees emerged, by the season of the hemisphere; negative before.
-pub(crate) fn winter_bee_age(day: Date, p: &Parameters, latitude: f64) -> f64 {
-    let southern = if latitude < 0.0 { 182.0 } else { 0.0 };
-    let since = (f64::from(day.day_of_year()) - p.winter_bee_emergence.value - southern).rem_euclid(365.0);
+/// Days since winter bees emerged; negative before.
+pub(crate) fn winter_bee_age(day: Date, environment: &Environment, p: &Parameters) -> f64 {
+    let since = (f64::from(day.day_of_year()) - environment.winter_bees(p)).rem_euclid(365.0);
     // From midsummer to the emergence day itself winter bees are still to come.
     if since > 275.0 { since - 365.0 } else { since }
 }
@@ -135,7 +134,7 @@ fn queen_factor(colony: &Colony, p: &Parameters, today: Date) -> f64 {
 /// The day before this winter at which mites do most harm: shortly before winter bees emerge.
 fn harm_day(environment: &Environment, p: &Parameters) -> Date {
     let today = environment.first_day();
-    let age = winter_bee_age(today, p, environment.latitude().get());
+    let age = winter_bee_age(today, environment, p);
     let emergence = today.saturating_sub((age.round() as i64).days());
     emergence.saturating_sub((HARM_BEFORE_EMERGENCE as i64).days())
 }

@@ -139,7 +139,7 @@ pub(crate) fn season(yard: &Yard<'_>, day: usize) -> Season {
     let today = daylight::hours(date.day_of_year(), latitude);
     let tomorrow = daylight::hours(date.day_of_year() + 1, latitude);
     Season {
-        winter_bee_age: start::winter_bee_age(date, yard.parameters, latitude.get()),
+        winter_bee_age: start::winter_bee_age(date, yard.environment, yard.parameters),
         day_length: today,
         rising: tomorrow > today,
     }

@@ -20,6 +20,8 @@ pub struct FitAnswer {
     pub windows: Vec<ClassWindow>,
     /// Treated before the first day, a colony's winter bees are reared free of mites; after the second none are.
     pub treat_before: [Date; 2],
+    /// Where those days are from, in words.
+    pub winter_bees: String,
     /// What holds for the whole yard.
     pub say: Vec<String>,
 }

@@ -64,11 +64,21 @@ pub(super) fn warmth(base: &Base<'_>) -> f64 {
     paths.iter().map(of).sum::<f64>() / paths.len().max(1) as f64
 }
 
+/// Where the date of winter bees is from, said wherever it is used.
+pub(super) fn winter_bees_say(base: &Base<'_>) -> String {
+    let [spared, _] = winter_bees(base);
+    let middle = spared.saturating_add(((EMERGENCE_SPREAD + FREE_AFTER) as i64).days());
+    format!(
+        "Winter bees are taken to emerge about {} here: about 20 September at Winnipeg, where it was measured, and elsewhere \
+         as much earlier or later as autumn cools (judgement).",
+        crate::words::day(middle)
+    )
+}
+
 /// Before the first day a treatment still spares all winter bees, after the second none.
 pub(super) fn winter_bees(base: &Base<'_>) -> [Date; 2] {
     let question = base.question;
-    let southern = if question.apiary.site.latitude.get() < 0.0 { 182.0 } else { 0.0 };
-    let middle = question.parameters.winter_bee_emergence.value + southern;
+    let middle = base.ahead.weather().0.winter_bees(question.parameters);
     let date = |day: f64| {
         let january = Date::new(question.autumn_from.year(), 1, 1).unwrap_or(question.autumn_from);
         january.saturating_add((((day - 1.0).rem_euclid(365.0)) as i64).days())

@@ -87,7 +87,7 @@ fn mites(look: &Look<'_>) -> Vec<String> {
             day(all_spared),
             day(none_spared)
         ));
-        say.push(super::WINTER_BEES.to_owned());
+        say.push(super::dates::winter_bees_say(look.base));
     }
     if matches!(look.month(), 9 | 10) {
         say.push(format!(

@@ -3,7 +3,7 @@
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
-use snowhum_advice::fit::{ClassWindow, FitAnswer, WINTER_BEES};
+use snowhum_advice::fit::{ClassWindow, FitAnswer};
 use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, of_yard};
 use snowhum_advice::words::day;
 use snowhum_apiary::{Apiary, Mites};
@@ -103,7 +103,7 @@ fn windows(fit: &FitAnswer) -> Markup {
             h2 { "When a treatment can work here" }
             p {
                 "Done before about " (date(all)) ", a treatment spares the whole brood that becomes winter bees; after about " (date(none))
-                " none of it: then it protects the neighbours and next year's bees, not bees already hurt. A treatment in November alone is no cure for this winter. " (WINTER_BEES)
+                " none of it: then it protects the neighbours and next year's bees, not bees already hurt. A treatment in November alone is no cure for this winter. " (fit.winter_bees)
             }
             @for hazard in [Hazard::Label, Hazard::Acids] { p class="caution" { (hazard.says()) } }
             dl { @for window in &fit.windows { (one_window(window)) } }
