@@ -2,6 +2,7 @@
 
 use snowhum_units::Kilogram;
 
+use crate::combs;
 use crate::fit::Health;
 use crate::plan::Base;
 use crate::shortage::LEFT_IN_SPRING;
@@ -29,9 +30,16 @@ pub(crate) struct Gift {
     pub(crate) stores: Kilogram,
 }
 
-/// What each colony is given: the shortest comes first, and what it is given nobody else is.
+/// Days within which frames are moved.
+pub(crate) const WITHIN: usize = 21;
+
+/// What each colony is given; nothing where combs cannot be lifted in the days ahead. The shortest
+/// comes first, and what it is given nobody else is.
 pub(crate) fn gifts(base: &Base<'_>) -> Vec<Option<Gift>> {
     let mut gifts = vec![None; base.housed.len()];
+    if !combs::can_be_lifted(base, WITHIN) {
+        return gifts;
+    }
     let Some(health) = Health::of(base) else { return gifts };
     let mut left: Vec<Kilogram> = (0..base.housed.len()).map(|place| to_spare(base, &health, place)).collect();
     let mut takers: Vec<usize> = (0..base.housed.len()).filter(|at| base.shortages[*at] >= LEAST).collect();

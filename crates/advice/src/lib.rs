@@ -5,6 +5,7 @@ mod ahead;
 pub mod answer;
 mod broodless;
 pub mod cautions;
+mod combs;
 mod course;
 mod dates;
 pub mod dead_bees;

@@ -212,6 +212,21 @@ fn a_frame_is_given_once() {
 }
 
 #[test]
+fn no_comb_is_moved_in_the_cold() {
+    let six = with(STRONG, "frames_of_bees = 6");
+    let far = format!("{}\nfood_sits = \"far side\"", with(&six, "stores = \"9 kg\""));
+    let moves = |as_of| {
+        let yard = yard(LAKE, as_of, &[("Heavy", &with(&six, "stores = \"28 kg\"")), ("Hungry", &far)]);
+        let plan = planned(&yard);
+        let said: Vec<String> = plan.colonies.iter().flat_map(|one| &one.actions).map(|one| one.what.clone()).collect();
+        let listed = plan.fit.unwrap().shopping.hives.iter().any(|hive| hive.frames.is_some());
+        (said.iter().any(|what| what.starts_with("hang")), listed)
+    };
+    assert_eq!(moves("2025-09-20"), (true, true));
+    assert_eq!(moves("2025-12-20"), (false, false));
+}
+
+#[test]
 fn syrup_that_is_too_late_for_part_of_a_need_leaves_the_rest_to_solid_feed() {
     let hungry = with(STRONG, "stores = \"3 kg\"");
     let hive = |as_of| {

@@ -7,8 +7,9 @@ use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
 use crate::cautions::Hazard;
+use crate::combs;
 use crate::course::Course;
-use crate::gifts::Gift;
+use crate::gifts::{self, Gift};
 use crate::syrup::STORES_PER_FONDANT;
 use crate::{finish, over_rule, words};
 
@@ -22,6 +23,8 @@ const AHEAD: usize = 21;
 const MOST_FONDANT: Kilogram = Kilogram::new(10.0);
 /// Days after which syrup begun today counts as stores in the model (judgement: the first of it within days).
 const SYRUP_TAKEN: i64 = 7;
+/// Days within which combs are hung nearer.
+const COMBS_NEAR: usize = 14;
 /// Hours of work.
 const WORK_LID_OFF: f64 = 0.2;
 const WORK_SYRUP: f64 = 1.0;
@@ -31,7 +34,7 @@ const WORK_FRAMES: f64 = 0.4;
 pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
     let stores = &situation.housed().colony.stores;
     let far = stores.total.p50 * stores.place.far;
-    if far < LEAST_FAR {
+    if far < LEAST_FAR || !combs::can_be_lifted(situation.base, COMBS_NEAR) {
         return None;
     }
     let question = situation.base.question;
@@ -39,7 +42,7 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
         what: format!("hang the {} from the far side next to the cluster", far.show(question.system, 1)),
         why: "food two bare combs away might as well not be there in a cold spell".to_owned(),
         from: question.as_of,
-        by: question.as_of.saturating_add(14.days()),
+        by: question.as_of.saturating_add((COMBS_NEAR as i64).days()),
         cost: WORK_FRAMES * question.apiary.money.hour,
         events: vec![Event { day: 0, colony: situation.colony, action: Action::BringNear }],
         caution: Some(Hazard::BeforeTight),
@@ -64,7 +67,7 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
             "{name} has more than it needs even in the hungriest winter in ten, and its frames fit (what it can spare is given once in this yard, to the hive that is shortest)"
         ),
         from: question.as_of,
-        by: question.as_of.saturating_add(21.days()),
+        by: question.as_of.saturating_add((gifts::WITHIN as i64).days()),
         cost: WORK_FRAMES * question.apiary.money.hour,
         events: vec![Event { day: 0, colony: giver, action: Action::MoveFrames { to: situation.colony, stores } }],
         caution: Some(Hazard::HealthyCombs),
