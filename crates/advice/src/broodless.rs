@@ -29,7 +29,7 @@ impl BroodDays {
         let members = base.trajectories.iter().map(Trajectory::members).min().unwrap_or(0);
         let none = triggers.brood_none.value as f32;
         let brood = |day: usize, member: usize| {
-            base.trajectories.iter().map(move |one| one.day(Daily::Brood, day)[member]).fold(0.0, f32::max)
+            base.trajectories.iter().filter_map(move |one| one.of_member(Daily::Brood, day, member)).fold(0.0, f32::max)
         };
         let gone = |member: usize| (0..base.days()).find(|&day| brood(day, member) < none).map(|day| day as i64);
         let back = |member: usize| {

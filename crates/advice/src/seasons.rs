@@ -1,6 +1,6 @@
 //! Figures of a run by month and date.
 
-use snowhum_winter::{Daily, Trajectory};
+use snowhum_winter::{Daily, HiveDaily, Trajectory};
 
 use crate::answer::{Condensation, DateRange, HiveVerdict, MonthRange, OpenDates};
 use crate::plan::Base;
@@ -33,7 +33,7 @@ pub(crate) fn by_month(base: &Base<'_>, at: usize, what: Daily, scale: f64) -> V
         let mut sums = vec![0.0; trajectory.members()];
         for &day in days {
             for (sum, value) in sums.iter_mut().zip(trajectory.day(what, day)) {
-                *sum += f64::from(*value);
+                *sum += f64::from(value);
             }
         }
         let weights = alive(trajectory, days.last().copied().unwrap_or(0));
@@ -52,7 +52,7 @@ pub(crate) fn by_month(base: &Base<'_>, at: usize, what: Daily, scale: f64) -> V
 fn alive(trajectory: &Trajectory, day: usize) -> Vec<f64> {
     let queenright = trajectory.day(Daily::Queenright, day);
     let queenless = trajectory.day(Daily::Queenless, day);
-    queenright.iter().zip(queenless).map(|(a, b)| f64::from(*a) + f64::from(*b)).collect()
+    queenright.zip(queenless).map(|(a, b)| f64::from(a) + f64::from(b)).collect()
 }
 
 /// Grown bees each fortnight, among colonies alive.
@@ -66,7 +66,7 @@ pub(crate) fn fortnightly(base: &Base<'_>, at: usize, what: Daily, decimals: i32
     (0..trajectory.days())
         .step_by(EVERY)
         .filter_map(|day| {
-            let values = trajectory.day(what, day).iter().map(|value| f64::from(*value));
+            let values = trajectory.day(what, day).map(f64::from);
             let range = weighted_range(&values.zip(alive(trajectory, day)).collect::<Vec<_>>())?;
             Some(DateRange { date: base.date(day), range: range.map(|value| rounded(value, decimals)) })
         })
@@ -87,9 +87,13 @@ pub(crate) fn brood_begins(base: &Base<'_>, at: usize) -> OpenDates {
 
 /// First day after the winter solstice on which a member has brood to be seen.
 pub(crate) fn first_brood(base: &Base<'_>, trajectory: &Trajectory, member: usize) -> Option<usize> {
-    let visible =
-        |day: usize| trajectory.day(Daily::Brood, day).get(member).is_some_and(|cells| *cells > VISIBLE_BROOD);
+    let visible = |day: usize| brood_is_visible(trajectory, day, member);
     (0..trajectory.days()).filter(|&day| base.after_solstice(day)).find(|&day| visible(day))
+}
+
+/// Whether brood is plainly there in a member on a day.
+fn brood_is_visible(trajectory: &Trajectory, day: usize, member: usize) -> bool {
+    trajectory.of_member(Daily::Brood, day, member).is_some_and(|cells| cells > VISIBLE_BROOD)
 }
 
 fn open_dates(base: &Base<'_>, days: impl Iterator<Item = Option<usize>>) -> OpenDates {
@@ -110,28 +114,18 @@ pub(crate) fn hive_verdict(base: &Base<'_>, at: usize) -> HiveVerdict {
 /// The hive at place `at` as an enclosure in the coldest month of another run under the same weather.
 pub(crate) fn verdict_of(base: &Base<'_>, at: usize, trajectory: &Trajectory) -> HiveVerdict {
     let days = coldest_month(base, trajectory);
-    // Colonies that are gone say nothing of how the hive does with bees in it.
-    let mean = |what: Daily| {
-        let weighed = days.iter().flat_map(|&day| {
-            let values = trajectory.day(what, day).iter().map(|value| f64::from(*value));
-            values.zip(alive(trajectory, day))
-        });
-        let (sum, weight) = weighed
-            .filter(|(value, _)| value.is_finite())
-            .fold((0.0, 0.0), |(sum, all), (value, weight)| (sum + value * weight, all + weight));
-        if weight > 0.0 { sum / weight } else { 0.0 }
-    };
+    let mean = |what: HiveDaily| trajectory.hive(what, days.iter().copied()).unwrap_or(0.0);
     let has_hole = base.housed[at].hive.openings.iter().any(|o| o.kind == snowhum_apiary::OpeningKind::UpperHole);
     HiveVerdict {
-        heat_loss_w_per_k: rounded(mean(Daily::Loss), 2),
-        air_flow_l_per_s: rounded(mean(Daily::Flow), 2),
+        heat_loss_w_per_k: rounded(mean(HiveDaily::Loss), 2),
+        air_flow_l_per_s: rounded(mean(HiveDaily::Flow), 2),
         condensation_g_per_day: Condensation {
-            lid: rounded(mean(Daily::Lid), 1),
-            walls: rounded(mean(Daily::Walls), 1),
-            floor: rounded(mean(Daily::Floor), 1),
+            lid: rounded(mean(HiveDaily::Lid), 1),
+            walls: rounded(mean(HiveDaily::Walls), 1),
+            floor: rounded(mean(HiveDaily::Floor), 1),
         },
-        drip_on_cluster_g_per_day: rounded(mean(Daily::Drip), 1),
-        frost_at_hole: has_hole.then(|| rounded(mean(Daily::Frost), 2)),
+        drip_on_cluster_g_per_day: rounded(mean(HiveDaily::Drip), 1),
+        frost_at_hole: has_hole.then(|| rounded(mean(HiveDaily::Frost), 2)),
     }
 }
 

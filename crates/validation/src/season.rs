@@ -1,10 +1,11 @@
 //! Food, deaths and numbers over whole winters.
 
+use snowhum_apiary::Colony;
 use snowhum_testkit::colony;
 use snowhum_winter::{Daily, Parameters};
 
 use crate::check::{Band, Basis, Check, Claim, Class};
-use crate::winters::{DAYS, DECEMBER_TO_JANUARY, FEBRUARY_TO_APRIL, NOVEMBER_TO_JANUARY, Winter};
+use crate::winters::{Books, DAYS, DECEMBER_TO_JANUARY, FEBRUARY_TO_APRIL, NOVEMBER_TO_JANUARY, Winter};
 
 /// Yearly mean of a middling and of a mild place, °C.
 const MIDDLING: f64 = 3.5;
@@ -13,8 +14,8 @@ const MILD: f64 = 6.0;
 /// Food, size, bees and loss.
 pub(crate) fn checks(parameters: &Parameters) -> Vec<Check> {
     let strong = Winter::fed(parameters, 18_000.0, MIDDLING);
-    let broodless = without_brood(parameters);
-    [books(&broodless), food(&strong), size(parameters), bees(parameters, &broodless)].concat()
+    let broodless = Winter::of(&rearing_none(parameters), well_fed(), MIDDLING);
+    [books(parameters), food(&strong), size(parameters), bees(parameters, &broodless)].concat()
 }
 
 fn claim(id: &'static str, class: Class, quantity: &'static str, source: &'static str) -> Claim {
@@ -22,11 +23,8 @@ fn claim(id: &'static str, class: Class, quantity: &'static str, source: &'stati
 }
 
 /// Two months' sums of a winter without brood; the hourly books are kept in the winter crate's own tests.
-fn books(broodless: &Winter) -> Vec<Check> {
-    let eaten = broodless.sum(Daily::Eaten, DECEMBER_TO_JANUARY);
-    let heat = broodless.sum(Daily::Heat, DECEMBER_TO_JANUARY) * 86_400.0;
-    let gone = broodless.on(Daily::Stores, DECEMBER_TO_JANUARY.start - 1)
-        - broodless.on(Daily::Stores, DECEMBER_TO_JANUARY.end - 1);
+fn books(parameters: &Parameters) -> Vec<Check> {
+    let Books { eaten, gone, heat } = Books::of(&rearing_none(parameters), &well_fed(), MIDDLING, &DECEMBER_TO_JANUARY);
     let claim = |id, quantity| Claim {
         status: Basis::Derived,
         ..claim(id, Class::Exact, quantity, "conservation; 12.72 MJ/kg of USDA FoodData Central")
@@ -108,11 +106,15 @@ fn bees(parameters: &Parameters, broodless: &Winter) -> Vec<Check> {
 }
 
 /// Rearing and summer bees switched off, so that only winter bees are counted.
-fn without_brood(parameters: &Parameters) -> Winter {
+fn rearing_none(parameters: &Parameters) -> Parameters {
     let mut broodless = parameters.clone();
     broodless.laying_peak.value = 0.0;
     broodless.summer_bee_share.value = 0.0;
-    Winter::of(&broodless, colony(18_000.0, 30.0), MIDDLING)
+    broodless
+}
+
+fn well_fed() -> Colony {
+    colony(18_000.0, 30.0)
 }
 
 fn median_life(broodless: &Winter) -> f64 {

@@ -4,10 +4,11 @@ use std::ops::Range;
 
 use snowhum_apiary::Colony;
 use snowhum_testkit::{Dress, changeable, colony, langstroth, place};
-use snowhum_units::Fraction;
+use snowhum_units::{Fraction, Kilogram};
+use snowhum_weather::Ensemble;
 use snowhum_winter::{
-    Cause, Daily, Environment, Housed, LANES, MemberEnd, Parameters, Record, Schedule, Settings, Trajectory, Yard,
-    YardShelter, run,
+    Cause, Daily, Environment, HiveDaily, Housed, LANES, MemberEnd, Parameters, Record, Schedule, Settings, Trajectory,
+    Yard, YardShelter, run,
 };
 
 /// Days of a run.
@@ -27,14 +28,8 @@ impl Winter {
     /// Two deeps with a foam lid under changeable weather about a yearly mean.
     pub(crate) fn of(parameters: &Parameters, colony: Colony, mean_c: f64) -> Self {
         const MEMBERS: usize = 64;
-        let shelter = YardShelter { wind: Fraction::new(0.4), sun: Fraction::new(1.0) };
-        let weather = changeable(mean_c, 24 * DAYS, 2 * LANES);
-        let environment = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 10, 1));
-        let hive = langstroth(Dress { lid_foam_mm: 50.0, ..Dress::BARE });
-        let colonies = [Housed { colony, hive, neighbour: None }];
-        let yard = Yard { environment: &environment, parameters, colonies: &colonies };
         let settings = Settings { members: MEMBERS, seed: 11, record: Record::Days };
-        Self { trajectory: run(&yard, &Schedule::default(), settings).swap_remove(0) }
+        Self { trajectory: go(parameters, colony, &changeable(mean_c, 24 * DAYS, 2 * LANES), settings) }
     }
 
     /// A healthy colony of so many bees with plenty of food.
@@ -45,7 +40,8 @@ impl Winter {
     /// Mean over the members on a day.
     pub(crate) fn on(&self, what: Daily, day: usize) -> f64 {
         let values = self.trajectory.day(what, day);
-        values.iter().map(|value| f64::from(*value)).sum::<f64>() / values.len() as f64
+        let members = values.len() as f64;
+        values.map(f64::from).sum::<f64>() / members
     }
 
     /// Sum over days of the mean over the members.
@@ -82,4 +78,53 @@ impl Winter {
     pub(crate) fn least(&self, what: Daily, days: Range<usize>) -> f64 {
         days.map(|day| self.on(what, day)).fold(f64::INFINITY, f64::min)
     }
+}
+
+/// What a colony's books say of some days of a run, as means over members.
+#[derive(Debug, Default)]
+pub(crate) struct Books {
+    /// Food eaten, kg.
+    pub(crate) eaten: f64,
+    /// Food gone from the combs, kg.
+    pub(crate) gone: f64,
+    /// Heat given off, J.
+    pub(crate) heat: f64,
+}
+
+impl Books {
+    /// Over `days`, of members run one by one, each under weather of its own: heat is kept as a mean over the living, and
+    /// of a single member that is its own. Food is read at the ends of runs, which are not rounded for keeping.
+    pub(crate) fn of(parameters: &Parameters, colony: &Colony, mean_c: f64, days: &Range<usize>) -> Self {
+        const MEMBERS: usize = 64;
+        let weather = [days.start, days.end].map(|day| changeable(mean_c, 24 * day, MEMBERS));
+        let mut books = Self::default();
+        for member in 0..MEMBERS {
+            let settings = Settings { members: 1, seed: member as u64, record: Record::Days };
+            let [before, after] = weather.each_ref().map(|all| {
+                let own = Ensemble {
+                    start: all.start,
+                    paths: vec![all.paths[member].clone()],
+                    provenance: all.provenance.clone(),
+                };
+                go(parameters, colony.clone(), &own, settings)
+            });
+            let watts = days.clone().map(|day| after.hive(HiveDaily::Heat, [day]).unwrap_or(f64::NAN)).sum::<f64>();
+            books.heat += watts * 86_400.0 / MEMBERS as f64;
+            let share =
+                |of: fn(&MemberEnd) -> Kilogram| (of(&after.ends[0]) - of(&before.ends[0])).get() / MEMBERS as f64;
+            books.eaten += share(|end| end.used);
+            books.gone -= share(|end| end.stores);
+        }
+        books
+    }
+}
+
+/// Two deeps with a foam lid under some weather.
+fn go(parameters: &Parameters, colony: Colony, weather: &Ensemble, settings: Settings) -> Trajectory {
+    let shelter = YardShelter { wind: Fraction::new(0.4), sun: Fraction::new(1.0) };
+    let environment = Environment::yard(weather, place(), shelter, jiff::civil::date(2025, 10, 1));
+    let hive = langstroth(Dress { lid_foam_mm: 50.0, ..Dress::BARE });
+    let colonies = [Housed { colony, hive, neighbour: None }];
+    let yard = Yard { environment: &environment, parameters, colonies: &colonies };
+    run(&yard, &Schedule::default(), settings).swap_remove(0)
 }

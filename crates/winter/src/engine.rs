@@ -11,8 +11,9 @@ use std::ops::Range;
 use std::sync::{Mutex, PoisonError};
 
 use crate::block::Block;
+use crate::daily::BlockDay;
 use crate::environment::{Environment, Walk};
-use crate::history::{DayFigures, Record, Trajectory, member_end};
+use crate::history::{Record, Trajectory, member_end};
 use crate::lanes::LANES;
 use crate::laws::Laws;
 use crate::schedule::Schedule;
@@ -63,6 +64,7 @@ pub(crate) struct Running {
     pub(crate) dark_stores: f64,
     pub(crate) key: Key,
     pub(crate) neighbour: Option<usize>,
+    pub(crate) members: usize,
     pub(crate) blocks: Vec<Block>,
     /// The weather each block's lanes walk through.
     pub(crate) walks: Vec<Walk>,
@@ -121,6 +123,7 @@ impl Running {
             dark_stores: start::darkness(colony.stores.kind),
             key,
             neighbour: housed.neighbour,
+            members: settings.members,
         }
     }
 }
@@ -146,43 +149,42 @@ fn advance(
     let lends: Vec<bool> = (0..running.len()).map(|at| running.iter().any(|r| r.neighbour == Some(at))).collect();
     let mut faces: Vec<Option<Faces>> = vec![None; running.len()];
     let places: Vec<Mutex<&mut Trajectory>> = trajectories.iter_mut().map(Mutex::new).collect();
+    // Blocks are stepped where they lie, apart from what their colony only reads.
+    let mut blocks: Vec<Vec<Block>> = running.iter_mut().map(|colony| std::mem::take(&mut colony.blocks)).collect();
     for turn in [Lends::Yes, Lends::No] {
-        let jobs = jobs(running, |at| lends[at] == (turn == Lends::Yes));
-        let done: Vec<Stretch> = jobs
-            .par_iter()
-            .map(|&(at, index)| {
-                let colony = &running[at];
-                let beside = colony.neighbour.and_then(|lender| faces.get(lender)?.as_ref());
-                let mut stretch = Stretch::over(yard, laws, colony, index, days.clone(), (beside, turn, record));
-                put(&std::mem::take(&mut stretch.figures), index, days.start, &places[at]);
-                stretch
-            })
-            .collect();
-        if turn == Lends::Yes {
-            for at in (0..running.len()).filter(|at| lends[*at]) {
-                let own = jobs.iter().zip(&done).filter(|((colony, _), _)| *colony == at);
-                let walls = own.map(|((_, index), s)| (&running[at].walks[*index], &s.wall[..]));
-                faces[at] = Some(mean_by_path(walls, yard.environment.paths(), &days));
-            }
+        let mut jobs = jobs(&mut blocks, |at| lends[at] == (turn == Lends::Yes));
+        let step = |(at, index, block): &mut (usize, usize, &mut Block)| {
+            let colony = &running[*at];
+            let beside = colony.neighbour.and_then(|lender| faces.get(lender)?.as_ref());
+            let how = (beside, turn, record);
+            let stretch = Stretch::over(yard, laws, colony, (*index, block), days.clone(), how);
+            put(&stretch.days, *index, days.start, &places[*at]);
+            stretch.wall
+        };
+        let walls: Vec<Vec<[f32; LANES]>> = jobs.par_iter_mut().map(step).collect();
+        for at in (0..running.len()).filter(|at| turn == Lends::Yes && lends[*at]) {
+            let own = jobs.iter().zip(&walls).filter(|((colony, ..), _)| *colony == at);
+            let walls = own.map(|((_, index, _), wall)| (&running[at].walks[*index], &wall[..]));
+            faces[at] = Some(mean_by_path(walls, yard.environment.paths(), &days));
         }
-        for ((at, index), stretch) in jobs.into_iter().zip(done) {
-            running[at].blocks[index] = stretch.block;
-        }
+    }
+    for (colony, blocks) in running.iter_mut().zip(blocks) {
+        colony.blocks = blocks;
     }
 }
 
 /// Puts the days of a block in their places as soon as it is through, so that they are never held twice.
-fn put(figures: &[DayFigures], index: usize, first_day: usize, place: &Mutex<&mut Trajectory>) {
+pub(crate) fn put(of_block: &[BlockDay], index: usize, first_day: usize, place: &Mutex<&mut Trajectory>) {
     let mut trajectory = place.lock().unwrap_or_else(PoisonError::into_inner);
-    for (offset, figures) in figures.iter().enumerate() {
-        trajectory.put(index, first_day + offset, figures);
+    for (offset, day) in of_block.iter().enumerate() {
+        trajectory.put(index, first_day + offset, day);
     }
 }
 
-/// Blocks of the colonies whose turn it is, as (colony, block).
-fn jobs(running: &[Running], turn: impl Fn(usize) -> bool) -> Vec<(usize, usize)> {
-    let of = |at: usize| (0..running[at].blocks.len()).map(move |index| (at, index));
-    (0..running.len()).filter(|&at| turn(at)).flat_map(of).collect()
+/// Blocks of the colonies whose turn it is, as (colony, index, block).
+fn jobs(blocks: &mut [Vec<Block>], turn: impl Fn(usize) -> bool) -> Vec<(usize, usize, &mut Block)> {
+    let due = blocks.iter_mut().enumerate().filter(|(at, _)| turn(*at));
+    due.flat_map(|(at, own)| own.iter_mut().enumerate().map(move |(index, block)| (at, index, block))).collect()
 }
 
 /// The mean over members of a lender's wall, hour by hour and path by path.

@@ -4,6 +4,7 @@
 mod audit;
 mod block;
 mod curve;
+mod daily;
 pub mod daylight;
 mod edges;
 mod ends;
@@ -28,10 +29,11 @@ mod stretch;
 mod vectors;
 
 pub use curve::{ClusterAnswer, cluster_at};
+pub use daily::{Daily, HiveDaily};
 pub use ends::{Cause, Ends};
 pub use engine::{Housed, Settings, Yard, run, run_with};
 pub use environment::{Environment, Outside, YardShelter};
-pub use history::{Daily, MemberEnd, Record, Trajectory};
+pub use history::{MemberEnd, Record, Trajectory};
 pub use lanes::LANES;
 pub use member::{LEARNED, Member};
 pub use members::{Members, WarmWall};

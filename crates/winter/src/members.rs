@@ -5,9 +5,10 @@
 
 use rayon::prelude::*;
 use std::ops::Range;
+use std::sync::Mutex;
 
 use crate::block::{CopyLane, Tally};
-use crate::engine::{Running, Settings, Yard, mean_by_path};
+use crate::engine::{Running, Settings, Yard, mean_by_path, put};
 use crate::environment::Walk;
 use crate::events;
 use crate::history::{MemberEnd, Record, Trajectory, member_end};
@@ -36,12 +37,13 @@ impl WarmWall {
         let mut from = 0;
         let ends = actions.iter().map(|(day, action)| (*day, Some(action))).chain([(days, None)]);
         for (day, action) in ends.filter(|(day, _)| *day <= days) {
-            for (index, wall) in walls.iter_mut().enumerate() {
+            let mut blocks = std::mem::take(&mut running.blocks);
+            for (index, (block, wall)) in blocks.iter_mut().zip(&mut walls).enumerate() {
                 let how = (None, Lends::Yes, Record::End);
-                let stretch = Stretch::over(yard, &laws, &running, index, from..day.max(from), how);
-                running.blocks[index] = stretch.block;
-                wall.extend(stretch.wall);
+                let over = from..day.max(from);
+                wall.extend(Stretch::over(yard, &laws, &running, (index, block), over, how).wall);
             }
+            running.blocks = blocks;
             from = day.max(from);
             if let Some(action) = action {
                 let event = Event { day, colony: 0, action: action.clone() };
@@ -58,7 +60,6 @@ impl WarmWall {
 pub struct Members {
     running: Running,
     laws: Laws,
-    count: usize,
     hour: usize,
 }
 
@@ -68,7 +69,7 @@ impl Members {
     #[must_use]
     pub fn enter(yard: &Yard<'_>, place: usize, settings: Settings) -> Option<Self> {
         let running = Running::enter(yard, yard.colonies.get(place)?, settings);
-        Some(Self { running, laws: Laws::of(yard.parameters), count: settings.members, hour: 0 })
+        Some(Self { running, laws: Laws::of(yard.parameters), hour: 0 })
     }
 
     /// The same hive without bees: what a dead hive's air does. It holds one member for each of 32 paths.
@@ -85,7 +86,7 @@ impl Members {
     /// How many.
     #[must_use]
     pub fn count(&self) -> usize {
-        self.count
+        self.running.members
     }
 
     /// Hours since the start of the environment.
@@ -152,7 +153,7 @@ impl Members {
     ) -> Trajectory {
         let (first, days) = (self.hour.div_ceil(24), yard.environment.days());
         self.forget_hunger(first);
-        let mut trajectory = Trajectory::new(self.count, days.saturating_sub(first), record);
+        let mut trajectory = Trajectory::new(self.running.members, days.saturating_sub(first), record);
         let mut from = first;
         let stops = actions.iter().map(|(day, action)| (*day, Some(action))).chain([(days, None)]);
         for (day, action) in stops.filter(|(day, _)| (first..=days).contains(day)) {
@@ -167,7 +168,7 @@ impl Members {
             first_hungry_day: end.first_hungry_day.map(|day| day.saturating_sub(first as u32)),
             ..end
         };
-        trajectory.ends = (0..self.count).map(|m| since(member_end(self.parts(m).0, m % LANES))).collect();
+        trajectory.ends = (0..self.running.members).map(|m| since(member_end(self.parts(m).0, m % LANES))).collect();
         trajectory
     }
 
@@ -189,18 +190,15 @@ impl Members {
         (first, record): (usize, Record),
         trajectory: &mut Trajectory,
     ) {
+        let mut blocks = std::mem::take(&mut self.running.blocks);
         let (running, laws) = (&self.running, &self.laws);
         let how = (beside.map(|wall| &wall.0), Lends::No, record);
-        let stretches: Vec<Stretch> = (0..running.blocks.len())
-            .into_par_iter()
-            .map(|index| Stretch::over(yard, laws, running, index, days.clone(), how))
-            .collect();
-        for (index, stretch) in stretches.into_iter().enumerate() {
-            for (offset, figures) in stretch.figures.iter().enumerate() {
-                trajectory.put(index, days.start - first + offset, figures);
-            }
-            self.running.blocks[index] = stretch.block;
-        }
+        let place = Mutex::new(trajectory);
+        blocks.par_iter_mut().enumerate().for_each(|(index, block)| {
+            let stretch = Stretch::over(yard, laws, running, (index, block), days.clone(), how);
+            put(&stretch.days, index, days.start - first, &place);
+        });
+        self.running.blocks = blocks;
     }
 
     /// Does what a keeper did at this hour.
@@ -219,13 +217,13 @@ impl Members {
             }
             events::join(&self.laws, &given, block);
         }
-        self.settle(0..self.count);
+        self.settle(0..self.running.members);
     }
 
     /// Carries on these members, one for each place, each with its weather.
     pub fn select(&mut self, ancestors: &[usize]) {
         let before = self.running.clone();
-        self.count = ancestors.len();
+        self.running.members = ancestors.len();
         let blocks = ancestors.len().div_ceil(LANES);
         self.running.blocks.resize_with(blocks, Default::default);
         self.running.walks.resize(blocks, Walk::InOrder(0));

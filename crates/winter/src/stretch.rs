@@ -5,9 +5,10 @@ use snowhum_draws::Key;
 use std::ops::Range;
 
 use crate::block::{Block, Boundary, Tally, WALL};
+use crate::daily::BlockDay;
 use crate::engine::{Running, Yard};
 use crate::environment::{Environment, Hour, Walk};
-use crate::history::{DayFigures, Record, figures};
+use crate::history::Record;
 use crate::lanes::{LANES, exp};
 use crate::laws::Laws;
 use crate::shell::Shell;
@@ -23,10 +24,10 @@ pub(crate) struct Faces {
     pub(crate) values: Vec<f32>,
 }
 
-/// One block over some days.
+/// What one block leaves behind over some days.
+#[derive(Default)]
 pub(crate) struct Stretch {
-    pub(crate) block: Block,
-    pub(crate) figures: Vec<DayFigures>,
+    pub(crate) days: Vec<BlockDay>,
     pub(crate) wall: Vec<[f32; LANES]>,
 }
 
@@ -38,16 +39,17 @@ pub(crate) enum Lends {
 }
 
 impl Stretch {
-    /// Block `index` of a colony over whole days.
+    /// Takes block `index` of a colony, which stands apart from it meanwhile, over whole days.
     pub(crate) fn over(
         yard: &Yard<'_>,
         laws: &Laws,
         colony: &Running,
-        index: usize,
+        (index, block): (usize, &mut Block),
         days: Range<usize>,
         (beside, lends, record): (Option<&Faces>, Lends, Record),
     ) -> Self {
-        let mut stretch = Self { block: colony.blocks[index].clone(), figures: Vec::new(), wall: Vec::new() };
+        let mut stretch = Self::default();
+        let members = colony.members.saturating_sub(index * LANES);
         for day in days {
             Hours {
                 environment: yard.environment,
@@ -57,15 +59,15 @@ impl Stretch {
                 hours: 24 * day..24 * (day + 1),
                 beside,
                 wall: (lends == Lends::Yes).then_some(&mut stretch.wall),
-                block: &mut stretch.block,
+                block,
             }
             .run();
             let closing = Closing { shell: &colony.shell, key: colony.key, dark_stores: colony.dark_stores };
-            close_day(yard, laws, closing, index, day, &mut stretch.block);
+            close_day(yard, laws, closing, index, day, block);
             if record == Record::Days {
-                stretch.figures.push(figures(&colony.shell, &stretch.block));
+                stretch.days.push(BlockDay::of(&colony.shell, block, members));
             }
-            stretch.block.tally = Tally::default();
+            block.tally = Tally::default();
         }
         stretch
     }

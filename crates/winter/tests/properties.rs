@@ -10,7 +10,7 @@ use snowhum_units::{
     Fraction, Kelvin, Kilogram, Metre, MetrePerSecond, SquareMetre, Watt, WattPerMetreKelvin, WattPerSquareMetre,
 };
 use snowhum_winter::{
-    Cause, Daily, Environment, Housed, LANES, MemberEnd, Parameters, Record, Schedule, Settings, StartFrom,
+    Cause, Daily, Environment, HiveDaily, Housed, LANES, MemberEnd, Parameters, Record, Schedule, Settings, StartFrom,
     SteadyAnswer, SteadyQuestion, Trajectory, Yard, YardShelter, run, steady,
 };
 
@@ -19,6 +19,12 @@ const ROUNDING: f64 = 1e-9;
 
 /// Rounding of a day's figure as it is stored, as a part.
 const STORED: f64 = 1e-6;
+
+/// What a member's figure is off by at most for being kept in 16 bits, as a part.
+const KEPT: f64 = 1.0 / 2_048.0;
+
+/// Days of ten weeks.
+const WEEKS: usize = 70;
 
 /// Chance of survival that a starving cluster gains by heating less, in one case of a few thousand.
 const SPARED_BY_HUNGER: f64 = 1e-3;
@@ -118,8 +124,9 @@ fn ask(build: Build, question: SteadyQuestion) -> SteadyAnswer {
     ask_of(build.hive(), question)
 }
 
-/// Members of a colony under snow of one depth on every day: air, humidity and wind never change, the sun stays away.
-fn under_snow(build: Build, still: SteadyQuestion, depth_m: f64) -> Trajectory {
+/// Members of a colony under snow of one depth on every day: air, humidity and wind never change, the sun stays away. Each
+/// is run by itself, so that the hive's means are its own.
+fn under_snow(build: Build, still: SteadyQuestion, depth_m: f64) -> Vec<Trajectory> {
     const DAYS: usize = 24;
     let mut weather = changeable(0.0, 24 * DAYS, 1);
     for path in &mut weather.paths {
@@ -136,7 +143,8 @@ fn under_snow(build: Build, still: SteadyQuestion, depth_m: f64) -> Trajectory {
     let parameters = without_brood();
     let colonies = [Housed { colony: colony(still.bees, 25.0), hive: build.hive(), neighbour: None }];
     let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
-    run(&yard, &Schedule::default(), Settings { members: LANES, seed: 9, record: Record::Days }).swap_remove(0)
+    let alone = |seed| Settings { members: 1, seed, record: Record::Days };
+    (0..LANES as u64).map(|seed| run(&yard, &Schedule::default(), alone(seed)).swap_remove(0)).collect()
 }
 
 /// Chance of each member of a broodless colony to starve on empty combs, from 1 October to mid-May.
@@ -165,16 +173,15 @@ fn without_brood() -> Parameters {
     parameters
 }
 
-/// Ten weeks of one colony from 1 October.
-fn winter(build: Build, colony: Colony, mean_c: f64) -> Trajectory {
-    const DAYS: usize = 70;
+/// Some days of one colony from 1 October.
+fn winter(build: Build, colony: Colony, mean_c: f64, (days, members): (usize, usize)) -> Trajectory {
     let shelter = YardShelter { wind: Fraction::new(0.5), sun: Fraction::new(0.8) };
-    let weather = changeable(mean_c, 24 * DAYS, 3);
+    let weather = changeable(mean_c, 24 * days, 3);
     let environment = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 10, 1));
     let parameters = parameters();
     let colonies = [Housed { colony, hive: build.hive(), neighbour: None }];
     let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
-    run(&yard, &Schedule::default(), Settings { members: LANES, seed: 9, record: Record::Days }).swap_remove(0)
+    run(&yard, &Schedule::default(), Settings { members, seed: 9, record: Record::Days }).swap_remove(0)
 }
 
 proptest! {
@@ -187,15 +194,17 @@ proptest! {
         bees in 1_500.0..35_000.0_f64,
         kilograms in 0.5..30.0_f64,
     ) {
-        let out = winter(build, colony(bees, kilograms), mean_c);
-        let masses = [
-            Daily::Stores, Daily::Reachable, Daily::Bees, Daily::Brood, Daily::Died, Daily::Eaten, Daily::Heat,
-            Daily::Flow, Daily::Drip, Daily::Queenright, Daily::Queenless,
-        ];
-        for what in masses {
-            for day in 0..out.days() {
-                for value in out.day(what, day) {
-                    prop_assert!(*value >= -1e-6, "{what:?} on day {day}: {value}");
+        let out = winter(build, colony(bees, kilograms), mean_c, (WEEKS, LANES));
+        for (what, day) in Daily::ALL.iter().flat_map(|what| (0..out.days()).map(move |day| (*what, day))) {
+            for value in out.day(what, day) {
+                prop_assert!(value.is_finite() && value >= -1e-6, "{what:?} on day {day}: {value}");
+            }
+        }
+        let alone = winter(build, colony(bees, kilograms), mean_c, (WEEKS, 1));
+        for day in 0..out.days() {
+            for what in [HiveDaily::Heat, HiveDaily::Flow, HiveDaily::Drip] {
+                for value in [out.hive(what, [day]), alone.hive(what, [day])].into_iter().flatten() {
+                    prop_assert!(value >= -1e-6, "{what:?} on day {day}: {value}");
                 }
             }
         }
@@ -207,12 +216,16 @@ proptest! {
 
     #[test]
     fn food_used_is_food_gone(build in builds(), mean_c in -6.0..12.0_f64, kilograms in 1.0..30.0_f64) {
-        let out = winter(build, colony(12_000.0, kilograms), mean_c);
-        let last = out.days() - 1;
-        for member in 0..out.members() {
-            let stores = |day: usize| f64::from(out.day(Daily::Stores, day)[member]);
-            let eaten: f64 = (1..=last).map(|day| f64::from(out.day(Daily::Eaten, day)[member])).sum();
-            prop_assert!((stores(0) - stores(last) - eaten).abs() < 1e-4 * (1.0 + kilograms), "member {member}");
+        let of = |days| winter(build, colony(12_000.0, kilograms), mean_c, (days, LANES));
+        let (first, all) = (of(1), of(WEEKS));
+        for (member, (before, after)) in first.ends.iter().zip(&all.ends).enumerate() {
+            let (gone, used) = (before.stores - after.stores, after.used - before.used);
+            prop_assert!((gone - used).get().abs() < 1e-9 * (1.0 + kilograms), "member {member}: {gone} {used}");
+            let kept = |what, day| f64::from(all.of_member(what, day, member).unwrap());
+            let (eaten, used) = ((0..WEEKS).map(|day| kept(Daily::Eaten, day)).sum::<f64>(), after.used.get());
+            let (stores, left) = (kept(Daily::Stores, WEEKS - 1), after.stores.get());
+            prop_assert!((eaten - used).abs() <= KEPT * used + 1e-5, "member {member}: {eaten} {used}");
+            prop_assert!((stores - left).abs() <= KEPT * left + 1e-5, "member {member}: {stores} {left}");
         }
     }
 }
@@ -322,15 +335,14 @@ proptest! {
     ) {
         let question = SteadyQuestion { bees: question.bees.max(6_000.0), ..question };
         let (shallow, deep) = (under_snow(build, question, depth_m), under_snow(build, question, depth_m + deeper_m));
-        let last = shallow.days() - 1;
-        for member in 0..shallow.members() {
-            let of = |run: &Trajectory, what| f64::from(run.day(what, last)[member]);
-            prop_assume!(of(&deep, Daily::Warm) < 5.0);
-            let all = |run: &Trajectory| [Daily::Heat, Daily::Loss, Daily::Warm].map(|what| of(run, what));
-            let ([heat, loss, warm], [less, lower, warmer]) = (all(&shallow), all(&deep));
+        for (member, (shallow, deep)) in shallow.iter().zip(&deep).enumerate() {
+            let of = |run: &Trajectory, what| run.hive(what, [run.days() - 1]).unwrap();
+            prop_assume!(of(deep, HiveDaily::Warm) < 5.0);
+            let all = |run: &Trajectory| [HiveDaily::Heat, HiveDaily::Loss, HiveDaily::Warm].map(|what| of(run, what));
+            let ([heat, loss, warm], [less, lower, warmer]) = (all(shallow), all(deep));
             prop_assert!(
                 less <= heat * (1.0 + STORED) && lower <= loss * (1.0 + STORED) && warmer >= warm - 1e-4,
-                "member {member}: {:?} {:?}", all(&shallow), all(&deep)
+                "member {member}: {:?} {:?}", all(shallow), all(deep)
             );
         }
     }

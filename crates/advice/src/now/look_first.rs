@@ -83,7 +83,7 @@ fn life_sign(choice: &Choice, alive: f64, cost: f64) -> f64 {
 /// Worth of a weighing. One half of the members chooses, the other half says what the choice was worth, so that luck is
 /// not taken for knowledge.
 fn weighing(base: &Base<'_>, at: usize, choice: &Choice, alive: f64, cost: f64) -> f64 {
-    let stores: Vec<f64> = base.trajectories[at].day(Daily::Stores, 0).iter().map(|kg| f64::from(*kg)).collect();
+    let stores: Vec<f64> = base.trajectories[at].day(Daily::Stores, 0).map(f64::from).collect();
     if stores.len() != choice.leave.len() || stores.len() < 4 {
         return 0.0;
     }
