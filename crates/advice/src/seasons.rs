@@ -50,9 +50,7 @@ pub(crate) fn by_month(base: &Base<'_>, at: usize, what: Daily, scale: f64) -> V
 
 /// Chance of each member of being alive at the end of a day.
 fn alive(trajectory: &Trajectory, day: usize) -> Vec<f64> {
-    let queenright = trajectory.day(Daily::Queenright, day);
-    let queenless = trajectory.day(Daily::Queenless, day);
-    queenright.zip(queenless).map(|(a, b)| f64::from(a) + f64::from(b)).collect()
+    trajectory.day(Daily::Lost, day).map(|lost| 1.0 - f64::from(lost)).collect()
 }
 
 /// Grown bees each fortnight, among colonies alive.

@@ -35,9 +35,10 @@ daily! {
         Died,
         /// Food eaten, kg.
         Eaten,
-        /// Chance of being alive with a queen.
-        Queenright,
-        /// Chance of being alive without one.
+        /// Chance of being lost by the day's end. It is kept rather than that of being alive, which is near one: 16 bits
+        /// tell small numbers far better apart.
+        Lost,
+        /// Chance of being alive without a queen.
         Queenless,
     }
 }
@@ -82,7 +83,7 @@ impl Daily {
     pub(crate) const fn unit(self) -> f32 {
         match self {
             Self::Bees | Self::Brood | Self::Died => 16.0,
-            Self::Stores | Self::Reachable | Self::Eaten | Self::Queenright | Self::Queenless => 1.0,
+            Self::Stores | Self::Reachable | Self::Eaten | Self::Lost | Self::Queenless => 1.0,
         }
     }
 }
@@ -135,7 +136,7 @@ fn members_figures(block: &Block) -> [[f16; LANES]; FIGURES] {
     put(Daily::Brood, &|i| bees.open_brood[i] + bees.sealed_brood[i]);
     put(Daily::Died, &|i| bees.died[i]);
     put(Daily::Eaten, &|i| tally.eaten[i]);
-    put(Daily::Queenright, &|i| fate.queenright[i]);
+    put(Daily::Lost, &|i| (1.0 - (fate.queenright[i] + fate.queenless[i])).max(0.0));
     put(Daily::Queenless, &|i| fate.queenless[i]);
     figures
 }
