@@ -148,10 +148,23 @@ impl<A: Population, D: Clone> Strata<A, D> {
         if sum <= 0.0 || self.effective_alive() >= 0.5 * count as f64 {
             return false;
         }
+        self.resample(u);
+        true
+    }
+
+    /// Resamples the living whatever they count, and says where each was; nothing changes where none has mass. A function
+    /// of its own in the machine's code too, so that what it costs can be counted.
+    #[inline(never)]
+    pub(crate) fn resample(&mut self, u: f64) -> Vec<usize> {
+        let count = self.alive_mass.len();
+        let sum: f64 = self.alive_mass.iter().sum();
+        if sum <= 0.0 {
+            return (0..count).collect();
+        }
         let ancestors = systematic(&self.alive_mass, count, u);
         self.alive.select(&ancestors);
         self.alive_mass = vec![sum / count as f64; count];
-        true
+        ancestors
     }
 }
 

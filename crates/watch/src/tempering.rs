@@ -7,7 +7,7 @@
 //! they do not move, so copies of them would teach nothing.
 
 use crate::strata::{Evidence, Population, Strata};
-use crate::weights::{effective, systematic};
+use crate::weights::effective;
 
 /// How a reading was taken in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -84,7 +84,7 @@ pub fn weigh_sharply<A: Population, D: Clone>(
         }
         log_evidence += said.log_evidence;
         power = if part < rest { power + part } else { whole };
-        let ancestors = resample(strata, uniform(step));
+        let ancestors = strata.resample(uniform(step));
         rejuvenate(&mut strata.alive, &Bridge { step, power, ancestors: &ancestors });
         if power >= whole {
             let taken = if evidence.unexplained { Taken::Widened(step + 1) } else { Taken::InSteps(step + 1) };
@@ -130,17 +130,4 @@ fn next_part(mass: &[f64], logs: &[f64], rest: f64) -> f64 {
         }
     }
     high
-}
-
-/// Resamples the living whatever they count, and says where each was.
-fn resample<A: Population, D>(strata: &mut Strata<A, D>, u: f64) -> Vec<usize> {
-    let count = strata.alive_mass.len();
-    let sum: f64 = strata.alive_mass.iter().sum();
-    if sum <= 0.0 {
-        return (0..count).collect();
-    }
-    let ancestors = systematic(&strata.alive_mass, count, u);
-    strata.alive.select(&ancestors);
-    strata.alive_mass = vec![sum / count as f64; count];
-    ancestors
 }

@@ -1,5 +1,8 @@
 //! Instructions of the release binary, counted by callgrind: a gate that no busy machine can move.
 
+mod callgrind;
+mod served;
+
 use crate::{house, needs};
 use anyhow::{Context, Result, ensure};
 use std::collections::BTreeMap;
@@ -100,7 +103,7 @@ fn offers_width() -> bool {
     std::fs::read_to_string("/proc/cpuinfo").is_ok_and(|text| text.contains(" avx2") && text.contains(" fma"))
 }
 
-/// All counts, each command in its turn on two threads of our own.
+/// All counts, on three threads of our own: how busy the machine is changes none of them.
 fn count() -> Result<Counts> {
     let binary = house::release_binary()?;
     let place = std::env::temp_dir().join(format!("snowhum-counts-{}", std::process::id()));
@@ -111,8 +114,11 @@ fn count() -> Result<Counts> {
     let (first, last) = COMMANDS.split_at(COMMANDS.len() - 1);
     let counted: Result<Vec<(String, u64)>> = std::thread::scope(|scope| {
         let replay = scope.spawn(|| last.iter().map(one).collect::<Result<Vec<_>>>());
+        let served = scope.spawn(|| served::count(&binary, &place));
         let mut counts = first.iter().map(one).collect::<Result<Vec<_>>>()?;
-        counts.extend(replay.join().ok().context("counting broke off")??);
+        for others in [replay, served] {
+            counts.extend(others.join().ok().context("counting broke off")??);
+        }
         Ok(counts)
     });
     std::fs::remove_dir_all(&place)?;
@@ -127,7 +133,7 @@ fn instructions(binary: &Path, place: &Path, name: &str, arguments: &[&str]) -> 
     let mut command = Command::new("valgrind");
     command.args(["--tool=callgrind", "--quiet"]).arg(format!("--callgrind-out-file={}", out.display()));
     house::capture(at(place, command.arg(binary).args(arguments).args(["--threads", "1", "--json"])))?;
-    total(&std::fs::read_to_string(&out)?).with_context(|| format!("callgrind counted nothing for {name}"))
+    callgrind::total(&std::fs::read_to_string(&out)?).with_context(|| format!("callgrind counted nothing for {name}"))
 }
 
 /// The keeper's own records are out of reach there.
@@ -135,15 +141,9 @@ fn at<'a>(place: &Path, command: &'a mut Command) -> &'a mut Command {
     command.current_dir(place).env("HOME", place).env("XDG_DATA_HOME", place)
 }
 
-/// The total in what callgrind writes.
-fn total(text: &str) -> Option<u64> {
-    let line = text.lines().find_map(|line| line.strip_prefix("totals:").or(line.strip_prefix("summary:")))?;
-    line.split_whitespace().next()?.parse().ok()
-}
-
 #[cfg(test)]
 mod tests {
-    use super::{Counts, risen, total};
+    use super::{Counts, risen};
 
     #[test]
     fn only_what_rose_by_more_than_a_tenth_or_is_unknown_is_named() {
@@ -151,11 +151,5 @@ mod tests {
         let stored = counts(&[("a", 100), ("b", 100)]);
         assert!(risen(&counts(&[("a", 110), ("b", 20)]), &stored).is_empty());
         assert_eq!(risen(&counts(&[("a", 112), ("c", 1)]), &stored), ["a +12 %", "c is not stored"]);
-    }
-
-    #[test]
-    fn the_total_is_read_from_what_callgrind_writes() {
-        assert_eq!(total("events: Ir\nfn=(1) main\n0 12\ntotals: 2721796534\n"), Some(2_721_796_534));
-        assert_eq!(total("events: Ir\n"), None);
     }
 }

@@ -15,21 +15,27 @@ use crate::words::{both_ways, capital, date, mass, masses, weekday};
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
+    Ok(drawn(&app, &view, &asked))
+}
+
+/// A function of its own in the machine's code too, so that what a page costs can be counted.
+#[inline(never)]
+fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
     let body = html! {
         h1 { "The yard on " (day(view.now.date())) }
-        @if asked.get("begun").is_some() && !view.apiary.invented { (begun(&app)) }
+        @if asked.get("begun").is_some() && !view.apiary.invented { (begun(app)) }
         @match &view.standing {
             Some(standing) => {
                 (first(&standing.present.now))
                 ol class="hives" {
-                    @for (at, colony) in standing.present.now.colonies.iter().enumerate() { (card(&view, at, colony)) }
+                    @for (at, colony) in standing.present.now.colonies.iter().enumerate() { (card(view, at, colony)) }
                 }
-                (ahead(&view, &standing.present.now))
+                (ahead(view, &standing.present.now))
             }
-            None => (plain_list(&view)),
+            None => (plain_list(view)),
         }
     };
-    Ok(page(&view, Place::Yard, "The yard", &body))
+    page(view, Place::Yard, "The yard", &body)
 }
 
 /// Said once, after a yard was begun.
