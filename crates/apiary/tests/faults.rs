@@ -98,6 +98,12 @@ fn each_slip_names_its_line_its_field_and_what_would_be_right() {
             "colony \"Alder\".mites",
             "not counted",
         ),
+        (
+            "mites = { found = 2, bees = 300, on = 2025-08-28 }",
+            "mites = \"3%\"",
+            "colony \"Alder\".mites",
+            "mites = { found = 2, bees = 300, on = 2025-08-28 }",
+        ),
         ("bees = 300, on = 2025-08-28", "bees = 300, on = 2025-12-28", "colony \"Alder\".mites.on", "2025-10-05"),
         ("bees = 300, on = 2025-08-28", "bees = 300, on = 1999-08-28", "colony \"Alder\".mites.on", "year"),
         ("queen_year = 2024", "queen_year = 2031", "colony \"Alder\".queen_year", "2025"),

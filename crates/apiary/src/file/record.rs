@@ -3,19 +3,22 @@
 use super::colony::at;
 use super::report::Report;
 use super::scalar::Limits;
-use super::section::{Entry, Section};
+use super::section::{Entry, Section, shown};
+use crate::shipped::same_name;
 use crate::{Mites, Queen, Treatment, TreatmentClass};
 use jiff::civil::Date;
 use toml::de::DeValue;
 
+/// How mites are written.
+const EXAMPLE: &str = "{ found = 2, bees = 300, on = 2025-08-28 }, or \"not counted\"";
+
 pub(crate) fn mites(section: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Mites> {
-    const EXAMPLE: &str = "{ found = 2, bees = 300, on = 2025-08-28 }, or \"not counted\"";
     let Some(entry) = section.get("mites", report) else {
         report.advise(&at(section, "mites"), "no mite count is given; taken as not counted");
         return Some(Mites::NotCounted);
     };
     if matches!(entry.value, DeValue::String(_)) {
-        return entry.word(&[("not counted", ())], report).map(|()| Mites::NotCounted);
+        return not_counted(&entry, report);
     }
     let count = entry.section(EXAMPLE, report)?;
     count.only(&["found", "bees", "on"], report);
@@ -37,6 +40,21 @@ pub(crate) fn mites(section: &Section<'_>, as_of: Option<Date>, report: &mut Rep
         return None;
     }
     Some(Mites::Counted { found, bees, on })
+}
+
+/// A text in place of a count: that nobody counted; a share such as `3%` is no count, since it does not say of how many
+/// bees.
+fn not_counted(entry: &Entry<'_>, report: &mut Report) -> Option<Mites> {
+    let written = entry.text(report)?;
+    if same_name("not counted", written) {
+        return Some(Mites::NotCounted);
+    }
+    report.fault(
+        &entry.spot,
+        format!("\"{}\" is no count of mites", shown(written)),
+        format!("write the mites found, the bees they were on and the day, mites = {EXAMPLE}"),
+    );
+    None
 }
 
 pub(crate) fn queen(section: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Queen> {
