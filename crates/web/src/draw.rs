@@ -42,7 +42,9 @@ fn rows(plate: &Plate) -> Markup {
                     table {
                         caption { (plate.title) }
                         thead { tr { @for head in &plate.table.head { th scope="col" { (head) } } } }
-                        tbody { @for row in &plate.table.rows { tr { @for cell in row { td { (cell) } } } } }
+                        tbody { @for row in &plate.table.rows { tr {
+                            @for (at, cell) in row.iter().enumerate() { @if at == 0 { th scope="row" { (cell) } } @else { td { (cell) } } }
+                        } } }
                     }
                 }
             }

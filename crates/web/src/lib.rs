@@ -14,6 +14,7 @@ mod fault;
 mod gate;
 mod guard;
 mod ids;
+mod labels;
 mod listen;
 mod page;
 mod pages;

@@ -4,6 +4,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 use snowhum_advice::words::day;
 
 use crate::gate::Visitor;
+use crate::labels::labelled;
 use crate::spoken::{own_words, spoken};
 use crate::view::View;
 
@@ -88,10 +89,10 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
     in_own_words(view, page)
 }
 
-/// The page in the keeper's words, whatever the keeper wrote left as it is.
+/// The page in the keeper's words, whatever the keeper wrote left as it is, and its tables fit for a narrow phone.
 pub(crate) fn in_own_words(view: &View, page: Markup) -> Markup {
     let speech = view.settings.speech;
-    PreEscaped(spoken(&page.into_string(), speech, &own_words(&view.apiary, speech)))
+    PreEscaped(labelled(&spoken(&page.into_string(), speech, &own_words(&view.apiary, speech))))
 }
 
 /// A page that says nothing of the yard.
