@@ -2,10 +2,12 @@
 
 mod answer;
 mod lines;
+mod season;
 mod yard;
 
 pub use answer::{ColonyMites, MissChance, MiteRange, MitesAnswer, Verdict, YardMites};
 pub use lines::Line;
+pub use season::SeasonDays;
 
 use serde::Deserialize;
 use snowhum_apiary::{Apiary, Mites};
@@ -76,9 +78,15 @@ struct Figures {
 }
 
 /// The counts that a yard file holds; none where nobody counted. Unless a region or month is given, the line is that of the
-/// site's region in the month of the newest count, and what is said is of the day the yard was looked at.
+/// site's region in the month of the newest count. What a treatment can still do is said by the site's own days where they
+/// are given, else by the month, which is that of the day the yard was looked at unless another is given.
 #[must_use]
-pub fn of_yard(apiary: &Apiary, region: Option<String>, month: Option<i8>) -> Option<Result<MitesAnswer, SumFault>> {
+pub fn of_yard(
+    apiary: &Apiary,
+    region: Option<String>,
+    month: Option<i8>,
+    days: Option<&SeasonDays>,
+) -> Option<Result<MitesAnswer, SumFault>> {
     let mut newest = None;
     let mut samples = Vec::new();
     for colony in &apiary.colonies {
@@ -86,11 +94,13 @@ pub fn of_yard(apiary: &Apiary, region: Option<String>, month: Option<i8>) -> Op
         newest = newest.max(Some(on));
         samples.push(Sample { colony: colony.name.clone(), found, by: Counted::Wash { bees } });
     }
-    let season = |day| season_month(day, apiary.site.latitude.get());
+    let month_of = |day| season_month(day, apiary.site.latitude.get());
     let region = region.or_else(|| mite_region(&apiary.site));
-    let question = MitesQuestion { samples, region, month: month.or(Some(season(newest?))) };
+    let question = MitesQuestion { samples, region, month: month.or(Some(month_of(newest?))) };
     let answer = mites(&question).map(|mut answer| {
-        answer.say = answer::say(&answer.colonies, month.or(Some(season(apiary.as_of))), false);
+        let by_month = || season::by_month(month.or(Some(month_of(apiary.as_of)))).to_owned();
+        let season = days.map_or_else(by_month, SeasonDays::says);
+        answer.say = answer::say(&answer.colonies, &season, false);
         answer
     });
     Some(answer)
@@ -124,7 +134,7 @@ pub fn mites(question: &MitesQuestion) -> Result<MitesAnswer, SumFault> {
         method: first.by.words().to_owned(),
         unit: if board { "mites a day" } else { "mites per 100 bees" }.to_owned(),
         yard: yard::yard(&colonies, &line),
-        say: answer::say(&colonies, question.month, board),
+        say: answer::say(&colonies, season::by_month(question.month), board),
         cautions: answer::cautions(&colonies),
         sources: answer::sources(&figures, first.by, &line),
         colonies,

@@ -73,7 +73,7 @@ fn yard(arguments: &MitesArguments, common: &Common) -> anyhow::Result<()> {
             apiary.name
         ))
     };
-    let counted = of_yard(&apiary, arguments.region.clone(), arguments.month).ok_or_else(none)?;
+    let counted = of_yard(&apiary, arguments.region.clone(), arguments.month, None).ok_or_else(none)?;
     let answer = counted.map_err(sum::fault)?;
     let uncounted = apiary.colonies.iter().filter(|colony| colony.mites == Mites::NotCounted);
     let uncounted: Vec<&str> = uncounted.map(|colony| colony.name.as_str()).collect();

@@ -4,7 +4,7 @@ use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::fit::{ClassWindow, FitAnswer};
-use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, of_yard};
+use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, SeasonDays, of_yard};
 use snowhum_advice::words::day;
 use snowhum_apiary::{Apiary, Mites};
 
@@ -19,7 +19,9 @@ use crate::words::{capital, date};
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let plan = app.plan().await?;
-    let counted = of_yard(&view.apiary, None, None);
+    let jobs = app.windows().await?;
+    let days = jobs.as_ref().ok().and_then(|jobs| SeasonDays::of(jobs));
+    let counted = of_yard(&view.apiary, None, None, days.as_ref());
     let body = html! {
         h1 { "Mites" }
         @if let Ok(plan) = &plan { (stood(&view, plan)) }
@@ -33,7 +35,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         (uncounted(&view.apiary))
         (heard("/mites"))
         @match &plan {
-            Ok(plan) => @if let Some(fit) = &plan.fit { (windows(fit)) },
+            Ok(plan) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref())) },
             Err(words) => p class="caution" { (words) },
         }
     };
@@ -96,14 +98,21 @@ fn uncounted(apiary: &Apiary) -> Markup {
     html! { @if !names.is_empty() { p { span class="label" { "Not counted" } " " (names.join(", ")) ". They may be the worst." } } }
 }
 
-fn windows(fit: &FitAnswer) -> Markup {
+fn windows(fit: &FitAnswer, days: Option<&SeasonDays>) -> Markup {
     let [all, none] = fit.treat_before;
     html! {
         section {
             h2 { "When a treatment can work here" }
             p {
-                "Done before about " (date(all)) ", a treatment spares the whole brood that becomes winter bees; after about " (date(none))
-                " none of it: then it protects the neighbours and next year's bees, not bees already hurt. A treatment in November alone is no cure for this winter. " (fit.winter_bees)
+                @match days {
+                    Some(days) => {
+                        "Begun by " (date(days.safe)) " to be safe"
+                        @if days.usual != days.safe { " (" (date(days.usual)) " is in time in half of all years)" }
+                    }
+                    None => { "Done before about " (date(all)) }
+                }
+                ", a treatment spares the brood that becomes winter bees; each week later spares less of it, and after about " (date(none))
+                " none: then it protects the neighbours and next year's bees, not bees already hurt. A treatment in November alone is no cure for this winter. " (fit.winter_bees)
             }
             @for hazard in [Hazard::Label, Hazard::Acids] { p class="caution" { (hazard.says()) } }
             dl { @for window in &fit.windows { (one_window(window)) } }

@@ -173,12 +173,12 @@ fn may_be_treated(colonies: &[ColonyMites]) -> bool {
 }
 
 /// What to make of the counts.
-pub(super) fn say(colonies: &[ColonyMites], month: Option<i8>, board: bool) -> Vec<String> {
+pub(super) fn say(colonies: &[ColonyMites], season: &str, board: bool) -> Vec<String> {
     let mut say = Vec::new();
     if may_be_treated(colonies) {
         say.push("Treat a yard's colonies together: mites drift and are robbed from hive to hive.".to_owned());
     }
-    say.push(season(month).to_owned());
+    say.push(season.to_owned());
     say.push(
         if board {
             "A board shows what falls, not what is there: ants, wind and brood change it. Where it matters, wash 300 bees."
@@ -191,25 +191,6 @@ pub(super) fn say(colonies: &[ColonyMites], month: Option<i8>, board: bool) -> V
         say.push("Fewer than 200 bees say little: half a US cup, 118 mL, is about 300.".to_owned());
     }
     say
-}
-
-fn season(month: Option<i8>) -> &'static str {
-    match month {
-        Some(7) => "The winter bees will soon be raised: what is done before them protects this winter.",
-        Some(8) => {
-            "The winter bees are raised from about mid-August: what is done before protects this winter; what is done after comes too late for part of them, and protects the neighbours and next year."
-        }
-        Some(9) => {
-            "The winter bees are being raised: a treatment now is too late for part of them; it protects the rest, the neighbours and next year."
-        }
-        Some(10..=12 | 1 | 2) => {
-            "The winter bees are raised: a treatment now protects the neighbours and next year's bees, and no longer mends these."
-        }
-        Some(3..=6) => "Mites grow as long as there is brood: count again every month.",
-        _ => {
-            "Winter bees are raised in August to October: a treatment before them protects this winter, one after them the neighbours and next year."
-        }
-    }
 }
 
 /// Where the answer comes from.
