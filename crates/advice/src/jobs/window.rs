@@ -66,6 +66,14 @@ impl JobWindow {
         Self { colonies, ..self }
     }
 
+    /// What can still be done on a day when the job's time is over, where that helps; not months after it.
+    #[must_use]
+    pub fn if_missed(&self, as_of: Date) -> Option<&'static str> {
+        let still = closes(self).is_some_and(|last| as_of <= last.saturating_add(STILL.days()));
+        let is_told = self.due == Due::Past && still;
+        MISSED.iter().find(|(id, _)| is_told && *id == self.id).map(|(_, words)| *words)
+    }
+
     /// Says when, and where the day asked about stands.
     pub(super) fn told(self, as_of: Date) -> Self {
         Self { when: when(&self), due: due(&self, as_of), ..self }
@@ -130,11 +138,7 @@ fn winters(share: f64) -> String {
 fn due(window: &JobWindow, as_of: Date) -> Due {
     let lead = if window.kind == Kind::By { LEAD } else { 0 };
     let Some(opens) = window.earliest.map(|day| day.saturating_sub(lead.days())) else { return Due::Later };
-    let last = [window.latest, window.until].into_iter().flatten().max();
-    let grace = if window.kind == Kind::By { 0 } else { GRACE };
-    let closes =
-        last.unwrap_or_else(|| window.usual.unwrap_or(opens.saturating_add(30.days())).saturating_add(grace.days()));
-    if as_of > closes {
+    if closes(window).is_some_and(|last| as_of > last) {
         Due::Past
     } else if as_of >= opens {
         Due::Now
@@ -142,5 +146,88 @@ fn due(window: &JobWindow, as_of: Date) -> Due {
         Due::Soon
     } else {
         Due::Later
+    }
+}
+
+/// The last day of a window; none where it never comes.
+fn closes(window: &JobWindow) -> Option<Date> {
+    let earliest = window.earliest?;
+    let lead = if window.kind == Kind::By { LEAD } else { 0 };
+    let grace = if window.kind == Kind::By { 0 } else { GRACE };
+    let usual = window.usual.unwrap_or(earliest.saturating_sub(lead.days()).saturating_add(30.days()));
+    let last = [window.latest, window.until].into_iter().flatten().max();
+    Some(last.unwrap_or(usual.saturating_add(grace.days())))
+}
+
+/// Days after its last over which a missed job is still spoken of (judgement): about a season.
+const STILL: i64 = 100;
+
+/// What can still be done once a job's time is over, by its id (common practice, in words of our own). Of events and of
+/// jobs that are nothing once their time is over nothing is said.
+const MISSED: &[(&str, &str)] = &[
+    ("mite-count-summer", "Count all the same: it still tells which hives to treat."),
+    ("honey-off", "Take it off now: treatment and feed both wait for it."),
+    (
+        "treat-mites",
+        "Late still protects the neighbours and next year's bees, not those already hurt. The broodless treatment comes \
+         on top.",
+    ),
+    ("mite-count-autumn", "Leave the hives shut now; a board under a mesh floor still shows what falls."),
+    ("feed-begun", "Begin today if it can still be finished by the day for syrup; else give solid food over the bees."),
+    ("entrance-reduced", "Still worth doing, from outside and in a minute."),
+    (
+        "syrup-finished",
+        "Take off what is left and give solid food over the bees, or combs of food from a healthy hive of the yard.",
+    ),
+    ("excluder-out", "Take it out on the next calm mild day, lifting no comb: a queen left below it dies."),
+    ("consolidate", "Too cold for combs: leave the boxes as they are, and see to lid and food above the bees."),
+    ("top-and-straps", "Late is still fine: lid, tilt and straps are done in a minute on any calm day."),
+    ("bear-fence-on", "Still worth it until snow lies, and again before the thaw."),
+    ("mouse-guard", "Look first that no mouse is in, then put it on: a guard shuts a mouse in as well as out."),
+    ("wrap", "Late is still fine: on any calm day, without knocking."),
+    ("winter-yard", "In hard frost leave them where they are: a jolt breaks the cluster."),
+    ("cellar-in", "On a quiet cold day they can still be carried in without a jolt; else leave them out."),
+    ("broodless", "With brood back it reaches fewer mites: ask the label, and count as soon as hives are open."),
+    ("midwinter-weighing", "Lift them on the next calm day all the same: most food is eaten from now on."),
+    ("clean-floor", "Still worth doing on the next flying day."),
+    ("melt-check", "One look is never late: water on the floor, a leaning stand."),
+    ("bear-fence-thaw", "Put it on today: bears are about."),
+    ("first-look", "On the next calm warm day all the same: food, eggs or brood, room."),
+    ("unwrap", "Take it off at the next visit."),
+    ("cellar-out", "Carry them out on the evening before the next flying day."),
+    ("pollen", "Bees most likely carry it in themselves by now: watch the entrance first."),
+    ("mite-count-spring", "Count now: a count tells something as long as there is brood."),
+    ("reverse", "Still possible while the lower box is empty and no brood lies across both."),
+];
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use snowhum_winter::Status;
+
+    fn told(id: &str, as_of: Date) -> JobWindow {
+        let last = jiff::civil::date(2025, 10, 20);
+        let trigger = Trigger {
+            words: String::new(),
+            value: 0.0,
+            figure: None,
+            source: String::new(),
+            status: Status::Judgement,
+        };
+        let dates = Dates::of(vec![Some(0)]);
+        let window = window(id, "a job", Kind::By, (&dates, last), trigger);
+        JobWindow { earliest: Some(last), usual: Some(last), latest: Some(last), ..window }.told(as_of)
+    }
+
+    #[test]
+    fn a_missed_job_says_what_can_still_be_done_and_not_for_ever() {
+        let (november, march) = (jiff::civil::date(2025, 11, 10), jiff::civil::date(2026, 3, 1));
+        for (id, words) in [("treat-mites", "next year"), ("wrap", "still fine"), ("mouse-guard", "no mouse is in")] {
+            let said = told(id, november).if_missed(november).unwrap_or_default();
+            assert!(said.contains(words), "{id}: {said}");
+            assert_eq!(told(id, march).if_missed(march), None, "{id} in March");
+        }
+        let in_time = jiff::civil::date(2025, 10, 18);
+        assert_eq!(told("wrap", in_time).if_missed(in_time), None, "its time is not over");
     }
 }

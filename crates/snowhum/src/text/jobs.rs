@@ -99,6 +99,9 @@ fn months(answer: &JobsAnswer) -> String {
             page += &format!("\n{} {}\n", month(on.month()), on.year());
         }
         page += &format!("  {}\n", wrapped(&format!("{}: {}.", window.what, window.when), 4));
+        if let Some(words) = window.if_missed(answer.as_of) {
+            page += &format!("    {}\n", wrapped(&format!("If it was not done: {words}"), 4));
+        }
     }
     page
 }

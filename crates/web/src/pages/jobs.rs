@@ -69,7 +69,7 @@ fn body(answer: &JobsAnswer) -> Markup {
         @for (kind, title) in [(Due::Now, "Due now"), (Due::Soon, "Within a month")] {
             @if due(kind).next().is_some() {
                 h2 { (title) }
-                ul class="actions papers" { @for window in due(kind) { (whole(window)) } }
+                ul class="actions papers" { @for window in due(kind) { (whole(window, answer.as_of)) } }
             }
         }
         h2 { "The year" }
@@ -78,7 +78,7 @@ fn body(answer: &JobsAnswer) -> Markup {
         } }
         h2 { "All the rest" }
         ul class="actions papers" {
-            @for window in answer.windows.iter().filter(|window| !matches!(window.due, Due::Now | Due::Soon)) { (whole(window)) }
+            @for window in answer.windows.iter().filter(|window| !matches!(window.due, Due::Now | Due::Soon)) { (whole(window, answer.as_of)) }
         }
         (days(answer))
         @for note in &answer.notes { p class="small" { (note) } }
@@ -86,10 +86,11 @@ fn body(answer: &JobsAnswer) -> Markup {
 }
 
 /// One job with its reasons.
-fn whole(window: &JobWindow) -> Markup {
+fn whole(window: &JobWindow, as_of: Date) -> Markup {
     html! {
         li id=(window.id) class="paper" {
             h3 { (window.what) @if window.due == Due::Past { " " span class="small" { "(past)" } } }
+            @if let Some(words) = window.if_missed(as_of) { p class="kept" { span class="label" { "If it was not done" } " " (words) } }
             p { strong { (sentence(&window.when)) } " " (window.trigger.words) }
             p { (window.why) }
             @if !window.colonies.is_empty() { p class="small" { "At " (window.colonies.join(", ")) "." } }
