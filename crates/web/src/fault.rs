@@ -1,8 +1,9 @@
 //! What can go wrong with a request, as a page or as JSON.
 
 use axum::http::StatusCode;
-use axum::response::{IntoResponse, Response};
-use maud::html;
+use axum::response::{IntoResponse, Redirect, Response};
+use maud::{Markup, html};
+use snowhum_apiary::ColonyId;
 
 use crate::page::bare;
 
@@ -12,6 +13,17 @@ pub(crate) enum Fault {
     /// There is no such thing.
     #[error("There is no {0} here.")]
     Missing(&'static str),
+    /// No colony of the yard has that name or id.
+    #[error("There is no colony “{asked}” in this yard.")]
+    NoColony {
+        /// What was asked for.
+        asked: String,
+        /// Those that there are.
+        colonies: Vec<(String, ColonyId)>,
+    },
+    /// It stands at another address.
+    #[error("It stands at {0}.")]
+    Elsewhere(String),
     /// What was sent cannot be read; the text says what would be right.
     #[error("{0}")]
     Wrong(String),
@@ -38,7 +50,8 @@ pub(crate) enum Fault {
 impl Fault {
     pub(crate) fn status(&self) -> StatusCode {
         match self {
-            Self::Missing(_) => StatusCode::NOT_FOUND,
+            Self::Missing(_) | Self::NoColony { .. } => StatusCode::NOT_FOUND,
+            Self::Elsewhere(_) => StatusCode::SEE_OTHER,
             Self::Wrong(_) => StatusCode::UNPROCESSABLE_ENTITY,
             Self::SignIn => StatusCode::UNAUTHORIZED,
             Self::Foreign | Self::OnlyShown => StatusCode::FORBIDDEN,
@@ -50,15 +63,37 @@ impl Fault {
 
 impl IntoResponse for Fault {
     fn into_response(self) -> Response {
-        let title = if matches!(self, Self::OnlyShown) { "Only to look at" } else { "Not done" };
+        if let Self::Elsewhere(address) = &self {
+            return Redirect::to(address).into_response();
+        }
+        let title = match self {
+            Self::OnlyShown => "Only to look at",
+            Self::Missing(_) | Self::NoColony { .. } => "Not here",
+            _ => "Not done",
+        };
         let body = html! {
             h1 { (title) }
             p class="lede" { (self.to_string()) }
-            p {
-                @if matches!(self, Self::OnlyShown) { a href="/" { "Look at the yard" } "." }
-                @else { "Nothing was changed. Go back and mend it, or " a href="/" { "look at the yard" } "." }
-            }
+            (self.ways_on())
         };
         (self.status(), bare(title, &body)).into_response()
+    }
+}
+
+impl Fault {
+    /// Where to go from here.
+    fn ways_on(&self) -> Markup {
+        html! {
+            @match self {
+                Self::OnlyShown => p { a href="/" { "Look at the yard" } "." },
+                Self::Missing(_) => p { "The address may be mistyped. " a href="/" { "Look at the yard" } "." },
+                Self::NoColony { colonies, .. } => {
+                    p { "These are in it:" }
+                    ul { @for (name, id) in colonies { li { a class="way" href={ "/hive/" (id.0) } { (name) } } } }
+                    p { a href="/" { "Look at the yard" } "." }
+                },
+                _ => p { "Nothing was changed. Go back and mend it, or " a href="/" { "look at the yard" } "." },
+            }
+        }
     }
 }

@@ -1,6 +1,7 @@
 //! What every page knows: the yard, the settings, the last estimate and how old it is.
 
 use axum::extract::FromRequestParts;
+use axum::http::Uri;
 use axum::http::request::Parts;
 use jiff::ZonedDateTime;
 use snowhum_advice::now::ColonyNow;
@@ -12,6 +13,7 @@ use uuid::Uuid;
 use crate::app::{App, Standing};
 use crate::fault::Fault;
 use crate::gate::Visitor;
+use crate::sent::shortened;
 use crate::settings::Settings;
 
 /// One look at the yard.
@@ -50,6 +52,38 @@ impl View {
         found.ok_or(Fault::Missing("such colony"))
     }
 
+    /// A colony as somebody may write it: by its id, or by its name in any case.
+    pub(crate) fn meant(&self, text: &str) -> Result<(usize, &Colony), Fault> {
+        if let Ok(id) = text.parse() {
+            return self.colony(id).map_err(|_| self.no_colony(text));
+        }
+        let text = text.trim();
+        let colonies = || self.apiary.colonies.iter().enumerate();
+        let exact = colonies().find(|(_, colony)| colony.name == text);
+        let in_any_case = || colonies().find(|(_, colony)| colony.name.to_lowercase() == text.to_lowercase());
+        exact.or_else(in_any_case).ok_or_else(|| self.no_colony(text))
+    }
+
+    /// The colony an address such as `/hive/{colony}/weigh` means; a name leads on to the address with the id.
+    pub(crate) fn addressed(&self, text: &str, uri: &Uri) -> Result<(usize, &Colony), Fault> {
+        let (at, colony) = self.meant(text)?;
+        if text.parse() == Ok(colony.id.0) {
+            return Ok((at, colony));
+        }
+        let id = colony.id.0.to_string();
+        let mut parts: Vec<&str> = uri.path().split('/').collect();
+        if let Some(part) = parts.get_mut(2) {
+            *part = &id;
+        }
+        let asked = uri.query().map_or_else(String::new, |asked| format!("?{asked}"));
+        Err(Fault::Elsewhere(parts.join("/") + &asked))
+    }
+
+    fn no_colony(&self, text: &str) -> Fault {
+        let colonies = self.apiary.colonies.iter().map(|colony| (colony.name.clone(), colony.id)).collect();
+        Fault::NoColony { asked: shortened(text), colonies }
+    }
+
     /// A colony's part of the estimate, by its place in the yard.
     pub(crate) fn colony_now(&self, at: usize) -> Option<&ColonyNow> {
         self.standing.as_ref()?.present.now.colonies.get(at)
@@ -83,7 +117,8 @@ impl View {
 
     /// A colony by the name a keeper writes.
     pub(crate) fn named(&self, name: &str) -> Option<ColonyId> {
-        let found = self.apiary.colonies.iter().find(|colony| colony.name.eq_ignore_ascii_case(name.trim()));
+        let name = name.trim().to_lowercase();
+        let found = self.apiary.colonies.iter().find(|colony| colony.name.to_lowercase() == name);
         found.map(|colony| colony.id)
     }
 }

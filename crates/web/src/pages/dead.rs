@@ -5,6 +5,7 @@ mod told;
 
 use axum::Form;
 use axum::extract::{Path, State};
+use axum::http::Uri;
 use axum::response::Redirect;
 use jiff::Timestamp;
 use maud::{Markup, html};
@@ -13,7 +14,6 @@ use snowhum_advice::deadout::{
 };
 use snowhum_advice::sums::SumFault;
 use snowhum_apiary::{Act, Colony, ColonyId, Conditions, Entry, Note, Sign, VisitId};
-use uuid::Uuid;
 
 use super::notes::{self, Pairs};
 use super::questions::heard;
@@ -67,9 +67,14 @@ pub(crate) fn kept(view: &View, colony: ColonyId) -> Option<String> {
 }
 
 /// One colony, examined as far as is told.
-pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, asked: Asked) -> Result<Markup, Fault> {
+pub(crate) async fn show(
+    State(app): State<App>,
+    Path(id): Path<String>,
+    uri: Uri,
+    asked: Asked,
+) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let (at, colony) = view.colony(read_id(&id)?)?;
+    let (at, colony) = view.addressed(&id, &uri)?;
     let questions = questions().map_err(of_program)?;
     let title = format!("{}: dead colony", colony.name);
     let answered = match asked.get("step") {
@@ -104,7 +109,7 @@ pub(crate) async fn keep(
     Form(pairs): Pairs,
 ) -> Result<Redirect, Fault> {
     let view = View::of(&app).await?;
-    let (_, colony) = view.colony(read_id(&id)?)?;
+    let (_, colony) = view.meant(&id)?;
     let form = Asked(pairs);
     let questions = questions().map_err(of_program)?;
     let at = notes::time(&view, &form)?;
@@ -122,10 +127,6 @@ pub(crate) async fn keep(
     };
     notes::keep(&app, &note).await?;
     Ok(Redirect::to(&format!("/hive/{}", colony.id.0)))
-}
-
-fn read_id(text: &str) -> Result<Uuid, Fault> {
-    text.parse().map_err(|_| Fault::Missing("such colony"))
 }
 
 /// What the records answer, and the answer; or what is wrong with what was told.

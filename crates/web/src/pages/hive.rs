@@ -1,12 +1,12 @@
 //! One hive: what is going on in there?
 
 use axum::extract::{Path, State};
+use axum::http::Uri;
 use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::now::ColonyNow;
 use snowhum_advice::words::{day, hives, part_of_month, run_out};
 use snowhum_apiary::Colony;
-use uuid::Uuid;
 
 use super::hive_figures::{expectations, figures};
 use super::{action, apiary, dead, lifting, signs};
@@ -18,9 +18,9 @@ use crate::page::{Place, page};
 use crate::view::View;
 use crate::words::{both_ways, capital, date};
 
-pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>) -> Result<Markup, Fault> {
+pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, uri: Uri) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let (at, colony) = view.colony(id_of(&view, &id)?)?;
+    let (at, colony) = view.addressed(&id, &uri)?;
     Ok(drawn(&view, at, colony))
 }
 
@@ -41,12 +41,6 @@ fn drawn(view: &View, at: usize, colony: &Colony) -> Markup {
         (signs::list(view, colony))
     };
     page(view, Place::Elsewhere, &colony.name, &body)
-}
-
-/// The colony an address means: by its id, or by the name it has in the yard.
-pub(super) fn id_of(view: &View, text: &str) -> Result<Uuid, Fault> {
-    let named = || view.apiary.colonies.iter().find(|colony| colony.name == text).map(|colony| colony.id.0);
-    text.parse().ok().or_else(named).ok_or(Fault::Missing("such hive"))
 }
 
 /// To the hive before and the hive after, in walking order.

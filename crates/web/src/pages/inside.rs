@@ -16,7 +16,7 @@ use crate::view::{Asked, View};
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let chosen = asked.get("hive").and_then(|id| id.parse().ok()).and_then(|id| view.colony(id).ok().map(|(at, _)| at));
+    let chosen = asked.get("hive").and_then(|text| view.meant(text).ok().map(|(at, _)| at));
     let living = |at: &usize| settled(&view, *at).is_some();
     let at = chosen.filter(living).or_else(|| (0..view.apiary.colonies.len()).find(living));
     let body = html! {

@@ -21,10 +21,10 @@ use crate::words::plain;
 pub(crate) type Pairs = Form<Vec<(String, String)>>;
 
 /// Keeps a line written at a hive.
-pub(crate) async fn add(State(app): State<App>, Path(id): Path<Uuid>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
+pub(crate) async fn add(State(app): State<App>, Path(id): Path<String>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
     let view = View::of(&app).await?;
     let form = Asked(pairs);
-    view.colony(id)?;
+    let id = view.meant(&id)?.1.id.0;
     let visit = form.get("visit").and_then(|text| text.parse().ok()).unwrap_or_else(|| ids::new_id(Timestamp::now()));
     let sent = Sent {
         visit,
@@ -42,6 +42,18 @@ pub(crate) async fn add(State(app): State<App>, Path(id): Path<Uuid>, Form(pairs
     let note = sent.note(ids::note_of(VisitId(visit), ColonyId(id)), &view).map_err(Fault::Wrong)?;
     keep(&app, &note).await?;
     Ok(Redirect::to(&format!("/hive/{id}")))
+}
+
+/// Where a colony's notes stand on its page.
+pub(crate) async fn list(State(app): State<App>, Path(id): Path<String>) -> Result<Redirect, Fault> {
+    let id = View::of(&app).await?.meant(&id)?.1.id.0;
+    Ok(Redirect::to(&format!("/hive/{id}#notes")))
+}
+
+/// Where a note is written.
+pub(crate) async fn begin(State(app): State<App>, Path(id): Path<String>) -> Result<Redirect, Fault> {
+    let id = View::of(&app).await?.meant(&id)?.1.id.0;
+    Ok(Redirect::to(&format!("/hive/{id}#note")))
 }
 
 /// The time of a form's note: noon of the day it names, else now.
@@ -142,8 +154,8 @@ pub(crate) async fn withdraw(State(app): State<App>, Path(id): Path<Uuid>) -> Re
 }
 
 /// Takes back the last thing done at a colony.
-pub(crate) async fn undo(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Redirect, Fault> {
-    View::of(&app).await?.colony(id)?;
+pub(crate) async fn undo(State(app): State<App>, Path(id): Path<String>) -> Result<Redirect, Fault> {
+    let id = View::of(&app).await?.meant(&id)?.1.id.0;
     app.store().undo_last(LastOf::Colony(ColonyId(id)), Timestamp::now()).await?;
     app.touch();
     Ok(Redirect::to(&format!("/hive/{id}")))

@@ -39,9 +39,8 @@ const MOST_TRIES: usize = 4;
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let (at, colony) = match asked.get("hive").map(str::parse) {
-        Some(Ok(id)) => view.colony(id)?,
-        Some(Err(_)) => return Err(Fault::Missing("such colony")),
+    let (at, colony) = match asked.get("hive") {
+        Some(text) => view.meant(text)?,
         None => (0, view.apiary.colonies.first().ok_or(Fault::Missing("colony"))?),
     };
     let answered = match tries(&view.apiary, colony, &asked) {

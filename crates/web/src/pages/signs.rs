@@ -9,7 +9,7 @@ use crate::words::{conditions, date, plain};
 pub(crate) fn list(view: &View, colony: &Colony) -> Markup {
     let notes = view.notes_of(colony.id);
     html! {
-        section {
+        section id="notes" {
             h2 { "Notes" }
             @if notes.is_empty() { p { "None yet." } }
             ol class="notes" {

@@ -1,6 +1,7 @@
 //! A hive weighed on the spot: two sides lifted or a scale, its food reckoned, and kept as a note if the keeper likes.
 
 use axum::extract::{Path, State};
+use axum::http::Uri;
 use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::sums::weigh::{Tare, TwoSided, Way, WeighAnswer, WeighQuestion, weigh};
@@ -18,10 +19,15 @@ use crate::sent::shortened;
 use crate::view::{Asked, View};
 use crate::words::masses;
 
-pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, asked: Asked) -> Result<Markup, Fault> {
+pub(crate) async fn show(
+    State(app): State<App>,
+    Path(id): Path<String>,
+    uri: Uri,
+    asked: Asked,
+) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let id = super::hive::id_of(&view, &id)?;
-    let (at, colony) = view.colony(id)?;
+    let (at, colony) = view.addressed(&id, &uri)?;
+    let id = colony.id.0;
     let hive = view.apiary.hive_of(colony).ok_or(Fault::Missing("such hive"))?;
     let system = view.settings.system;
     let bees = view.colony_now(at).and_then(|now| Some(now.bees.as_ref()?.p50)).unwrap_or(colony.bees.p50);
