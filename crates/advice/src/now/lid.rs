@@ -73,7 +73,7 @@ pub fn may_lift(air: Kelvin, wind: MetrePerSecond, thresholds: &Thresholds, syst
     let rungs = rungs(thresholds);
     let rung = rungs.iter().find(|rung| air.celsius() >= rung.air_c && wind.get() <= rung.wind_m_per_s);
     let (seconds, says) = rung.map_or((0.0, "leave it shut: too cold or too windy"), |rung| (rung.seconds, rung.says));
-    let says = format!("At {} and wind {} {says}.", air.show(system, 0), wind.show(system, 0));
+    let says = format!("At {} and a wind of {} at the hives {says}.", air.show(system, 0), wind.show(system, 0));
     LidVerdict { seconds: seconds as u32, says, other_school: other_school(system) }
 }
 

@@ -148,7 +148,7 @@ impl DayStrip {
     }
 
     fn row(&self, scene: &mut Scene, days: &[&DayOutlook], top: f64) {
-        for (words, y) in [("Flying weather", 40.0), ("Cold", 110.0), ("Wind", 215.0)] {
+        for (words, y) in [("Flying weather", 40.0), ("Cold", 110.0), ("Wind, 10 m up", 215.0)] {
             scene.words(Point::new(MARGIN, top + y + 12.0), words, Type::heavy(SIZE));
             let line = Path::line(Point::new(MARGIN, top + y - 3.0), Point::new(WIDTH - MARGIN, top + y - 3.0));
             scene.shape(line, None, Pen::new(Ink::Soft, 0.6));
@@ -192,7 +192,7 @@ impl DayStrip {
 
     fn table(&self) -> Table {
         let say = Figures { system: self.system };
-        let mut table = Table::with_head(["Day", "Coldest", "Warmest", "Flying", "Cold", "Wind"]);
+        let mut table = Table::with_head(["Day", "Coldest", "Warmest", "Flying", "Cold", "Wind, 10 m up"]);
         for day in self.days.iter().take(MOST_DAYS) {
             let wind = format!("{}, {}", day.windy.words().1, say.speed(day.wind));
             let (flying, cold) = (day.flying.words().1.to_owned(), day.cold.words().1.to_owned());

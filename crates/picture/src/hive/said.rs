@@ -27,7 +27,7 @@ pub(crate) fn title(hive: &HiveSection) -> String {
 pub(crate) fn weather(hive: &HiveSection) -> String {
     let say = Figures { system: hive.system };
     let air = hive.outside.map(|air| format!("Outside {}", say.temperature(air)));
-    let wind = hive.wind.map(|wind| format!("wind {}", say.speed(wind)));
+    let wind = hive.wind.map(|wind| format!("wind {} at the hive", say.speed(wind)));
     air.into_iter().chain(wind).collect::<Vec<_>>().join(", ")
 }
 

@@ -169,7 +169,7 @@ fn ahead(view: &View, now: &NowAnswer) -> Markup {
             @if !days.is_empty() {
                 div {
                 (draw::figure(&draw::days(days, view.settings.system), "days"))
-                p class="small" { "The middle of the weather paths the estimate walks, not a forecast unless a forecast was given." }
+                p class="small" { "The middle of the weather paths the estimate walks, not a forecast unless a forecast was given. Wind is that of open country 10 m up, as forecasts tell it; less of it reaches the hives." }
                 }
             }
             dl {
