@@ -22,7 +22,7 @@ pub(crate) struct FeedArguments {
     /// The day by which syrup must be finished (`plan` says it for your site).
     #[arg(long, value_name = "DATE")]
     syrup_by: Option<Date>,
-    /// Today, to say how much must go down a day.
+    /// Today: with --syrup-by it says how much must go down a day, or that it is too late.
     #[arg(long, value_name = "DATE")]
     as_of: Option<Date>,
     /// What your feeder holds: litres, or with a unit such as "2 gal".
@@ -71,5 +71,7 @@ pub(crate) fn run(arguments: &FeedArguments, common: &Common) -> anyhow::Result<
         slab: arguments.slab.as_deref().map(|text| with_unit::<Metre>("--slab", text, "cm")).transpose()?,
     };
     let answer = feed(&question).map_err(sum::fault)?;
-    sum::say(&answer, common, |answer| text::feed::words(answer, arguments.syrup_by, common.units.into()))
+    sum::say(&answer, common, |answer| {
+        text::feed::words(answer, [arguments.as_of, arguments.syrup_by], common.units.into())
+    })
 }

@@ -1,12 +1,13 @@
 //! The answer to a shortage in words.
 
 use jiff::civil::Date;
-use snowhum_advice::sums::feed::{FeedAnswer, Solid, Syrup};
+use snowhum_advice::sums::feed::{FeedAnswer, Season, Solid, Syrup};
 use snowhum_units::{CubicMetre, Kilogram, Metre, System};
 
 use crate::text::{entry, wrapped};
 
-pub(crate) fn words(answer: &FeedAnswer, syrup_by: Option<Date>, units: System) -> String {
+/// The answer; with the day of the question and the day by which syrup must be finished, where they are given.
+pub(crate) fn words(answer: &FeedAnswer, days: [Option<Date>; 2], units: System) -> String {
     let kg = |kg: f64| Kilogram::new(kg).show(units, 1);
     let mut page = format!("{} of stores short: {} of sugar\n\n", kg(answer.short_kg), kg(answer.sugar_kg.likely));
     page += &entry(
@@ -20,7 +21,7 @@ pub(crate) fn words(answer: &FeedAnswer, syrup_by: Option<Date>, units: System) 
     for syrup in &answer.syrup {
         page += &entry(&syrup.strength, &recipe(syrup, units));
     }
-    page += &entry("Syrup", &timing(answer, syrup_by));
+    page += &entry("Syrup", &timing(answer, days));
     if !answer.syrup.is_empty() {
         page += &entry("By cups", &cups(answer));
     }
@@ -65,11 +66,16 @@ fn recipe(syrup: &Syrup, units: System) -> String {
     text
 }
 
-fn timing(answer: &FeedAnswer, syrup_by: Option<Date>) -> String {
+fn timing(answer: &FeedAnswer, [today, syrup_by]: [Option<Date>; 2]) -> String {
+    let says = &answer.syrup_says;
     match (syrup_by, answer.days_left) {
-        (Some(by), Some(days)) if days > 0 => format!("finished by {by}, {days} days from now. {}", answer.syrup_says),
-        (Some(by), None) if !answer.syrup.is_empty() => format!("finished by {by}. {}", answer.syrup_says),
-        _ => answer.syrup_says.clone(),
+        (Some(by), Some(days)) if days > 0 => format!("finished by {by}, {days} days from now. {says}"),
+        (Some(by), None) if !answer.syrup.is_empty() => format!("finished by {by}. {says}"),
+        (None, _) if today.is_some() && answer.season == Season::Autumn => format!(
+            "{says} Whether there is time for it is not known here: `snowhum plan` tells your site's last day; give it \
+             as --syrup-by."
+        ),
+        _ => says.clone(),
     }
 }
 

@@ -1,7 +1,7 @@
 //! Fit for winter, in the plan's words: a verdict for each colony, the yard's dates and its shopping list.
 
 use jiff::civil::Date;
-use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Shopping, Stands, VerdictKind};
+use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Shopping, Stands, VerdictKind, What};
 use snowhum_units::{CubicMetre, Kilogram, System};
 
 use crate::text::entry;
@@ -26,12 +26,22 @@ pub(crate) fn colony(fit: &ColonyFit) -> String {
 
 /// A scale that is not simply usual.
 fn off(scale: &Scale) -> Option<String> {
-    let name = scale.what.words().to_lowercase();
-    match scale.stands {
-        Stands::Usual | Stands::NoRange => None,
-        Stands::NotKnown => Some(format!("{name} not known")),
-        stands => Some(format!("{name} {}", stands.words())),
-    }
+    let (under, over) = match scale.what {
+        What::Bees => ("fewer bees", "more bees"),
+        What::Brood => ("less brood", "more brood"),
+        What::Stores => ("less food", "more food"),
+        What::Queen => ("a younger queen", "an older queen"),
+        What::Mites => ("fewer mites", "more mites"),
+        What::Hive => ("a colder lid", "a warmer lid"),
+    };
+    Some(match scale.stands {
+        Stands::Usual | Stands::NoRange => return None,
+        Stands::NotKnown => format!("{} not known", scale.what.words().to_lowercase()),
+        Stands::Under => format!("{under} than is usual"),
+        Stands::PerhapsUnder => format!("perhaps {under} than is usual"),
+        Stands::PerhapsOver => format!("perhaps {over} than is usual"),
+        Stands::Over => format!("{over} than is usual"),
+    })
 }
 
 /// What holds for the whole yard.

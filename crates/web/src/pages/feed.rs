@@ -88,7 +88,7 @@ pub(super) fn days_left(view: &View, plan: &PlanAnswer, list: &Shopping) -> Opti
 }
 
 fn yard(view: &View, plan: &PlanAnswer, list: &Shopping) -> Markup {
-    let system = view.settings.system;
+    let (system, hazard) = (view.settings.system, hazard(view, plan));
     html! {
         (stood(view, plan))
         p class="lede" { "What the yard was short of on " (day(plan.as_of)) ", so that 9 in 10 such hives come to spring with food in reach." }
@@ -96,7 +96,7 @@ fn yard(view: &View, plan: &PlanAnswer, list: &Shopping) -> Markup {
         @if !list.hives.is_empty() && (list.too_late_for_syrup || !is_past(view, plan)) {
             section {
                 h2 { "Labels for the roofs" }
-                div class="papers labels" { @for hive in &list.hives { (label(hive, list, system)) } }
+                div class="papers labels" { @for hive in &list.hives { (label(hive, list, hazard, system)) } }
             }
         }
     }
@@ -162,7 +162,7 @@ fn table(list: &Shopping, system: System) -> Markup {
                     td { (mass(hive.fondant_kg, system)) }
                     td { (mass(hive.candy_kg, system)) ", " (Metre::new(hive.candy_mm * 1e-3).show(system, usize::from(system == System::Us))) " thick" }
                 } @else if hive.is_solid() {
-                    td colspan="5" { (mass(hive.fondant_kg, system)) " of fondant: no feeder is quick enough for syrup now" }
+                    td colspan="5" data-label="Feed" { (mass(hive.fondant_kg, system)) " of fondant: no feeder is quick enough for syrup now" }
                 } @else {
                     td { (mass(hive.sugar_kg, system)) } td { (litres(hive.water_l, system)) } td { (litres(hive.syrup_l, system)) }
                     td { (format!("{:.1}", hive.feeder_fills)) }
@@ -176,14 +176,21 @@ fn table(list: &Shopping, system: System) -> Markup {
     }
 }
 
+/// What can hurt when a lid is lifted to feed on the day asked about: cold once bees cluster, robbers before.
+fn hazard(view: &View, plan: &PlanAnswer) -> Hazard {
+    let today = view.now.date();
+    let clustered = plan.fit.as_ref().is_some_and(|fit| (fit.dates.cluster.p10..plan.spring).contains(&today));
+    if clustered { Hazard::LidOff } else { Hazard::Robbing }
+}
+
 /// One roof's label.
-fn label(hive: &HiveFeed, list: &Shopping, system: System) -> Markup {
+fn label(hive: &HiveFeed, list: &Shopping, hazard: Hazard, system: System) -> Markup {
     html! {
         section class="paper" {
             h2 { (hive.name) }
             @if hive.is_solid() {
                 p class="lede" { "Fondant " (mass(hive.fondant_kg, system)) }
-                p { "Right over the cluster; lid off under a minute; no combs moved." }
+                p { "Right over the bees, a path left free round it. " (hazard.says()) }
             } @else {
                 p class="lede" { "Syrup 3:2, " (litres(hive.syrup_l, system)) }
                 p { (mass(hive.sugar_kg, system)) " of sugar in " (litres(hive.water_l, system)) " of water, by weight." }
