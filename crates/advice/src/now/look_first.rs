@@ -29,7 +29,7 @@ pub(super) fn of(base: &Base<'_>, at: usize, alive: f64, best: Option<&Weighed>)
         return LookFirst {
             weighing_money: 0.0,
             life_sign_money: 0.0,
-            says: "Nothing that was weighed here helps by more than chance does.".to_owned(),
+            says: "Nothing that was tried in the model helps by more than chance.".to_owned(),
         };
     };
     let choice = choice(base, at, best);

@@ -101,6 +101,9 @@ pub fn of_yard(
         let by_month = || season::by_month(month.or(Some(month_of(apiary.as_of)))).to_owned();
         let season = days.map_or_else(by_month, SeasonDays::says);
         answer.say = answer::say(&answer.colonies, &season, false);
+        if answer.colonies.len() == apiary.colonies.len() {
+            answer.yard.iter_mut().for_each(YardMites::of_all);
+        }
         answer
     });
     Some(answer)

@@ -18,15 +18,18 @@ const PATIENCE: Duration = Duration::from_secs(60);
 pub(crate) enum Form {
     PhoneLight,
     PhoneDark,
+    /// The narrowest phone that is still common.
+    NarrowPhone,
     DeskLight,
     DeskDark,
 }
 
 impl Form {
-    pub(crate) const ALL: [Self; 4] = [Self::PhoneLight, Self::PhoneDark, Self::DeskLight, Self::DeskDark];
+    pub(crate) const ALL: [Self; 5] =
+        [Self::PhoneLight, Self::PhoneDark, Self::NarrowPhone, Self::DeskLight, Self::DeskDark];
 
     pub(crate) const fn is_phone(self) -> bool {
-        matches!(self, Self::PhoneLight | Self::PhoneDark)
+        matches!(self, Self::PhoneLight | Self::PhoneDark | Self::NarrowPhone)
     }
 
     const fn is_dark(self) -> bool {
@@ -82,7 +85,11 @@ impl<'a> Browser<'a> {
 
     /// Takes on a size and a scheme.
     pub(crate) async fn look_as(&self, form: Form) -> Result<()> {
-        let (width, height, scale) = if form.is_phone() { (390, 844, 2) } else { (1280, 900, 1) };
+        let (width, height, scale) = match form {
+            Form::NarrowPhone => (360, 740, 2),
+            _ if form.is_phone() => (390, 844, 2),
+            _ => (1280, 900, 1),
+        };
         let metrics =
             json!({ "width": width, "height": height, "deviceScaleFactor": scale, "mobile": form.is_phone() });
         self.command("Emulation.setDeviceMetricsOverride", metrics).await?;

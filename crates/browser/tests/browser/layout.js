@@ -4,12 +4,21 @@ const page = arguments[0];
 const told = (one) => `<${one.tagName.toLowerCase()}> ${(one.innerText || one.getAttribute("aria-label") || one.id || one.name || "").trim().slice(0, 40)}`;
 const shown = (one) => one.checkVisibility({ checkOpacity: false, checkVisibilityCSS: true }) && one.getClientRects().length > 0;
 
-if (document.documentElement.scrollWidth > innerWidth) {
+// Not the window's own width: on a phone that grows with what is too wide.
+const across = document.documentElement.clientWidth;
+if (document.documentElement.scrollWidth > across) {
   const wide = [...document.body.querySelectorAll("*")].find((one) => {
     const scrolls = one.closest(".wide");
-    return !scrolls && one.getBoundingClientRect().right > innerWidth + 1 && shown(one);
+    return !scrolls && one.getBoundingClientRect().right > across + 1 && shown(one);
   });
   faults.push(`scrolls sideways, ${document.documentElement.scrollWidth} px: ${wide ? told(wide) : "?"}`);
+}
+
+// On a phone rows stand as cards: nothing is to be pushed aside to be read.
+for (const one of document.querySelectorAll("main .wide")) {
+  if (across <= 544 && shown(one) && one.scrollWidth > one.clientWidth + 1) {
+    faults.push(`a table scrolls sideways, ${one.scrollWidth} px: ${told(one)}`);
+  }
 }
 
 // A link within a sentence is as high as its line; everything else is a target for a thumb.
@@ -48,7 +57,8 @@ for (const one of document.querySelectorAll("main svg text")) {
   const size = parseFloat(getComputedStyle(one).fontSize) * Math.abs(scale);
   if (size < smallest) [smallest, which] = [size, one.textContent];
 }
-if (smallest < 12.5) faults.push(`words in a picture ${smallest.toFixed(1)} px: ${which}`);
+// A picture shrinks with a narrower glass.
+if (smallest < 12.5 * Math.min(1, across / 390)) faults.push(`words in a picture ${smallest.toFixed(1)} px: ${which}`);
 
 // A bar that stays in sight must not cover what has been scrolled to.
 const bar = document.querySelector(".keep");

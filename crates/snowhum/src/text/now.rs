@@ -152,7 +152,7 @@ fn actions(now: &NowAnswer, colony: &ColonyNow) -> String {
         page += &action_words(now, action);
     }
     if colony.nothing_helps {
-        page += &entry("To do", "nothing that was weighed helps by more than chance does");
+        page += &entry("To do", "nothing that was tried in the model helps by more than chance");
     } else {
         page += &entry("Look first?", &colony.look_first.says);
     }

@@ -106,7 +106,7 @@ pub(crate) fn words(shown: &Shown, system: System) -> String {
 pub(crate) fn table(months: &[MonthRow], system: System) -> String {
     let mut page = format!(
         "  {:<9} {:>10} {:>14} {:>10} {:>12} {:>9}\n",
-        "month", "mean", "1 h in 100 <", "wind", "flying days", "snow"
+        "month", "mean", "1 h in 100 <", "wind, 10 m", "flying days", "snow"
     );
     for row in months {
         let snow = match system {

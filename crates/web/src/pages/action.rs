@@ -11,7 +11,7 @@ pub(crate) fn actions(colony: &ColonyNow, currency: &str) -> Markup {
         section {
             h2 { "What to do" }
             @if colony.nothing_helps {
-                p { "Nothing that was weighed helps by more than chance does." }
+                p { "Nothing that was tried in the model helps by more than chance." }
             } @else {
                 p { (colony.look_first.says) }
             }

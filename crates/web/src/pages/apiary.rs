@@ -125,7 +125,9 @@ fn next(colony: &ColonyNow) -> Option<Markup> {
             Some(html! { (capital(&action.what)) ", from " (date(action.from)) " to " (date(action.by)) "." })
         }
         (None, Word::Sound | Word::Closed) => None,
-        (None, _) if colony.nothing_helps => Some(html! { "Nothing that was weighed helps by more than chance does." }),
+        (None, _) if colony.nothing_helps => {
+            Some(html! { "Nothing that was tried in the model helps by more than chance." })
+        }
         (None, _) => Some(html! { (colony.look_first.says) }),
     }
 }

@@ -5,7 +5,7 @@ mod guess;
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
-use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Stands, Uniting, VerdictKind};
+use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, HiveFeed, Shopping, Stands, Uniting, VerdictKind};
 use snowhum_advice::words::day;
 use snowhum_picture::{FigureScale, FigureScales};
 use snowhum_units::System;
@@ -47,7 +47,7 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
         p class="no-print" { "Learning? " a href="/fit?guess=1" { "Guess first, then see" } "." }
         div class="verdicts" {
             @for (at, one) in fit.colonies.iter().enumerate() {
-                @if let Some(colony) = plan.colonies.get(at) { (told(one, colony, at, view.settings.system)) }
+                @if let Some(colony) = plan.colonies.get(at) { (told((one, colony), &fit.shopping, at, view.settings.system)) }
             }
         }
         section {
@@ -63,16 +63,16 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
     }
 }
 
-fn told(fit: &ColonyFit, colony: &ColonyPlan, at: usize, system: System) -> Markup {
+fn told((fit, colony): (&ColonyFit, &ColonyPlan), list: &Shopping, at: usize, system: System) -> Markup {
     html! {
         section class="verdict chance" {
             div {
-                h2 { (fit.name) " " (chip(fit.verdict.kind)) }
+                h2 { (fit.name) " " (chip(fit.verdict.kind, colony)) }
                 p class="about" { (capital(&fit.verdict.says)) "." }
                 @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite)) }
                 ul { @for reason in &fit.verdict.reasons { li { (capital(reason)) "." } } }
                 @for say in &fit.say { p { (say) } }
-                p { span class="label" { "Food" } " " (food(colony, system)) }
+                p { span class="label" { "Food" } " " (food(colony, list, system)) }
                 (looks(fit))
                 (ranges(fit))
             }
@@ -81,30 +81,48 @@ fn told(fit: &ColonyFit, colony: &ColonyPlan, at: usize, system: System) -> Mark
     }
 }
 
-/// A verdict as a chip; its shape says it without colour.
-fn chip(kind: VerdictKind) -> Markup {
-    let class = match kind {
-        VerdictKind::Alone => "word sound",
-        VerdictKind::Company | VerdictKind::Boost | VerdictKind::Treat | VerdictKind::Unite => "word watch",
-        VerdictKind::ShakeOut | VerdictKind::Stop => "word act",
+/// Shortage from which a colony is fed, kg: as the shopping list has it.
+const SHORT_KG: f64 = 0.5;
+
+/// A verdict as a chip; its shape says it without colour. A colony that would starve as it stands is not told sound.
+fn chip(kind: VerdictKind, colony: &ColonyPlan) -> Markup {
+    let is_short = colony.shortage_kg >= SHORT_KG;
+    let (class, words) = match kind {
+        VerdictKind::Alone if is_short => ("word watch", "feed it, then winter alone"),
+        VerdictKind::Alone => ("word sound", kind.words()),
+        VerdictKind::Company | VerdictKind::Boost | VerdictKind::Treat | VerdictKind::Unite => ("word watch", kind.words()),
+        VerdictKind::ShakeOut | VerdictKind::Stop => ("word act", kind.words()),
     };
-    html! { span class=(class) { (kind.words()) } }
+    html! { span class=(class) { (words) } }
 }
 
-fn food(colony: &ColonyPlan, system: System) -> Markup {
-    let litres = |litres: f64| snowhum_units::CubicMetre::new(litres * 1e-3).show(system, 1);
+fn food(colony: &ColonyPlan, list: &Shopping, system: System) -> Markup {
+    let fed = list.hives.iter().find(|hive| hive.name == colony.name);
     html! {
-        @if colony.shortage_kg < 0.5 {
-            "Nothing is short: 9 in 10 such hives come to spring with food in reach."
-        } @else {
-            (mass(colony.shortage_kg, system)) " of stores short: " (mass(colony.sugar_kg, system)) " of sugar, "
-            (litres(colony.syrup_l.three_to_two)) " of 3:2 or " (litres(colony.syrup_l.two_to_one)) " of 2:1 syrup, "
-            @if colony.too_late_for_syrup {
-                "but the day for syrup here was about " (day(colony.finish_syrup_by.p50)) ": frames of stores or solid feed instead."
-            } @else {
-                "finished by " (day(colony.finish_syrup_by.p10)) " to be safe (" (day(colony.finish_syrup_by.p50)) " is in time in half of all years)."
-            }
+        @if let Some(fed) = fed {
+            (mass(colony.shortage_kg, system)) " of stores short. "
+            @if fed.now_kg >= SHORT_KG { (given(colony, fed, system)) }
             @if let Some(over) = &colony.over_rule { " " (capital(&over.says)) "." }
+        } @else {
+            "Nothing is short: 9 in 10 such hives come to spring with food in reach."
+        }
+    }
+}
+
+/// What it is given now: syrup for as much as bees still take, solid feed for the rest.
+fn given(colony: &ColonyPlan, fed: &HiveFeed, system: System) -> Markup {
+    let litres = |litres: f64| snowhum_units::CubicMetre::new(litres * 1e-3).show(system, 1);
+    let finish = &colony.finish_syrup_by;
+    html! {
+        @if fed.is_solid() {
+            @if colony.too_late_for_syrup { "The day for syrup here was about " (day(finish.p50)) ": " }
+            @else { "No feeder is quick enough for syrup any more: " }
+            "frames of stores, or " (mass(fed.fondant_kg, system)) " of fondant right over the bees."
+        } @else {
+            (mass(fed.sugar_kg, system)) " of sugar as " (litres(fed.syrup_l)) " of 3:2 syrup, finished by " (day(finish.p10))
+            " to be safe (" (day(finish.p50)) " is in time in half of all years)"
+            @if fed.fondant_kg > 0.0 { "; and " (mass(fed.fondant_kg, system)) " of fondant for what no feeder gives in time" }
+            "."
         }
     }
 }

@@ -99,7 +99,7 @@ fn whole(window: &JobWindow, as_of: Date) -> Markup {
             @if let Some(caution) = &window.caution { p class="caution" { (caution.says) } }
             @if let Some(figure) = &window.trigger.figure {
                 p class="small ways" { a href={ "/source/jobs/" (figure) } { "Says who?" } }
-            } @else {
+            } @else if window.trigger.source != "none" {
                 p class="small" { "Says who? " (window.trigger.source) "." }
             }
         }
@@ -150,10 +150,10 @@ fn days(answer: &JobsAnswer) -> Markup {
     let shown = |range: Range<f64>| format!("{:.0} ({:.0}–{:.0})", range.p50, range.p10, range.p90);
     html! {
         h2 { "Days that serve" }
-        p { "Of each half-month so many days, usually; in brackets 8 winters of 10." }
+        p { "Of each half-month bees can fly on so many days, the lid may be off a minute, combs may be lifted; in brackets 8 winters of 10." }
         div class="wide" tabindex="0" role="region" aria-label="Days that serve" {
             table {
-                thead { tr { th scope="col" { "Days" } th scope="col" { "bees can fly" } th scope="col" { "lid off a minute" } th scope="col" { "fit for combs" } } }
+                thead { tr { th scope="col" { "Days" } th scope="col" { "bees fly" } th scope="col" { "lid off" } th scope="col" { "combs" } } }
                 tbody {
                     @for half in &answer.half_months {
                         tr {

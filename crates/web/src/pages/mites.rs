@@ -51,8 +51,8 @@ fn counts(apiary: &Apiary, answer: &MitesAnswer) -> Markup {
             @else if let Some(one) = sorted.first() { (one.name) ": " (one.verdict.words()) "." }
         }
         div class="wide" tabindex="0" role="region" aria-label="Mites, the worst first" { table {
-            caption { "Mites per 100 bees, the worst first; the line is " (answer.line.says) " (" (answer.line.region) ": " (answer.line.source) ")" }
-            thead { tr { th scope="col" { "Colony" } th scope="col" { "Counted" } th scope="col" { "Per 100" } th scope="col" { "95 in 100 such samples" } th scope="col" { "Against the line" } } }
+            caption { "Mites per 100 bees, the worst first; the true figure lies in the range in 95 of 100 such samples; the line is " (answer.line.says) " (" (answer.line.region) ": " (answer.line.source) ")" }
+            thead { tr { th scope="col" { "Colony" } th scope="col" { "Counted" } th scope="col" { "Per 100" } th scope="col" { "Likely between" } th scope="col" { "Against the line" } } }
             tbody { @for one in &sorted { tr {
                 th scope="row" { (one.name) }
                 td { (one.found) " in " (one.bees.unwrap_or(0)) @if let Some(on) = counted_on(apiary, &one.name) { ", " (date(on)) } }

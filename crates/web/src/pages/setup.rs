@@ -140,7 +140,7 @@ const HARDLY: f64 = 2.0;
 fn verdict(row: &SetupRow) -> String {
     let difference = row.difference_hives_in_100;
     if row.too_close_to_call {
-        return "No real difference: what there is, chance could turn round.".to_owned();
+        return "No real difference: what there is may be chance.".to_owned();
     }
     if difference.abs() < HARDLY {
         return "No real difference: fewer than 2 hives in 100.".to_owned();

@@ -1,7 +1,9 @@
 //! First look in spring: whom to lift first, when to open, what to look for, what to feed.
 
 use axum::extract::State;
+use jiff::ToSpan;
 use maud::{Markup, html};
+use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::spring::{OpenDays, Springtime};
 use snowhum_advice::words::{day, hives, sentence};
 use snowhum_units::System;
@@ -18,8 +20,10 @@ use crate::words::{date, mass, weekday};
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let answered = answer(&app, &view).await?;
+    let jobs = app.windows().await?;
     let body = html! {
         h1 { "First look in spring" }
+        @if let Ok(jobs) = &jobs { (still_ahead(jobs)) }
         @match &answered {
             Some(Ok(spring)) => (body(spring, view.settings.system)),
             Some(Err(words)) => p class="caution" { (words) },
@@ -28,6 +32,23 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         (heard("/spring"))
     };
     Ok(page(&view, Place::Spring, "First look in spring", &body))
+}
+
+/// Days before the first look from which the page is of use (judgement).
+const AHEAD_DAYS: i32 = 100;
+
+/// Said first in autumn, when the page tells of a spring that is months away.
+fn still_ahead(jobs: &JobsAnswer) -> Markup {
+    let first = jobs.window("first-look").and_then(|window| window.usual);
+    let first = first.filter(|on| jobs.as_of < on.saturating_sub(AHEAD_DAYS.days()));
+    html! {
+        @if let Some(first) = first {
+            p class="kept" {
+                "Spring is months away: the first look comes here about " (date(first)) ". This page is to plan by; what is to be done now stands under "
+                a href="/jobs" { "Jobs and dates" } "."
+            }
+        }
+    }
 }
 
 async fn answer(app: &App, view: &View) -> Result<Option<Result<Springtime, String>>, Fault> {
@@ -71,8 +92,8 @@ fn open(open: &OpenDays) -> Markup {
         @if !open.days.is_empty() {
             div class="wide" tabindex="0" role="region" aria-label="Days to open" {
                 table {
-                    caption { "Of 100 possible weathers of a day so many allow it" }
-                    thead { tr { th scope="col" { "Day" } th scope="col" { "lid off a minute" } th scope="col" { "first look" } th scope="col" { "every comb" } } }
+                    caption { "Of 100 possible weathers of a day so many allow the lid off a minute, a first look, every comb lifted" }
+                    thead { tr { th scope="col" { "Day" } th scope="col" { "lid off" } th scope="col" { "first look" } th scope="col" { "every comb" } } }
                     tbody {
                         @for one in &open.days {
                             tr {

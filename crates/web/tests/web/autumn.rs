@@ -2,7 +2,7 @@
 
 use axum::http::StatusCode;
 
-use crate::support::{Served, run, well_formed};
+use crate::support::{Served, demo, run, run_bare, well_formed};
 
 async fn page(served: &Served, path: &str) -> String {
     let answer = served.get(path).await;
@@ -56,7 +56,7 @@ fn the_worst_hive_stands_first_among_the_counts_and_no_dose_is_named() {
     run(|served| async move {
         served.settled().await;
         let body = page(&served, "/mites").await;
-        let rows = body.split("<tbody>").nth(1).unwrap();
+        let rows = body.split("<tbody").nth(1).unwrap();
         assert!(rows.find("Larch").unwrap() < rows.find("Alder").unwrap());
         assert!(body.contains("go by Larch") || body.contains("Larch is at or over the line"));
         assert!(
@@ -97,5 +97,42 @@ fn a_page_of_the_count_says_in_february_that_its_day_is_past() {
             let body = page(&served, path).await;
             assert!(body.contains("As it stood on ") && body.contains("that day is past"), "{path}");
         }
+    });
+}
+
+#[test]
+fn a_roofs_label_warns_of_robbers_in_august_and_of_the_cold_once_bees_cluster() {
+    for (as_of, warns, not) in [
+        (jiff::civil::date(2025, 8, 28), "robbers and wasps", "lid off for less than a minute"),
+        (jiff::civil::date(2025, 10, 20), "lid off for less than a minute", "robbers and wasps"),
+    ] {
+        let mut yard = demo();
+        yard.as_of = as_of;
+        run_bare(async move {
+            let served = Served::open_yard(None, yard).await;
+            served.post("/day", &[("day", &as_of.to_string())]).await;
+            served.settled().await;
+            let body = page(&served, "/feed").await;
+            let labels = body.split("Labels for the roofs").nth(1).unwrap().split("</section></div>").next().unwrap();
+            assert!(labels.contains("Fondant"), "a hive is fed solid on {as_of}");
+            for label in labels.split("<section class=\"paper\">").skip(1).filter(|label| label.contains("Fondant")) {
+                assert!(label.contains(warns) && !label.contains(not), "{as_of}: {label}");
+            }
+        });
+    }
+}
+
+#[test]
+fn a_colony_that_starves_as_it_stands_is_not_told_sound() {
+    run(|served| async move {
+        served.settled().await;
+        let body = page(&served, "/fit").await;
+        let short = body.split("class=\"verdict chance\"").skip(1).filter(|told| told.contains("of stores short"));
+        let mut fed = 0;
+        for told in short {
+            fed += 1;
+            assert!(!told.split("</h2>").next().unwrap().contains("word sound"), "{told}");
+        }
+        assert!(fed > 0, "the demo has a hungry colony");
     });
 }

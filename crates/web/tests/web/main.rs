@@ -10,6 +10,7 @@ mod hostile;
 mod jobs;
 mod learn;
 mod load;
+mod named;
 mod notes;
 mod pages;
 mod paper;

@@ -169,3 +169,27 @@ fn an_invented_yard_can_be_looked_at_on_another_day() {
         assert_eq!(before.status, StatusCode::UNPROCESSABLE_ENTITY);
     });
 }
+
+#[test]
+fn on_every_page_a_tables_cells_say_their_column() {
+    run(|served| async move {
+        served.settled().await;
+        let mut tables = 0;
+        for page in every_page(&served) {
+            let body = served.get(&page).await.body;
+            let with_heads = body.split("<table").skip(1).filter(|table| table.contains("<thead"));
+            for table in with_heads.filter(|table| !table.starts_with(" class=\"terms\"")) {
+                tables += 1;
+                let table = table.split("</table>").next().unwrap();
+                assert!(table.contains("role=\"columnheader\""), "{page}: headings are kept: {table}");
+                for cell in table.split("<td").skip(1) {
+                    assert!(
+                        cell.split('>').next().unwrap().contains(" data-label=\""),
+                        "{page}: a cell without a column: {cell}"
+                    );
+                }
+            }
+        }
+        assert!(tables > 40, "only {tables} tables were looked at");
+    });
+}

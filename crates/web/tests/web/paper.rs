@@ -26,7 +26,7 @@ fn a_treatment_of_all_hives_is_kept_once_for_each_and_what_is_missing_is_said() 
         well_formed(&page).unwrap();
         assert_eq!(page.matches("2026-02-01").count(), served.yard.colonies.len(), "sent twice, kept once");
         assert!(page.contains("Example &lt;b&gt;oxalic&lt;/b&gt;") && !page.contains("<b>oxalic"));
-        assert!(page.contains("<td>nil</td>") && page.contains("<em>not noted</em>"));
+        assert!(page.contains("data-label=\"Withdrawal\">nil</td>") && page.contains("<em>not noted</em>"));
         assert!(page.contains("five years") && page.contains("Keeper: ____"));
     });
 }

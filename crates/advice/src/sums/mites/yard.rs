@@ -59,7 +59,19 @@ fn say(worst: &str, over: &[String], colonies: usize, mean_is_low: bool) -> Stri
         words += &format!(" {colonies} samples are too few for a range of the yard's mean.");
     }
     if colonies < ENOUGH {
-        words += &format!(" The colonies not sampled may be worse: of a large yard {ENOUGH} are sampled.");
+        words += &unsampled();
     }
     words
+}
+
+/// What is not known where fewer colonies than enough were sampled.
+fn unsampled() -> String {
+    format!(" Colonies not sampled may be worse: in a large yard sample {ENOUGH}.")
+}
+
+impl YardMites {
+    /// The same where every colony of the yard was sampled: of others nothing is left to say.
+    pub(super) fn of_all(&mut self) {
+        self.say = self.say.replace(&unsampled(), "");
+    }
 }
