@@ -2,6 +2,7 @@
 
 use axum::extract::State;
 use jiff::ToSpan;
+use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::cautions::Hazard;
@@ -88,7 +89,9 @@ pub(super) fn days_left(view: &View, plan: &PlanAnswer, list: &Shopping) -> Opti
 }
 
 fn yard(view: &View, plan: &PlanAnswer, list: &Shopping) -> Markup {
-    let (system, hazard) = (view.settings.system, hazard(view, plan));
+    let system = view.settings.system;
+    let clusters = plan.fit.as_ref().map_or(plan.as_of, |fit| fit.dates.cluster.p10);
+    let hazard = hazard(view.now.date(), &(clusters..plan.spring));
     html! {
         (stood(view, plan))
         p class="lede" { "What the yard was short of on " (day(plan.as_of)) ", so that 9 in 10 such hives come to spring with food in reach." }
@@ -177,10 +180,8 @@ fn table(list: &Shopping, system: System) -> Markup {
 }
 
 /// What can hurt when a lid is lifted to feed on the day asked about: cold once bees cluster, robbers before.
-fn hazard(view: &View, plan: &PlanAnswer) -> Hazard {
-    let today = view.now.date();
-    let clustered = plan.fit.as_ref().is_some_and(|fit| (fit.dates.cluster.p10..plan.spring).contains(&today));
-    if clustered { Hazard::LidOff } else { Hazard::Robbing }
+fn hazard(today: Date, clustered: &std::ops::Range<Date>) -> Hazard {
+    if clustered.contains(&today) { Hazard::LidOff } else { Hazard::Robbing }
 }
 
 /// One roof's label.
@@ -270,4 +271,50 @@ fn answer(apiary: &Apiary, season: Season) -> Option<FeedAnswer> {
         slab: Some(SLAB),
     };
     feed(&question).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use jiff::civil::date;
+
+    fn fed_solid() -> Shopping {
+        let hive = HiveFeed {
+            name: "Alder".to_owned(),
+            short_kg: 9.0,
+            mix: "solid".to_owned(),
+            sugar_kg: 8.2,
+            water_l: 5.5,
+            syrup_l: 10.6,
+            feeder_fills: 1.1,
+            begin_by: Vec::new(),
+            fondant_kg: 8.3,
+            candy_kg: 7.9,
+            candy_mm: 50.0,
+            frames: None,
+        };
+        Shopping {
+            hives: vec![hive],
+            sugar_kg: 0.0,
+            syrup_l: 0.0,
+            solid_kg: 8.3,
+            spared_kg: 0.0,
+            feeder_l: 10.0,
+            finish_by: date(2025, 8, 26),
+            finish_by_half: date(2025, 9, 9),
+            days_left: -2,
+            too_late_for_syrup: false,
+        }
+    }
+
+    #[test]
+    fn a_roofs_label_warns_of_robbers_in_august_and_of_the_cold_once_bees_cluster() {
+        let (list, cold) = (fed_solid(), date(2025, 9, 30)..date(2026, 5, 20));
+        let label = |today| label(&list.hives[0], &list, hazard(today, &cold), System::Metric).into_string();
+        let (august, october, june) = (label(date(2025, 8, 28)), label(date(2025, 10, 5)), label(date(2026, 6, 1)));
+        for warm in [august, june] {
+            assert!(warm.contains("robbers and wasps") && !warm.contains("lid off"), "{warm}");
+        }
+        assert!(october.contains("lid off for less than a minute") && !october.contains("robbers"), "{october}");
+    }
 }

@@ -76,9 +76,11 @@ fn body(answer: &JobsAnswer) -> Markup {
         div class="papers" { @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..9), ("Spring", 9..12)].into_iter().enumerate() {
             @if let Some(plate) = chart(answer, title, months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"))) } }
         } }
-        h2 { "All the rest" }
-        ul class="actions papers" {
-            @for window in answer.windows.iter().filter(|window| !matches!(window.due, Due::Now | Due::Soon)) { (whole(window, answer.as_of)) }
+        @for (kind, title) in [(Due::Later, "Later"), (Due::Past, "Its day is past")] {
+            @if due(kind).next().is_some() {
+                h2 { (title) }
+                ul class="actions papers" { @for window in due(kind) { (whole(window, answer.as_of)) } }
+            }
         }
         (days(answer))
         @for note in &answer.notes { p class="small" { (note) } }
@@ -89,7 +91,7 @@ fn body(answer: &JobsAnswer) -> Markup {
 fn whole(window: &JobWindow, as_of: Date) -> Markup {
     html! {
         li id=(window.id) class="paper" {
-            h3 { (window.what) @if window.due == Due::Past { " " span class="small" { "(past)" } } }
+            h3 { (window.what) }
             @if let Some(words) = window.if_missed(as_of) { p class="kept" { span class="label" { "If it was not done" } " " (words) } }
             p { strong { (sentence(&window.when)) } " " (window.trigger.words) }
             p { (window.why) }

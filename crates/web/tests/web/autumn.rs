@@ -2,7 +2,7 @@
 
 use axum::http::StatusCode;
 
-use crate::support::{Served, demo, run, run_bare, well_formed};
+use crate::support::{Served, run, well_formed};
 
 async fn page(served: &Served, path: &str) -> String {
     let answer = served.get(path).await;
@@ -98,28 +98,6 @@ fn a_page_of_the_count_says_in_february_that_its_day_is_past() {
             assert!(body.contains("As it stood on ") && body.contains("that day is past"), "{path}");
         }
     });
-}
-
-#[test]
-fn a_roofs_label_warns_of_robbers_in_august_and_of_the_cold_once_bees_cluster() {
-    for (as_of, warns, not) in [
-        (jiff::civil::date(2025, 8, 28), "robbers and wasps", "lid off for less than a minute"),
-        (jiff::civil::date(2025, 10, 20), "lid off for less than a minute", "robbers and wasps"),
-    ] {
-        let mut yard = demo();
-        yard.as_of = as_of;
-        run_bare(async move {
-            let served = Served::open_yard(None, yard).await;
-            served.post("/day", &[("day", &as_of.to_string())]).await;
-            served.settled().await;
-            let body = page(&served, "/feed").await;
-            let labels = body.split("Labels for the roofs").nth(1).unwrap().split("</section></div>").next().unwrap();
-            assert!(labels.contains("Fondant"), "a hive is fed solid on {as_of}");
-            for label in labels.split("<section class=\"paper\">").skip(1).filter(|label| label.contains("Fondant")) {
-                assert!(label.contains(warns) && !label.contains(not), "{as_of}: {label}");
-            }
-        });
-    }
 }
 
 #[test]
