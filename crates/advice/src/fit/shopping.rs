@@ -80,6 +80,8 @@ pub struct HiveFeed {
     pub syrup_l: f64,
     /// Fillings of the feeder.
     pub feeder_fills: f64,
+    /// The day by which it is finished: the safe one where that can still be; none where it is fed solid.
+    pub finish_by: Option<Date>,
     /// Last day to begin with each kind of feeder that is still quick enough.
     pub begin_by: Vec<BeginBy>,
     /// Fondant for what is not fed as syrup: all of it where it is fed solid, else what it is too late for.
@@ -97,6 +99,12 @@ impl HiveFeed {
     #[must_use]
     pub fn is_solid(&self) -> bool {
         self.mix == SOLID
+    }
+
+    /// Whether it is fed now at all: what has as much as a rule far below its need waits for the winter's weighing.
+    #[must_use]
+    pub fn is_fed_now(&self) -> bool {
+        self.now_kg >= LEAST
     }
 }
 
@@ -158,6 +166,7 @@ fn hive(look: &Look<'_>, at: usize) -> HiveFeed {
         water_l: rounded(sugar.get() * Strength::ThreeToTwo.water_per_sugar(), 1),
         syrup_l: rounded(syrup_l, 1),
         feeder_fills: rounded(syrup_l / FEEDER_L, 1),
+        finish_by: course.map(|course| course.finish),
         begin_by: course.map(|course| begin_by(&course, look.today())).unwrap_or_default(),
         fondant_kg: rounded(fondant.0, 1),
         candy_kg: rounded(candy.0, 1),

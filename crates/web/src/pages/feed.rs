@@ -118,6 +118,9 @@ pub(super) fn shopping(list: &Shopping, days_left: Option<i64>, system: System) 
                 } @else {
                     (still_syrup(list, days_left, system))
                 }
+                @if list.later_fondant_kg > 0.0 {
+                    " At hand for the midwinter weighing, since the need is far over the rule here: " (mass(list.later_fondant_kg, system)) " of fondant."
+                }
                 @if list.spared_kg > 0.0 {
                     " Frames from heavy, healthy hives of this yard can stand for " (mass(list.spared_kg, system))
                     " of the stores that are short; each frame is counted once."
@@ -142,8 +145,7 @@ fn still_syrup(list: &Shopping, days_left: Option<i64>, system: System) -> Marku
             }
         }
         @if list.solid_kg > 0.0 {
-            " " strong { (mass(list.solid_kg, system)) " of fondant" } ", or as much damp sugar, where no feeder is quick enough any more: syrup has to be finished by "
-            (date(list.finish_by)) " to be safe."
+            " " strong { (mass(list.solid_kg, system)) " of fondant" } ", or as much damp sugar, for what no feeder gives in time."
         }
     }
 }
@@ -161,13 +163,16 @@ fn table(list: &Shopping, system: System) -> Markup {
             tbody { @for hive in &list.hives { tr {
                 th scope="row" { (hive.name) }
                 td { (mass(hive.short_kg, system)) }
-                @if late {
+                @if !hive.is_fed_now() {
+                    td colspan=(if late { "2" } else { "5" }) data-label="Feed" { "nothing now; weigh it in midwinter, " (later(hive, system)) }
+                } @else if late {
                     td { (mass(hive.fondant_kg, system)) }
                     td { (mass(hive.candy_kg, system)) ", " (Metre::new(hive.candy_mm * 1e-3).show(system, usize::from(system == System::Us))) " thick" }
                 } @else if hive.is_solid() {
                     td colspan="5" data-label="Feed" { (mass(hive.fondant_kg, system)) " of fondant: no feeder is quick enough for syrup now" }
                 } @else {
-                    td { (mass(hive.sugar_kg, system)) } td { (litres(hive.water_l, system)) } td { (litres(hive.syrup_l, system)) }
+                    td { (mass(hive.sugar_kg, system)) @if hive.fondant_kg > 0.0 { ", and " (mass(hive.fondant_kg, system)) " of fondant" } }
+                    td { (litres(hive.water_l, system)) } td { (litres(hive.syrup_l, system)) }
                     td { (format!("{:.1}", hive.feeder_fills)) }
                     td {
                         @for (at, begin) in hive.begin_by.iter().enumerate() { @if at > 0 { "; " } (date(begin.on)) " with " (begin.feeder) } }
@@ -177,6 +182,11 @@ fn table(list: &Shopping, system: System) -> Markup {
         }
         @if !late { p class="small" { "A feeder of " (litres(list.feeder_l, system)) " is taken." } }
     }
+}
+
+/// Fondant kept until the winter's weighing.
+fn later(hive: &HiveFeed, system: System) -> String {
+    format!("with {} of fondant at hand", mass(hive.later_fondant_kg, system))
 }
 
 /// What can hurt when a lid is lifted to feed on the day asked about: cold once bees cluster, robbers before.
@@ -189,13 +199,17 @@ fn label(hive: &HiveFeed, list: &Shopping, hazard: Hazard, system: System) -> Ma
     html! {
         section class="paper" {
             h2 { (hive.name) }
-            @if hive.is_solid() {
+            @if !hive.is_fed_now() {
+                p class="lede" { "Weigh in midwinter" }
+                p { (capital(&later(hive, system))) "." }
+            } @else if hive.is_solid() {
                 p class="lede" { "Fondant " (mass(hive.fondant_kg, system)) }
                 p { "Right over the bees, a path left free round it. " (hazard.says()) }
             } @else {
                 p class="lede" { "Syrup 3:2, " (litres(hive.syrup_l, system)) }
                 p { (mass(hive.sugar_kg, system)) " of sugar in " (litres(hive.water_l, system)) " of water, by weight." }
-                p { "Finished by " (date(list.finish_by)) ". " (Hazard::Robbing.says()) }
+                @if hive.fondant_kg > 0.0 { p { "And " (mass(hive.fondant_kg, system)) " of fondant: syrup is too late for the rest." } }
+                p { "Finished by " (date(hive.finish_by.unwrap_or(list.finish_by))) ". " (Hazard::Robbing.says()) }
             }
             p class="small" { "Given: ________  ________  ________" }
         }
@@ -282,11 +296,14 @@ mod tests {
         let hive = HiveFeed {
             name: "Alder".to_owned(),
             short_kg: 9.0,
+            now_kg: 9.0,
+            later_fondant_kg: 0.0,
             mix: "solid".to_owned(),
             sugar_kg: 8.2,
             water_l: 5.5,
             syrup_l: 10.6,
             feeder_fills: 1.1,
+            finish_by: None,
             begin_by: Vec::new(),
             fondant_kg: 8.3,
             candy_kg: 7.9,
@@ -298,6 +315,7 @@ mod tests {
             sugar_kg: 0.0,
             syrup_l: 0.0,
             solid_kg: 8.3,
+            later_fondant_kg: 0.0,
             spared_kg: 0.0,
             feeder_l: 10.0,
             finish_by: date(2025, 8, 26),

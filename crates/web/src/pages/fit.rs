@@ -5,7 +5,7 @@ mod guess;
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
-use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, HiveFeed, Shopping, Stands, Uniting, VerdictKind};
+use snowhum_advice::fit::{ColonyFit, FitAnswer, HiveFeed, Scale, Shopping, Stands, Uniting, VerdictKind};
 use snowhum_advice::words::day;
 use snowhum_picture::{FigureScale, FigureScales};
 use snowhum_units::System;
@@ -90,7 +90,9 @@ fn chip(kind: VerdictKind, colony: &ColonyPlan) -> Markup {
     let (class, words) = match kind {
         VerdictKind::Alone if is_short => ("word watch", "feed it, then winter alone"),
         VerdictKind::Alone => ("word sound", kind.words()),
-        VerdictKind::Company | VerdictKind::Boost | VerdictKind::Treat | VerdictKind::Unite => ("word watch", kind.words()),
+        VerdictKind::Company | VerdictKind::Boost | VerdictKind::Treat | VerdictKind::Unite => {
+            ("word watch", kind.words())
+        }
         VerdictKind::ShakeOut | VerdictKind::Stop => ("word act", kind.words()),
     };
     html! { span class=(class) { (words) } }
