@@ -96,14 +96,44 @@ fn free_port() -> Result<u16> {
     Ok(TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?.local_addr()?.port())
 }
 
-/// Reads an address and says the status of the answer.
+/// Reads an address, or the one it sends on to, and says the status of the answer.
 fn ask(port: u16, path: &str) -> Result<u16> {
+    let head = head(port, path)?;
+    match location(&head) {
+        Some(place) => status(&self::head(port, place)?),
+        None => status(&head),
+    }
+}
+
+fn head(port: u16, path: &str) -> Result<String> {
     let address = SocketAddr::from((Ipv4Addr::LOCALHOST, port));
     let mut stream = TcpStream::connect_timeout(&address, Duration::from_secs(5))?;
     stream.set_read_timeout(Some(PATIENCE))?;
     write!(stream, "GET {path} HTTP/1.1\r\nHost: {address}\r\nConnection: close\r\n\r\n")?;
     let mut answer = Vec::new();
     stream.read_to_end(&mut answer)?;
-    let head = String::from_utf8_lossy(&answer);
+    let answer = String::from_utf8_lossy(&answer);
+    Ok(answer.split("\r\n\r\n").next().unwrap_or_default().to_owned())
+}
+
+fn status(head: &str) -> Result<u16> {
     head.split_whitespace().nth(1).and_then(|status| status.parse().ok()).context("no answer in HTTP")
+}
+
+/// Where an answer sends on to.
+fn location(head: &str) -> Option<&str> {
+    head.lines().find_map(|line| line.strip_prefix("location: "))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{location, status};
+
+    #[test]
+    fn an_answer_says_its_status_and_where_it_sends_on_to() {
+        let sent_on = "HTTP/1.1 303 See Other\r\nlocation: /hive/7\r\ncontent-length: 0";
+        assert_eq!((status(sent_on).unwrap(), location(sent_on)), (303, Some("/hive/7")));
+        assert_eq!(location("HTTP/1.1 200 OK\r\ncontent-length: 3"), None);
+        assert!(status("").is_err());
+    }
 }
