@@ -52,34 +52,38 @@ pub(crate) fn over_rule(base: &Base<'_>, at: usize) -> Option<OverRule> {
     let there = housed.colony.stores.total.p50;
     let first = Kilogram::new((Kilogram::new(high) - there).get().clamp(0.0, base.shortages[at].get()));
     let later = (base.shortages[at] - first) / STORES_PER_FONDANT;
-    let show = |mass: Kilogram| mass.show(question.system, 0);
-    let now = if first.get() >= 0.5 {
-        format!("feed to the rule now, {} of stores more", show(first))
-    } else {
-        "it has what the rule asks for".to_owned()
-    };
-    let says = format!(
-        "the model asks for {} in all, the rule ({}) for {} to {}. Half of such colonies here eat {} by {}; the rest is for the \
-         hungriest winter in ten, and {} left over. So far apart neither is sure: {now}, weigh in midwinter, and keep {} of \
-         fondant at hand",
-        show(need),
-        rule.region,
-        Kilogram::new(low).show(question.system, 0),
-        Kilogram::new(high).show(question.system, 0),
-        show(base.eaten[at]),
-        day(question.spring),
-        LEFT_IN_SPRING.show(question.system, 0),
-        show(later)
-    );
-    Some(OverRule {
+    let over = OverRule {
         need_kg: rounded(need.get(), 1),
         rule_kg: [low, high],
         region: rule.region,
         eaten_kg: rounded(base.eaten[at].get(), 1),
         first_kg: rounded(first.get(), 1),
         later_fondant_kg: rounded(later.get(), 1),
-        says,
-    })
+        says: String::new(),
+    };
+    Some(OverRule { says: says(base, &over), ..over })
+}
+
+fn says(base: &Base<'_>, over: &OverRule) -> String {
+    let show = |kg: f64| Kilogram::new(kg).show(base.question.system, 0);
+    let now = if over.first_kg >= 0.5 {
+        format!("feed to the rule now, {} of stores more", show(over.first_kg))
+    } else {
+        "it has what the rule asks for".to_owned()
+    };
+    format!(
+        "the model asks for {} in all, the rule ({}) for {} to {}. Half of such colonies here eat {} by {}; the rest is for the \
+         hungriest winter in ten, and {} left over. So far apart neither is sure: {now}, weigh in midwinter, and keep {} of \
+         fondant at hand",
+        show(over.need_kg),
+        over.region,
+        show(over.rule_kg[0]),
+        show(over.rule_kg[1]),
+        show(over.eaten_kg),
+        day(base.question.spring),
+        show(LEFT_IN_SPRING.get()),
+        show(over.later_fondant_kg)
+    )
 }
 
 /// Stores to give a colony now: what is short, or the part of it up to a rule far below.

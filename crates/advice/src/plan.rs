@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use snowhum_apiary::Apiary;
 use snowhum_units::{Kilogram, Range, System};
 use snowhum_weather::Ensemble;
-use snowhum_winter::{Event, Housed, Parameters, Record, Settings, Trajectory};
+use snowhum_winter::{Ends, Event, Housed, MemberEnd, Parameters, Record, Settings, Trajectory};
 
 use crate::actions::{self, Situation};
 use crate::ahead::Ahead;
@@ -148,18 +148,13 @@ fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
     let colony = &housed.colony;
     let fed: Vec<f64> = trajectory.ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
     let (alive_fed_queenright, error) = mean_and_error(&fed);
-    let mean = |of: &dyn Fn(&snowhum_winter::MemberEnd) -> f64| {
-        mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0
-    };
-    let ends =
-        snowhum_winter::Ends::from_causes(std::array::from_fn(|cause| mean(&|end| end.ended.by_cause()[cause].1)));
     let sugar = sugar_for(base.shortages[at]);
     let situation = Situation { base, colony: at };
     let actions: Vec<_> = actions::best(&situation).into_iter().map(|weighed| weighed.answer).collect();
     ColonyPlan {
         name: colony.name.clone(),
         quick_start: colony.quick_start,
-        alive_in_spring: mean(&|end| end.alive()),
+        alive_in_spring: mean(trajectory, &MemberEnd::alive),
         alive_fed_queenright,
         plus_minus: 2.0 * error,
         stores_kg: stores(base, at),
@@ -177,12 +172,17 @@ fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
         dead_bees_per_day: seasons::by_month(base, at, snowhum_winter::Daily::Died, 1.0),
         bees: seasons::bees(base, at),
         brood_begins: seasons::brood_begins(base, at),
-        ends,
+        ends: Ends::from_causes(std::array::from_fn(|cause| mean(trajectory, &|end| end.ended.by_cause()[cause].1))),
         rule_of_thumb: rules::stores_rule(&base.question.apiary.site, &housed.hive),
         over_rule: over_rule::over_rule(base, at),
         nothing_helps: actions::nothing_helps(&actions),
         actions,
     }
+}
+
+/// A figure of the ends of a run, mean over members.
+fn mean(trajectory: &Trajectory, of: &dyn Fn(&MemberEnd) -> f64) -> f64 {
+    mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0
 }
 
 fn stores(base: &Base<'_>, at: usize) -> StoresAnswer {

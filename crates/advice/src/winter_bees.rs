@@ -3,6 +3,8 @@
 //! The bulk emerges about 20 September at Winnipeg, and 10 to 14 days later in southern Ontario, where autumn cools about as
 //! much later (Mattila, Harris and Otis 2001, as summarised). That the day moves with the cooling elsewhere too is judgement.
 
+use jiff::ToSpan;
+use jiff::civil::Date;
 use snowhum_apiary::Site;
 use snowhum_units::Kelvin;
 use snowhum_weather::{Climate, season};
@@ -19,6 +21,24 @@ const AT_WINNIPEG: f64 = 263.0;
 const FARTHEST: f64 = 30.0;
 /// Half a year, from the one hemisphere's autumn to the other's.
 const HALF_A_YEAR: f64 = 182.0;
+
+/// Days about the middle day over which winter bees emerge, and from a treatment to the first bees reared free of mites:
+/// as the winter model has them.
+const EMERGENCE_SPREAD: f64 = 25.0;
+const FREE_AFTER: f64 = 12.0;
+
+/// A day of the year as a date.
+#[must_use]
+pub fn date(day_of_year: f64, year: i16) -> Date {
+    let january = Date::new(year, 1, 1).unwrap_or(Date::ZERO);
+    january.saturating_add((((day_of_year - 1.0).rem_euclid(365.0)) as i64).days())
+}
+
+/// Before the first day a treatment still spares all winter bees that emerge about a day of the year, after the second none.
+#[must_use]
+pub fn spared(emergence: f64, year: i16) -> [Date; 2] {
+    [-EMERGENCE_SPREAD, EMERGENCE_SPREAD].map(|spread| date(emergence + spread - FREE_AFTER, year))
+}
 
 /// Day of the year about which winter bees emerge at a site; none where its climate is not known or it never cools.
 #[must_use]

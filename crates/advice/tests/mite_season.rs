@@ -51,7 +51,7 @@ fn windows(apiary: &Apiary, as_of: Date) -> JobsAnswer {
 }
 
 fn said(apiary: &Apiary, as_of: Date) -> String {
-    let days = SeasonDays::of(&windows(apiary, as_of)).unwrap();
+    let days = SeasonDays::of(&windows(apiary, as_of), &apiary.site).unwrap();
     let answer = of_yard(apiary, None, None, Some(&days)).unwrap().unwrap();
     assert!(answer.say.contains(&days.says()), "the answer says it");
     days.says()
@@ -89,7 +89,7 @@ fn the_days_named_are_those_of_the_jobs() {
     for apiary in [lake(), plain(), alp()] {
         let answer = windows(&apiary, date(2025, 7, 5));
         let treat = answer.window("treat-mites").unwrap();
-        let says = SeasonDays::of(&answer).unwrap().says();
+        let says = SeasonDays::of(&answer, &apiary.site).unwrap().says();
         let day = snowhum_advice::words::day(treat.earliest.unwrap());
         assert!(says.contains(&day), "{says} does not name {day}");
     }

@@ -117,7 +117,7 @@ fn course_words(course: &Course, finish: Range<Date>) -> String {
         );
     }
     let much = if course.rest >= LEAST { "; it gives no more than that in the days left" } else { "" };
-    format!("begin today with {feeder}: {half} is in time in half of all years, {safe} would have been safe{much}")
+    format!("begin at once with {feeder}: {half} is in time in half of all years, {safe} would have been safe{much}")
 }
 
 /// Fondant over the cluster before the first members go hungry.

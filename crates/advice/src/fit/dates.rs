@@ -9,11 +9,8 @@ use super::SiteDates;
 use super::figures::Figures;
 use crate::finish;
 use crate::plan::Base;
+use crate::winter_bees;
 
-/// Days about the middle day over which winter bees emerge, and from a treatment to the first bees reared free of mites:
-/// as the winter model has them.
-const EMERGENCE_SPREAD: f64 = 25.0;
-const FREE_AFTER: f64 = 12.0;
 /// Days over which warmth is averaged.
 const FORTNIGHT: usize = 14;
 /// Days of the coldest stretch.
@@ -66,8 +63,8 @@ pub(super) fn warmth(base: &Base<'_>) -> f64 {
 
 /// Where the date of winter bees is from, said wherever it is used.
 pub(super) fn winter_bees_say(base: &Base<'_>) -> String {
-    let [spared, _] = winter_bees(base);
-    let middle = spared.saturating_add(((EMERGENCE_SPREAD + FREE_AFTER) as i64).days());
+    let middle = base.ahead.weather().0.winter_bees(base.question.parameters);
+    let middle = winter_bees::date(middle, base.question.autumn_from.year());
     format!(
         "Winter bees are taken to emerge about {} here: about 20 September at Winnipeg, where it was measured, and elsewhere \
          as much earlier or later as autumn cools (judgement).",
@@ -79,9 +76,5 @@ pub(super) fn winter_bees_say(base: &Base<'_>) -> String {
 pub(super) fn winter_bees(base: &Base<'_>) -> [Date; 2] {
     let question = base.question;
     let middle = base.ahead.weather().0.winter_bees(question.parameters);
-    let date = |day: f64| {
-        let january = Date::new(question.autumn_from.year(), 1, 1).unwrap_or(question.autumn_from);
-        january.saturating_add((((day - 1.0).rem_euclid(365.0)) as i64).days())
-    };
-    [date(middle - EMERGENCE_SPREAD - FREE_AFTER), date(middle + EMERGENCE_SPREAD - FREE_AFTER)]
+    winter_bees::spared(middle, question.autumn_from.year())
 }

@@ -125,48 +125,51 @@ fn ends(ends: &Ends) -> String {
 
 fn food(colony: &ColonyPlan, system: System) -> String {
     let kg = |value: f64| Kilogram::new(value).show(system, 1);
-    let litres = |value: f64| CubicMetre::new(value / 1e3).show(system, 1);
-    let left = LEFT_IN_SPRING.show(system, 0);
     let s = &colony.stores_kg;
     let mut page = entry(
         "Food",
         &format!("{} now, {} within reach; {}", kg(s.now), kg(s.reachable_now), run_out(&colony.runs_out)),
     );
-    if colony.shortage_kg < 0.05 {
-        page += &entry("Short of", &format!("nothing: 9 in 10 reach spring with {left} within reach or more"));
-    } else {
-        let syrup = &colony.syrup_l;
-        page += &entry(
-            "Short of",
-            &format!(
-                "{} of stores (so that 9 in 10 keep {left} within reach): {} of sugar, as {} of 3:2 or {} of 2:1 syrup",
-                kg(colony.shortage_kg),
-                kg(colony.sugar_kg),
-                litres(syrup.three_to_two),
-                litres(syrup.two_to_one)
-            ),
-        );
-        let f = &colony.finish_syrup_by;
-        let late = if colony.too_late_for_syrup {
-            "; that is past: give fondant, candy or frames of stores instead"
-        } else {
-            ""
-        };
-        page += &entry(
-            "Syrup",
-            &format!(
-                "must be finished (taken and capped) by {} here to be safe ({} is in time in half of all years){late}",
-                day(f.p10),
-                day(f.p50)
-            ),
-        );
-    }
+    page += &shortage(colony, system);
     if let Some(rule) = &colony.rule_of_thumb {
         page += &entry("Rule", &format!("{}: {} ({})", rule.region, rule.says, rule.source));
     }
     if let Some(over) = &colony.over_rule {
-        page += &entry("But", &over.says);
+        page += &entry("But", &format!("{}.", over.says));
     }
+    page
+}
+
+/// What is short, as sugar and syrup, and by when.
+fn shortage(colony: &ColonyPlan, system: System) -> String {
+    let kg = |value: f64| Kilogram::new(value).show(system, 1);
+    let litres = |value: f64| CubicMetre::new(value / 1e3).show(system, 1);
+    let left = LEFT_IN_SPRING.show(system, 0);
+    if colony.shortage_kg < 0.05 {
+        return entry("Short of", &format!("nothing: 9 in 10 reach spring with {left} within reach or more"));
+    }
+    let syrup = &colony.syrup_l;
+    let mut page = entry(
+        "Short of",
+        &format!(
+            "{} of stores (so that 9 in 10 keep {left} within reach): {} of sugar, as {} of 3:2 or {} of 2:1 syrup",
+            kg(colony.shortage_kg),
+            kg(colony.sugar_kg),
+            litres(syrup.three_to_two),
+            litres(syrup.two_to_one)
+        ),
+    );
+    let f = &colony.finish_syrup_by;
+    let late =
+        if colony.too_late_for_syrup { "; that is past: give fondant, candy or frames of stores instead" } else { "" };
+    page += &entry(
+        "Syrup",
+        &format!(
+            "must be finished (taken and capped) by {} here to be safe ({} is in time in half of all years){late}",
+            day(f.p10),
+            day(f.p50)
+        ),
+    );
     page
 }
 

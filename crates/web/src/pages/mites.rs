@@ -20,7 +20,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let plan = app.plan().await?;
     let jobs = app.windows().await?;
-    let days = jobs.as_ref().ok().and_then(|jobs| SeasonDays::of(jobs));
+    let days = jobs.as_ref().ok().and_then(|jobs| SeasonDays::of(jobs, &view.apiary.site));
     let counted = of_yard(&view.apiary, None, None, days.as_ref());
     let body = html! {
         h1 { "Mites" }

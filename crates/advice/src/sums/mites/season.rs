@@ -1,8 +1,10 @@
 //! What a treatment can still do: by the days of the site where they are known, else by the month.
 
 use jiff::civil::Date;
+use snowhum_apiary::Site;
 
 use crate::jobs::JobsAnswer;
+use crate::winter_bees;
 use crate::words::day;
 
 /// Windows of the year that words on mites go by: the treatment that spares the winter bees, the last look into open
@@ -20,22 +22,24 @@ pub struct SeasonDays {
     pub safe: Date,
     /// The day that is in time in half of all years: from here on winter bees are raised.
     pub usual: Date,
-    /// Bees hardly take syrup any more and little brood is begun: the winter bees are raised.
+    /// The winter bees are raised: no treatment spares them any more.
     pub raised: Date,
     /// First look at combs in spring.
     pub opened: Date,
 }
 
 impl SeasonDays {
-    /// The days of a site's windows; none where one of them never comes there.
+    /// The days of a site's windows; none where one of them never comes there. The day by which winter bees are raised is
+    /// the plan's own, else that of the last look.
     #[must_use]
-    pub fn of(jobs: &JobsAnswer) -> Option<Self> {
+    pub fn of(jobs: &JobsAnswer, site: &Site) -> Option<Self> {
         let usual = |id: &str| jobs.window(id)?.usual;
+        let raised = winter_bees::emergence(site).map(|day| winter_bees::spared(day, jobs.from.year())[1]);
         Some(Self {
             today: jobs.as_of,
             safe: jobs.window(TREAT)?.earliest?,
             usual: usual(TREAT)?,
-            raised: usual(LAST_LOOK)?,
+            raised: raised.or(usual(LAST_LOOK))?.max(usual(TREAT)?),
             opened: usual(FIRST_LOOK)?,
         })
     }
