@@ -4,7 +4,8 @@
 mod candidates;
 mod clear;
 mod dress;
-pub(crate) mod feed;
+mod feed;
+mod mites;
 
 use std::collections::BTreeSet;
 

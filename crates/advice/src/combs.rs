@@ -7,11 +7,16 @@ use crate::plan::Base;
 /// Air below which combs are never lifted: keepers of several countries, as the jobs have it (`comb_air`).
 const FROM: Kelvin = Kelvin::from_celsius(10.0);
 
-/// Whether an hour of the `days` ahead is warm enough, in at least half of the weather that may come.
-pub(crate) fn can_be_lifted(base: &Base<'_>, days: usize) -> bool {
+/// Days ahead that are looked at, and how many of them must have a mild hour (judgement: one may be rain).
+const AHEAD: usize = 7;
+const MILD_DAYS: usize = 2;
+
+/// Whether combs can be lifted on some day of the week ahead, in at least half of the weather that may come.
+pub(crate) fn can_be_lifted(base: &Base<'_>) -> bool {
     let (environment, behind) = base.ahead.weather();
-    let hours = 24 * behind..24 * (behind + days).min(environment.days());
+    let days = behind..(behind + AHEAD).min(environment.days());
     let paths = environment.paths();
-    let mild = |path: &usize| hours.clone().any(|hour| environment.air(hour, *path) >= FROM);
-    2 * (0..paths).filter(mild).count() >= paths
+    let is_mild = |day: usize, path: usize| (24 * day..24 * (day + 1)).any(|hour| environment.air(hour, path) >= FROM);
+    let fits = |path: &usize| days.clone().filter(|day| is_mild(*day, *path)).count() >= MILD_DAYS;
+    2 * (0..paths).filter(fits).count() >= paths
 }

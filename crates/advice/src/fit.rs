@@ -138,6 +138,11 @@ impl Look<'_> {
         Combs::of(&self.housed(at).hive) == Combs::Nucleus
     }
 
+    /// Whether a colony is short of food worth feeding.
+    fn is_short(&self, at: usize) -> bool {
+        self.plan(at).shortage_kg >= 0.5
+    }
+
     /// Whether a colony has fewer bees than want no company.
     fn is_weak(&self, at: usize) -> bool {
         self.colony(at).bees.p50 < self.figures.company.of(self.cold)

@@ -31,13 +31,13 @@ pub(crate) struct Gift {
 }
 
 /// Days within which frames are moved.
-pub(crate) const WITHIN: usize = 21;
+pub(crate) const WITHIN: i64 = 14;
 
-/// What each colony is given; nothing where combs cannot be lifted in the days ahead. The shortest
-/// comes first, and what it is given nobody else is.
+/// What each colony is given; nothing where combs cannot be lifted in the days ahead. The shortest comes first, and what it
+/// is given nobody else is.
 pub(crate) fn gifts(base: &Base<'_>) -> Vec<Option<Gift>> {
     let mut gifts = vec![None; base.housed.len()];
-    if !combs::can_be_lifted(base, WITHIN) {
+    if !combs::can_be_lifted(base) {
         return gifts;
     }
     let Some(health) = Health::of(base) else { return gifts };

@@ -212,6 +212,20 @@ fn a_frame_is_given_once() {
 }
 
 #[test]
+fn mites_over_the_line_are_treated_first_while_that_spares_winter_bees_and_not_twice() {
+    let mitey = with(STRONG, "mites = { found = 21, bees = 300, on = 2025-08-05 }");
+    let first = |as_of, lines: &str| {
+        let plan = planned(&yard(LAKE, as_of, &[("Mitey", lines)]));
+        plan.colonies[0].actions.first().map(|action| action.what.clone()).unwrap_or_default()
+    };
+    assert!(first("2025-08-10", &mitey).starts_with("treat it for mites"));
+    let treated = with(&mitey, "treatments = [{ on = 2025-08-07, class = \"formic\" }]");
+    for (as_of, lines) in [("2025-08-10", treated.as_str()), ("2025-11-20", &mitey), ("2025-08-10", STRONG)] {
+        assert!(!first(as_of, lines).contains("treat"), "{as_of}");
+    }
+}
+
+#[test]
 fn no_comb_is_moved_in_the_cold() {
     let six = with(STRONG, "frames_of_bees = 6");
     let far = format!("{}\nfood_sits = \"far side\"", with(&six, "stores = \"9 kg\""));

@@ -1,11 +1,12 @@
 //! The list of things a keeper could do for a colony at this time of year.
 
-use super::{Candidate, Situation, clear, dress, feed};
+use super::{Candidate, Situation, clear, dress, feed, mites};
 
 /// Every candidate that makes sense for the situation; those that do nothing are left out before they cost a run.
 pub(super) fn all(situation: &Situation<'_>) -> Vec<Candidate> {
     let mut candidates = Vec::new();
     candidates.extend(clear::entrance(situation));
+    candidates.extend(mites::treat(situation));
     candidates.extend(feed::bring_near(situation));
     candidates.extend(feed::frames_from_heaviest(situation));
     candidates.extend(feed::syrup(situation));

@@ -24,7 +24,7 @@ const MOST_FONDANT: Kilogram = Kilogram::new(10.0);
 /// Days after which syrup begun today counts as stores in the model (judgement: the first of it within days).
 const SYRUP_TAKEN: i64 = 7;
 /// Days within which combs are hung nearer.
-const COMBS_NEAR: usize = 14;
+const COMBS_NEAR: i64 = 14;
 /// Hours of work.
 const WORK_LID_OFF: f64 = 0.2;
 const WORK_SYRUP: f64 = 1.0;
@@ -34,7 +34,7 @@ const WORK_FRAMES: f64 = 0.4;
 pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
     let stores = &situation.housed().colony.stores;
     let far = stores.total.p50 * stores.place.far;
-    if far < LEAST_FAR || !combs::can_be_lifted(situation.base, COMBS_NEAR) {
+    if far < LEAST_FAR || !combs::can_be_lifted(situation.base) {
         return None;
     }
     let question = situation.base.question;
@@ -42,7 +42,7 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
         what: format!("hang the {} from the far side next to the cluster", far.show(question.system, 1)),
         why: "food two bare combs away might as well not be there in a cold spell".to_owned(),
         from: question.as_of,
-        by: question.as_of.saturating_add((COMBS_NEAR as i64).days()),
+        by: before_hunger(situation, COMBS_NEAR),
         cost: WORK_FRAMES * question.apiary.money.hour,
         events: vec![Event { day: 0, colony: situation.colony, action: Action::BringNear }],
         caution: Some(Hazard::BeforeTight),
@@ -67,13 +67,20 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
             "{name} has more than it needs even in the hungriest winter in ten, and its frames fit (what it can spare is given once in this yard, to the hive that is shortest)"
         ),
         from: question.as_of,
-        by: question.as_of.saturating_add((gifts::WITHIN as i64).days()),
+        by: before_hunger(situation, gifts::WITHIN),
         cost: WORK_FRAMES * question.apiary.money.hour,
         events: vec![Event { day: 0, colony: giver, action: Action::MoveFrames { to: situation.colony, stores } }],
         caution: Some(Hazard::HealthyCombs),
         rule: Some("a frame of sealed stores against the cluster is the first remedy where there is one".to_owned()),
         sources: vec!["common practice"],
     })
+}
+
+/// So many days on, and never after one in ten such colonies is hungry.
+fn before_hunger(situation: &Situation<'_>, days: i64) -> Date {
+    let as_of = situation.base.question.as_of;
+    let by = as_of.saturating_add(days.days());
+    situation.early_hunger().map_or(by, |day| by.min(situation.base.date(day)).max(as_of))
 }
 
 /// Syrup, while bees still take it: as much as is wanted now, and no more than they take in the days that are left.

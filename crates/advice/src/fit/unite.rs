@@ -23,8 +23,8 @@ pub(super) fn uniting(look: &Look<'_>, at: usize) -> Uniting {
     }
 }
 
-/// The colony it goes to: healthy, queenright, its mites under the line, not weak itself and with more bees; of these the one with frames of the same
-/// size, else the one with fewest bees.
+/// The colony it goes to: healthy, queenright, its mites under the line, not weak itself and with more bees; of these one that is
+/// not short of food, then one with frames of the same size, then the one with fewest bees.
 fn partner(look: &Look<'_>, at: usize) -> Option<usize> {
     let bees = |place: usize| look.colony(place).bees.p50;
     let fit = |place: &usize| {
@@ -35,8 +35,8 @@ fn partner(look: &Look<'_>, at: usize) -> Option<usize> {
             && look.health.may_give_and_take(look.colony(*place))
             && !verdict::mites_first(look, *place)
     };
-    let other_frames = |place: usize| !same_frames(look, at, place);
-    look.places().filter(fit).min_by(|a, b| other_frames(*a).cmp(&other_frames(*b)).then(bees(*a).total_cmp(&bees(*b))))
+    let second = |place: usize| (look.is_short(place), !same_frames(look, at, place));
+    look.places().filter(fit).min_by(|a, b| second(*a).cmp(&second(*b)).then(bees(*a).total_cmp(&bees(*b))))
 }
 
 fn same_frames(look: &Look<'_>, at: usize, other: usize) -> bool {

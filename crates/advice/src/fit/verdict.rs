@@ -250,7 +250,7 @@ fn alone(look: &Look<'_>, at: usize, mut reasons: Vec<String>) -> Verdict {
         says.push(match company(look, at) {
             Some(strong) => {
                 kind = VerdictKind::Company;
-                format!("set it beside or over {}, wall to wall, to share its warmth", look.colony(strong).name)
+                format!("set it beside or over {}, wall to wall, to share its warmth; a hive is shifted when its bees no longer fly", look.colony(strong).name)
             }
             None => "it wants a strong neighbour to warm it, and none is fit for that here".to_owned(),
         });
@@ -273,12 +273,15 @@ fn food(look: &Look<'_>, plan: &ColonyPlan) -> Option<String> {
     }
 }
 
-/// The strongest healthy colony that can warm a weak one.
+/// The strongest healthy colony that can warm a weak one, of those that are not short of food if there is one.
 fn company(look: &Look<'_>, at: usize) -> Option<usize> {
     let bees = |place: &usize| look.colony(*place).bees.p50;
     let fit =
         |place: &usize| *place != at && !look.is_weak(*place) && look.health.may_give_and_take(look.colony(*place));
-    look.places().filter(fit).max_by(|a, b| bees(a).total_cmp(&bees(b)))
+    look.places().filter(fit).max_by(|a, b| {
+        let fed = |place: &usize| !look.is_short(*place);
+        fed(a).cmp(&fed(b)).then(bees(a).total_cmp(&bees(b)))
+    })
 }
 
 /// What food makes of its chance, in words, where some is short.

@@ -75,7 +75,7 @@ fn need(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
     // Both come before food: what is fed to a sick colony is fed to its sickness.
     match fit.map(|fit| fit.verdict.kind) {
         Some(VerdictKind::Stop) => return VerdictKind::Stop.words().to_owned(),
-        Some(VerdictKind::Treat) if colony.shortage_kg >= 0.5 => return "act: mites first, then food".to_owned(),
+        Some(VerdictKind::Treat) if colony.shortage_kg >= 0.5 => return "act: mites, then food".to_owned(),
         Some(VerdictKind::Treat) => return "act: mites first".to_owned(),
         _ => {}
     }

@@ -211,6 +211,7 @@ fn label(hive: &HiveFeed, list: &Shopping, hazard: Hazard, system: System) -> Ma
                 @if hive.fondant_kg > 0.0 { p { "And " (mass(hive.fondant_kg, system)) " of fondant: syrup is too late for the rest." } }
                 p { "Finished by " (date(hive.finish_by.unwrap_or(list.finish_by))) ". " (Hazard::Robbing.says()) }
             }
+            @if hive.is_fed_now() && hive.later_fondant_kg > 0.0 { p { "Weigh in midwinter, " (later(hive, system)) "." } }
             p class="small" { "Given: ________  ________  ________" }
         }
     }

@@ -1,0 +1,63 @@
+//! Mites: a treatment while it still spares winter bees.
+
+use jiff::ToSpan;
+use snowhum_apiary::{Act, Colony, Mites, Note};
+use snowhum_units::Fraction;
+use snowhum_winter::{Action, Event};
+
+use super::{Candidate, Situation};
+use crate::cautions::Hazard;
+use crate::fit::mite_region;
+use crate::sums::mites::line_for;
+use crate::winter_bees;
+use crate::words::{day, season_month};
+
+/// Share of the mites that a treatment leaves: nine in ten gone, as in the plan's start (judgement).
+const LEFT: Fraction = Fraction::new(0.1);
+/// Days within which it is begun where the day that spares all winter bees is past.
+const AT_ONCE: i64 = 7;
+/// Hours of work.
+const WORK: f64 = 0.3;
+
+/// A treatment of a colony that was counted over the line and not treated since; none once all its winter bees are raised.
+pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
+    let question = situation.base.question;
+    let colony = &situation.housed().colony;
+    let rate = over_the_line(situation, colony)?;
+    let middle = situation.base.ahead.weather().0.winter_bees(question.parameters);
+    let [all, none] = winter_bees::spared(middle, question.autumn_from.year());
+    if question.as_of >= none {
+        return None;
+    }
+    let spares = if question.as_of <= all {
+        format!("begun by {} it spares all of this winter's bees", day(all))
+    } else {
+        format!("too late for part of this winter's bees, and for all of them after {}", day(none))
+    };
+    Some(Candidate {
+        what: "treat it for mites with what label and law allow here, all of the yard on one day".to_owned(),
+        why: format!(
+            "{rate:.1} mites per 100 bees at its count, over the line: {spares}; the product's price is not counted"
+        ),
+        from: question.as_of,
+        by: all.max(question.as_of.saturating_add(AT_ONCE.days())).min(none),
+        cost: WORK * question.apiary.money.hour,
+        events: vec![Event { day: 0, colony: situation.colony, action: Action::Treat { left: LEFT } }],
+        caution: Some(Hazard::Label),
+        rule: None,
+        sources: vec!["lines of data/mites.toml", "nine in ten gone: judgement"],
+    })
+}
+
+/// Mites per 100 bees, where they are over the region's line and nothing was done about them since.
+fn over_the_line(situation: &Situation<'_>, colony: &Colony) -> Option<f64> {
+    let question = situation.base.question;
+    let Mites::Counted { found, bees, on } = colony.mites else { return None };
+    let site = &question.apiary.site;
+    let line = line_for(mite_region(site).as_deref(), season_month(on, site.latitude.get()))?;
+    let rate = 100.0 * f64::from(found) / f64::from(bees.max(1));
+    let of_it = question.apiary.notes.iter().filter(|note| note.colony == colony.id);
+    let noted = of_it.flat_map(Note::acts).any(|act| matches!(act, Act::Treated(_)));
+    let told = colony.treatments.iter().any(|treatment| treatment.on >= on);
+    (rate >= line.value[1] - 1e-9 && !noted && !told).then_some(rate)
+}
