@@ -40,7 +40,11 @@ pub(crate) fn yard_file(path: &Path) -> anyhow::Result<Apiary> {
     let bytes = read(path)?;
     let (apiary, advisories) = snowhum_apiary::read_bytes(&bytes, &path.display().to_string()).map_err(exit::input)?;
     if !advisories.is_empty() {
-        eprintln!("{} things were taken for granted; to see them: snowhum check {}", advisories.len(), path.display());
+        eprintln!(
+            "{} things were taken for granted; to see them:\n  snowhum check {}",
+            advisories.len(),
+            path.display()
+        );
     }
     Ok(apiary)
 }

@@ -5,11 +5,16 @@ use snowhum_apiary::{Floor, SetupChange};
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
+use crate::plan::Base;
 
 /// Lids better than this, m² K/W, are left alone (30 mm of foam).
 const GOOD_LID: f64 = 0.9;
 /// Walls better than this are left alone.
 const GOOD_WALL: f64 = 0.6;
+/// Mean of a fortnight below which a wrap goes on, °C: the jobs' `wrap_mean`.
+const WRAP_MEAN_C: f64 = 5.0;
+const FORTNIGHT: usize = 14;
+/// Hours of work.
 const WORK_LID: f64 = 0.3;
 const WORK_WRAP: f64 = 0.5;
 const WORK_TRAY: f64 = 0.1;
@@ -33,22 +38,43 @@ pub(super) fn insulate_lid(situation: &Situation<'_>) -> Option<Candidate> {
     })
 }
 
-/// A wrap round thin walls.
+/// A wrap round thin walls, once it is cold enough for it.
 pub(super) fn wrap(situation: &Situation<'_>) -> Option<Candidate> {
     let hive = &situation.housed().hive;
     let wall = hive.boxes.last().map(|b| std::slice::from_ref(&b.wall)).map_or(0.0, resistance);
     if wall >= GOOD_WALL || !hive.wrap.is_empty() {
         return None;
     }
-    let money = &situation.base.question.apiary.money;
-    changed(situation, "wrap=felt paper", |candidate| Candidate {
+    let base = situation.base;
+    let day = cold_from(base)?;
+    let money = &base.question.apiary.money;
+    let mut wrap = changed(situation, "wrap=felt paper", |candidate| Candidate {
         what: "wrap the walls in felt paper".to_owned(),
         why: "keeps wind off the joints and takes in sun; it holds hardly any heat by itself".to_owned(),
         cost: money.wrap + WORK_WRAP * money.hour,
         rule: Some("soon after 1 November in Minnesota; too early keeps bees rearing brood".to_owned()),
         sources: vec!["University of Minnesota poster 163", "ISO 6946"],
+        from: base.date(day),
+        by: base.date(day).saturating_add(30.days()),
         ..candidate
-    })
+    })?;
+    wrap.events.iter_mut().for_each(|event| event.day = day);
+    Some(wrap)
+}
+
+/// First day of the run from which a fortnight's mean, over all that may come, is below the wrap's: before it bees are kept
+/// warm and brood late.
+fn cold_from(base: &Base<'_>) -> Option<usize> {
+    let (environment, behind) = base.ahead.weather();
+    let (days, paths) = (environment.days(), environment.paths());
+    let mean = |day: usize| {
+        let hours = 24 * day..24 * (day + 1);
+        let sum: f64 = hours.flat_map(|hour| (0..paths).map(move |path| environment.air(hour, path).celsius())).sum();
+        sum / (24 * paths) as f64
+    };
+    let means: Vec<f64> = (behind..days).map(mean).collect();
+    let is_cold = |fortnight: &[f64]| fortnight.iter().sum::<f64>() < WRAP_MEAN_C * fortnight.len() as f64;
+    means.windows(FORTNIGHT.min(means.len().max(1))).position(is_cold)
 }
 
 /// A tray under an open mesh floor.

@@ -69,6 +69,7 @@ fn recipe(syrup: &Syrup, units: System) -> String {
 fn timing(answer: &FeedAnswer, [today, syrup_by]: [Option<Date>; 2]) -> String {
     let says = &answer.syrup_says;
     match (syrup_by, answer.days_left) {
+        (Some(by), Some(1)) => format!("finished by {by}, 1 day from now. {says}"),
         (Some(by), Some(days)) if days > 0 => format!("finished by {by}, {days} days from now. {says}"),
         (Some(by), None) if !answer.syrup.is_empty() => format!("finished by {by}. {says}"),
         (None, _) if today.is_some() && answer.season == Season::Autumn => format!(
