@@ -79,11 +79,10 @@ fn food(ground: &Ground<'_>) -> Vec<JobWindow> {
     let (t, year, system) = (ground.question.triggers, &ground.year, ground.question.system);
     let (start, midwinter) = (year.first(), year.midwinter());
     let syrup = year.when(|path| rises_for_good(path, midwinter, 7, t.spring_syrup_high.value, high));
-    let pollen = year.when(|path| warmth(path, midwinter, FLOW_AT)).moved(-t.pollen_before_days.value).later(&syrup);
+    let pollen = year.when(|path| warmth(path, midwinter, FLOW_AT)).moved(-t.pollen_before_days.value);
     let syrup_words =
         format!("A week's warmest hours stay above {} on average.", degrees(t.spring_syrup_high.value, system));
-    let pollen_words =
-        format!("{:.0} days before the first flow, and not before thin syrup.", t.pollen_before_days.value);
+    let pollen_words = format!("{:.0} days before the first flow.", t.pollen_before_days.value);
     vec![
         window("spring-syrup", "Thin syrup, if food is short", Kind::From, (&syrup, start), trigger("spring_syrup_high", &t.spring_syrup_high, syrup_words))
             .why("Until then solid food, above the cluster. Bees fetch syrup and cure it only on warm days."),
