@@ -20,3 +20,14 @@ pub(crate) fn can_be_lifted(base: &Base<'_>) -> bool {
     let fits = |path: &usize| days.clone().filter(|day| is_mild(*day, *path)).count() >= MILD_DAYS;
     2 * (0..paths).filter(fits).count() >= paths
 }
+
+#[cfg(test)]
+mod tests {
+    use super::FROM;
+
+    #[test]
+    fn combs_are_lifted_from_the_jobs_own_figure_on() {
+        let triggers = crate::jobs::Triggers::shipped().unwrap();
+        assert!((FROM.celsius() - triggers.comb_air.value).abs() < 1e-9);
+    }
+}

@@ -4,10 +4,8 @@ use jiff::civil::Date;
 use snowhum_units::{Kilogram, Range};
 
 use crate::finish;
+use crate::shortage::WORTH_FEEDING;
 use crate::syrup::{Strength, sugar_for};
-
-/// Least stores worth feeding for.
-const LEAST: Kilogram = Kilogram::new(0.5);
 
 /// Syrup from the quickest feeder.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -28,7 +26,7 @@ impl Course {
     /// All that is wanted by the safe day (`finish.p10`) where that can be; else as much as is taken by the day that is in
     /// time in half of all years. None where that is past, or where nothing worth feeding is wanted or left.
     pub(crate) fn of(as_of: Date, finish: Range<Date>, wanted: Kilogram) -> Option<Self> {
-        if wanted < LEAST {
+        if wanted < WORTH_FEEDING {
             return None;
         }
         let (_, a_day) = finish::FEEDERS[0];
@@ -41,7 +39,13 @@ impl Course {
         let taken = (a_day * days(as_of, finish.p50) as f64).clamp(0.0, litres);
         let stores = wanted * (taken / litres);
         let begin = finish::begin_by(finish.p50, taken, a_day).max(as_of);
-        (stores >= LEAST).then_some(Self { stores, rest: wanted - stores, begin, finish: finish.p50, is_safe: false })
+        (stores >= WORTH_FEEDING).then_some(Self {
+            stores,
+            rest: wanted - stores,
+            begin,
+            finish: finish.p50,
+            is_safe: false,
+        })
     }
 
     /// Sugar for it.

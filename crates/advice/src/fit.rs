@@ -26,9 +26,10 @@ use snowhum_winter::{Action, Event, Housed, Trajectory};
 
 use crate::answer::ColonyPlan;
 use crate::plan::Base;
+use crate::shortage::WORTH_FEEDING;
 use crate::statistics::mean_and_error;
 use figures::{Country, Figures};
-pub(crate) use health::Health;
+pub(crate) use health::{Health, mite_rate, treated_since_count};
 
 /// A yard looked at before winter, with what the plan computed of it.
 pub(crate) struct Look<'a> {
@@ -140,7 +141,7 @@ impl Look<'_> {
 
     /// Whether a colony is short of food worth feeding.
     fn is_short(&self, at: usize) -> bool {
-        self.plan(at).shortage_kg >= 0.5
+        self.plan(at).shortage_kg >= WORTH_FEEDING.get()
     }
 
     /// Whether a colony has fewer bees than want no company.

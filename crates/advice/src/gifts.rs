@@ -5,7 +5,7 @@ use snowhum_units::Kilogram;
 use crate::combs;
 use crate::fit::Health;
 use crate::plan::Base;
-use crate::shortage::LEFT_IN_SPRING;
+use crate::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use crate::statistics::quantile;
 
 /// Share of a frame's comb that holds sealed stores in a frame worth moving (judgement).
@@ -14,8 +14,6 @@ const FRAME_FULL: f64 = 0.9;
 const STORES_PER_COMB: f64 = 32.0;
 /// Most frames asked of one giver.
 const MOST_FRAMES: usize = 3;
-/// Least shortage, and least frame, worth a walk.
-const LEAST: Kilogram = Kilogram::new(0.5);
 /// Chance of living from which a colony's combs are not suspect, and are its to give (judgement).
 const SOUND: f64 = 0.8;
 
@@ -42,7 +40,7 @@ pub(crate) fn gifts(base: &Base<'_>) -> Vec<Option<Gift>> {
     }
     let Some(health) = Health::of(base) else { return gifts };
     let mut left: Vec<Kilogram> = (0..base.housed.len()).map(|place| to_spare(base, &health, place)).collect();
-    let mut takers: Vec<usize> = (0..base.housed.len()).filter(|at| base.shortages[*at] >= LEAST).collect();
+    let mut takers: Vec<usize> = (0..base.housed.len()).filter(|at| base.shortages[*at] >= WORTH_FEEDING).collect();
     takers.sort_by(|a, b| base.shortages[*b].get().total_cmp(&base.shortages[*a].get()));
     for taker in takers {
         let Some(gift) = gift(base, &left, taker) else { continue };
@@ -54,7 +52,7 @@ pub(crate) fn gifts(base: &Base<'_>) -> Vec<Option<Gift>> {
 
 /// From the colony with frames of the same size that has most left to spare.
 fn gift(base: &Base<'_>, left: &[Kilogram], taker: usize) -> Option<Gift> {
-    let frame = full_frame(base, taker).filter(|frame| *frame >= LEAST)?;
+    let frame = full_frame(base, taker).filter(|frame| *frame >= WORTH_FEEDING)?;
     let can = |giver: &usize| left[*giver] >= frame && frames_fit(base, *giver, taker);
     let giver = (0..left.len()).filter(can).max_by(|a, b| left[*a].get().total_cmp(&left[*b].get()))?;
     let wanted = ((base.shortages[taker] / frame).ceil() as usize).clamp(1, MOST_FRAMES);

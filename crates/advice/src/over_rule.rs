@@ -10,7 +10,7 @@ use snowhum_units::Kilogram;
 
 use crate::plan::Base;
 use crate::rules;
-use crate::shortage::{self, LEFT_IN_SPRING};
+use crate::shortage::{self, LEFT_IN_SPRING, WORTH_FEEDING};
 use crate::statistics::rounded;
 use crate::syrup::STORES_PER_FONDANT;
 use crate::words::day;
@@ -66,7 +66,7 @@ pub(crate) fn over_rule(base: &Base<'_>, at: usize) -> Option<OverRule> {
 
 fn says(base: &Base<'_>, over: &OverRule) -> String {
     let show = |kg: f64| Kilogram::new(kg).show(base.question.system, 0);
-    let now = if over.first_kg >= 0.5 {
+    let now = if over.first_kg >= WORTH_FEEDING.get() {
         format!("feed to the rule now, {} of stores more", show(over.first_kg))
     } else {
         "it has what the rule asks for".to_owned()

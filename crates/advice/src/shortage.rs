@@ -9,6 +9,8 @@ use crate::statistics::{quantile, weighted_range};
 /// Food within reach that a colony should have left at the horizon (judgement: a month of early brood rearing; what
 /// counts as fed at all is the parameter `fed_in_spring`).
 pub const LEFT_IN_SPRING: Kilogram = Kilogram::new(3.0);
+/// Least stores worth feeding for, or giving (judgement: less is lost in the error of a weighing).
+pub const WORTH_FEEDING: Kilogram = Kilogram::new(0.5);
 /// The members that should reach spring so.
 const CONFIDENCE: f64 = 0.9;
 /// Stores no colony needs more than, kg.

@@ -8,6 +8,7 @@ use jiff::civil::Date;
 use snowhum_apiary::Site;
 use snowhum_units::Kelvin;
 use snowhum_weather::{Climate, season};
+use snowhum_winter::{EMERGENCE_SPREAD, FREE_AFTER};
 
 use crate::yard;
 
@@ -22,11 +23,6 @@ const EARLIEST: f64 = 30.0;
 const LATEST: f64 = 14.0;
 /// Half a year, from the one hemisphere's autumn to the other's.
 const HALF_A_YEAR: f64 = 182.0;
-
-/// Days about the middle day over which winter bees emerge, and from a treatment to the first bees reared free of mites:
-/// as the winter model has them.
-const EMERGENCE_SPREAD: f64 = 25.0;
-const FREE_AFTER: f64 = 12.0;
 
 /// A day of the year as a date.
 #[must_use]
@@ -52,7 +48,7 @@ pub fn emergence(site: &Site) -> Option<f64> {
 
 #[cfg(test)]
 mod tests {
-    use super::emergence;
+    use super::{COOL, emergence};
     use snowhum_apiary::Site;
     use snowhum_units::{Degree, Metre};
 
@@ -65,6 +61,12 @@ mod tests {
             ..demo
         };
         emergence(&site).unwrap()
+    }
+
+    #[test]
+    fn it_cools_at_the_jobs_own_figure() {
+        let triggers = crate::jobs::Triggers::shipped().unwrap();
+        assert!((COOL.celsius() - triggers.brood_ends_air.value).abs() < 1e-9);
     }
 
     #[test]

@@ -11,10 +11,10 @@ use crate::shell::Shell;
 use crate::start;
 use crate::step::colony;
 
-/// Days over which winter bees emerge about their middle day (judgement), and from treatment to the first bees
-/// reared free of mites.
-const EMERGENCE_SPREAD: f64 = 25.0;
-const FREE_AFTER: f64 = 12.0;
+/// Days about their middle day over which winter bees emerge (judgement).
+pub const EMERGENCE_SPREAD: f64 = 25.0;
+/// Days from a treatment to the first bees reared free of mites.
+pub const FREE_AFTER: f64 = 12.0;
 /// Share of syrup that bees store where the cluster touches it (judgement).
 const TAKEN_NEAR: f64 = 0.3;
 

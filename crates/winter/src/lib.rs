@@ -33,6 +33,7 @@ pub use daily::{Daily, HiveDaily};
 pub use ends::{Cause, Ends};
 pub use engine::{Housed, Settings, Yard, run, run_with};
 pub use environment::{Environment, Outside, YardShelter};
+pub use events::{EMERGENCE_SPREAD, FREE_AFTER};
 pub use history::{MemberEnd, Record, Trajectory};
 pub use lanes::LANES;
 pub use member::{LEARNED, Member};

@@ -113,3 +113,14 @@ fn changed(situation: &Situation<'_>, change: &str, fill: impl FnOnce(Candidate)
         sources: Vec::new(),
     }))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::WRAP_MEAN_C;
+
+    #[test]
+    fn a_wrap_goes_on_by_the_jobs_own_figure() {
+        let triggers = crate::jobs::Triggers::shipped().unwrap();
+        assert!((WRAP_MEAN_C - triggers.wrap_mean.value).abs() < 1e-9);
+    }
+}

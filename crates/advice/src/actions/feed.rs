@@ -10,11 +10,10 @@ use crate::cautions::Hazard;
 use crate::combs;
 use crate::course::Course;
 use crate::gifts::{self, Gift};
+use crate::shortage::WORTH_FEEDING;
 use crate::syrup::STORES_PER_FONDANT;
 use crate::{finish, over_rule, words};
 
-/// Least shortage worth feeding for.
-const LEAST: Kilogram = Kilogram::new(0.5);
 /// Food out of reach worth moving.
 const LEAST_FAR: Kilogram = Kilogram::new(0.5);
 /// Days before the first hunger at which solid feed should lie over the bees.
@@ -88,7 +87,7 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
     let base = situation.base;
     let question = base.question;
     let course = Course::of(question.as_of, base.finish_syrup_by, over_rule::now(base, situation.colony))?;
-    let left = if course.rest >= LEAST {
+    let left = if course.rest >= WORTH_FEEDING {
         format!("; the other {} of stores as frames, fondant or damp sugar", course.rest.show(question.system, 1))
     } else {
         String::new()
@@ -123,7 +122,7 @@ fn course_words(course: &Course, finish: Range<Date>) -> String {
             words::day(course.begin)
         );
     }
-    let much = if course.rest >= LEAST { "; it gives no more than that in the days left" } else { "" };
+    let much = if course.rest >= WORTH_FEEDING { "; it gives no more than that in the days left" } else { "" };
     format!("begin at once with {feeder}: {half} is in time in half of all years, {safe} would have been safe{much}")
 }
 
@@ -131,7 +130,7 @@ fn course_words(course: &Course, finish: Range<Date>) -> String {
 pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
     let base = situation.base;
     let short = base.shortages[situation.colony];
-    if short < LEAST {
+    if short < WORTH_FEEDING {
         return None;
     }
     let question = base.question;

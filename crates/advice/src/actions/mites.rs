@@ -7,7 +7,7 @@ use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
 use crate::cautions::Hazard;
-use crate::fit::mite_region;
+use crate::fit::{mite_rate, mite_region, treated_since_count};
 use crate::sums::mites::line_for;
 use crate::winter_bees;
 use crate::words::{day, season_month};
@@ -52,12 +52,11 @@ pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
 /// Mites per 100 bees, where they are over the region's line and nothing was done about them since.
 fn over_the_line(situation: &Situation<'_>, colony: &Colony) -> Option<f64> {
     let question = situation.base.question;
-    let Mites::Counted { found, bees, on } = colony.mites else { return None };
+    let rate = mite_rate(colony)?;
+    let Mites::Counted { on, .. } = colony.mites else { return None };
     let site = &question.apiary.site;
     let line = line_for(mite_region(site).as_deref(), season_month(on, site.latitude.get()))?;
-    let rate = 100.0 * f64::from(found) / f64::from(bees.max(1));
     let of_it = question.apiary.notes.iter().filter(|note| note.colony == colony.id);
     let noted = of_it.flat_map(Note::acts).any(|act| matches!(act, Act::Treated(_)));
-    let told = colony.treatments.iter().any(|treatment| treatment.on >= on);
-    (rate >= line.value[1] - 1e-9 && !noted && !told).then_some(rate)
+    (rate >= line.value[1] - 1e-9 && !noted && !treated_since_count(colony)).then_some(rate)
 }

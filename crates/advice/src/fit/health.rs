@@ -75,7 +75,7 @@ pub(super) fn foulbrood(colony: &Colony) -> bool {
 }
 
 /// Mites per 100 bees as counted.
-pub(super) fn mite_rate(colony: &Colony) -> Option<f64> {
+pub(crate) fn mite_rate(colony: &Colony) -> Option<f64> {
     match colony.mites {
         Mites::Counted { found, bees, .. } if bees > 0 => Some(100.0 * f64::from(found) / f64::from(bees)),
         Mites::Counted { .. } | Mites::NotCounted => None,
@@ -83,7 +83,7 @@ pub(super) fn mite_rate(colony: &Colony) -> Option<f64> {
 }
 
 /// Whether the colony was treated on the day of its count or after.
-pub(super) fn treated_since_count(colony: &Colony) -> bool {
+pub(crate) fn treated_since_count(colony: &Colony) -> bool {
     match colony.mites {
         Mites::Counted { on, .. } => colony.treatments.iter().any(|treatment| treatment.on >= on),
         Mites::NotCounted => false,

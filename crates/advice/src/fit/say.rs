@@ -38,7 +38,7 @@ pub(super) fn colony(look: &Look<'_>, at: usize) -> Vec<String> {
 /// What holds for the whole yard on this day, with the caution of treatments where one is advised.
 pub(super) fn yard(look: &Look<'_>, colonies: &[ColonyFit]) -> Vec<String> {
     let mut say = Vec::new();
-    let short = look.plans.iter().any(|plan| plan.shortage_kg >= 0.5);
+    let short = look.places().any(|at| look.is_short(at));
     if short && look.today() <= look.dates.syrup_by.p90 {
         say.push("While you feed: entrances first, nuclei and weak hives first, all on one evening.".to_owned());
         say.push(Hazard::Robbing.says().to_owned());

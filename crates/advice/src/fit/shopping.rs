@@ -8,14 +8,13 @@ use super::Look;
 use crate::course::Course;
 use crate::finish;
 use crate::gifts::Gift;
+use crate::shortage::WORTH_FEEDING;
 use crate::statistics::rounded;
 use crate::sums::feed::{FeedQuestion, Season, feed};
 use crate::syrup::Strength;
 
 /// What a feeder holds unless the keeper says, litres (judgement: a small top feeder).
 pub const FEEDER_L: f64 = 10.0;
-/// Least shortage worth feeding for, kg.
-const LEAST: f64 = 0.5;
 /// The word for feed that is no syrup.
 const SOLID: &str = "solid";
 
@@ -104,7 +103,7 @@ impl HiveFeed {
     /// Whether it is fed now at all: what has as much as a rule far below its need waits for the winter's weighing.
     #[must_use]
     pub fn is_fed_now(&self) -> bool {
-        self.now_kg >= LEAST
+        self.now_kg >= WORTH_FEEDING.get()
     }
 }
 
@@ -130,8 +129,7 @@ pub struct Spared {
 
 pub(super) fn of(look: &Look<'_>) -> Shopping {
     let late = look.base.question.as_of > look.base.finish_syrup_by.p50;
-    let hives: Vec<HiveFeed> =
-        look.places().filter(|at| look.plan(*at).shortage_kg >= LEAST).map(|at| hive(look, at)).collect();
+    let hives: Vec<HiveFeed> = look.places().filter(|at| look.is_short(*at)).map(|at| hive(look, at)).collect();
     let sum = |of: &dyn Fn(&HiveFeed) -> f64| rounded(hives.iter().map(of).sum(), 1);
     Shopping {
         sugar_kg: sum(&|hive| hive.sugar_kg),

@@ -9,12 +9,11 @@ use super::boost::{self, Boost};
 use super::scales::{self, thousands};
 use super::{Look, health, unite};
 use crate::answer::ColonyPlan;
+use crate::shortage::WORTH_FEEDING;
 use crate::words::{day, hives, in_hundred};
 
 /// The least gain that is called one, hives in a hundred.
 const LEAST_GAIN: f64 = 1.0;
-/// The least shortage worth feeding for, kg.
-const LEAST_SHORT_KG: f64 = 0.5;
 
 /// The verdict, and how it would be put to another where that was asked.
 pub(super) fn of(look: &Look<'_>, at: usize) -> (Verdict, Option<Uniting>) {
@@ -264,11 +263,11 @@ fn alone(look: &Look<'_>, at: usize, mut reasons: Vec<String>) -> Verdict {
 fn food(look: &Look<'_>, plan: &ColonyPlan) -> Option<String> {
     let show = |kg: f64| Kilogram::new(kg).show(look.system(), 1);
     match &plan.over_rule {
-        Some(over) if over.first_kg >= LEAST_SHORT_KG => {
+        Some(over) if over.first_kg >= WORTH_FEEDING.get() => {
             Some(format!("feed it to the rule first, {} of stores, and weigh it in midwinter", show(over.first_kg)))
         }
         Some(_) => Some("it has what the rule asks for and the model asks for more: weigh it in midwinter".to_owned()),
-        None => (plan.shortage_kg >= LEAST_SHORT_KG)
+        None => (plan.shortage_kg >= WORTH_FEEDING.get())
             .then(|| format!("feed it first: {} of stores short", show(plan.shortage_kg))),
     }
 }
@@ -286,7 +285,7 @@ fn company(look: &Look<'_>, at: usize) -> Option<usize> {
 
 /// What food makes of its chance, in words, where some is short.
 fn once_fed(look: &Look<'_>, at: usize) -> Option<String> {
-    let short = look.plan(at).shortage_kg >= LEAST_SHORT_KG;
+    let short = look.plan(at).shortage_kg >= WORTH_FEEDING.get();
     short.then(|| {
         format!("once it is given what it is short of, {} live with their queen", in_hundred(look.fed_chance(at)))
     })

@@ -2,7 +2,7 @@
 
 use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
 use snowhum_advice::fit::VerdictKind;
-use snowhum_advice::shortage::LEFT_IN_SPRING;
+use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_month};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
@@ -75,12 +75,14 @@ fn need(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
     // Both come before food: what is fed to a sick colony is fed to its sickness.
     match fit.map(|fit| fit.verdict.kind) {
         Some(VerdictKind::Stop) => return VerdictKind::Stop.words().to_owned(),
-        Some(VerdictKind::Treat) if colony.shortage_kg >= 0.5 => return "act: mites, then food".to_owned(),
+        Some(VerdictKind::Treat) if colony.shortage_kg >= WORTH_FEEDING.get() => {
+            return "act: mites, then food".to_owned();
+        }
         Some(VerdictKind::Treat) => return "act: mites first".to_owned(),
         _ => {}
     }
     let chance = colony.alive_fed_queenright;
-    if colony.shortage_kg >= 0.5 {
+    if colony.shortage_kg >= WORTH_FEEDING.get() {
         return if chance < LIKELY { "act: food" } else { "watch: food" }.to_owned();
     }
     if chance >= LIKELY {

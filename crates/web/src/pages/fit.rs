@@ -6,6 +6,7 @@ use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
 use snowhum_advice::fit::{ColonyFit, FitAnswer, HiveFeed, Scale, Shopping, Stands, Uniting, VerdictKind};
+use snowhum_advice::shortage::WORTH_FEEDING;
 use snowhum_advice::words::day;
 use snowhum_picture::{FigureScale, FigureScales};
 use snowhum_units::System;
@@ -81,12 +82,9 @@ fn told((fit, colony): (&ColonyFit, &ColonyPlan), list: &Shopping, at: usize, sy
     }
 }
 
-/// Shortage from which a colony is fed, kg: as the shopping list has it.
-const SHORT_KG: f64 = 0.5;
-
 /// A verdict as a chip; its shape says it without colour. A colony that would starve as it stands is not told sound.
 fn chip(kind: VerdictKind, colony: &ColonyPlan) -> Markup {
-    let is_short = colony.shortage_kg >= SHORT_KG;
+    let is_short = colony.shortage_kg >= WORTH_FEEDING.get();
     let (class, words) = match kind {
         VerdictKind::Alone if is_short => ("word watch", "feed it, then winter alone"),
         VerdictKind::Alone => ("word sound", kind.words()),
@@ -103,7 +101,7 @@ fn food(colony: &ColonyPlan, list: &Shopping, system: System) -> Markup {
     html! {
         @if let Some(fed) = fed {
             (mass(colony.shortage_kg, system)) " of stores short. "
-            @if fed.now_kg >= SHORT_KG { (given(colony, fed, system)) }
+            @if fed.is_fed_now() { (given(colony, fed, system)) }
             @if let Some(over) = &colony.over_rule { " " (capital(&over.says)) "." }
         } @else {
             "Nothing is short: 9 in 10 such hives come to spring with food in reach."
