@@ -1,7 +1,9 @@
 // Keeps what the round needs, so that it opens without a signal.
 const KEEP = "snowhum-1";
 const SHELL = ["/round", "/snowhum.css", "/pictures.css", "/round.js", "/icon.svg", "/manifest.webmanifest"];
-const PATIENCE_MS = 4000;
+// How long the server is waited for where a kept copy can stand in; where none can, as long as it takes.
+const ROUND_MS = 4000;
+const PAGE_MS = 20000;
 
 self.addEventListener("install", (event) => {
   event.waitUntil(caches.open(KEEP).then((kept) => kept.addAll(SHELL)).then(() => self.skipWaiting()));
@@ -12,9 +14,9 @@ self.addEventListener("activate", (event) => {
   event.waitUntil(old.then(() => self.clients.claim()));
 });
 
-async function fresh(request) {
+async function fresh(request, patience) {
   const cut = new AbortController();
-  const timer = setTimeout(() => cut.abort(), PATIENCE_MS);
+  const timer = patience && setTimeout(() => cut.abort(), patience);
   try {
     const answer = await fetch(request, { signal: cut.signal });
     if (answer.ok && !answer.redirected) {
@@ -31,16 +33,19 @@ async function fresh(request) {
 async function refill() {
   const kept = await caches.open(KEEP);
   for (const path of SHELL) {
-    if (!(await kept.match(path))) await fresh(path).catch(() => {});
+    if (!(await kept.match(path))) await fresh(path, PAGE_MS).catch(() => {});
   }
 }
 
+// A slow server is not one that is out of reach: a page that is being reckoned is waited for, never taken for the round.
 async function answer(request) {
+  const isPage = request.mode === "navigate";
+  const kept = await caches.match(request, { ignoreSearch: isPage });
+  const isRound = SHELL.includes(new URL(request.url).pathname);
   try {
-    return await fresh(request);
+    return await fresh(request, kept && (isRound ? ROUND_MS : PAGE_MS));
   } catch (unreachable) {
-    const kept = await caches.match(request, { ignoreSearch: request.mode === "navigate" });
-    const round = request.mode === "navigate" ? await caches.match("/round") : undefined;
+    const round = isPage ? await caches.match("/round") : undefined;
     return kept ?? round ?? Response.error();
   }
 }

@@ -42,7 +42,10 @@ impl Steps {
     pub(crate) fn run_tests(&mut self, name: &'static str, arguments: &[&str]) -> Result<()> {
         let mut tally = Tally::default();
         let outcome = self.run(name, || {
-            let mut child = house::cargo(arguments).stdout(Stdio::piped()).spawn().context("could not start cargo")?;
+            // An error says in words where it happened; the frames of a runtime under it would hide them.
+            let mut cargo = house::cargo(arguments);
+            cargo.env("RUST_LIB_BACKTRACE", "0").stdout(Stdio::piped());
+            let mut child = cargo.spawn().context("could not start cargo")?;
             if let Some(output) = child.stdout.take() {
                 for line in BufReader::new(output).lines() {
                     let line = line?;

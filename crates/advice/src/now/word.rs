@@ -102,6 +102,8 @@ pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
         "food may run short before the first flow"
     } else if grounds.alive_fed_queenright < t.fed_sound.value {
         "spring is open: fewer than three in four like it come through fed and with a queen"
+    } else if grounds.actions.iter().any(ActionAnswer::helps) {
+        return (Word::Sound, "nothing presses".to_owned());
     } else {
         return (Word::Sound, "nothing to do".to_owned());
     };

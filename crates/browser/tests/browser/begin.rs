@@ -10,10 +10,10 @@ fn a_newcomer_begins_a_yard_with_four_facts_a_hive() -> Result<()> {
     let server = Server::first_run()?;
     walk("begin", &server, Form::PhoneLight, async |browser| {
         browser.go_settled("/").await?;
-        browser.tap("a[href='/begin']").await?;
+        browser.follow("a[href='/begin']").await?;
         browser.fill("#name", "Alder's \"Row\" <b>").await?;
         browser.choose("#town", "Kuopio").await?;
-        browser.tap("button[value=more]").await?;
+        browser.follow("button[value=more]").await?;
         browser.find("[id='1.name']").await?;
         for (at, strength, food) in [(0, "strong", "fair"), (1, "weak", "light")] {
             browser.tap(&format!("label:has([name='{at}.strength'][value={strength}])")).await?;
@@ -21,12 +21,12 @@ fn a_newcomer_begins_a_yard_with_four_facts_a_hive() -> Result<()> {
         }
         browser.fill("[id='1.mites']", "9").await?;
         browser.fill("[id='1.mites_of']", "three hundred").await?;
-        browser.tap("button.main").await?;
+        browser.follow("button.main").await?;
         browser.reads("One thing is to be mended").await?;
         let wrong = browser.find("[id='1.mites_of'][aria-invalid=true]").await?;
         ensure!(wrong.prop("value").await?.as_deref() == Some("three hundred"), "what was typed stays");
         browser.fill("[id='1.mites_of']", "300").await?;
-        browser.tap("button.main").await?;
+        browser.follow("button.main").await?;
         browser.reads("Your yard is begun.").await?;
         browser.go_settled("/").await?;
         let page = browser.text().await?;

@@ -100,8 +100,13 @@ impl<'a> Browser<'a> {
         Ok(())
     }
 
+    /// Opens a page and waits until its style sheets are in force: on a busy machine the browser now and then says that
+    /// a page is loaded before they are, and its colours and sheets of paper are then those of a bare page.
     pub(crate) async fn go(&self, path: &str) -> Result<()> {
-        Ok(self.driver.goto(self.server.address(path)).await?)
+        self.driver.goto(self.server.address(path)).await?;
+        let dressed = "return [...document.querySelectorAll('link[rel=stylesheet]')].every((one) => one.sheet) \
+                       && getComputedStyle(document.documentElement).getPropertyValue('--paper') !== ''";
+        self.becomes(dressed).await.with_context(|| format!("{path} has no style"))
     }
 
     /// Waits for the estimate, then opens a page.
@@ -127,6 +132,32 @@ impl<'a> Browser<'a> {
         let found = self.find(selector).await?;
         found.scroll_into_view().await?;
         found.click().await.with_context(|| format!("tapping {selector}"))
+    }
+
+    /// Taps what a selector names and waits for the page that it leads to.
+    pub(crate) async fn follow(&self, selector: &str) -> Result<()> {
+        self.arrives(async || self.tap(selector).await).await.with_context(|| format!("following {selector}"))
+    }
+
+    /// Does something that leads to another page, and waits until that page stands: words of the page that is being
+    /// left are then not taken for words of the next.
+    pub(crate) async fn arrives(&self, step: impl AsyncFnOnce() -> Result<()>) -> Result<()> {
+        self.run("window.isBeingLeft = true", Vec::new()).await?;
+        step().await?;
+        let stands = "return window.isBeingLeft !== true && document.readyState === 'complete'";
+        self.becomes(stands).await.context("no other page came")
+    }
+
+    /// Waits until a script says yes; while a page is being left it says nothing.
+    async fn becomes(&self, script: &str) -> Result<()> {
+        let begun = Instant::now();
+        while begun.elapsed() < PATIENCE {
+            if self.run(script, Vec::new()).await.is_ok_and(|said| said == true) {
+                return Ok(());
+            }
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
+        bail!("not after {PATIENCE:?}")
     }
 
     /// Writes into a field, in place of what it holds.

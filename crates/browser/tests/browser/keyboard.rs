@@ -21,11 +21,11 @@ fn a_note_is_kept_with_the_keyboard_alone() -> Result<()> {
         ensure!(focused(browser).await?["text"] == "To the page itself", "the first stop leads past the head");
         press(browser, Key::Enter).await?;
         tab_to(browser, &format!("h2 a[href='/hive/{id}']")).await?;
-        press(browser, Key::Enter).await?;
+        browser.arrives(async || press(browser, Key::Enter).await).await?;
         browser.reads(&name).await?;
         tab_to(browser, "#line").await?;
         browser.driver.action_chain().send_keys("hum=heard by ear").perform().await?;
-        press(browser, Key::Enter).await?;
+        browser.arrives(async || press(browser, Key::Enter).await).await?;
         browser.reads("hum: heard by ear").await?;
         ensure!(server.notes()?.len() == before + 1, "one note is kept");
         Ok(())

@@ -12,16 +12,16 @@ fn a_note_is_changed_and_taken_back_and_every_version_stays() -> Result<()> {
     let hive = format!("/hive/{}", server.colonies()?[0].1);
     walk("notes", &server, Form::DeskLight, async |browser| {
         browser.go_settled(&hive).await?;
-        browser.fill("#line", "dead=22 on snow; hum=heard by ear").await?;
-        browser.tap(&format!("form[action='{hive}/note'] button.main")).await?;
-        browser.reads("22 on snow").await?;
+        browser.fill("#line", "dead=41 on snow; hum=heard by ear").await?;
+        browser.follow(&format!("form[action='{hive}/note'] button.main")).await?;
+        browser.reads("41 on snow").await?;
         let id = added(&before, &server.notes()?)?;
-        browser.tap(&format!("a[href='/note/{id}']")).await?;
-        browser.fill("#line", "dead=2 on snow").await?;
-        browser.tap("form:not([action$=withdraw]) button.main").await?;
-        browser.reads("dead bees: 2 on snow").await?;
-        browser.tap(&format!("form[action='{hive}/undo'] button")).await?;
-        browser.reads("22 on snow").await?;
+        browser.follow(&format!("a[href='/note/{id}']")).await?;
+        browser.fill("#line", "dead=4 on snow").await?;
+        browser.follow("form:not([action$=withdraw]) button.main").await?;
+        browser.reads("dead bees: 4 on snow").await?;
+        browser.follow(&format!("form[action='{hive}/undo'] button")).await?;
+        browser.reads("41 on snow").await?;
         browser.go(&format!("/note/{id}")).await?;
         let versions = browser.find("ol.notes").await?.text().await?;
         ensure!(versions.lines().count() >= 3, "every version is told: {versions}");

@@ -2,9 +2,13 @@
 
 use anyhow::{Context, Result, ensure};
 use serde_json::json;
+use std::time::Duration;
 
 use crate::browser::{Browser, Form, walk};
 use crate::server::Server;
+
+/// Longer than the round waits before its kept copy stands in.
+const SLOW: Duration = Duration::from_secs(6);
 
 #[test]
 fn a_round_made_out_of_reach_is_kept_and_sent_later() -> Result<()> {
@@ -23,6 +27,19 @@ fn a_round_made_out_of_reach_is_kept_and_sent_later() -> Result<()> {
         nothing_waits(browser).await?;
         ensure!(server.notes()?.len() == before + 1, "the note has arrived once");
         Ok(())
+    })
+}
+
+#[test]
+fn a_server_that_is_only_slow_is_waited_for() -> Result<()> {
+    let server = Server::demo()?;
+    walk("slow", &server, Form::PhoneLight, async |browser| {
+        visit_twice(browser).await?;
+        let pause = server.stands_still_for(SLOW)?;
+        browser.go("/words").await?;
+        let title = browser.find("h1").await?.text().await?;
+        ensure!(title == "Words", "asked for the words, shown {title}");
+        pause.join().ok().context("the server still stands still")?
     })
 }
 

@@ -21,7 +21,7 @@ fn printed_pages_name_every_hive_and_take_few_sheets() -> Result<()> {
             }
             ensure!(sheets <= most_sheets, "{path} takes {sheets} sheets");
         }
-        browser.go(&format!("/hive/{}", hives[0].1)).await?;
+        browser.go_settled(&format!("/hive/{}", hives[0].1)).await?;
         let (text, sheets) = printed(browser).await?;
         for words in [hives[0].0.as_str(), "What each sign did", "Estimate for 7 February 2026"] {
             ensure!(text.contains(words), "the printed hive does not say \"{words}\": {text}");

@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::sync::atomic::{AtomicU32, Ordering};
 use std::sync::{Mutex, MutexGuard, PoisonError};
+use std::thread::JoinHandle;
 use std::time::{Duration, Instant};
 
 const PATIENCE: Duration = Duration::from_secs(120);
@@ -62,6 +63,16 @@ impl Server {
         ensure!(port == self.port, "started on port {port}");
         *self.child() = child;
         Ok(())
+    }
+
+    /// Lets it answer nobody for a while, as on a small and busy machine.
+    pub(crate) fn stands_still_for(&self, pause: Duration) -> Result<JoinHandle<Result<()>>> {
+        let id = self.child().id();
+        signal(id, "-STOP")?;
+        Ok(std::thread::spawn(move || {
+            std::thread::sleep(pause);
+            signal(id, "-CONT")
+        }))
     }
 
     fn child(&self) -> MutexGuard<'_, Child> {
@@ -134,6 +145,12 @@ impl Drop for Server {
         let _ = self.kill();
         let _ = std::fs::remove_dir_all(&self.folder);
     }
+}
+
+fn signal(id: u32, name: &str) -> Result<()> {
+    let status = Command::new("kill").args([name, &id.to_string()]).status().context("could not start kill")?;
+    ensure!(status.success(), "kill {name} ended with {status}");
+    Ok(())
 }
 
 fn run(folder: &Path, words: &[&str], port: u16) -> Result<(Child, u16)> {

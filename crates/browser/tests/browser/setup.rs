@@ -13,7 +13,7 @@ fn a_changed_set_up_stands_beside_the_hive_as_it_is() -> Result<()> {
         browser.choose("#hive", "Larch").await?;
         browser.choose("#part0", "50 mm foam").await?;
         browser.choose("#part2", "shut").await?;
-        browser.tap("form[action='/setup'] button.main").await?;
+        browser.follow("form[action='/setup'] button.main").await?;
         browser.reads("as it is").await?;
         let told = browser.find("section.kept").await?.text().await?;
         ensure!(told.contains("lid: 50 mm foam") && told.contains("upper hole: off"), "names what was tried: {told}");
