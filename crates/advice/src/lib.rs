@@ -18,6 +18,7 @@ mod hive;
 pub mod jobs;
 pub mod lessons;
 pub mod lifting;
+mod looks_to;
 pub mod now;
 mod over_rule;
 mod plan;
@@ -37,4 +38,5 @@ pub mod words;
 pub mod yard;
 
 pub use hive::{HiveAnswer, hive};
+pub use looks_to::LooksTo;
 pub use plan::{PlanQuestion, plan};

@@ -26,6 +26,7 @@ use snowhum_watch::{Estimate, Leaving, Outlook, Scene, Sizes, Visit, Watching, v
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
 use std::sync::Mutex;
 
+use crate::LooksTo;
 use crate::ahead::{Ahead, Watched};
 use crate::answer::WeatherAnswer;
 use crate::plan::{Base, PlanQuestion};
@@ -87,6 +88,13 @@ impl<'a> Ground<'a> {
             parameters: self.question.signs,
             seed: self.question.plan.seed,
         }
+    }
+
+    /// How far the weather goes.
+    fn looks_to(&self) -> LooksTo {
+        let plan = &self.question.plan;
+        let last = plan.apiary.as_of.saturating_add((self.environment.days() as i64).days());
+        LooksTo::of(plan.spring, last)
     }
 
     /// Hours of the run up to the end of the day asked about.
@@ -207,6 +215,7 @@ impl<'a> Ground<'a> {
                 visits: &self.visits[at],
                 expect_next: &expectations[at],
                 thresholds: self.question.thresholds,
+                looks_to: self.looks_to(),
             };
             colony::now(&base, at, &watched)
         };
@@ -231,6 +240,7 @@ impl<'a> Ground<'a> {
             invented: apiary.invented,
             as_of: self.question.as_of,
             spring: plan.spring,
+            looks_to: self.looks_to(),
             weather: WeatherAnswer::new(&plan.winter.provenance, self.question.sizes.alive, plan.winter.paths.len()),
             currency: apiary.money.currency.clone(),
             flight_day: flight_day::next(&self.environment, until, plan.as_of),

@@ -15,6 +15,7 @@ use snowhum_apiary::Apiary;
 use snowhum_units::System;
 use snowhum_weather::Ensemble;
 
+use crate::LooksTo;
 use crate::jobs::{JobsAnswer, Triggers};
 use crate::now::{ColonyNow, NowAnswer};
 use crate::words::{day, in_hundred};
@@ -75,9 +76,10 @@ fn lift(question: &SpringQuestion<'_>, colony: &ColonyNow) -> LiftFirst {
         Some(_) => Hunger::BeforeFlowers,
         None => Hunger::Lasts,
     };
+    let goal = question.now.looks_to.goal();
     let left = match (days_left, usual_days_left) {
-        (None, _) => "food lasts to spring in at least 9 of 10 winters".to_owned(),
-        (Some(early), None) => format!("in 1 of 10 food lasts {early} days or less; most likely to spring"),
+        (None, _) => format!("food lasts to {goal} in at least 9 of 10 winters"),
+        (Some(early), None) => format!("in 1 of 10 food lasts {early} days or less; most likely to {goal}"),
         (Some(early), Some(middle)) => format!("food for about {middle} days; in 1 of 10 for {early} or less"),
     };
     let alive = if colony.alive < 0.9 { format!("; alive: {}", in_hundred(colony.alive)) } else { String::new() };
@@ -99,6 +101,10 @@ fn danger(question: &SpringQuestion<'_>, lifts: &[LiftFirst]) -> Danger {
     let hungry: Vec<String> = lifts.iter().filter(|one| one.days_left.is_some()).map(|one| one.name.clone()).collect();
     let end = until.map_or_else(String::new, |until| format!(" Here it is not over before about {}.", day(until)));
     let own = match hungry.as_slice() {
+        [] if question.now.looks_to != LooksTo::Spring => format!(
+            " None of your hives is likely to run out by {}; lift them all the same.",
+            question.now.looks_to.goal()
+        ),
         [] => " None of your hives is likely to run out before then; lift them all the same.".to_owned(),
         names => format!(" In at least 1 winter of 10 food runs out at {}.", names.join(", ")),
     };

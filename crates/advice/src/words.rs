@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 
+use crate::LooksTo;
 use crate::answer::OpenDates;
 
 /// A chance as hives of a hundred, never 0 and never 100: nobody has looked.
@@ -119,10 +120,11 @@ pub fn capital(text: &str) -> String {
 
 /// When food runs out, in words.
 #[must_use]
-pub fn run_out(dates: &OpenDates) -> String {
+pub fn run_out(dates: &OpenDates, to: LooksTo) -> String {
+    let goal = to.goal();
     match (dates.p10, dates.p50) {
-        (None, _) => "lasts to spring in at least 9 of 10 winters".to_owned(),
-        (Some(early), None) => format!("most likely lasts to spring; 1 in 10 is out before {}", day(early)),
+        (None, _) => format!("lasts to {goal} in at least 9 of 10 winters"),
+        (Some(early), None) => format!("most likely lasts to {goal}; 1 in 10 is out before {}", day(early)),
         (Some(early), Some(middle)) => {
             format!("most likely until {}; 1 in 10 is out before {}", part_of_month(middle), day(early))
         }

@@ -34,7 +34,7 @@ const SHORTEST_WINTER: i64 = 7;
 pub(crate) struct Weather {
     /// The day the plan starts.
     as_of: Date,
-    /// From the start of the as-of date to spring.
+    /// From the start of the as-of date to spring, or to a later day that was asked for.
     pub(crate) winter: Ensemble,
     /// From high summer.
     autumn: Ensemble,
@@ -47,18 +47,23 @@ pub(crate) struct Weather {
 }
 
 impl Weather {
-    /// Reads or draws the weather for a yard.
+    /// Reads or draws the weather for a yard, to its spring.
     pub(crate) fn resolve(apiary: &Apiary, arguments: &RunArguments) -> anyhow::Result<(Self, Date)> {
+        Self::resolve_to(apiary, arguments, None)
+    }
+
+    /// As [`Self::resolve`], but on to a day, where spring lies before it.
+    fn resolve_to(apiary: &Apiary, arguments: &RunArguments, at_least: Option<Date>) -> anyhow::Result<(Self, Date)> {
         let as_of = arguments.as_of.unwrap_or(apiary.as_of);
         let autumn_from = high_summer_before(as_of, &apiary.site);
         if arguments.weather.is_empty() && arguments.columns.is_some() {
             return Err(exit::input("--columns says how to read a station's file; give that file with --weather"));
         }
         let weather = if arguments.weather.is_empty() {
-            Self::of_climate(&apiary.site, as_of, autumn_from, arguments.seed)?
+            Self::of_climate(&apiary.site, (as_of, at_least), autumn_from, arguments.seed)?
         } else {
             let files = files::read_all(&arguments.weather, arguments.columns.as_deref(), &apiary.site)?;
-            Self::of_files(&files, &apiary.site, as_of, autumn_from, arguments.seed)?
+            Self::of_files(&files, &apiary.site, (as_of, at_least), autumn_from, arguments.seed)?
         };
         Ok((weather, as_of))
     }
@@ -90,7 +95,12 @@ impl Weather {
         Apiary { site: self.site.clone(), ..apiary.clone() }
     }
 
-    fn of_climate(site: &Site, as_of: Date, autumn_from: Date, seed: u64) -> anyhow::Result<Self> {
+    fn of_climate(
+        site: &Site,
+        (as_of, at_least): (Date, Option<Date>),
+        autumn_from: Date,
+        seed: u64,
+    ) -> anyhow::Result<Self> {
         let place = yard::place(site);
         let zone = zone(site)?;
         let climate = Climate::at(place).map_err(exit::input)?;
@@ -100,7 +110,7 @@ impl Weather {
             (None, Some(range)) => range.p50,
             (None, None) => return Err(exit::input(NO_SPRING)),
         };
-        let days = winter_days(as_of, spring)?;
+        let days = winter_days(as_of, spring, at_least)?;
         let draw = |from, days: i64| generate(place, &climate, &zone, from, 24 * days as usize, PATHS, seed);
         let (winter, autumn) = rayon::join(|| draw(as_of, days), || draw(autumn_from, AUTUMN_DAYS));
         Ok(Self {
@@ -113,7 +123,13 @@ impl Weather {
         })
     }
 
-    fn of_files(files: &[Completed], site: &Site, as_of: Date, autumn_from: Date, seed: u64) -> anyhow::Result<Self> {
+    fn of_files(
+        files: &[Completed],
+        site: &Site,
+        (as_of, at_least): (Date, Option<Date>),
+        autumn_from: Date,
+        seed: u64,
+    ) -> anyhow::Result<Self> {
         let site = files::site_of(files, site);
         let long = longest(files, &site, as_of, seed)?;
         let covered = as_of.saturating_add(((long.hours() / 24) as i64).days());
@@ -121,7 +137,7 @@ impl Weather {
         let spring =
             own_spring(&site, as_of).or(found).or_else(|| climate_spring(&site, as_of, seed)).unwrap_or(covered);
         let spring = spring.min(covered);
-        let winter = cut(&long, 24 * winter_days(as_of, spring)? as usize);
+        let winter = cut(&long, 24 * winter_days(as_of, spring, at_least.map(|day| day.min(covered)))? as usize);
         let autumn = files::ensemble(files, &site, autumn_from, 24 * AUTUMN_DAYS as usize, PATHS, seed);
         let autumn = match autumn {
             Ok(autumn) => autumn,
@@ -188,8 +204,9 @@ fn high_summer_before(as_of: Date, site: &Site) -> Date {
     Date::new(year, month, 1).unwrap_or(as_of)
 }
 
-fn winter_days(as_of: Date, spring: Date) -> anyhow::Result<i64> {
-    let days = spring.duration_since(as_of).as_hours() / 24;
+/// Days from the as-of date to spring, or on to a later day.
+fn winter_days(as_of: Date, spring: Date, at_least: Option<Date>) -> anyhow::Result<i64> {
+    let days = at_least.map_or(spring, |day| day.max(spring)).duration_since(as_of).as_hours() / 24;
     if (SHORTEST_WINTER..=400).contains(&days) {
         return Ok(days);
     }

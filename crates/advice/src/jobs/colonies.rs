@@ -41,7 +41,8 @@ pub(super) fn hungry(now: &NowAnswer) -> Option<JobWindow> {
     let mut short: Vec<_> = alive.filter(|colony| colony.runs_out.p10.is_some()).collect();
     short.sort_by_key(|colony| colony.runs_out.p10);
     let first = short.first()?;
-    let said: Vec<String> = short.iter().map(|one| format!("{} {}", one.name, run_out(&one.runs_out))).collect();
+    let said: Vec<String> =
+        short.iter().map(|one| format!("{} {}", one.name, run_out(&one.runs_out, now.looks_to))).collect();
     let trigger = Trigger {
         words: "Food within reach is gone in the model of your hives.".to_owned(),
         value: 0.0,

@@ -6,6 +6,7 @@ use snowhum_units::Range;
 use snowhum_winter::Ends;
 
 use super::Word;
+use crate::LooksTo;
 use crate::answer::{ActionAnswer, DateRange, OpenDates, WeatherAnswer};
 
 /// Name and number of the form; the number rises when a key changes.
@@ -24,6 +25,8 @@ pub struct NowAnswer {
     pub as_of: Date,
     /// First flow of the site plus 14 days.
     pub spring: Date,
+    /// How far ahead of the day asked about is looked.
+    pub looks_to: LooksTo,
     /// What weather it stands on.
     pub weather: WeatherAnswer,
     /// Currency of all money.
@@ -61,9 +64,9 @@ pub struct ColonyNow {
     pub stores_kg: StoresNow,
     /// When food within reach runs out, if alive today.
     pub runs_out: OpenDates,
-    /// Food left within reach from here to spring, if alive.
+    /// Food left within reach from here to the end of what is looked at, if alive.
     pub reachable_kg_ahead: Vec<DateRange>,
-    /// Chance of being alive, fed and queenright in spring.
+    /// Chance of being alive, fed and queenright at the end of what is looked at.
     pub alive_fed_queenright: f64,
     /// Two Monte Carlo standard errors of that.
     pub plus_minus: f64,
@@ -71,7 +74,7 @@ pub struct ColonyNow {
     pub ended: Ends,
     /// When it most likely ended, where that is likelier than one in a hundred.
     pub ended_between: Option<Range<Date>>,
-    /// Chances of an end from here to spring, by cause.
+    /// Chances of an end from here to the end of what is looked at, by cause.
     pub ends_ahead: Ends,
     /// What to expect at the next look.
     pub expect_next: Expectation,

@@ -9,6 +9,7 @@ use snowhum_winter::{Daily, Ends};
 use super::evidence::{self, date};
 use super::word::{Closed, Grounds, word};
 use super::{ColonyNow, Expectation, StoresNow, Thresholds, day_before, look_first};
+use crate::LooksTo;
 use crate::actions::{self, Situation};
 use crate::answer::ActionAnswer;
 use crate::plan::Base;
@@ -22,6 +23,7 @@ pub(super) struct Watched<'a> {
     pub(super) visits: &'a [Visit],
     pub(super) expect_next: &'a Expectation,
     pub(super) thresholds: &'a Thresholds,
+    pub(super) looks_to: LooksTo,
 }
 
 /// What spring holds for a colony that is alive now.
@@ -42,7 +44,7 @@ impl Spring {
 }
 
 pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNow {
-    let Watched { estimate, watching, visits, expect_next, thresholds } = *watched;
+    let Watched { estimate, watching, visits, expect_next, thresholds, looks_to } = *watched;
     let standing = estimate.standing();
     let (seen_dead, united_into) = (seen_dead(visits), united_into(base, visits));
     let closed = closed(visits, seen_dead);
@@ -62,6 +64,7 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         actions: &actions,
         hungry: spring.hungry >= thresholds.hungry_sound.value,
         thresholds,
+        looks_to,
     });
     ColonyNow {
         word,

@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
 use super::{ColonyNow, NowAnswer, Thresholds};
+use crate::LooksTo;
 use crate::answer::ActionAnswer;
 
 /// A colony in one word.
@@ -48,6 +49,7 @@ pub(super) struct Grounds<'a> {
     pub(super) actions: &'a [ActionAnswer],
     pub(super) hungry: bool,
     pub(super) thresholds: &'a Thresholds,
+    pub(super) looks_to: LooksTo,
 }
 
 /// Why a colony is watched no more.
@@ -99,9 +101,17 @@ pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
     } else if grounds.alive_queenright < t.queen_sound.value * grounds.alive {
         "the queen is in doubt"
     } else if grounds.hungry {
-        "food may run short before the first flow"
+        match grounds.looks_to {
+            LooksTo::Spring => "food may run short before the first flow",
+            LooksTo::WithoutFlow(_) => "food may run short unless flowers give some",
+        }
     } else if grounds.alive_fed_queenright < t.fed_sound.value {
-        "spring is open: fewer than three in four like it come through fed and with a queen"
+        match grounds.looks_to {
+            LooksTo::Spring => "spring is open: fewer than three in four like it come through fed and with a queen",
+            LooksTo::WithoutFlow(_) => {
+                "open: without a flow fewer than three in four like it stay fed and with a queen"
+            }
+        }
     } else if grounds.actions.iter().any(ActionAnswer::helps) {
         return (Word::Sound, "nothing presses".to_owned());
     } else {

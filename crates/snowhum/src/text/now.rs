@@ -1,5 +1,6 @@
 //! The present in words: one word a colony first, then why, figures after.
 
+use snowhum_advice::LooksTo;
 use snowhum_advice::answer::ActionAnswer;
 use snowhum_advice::now::{ColonyNow, Evidence, NowAnswer};
 use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out};
@@ -37,6 +38,9 @@ fn head(now: &NowAnswer) -> String {
         head += "\n";
     }
     head += "\n";
+    if let Some(says) = now.looks_to.says() {
+        head += &entry("Food", &says);
+    }
     head += &match &now.flight_day {
         Some(flight) => entry(
             "Flight day",
@@ -83,14 +87,14 @@ fn colony_words(now: &NowAnswer, colony: &ColonyNow, system: System) -> String {
     if colony.seen_dead {
         page += &ended(colony);
     } else {
-        page += &living(colony, system);
+        page += &living(colony, now.looks_to, system);
         page += &actions(now, colony);
     }
     page += &evidence(&colony.evidence);
     page
 }
 
-fn living(colony: &ColonyNow, system: System) -> String {
+fn living(colony: &ColonyNow, to: LooksTo, system: System) -> String {
     let kg = |range: &Range<f64>| {
         let of = |kg: f64| Kilogram::new(kg).show(system, 1);
         format!("{} (8 in 10 between {} and {})", of(range.p50), of(range.p10), of(range.p90))
@@ -105,9 +109,13 @@ fn living(colony: &ColonyNow, system: System) -> String {
     }
     if let (Some(total), Some(reach)) = (&colony.stores_kg.total, &colony.stores_kg.reachable) {
         page += &entry("Food", &format!("{}; within reach {}", kg(total), Kilogram::new(reach.p50).show(system, 1)));
-        page += &entry("Until", &run_out(&colony.runs_out));
+        page += &entry("Until", &run_out(&colony.runs_out, to));
     }
-    page += &entry("Spring", &format!("alive, fed and queenright: {}", both_ways(colony.alive_fed_queenright)));
+    let coming = format!("alive, fed and queenright: {}", both_ways(colony.alive_fed_queenright));
+    page += &match to {
+        LooksTo::Spring => entry("Spring", &coming),
+        LooksTo::WithoutFlow(_) => entry("Ahead", &format!("to {}, {coming}", to.goal())),
+    };
     if colony.alive < 0.9 {
         page += &ended(colony);
     }

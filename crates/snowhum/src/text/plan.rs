@@ -1,5 +1,6 @@
 //! The plan in words: what becomes of each colony first, figures after, what is worth doing last.
 
+use snowhum_advice::LooksTo;
 use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
 use snowhum_advice::fit::VerdictKind;
 use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
@@ -130,7 +131,12 @@ fn food(colony: &ColonyPlan, system: System) -> String {
     let s = &colony.stores_kg;
     let mut page = entry(
         "Food",
-        &format!("{} now, {} within reach; {}", kg(s.now), kg(s.reachable_now), run_out(&colony.runs_out)),
+        &format!(
+            "{} now, {} within reach; {}",
+            kg(s.now),
+            kg(s.reachable_now),
+            run_out(&colony.runs_out, LooksTo::Spring)
+        ),
     );
     page += &shortage(colony, system);
     if let Some(rule) = &colony.rule_of_thumb {

@@ -15,6 +15,13 @@ use super::{Completed, Weather, files, high_summer_before, zone};
 use crate::args::{LiveArguments, RunArguments};
 use crate::exit;
 
+/// Days that are looked ahead at least, also when the first flowers are near or past: brood eats most then, and a
+/// fortnight of rain starves (judgement).
+const AHEAD: i64 = 28;
+/// Days after a winter's end until which its colonies are followed; by then flowers feed them or the keeper has looked
+/// (judgement).
+const AFTER_WINTER: i64 = 60;
+
 /// Everything that is needed to say where colonies stand.
 pub(crate) struct Present {
     /// The weather from the day the colonies were counted, and the plan's seasons.
@@ -36,13 +43,19 @@ impl Present {
             )));
         }
         let from_count = RunArguments { as_of: Some(apiary.as_of), ..arguments.clone() };
-        let (mut weather, _) = Weather::resolve(apiary, &from_count)?;
-        let days = weather.winter.hours() as i64 / 24;
-        let last = apiary.as_of.saturating_add((days - 2).days());
+        let (mut weather, _) = Weather::resolve_to(apiary, &from_count, Some(as_of.saturating_add(AHEAD.days())))?;
+        let last = weather.spring.saturating_add(AFTER_WINTER.days());
         if as_of > last {
             return Err(exit::input(format!(
-                "as-of {as_of} lies after this winter, which ends here on {}; count the colonies anew for the next",
+                "as-of {as_of} lies long after this winter, which ended here about {}; count the colonies anew for the next",
                 weather.spring
+            )));
+        }
+        let covered = apiary.as_of.saturating_add((weather.winter.hours() as i64 / 24 - 2).days());
+        if as_of > covered {
+            return Err(exit::input(format!(
+                "as-of {as_of} lies after the weather given, which ends on {}; add a file that goes on from there",
+                covered.saturating_add(2.days())
             )));
         }
         weather.autumn_from = high_summer_before(apiary.as_of, &weather.site);

@@ -2,6 +2,7 @@
 
 use axum::extract::State;
 use maud::{Markup, html};
+use snowhum_advice::LooksTo;
 use snowhum_advice::now::{ColonyNow, NowAnswer, Word};
 use snowhum_advice::words::{day, in_hundred, run_out};
 use snowhum_units::System;
@@ -27,8 +28,9 @@ fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
         @match &view.standing {
             Some(standing) => {
                 (first(&standing.present.now))
+                @if let Some(says) = standing.present.now.looks_to.says() { p { (says) } }
                 ol class="hives" {
-                    @for (at, colony) in standing.present.now.colonies.iter().enumerate() { (card(view, at, colony)) }
+                    @for (at, colony) in standing.present.now.colonies.iter().enumerate() { (card(view, at, colony, standing.present.now.looks_to)) }
                 }
                 (ahead(view, &standing.present.now))
             }
@@ -90,7 +92,7 @@ pub(crate) fn chip(word: Word) -> Markup {
     html! { span class=(class) { (word.written()) } }
 }
 
-fn card(view: &View, at: usize, colony: &ColonyNow) -> Markup {
+fn card(view: &View, at: usize, colony: &ColonyNow, to: LooksTo) -> Markup {
     let system = view.settings.system;
     let id = view.apiary.colonies.get(at).map(|colony| colony.id.0.to_string()).unwrap_or_default();
     html! {
@@ -102,12 +104,12 @@ fn card(view: &View, at: usize, colony: &ColonyNow) -> Markup {
                 h2 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(colony.word)) }
                 p class="about" { (capital(&colony.about)) "." }
                 @if !colony.seen_dead {
-                    p { span class="label" { "Food" } " " (capital(&run_out(&colony.runs_out))) "." }
+                    p { span class="label" { "Food" } " " (capital(&run_out(&colony.runs_out, to))) "." }
                     @if let Some(next) = next(colony) { p { span class="label" { "Next" } " " (next) } }
                 }
                 details {
                     summary { "Figures" }
-                    (figures(colony, system))
+                    (figures(colony, to, system))
                 }
             }
         }
@@ -132,14 +134,14 @@ fn next(colony: &ColonyNow) -> Option<Markup> {
     }
 }
 
-fn figures(colony: &ColonyNow, system: System) -> Markup {
+fn figures(colony: &ColonyNow, to: LooksTo, system: System) -> Markup {
     html! {
         dl {
             @if colony.seen_dead {
                 dt { "Alive" } dd { "Seen dead." }
             } @else {
                 dt { "Alive today" } dd { (both_ways(colony.alive, "are alive", "are not")) ". " (why("signs")) }
-                dt { "In spring" }
+                dt { @match to { LooksTo::Spring => "In spring", LooksTo::WithoutFlow(_) => { "To " (to.goal()) } } }
                 dd { (both_ways(colony.alive_fed_queenright, "are alive, fed and queenright", "are not")) "." }
                 @if let Some(total) = &colony.stores_kg.total {
                     dt { "Food" }

@@ -3,6 +3,7 @@
 use axum::extract::{Path, State};
 use axum::http::Uri;
 use maud::{Markup, html};
+use snowhum_advice::LooksTo;
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::now::ColonyNow;
 use snowhum_advice::words::{day, hives, part_of_month, run_out};
@@ -71,10 +72,10 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
         p class="small" { "Drawn to scale from the yard file. Where the cluster sits and where the food hangs are reckoned, not seen; temperatures as for a colony without brood." }
         @if !now.seen_dead {
             (action::actions(now, &answer.currency))
-            (chance(now))
+            (chance(now, answer.looks_to))
             section {
                 h2 { "Food" }
-                p { (capital(&run_out(&now.runs_out))) "." }
+                p { (capital(&run_out(&now.runs_out, answer.looks_to))) "." }
                 @if let Some(plate) = draw::food(now, answer.as_of, answer.spring, system) { (draw::figure(&plate, "food")) }
             }
         } @else {
@@ -93,7 +94,7 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
     }
 }
 
-fn chance(now: &ColonyNow) -> Markup {
+fn chance(now: &ColonyNow, to: LooksTo) -> Markup {
     let (so, not_so) = ("are alive today", "are not");
     html! {
         section class="chance" {
@@ -106,7 +107,7 @@ fn chance(now: &ColonyNow) -> Markup {
                     "; no sign from outside proves it."
                 }
             }
-            p { (both_ways(now.alive_fed_queenright, "come to spring alive, fed and queenright", "do not")) "." }
+            p { (both_ways(now.alive_fed_queenright, &format!("come to {} alive, fed and queenright", to.goal()), "do not")) "." }
             @if now.alive < 0.9 { (ended(now)) }
             }
             (draw::figure(&draw::hundred("Of 100 hives like this, today", now.alive, so, not_so), "alive"))
