@@ -6,6 +6,9 @@ mod clear;
 mod dress;
 mod feed;
 mod mites;
+mod thin_syrup;
+
+pub(crate) use mites::over_the_line;
 
 use std::collections::BTreeSet;
 
@@ -37,6 +40,8 @@ pub(crate) struct Candidate {
     pub(crate) from: Date,
     pub(crate) by: Date,
     pub(crate) cost: f64,
+    /// Whether it makes up the shortage; of such things one is done.
+    pub(crate) feeds: bool,
     pub(crate) events: Vec<Event>,
     pub(crate) caution: Option<Hazard>,
     pub(crate) rule: Option<String>,
@@ -66,6 +71,7 @@ pub(crate) struct Weighed {
     pub(crate) answer: ActionAnswer,
     /// Colonies alive, fed and queenright more than without, member by member.
     pub(crate) gains: Vec<f64>,
+    feeds: bool,
 }
 
 /// The actions most worth doing, best first.
@@ -81,6 +87,9 @@ pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
     });
     weighed.sort_by(|a, b| b.answer.worth_money.total_cmp(&a.answer.worth_money));
     weighed.truncate(SHOWN);
+    for at in 0..weighed.len() {
+        weighed[at].answer.instead = weighed[at].feeds && weighed[..at].iter().any(|before| before.feeds);
+    }
     weighed
 }
 
@@ -111,8 +120,9 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
         caution: candidate.caution.map(Hazard::clause),
         rule_of_thumb: candidate.rule.clone(),
         sources: candidate.sources.iter().map(|source| (*source).to_owned()).collect(),
+        instead: false,
     };
-    Weighed { answer, gains }
+    Weighed { answer, gains, feeds: candidate.feeds }
 }
 
 /// Colonies alive, fed and queenright more than in the plan's run, for each member.

@@ -30,6 +30,8 @@ pub struct PlanAnswer {
     pub weather: WeatherAnswer,
     /// Currency of all money.
     pub currency: String,
+    /// What it does not reckon with, each a sentence.
+    pub left_out: Vec<String>,
     /// Every colony in the yard's order.
     pub colonies: Vec<ColonyPlan>,
     /// Whether each colony is fit for winter, and what the yard needs for it.
@@ -225,6 +227,8 @@ pub struct ActionAnswer {
     pub rule_of_thumb: Option<String>,
     /// Where the reason comes from.
     pub sources: Vec<String>,
+    /// Whether it gives what an action before it in the list gives: one of them is enough.
+    pub instead: bool,
 }
 
 impl ActionAnswer {

@@ -1,5 +1,6 @@
 //! Frames of sealed stores that heavy, healthy colonies of a yard can give to short ones, each frame once.
 
+use snowhum_apiary::food_in;
 use snowhum_units::Kilogram;
 
 use crate::combs;
@@ -10,8 +11,6 @@ use crate::statistics::quantile;
 
 /// Share of a frame's comb that holds sealed stores in a frame worth moving (judgement).
 const FRAME_FULL: f64 = 0.9;
-/// Stores on both sides of a square metre of comb: 0.32 kg a dm² (0.30-0.35: three practice sources).
-const STORES_PER_COMB: f64 = 32.0;
 /// Most frames asked of one giver.
 const MOST_FRAMES: usize = 3;
 /// Chance of living from which a colony's combs are not suspect, and are its to give (judgement).
@@ -63,7 +62,7 @@ fn gift(base: &Base<'_>, left: &[Kilogram], taker: usize) -> Option<Gift> {
 /// Stores in a full frame of a hive's top box.
 fn full_frame(base: &Base<'_>, place: usize) -> Option<Kilogram> {
     let own = base.housed[place].hive.boxes.last()?;
-    Some(Kilogram::new(own.comb_side.get() * STORES_PER_COMB * FRAME_FULL))
+    Some(food_in(FRAME_FULL, own.comb_side).p50)
 }
 
 /// Whether a giver has frames of the size of the taker's top box; no hive gives to itself.

@@ -87,9 +87,7 @@ impl JobsAnswer {
     #[must_use]
     pub fn told_by(mut self, now: &NowAnswer) -> Self {
         let hungry = colonies::hungry(now);
-        let is_gone = |name: &String| {
-            now.colonies.iter().any(|one| one.name == *name && (one.seen_dead || one.united_into.is_some()))
-        };
+        let is_gone = |name: &String| now.colonies.iter().any(|one| one.name == *name && one.is_gone());
         self.windows.iter_mut().for_each(|window| window.colonies.retain(|name| !is_gone(name)));
         self.windows.retain(|window| window.id != colonies::HUNGER);
         self.windows.extend(hungry);

@@ -16,6 +16,7 @@ mod gifts;
 pub mod glossary;
 mod hive;
 pub mod jobs;
+mod left_out;
 pub mod lessons;
 pub mod lifting;
 mod looks_to;

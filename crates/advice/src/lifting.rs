@@ -1,17 +1,12 @@
 //! The keeper's own boxes as loads: what each weighs now, and what the lifting equation says of it.
 
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Hive, HiveBox};
+use snowhum_apiary::{Hive, HiveBox, food_in};
 use snowhum_units::{Kilogram, Metre};
 
 use crate::statistics::rounded;
 use crate::sums::SumFault;
 use crate::sums::weigh::{Lift, empty_box, floor_thickness};
-
-/// Stores on both sides of a square metre of comb, kg: 0.32 a dm² (0.30 to 0.35: three practice sources).
-const STORES_PER_COMB: f64 = 32.0;
-/// A bee in the cluster with what she carries, kg (from memory: 0.11 to 0.13 g).
-const BEE_KG: f64 = 1.2e-4;
 
 /// A box of a hive as a load.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -36,7 +31,7 @@ pub struct Load {
     /// Food. It is reckoned from the top box down, where it hangs in winter (judgement).
     pub stores: Kilogram,
     /// Bees, counted with the lowest box, under the food (judgement).
-    pub bees: f64,
+    pub bees: Kilogram,
 }
 
 /// The boxes of a hive from above, as a keeper takes them off.
@@ -54,10 +49,10 @@ pub(crate) fn stack(boxes: &[HiveBox], stand: Metre, load: Load) -> Result<Vec<B
     let mut lifts = Vec::new();
     for (at, one) in boxes.iter().enumerate().rev() {
         under -= one.depth.get();
-        let room = f64::from(one.frames) * one.comb_side.get() * STORES_PER_COMB;
+        let room = food_in(f64::from(one.frames), one.comb_side).p50.get();
         let food = if at == 0 { left } else { left.min(room) };
         left -= food;
-        let bees = if at == 0 { load.bees * BEE_KG } else { 0.0 };
+        let bees = if at == 0 { load.bees.get() } else { 0.0 };
         let mass = empty_box(one)? + Kilogram::new(food + bees);
         let hands = Metre::new(stand.get() + floor_thickness()?.get() + under + 0.5 * one.depth.get());
         let lift = Lift { height: hands, ..Lift::at_waist(mass) };
@@ -72,6 +67,18 @@ pub(crate) fn stack(boxes: &[HiveBox], stand: Metre, load: Load) -> Result<Vec<B
         });
     }
     Ok(lifts)
+}
+
+impl Load {
+    /// Food, and so many bees as the winter model weighs them.
+    ///
+    /// # Errors
+    /// When the shipped table of the model cannot be read.
+    pub fn of(stores: Kilogram, bees: f64) -> Result<Self, SumFault> {
+        let parameters = snowhum_winter::Parameters::shipped()
+            .map_err(|error| SumFault::Table { table: "winter_parameters.toml", fault: error.to_string() })?;
+        Ok(Self { stores, bees: Kilogram::new(bees * parameters.bee_mass.value) })
+    }
 }
 
 impl BoxLift {
@@ -93,7 +100,10 @@ impl BoxLift {
 pub fn advice(index: f64) -> String {
     match index {
         index if index <= 1.0 => "one person can lift it, close to the body and without turning".to_owned(),
-        index if !index.is_finite() || index > 3.0 => {
+        index if !index.is_finite() => {
+            "too high to be lifted by anybody: take the frames out where it stands".to_owned()
+        }
+        index if index > 3.0 => {
             format!("about {index:.1} times what one person should lift: never whole, take the frames out first")
         }
         index => {
@@ -104,9 +114,9 @@ pub fn advice(index: f64) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{BEE_KG, Load, STORES_PER_COMB, advice, boxes, stack};
+    use super::{Load, advice, boxes, stack};
     use crate::sums::weigh::{Lift, empty_box};
-    use snowhum_apiary::{Hive, demo_text, read};
+    use snowhum_apiary::{Hive, demo_text, food_in, read};
     use snowhum_units::{Kilogram, Metre};
 
     fn two_boxes() -> Hive {
@@ -117,13 +127,13 @@ mod tests {
     #[test]
     fn the_boxes_together_weigh_what_is_in_the_hive_and_the_top_one_fills_first() {
         let hive = two_boxes();
-        let room = f64::from(hive.boxes[1].frames) * hive.boxes[1].comb_side.get() * STORES_PER_COMB;
+        let room = food_in(f64::from(hive.boxes[1].frames), hive.boxes[1].comb_side).p50.get();
         for stores in [0.0, 0.5 * room, 1.5 * room] {
-            let load = Load { stores: Kilogram::new(stores), bees: 10_000.0 };
+            let load = Load { stores: Kilogram::new(stores), bees: Kilogram::new(1.2) };
             let lifts = boxes(&hive, load).unwrap();
             let empty: f64 = hive.boxes.iter().map(|one| empty_box(one).unwrap().get()).sum();
             let all: f64 = lifts.iter().map(|lift| lift.load_kg).sum();
-            assert!((all - empty - stores - 1e4 * BEE_KG).abs() < 0.11, "{stores}: {all}");
+            assert!((all - empty - stores - 1.2).abs() < 0.11, "{stores}: {all}");
             let top = lifts[0].load_kg - empty_box(&hive.boxes[1]).unwrap().get();
             assert!((top - stores.min(room)).abs() < 0.06, "{stores}: {top}");
             assert!(lifts[0].place == 2 && lifts[0].hands_m > lifts[1].hands_m);
@@ -133,7 +143,7 @@ mod tests {
     #[test]
     fn a_box_at_waist_height_is_the_manual_s_lift_and_a_lower_stand_is_worse() {
         let hive = two_boxes();
-        let load = Load { stores: Kilogram::new(30.0), bees: 10_000.0 };
+        let load = Load { stores: Kilogram::new(30.0), bees: Kilogram::new(1.2) };
         let on = |stand: f64| stack(&hive.boxes, Metre::new(stand), load).unwrap();
         let to_waist = 0.75 - (on(0.0)[0].hands_m);
         let top = on(to_waist).swap_remove(0);
@@ -141,6 +151,6 @@ mod tests {
         assert!((top.recommended_kg - waist.recommended().get()).abs() < 0.15, "{top:?}");
         assert!(on(to_waist - 0.3)[0].index > top.index);
         assert!(advice(0.9).starts_with("one person") && advice(2.8).contains("second pair"));
-        assert!(advice(4.5).contains("never whole") && advice(f64::INFINITY).contains("never whole"));
+        assert!(advice(4.5).contains("never whole") && advice(f64::INFINITY).starts_with("too high"));
     }
 }

@@ -1,6 +1,7 @@
 //! Where each colony stands now, from weather and notes, and what to do next.
 
 mod answer;
+mod beside;
 mod colony;
 mod evidence;
 mod expect;
@@ -216,6 +217,7 @@ impl<'a> Ground<'a> {
                 expect_next: &expectations[at],
                 thresholds: self.question.thresholds,
                 looks_to: self.looks_to(),
+                end: scene.start + jiff::SignedDuration::from_hours(until as i64),
             };
             colony::now(&base, at, &watched)
         };

@@ -13,7 +13,7 @@ use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitr
 use crate::gifts::{self, Gift};
 use crate::statistics::{mean_and_error, rounded, weighted_range};
 use crate::syrup::{Strength, sugar_for};
-use crate::{finish, fit, over_rule, rules, seasons, shortage, yard};
+use crate::{finish, fit, left_out, over_rule, rules, seasons, shortage, yard};
 
 /// What a plan is asked with.
 #[derive(Debug, Clone, Copy)]
@@ -102,6 +102,7 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         spring: question.spring,
         weather: WeatherAnswer::new(&question.winter.provenance, question.members, question.winter.paths.len()),
         currency: apiary.money.currency.clone(),
+        left_out: left_out::of(question),
         fit: fit::fit(&base, &colonies),
         colonies,
     }

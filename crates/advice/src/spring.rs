@@ -41,7 +41,7 @@ pub struct SpringQuestion<'a> {
 #[must_use]
 pub fn spring(question: &SpringQuestion<'_>) -> Springtime {
     let SpringQuestion { apiary, now, jobs, .. } = *question;
-    let alive = || now.colonies.iter().filter(|colony| !colony.seen_dead && colony.united_into.is_none());
+    let alive = || now.colonies.iter().filter(|colony| !colony.is_gone());
     let mut lift_first: Vec<LiftFirst> = alive().map(|colony| lift(question, colony)).collect();
     // Of two whose food lasts as long, the one with less within reach.
     let grams = |one: &LiftFirst| one.reachable_kg.map_or(0, |kilograms| (1e3 * kilograms.p10) as i64);

@@ -1,5 +1,6 @@
 //! Sugar and syrup for stores that are short.
 
+use snowhum_apiary::SYRUP_KG_PER_LITRE;
 use snowhum_units::{CubicMetre, Kilogram};
 
 pub use snowhum_apiary::{STORES_PER_FONDANT, STORES_PER_SUGAR};
@@ -18,14 +19,14 @@ pub enum Strength {
 impl Strength {
     /// Kilograms of sugar in a litre.
     ///
-    /// Densities of sucrose solutions at 20 °C (1.230, 1.287, 1.327 kg/L: from memory of handbook tables) times the share
-    /// of sugar: 0.615, 0.772, 0.885.
+    /// [`SYRUP_KG_PER_LITRE`] times the share of sugar: 0.615, 0.772, 0.885.
     #[must_use]
     pub fn sugar_per_litre(self) -> Kilogram {
+        let [one, three_halves, two] = SYRUP_KG_PER_LITRE;
         Kilogram::new(match self {
-            Self::OneToOne => 1.230 / 2.0,
-            Self::ThreeToTwo => 1.287 * 3.0 / 5.0,
-            Self::TwoToOne => 1.327 * 2.0 / 3.0,
+            Self::OneToOne => one / 2.0,
+            Self::ThreeToTwo => three_halves * 3.0 / 5.0,
+            Self::TwoToOne => two * 2.0 / 3.0,
         })
     }
 

@@ -169,6 +169,11 @@ fn a_keeper_is_told_at_most_once_a_week_unless_a_word_changes() {
     later.colonies[0].word = Word::Sound;
     later.as_of = date(2026, 2, 14);
     assert!(alert(&later, Some(&first)).is_some());
+    later.colonies.iter_mut().for_each(|colony| colony.word = Word::Sound);
+    let over = alert(&later, Some(&first)).unwrap();
+    assert_eq!(over.says, "Nothing calls for you any more.");
+    later.colonies[0].word = Word::Watch;
+    assert_eq!(alert(&later, Some(&over)), None, "nothing called, nothing calls");
 }
 
 #[test]
@@ -212,6 +217,21 @@ fn a_colony_put_to_another_brings_its_bees_and_food_and_is_no_more_watched() {
     assert!((2_500.0..6_500.0).contains(&more), "{more}");
     let food = birch.stores_kg.total.unwrap().p50 - alone.stores_kg.total.unwrap().p50;
     assert!((3.5..7.5).contains(&food), "{food}");
+}
+
+#[test]
+fn what_no_sum_holds_stands_beside_the_estimate() {
+    let visit =
+        "[[visit]]\nat = 2026-01-18T12:00:00\n[visit.seen]\nAlder = \"mouse=yes; pollen=no\"\nBirch = \"pollen=yes\"\n";
+    let text = format!("{}\n{visit}", snowhum_apiary::demo_text());
+    let noted = asked(&snowhum_apiary::read(&text, "demo").unwrap().0, date(2026, 1, 19));
+    let alder = noted.colonies.iter().find(|colony| colony.name == "Alder").unwrap();
+    assert!(alder.beside[0].contains("mouse was noted on 18 January"), "{:?}", alder.beside);
+    assert!(alder.beside[1].contains("no pollen was carried in on 18 January while others"), "{:?}", alder.beside);
+    assert_ne!(alder.word, Word::Sound);
+    let larch = noted.colonies.iter().find(|colony| colony.name == "Larch").unwrap();
+    assert!(larch.beside.iter().all(|one| !one.contains("mouse")), "{:?}", larch.beside);
+    assert!(noted.open_first.is_empty() && colony(APRIL, "Larch").beside.is_empty(), "nothing is asked of a dead one");
 }
 
 /// The demo yard with Aspen put to Birch in October.

@@ -7,7 +7,7 @@ mod sign;
 mod treatment;
 mod weighing;
 
-pub use act::{Act, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR};
+pub use act::{Act, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR, SYRUP_KG_PER_LITRE};
 pub use examined::{Examined, Found, FoundSign, Likeliest, SpringCount};
 pub use grammar::{sign_examples, split_entries};
 pub use sign::{

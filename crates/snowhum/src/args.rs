@@ -292,8 +292,9 @@ pub(crate) struct RunArguments {
     /// What the columns of a station's CSV are, such as "time=Date,temperature=Temp:F".
     #[arg(long, value_name = "MAPPING")]
     pub(crate) columns: Option<String>,
-    /// The day the plan starts; the yard file's own day if not given.
-    #[arg(long, value_name = "DATE")]
+    /// The day asked about. If not given, a plan is of the yard file's own day; where things stand now is of today, of an
+    /// invented yard of its own day.
+    #[arg(long, value_name = "DATE", value_parser = parse_date)]
     pub(crate) as_of: Option<Date>,
     /// Seed of all random numbers.
     #[arg(long, value_name = "N", default_value_t = 1)]
@@ -429,6 +430,11 @@ fn parse_bees(text: &str) -> Result<f64, String> {
 pub(crate) fn in_range(text: &str, low: f64, high: f64, what: &str) -> Result<f64, String> {
     let number = text.parse::<f64>().ok().filter(|value| (low..=high).contains(value));
     number.ok_or_else(|| format!("\"{text}\" is not {what} (between {low} and {high})"))
+}
+
+/// A day as calendars of all countries sort it, so that none is taken for another.
+pub(crate) fn parse_date(text: &str) -> Result<Date, String> {
+    text.parse().map_err(|_| format!("\"{text}\" is no day; write year, month and day, such as 2025-12-10"))
 }
 
 fn parse_month(text: &str) -> Result<i8, String> {

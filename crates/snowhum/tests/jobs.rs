@@ -59,3 +59,37 @@ fn a_day_before_the_count_still_has_the_site_s_windows() {
     let honey = answer["windows"].as_array().unwrap().iter().find(|window| window["id"] == "honey-off").unwrap();
     assert_eq!(honey["due"], "now");
 }
+
+/// An invented yard on a plain where flowers come in March and April still starves; counted on a day.
+fn plain(counted: &str) -> std::path::PathBuf {
+    let file = Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("plain-{counted}.toml"));
+    let yard = format!(
+        "[apiary]\nname = \"Plain\"\ninvented = true\nas_of = {counted}\n[site]\nlatitude = 46.0\nlongitude = 20.0\n\
+         elevation = \"80 m\"\nzone = \"Europe/Budapest\"\n[[hive]]\nname = \"1\"\nkind = \"Langstroth 10\"\n[[colony]]\n\
+         name = \"One\"\nhive = \"1\"\nstrength = \"middling\"\nfood = \"light\"\nmites = \"not counted\"\n"
+    );
+    std::fs::write(&file, yard).unwrap();
+    file
+}
+
+#[test]
+fn colonies_are_followed_past_the_first_flow_as_if_flowers_gave_nothing() {
+    let file = plain("2025-10-05");
+    let of = |day: &str, command: &str| text(&[command, "--apiary", file.to_str().unwrap(), "--as-of", day]);
+    let april = of("2026-04-02", "now");
+    assert!(april.contains("thin syrup, 1:1") && !april.contains("fondant"), "{april}");
+    assert!(april.contains("to 30 April without a flow") && april.contains("none gave anything"), "{april}");
+    assert!(of("2026-04-02", "spring").contains("One: hungry"));
+    let winter = of("2026-01-20", "now");
+    assert!(!winter.contains("without a flow") && winter.contains("fondant"), "{winter}");
+    let june = snowhum(&["now", "--apiary", file.to_str().unwrap(), "--as-of", "2026-06-10"]);
+    assert_eq!(june.status.code(), Some(2));
+    assert!(String::from_utf8_lossy(&june.stderr).contains("count the colonies anew"));
+}
+
+#[test]
+fn colonies_counted_after_the_first_flow_have_a_present() {
+    let file = plain("2026-04-10");
+    let now = text(&["now", "--apiary", file.to_str().unwrap()]);
+    assert!(now.contains("to 8 May without a flow"), "{now}");
+}

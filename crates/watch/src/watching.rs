@@ -87,7 +87,10 @@ impl Watching {
         sizes: Sizes,
     ) -> Option<Self> {
         let joined = joining.iter().map(|leaving| (leaving.hour, leaving.visits.clone()));
-        if !visits.starts_with(&self.visits) || !joined.eq(self.joined.iter().cloned()) {
+        let next = visits.get(self.visits.len());
+        // A visit made before a colony was put to this one, and noted after, was not weighed in its place.
+        let is_late = next.zip(self.joined.last()).is_some_and(|(visit, (hour, _))| visit.hour < *hour);
+        if is_late || !visits.starts_with(&self.visits) || !joined.eq(self.joined.iter().cloned()) {
             return Self::replay(scene, self.at_last_visit.place(), beside, (visits, joining), sizes);
         }
         let seen = self.visits.len();

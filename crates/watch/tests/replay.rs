@@ -114,6 +114,23 @@ fn going_on_from_the_last_visit_is_the_same_as_a_replay() {
 }
 
 #[test]
+fn a_note_made_before_bees_joined_and_stored_after_is_weighed_in_its_place() {
+    in_known_weather(|world, scene| {
+        let id = world.colonies[0].colony.id;
+        let mut put_to_it = vec![note(world, scene, 1, 20, vec![dead(4)])];
+        put_to_it.push(note(world, scene, 2, 60, vec![Entry::Act(Act::UnitedInto(id))]));
+        let leaving = [replayed(world, scene, &put_to_it).leaving.unwrap()];
+        let early = [note(world, scene, 3, 30, vec![stores(6.0)])];
+        let late = [early[0].clone(), note(world, scene, 4, 45, vec![dead(40)])];
+        let of = |notes: &[Note]| visits(scene, notes, id);
+        let replay = |notes: &[Note]| Watching::replay(scene, 0, None, (&of(notes), &leaving), SIZES).unwrap();
+        let went_on = replay(&early).update(scene, None, (&of(&late), &leaving), SIZES).unwrap();
+        assert_ne!(at_the_end(scene, &replay(&early)), at_the_end(scene, &replay(&late)));
+        assert_eq!(at_the_end(scene, &went_on), at_the_end(scene, &replay(&late)));
+    });
+}
+
+#[test]
 fn words_alone_move_nothing() {
     in_known_weather(|world, scene| {
         let notes = log(world, scene);

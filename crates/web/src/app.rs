@@ -142,7 +142,7 @@ impl App {
         let computed = aside(move || app.0.reckon.present(&ask, watched)).await;
         match computed {
             // A yard begun meanwhile is asked about next.
-            Ok(_) if self.records().1 != key.yard => None,
+            Ok(_) if self.records().1 != key.facts.id => None,
             Ok(Ok((present, watchings))) => {
                 let standing = Arc::new(Standing { present, at: Timestamp::now(), revision });
                 *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = Some(standing);
@@ -323,10 +323,12 @@ struct Before {
     watchings: Vec<Watching>,
 }
 
-/// Weather known at the hives bends the paths, so that watchings under other readings cannot be gone on with.
+/// Watchings of a yard with other facts, brought in anew from its file, cannot be gone on with; nor can those under other
+/// readings at the hives, which bend the weather's paths.
 #[derive(PartialEq)]
 struct Key {
-    yard: ApiaryId,
+    /// The yard without its notes.
+    facts: Apiary,
     day: Date,
     read: Vec<(Timestamp, Kelvin)>,
 }
@@ -334,7 +336,7 @@ struct Key {
 impl Key {
     fn of(ask: &Ask) -> Self {
         let read = ask.apiary.notes.iter().filter_map(|note| Some((note.at, note.conditions.air_k?))).collect();
-        Self { yard: ask.apiary.id, day: ask.day, read }
+        Self { facts: Apiary { notes: Vec::new(), ..ask.apiary.clone() }, day: ask.day, read }
     }
 }
 

@@ -171,7 +171,7 @@ fn months(from: Date, to: Date, since: impl Fn(Date) -> i32) -> Vec<Tick> {
 /// Counts of dead bees shown.
 const COUNTS: usize = 8;
 
-/// Dead bees found against what is to be expected since the look before; none if none were counted.
+/// Dead bees found against what is to be expected since the count before; none if none were counted.
 pub(crate) fn dead_bees_found(apiary: &Apiary, name: &str, bees: Option<f64>, notes: &[&Note]) -> Option<Plate> {
     let (parameters, signs) = (Parameters::shipped().ok()?, snowhum_watch::Parameters::shipped().ok()?);
     let zone = jiff::tz::TimeZone::get(&apiary.site.zone).ok()?;
@@ -179,33 +179,30 @@ pub(crate) fn dead_bees_found(apiary: &Apiary, name: &str, bees: Option<f64>, no
     let mut counts = Vec::new();
     for note in notes.iter().rev() {
         let on = note.at.to_zoned_datetime(zone.clone()).date();
+        let before = earlier;
         for sign in note.signs() {
             let Sign::DeadBees { count, place } = sign else { continue };
             let found = match count.bounds() {
                 (least, Some(most)) => least.midpoint(most),
                 (least, None) => least,
             };
-            let days = (on.duration_since(earlier).as_hours() as f64 / 24.0).clamp(1.0, 120.0);
+            let days = (on.duration_since(before).as_hours() as f64 / 24.0).clamp(1.0, 120.0);
             let ground = if *place == DeadPlace::Snow { Ground::Snow } else { Ground::Bare };
-            let month = season_month(on, apiary.site.latitude.get());
+            let month = snowhum_advice::words::season_month(on, apiary.site.latitude.get());
             let expected =
                 dead_bees(&DeadBeesQuestion { found, days, bees, month, ground }, &parameters, &signs).expected;
             counts.push(DeadBeesCount {
-                when: format!("{} to {}", short(earlier), short(on)),
+                when: format!("{} to {}", short(before), short(on)),
                 found,
                 expected: expected.map(|count| count.max(0.0) as u32),
             });
+            // A visit without a count clears no dead away.
+            earlier = on;
         }
-        earlier = on;
     }
     let shown = counts.split_off(counts.len().saturating_sub(COUNTS));
     (!shown.is_empty())
         .then(|| DeadBeesFound { title: format!("Dead bees found at {name}"), counts: shown, worrying: None }.plate())
-}
-
-/// The month in the north's seasons.
-fn season_month(on: Date, latitude: f64) -> i8 {
-    if latitude < 0.0 { (on.month() + 5) % 12 + 1 } else { on.month() }
 }
 
 fn short(on: Date) -> String {

@@ -80,6 +80,9 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
                 (head(view, place))
                 main id="main" tabindex="-1" {
                     (invented(view))
+                    @if let (None, Some(trouble)) = (&view.standing, &view.trouble) {
+                        p class="caution" { strong { "No estimate: " } (trouble) }
+                    }
                     (body)
                 }
                 (foot(view))
@@ -178,7 +181,7 @@ pub(crate) fn age(view: &View) -> Markup {
             } @else if view.trouble.is_none() {
                 p { em { "The first estimate is being computed. This page looks again by itself." } }
             }
-            @if let Some(trouble) = &view.trouble {
+            @if let (Some(_), Some(trouble)) = (&view.standing, &view.trouble) {
                 p class="caution" { strong { "No newer estimate: " } (trouble) }
             }
         }

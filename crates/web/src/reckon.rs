@@ -90,7 +90,7 @@ impl Present {
             .iter()
             .zip(&now.colonies)
             .map(|(housed, colony)| {
-                let bees = colony.bees.as_ref().filter(|_| !colony.seen_dead)?.p50;
+                let bees = colony.bees.as_ref().filter(|_| !colony.is_gone())?.p50;
                 Some(hive(housed, question.plan.parameters, steady(&today, bees)))
             })
             .collect();

@@ -53,7 +53,7 @@ impl Within {
     pub(crate) fn estimated(housed: &Housed, colony: &ColonyNow) -> Self {
         Self {
             seen_dead: colony.seen_dead,
-            bees: colony.bees.as_ref().map(|bees| bees.p50),
+            bees: colony.bees.as_ref().filter(|_| !colony.is_gone()).map(|bees| bees.p50),
             stores_kg: colony.stores_kg.total.map_or(housed.colony.stores.total.p50.get(), |range| range.p50),
             reach_kg: colony.stores_kg.reachable.map(|range| range.p50),
         }

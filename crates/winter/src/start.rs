@@ -140,7 +140,7 @@ fn harm_day(environment: &Environment, p: &Parameters) -> Date {
 }
 
 /// Share of winter bees that mites spoil, from what was counted, grown to the time winter bees are brood and brought
-/// down by every treatment between.
+/// down once if there was a treatment between. One of the day of the count came after it.
 fn spoilt_share(colony: &Colony, p: &Parameters, z: [f64; 4], z2: [f64; 4], environment: &Environment) -> f64 {
     /// Colony-level spread beyond the count itself: mites are over-dispersed between frames (judgement).
     const BETWEEN_FRAMES: f64 = 0.3;
@@ -156,7 +156,7 @@ fn spoilt_share(colony: &Colony, p: &Parameters, z: [f64; 4], z2: [f64; 4], envi
         }
     };
     let days_between = harm.duration_since(counted).as_hours() as f64 / 24.0;
-    let worked = |on: Date| on > counted && on <= harm.saturating_sub(WORKS_WITHIN.days());
+    let worked = |on: Date| on >= counted && on <= harm.saturating_sub(WORKS_WITHIN.days());
     let left = if colony.treatments.iter().any(|t| worked(t.on)) { AFTER_TREATMENT } else { 1.0 };
     // A count after the harm looks back on fewer mites than did it, unless a treatment came between; then on more.
     let treated_since = colony.treatments.iter().any(|t| t.on > harm && t.on < counted);

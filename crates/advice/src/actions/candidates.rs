@@ -1,6 +1,6 @@
 //! The list of things a keeper could do for a colony at this time of year.
 
-use super::{Candidate, Situation, clear, dress, feed, mites};
+use super::{Candidate, Situation, clear, dress, feed, mites, thin_syrup};
 
 /// Every candidate that makes sense for the situation; those that do nothing are left out before they cost a run.
 pub(super) fn all(situation: &Situation<'_>) -> Vec<Candidate> {
@@ -10,6 +10,7 @@ pub(super) fn all(situation: &Situation<'_>) -> Vec<Candidate> {
     candidates.extend(feed::bring_near(situation));
     candidates.extend(feed::frames_from_heaviest(situation));
     candidates.extend(feed::syrup(situation));
+    candidates.extend(thin_syrup::feed(situation));
     candidates.extend(feed::solid(situation));
     candidates.extend(dress::insulate_lid(situation));
     candidates.extend(dress::wrap(situation));

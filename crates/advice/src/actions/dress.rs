@@ -107,6 +107,7 @@ fn changed(situation: &Situation<'_>, change: &str, fill: impl FnOnce(Candidate)
         from: question.as_of,
         by: question.as_of.saturating_add(30.days()),
         cost: 0.0,
+        feeds: false,
         events: vec![Event { day: 0, colony: situation.colony, action: Action::Rebuild(Box::new(hive)) }],
         caution: None,
         rule: None,

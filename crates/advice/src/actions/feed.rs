@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use snowhum_units::{CubicMetre, Kilogram, Range};
 use snowhum_winter::{Action, Event};
 
-use super::{Candidate, Situation};
+use super::{Candidate, Situation, thin_syrup};
 use crate::cautions::Hazard;
 use crate::combs;
 use crate::course::Course;
@@ -43,6 +43,7 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
         from: question.as_of,
         by: before_hunger(situation, COMBS_NEAR),
         cost: WORK_FRAMES * question.apiary.money.hour,
+        feeds: false,
         events: vec![Event { day: 0, colony: situation.colony, action: Action::BringNear }],
         caution: Some(Hazard::BeforeTight),
         rule: None,
@@ -68,6 +69,7 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
         from: question.as_of,
         by: before_hunger(situation, gifts::WITHIN),
         cost: WORK_FRAMES * question.apiary.money.hour,
+        feeds: true,
         events: vec![Event { day: 0, colony: giver, action: Action::MoveFrames { to: situation.colony, stores } }],
         caution: Some(Hazard::HealthyCombs),
         rule: Some("a frame of sealed stores against the cluster is the first remedy where there is one".to_owned()),
@@ -103,6 +105,7 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
         from: question.as_of,
         by: course.begin,
         cost: course.sugar().get() * question.apiary.money.sugar_per_kg + WORK_SYRUP * question.apiary.money.hour,
+        feeds: true,
         events: vec![Event {
             day: course.days(question.as_of).clamp(0, SYRUP_TAKEN) as usize,
             colony: situation.colony,
@@ -126,11 +129,11 @@ fn course_words(course: &Course, finish: Range<Date>) -> String {
     format!("begin at once with {feeder}: {half} is in time in half of all years, {safe} would have been safe{much}")
 }
 
-/// Fondant over the cluster before the first members go hungry.
+/// Fondant over the cluster before the first members go hungry; in spring until syrup can be given.
 pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
     let base = situation.base;
     let short = base.shortages[situation.colony];
-    if short < WORTH_FEEDING {
+    if short < WORTH_FEEDING || thin_syrup::is_taken(base) {
         return None;
     }
     let question = base.question;
@@ -154,6 +157,7 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
         from: question.as_of,
         by: base.date(day),
         cost: fondant.get() * question.apiary.money.fondant_per_kg + WORK_LID_OFF * question.apiary.money.hour,
+        feeds: true,
         events: vec![Event {
             day,
             colony: situation.colony,

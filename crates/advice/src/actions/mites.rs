@@ -1,7 +1,7 @@
 //! Mites: a treatment while it still spares winter bees.
 
 use jiff::ToSpan;
-use snowhum_apiary::{Act, Colony, Mites, Note};
+use snowhum_apiary::Mites;
 use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
@@ -22,8 +22,7 @@ const WORK: f64 = 0.3;
 /// A treatment of a colony that was counted over the line and not treated since; none once all its winter bees are raised.
 pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
     let question = situation.base.question;
-    let colony = &situation.housed().colony;
-    let rate = over_the_line(situation, colony)?;
+    let rate = over_the_line(situation)?;
     let middle = situation.base.ahead.weather().0.winter_bees(question.parameters);
     let [all, none] = winter_bees::spared(middle, question.autumn_from.year());
     if question.as_of >= none {
@@ -42,6 +41,7 @@ pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
         from: question.as_of,
         by: all.max(question.as_of.saturating_add(AT_ONCE.days())).min(none),
         cost: WORK * question.apiary.money.hour,
+        feeds: false,
         events: vec![Event { day: 0, colony: situation.colony, action: Action::Treat { left: LEFT } }],
         caution: Some(Hazard::Label),
         rule: None,
@@ -50,13 +50,11 @@ pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
 }
 
 /// Mites per 100 bees, where they are over the region's line and nothing was done about them since.
-fn over_the_line(situation: &Situation<'_>, colony: &Colony) -> Option<f64> {
-    let question = situation.base.question;
+pub(crate) fn over_the_line(situation: &Situation<'_>) -> Option<f64> {
+    let (question, colony) = (situation.base.question, &situation.housed().colony);
     let rate = mite_rate(colony)?;
     let Mites::Counted { on, .. } = colony.mites else { return None };
     let site = &question.apiary.site;
     let line = line_for(mite_region(site).as_deref(), season_month(on, site.latitude.get()))?;
-    let of_it = question.apiary.notes.iter().filter(|note| note.colony == colony.id);
-    let noted = of_it.flat_map(Note::acts).any(|act| matches!(act, Act::Treated(_)));
-    (rate >= line.value[1] - 1e-9 && !noted && !treated_since_count(colony)).then_some(rate)
+    (rate >= line.value[1] - 1e-9 && !treated_since_count(question.apiary, colony)).then_some(rate)
 }

@@ -1,7 +1,8 @@
 //! What must not be carried from hive to hive, and queens that will not do.
 
 use jiff::civil::Date;
-use snowhum_apiary::{Colony, Mites, QueenState, Trouble};
+use jiff::tz::TimeZone;
+use snowhum_apiary::{Act, Apiary, Colony, Mites, Note, QueenState, Trouble};
 
 use super::answer::SiteDates;
 use super::figures::Figures;
@@ -82,10 +83,12 @@ pub(crate) fn mite_rate(colony: &Colony) -> Option<f64> {
     }
 }
 
-/// Whether the colony was treated on the day of its count or after.
-pub(crate) fn treated_since_count(colony: &Colony) -> bool {
-    match colony.mites {
-        Mites::Counted { on, .. } => colony.treatments.iter().any(|treatment| treatment.on >= on),
-        Mites::NotCounted => false,
-    }
+/// Whether the colony was treated on the day of its count or after: a count is made first. Treatments of the yard file and
+/// those noted since count alike.
+pub(crate) fn treated_since_count(apiary: &Apiary, colony: &Colony) -> bool {
+    let Mites::Counted { on, .. } = colony.mites else { return false };
+    let zone = TimeZone::get(&apiary.site.zone).unwrap_or(TimeZone::UTC);
+    let is_since = |note: &&Note| note.colony == colony.id && note.at.to_zoned_datetime(zone.clone()).date() >= on;
+    let noted = apiary.notes.iter().filter(is_since).flat_map(Note::acts).any(|act| matches!(act, Act::Treated(_)));
+    noted || colony.treatments.iter().any(|treatment| treatment.on >= on)
 }

@@ -8,6 +8,7 @@ mod queen;
 mod stores;
 
 pub(super) use brood::FULL_COMB;
+pub(crate) use hive::left_on;
 
 use super::Look;
 use super::answer::{Scale, Stands, Usual, What};

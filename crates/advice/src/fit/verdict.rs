@@ -119,12 +119,13 @@ pub(super) fn mites_first(look: &Look<'_>, at: usize) -> bool {
     let colony = look.colony(at);
     let many = count.rate >= look.figures.virus.value;
     let wings = colony.autumn.troubles.iter().flatten().any(|trouble| *trouble == Trouble::CrumpledWings);
-    many || wings || (count.rate >= line.value[1] - 1e-9 && !health::treated_since_count(colony))
+    many || wings
+        || (count.rate >= line.value[1] - 1e-9 && !health::treated_since_count(look.base.question.apiary, colony))
 }
 
 fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
     let (count, line) = scales::mites::count(look, at)?;
-    let treated = health::treated_since_count(look.colony(at));
+    let treated = health::treated_since_count(look.base.question.apiary, look.colony(at));
     if !mites_first(look, at) {
         return None;
     }
@@ -172,7 +173,7 @@ fn counterfactual(look: &Look<'_>, at: usize) -> String {
         return "in the model a treatment today changes this winter of its own by no more than chance does".to_owned();
     }
     format!(
-        "in the model a treatment today brings {:.0} ± {:.0} hives in 100 more to spring",
+        "in the model a treatment today brings {:.0} ± {:.0} hives in 100 more to spring, fed what they are short of",
         100.0 * gain,
         200.0 * error
     )

@@ -37,7 +37,7 @@ impl Broods {
 
 /// When food runs out in the yard's hungriest hive, where one of them does before spring.
 pub(super) fn hungry(now: &NowAnswer) -> Option<JobWindow> {
-    let alive = now.colonies.iter().filter(|colony| !colony.seen_dead && colony.united_into.is_none());
+    let alive = now.colonies.iter().filter(|colony| !colony.is_gone());
     let mut short: Vec<_> = alive.filter(|colony| colony.runs_out.p10.is_some()).collect();
     short.sort_by_key(|colony| colony.runs_out.p10);
     let first = short.first()?;

@@ -50,6 +50,8 @@ pub struct ColonyNow {
     pub word: Word,
     /// What the word is about.
     pub about: String,
+    /// What no sum holds and is to be known beside it, gravest first; no capitals, no stops.
+    pub beside: Vec<String>,
     /// Chance of being alive.
     pub alive: f64,
     /// Chance of being alive with a queen.
@@ -89,6 +91,18 @@ pub struct ColonyNow {
 }
 
 impl ColonyNow {
+    /// Whether nothing lives in its hive that is still watched: seen dead, put to another colony, sold or closed.
+    #[must_use]
+    pub fn is_gone(&self) -> bool {
+        self.seen_dead || self.united_into.is_some() || self.word == Word::Closed
+    }
+
+    /// Whether it was seen dead and nobody has looked yet for what ended it: until then the model's causes stand.
+    #[must_use]
+    pub fn is_unexplained(&self) -> bool {
+        self.seen_dead && self.word != Word::Closed
+    }
+
     /// An answer of which nothing is known yet.
     pub(super) fn blank() -> Self {
         let never = OpenDates { p10: None, p50: None, p90: None };
@@ -96,6 +110,7 @@ impl ColonyNow {
             name: String::new(),
             word: Word::Sound,
             about: String::new(),
+            beside: Vec::new(),
             alive: 0.0,
             alive_queenright: 0.0,
             seen_dead: false,
@@ -181,6 +196,8 @@ pub struct FlightDay {
     pub chance: f64,
     /// Days from the day asked about.
     pub days_ahead: u32,
+    /// Whether bees are likely to fly on most of the coming days, as outside winter.
+    pub on_most_days: bool,
 }
 
 /// Whether a lid may be lifted.

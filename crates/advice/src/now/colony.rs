@@ -1,11 +1,13 @@
 //! One colony's present and what to do for it.
 
+use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_apiary::{Act, Examined, Sign, SpringCount};
 use snowhum_units::Range;
 use snowhum_watch::{Estimate, Standing, Visit, Watching};
 use snowhum_winter::{Daily, Ends};
 
+use super::beside;
 use super::evidence::{self, date};
 use super::word::{Closed, Grounds, word};
 use super::{ColonyNow, Expectation, StoresNow, Thresholds, day_before, look_first};
@@ -24,6 +26,8 @@ pub(super) struct Watched<'a> {
     pub(super) expect_next: &'a Expectation,
     pub(super) thresholds: &'a Thresholds,
     pub(super) looks_to: LooksTo,
+    /// The end of the day asked about.
+    pub(super) end: Timestamp,
 }
 
 /// What spring holds for a colony that is alive now.
@@ -44,7 +48,7 @@ impl Spring {
 }
 
 pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNow {
-    let Watched { estimate, watching, visits, expect_next, thresholds, looks_to } = *watched;
+    let Watched { estimate, watching, visits, expect_next, thresholds, looks_to, end } = *watched;
     let standing = estimate.standing();
     let (seen_dead, united_into) = (seen_dead(visits), united_into(base, visits));
     let closed = closed(visits, seen_dead);
@@ -53,6 +57,7 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
     let look_first = look_first::of(base, at, standing.alive, weighed.first());
     let actions: Vec<ActionAnswer> = weighed.into_iter().map(|weighed| weighed.answer).collect();
     let spring = Spring::of(base, at);
+    let beside = if gone { Vec::new() } else { beside::of(base, at, end) };
     let (word, about) = word(&Grounds {
         today: day_before(base.question.as_of),
         alive: standing.alive,
@@ -63,12 +68,14 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         closed: closed.as_ref(),
         actions: &actions,
         hungry: spring.hungry >= thresholds.hungry_sound.value,
+        beside: &beside,
         thresholds,
         looks_to,
     });
     ColonyNow {
         word,
         about,
+        beside,
         seen_dead,
         united_into,
         alive_fed_queenright: standing.alive * spring.fed.0,

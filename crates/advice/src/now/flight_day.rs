@@ -8,6 +8,8 @@ use super::FlightDay;
 
 /// Days ahead that are looked at.
 const AHEAD: usize = 10;
+/// Of them, so many likely flying days are no winter: a single one tells nothing more (judgement).
+const MOST: usize = 8;
 /// Hours fit for flight that make a flying day.
 const LEAST_HOURS: usize = 2;
 /// Chance from which a day is named.
@@ -15,13 +17,14 @@ const LIKELY: f64 = 0.5;
 
 /// The first day likely to be one; `tomorrow` is the day that begins at `hours_behind`.
 pub(super) fn next(environment: &Environment, hours_behind: usize, tomorrow: Date) -> Option<FlightDay> {
-    (0..AHEAD).find_map(|day| {
-        let chance = chance(environment, hours_behind + 24 * day)?;
-        (chance >= LIKELY).then(|| FlightDay {
-            on: tomorrow.saturating_add((day as i64).days()),
-            chance,
-            days_ahead: day as u32 + 1,
-        })
+    let chances: Vec<f64> = (0..AHEAD).map_while(|day| chance(environment, hours_behind + 24 * day)).collect();
+    let likely = |chance: &f64| *chance >= LIKELY;
+    let day = chances.iter().position(likely)?;
+    Some(FlightDay {
+        on: tomorrow.saturating_add((day as i64).days()),
+        chance: chances[day],
+        days_ahead: day as u32 + 1,
+        on_most_days: chances.iter().filter(|chance| likely(chance)).count() >= MOST,
     })
 }
 

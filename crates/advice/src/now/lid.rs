@@ -74,7 +74,10 @@ pub fn may_lift(air: Kelvin, wind: MetrePerSecond, thresholds: &Thresholds, syst
     let rung = rungs.iter().find(|rung| air.celsius() >= rung.air_c && wind.get() <= rung.wind_m_per_s);
     let (seconds, says) = rung.map_or((0.0, "leave it shut: too cold or too windy"), |rung| (rung.seconds, rung.says));
     let says = format!("At {} and a wind of {} at the hives {says}.", air.show(system, 0), wind.show(system, 0));
-    LidVerdict { seconds: seconds as u32, says, other_school: other_school(system) }
+    // Where combs may be lifted the schools are of one mind.
+    let is_mild = rung.is_some_and(|rung| rung.air_c >= thresholds.lid_look_air.value);
+    let other_school = if is_mild { String::new() } else { other_school(system) };
+    LidVerdict { seconds: seconds as u32, says, other_school }
 }
 
 /// The verdict for tomorrow at one o'clock, by the middle of the weather paths.

@@ -43,7 +43,7 @@ pub(super) fn of(apiary: &Apiary, colonies: &[ColonyNow], until: Timestamp) -> V
     if !flown.iter().any(|(_, flew)| matches!(flew, Flew::Well | Flew::Thin)) {
         return Vec::new();
     }
-    let mut order: Vec<_> = flown.into_iter().filter(|(now, flew)| !now.seen_dead && *flew != Flew::Well).collect();
+    let mut order: Vec<_> = flown.into_iter().filter(|(now, flew)| !now.is_gone() && *flew != Flew::Well).collect();
     // Of two that flew alike the hungrier first.
     order.sort_by(|a, b| b.1.cmp(&a.1).then(a.0.alive_fed_queenright.total_cmp(&b.0.alive_fed_queenright)));
     order.into_iter().map(|(now, flew)| OpenFirst { name: now.name.clone(), why: flew.why().to_owned() }).collect()

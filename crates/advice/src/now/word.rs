@@ -48,6 +48,7 @@ pub(super) struct Grounds<'a> {
     pub(super) closed: Option<&'a Closed>,
     pub(super) actions: &'a [ActionAnswer],
     pub(super) hungry: bool,
+    pub(super) beside: &'a [String],
     pub(super) thresholds: &'a Thresholds,
     pub(super) looks_to: LooksTo,
 }
@@ -112,6 +113,8 @@ pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
                 "open: without a flow fewer than three in four like it stay fed and with a queen"
             }
         }
+    } else if !grounds.beside.is_empty() {
+        "sound by the sums, which do not hold all"
     } else if grounds.actions.iter().any(ActionAnswer::helps) {
         return (Word::Sound, "nothing presses".to_owned());
     } else {
@@ -141,8 +144,8 @@ pub struct Alert {
 /// Days between two alerts of a yard in which no word has changed.
 const A_WEEK: i64 = 7;
 
-/// What to tell the keeper today: nothing if there is nothing to do, nothing within a week of the last time unless a
-/// colony's word has changed since.
+/// What to tell the keeper today: nothing if no colony calls and none did the last time, nothing within a week of the last
+/// time unless a colony's word has changed since.
 #[must_use]
 pub fn alert(now: &NowAnswer, last: Option<&Alert>) -> Option<Alert> {
     let words: Vec<(String, Word)> = now.colonies.iter().map(|colony| (colony.name.clone(), colony.word)).collect();
@@ -153,8 +156,8 @@ pub fn alert(now: &NowAnswer, last: Option<&Alert>) -> Option<Alert> {
             return None;
         }
     }
-    let changed = last.is_some_and(|last| last.words != words);
-    if calling.is_empty() && !changed {
+    let called = last.is_some_and(|last| last.words.iter().any(|(_, word)| *word == Word::Act));
+    if calling.is_empty() && !called {
         return None;
     }
     let says = match calling.as_slice() {

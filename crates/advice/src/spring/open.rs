@@ -20,8 +20,9 @@ pub(super) fn days(question: &SpringQuestion<'_>) -> OpenDays {
     let behind = question.now.as_of.duration_since(apiary.as_of).as_hours() / 24 + 1;
     let behind = usize::try_from(behind).unwrap_or(0);
     let days: Vec<OpenDay> = (0..AHEAD).map_while(|at| day(question, &environment, behind, at)).collect();
+    let any = on_any_day(question, &environment, behind, days.len());
     let first_for_combs = days.iter().find(|day| day.first_look >= LIKELY).map(|day| day.on);
-    OpenDays { says: says(question, &days), days, first_for_combs, other_school: other_school(question) }
+    OpenDays { says: says(question, &days, any), days, first_for_combs, other_school: other_school(question) }
 }
 
 fn day(question: &SpringQuestion<'_>, environment: &Environment, behind: usize, at: usize) -> Option<OpenDay> {
@@ -35,19 +36,39 @@ fn day(question: &SpringQuestion<'_>, environment: &Environment, behind: usize, 
         let so = (0..paths).filter(|path| (first + 8..first + 18).any(|hour| fits(hour, *path))).count();
         rounded(so as f64 / paths as f64, 2)
     };
-    let outside = |hour: usize, path: usize, air: f64, wind: f64| {
-        environment.outside(hour, path).is_some_and(|here| here.air.celsius() >= air && here.wind.get() <= wind)
-    };
-    let combs = |hour, path, air| environment.flies(hour, path) && outside(hour, path, air, t.look_wind.value);
     Some(OpenDay {
         on: question.now.as_of.saturating_add((at as i64 + 1).days()),
-        lid: share(&|hour, path| outside(hour, path, t.lid_air.value, t.lid_wind.value)),
-        first_look: share(&|hour, path| combs(hour, path, t.look_air.value)),
-        full_look: share(&|hour, path| combs(hour, path, t.full_look_air.value)),
+        lid: share(&|hour, path| outside(environment, hour, path, t.lid_air.value, t.lid_wind.value)),
+        first_look: share(&|hour, path| is_fit(question, environment, hour, path)),
+        full_look: share(&|hour, path| combs(environment, hour, path, t.full_look_air.value, t.look_wind.value)),
     })
 }
 
-fn says(question: &SpringQuestion<'_>, days: &[OpenDay]) -> String {
+/// Share of the weather paths that have a day fit for a first look among so many.
+fn on_any_day(question: &SpringQuestion<'_>, environment: &Environment, behind: usize, days: usize) -> f64 {
+    let paths = environment.paths();
+    let hours =
+        |path: usize| (behind..behind + days).flat_map(|day| 24 * day + 8..24 * day + 18).map(move |hour| (hour, path));
+    let so =
+        (0..paths).filter(|path| hours(*path).any(|(hour, path)| is_fit(question, environment, hour, path))).count();
+    so as f64 / paths.max(1) as f64
+}
+
+/// Whether an hour is fit for a first look at combs.
+fn is_fit(question: &SpringQuestion<'_>, environment: &Environment, hour: usize, path: usize) -> bool {
+    let t = question.triggers;
+    combs(environment, hour, path, t.look_air.value, t.look_wind.value)
+}
+
+fn combs(environment: &Environment, hour: usize, path: usize, air: f64, wind: f64) -> bool {
+    environment.flies(hour, path) && outside(environment, hour, path, air, wind)
+}
+
+fn outside(environment: &Environment, hour: usize, path: usize, air: f64, wind: f64) -> bool {
+    environment.outside(hour, path).is_some_and(|here| here.air.celsius() >= air && here.wind.get() <= wind)
+}
+
+fn says(question: &SpringQuestion<'_>, days: &[OpenDay], any: f64) -> String {
     let likely = days.iter().find(|day| day.first_look >= LIKELY);
     let best = days.iter().max_by(|a, b| a.first_look.total_cmp(&b.first_look));
     let usual = question.jobs.window("first-look").map(|window| window.when.clone());
@@ -59,8 +80,10 @@ fn says(question: &SpringQuestion<'_>, days: &[OpenDay]) -> String {
             in_hundred(day.first_look)
         ),
         (None, Some(best)) if best.first_look >= 0.1 => format!(
-            "No day of the next {} is likely to be fit for a first look; {} by {} of the weather paths.{usual}",
+            "Of the next {} days none by itself is likely to be fit for a first look, but {} of the weather paths have one or \
+             more; {} by {}.{usual}",
             days.len(),
+            in_hundred(any),
             named(best.on),
             in_hundred(best.first_look)
         ),

@@ -268,7 +268,7 @@ fn fill(answer: &mut WeighAnswer, whole: Weight, question: &WeighQuestion, figur
     answer.bees_kg = Some(bees.range());
     answer.stores_kg = Some(stores.range());
     if let Tare::Parts { boxes, .. } = &question.tare {
-        let load = Load { stores: Kilogram::new(stores.kg.max(0.0)), bees: question.bees.unwrap_or_default() };
+        let load = Load { stores: Kilogram::new(stores.kg.max(0.0)), bees: Kilogram::new(bees.kg) };
         let lifts = stack(boxes, USUAL_STAND, load)?;
         answer.lifts.splice(0..0, lifts.iter().map(own_box));
     }

@@ -4,7 +4,7 @@ use super::TreatmentNote;
 use super::examined::{Examined, SpringCount};
 use crate::{ColonyId, SetupChange};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
-use snowhum_units::Kilogram;
+use snowhum_units::{CubicMetre, Kilogram, ParseError};
 use std::fmt;
 use std::str::FromStr;
 
@@ -76,7 +76,33 @@ const SUGAR_OF_FONDANT: f64 = 0.90;
 /// Kilograms of honey that a kilogram of fondant or candy feeds as much as.
 pub const STORES_PER_FONDANT: f64 = SUGAR_OF_FONDANT / SUGAR_OF_HONEY;
 
+/// Mass of a litre of syrup of one, three halves and two parts sugar to one of water by weight, kg: sucrose solutions at
+/// 20 °C (from memory of handbook tables).
+pub const SYRUP_KG_PER_LITRE: [f64; 3] = [1.230, 1.287, 1.327];
+
 impl Feed {
+    /// Mass of what a keeper writes: a mass, or of syrup its volume.
+    ///
+    /// ```
+    /// use snowhum_apiary::Feed;
+    /// assert!((Feed::Syrup3To2.mass_of("10 L").unwrap().get() - 12.87).abs() < 1e-9);
+    /// assert!((Feed::Fondant.mass_of("2.5 kg").unwrap().get() - 2.5).abs() < 1e-9);
+    /// assert!(Feed::Fondant.mass_of("2 L").is_err());
+    /// ```
+    ///
+    /// # Errors
+    /// When it is no mass; of syrup, when it is no volume either.
+    pub fn mass_of(self, text: &str) -> Result<Kilogram, ParseError> {
+        let [one, three_halves, two] = SYRUP_KG_PER_LITRE;
+        let kg_per_litre = match self {
+            Self::Syrup1To1 => one,
+            Self::Syrup3To2 => three_halves,
+            Self::Syrup2To1 => two,
+            Self::Fondant | Self::Candy | Self::Sugar => return text.parse(),
+        };
+        text.parse().or_else(|_| Ok(Kilogram::new(text.parse::<CubicMetre>()?.get() * 1e3 * kg_per_litre)))
+    }
+
     /// Whether bees must take it down and cap it.
     #[must_use]
     pub fn is_syrup(self) -> bool {

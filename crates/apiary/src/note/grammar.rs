@@ -65,11 +65,12 @@ const PLACES: [(&str, DeadPlace); 5] = [
 ];
 const ENTRANCES: [(&str, Entrance); 3] =
     [("clear", Entrance::Clear), ("blocked", Entrance::Blocked), ("cleared", Entrance::Cleared)];
-const HOLES: [(&str, UpperHoleSign); 4] = [
+const HOLES: [(&str, UpperHoleSign); 5] = [
     ("new rime", UpperHoleSign::NewRime),
     ("rime", UpperHoleSign::Rime),
     ("damp", UpperHoleSign::Damp),
     ("dry", UpperHoleSign::Dry),
+    ("no rime", UpperHoleSign::Dry),
 ];
 const HEARD: [(&str, Seen); 2] = [("heard", Seen::Yes), ("silent", Seen::No)];
 const LISTENING: [(&str, Listening); 3] =
@@ -172,7 +173,7 @@ fn sign(what: &str, how: &str) -> Result<Sign, Wrong> {
         "droppings" => Sign::Droppings(word(how, &DROPPINGS)?),
         "melt" => Sign::MeltedSnow(seen()?),
         "stripes" => Sign::Stripes { seams: seams(how)? },
-        "stores" | "scale" | "lift" | "side" | "heft" => Sign::Weight(weighing(what, how)?),
+        "stores" | "scale" | "weight" | "lift" | "side" | "heft" => Sign::Weight(weighing(what, how)?),
         "inside" => inside(how)?,
         "humidity" => Sign::InsideHumidity { read: percent(how)? },
         "warm spot" => Sign::ThermalSpot(seen()?),
@@ -265,7 +266,7 @@ fn weighing(what: &str, how: &str) -> Result<Weighing, Wrong> {
             let (mass, spread) = how.split_once('±').or_else(|| how.split_once("+-")).unwrap_or((how, "2 kg"));
             Ok(Weighing::Stores { mass_kg: kilograms(mass, 150.0)?, plus_minus_kg: kilograms(spread, 50.0)? })
         }
-        "scale" => Ok(Weighing::Scale { gross_kg: kilograms(how, 400.0)? }),
+        "scale" | "weight" => Ok(Weighing::Scale { gross_kg: kilograms(how, 400.0)? }),
         "lift" => two_sides(how),
         "side" => Ok(Weighing::OneSide { read_kg: kilograms(how, 300.0)? }),
         _ => Ok(Weighing::Heft(word(how, &HEFTS)?)),
@@ -294,7 +295,10 @@ fn two_sides(how: &str) -> Result<Weighing, Wrong> {
 }
 
 fn kilograms(text: &str, most_kg: f64) -> Result<Kilogram, Wrong> {
-    let mass: Kilogram = text.trim().parse()?;
+    within(text, text.trim().parse()?, most_kg)
+}
+
+fn within(text: &str, mass: Kilogram, most_kg: f64) -> Result<Kilogram, Wrong> {
     if (0.0..=most_kg).contains(&mass.get()) {
         return Ok(mass);
     }
@@ -345,7 +349,7 @@ fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Resu
                 ));
             };
             let mass = how[..how.len() - feed.len()].trim().trim_end_matches(" of");
-            Ok(Act::Fed { feed: *kind, mass_kg: kilograms(mass, 60.0)? })
+            Ok(Act::Fed { feed: *kind, mass_kg: within(mass, kind.mass_of(mass.trim())?, 60.0)? })
         }
         "frames" => {
             let Some((stores, giver)) = how.split_once(" from ") else {

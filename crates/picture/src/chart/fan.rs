@@ -151,6 +151,7 @@ impl FoodFan {
         let decimals = usize::from(step < 1.0);
         let type_ = Type::regular(SIZE).anchored(Anchor::End);
         let mut grid = Path::new();
+        let mut highest = plot.bottom;
         for at in 0..=5 {
             let amount = step * f64::from(at);
             if amount > plot.most_kg * a_kilogram {
@@ -159,9 +160,11 @@ impl FoodFan {
             let place = plot.at(plot.days.first, amount / a_kilogram);
             grid.push(Path::line(place, Point::new(plot.days.right, place.y)));
             scene.words(place.moved(-6.0, 5.0), format!("{amount:.decimals$}"), type_);
+            highest = place.y + 5.0;
         }
         scene.shape(grid, None, Pen::new(Ink::Soft, 0.4));
-        scene.words(Point::new(LEFT - 6.0, plot.top - 2.0), unit, type_);
+        // A line clear of the highest figure.
+        scene.words(Point::new(LEFT - 6.0, (plot.top - 2.0).min(highest - LINE)), unit, type_);
     }
 
     /// What the horizon is, above the plot; its line ends under it. The unit stands in the same line.

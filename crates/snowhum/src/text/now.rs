@@ -42,6 +42,9 @@ fn head(now: &NowAnswer) -> String {
         head += &entry("Food", &says);
     }
     head += &match &now.flight_day {
+        Some(flight) if flight.on_most_days => {
+            entry("Flight day", "bees fly on most days now; a hive that does not while others do is opened first")
+        }
         Some(flight) => entry(
             "Flight day",
             &format!(
@@ -72,8 +75,13 @@ fn overview(now: &NowAnswer) -> String {
     let mut table = String::from("\n  Of 100 hives like it, today            alive\n");
     for colony in &now.colonies {
         let name: String = colony.name.chars().take(12).collect();
-        let alive = if colony.seen_dead { "dead".to_owned() } else { format!("{:>3}", hives(colony.alive)) };
-        table += &format!("  {name:<12}{}  {alive:<6} {}\n", bar(colony.alive, 24), colony.word.written());
+        let alive = match colony.seen_dead {
+            true => "dead".to_owned(),
+            false if colony.is_gone() => "–".to_owned(),
+            false => format!("{:>3}", hives(colony.alive)),
+        };
+        let chance = if colony.is_gone() { 0.0 } else { colony.alive };
+        table += &format!("  {name:<12}{}  {alive:<6} {}\n", bar(chance, 24), colony.word.written());
     }
     table
 }
@@ -81,7 +89,10 @@ fn overview(now: &NowAnswer) -> String {
 fn colony_words(now: &NowAnswer, colony: &ColonyNow, system: System) -> String {
     let mut page = format!("{}: {}\n", colony.name, colony.word.written());
     page += &entry("", &colony.about);
-    if colony.united_into.is_some() {
+    for beside in &colony.beside {
+        page += &entry("Mind", beside);
+    }
+    if colony.is_gone() && !colony.is_unexplained() {
         return page + &evidence(&colony.evidence);
     }
     if colony.seen_dead {
@@ -174,7 +185,7 @@ fn action_words(now: &NowAnswer, action: &ActionAnswer) -> String {
     if let Some(caution) = &action.caution {
         text += &format!(" Caution: {caution}.");
     }
-    entry("To do", &text)
+    entry(if action.instead { "Or instead" } else { "To do" }, &text)
 }
 
 fn evidence(visits: &[Evidence]) -> String {

@@ -47,6 +47,11 @@ fn head(plan: &PlanAnswer) -> String {
         head += &wrapped(&format!("- {note}"), 2);
         head += "\n";
     }
+    for left_out in &plan.left_out {
+        head += "\n";
+        head += &wrapped(left_out, 0);
+        head += "\n";
+    }
     head
 }
 
@@ -270,7 +275,7 @@ fn actions(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
 }
 
 fn one_action(plan: &PlanAnswer, at: usize, action: &ActionAnswer) -> String {
-    let label = format!("Do {}", at + 1);
+    let label = if action.instead { "Or instead".to_owned() } else { format!("Do {}", at + 1) };
     let when = if action.from == action.by {
         format!("on {}", day(action.by))
     } else {

@@ -25,7 +25,7 @@ pub(crate) fn actions(colony: &ColonyNow, currency: &str) -> Markup {
 fn one(action: &ActionAnswer, currency: &str) -> Markup {
     html! {
         li {
-            p { strong { (capital(&action.what)) } ", from " (date(action.from)) " to " (date(action.by)) "." }
+            p { @if action.instead { "Or instead: " } strong { (capital(&action.what)) } ", from " (date(action.from)) " to " (date(action.by)) "." }
             p { (capital(&action.why)) "." }
             @if let Some(caution) = &action.caution { p class="caution" { strong { "Take care: " } (caution) "." } }
             details {

@@ -103,7 +103,8 @@ fn card(view: &View, at: usize, colony: &ColonyNow, to: LooksTo) -> Markup {
             div {
                 h2 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(colony.word)) }
                 p class="about" { (capital(&colony.about)) "." }
-                @if !colony.seen_dead {
+                @for beside in &colony.beside { p { span class="label" { "Mind" } " " (capital(beside)) "." } }
+                @if !colony.is_gone() {
                     p { span class="label" { "Food" } " " (capital(&run_out(&colony.runs_out, to))) "." }
                     @if let Some(next) = next(colony) { p { span class="label" { "Next" } " " (next) } }
                 }
@@ -139,6 +140,8 @@ fn figures(colony: &ColonyNow, to: LooksTo, system: System) -> Markup {
         dl {
             @if colony.seen_dead {
                 dt { "Alive" } dd { "Seen dead." }
+            } @else if colony.is_gone() {
+                dt { "Alive" } dd { "Watched no more." }
             } @else {
                 dt { "Alive today" } dd { (both_ways(colony.alive, "are alive", "are not")) ". " (why("signs")) }
                 dt { @match to { LooksTo::Spring => "In spring", LooksTo::WithoutFlow(_) => { "To " (to.goal()) } } }
@@ -180,6 +183,7 @@ fn ahead(view: &View, now: &NowAnswer) -> Markup {
                 dt { "Flight day" }
                 dd {
                     @match &now.flight_day {
+                        Some(flight) if flight.on_most_days => "Bees fly on most days now; a hive that does not while others do is opened first.",
                         Some(flight) => {
                             (weekday(flight.on)) ", " (date(flight.on)) ": bees can fly in " (in_hundred(flight.chance))
                             " such winters."

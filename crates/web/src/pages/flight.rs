@@ -45,6 +45,7 @@ fn warning(view: &View) -> Markup {
         @if let Some(now) = now {
             p class="lede" {
                 @match &now.flight_day {
+                    Some(flight) if flight.on_most_days => "Bees fly on most days now.",
                     Some(flight) => {
                         "The next is most likely " strong { (weekday(flight.on)) ", " (date(flight.on)) }
                         ", " (if flight.days_ahead == 1 { "tomorrow".to_owned() } else { format!("{} days ahead", flight.days_ahead) })

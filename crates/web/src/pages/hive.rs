@@ -65,12 +65,13 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
     let system = view.settings.system;
     html! {
         p class="lede" { (capital(&now.about)) "." }
+        @for beside in &now.beside { p class="caution" { (capital(beside)) "." } }
         @if colony.quick_start {
             p class="small" { "Only the four quick facts are known of it, so the ranges are wide; each further fact narrows them." }
         }
         @if let Some(picture) = draw::cutaway(view, at) { (picture) }
         p class="small" { "Drawn to scale from the yard file. Where the cluster sits and where the food hangs are reckoned, not seen; temperatures as for a colony without brood." }
-        @if !now.seen_dead {
+        @if !now.is_gone() {
             (action::actions(now, &answer.currency))
             (chance(now, answer.looks_to))
             section {
@@ -78,8 +79,8 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
                 p { (capital(&run_out(&now.runs_out, answer.looks_to))) "." }
                 @if let Some(plate) = draw::food(now, answer.as_of, answer.spring, system) { (draw::figure(&plate, "food")) }
             }
-        } @else {
-            (ended(now))
+        } @else if now.seen_dead {
+            @if now.is_unexplained() { (ended(now)) }
             @if let Some(kept) = dead::kept(view, colony.id) { p { (capital(&kept)) "." } }
             p {
                 (Hazard::Foulbrood.says()) " "
@@ -87,7 +88,7 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
             }
         }
         (dead_found(view, colony, now))
-        @if !now.seen_dead { (expectations(now, system)) }
+        @if !now.is_gone() { (expectations(now, system)) }
         (evidence(now))
         (lifting::before_lifting(view, at))
         (figures(view, at))
@@ -142,7 +143,7 @@ fn dead_found(view: &View, colony: &Colony, now: &ColonyNow) -> Markup {
                 h2 { "Dead bees found" }
                 (draw::figure(&plate, "dead"))
                 p class="small" {
-                    "Against what a colony of this size is expected to show since the look before. " (apiary::why("dead"))
+                    "Against what a colony of this size is expected to show since the count before. " (apiary::why("dead"))
                 }
             }
         }

@@ -52,7 +52,7 @@ fn one(view: &View, question: &Question) -> Markup {
 
 /// The yard's own figure.
 fn said(figure: YardFigure, now: &NowAnswer) -> String {
-    let living = || now.colonies.iter().filter(|colony| !colony.seen_dead && colony.united_into.is_none());
+    let living = || now.colonies.iter().filter(|colony| !colony.is_gone());
     let each = |of: &dyn Fn(&ColonyNow) -> Option<String>| {
         let told: Vec<String> =
             living().filter_map(|colony| Some(format!("{}: {}", colony.name, of(colony)?))).collect();
@@ -68,6 +68,7 @@ fn said(figure: YardFigure, now: &NowAnswer) -> String {
         YardFigure::Hole => each(&|colony| colony.expect_next.frost_at_hole.map(in_hundred)),
         YardFigure::Lid => format!("tomorrow at one: {}", now.lid.says),
         YardFigure::Flight => match &now.flight_day {
+            Some(flight) if flight.on_most_days => "on most days now.".to_owned(),
             Some(flight) => {
                 format!("on {} bees can fly in {} such winters.", day(flight.on), in_hundred(flight.chance))
             }

@@ -27,6 +27,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         @match &answered {
             Some(Ok(spring)) => (body(spring, view.settings.system)),
             Some(Err(words)) => p class="caution" { (words) },
+            None if view.trouble.is_some() => p { "It stands on the estimate, and there is none." },
             None => p { "It waits for the first estimate." },
         }
         (heard("/spring"))

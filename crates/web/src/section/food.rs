@@ -1,14 +1,13 @@
 //! Where a colony sits and where its food lies, drawn from shares: over it, round it, beside it, at the far side.
 
 use snowhum_advice::HiveAnswer;
+use snowhum_apiary::food_in;
 use snowhum_picture::{Stores, StoresState};
 use snowhum_units::{Fraction, Kilogram, Metre};
 use snowhum_winter::Housed;
 
 use super::Within;
 
-/// Sealed stores on a square metre of comb side, kg: 2.7 kg on both sides of a deep frame (common practice).
-const KG_PER_COMB_SIDE_M2: f64 = 15.0;
 /// A cluster nobody has sized, m (drawing only).
 const SOME_RADIUS_M: f64 = 0.09;
 
@@ -76,9 +75,9 @@ pub(crate) fn place(housed: &Housed, within: &Within, settled: Option<&HiveAnswe
 fn room(housed: &Housed) -> Room {
     let boxes = &housed.hive.boxes;
     let height = boxes.iter().map(|one| one.depth.get()).sum::<f64>().max(0.05);
-    let comb: f64 = boxes.iter().map(|one| 2.0 * f64::from(one.frames) * one.comb_side.get()).sum();
+    let full: f64 = boxes.iter().map(|one| food_in(f64::from(one.frames), one.comb_side).p50.get()).sum();
     let width = boxes.first().map_or(0.4, |one| one.width.get()).max(0.05);
-    Room { kg_per_m: comb * KG_PER_COMB_SIDE_M2 / height, width, height }
+    Room { kg_per_m: full / height, width, height }
 }
 
 /// A block cut at the joints of the boxes.

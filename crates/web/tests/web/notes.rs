@@ -100,3 +100,25 @@ fn an_empty_round_says_so_and_keeps_nothing() {
         assert_eq!(count(&served).await, before);
     });
 }
+
+#[test]
+fn a_yard_brought_in_anew_with_less_food_is_watched_anew() {
+    run(|served| async move {
+        let food = |now: &serde_json::Value| now["now"]["colonies"][0]["stores_kg"]["total"]["p50"].as_f64().unwrap();
+        let before = food(&served.settled().await);
+        let mut yard = served.yard.clone();
+        let stores = &mut yard.colonies[0].stores.total;
+        *stores = stores.map(|kilograms| kilograms * 0.6);
+        served.store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
+        let mut after = before;
+        // It is looked every few seconds whether another program has written.
+        for _ in 0..200 {
+            after = food(&served.settled().await);
+            if after < 0.8 * before {
+                return;
+            }
+            tokio::time::sleep(std::time::Duration::from_millis(100)).await;
+        }
+        panic!("{before} kg, then {after}");
+    });
+}

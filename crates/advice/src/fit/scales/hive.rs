@@ -75,7 +75,8 @@ fn faults(look: &Look<'_>, at: usize) -> Vec<String> {
     faults
 }
 
-fn left_on(left: snowhum_apiary::LeftOn) -> String {
+/// What to do about a thing left on.
+pub(crate) fn left_on(left: snowhum_apiary::LeftOn) -> String {
     use snowhum_apiary::LeftOn;
     match left {
         LeftOn::Excluder => "take the excluder out: the cluster climbs and leaves the queen below it",

@@ -66,7 +66,7 @@ fn says(look: &Look<'_>, at: usize, counted: Option<&ColonyMites>) -> String {
         one.uneven.high,
         one.verdict.words()
     );
-    if health::treated_since_count(colony) {
+    if health::treated_since_count(look.base.question.apiary, colony) {
         says += "; treated since, so the count is no longer what is there";
     }
     says

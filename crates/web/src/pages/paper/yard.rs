@@ -45,8 +45,11 @@ fn next(now: &NowAnswer, colony: &ColonyNow) -> (Option<Date>, String) {
     if let Some(other) = &colony.united_into {
         return (None, format!("empty: put to {other}"));
     }
-    if colony.seen_dead {
+    if colony.is_unexplained() {
         return (None, "seen dead: close it, and look for what ended it".to_owned());
+    }
+    if colony.is_gone() {
+        return (None, colony.about.clone());
     }
     match colony.actions.first().filter(|action| action.helps()) {
         Some(action) => (Some(action.by), action.what.clone()),

@@ -1,0 +1,85 @@
+//! Thin syrup in spring: what a hungry colony is given once days are warm enough for bees to take it.
+
+use jiff::ToSpan;
+use snowhum_units::{CubicMetre, Kelvin};
+use snowhum_winter::{Action, Event};
+
+use super::{Candidate, Situation};
+use crate::cautions::Hazard;
+use crate::plan::Base;
+use crate::shortage::WORTH_FEEDING;
+use crate::syrup::{Strength, sugar_for};
+use crate::words;
+
+/// A week's warmest hours above which bees take thin syrup: keepers on the Pacific coast of North America, as the jobs
+/// have it (`spring_syrup_high`).
+const FROM: Kelvin = Kelvin::from_celsius(10.0);
+const WEEK: usize = 7;
+/// Days before the first hunger by which it is begun, and days on at the latest where none is near (judgement).
+const AHEAD: usize = 7;
+const AT_THE_LATEST: i64 = 14;
+/// Days after which it counts as stores in the model (judgement: the first of it within days).
+const TAKEN: usize = 3;
+/// Hours of work: a litre or so at a time is several walks.
+const WORK: f64 = 1.0;
+
+/// Whether thin syrup can be given from today on, in place of solid feed: days lengthen and are warm.
+pub(super) fn is_taken(base: &Base<'_>) -> bool {
+    let (environment, behind) = base.ahead.weather();
+    let days = behind..(behind + WEEK).min(environment.days());
+    let highest = |day: usize, path: usize| {
+        (24 * day..24 * (day + 1)).map(|hour| environment.air(hour, path).get()).fold(f64::MIN, f64::max)
+    };
+    let paths = environment.paths();
+    let sum: f64 = days.clone().flat_map(|day| (0..paths).map(move |path| highest(day, path))).sum();
+    base.after_solstice(0) && !days.is_empty() && sum / (days.len() * paths) as f64 >= FROM.get()
+}
+
+/// As much as is short, a litre or so at a time.
+pub(super) fn feed(situation: &Situation<'_>) -> Option<Candidate> {
+    let base = situation.base;
+    let short = base.shortages[situation.colony];
+    if short < WORTH_FEEDING || !is_taken(base) {
+        return None;
+    }
+    let (question, sugar) = (base.question, sugar_for(short));
+    let litres = Strength::OneToOne.syrup_with(sugar).get() * 1e3;
+    let hunger = situation.early_hunger();
+    let latest = question.as_of.saturating_add(AT_THE_LATEST.days());
+    Some(Candidate {
+        what: format!(
+            "feed {} of sugar as {} of thin syrup, 1:1, a litre or so at a time",
+            sugar.show(question.system, 1),
+            CubicMetre::new(litres * 1e-3).show(question.system, 0)
+        ),
+        why: match hunger {
+            Some(day) => format!(
+                "one in ten colonies like this is hungry by {} unless flowers give some; days are warm enough for bees to take it",
+                words::day(base.date(day))
+            ),
+            None => {
+                "the worst tenth is left with little unless flowers give some; days are warm enough for bees to take it"
+                    .to_owned()
+            }
+        },
+        from: question.as_of,
+        by: hunger.map_or(latest, |day| base.date(day.saturating_sub(AHEAD)).min(latest)),
+        cost: sugar.get() * question.apiary.money.sugar_per_kg + WORK * question.apiary.money.hour,
+        feeds: true,
+        events: vec![Event { day: TAKEN, colony: situation.colony, action: Action::Syrup { stores: short } }],
+        caution: Some(Hazard::Robbing),
+        rule: Some("solid food, then thin syrup once days are warm, then pollen; no more than is short".to_owned()),
+        sources: vec!["computed run-out", "common practice", "1.1 kg of stores a kg of sugar, range 1.0-1.2"],
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::FROM;
+
+    #[test]
+    fn thin_syrup_waits_for_the_jobs_own_figure() {
+        let triggers = crate::jobs::Triggers::shipped().unwrap();
+        assert!((FROM.celsius() - triggers.spring_syrup_high.value).abs() < 1e-9);
+    }
+}

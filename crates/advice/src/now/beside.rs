@@ -1,0 +1,95 @@
+//! What no sum holds and a keeper must know beside it: mites over the line, what was left on, signs that ask for a look.
+
+use jiff::Timestamp;
+use jiff::tz::TimeZone;
+use snowhum_apiary::{Apiary, ColonyId, Mites, Note, Seen, Sign};
+
+use crate::actions::{Situation, over_the_line};
+use crate::fit::left_on;
+use crate::plan::Base;
+use crate::words::day;
+
+/// Time for which a mouse, drones or a lack of pollen noted are spoken of, seconds (judgement).
+const MOUSE_S: i64 = 60 * 86_400;
+const DRONES_S: i64 = 30 * 86_400;
+const POLLEN_S: i64 = 10 * 86_400;
+
+/// What stands beside the estimate of a colony up to a moment, gravest first.
+pub(super) fn of(base: &Base<'_>, at: usize, until: Timestamp) -> Vec<String> {
+    let (apiary, colony) = (base.question.apiary, &base.housed[at].colony);
+    let noted = Noted { apiary, colony: colony.id, until };
+    let mut beside: Vec<String> = mites(base, at).into_iter().collect();
+    beside.extend(noted.mouse());
+    beside.extend(noted.drones());
+    beside.extend(noted.no_pollen());
+    beside.extend(colony.autumn.left_on.iter().flatten().map(|left| left_on(*left)));
+    beside
+}
+
+fn mites(base: &Base<'_>, at: usize) -> Option<String> {
+    let rate = over_the_line(&Situation { base, colony: at })?;
+    let Mites::Counted { on, .. } = base.housed[at].colony.mites else { return None };
+    Some(format!(
+        "{rate:.1} mites per 100 bees on {}, over the line here, and no treatment is noted: the chances hold little of the \
+         viruses they bring, so trust the count before the chance",
+        day(on)
+    ))
+}
+
+/// Notes of a yard with one colony in mind.
+struct Noted<'a> {
+    apiary: &'a Apiary,
+    colony: ColonyId,
+    until: Timestamp,
+}
+
+impl Noted<'_> {
+    /// Notes of one colony, or of all others, within so many seconds.
+    fn lately(&self, own: bool, within_s: i64) -> impl DoubleEndedIterator<Item = &Note> {
+        let is_lately = move |note: &&Note| (0..=within_s).contains(&(self.until.as_second() - note.at.as_second()));
+        self.apiary.notes.iter().filter(move |note| (note.colony == self.colony) == own).filter(is_lately)
+    }
+
+    /// When a thing was last seen, if the last look for it saw it so.
+    fn last(&self, within_s: i64, of: impl Fn(&Sign) -> Option<bool>) -> Option<String> {
+        let mut looks =
+            self.lately(true, within_s).rev().flat_map(|note| note.signs().map(move |sign| (note.at, sign)));
+        let (at, so) = looks.find_map(|(at, sign)| of(sign).map(|so| (at, so)))?;
+        let zone = TimeZone::get(&self.apiary.site.zone).unwrap_or(TimeZone::UTC);
+        so.then(|| day(at.to_zoned_datetime(zone).date()))
+    }
+
+    fn mouse(&self) -> Option<String> {
+        let on = self.last(MOUSE_S, |sign| match sign {
+            Sign::Mouse(seen) => Some(*seen == Seen::Yes),
+            _ => None,
+        })?;
+        Some(format!(
+            "a mouse was noted on {on}: on a mild day see that none is inside, then a guard with slots to 8 mm or holes to 9 mm"
+        ))
+    }
+
+    fn drones(&self) -> Option<String> {
+        let on = self.last(DRONES_S, |sign| match sign {
+            Sign::Drones(seen) => Some(*seen == Seen::Yes),
+            _ => None,
+        })?;
+        Some(format!(
+            "drones were noted on {on}: at an odd season they speak of a failing queen or none; look for worker brood on the \
+             first warm day"
+        ))
+    }
+
+    /// A lack of pollen says something only where others carried some.
+    fn no_pollen(&self) -> Option<String> {
+        let of = |sign: &Sign| match sign {
+            Sign::Pollen(seen) => Some(*seen == Seen::No),
+            _ => None,
+        };
+        let on = self.last(POLLEN_S, of)?;
+        let others = self.lately(false, POLLEN_S).flat_map(Note::signs).any(|sign| of(sign) == Some(false));
+        others.then(|| {
+            format!("no pollen was carried in on {on} while others carried it: its queen is in doubt; open it first once it is warm")
+        })
+    }
+}
