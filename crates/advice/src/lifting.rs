@@ -1,12 +1,12 @@
 //! The keeper's own boxes as loads: what each weighs now, and what the lifting equation says of it.
 
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Hive, HiveBox, food_in};
+use snowhum_apiary::{Hive, HiveBox, empty_box, floor_thickness, food_in};
 use snowhum_units::{Kilogram, Metre};
 
 use crate::statistics::rounded;
 use crate::sums::SumFault;
-use crate::sums::weigh::{Lift, empty_box, floor_thickness};
+use crate::sums::weigh::Lift;
 
 /// A box of a hive as a load.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -35,15 +35,13 @@ pub struct Load {
 }
 
 /// The boxes of a hive from above, as a keeper takes them off.
-///
-/// # Errors
-/// When a shipped table cannot be read.
-pub fn boxes(hive: &Hive, load: Load) -> Result<Vec<BoxLift>, SumFault> {
+#[must_use]
+pub fn boxes(hive: &Hive, load: Load) -> Vec<BoxLift> {
     stack(&hive.boxes, hive.stand, load)
 }
 
 /// The same for boxes on a stand of this height.
-pub(crate) fn stack(boxes: &[HiveBox], stand: Metre, load: Load) -> Result<Vec<BoxLift>, SumFault> {
+pub(crate) fn stack(boxes: &[HiveBox], stand: Metre, load: Load) -> Vec<BoxLift> {
     let mut left = load.stores.get().max(0.0);
     let mut under: f64 = boxes.iter().map(|one| one.depth.get()).sum();
     let mut lifts = Vec::new();
@@ -53,8 +51,8 @@ pub(crate) fn stack(boxes: &[HiveBox], stand: Metre, load: Load) -> Result<Vec<B
         let food = if at == 0 { left } else { left.min(room) };
         left -= food;
         let bees = if at == 0 { load.bees.get() } else { 0.0 };
-        let mass = empty_box(one)? + Kilogram::new(food + bees);
-        let hands = Metre::new(stand.get() + floor_thickness()?.get() + under + 0.5 * one.depth.get());
+        let mass = empty_box(one) + Kilogram::new(food + bees);
+        let hands = Metre::new(stand.get() + floor_thickness().get() + under + 0.5 * one.depth.get());
         let lift = Lift { height: hands, ..Lift::at_waist(mass) };
         let judged = lift.judged(&one.size);
         lifts.push(BoxLift {
@@ -66,7 +64,7 @@ pub(crate) fn stack(boxes: &[HiveBox], stand: Metre, load: Load) -> Result<Vec<B
             index: judged.index,
         });
     }
-    Ok(lifts)
+    lifts
 }
 
 impl Load {
@@ -115,8 +113,8 @@ pub fn advice(index: f64) -> String {
 #[cfg(test)]
 mod tests {
     use super::{Load, advice, boxes, stack};
-    use crate::sums::weigh::{Lift, empty_box};
-    use snowhum_apiary::{Hive, demo_text, food_in, read};
+    use crate::sums::weigh::Lift;
+    use snowhum_apiary::{Hive, demo_text, empty_box, food_in, read};
     use snowhum_units::{Kilogram, Metre};
 
     fn two_boxes() -> Hive {
@@ -130,11 +128,11 @@ mod tests {
         let room = food_in(f64::from(hive.boxes[1].frames), hive.boxes[1].comb_side).p50.get();
         for stores in [0.0, 0.5 * room, 1.5 * room] {
             let load = Load { stores: Kilogram::new(stores), bees: Kilogram::new(1.2) };
-            let lifts = boxes(&hive, load).unwrap();
-            let empty: f64 = hive.boxes.iter().map(|one| empty_box(one).unwrap().get()).sum();
+            let lifts = boxes(&hive, load);
+            let empty: f64 = hive.boxes.iter().map(|one| empty_box(one).get()).sum();
             let all: f64 = lifts.iter().map(|lift| lift.load_kg).sum();
             assert!((all - empty - stores - 1.2).abs() < 0.11, "{stores}: {all}");
-            let top = lifts[0].load_kg - empty_box(&hive.boxes[1]).unwrap().get();
+            let top = lifts[0].load_kg - empty_box(&hive.boxes[1]).get();
             assert!((top - stores.min(room)).abs() < 0.06, "{stores}: {top}");
             assert!(lifts[0].place == 2 && lifts[0].hands_m > lifts[1].hands_m);
         }
@@ -144,7 +142,7 @@ mod tests {
     fn a_box_at_waist_height_is_the_manual_s_lift_and_a_lower_stand_is_worse() {
         let hive = two_boxes();
         let load = Load { stores: Kilogram::new(30.0), bees: Kilogram::new(1.2) };
-        let on = |stand: f64| stack(&hive.boxes, Metre::new(stand), load).unwrap();
+        let on = |stand: f64| stack(&hive.boxes, Metre::new(stand), load);
         let to_waist = 0.75 - (on(0.0)[0].hands_m);
         let top = on(to_waist).swap_remove(0);
         let waist = Lift::at_waist(Kilogram::new(top.load_kg));

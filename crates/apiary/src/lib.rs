@@ -25,6 +25,7 @@ mod quick_start;
 mod shipped;
 mod site;
 mod standards;
+mod tare;
 mod towns;
 mod words;
 
@@ -41,6 +42,7 @@ pub use openings::{Aperture, Guard, guards};
 pub use quick_start::{QuickFault, QuickHive, QuickStart};
 pub use site::*;
 pub use standards::{BoxSize, Standard, standard, standards};
+pub use tare::{EmptyHive, empty_box, floor_thickness};
 pub use towns::{Town, towns};
 pub use words::{
     Combs, Finding, PlainWord, Sitting, SizedWord, brood_words, comb_sources, findings, food_range, food_words,

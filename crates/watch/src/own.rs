@@ -1,6 +1,6 @@
 //! What belongs to a keeper and a hive, before anything was noted.
 
-use snowhum_apiary::{Floor, Hive, HiveBox, Layer};
+use snowhum_apiary::{EmptyHive, Hive};
 use snowhum_units::Range;
 use snowhum_winter::Parameter;
 
@@ -8,10 +8,6 @@ use crate::flock::{logistic, logit};
 use crate::parameters::Parameters;
 use crate::view::Own;
 
-/// Wood of a frame and wax of its comb, kg (from memory: 0.3 kg of wood and 0.1 kg of wax in a deep frame of 8.8 dm²).
-const FRAME_KG_PER_M2: f64 = 0.4 / 0.088;
-/// Roof, straps, a stone, nails: what the parts list leaves out, kg (judgement).
-const UNLISTED_KG: f64 = 2.5;
 /// How far the weight of parts reckoned so lies off, one standard deviation as a share (judgement).
 const TARE_SPREAD: f64 = 0.12;
 
@@ -65,22 +61,5 @@ fn between(range: Range<f64>, z: f64) -> f64 {
 /// Weight of the empty hive from its parts list.
 #[must_use]
 pub fn tare_kg(hive: &Hive) -> f64 {
-    let roof = hive.boxes.last().map_or(0.0, |top| top.length.get() * top.width.get());
-    let lid: f64 = hive.lid.iter().map(|layer| mass(layer, roof)).sum();
-    let boxes: f64 = hive.boxes.iter().map(|of| box_kg(of, &hive.wrap)).sum();
-    let floor = match &hive.floor {
-        Floor::Solid(layer) | Floor::TrayedMesh(layer) => mass(layer, roof),
-        Floor::OpenMesh => 0.0,
-    };
-    boxes + lid + floor + UNLISTED_KG
-}
-
-fn box_kg(of: &HiveBox, wrap: &[Layer]) -> f64 {
-    let walls = 2.0 * (of.length.get() + of.width.get()) * of.depth.get();
-    let sheets: f64 = std::iter::once(&of.wall).chain(wrap).map(|layer| mass(layer, walls)).sum();
-    sheets + f64::from(of.frames) * of.comb_side.get() * FRAME_KG_PER_M2
-}
-
-fn mass(layer: &Layer, area_m2: f64) -> f64 {
-    layer.thickness.get() * area_m2 * layer.material.density.get()
+    EmptyHive::of(&hive.boxes, &hive.lid, &hive.wrap).total().get()
 }

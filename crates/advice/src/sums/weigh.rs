@@ -98,10 +98,6 @@ struct Figures {
     scale_error: Parameter,
     own_tare_error: Parameter,
     parts_tare_error: Parameter,
-    frame_wood: Parameter,
-    comb: Parameter,
-    roof: Parameter,
-    floor_thickness: Parameter,
     bees_unknown: Parameter,
     bees_error: Parameter,
     frame_count_error: Parameter,
@@ -121,16 +117,6 @@ struct Weight {
 /// When the shipped table cannot be read.
 pub fn usual_centre_height() -> Result<Metre, SumFault> {
     Ok(Metre::new(shipped::<Figures>("weighing.toml", SHIPPED)?.centre_unknown.value))
-}
-
-/// Thickness of a floor.
-pub(crate) fn floor_thickness() -> Result<Metre, SumFault> {
-    Ok(Metre::new(shipped::<Figures>("weighing.toml", SHIPPED)?.floor_thickness.value))
-}
-
-/// A box with frames of drawn comb and nothing in them.
-pub(crate) fn empty_box(one: &HiveBox) -> Result<Kilogram, SumFault> {
-    Ok(tare::empty_box(one, &shipped("weighing.toml", SHIPPED)?))
 }
 
 /// Answers a weighing.
@@ -252,7 +238,7 @@ fn fill(answer: &mut WeighAnswer, whole: Weight, question: &WeighQuestion, figur
             error_kg: figures.own_tare_error.value,
         },
         Tare::Parts { boxes, lid } => {
-            answer.tare_parts = tare::parts(boxes, lid, figures);
+            answer.tare_parts = tare::parts(boxes, lid);
             let kg: f64 = answer.tare_parts.iter().map(|part| part.kg).sum();
             Weight { kg, error_kg: figures.parts_tare_error.value * kg }
         }
@@ -269,7 +255,7 @@ fn fill(answer: &mut WeighAnswer, whole: Weight, question: &WeighQuestion, figur
     answer.stores_kg = Some(stores.range());
     if let Tare::Parts { boxes, .. } = &question.tare {
         let load = Load { stores: Kilogram::new(stores.kg.max(0.0)), bees: Kilogram::new(bees.kg) };
-        let lifts = stack(boxes, USUAL_STAND, load)?;
+        let lifts = stack(boxes, USUAL_STAND, load);
         answer.lifts.splice(0..0, lifts.iter().map(own_box));
     }
     Ok(())

@@ -17,7 +17,7 @@ pub(crate) fn before_lifting(view: &View, at: usize) -> Markup {
     let told = now.and_then(|now| now.stores_kg.total.as_ref()).map(|total| Kilogram::new(total.p50));
     let stores = told.unwrap_or(housed.colony.stores.total.p50);
     let bees = now.and_then(|now| now.bees.as_ref()).map_or(housed.colony.bees.p50, |bees| bees.p50);
-    let Ok(lifts) = Load::of(stores, bees).and_then(|load| boxes(&housed.hive, load)) else { return html! {} };
+    let Ok(lifts) = Load::of(stores, bees).map(|load| boxes(&housed.hive, load)) else { return html! {} };
     html! {
         section {
             h2 { "Before you lift or open it" }

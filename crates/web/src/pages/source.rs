@@ -11,12 +11,13 @@ use crate::page::{Place, page};
 use crate::view::{Asked, View};
 
 /// The files figures are read from.
-const FILES: [(&str, &str, &str); 15] = [
+const FILES: [(&str, &str, &str); 16] = [
     ("winter_parameters", "The winter model", include_str!("../../../../data/winter_parameters.toml")),
     ("watch_parameters", "What signs say", include_str!("../../../../data/watch_parameters.toml")),
     ("jobs", "Jobs and dates", include_str!("../../../../data/jobs.toml")),
     ("spring_strength", "Strength in spring", include_str!("../../../../data/spring_strength.toml")),
     ("weighing", "Weighing", include_str!("../../../../data/weighing.toml")),
+    ("empty_hive", "The empty hive", include_str!("../../../../data/empty_hive.toml")),
     ("mites", "Mites", include_str!("../../../../data/mites.toml")),
     ("edge_losses", "Edges of the hive", include_str!("../../../../data/edge_losses.toml")),
     ("openings", "Openings", include_str!("../../../../data/openings.toml")),
