@@ -23,7 +23,7 @@ pub use winters::{Coldest, WinterRecord, WorstMites};
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Apiary, Colony};
+use snowhum_apiary::{Apiary, Colony, winter_year};
 
 use crate::plan::PlanQuestion;
 use crate::statistics::rounded;
@@ -185,8 +185,8 @@ fn costs(apiary: &Apiary, so_far: SoFar, winters: &[WinterRecord], season: &Seas
 
 /// The winter asked about, else the one that the yard was counted for.
 fn season_of(question: &LessonsQuestion<'_>) -> Season {
-    let is_north = question.apiary.site.latitude.get() >= 0.0;
-    let year = question.season.unwrap_or_else(|| season::year_of(question.apiary.as_of, is_north));
+    let apiary = question.apiary;
+    let year = question.season.unwrap_or_else(|| winter_year(apiary.as_of, apiary.site.latitude));
     Season::of(year, question.apiary, question.spring)
 }
 

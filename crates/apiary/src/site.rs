@@ -114,3 +114,18 @@ pub struct Money {
     /// An hour of the keeper's time.
     pub hour: f64,
 }
+
+/// The year of the autumn whose winter a day belongs to: from July on the day's own in the north, until then the year before;
+/// in the south always the day's own.
+///
+/// ```
+/// use jiff::civil::date;
+/// use snowhum_apiary::winter_year;
+/// use snowhum_units::Degree;
+/// assert_eq!(winter_year(date(2026, 1, 10), Degree::new(61.7)), 2025);
+/// assert_eq!(winter_year(date(2026, 4, 1), Degree::new(-42.0)), 2026);
+/// ```
+#[must_use]
+pub fn winter_year(day: Date, latitude: Degree) -> i16 {
+    day.year() - i16::from(latitude.get() >= 0.0 && day.month() < 7)
+}

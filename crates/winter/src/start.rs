@@ -2,7 +2,7 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_apiary::{Colony, Mites, Stores as KeptStores, StoresKind};
+use snowhum_apiary::{Colony, Mites, Stores as KeptStores, StoresKind, winter_year};
 use snowhum_draws::Key;
 
 use crate::Parameters;
@@ -42,12 +42,13 @@ pub(crate) fn block(
 ) -> Block {
     let laws = Laws::of(p);
     let mut block = Block::default();
+    let winter = winter_year(environment.first_day(), environment.latitude());
     let age = winter_bee_age(environment.first_day(), environment, p);
     for lane in 0..LANES {
         let member = (index * LANES + lane) as u32;
         let draw = |purpose: Purpose, at: u32| key.normals([member, at, START, purpose as u32]);
         let z = [draw(Purpose::Cluster, 0), draw(Purpose::Reach, 0), draw(Purpose::Kept, 0)];
-        traits(colony, p, z, environment.first_day(), lane, &mut block.traits);
+        traits(colony, p, z, winter, lane, &mut block.traits);
         let spoilt = spoilt_share(colony, p, draw(Purpose::Mites, 0), draw(Purpose::Mites, 1), environment);
         block.traits.spoilt[lane] = spoilt;
         bees(colony, p, draw(Purpose::Bees, 0), age, spoilt, lane, &mut block);
@@ -69,8 +70,9 @@ pub(crate) fn block(
 /// A block whose lanes are all the middle of every range: what a single question is answered with.
 pub(crate) fn middle(colony: &Colony, shell: &Shell, environment: &Environment, p: &Parameters) -> Block {
     let mut block = Block::default();
+    let winter = winter_year(environment.first_day(), environment.latitude());
     for lane in 0..LANES {
-        traits(colony, p, [[0.0; 4]; 3], environment.first_day(), lane, &mut block.traits);
+        traits(colony, p, [[0.0; 4]; 3], winter, lane, &mut block.traits);
         bees(colony, p, [0.0; 4], 30.0, 0.0, lane, &mut block);
         stores(&colony.stores, p, 0.0, 0.0, lane, &mut block.stores);
         settle_air(shell, environment.air(0, 0).celsius(), lane, &mut block);
@@ -100,7 +102,7 @@ pub(crate) fn comb_capacity(shell: &Shell, laws: &Laws, block: &mut Block) {
     }
 }
 
-fn traits(colony: &Colony, p: &Parameters, z: [[f64; 4]; 3], today: Date, lane: usize, traits: &mut Traits) {
+fn traits(colony: &Colony, p: &Parameters, z: [[f64; 4]; 3], winter: i16, lane: usize, traits: &mut Traits) {
     let [cluster, reach, kept] = z;
     traits.core_air[lane] = p.conductance_core_air.at(cluster[0]) * p.reference_cluster_mass.value;
     traits.power_ceiling[lane] = p.power_ceiling.at(cluster[1]);
@@ -111,15 +113,13 @@ fn traits(colony: &Colony, p: &Parameters, z: [[f64; 4]; 3], today: Date, lane: 
     traits.winter_hazard[lane] = p.winter_bee_hazard.at(kept[0]);
     traits.damaged_factor[lane] = p.damaged_bee_hazard.at(kept[1]);
     traits.viable[lane] = p.viable_bees.at(kept[2]);
-    traits.queen_hazard[lane] = daily((p.queen_failure.value * queen_factor(colony, p, today)).min(0.9));
+    traits.queen_hazard[lane] = daily((p.queen_failure.value * queen_factor(colony, p, winter)).min(0.9));
 }
 
-/// How much likelier than a young queen this one is to fail in the winter that begins on or before `today`'s.
-fn queen_factor(colony: &Colony, p: &Parameters, today: Date) -> f64 {
+/// How much likelier than a young queen this one is to fail in the winter of that year's autumn.
+fn queen_factor(colony: &Colony, p: &Parameters, winter: i16) -> f64 {
     /// Years after that of her birth from which a queen counts as old: her third winter.
     const OLD: i16 = 2;
-    // A plan made in spring looks back to the winter that began the year before.
-    let winter = if today.month() >= 7 { today.year() } else { today.year() - 1 };
     let old = colony.queen.year.is_some_and(|born| winter - born >= OLD);
     let mut factor = 1.0;
     if old {

@@ -2,7 +2,7 @@
 
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
-use snowhum_apiary::{Act, Apiary, Colony, Flight, Heft, Mites, Note, Seen as Noted, Sign, Weighing};
+use snowhum_apiary::{Act, Apiary, Colony, Flight, Heft, Mites, Note, Seen as Noted, Sign, Weighing, winter_year};
 
 use super::tables::{ContextLines, Tables};
 use super::{FromRecords, Seen};
@@ -126,7 +126,7 @@ impl Known<'_> {
             return Self::answer("queen-trouble", Seen::FairlyYes, "mated late in the season".to_owned());
         }
         let year = queen.year?;
-        let age = self.apiary.as_of.year() - year;
+        let age = winter_year(self.apiary.as_of, self.apiary.site.latitude) - year;
         let seen = if f64::from(age) >= self.lines.old_queen.value {
             Seen::FairlyYes
         } else if queen.seen_or_laying == Some(true) {

@@ -25,11 +25,6 @@ pub struct Season {
     pub fixed_end: Date,
 }
 
-/// The year of the autumn whose winter a day belongs to.
-pub(super) fn year_of(day: Date, is_north: bool) -> i16 {
-    if is_north && day.month() < 7 { day.year() - 1 } else { day.year() }
-}
-
 impl Season {
     /// The winter of a year; `spring` is the site's, of any year.
     pub(super) fn of(year: i16, apiary: &Apiary, spring: Date) -> Self {

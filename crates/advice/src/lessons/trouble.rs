@@ -2,7 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Apiary, Colony, DroppingsPlace, Entrance, Heft, Mites, Note, Seen, Sign, Weighing};
+use snowhum_apiary::{Apiary, Colony, DroppingsPlace, Entrance, Heft, Mites, Note, Seen, Sign, Weighing, winter_year};
 
 use super::lines::Parameters;
 use super::season::{Diary, Season};
@@ -63,7 +63,7 @@ fn of_autumn(apiary: &Apiary, colony: &Colony, lines: &Parameters) -> Vec<Troubl
     if colony.bees.p50 < lines.small.value {
         troubles.push(trouble(on, format!("{:.0} bees in autumn", colony.bees.p50), &["small"]));
     }
-    let age = colony.queen.year.map(|year| f64::from(on.year() - year));
+    let age = colony.queen.year.map(|year| f64::from(winter_year(on, apiary.site.latitude) - year));
     if colony.queen.late_mated {
         troubles.push(trouble(on, "a queen mated late", &["queen"]));
     } else if age.is_some_and(|age| age >= lines.old_queen.value) {

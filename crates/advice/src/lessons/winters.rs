@@ -2,10 +2,10 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Act, Apiary, ColonyId, Feed, Mites, Money, STORES_PER_SUGAR};
+use snowhum_apiary::{Act, Apiary, ColonyId, Feed, Mites, Money, STORES_PER_SUGAR, winter_year};
 
 use super::outcome::{self, Fate};
-use super::season::{Diary, Season, year_of};
+use super::season::{Diary, Season};
 use crate::statistics::rounded;
 
 /// One winter in the records.
@@ -57,9 +57,9 @@ pub struct Coldest {
 
 /// Every winter of the records, latest first.
 pub(super) fn all(apiary: &Apiary, diary: &Diary<'_>, spring: Date) -> Vec<WinterRecord> {
-    let is_north = apiary.site.latitude.get() >= 0.0;
-    let mut years: Vec<i16> = diary.notes.iter().map(|(on, _)| year_of(*on, is_north)).collect();
-    years.push(year_of(apiary.as_of, is_north));
+    let year_of = |day: Date| winter_year(day, apiary.site.latitude);
+    let mut years: Vec<i16> = diary.notes.iter().map(|(on, _)| year_of(*on)).collect();
+    years.push(year_of(apiary.as_of));
     years.sort_unstable();
     years.dedup();
     years.into_iter().rev().map(|year| record(apiary, diary, Season::of(year, apiary, spring))).collect()
