@@ -94,9 +94,9 @@ pub struct SteadyAnswer {
     pub upper_hole: UpperHole,
 }
 
-/// Days after which a hive has settled: the slowest part, a full deep of honey, has a time constant of some hours.
+/// Hours after which a hive has settled: the slowest part, a full deep of honey, has a time constant of some hours.
 const SETTLING_HOURS: usize = 24 * 12;
-/// Parts of carbon dioxide a kilogram of honey gives, kg: stoichiometry (see `snowhum_physics::honey`).
+/// Masses of a mole of carbon dioxide and of dry air, g.
 const MOLAR_CO2: f64 = 44.01;
 const MOLAR_AIR: f64 = 28.96;
 

@@ -62,8 +62,8 @@ pub(super) fn wrap(situation: &Situation<'_>) -> Option<Candidate> {
     Some(wrap)
 }
 
-/// First day of the run from which a fortnight's mean, over all that may come, is below the wrap's: before it bees are kept
-/// warm and brood late.
+/// The day by which a fortnight's mean, over all that may come, has fallen below the wrap's, as the jobs have it; the run's
+/// first day where it is that cold already. Before it bees are kept warm and brood late.
 fn cold_from(base: &Base<'_>) -> Option<usize> {
     let (environment, behind) = base.ahead.weather();
     let (days, paths) = (environment.days(), environment.paths());
@@ -74,7 +74,9 @@ fn cold_from(base: &Base<'_>) -> Option<usize> {
     };
     let means: Vec<f64> = (behind..days).map(mean).collect();
     let is_cold = |fortnight: &[f64]| fortnight.iter().sum::<f64>() < WRAP_MEAN_C * fortnight.len() as f64;
-    means.windows(FORTNIGHT.min(means.len().max(1))).position(is_cold)
+    let fortnight = FORTNIGHT.min(means.len().max(1));
+    let first = means.windows(fortnight).position(is_cold)?;
+    Some(if first == 0 { 0 } else { first + fortnight - 1 })
 }
 
 /// A tray under an open mesh floor.

@@ -12,7 +12,7 @@ const SPARE_FROM: f64 = 3.0;
 /// A frame of sealed brood from another colony.
 pub(super) struct Boost {
     pub(super) giver: usize,
-    /// Hives in a hundred alive, fed and queenright more, of the two together, and two standard errors.
+    /// Hives in a hundred alive and queenright more, of the two together, and two standard errors.
     pub(super) gain_in_100: f64,
     pub(super) plus_minus: f64,
 }
@@ -35,7 +35,7 @@ pub(super) fn best(look: &Look<'_>, at: usize) -> Option<Boost> {
     Some(Boost { giver, gain_in_100: 100.0 * gain, plus_minus: 200.0 * error })
 }
 
-/// Colonies alive, fed and queenright more when one frame of sealed brood moves, of giver and taker together.
+/// Colonies alive and queenright more, both fed, when one frame of sealed brood moves, of giver and taker together.
 fn gain(look: &Look<'_>, giver: usize, taker: usize, frame: f64) -> (f64, f64) {
     let mut housed: Vec<Housed> = look.base.housed.clone();
     let shift = |housed: &mut Housed, cells: f64| {

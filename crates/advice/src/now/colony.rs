@@ -81,7 +81,7 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         alive_fed_queenright: standing.alive * spring.fed.0,
         plus_minus: 2.0 * spring.fed.1 * standing.alive,
         expect_next: *expect_next,
-        evidence: evidence::all(base.question.apiary, watching),
+        evidence: evidence::all(base.question.apiary, watching, base.question.system),
         nothing_helps: !gone && actions::nothing_helps(&actions),
         actions,
         look_first,

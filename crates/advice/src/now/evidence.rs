@@ -3,6 +3,7 @@
 use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_apiary::{Apiary, ColonyId, NoteId};
+use snowhum_units::{Kilogram, System};
 use snowhum_watch::{Moved, Watching};
 
 use super::Evidence;
@@ -15,16 +16,22 @@ const HARDLY: i64 = 1;
 const HARDLY_KG: f64 = 0.4;
 
 /// The visits of a colony, latest first.
-pub(super) fn all(apiary: &Apiary, watching: &Watching) -> Vec<Evidence> {
-    watching.moved.iter().rev().map(|moved| one(apiary, moved)).filter(|evidence| !evidence.note.is_empty()).collect()
+pub(super) fn all(apiary: &Apiary, watching: &Watching, system: System) -> Vec<Evidence> {
+    watching
+        .moved
+        .iter()
+        .rev()
+        .map(|moved| one(apiary, moved, system))
+        .filter(|evidence| !evidence.note.is_empty())
+        .collect()
 }
 
-fn one(apiary: &Apiary, moved: &Moved) -> Evidence {
+fn one(apiary: &Apiary, moved: &Moved, system: System) -> Evidence {
     let stores = |standing: &snowhum_watch::Standing| standing.stores_kg.map(|range| rounded(range.p50, 1));
     Evidence {
         on: date(apiary.as_of, moved.hour),
         note: moved.notes.iter().map(|id| written(apiary, *id)).collect::<Vec<_>>().join("; "),
-        moved: words(moved),
+        moved: words(moved, system),
         alive_before: moved.before.alive,
         alive_after: moved.after.alive,
         stores_before_kg: stores(&moved.before),
@@ -47,7 +54,7 @@ fn written(apiary: &Apiary, id: NoteId) -> String {
     note.entries.iter().map(|entry| entry.written(&name)).collect::<Vec<_>>().join("; ")
 }
 
-fn words(moved: &Moved) -> String {
+fn words(moved: &Moved, system: System) -> String {
     if moved.unexplained {
         return "fits nothing the model thought possible; taken with reserve. Is it right?".to_owned();
     }
@@ -59,7 +66,8 @@ fn words(moved: &Moved) -> String {
     if let (Some(from), Some(to)) = (moved.before.stores_kg, moved.after.stores_kg)
         && (from.p50 - to.p50).abs() > HARDLY_KG
     {
-        parts.push(format!("food from {:.1} to {:.1} kg", from.p50, to.p50));
+        let told = |kilograms: f64| Kilogram::new(kilograms).show(system, 1);
+        parts.push(format!("food from {} to {}", told(from.p50), told(to.p50)));
     }
     let queen = |standing: &snowhum_watch::Standing| standing.queenright / standing.alive.max(1e-9);
     let (from, to) = (hives(queen(&moved.before)), hives(queen(&moved.after)));

@@ -1,7 +1,7 @@
 //! Sealed brood, against what the warmth of the season lets a queen lay.
 
 use snowhum_apiary::{brood_on, brood_words};
-use snowhum_units::{Range, SquareMetre};
+use snowhum_units::{Kelvin, Range, SquareMetre};
 
 use super::Shown;
 use crate::fit::Look;
@@ -21,7 +21,10 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
         high,
         region: "this site at this date".to_owned(),
         hive: brood.unit.clone(),
-        says: format!("{low} to {high} frames while days reach {:.0} °C", look.warmth_c),
+        says: format!(
+            "{low} to {high} frames while days reach {}",
+            Kelvin::from_celsius(look.warmth_c).show(look.system(), 0)
+        ),
         source: brood.source.clone(),
         status: brood.status,
     };
