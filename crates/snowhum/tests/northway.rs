@@ -100,26 +100,38 @@ fn broken_weather_ends_with_code_two_and_names_file_line_and_remedy() {
     }
 }
 
+/// Rows of written hours, the time apart from the figures.
+fn rows(path: &Path) -> Vec<(String, Vec<f64>)> {
+    let text = std::fs::read_to_string(path).unwrap();
+    let row = |line: &str| {
+        let (time, figures) = line.split_once(',').unwrap();
+        (time.to_owned(), figures.split(',').map(|figure| figure.parse().unwrap()).collect())
+    };
+    text.lines().skip(1).map(row).collect()
+}
+
 #[test]
-fn imported_hours_can_be_read_again() {
+fn imported_hours_are_read_again_as_they_were_by_the_columns_that_are_named() {
     let file = unpacked("northway_isd_lite_2018_oct_2019_may");
-    let out = folder().join("hours.csv");
-    drop(std::fs::remove_file(&out));
-    let import = Command::new(env!("CARGO_BIN_EXE_snowhum"))
-        .args(["weather", "import"])
-        .arg(&file)
-        .arg("--out")
-        .arg(&out)
-        .output()
-        .unwrap();
-    assert!(import.status.success(), "{}", String::from_utf8_lossy(&import.stderr));
-    let again = Command::new(env!("CARGO_BIN_EXE_snowhum"))
-        .args(["weather", "import", "--json"])
-        .arg(&out)
-        .args(["--columns", "time=time_utc,temperature=temperature_c:C,wind=wind_m_s:m/s"])
-        .output()
-        .unwrap();
-    assert!(again.status.success(), "{}", String::from_utf8_lossy(&again.stderr));
-    let read: Value = serde_json::from_slice(&again.stdout).unwrap();
-    assert!(read["hours"].as_u64().unwrap() > 5_000);
+    let import = |file: &Path, out: &str, columns: &[&str]| {
+        let out = folder().join(out);
+        drop(std::fs::remove_file(&out));
+        let mut command = Command::new(env!("CARGO_BIN_EXE_snowhum"));
+        command.args(["weather", "import"]).arg(file).arg("--out").arg(&out).args(columns);
+        let output = command.output().unwrap();
+        assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+        (out, String::from_utf8(output.stdout).unwrap())
+    };
+    let (written, said) = import(&file, "hours.csv", &[]);
+    assert!(said.lines().all(|line| line.chars().count() <= 80 || line.contains(folder().to_str().unwrap())), "{said}");
+    let columns = said.split_once("--columns \"").unwrap().1.split_once('"').unwrap().0;
+    let (again, _) = import(&written, "again.csv", &["--columns", columns]);
+    let (before, after) = (rows(&written), rows(&again));
+    assert!(before.len() > 5_000 && before.len() == after.len());
+    for ((time, figures), (same, read)) in before.iter().zip(&after) {
+        assert_eq!(time, same);
+        let differs = |(a, b): (&f64, &f64)| (a - b).abs() > 1e-9;
+        assert!(figures.len() == 6 && !figures.iter().zip(read).any(differs), "{time}: {figures:?} {read:?}");
+    }
+    assert!(before.iter().any(|(_, figures)| figures[5] > 0.0), "snow lies");
 }

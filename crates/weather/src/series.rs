@@ -2,6 +2,7 @@
 
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
+use snowhum_physics::saturation::{over_ice_or_water, over_water};
 use snowhum_units::{Degree, Fraction, Kelvin, Metre, MetrePerSecond, Pascal, WattPerSquareMetre};
 
 /// A point on the earth.
@@ -55,6 +56,16 @@ impl Hourly {
     #[must_use]
     pub fn is_empty(&self) -> bool {
         self.temperature.is_empty()
+    }
+
+    /// Relative humidity of an hour as stations give it: over water, in frost too.
+    ///
+    /// # Panics
+    /// If the hour is not held.
+    #[must_use]
+    pub fn humidity_over_water(&self, hour: usize) -> Fraction {
+        let air = self.temperature[hour];
+        Fraction::new(self.humidity[hour].get() * over_ice_or_water(air).get() / over_water(air).get())
     }
 }
 

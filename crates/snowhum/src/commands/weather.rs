@@ -110,30 +110,41 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
     }
     text::say(&text::weather::table(&imported.months, common.units.into()))?;
     if let Some(out) = &arguments.out {
-        text::say(&text::wrapped(
-            &format!("Whole hours written to {}; to use them: --weather {0} --columns \"{WRITTEN}\"", out.display()),
-            2,
-        ))?;
+        text::say(&text::wrapped(&used_again(out), 2))?;
     }
     Ok(())
 }
 
-/// The columns of written hours, as `--columns` wants them.
-const WRITTEN: &str = "time=time_utc,temperature=temperature_c:C,wind=wind_m_s:m/s,precipitation=precipitation_mm:mm";
+/// Columns of written hours: heading, and what it is with its unit as `--columns` wants them.
+const WRITTEN: [(&str, &str, &str); 7] = [
+    ("time_utc", "time", ""),
+    ("temperature_c", "temperature", ":C"),
+    ("humidity_over_water", "humidity", ":1"),
+    ("wind_m_s", "wind", ":m/s"),
+    ("global_w_m2", "sun", ":W/m2"),
+    ("precipitation_mm", "rain", ":mm"),
+    ("snow_m", "snow", ":m"),
+];
+
+/// How written hours are used; the spaces after the commas let a terminal break the line and do no harm in it.
+fn used_again(out: &Path) -> String {
+    let columns = WRITTEN.map(|(heading, role, unit)| format!("{role}={heading}{unit}")).join(", ");
+    format!("Whole hours written to {}; to use them: --weather \"{0}\" --columns \"{columns}\"", out.display())
+}
 
 /// Whole hours as a station's CSV, to be read again with `--columns`.
 fn write_hours(read: &Completed, out: &Path) -> anyhow::Result<()> {
     let failed = |error: std::io::Error| new_file::failed(out, &error);
     let mut file = std::io::BufWriter::new(new_file::create(out)?);
     let hours = &read.hourly;
-    writeln!(file, "time_utc,temperature_c,humidity,wind_m_s,global_w_m2,precipitation_mm,snow_m").map_err(failed)?;
+    writeln!(file, "{}", WRITTEN.map(|(heading, ..)| heading).join(",")).map_err(failed)?;
     for at in 0..hours.len() {
         let time = hours.start + jiff::SignedDuration::from_hours(at as i64);
         writeln!(
             file,
             "{time},{:.2},{:.3},{:.2},{:.1},{:.2},{:.3}",
             hours.temperature[at].celsius(),
-            hours.humidity[at].get(),
+            hours.humidity_over_water(at).get(),
             hours.wind[at].get(),
             hours.global[at].get(),
             hours.precipitation[at].get() * 1e3,
