@@ -3,6 +3,7 @@
 mod files;
 pub(crate) mod live;
 mod present;
+mod spring;
 mod year;
 
 use jiff::ToSpan;
@@ -29,6 +30,12 @@ const AUTUMN_DAYS: i64 = 153;
 const LONGEST_WINTER: i64 = 330;
 /// Shortest winter worth a plan, days.
 const SHORTEST_WINTER: i64 = 7;
+/// Days that are looked ahead at least, also when the first flowers are near or past: brood eats most then, and a
+/// fortnight of rain starves (judgement).
+const AHEAD: i64 = 28;
+/// Days after a winter's end until which its colonies are followed; by then flowers feed them or the keeper has looked
+/// (judgement).
+const AFTER_WINTER: i64 = 60;
 
 /// Everything a plan needs of the weather.
 pub(crate) struct Weather {
@@ -104,8 +111,8 @@ impl Weather {
         let place = yard::place(site);
         let zone = zone(site)?;
         let climate = Climate::at(place).map_err(exit::input)?;
-        let found = season::spring_of_climate(place, &climate, spring_year(as_of, site), seed).map_err(exit::input)?;
-        let spring = match (own_spring(site, as_of), found) {
+        let found = season::spring_of_climate(place, &climate, spring::year(as_of, site), seed).map_err(exit::input)?;
+        let spring = match (spring::own(site, as_of), found) {
             (Some(own), _) => own,
             (None, Some(range)) => range.p50,
             (None, None) => return Err(exit::input(NO_SPRING)),
@@ -135,7 +142,7 @@ impl Weather {
         let covered = as_of.saturating_add(((long.hours() / 24) as i64).days());
         let found = season::spring_of(&long, site.latitude, &zone(&site)?).map(|range| range.p50);
         let spring =
-            own_spring(&site, as_of).or(found).or_else(|| climate_spring(&site, as_of, seed)).unwrap_or(covered);
+            spring::own(&site, as_of).or(found).or_else(|| spring::of_climate(&site, as_of, seed)).unwrap_or(covered);
         let spring = spring.min(covered);
         let winter = cut(&long, 24 * winter_days(as_of, spring, at_least.map(|day| day.min(covered)))? as usize);
         let autumn = files::ensemble(files, &site, autumn_from, 24 * AUTUMN_DAYS as usize, PATHS, seed);
@@ -176,27 +183,6 @@ fn longest(files: &[Completed], site: &Site, as_of: Date, seed: u64) -> anyhow::
     Err(refused.unwrap_or_else(|| exit::input("the weather files hold no hours")))
 }
 
-fn climate_spring(site: &Site, as_of: Date, seed: u64) -> Option<Date> {
-    let place = yard::place(site);
-    let climate = Climate::at(place).ok()?;
-    season::spring_of_climate(place, &climate, spring_year(as_of, site), seed).ok()?.map(|range| range.p50)
-}
-
-/// The keeper's own first flow plus 14 days, the next after the as-of date.
-fn own_spring(site: &Site, as_of: Date) -> Option<Date> {
-    let (month, day) = site.first_flow?;
-    let this_year = Date::new(as_of.year(), month, day).ok()?;
-    let flow = if this_year > as_of { this_year } else { Date::new(as_of.year() + 1, month, day).ok()? };
-    Some(flow.saturating_add(14.days()))
-}
-
-/// Year of the midwinter that the plan looks to.
-fn spring_year(as_of: Date, site: &Site) -> i16 {
-    let southern = site.latitude.get() < 0.0;
-    let after = if southern { as_of.month() >= 11 } else { as_of.month() >= 7 };
-    as_of.year() + i16::from(after)
-}
-
 /// The last 1 July before the as-of date (1 January in the south).
 fn high_summer_before(as_of: Date, site: &Site) -> Date {
     let month = if site.latitude.get() < 0.0 { 1 } else { 7 };
@@ -204,10 +190,12 @@ fn high_summer_before(as_of: Date, site: &Site) -> Date {
     Date::new(year, month, 1).unwrap_or(as_of)
 }
 
-/// Days from the as-of date to spring, or on to a later day.
+/// Days from the as-of date to spring, or on to a later day as long as its colonies are followed.
 fn winter_days(as_of: Date, spring: Date, at_least: Option<Date>) -> anyhow::Result<i64> {
-    let days = at_least.map_or(spring, |day| day.max(spring)).duration_since(as_of).as_hours() / 24;
-    if (SHORTEST_WINTER..=400).contains(&days) {
+    let last = spring.saturating_add((AFTER_WINTER + AHEAD).days());
+    let until = at_least.map_or(spring, |day| day.min(last).max(spring));
+    let days = spring::days_between(as_of, until);
+    if days >= SHORTEST_WINTER && spring::days_between(as_of, spring) <= LONGEST_WINTER {
         return Ok(days);
     }
     Err(exit::input(format!(

@@ -11,16 +11,9 @@ use snowhum_watch::Sizes;
 use snowhum_weather::{Ensemble, Hourly, bent_through, following};
 use snowhum_winter::Parameters;
 
-use super::{Completed, Weather, files, high_summer_before, zone};
+use super::{AFTER_WINTER, AHEAD, Completed, Weather, files, high_summer_before, zone};
 use crate::args::{LiveArguments, RunArguments};
 use crate::exit;
-
-/// Days that are looked ahead at least, also when the first flowers are near or past: brood eats most then, and a
-/// fortnight of rain starves (judgement).
-const AHEAD: i64 = 28;
-/// Days after a winter's end until which its colonies are followed; by then flowers feed them or the keeper has looked
-/// (judgement).
-const AFTER_WINTER: i64 = 60;
 
 /// Everything that is needed to say where colonies stand.
 pub(crate) struct Present {
