@@ -9,6 +9,7 @@ use snowhum_weather::Provenance;
 use snowhum_winter::Ends;
 
 use crate::fit::FitAnswer;
+use crate::need::Need;
 
 /// Name and number of the plan's form; the number rises when a key changes.
 pub const PLAN_SCHEMA: &str = "snowhum.plan/1";
@@ -34,6 +35,8 @@ pub struct PlanAnswer {
     pub left_out: Vec<String>,
     /// Every colony in the yard's order.
     pub colonies: Vec<ColonyPlan>,
+    /// What each of them needs first, in the same order.
+    pub needs: Vec<Need>,
     /// Whether each colony is fit for winter, and what the yard needs for it.
     pub fit: Option<FitAnswer>,
 }

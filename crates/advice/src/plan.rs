@@ -11,6 +11,7 @@ use crate::actions::{self, Situation};
 use crate::ahead::Ahead;
 use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres, WeatherAnswer};
 use crate::gifts::{self, Gift};
+use crate::need::Need;
 use crate::statistics::{mean_and_error, rounded, weighted_range};
 use crate::syrup::{Strength, sugar_for};
 use crate::{finish, fit, left_out, over_rule, rules, seasons, shortage, yard};
@@ -93,6 +94,9 @@ impl Base<'_> {
 pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
     let base = base_run(question);
     let colonies: Vec<ColonyPlan> = (0..base.housed.len()).map(|at| colony_plan(&base, at)).collect();
+    let fit = fit::fit(&base, &colonies);
+    let verdict = |at: usize| Some(fit.as_ref()?.colonies.get(at)?.verdict.kind);
+    let needs = colonies.iter().enumerate().map(|(at, colony)| Need::of(colony, verdict(at))).collect();
     let apiary = question.apiary;
     PlanAnswer {
         schema: PLAN_SCHEMA.to_owned(),
@@ -102,9 +106,10 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         spring: question.spring,
         weather: WeatherAnswer::new(&question.winter.provenance, question.members, question.winter.paths.len()),
         currency: apiary.money.currency.clone(),
-        left_out: left_out::of(question),
-        fit: fit::fit(&base, &colonies),
+left_out: left_out::of(question),
+        fit,
         colonies,
+        needs,
     }
 }
 

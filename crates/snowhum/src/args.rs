@@ -302,7 +302,7 @@ pub(crate) struct RunArguments {
     /// Members of the ensemble for each colony.
     #[arg(long, value_name = "N", default_value_t = 200, value_parser = clap::value_parser!(u32).range(8..=10_000))]
     pub(crate) members: u32,
-    /// End with code 1 if a colony needs the keeper now.
+    /// End with code 1 if a colony needs the keeper now: of a plan, where its word is act or stop.
     #[arg(long)]
     pub(crate) check: bool,
 }
@@ -445,7 +445,52 @@ fn parse_month(text: &str) -> Result<i8, String> {
     Ok(month)
 }
 
+/// A month by its number, with its year, or as a day in it.
 pub(crate) fn any_month(text: &str) -> Result<i8, String> {
-    let month = text.rsplit('-').next().and_then(|part| part.parse::<i8>().ok()).filter(|m| (1..=12).contains(m));
-    month.ok_or_else(|| format!("\"{text}\" is not a month, such as 2026-01"))
+    let text = text.trim();
+    let digits = |part: &str, most: usize| (1..=most).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());
+    let parts: Vec<&str> = text.split('-').collect();
+    let month = match parts[..] {
+        [month] if digits(month, 2) => month.parse().ok(),
+        [year, month] if year.len() == 4 && month.len() == 2 && digits(year, 4) && digits(month, 2) => {
+            month.parse().ok()
+        }
+        [_, _, day] if digits(day, 2) => text.parse::<Date>().ok().map(Date::month),
+        _ => None,
+    };
+    let month = month.filter(|month| (1..=12).contains(month));
+    month.ok_or_else(|| format!("\"{text}\" is no month; write one such as 1, 2026-01 or 2026-01-18"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::any_month;
+
+    #[test]
+    fn a_month_is_a_number_or_a_year_with_it_or_a_day_in_it() {
+        for (text, month) in [("7", 7), ("07", 7), ("12", 12), ("2026-07", 7), ("2026-07-09", 7), (" 2026-01 ", 1)] {
+            assert_eq!(any_month(text), Ok(month), "{text}");
+        }
+    }
+
+    #[test]
+    fn nothing_else_is_a_month() {
+        for text in [
+            "",
+            "x-3",
+            "-3",
+            "0",
+            "13",
+            "2026-13",
+            "2026-+3",
+            "2026-02-30",
+            "26-03",
+            "2026-3-x",
+            "2026-07-09-01",
+            "July",
+        ] {
+            let wrong = any_month(text).unwrap_err();
+            assert!(wrong.contains("2026-01-18"), "{text}: {wrong}");
+        }
+    }
 }

@@ -9,6 +9,7 @@ use super::boost::{self, Boost};
 use super::scales::{self, thousands};
 use super::{Look, health, unite};
 use crate::answer::ColonyPlan;
+use crate::need::SOUND;
 use crate::shortage::WORTH_FEEDING;
 use crate::words::{day, hives, in_hundred};
 
@@ -295,7 +296,7 @@ fn once_fed(look: &Look<'_>, at: usize) -> Option<String> {
 /// Its chance of coming to spring, in words.
 fn chance(look: &Look<'_>, at: usize) -> String {
     let plan = look.plan(at);
-    let cause = plan.ends.most_likely().filter(|_| plan.alive_fed_queenright < 0.8);
+    let cause = plan.ends.most_likely().filter(|_| plan.alive_fed_queenright < SOUND);
     let ends = cause.map_or_else(String::new, |cause| format!("; most that die: {}", cause.words()));
     format!("as it stands {} come to spring alive, fed and queenright{ends}", in_hundred(plan.alive_fed_queenright))
 }

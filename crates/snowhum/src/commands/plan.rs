@@ -23,12 +23,8 @@ pub(super) fn tell(apiary: &Apiary, arguments: &RunArguments, common: &Common) -
     } else {
         text::say(&text::plan::words(&answer, common.units.into()))?;
     }
-    let urgent: Vec<&str> = answer
-        .colonies
-        .iter()
-        .filter(|colony| colony.alive_fed_queenright < 0.5)
-        .map(|colony| colony.name.as_str())
-        .collect();
+    let needs = answer.colonies.iter().zip(&answer.needs).filter(|(_, need)| need.is_urgent());
+    let urgent: Vec<String> = needs.map(|(colony, need)| format!("{} ({})", colony.name, need.words())).collect();
     if arguments.check && !urgent.is_empty() {
         return Err(anyhow::Error::new(exit::Failure::NeedsKeeper(format!("needs you now: {}", urgent.join(", ")))));
     }

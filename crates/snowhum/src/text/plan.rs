@@ -2,8 +2,8 @@
 
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
-use snowhum_advice::fit::VerdictKind;
-use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
+use snowhum_advice::need::SOUND;
+use snowhum_advice::shortage::LEFT_IN_SPRING;
 use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_month};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
@@ -57,46 +57,17 @@ fn head(plan: &PlanAnswer) -> String {
 
 fn overview(plan: &PlanAnswer) -> String {
     let mut table = String::from("\n  Of 100 hives like it, in spring        alive   alive, fed, queenright\n");
-    for colony in &plan.colonies {
+    for (colony, need) in plan.colonies.iter().zip(&plan.needs) {
         let name: String = colony.name.chars().take(12).collect();
         table += &format!(
             "  {name:<12}{}  {:>3}     {:>3}   {}\n",
             bar(colony.alive_in_spring, 24),
             hives(colony.alive_in_spring),
             hives(colony.alive_fed_queenright),
-            need(plan, colony)
+            need.words()
         );
     }
     table
-}
-
-/// The word for a colony that needs nothing.
-const SOUND: &str = "sound";
-/// Chance of being alive, fed and queenright from which a colony is called sound.
-const LIKELY: f64 = 0.8;
-
-/// The one word a keeper wants first, and what it is about.
-fn need(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
-    let fit = plan.fit.as_ref().and_then(|fit| fit.colonies.iter().find(|one| one.name == colony.name));
-    // Both come before food: what is fed to a sick colony is fed to its sickness.
-    match fit.map(|fit| fit.verdict.kind) {
-        Some(VerdictKind::Stop) => return VerdictKind::Stop.words().to_owned(),
-        Some(VerdictKind::Treat) if colony.shortage_kg >= WORTH_FEEDING.get() => {
-            return "act: mites, then food".to_owned();
-        }
-        Some(VerdictKind::Treat) => return "act: mites first".to_owned(),
-        _ => {}
-    }
-    let chance = colony.alive_fed_queenright;
-    if colony.shortage_kg >= WORTH_FEEDING.get() {
-        return if chance < LIKELY { "act: food" } else { "watch: food" }.to_owned();
-    }
-    if chance >= LIKELY {
-        return SOUND.to_owned();
-    }
-    let cause = colony.ends.most_likely().map_or("", |cause| cause.words());
-    let word = if colony.nothing_helps { "watch" } else { "act" };
-    format!("{word}: {cause}")
 }
 
 fn colony_words(plan: &PlanAnswer, colony: &ColonyPlan, system: System) -> String {
@@ -262,7 +233,7 @@ fn months(colony: &ColonyPlan, system: System) -> String {
 
 fn actions(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
     let mut page = String::new();
-    let likely = colony.alive_fed_queenright >= LIKELY;
+    let likely = colony.alive_fed_queenright >= SOUND;
     if colony.actions.is_empty() && likely {
         page += &entry("To do", "nothing now");
     } else if colony.nothing_helps && !likely {
