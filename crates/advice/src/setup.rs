@@ -1,7 +1,7 @@
 //! What would change if the hive were dressed otherwise: the same weather, the same luck, another hive.
 
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::Hive;
+use snowhum_apiary::{Hive, Money, SetupChange, Wrong};
 use snowhum_winter::{Housed, Record, Settings, Trajectory};
 
 use crate::answer::Condensation;
@@ -18,6 +18,42 @@ pub struct Try {
     pub hive: Hive,
     /// Price of it.
     pub cost: f64,
+}
+
+/// A change that cannot be made.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{change}: {wrong}")]
+pub struct WrongChange {
+    /// As the keeper wrote it.
+    pub change: String,
+    /// Why not, and what would be right.
+    pub wrong: Wrong,
+}
+
+impl Try {
+    /// A hive after every change, at the yard's own prices.
+    ///
+    /// # Errors
+    /// The first change that cannot be read or does not fit the hive.
+    pub fn of(name: String, hive: &Hive, changes: &[&str], money: &Money) -> Result<Self, WrongChange> {
+        let mut tried = Self { name, hive: hive.clone(), cost: 0.0 };
+        for change in changes {
+            let wrong = |wrong: Wrong| WrongChange { change: (*change).to_owned(), wrong };
+            let read = change.parse::<SetupChange>().map_err(wrong)?;
+            tried.hive = tried.hive.with_change(&read).map_err(wrong)?;
+            tried.cost += price(&read, money);
+        }
+        Ok(tried)
+    }
+}
+
+/// What a change costs to buy; what is taken off or moved costs nothing.
+fn price(change: &SetupChange, money: &Money) -> f64 {
+    match change {
+        SetupChange::Lid(Some(_)) | SetupChange::Quilt(Some(_)) => money.lid,
+        SetupChange::Wrap(Some(_)) => money.wrap,
+        _ => 0.0,
+    }
 }
 
 /// Set-ups side by side.
@@ -54,6 +90,36 @@ pub struct SetupRow {
     pub plus_minus: f64,
     /// Whether chance could turn it.
     pub too_close_to_call: bool,
+}
+
+/// Hives in a hundred below which a difference is not worth a keeper's money or time (judgement).
+pub const HARDLY: f64 = 2.0;
+
+/// What a set-up does to the chance of coming to spring alive, fed and queenright.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SetupVerdict {
+    /// What difference there is may be chance.
+    MayBeChance,
+    /// A difference of less than [`HARDLY`].
+    Hardly,
+    /// More come to spring.
+    Better,
+    /// Fewer come to spring.
+    Worse,
+}
+
+impl SetupRow {
+    /// Its difference, judged.
+    #[must_use]
+    pub fn verdict(&self) -> SetupVerdict {
+        let difference = self.difference_hives_in_100;
+        match () {
+            () if self.too_close_to_call => SetupVerdict::MayBeChance,
+            () if difference.abs() < HARDLY => SetupVerdict::Hardly,
+            () if difference > 0.0 => SetupVerdict::Better,
+            () => SetupVerdict::Worse,
+        }
+    }
 }
 
 /// Compares set-ups for the colony at place `at` of the question's yard; `None` if there is no such colony.

@@ -2,8 +2,8 @@
 
 use axum::extract::State;
 use maud::{Markup, html};
-use snowhum_advice::setup::{SetupAnswer, SetupRow, Try};
-use snowhum_apiary::{Apiary, Colony, SetupChange};
+use snowhum_advice::setup::{HARDLY, SetupAnswer, SetupRow, SetupVerdict, Try, WrongChange};
+use snowhum_apiary::{Apiary, Colony};
 use snowhum_units::System;
 
 use super::questions::heard;
@@ -79,22 +79,13 @@ fn tries(apiary: &Apiary, colony: &Colony, asked: &Asked) -> Result<Vec<Try>, St
 }
 
 fn a_try(apiary: &Apiary, colony: &Colony, changes: &[&str]) -> Result<Try, String> {
-    let mut hive = apiary.hive_of(colony).cloned().ok_or("The colony has no hive.")?;
-    let mut cost = 0.0;
+    let hive = apiary.hive_of(colony).ok_or("The colony has no hive.")?;
     if changes.len() > PARTS.len() * 2 {
         return Err("Too many changes for one hive.".to_owned());
     }
-    for change in changes {
-        let wrong = |error: &dyn std::fmt::Display| format!("{}: {error}", shortened(change));
-        let read = change.parse::<SetupChange>().map_err(|error| wrong(&error))?;
-        hive = hive.with_change(&read).map_err(|error| wrong(&error))?;
-        cost += match read {
-            SetupChange::Lid(Some(_)) | SetupChange::Quilt(Some(_)) => apiary.money.lid,
-            SetupChange::Wrap(Some(_)) => apiary.money.wrap,
-            _ => 0.0,
-        };
-    }
-    Ok(Try { name: changes.iter().map(|change| change.replace('=', ": ")).collect::<Vec<_>>().join("; "), hive, cost })
+    let name = changes.iter().map(|change| change.replace('=', ": ")).collect::<Vec<_>>().join("; ");
+    let wrong = |wrong: WrongChange| format!("{}: {}", shortened(&wrong.change), wrong.wrong);
+    Try::of(name, hive, changes, &apiary.money).map_err(wrong)
 }
 
 fn told(answer: &SetupAnswer, view: &View) -> Markup {
@@ -134,20 +125,16 @@ fn lines(rows: &[&SetupRow], system: System, currency: &str) -> Vec<(&'static st
     ]
 }
 
-/// Hives in a hundred below which a difference is not worth a keeper's money or time (judgement).
-const HARDLY: f64 = 2.0;
-
 fn verdict(row: &SetupRow) -> String {
-    let difference = row.difference_hives_in_100;
-    if row.too_close_to_call {
-        return "No real difference: what there is may be chance.".to_owned();
-    }
-    if difference.abs() < HARDLY {
-        return "No real difference: fewer than 2 hives in 100.".to_owned();
-    }
-    let more = if difference > 0.0 { "more" } else { "fewer" };
+    let more = match row.verdict() {
+        SetupVerdict::MayBeChance => return "No real difference: what there is may be chance.".to_owned(),
+        SetupVerdict::Hardly => return format!("No real difference: fewer than {HARDLY:.0} hives in 100."),
+        SetupVerdict::Better => "more",
+        SetupVerdict::Worse => "fewer",
+    };
     let error = if row.plus_minus < 1.0 { "± less than 1".to_owned() } else { format!("± {:.0}", row.plus_minus) };
-    format!("About {:.0} hives in 100 {more} come to spring alive, fed and queenright ({error}).", difference.abs())
+    let difference = row.difference_hives_in_100.abs();
+    format!("About {difference:.0} hives in 100 {more} come to spring alive, fed and queenright ({error}).")
 }
 
 fn form(view: &View, colony: &Colony, asked: &Asked) -> Markup {
