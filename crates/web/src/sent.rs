@@ -1,6 +1,7 @@
 //! A note as it is sent: from a form, from a phone's round, from a program.
 
-use jiff::Timestamp;
+use jiff::civil::Date;
+use jiff::{SignedDuration, Timestamp};
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId};
 use snowhum_units::System;
@@ -11,6 +12,9 @@ use crate::view::View;
 /// Most entries of one note, and most letters of its free words.
 const MOST_ENTRIES: usize = 40;
 const MOST_LETTERS: usize = 500;
+
+/// What a phone's clock may be fast (judgement).
+const FAST: SignedDuration = SignedDuration::from_mins(15);
 
 /// A note about one colony at one visit.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -37,8 +41,14 @@ pub(crate) struct Sent {
 }
 
 impl Sent {
-    /// The note, checked against the yard.
+    /// The note, checked against the yard and the day looked at.
     pub(crate) fn note(&self, id: NoteId, view: &View) -> Result<Note, String> {
+        timely(self.at, view)?;
+        self.changed(id, view)
+    }
+
+    /// A note that is kept already, checked against the yard.
+    pub(crate) fn changed(&self, id: NoteId, view: &View) -> Result<Note, String> {
         let (_, colony) = view.colony(self.colony).map_err(|fault| fault.to_string())?;
         if self.seen.len() > MOST_ENTRIES {
             return Err(format!("More than {MOST_ENTRIES} entries in one note; send them as two."));
@@ -90,6 +100,24 @@ impl Sent {
         }
         Ok(Conditions { air_k, snow: self.snow, wind_m_per_s })
     }
+}
+
+/// Refuses a time after the day looked at of an invented yard, or after today: its note would be kept and not shown.
+pub(crate) fn timely(at: Timestamp, view: &View) -> Result<(), String> {
+    let looked_at = view.now.timestamp();
+    let last = if view.apiary.invented { looked_at } else { looked_at.max(Timestamp::now()) };
+    let day = |time: Timestamp| time.to_zoned_datetime(view.now.time_zone().clone()).date();
+    let (on, until) = (day(at), day(last));
+    if on <= until || at.duration_since(last) <= FAST {
+        return Ok(());
+    }
+    let words = |day: Date| day.strftime("%-d %B %Y");
+    let (on, until) = (words(on), words(until));
+    Err(if view.apiary.invented {
+        format!("{on} is still to come: the day looked at is {until}. Write a day up to then.")
+    } else {
+        format!("{on} is still to come: today is {until}. Write a day up to today.")
+    })
 }
 
 /// Reads a quantity; a bare number is in `unit`.

@@ -13,7 +13,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
 use crate::page::{Place, page};
-use crate::sent::Sent;
+use crate::sent::{Sent, shortened, timely};
 use crate::view::{Asked, View};
 use crate::words::plain;
 
@@ -56,12 +56,13 @@ pub(crate) async fn begin(State(app): State<App>, Path(id): Path<String>) -> Res
     Ok(Redirect::to(&format!("/hive/{id}#note")))
 }
 
-/// The time of a form's note: noon of the day it names, else now.
+/// The time of a form's note: noon of the day it names, else now. No day after the one looked at.
 pub(super) fn time(view: &View, form: &Asked) -> Result<Timestamp, Fault> {
     let Some(on) = form.get("on") else { return Ok(view.now.timestamp()) };
-    let wrong = || Fault::Wrong(format!("{}: write a day such as 2026-01-18.", crate::sent::shortened(on)));
+    let wrong = || Fault::Wrong(format!("{}: write a day such as 2026-01-18.", shortened(on)));
     let day: jiff::civil::Date = on.parse().map_err(|_| wrong())?;
     let noon = day.at(12, 0, 0, 0).to_zoned_datetime(view.now.time_zone().clone()).map_err(|_| wrong())?;
+    timely(noon.timestamp(), view).map_err(Fault::Wrong)?;
     Ok(noon.timestamp())
 }
 
@@ -138,7 +139,7 @@ pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pair
         seen: snowhum_apiary::split_entries(line).map(str::to_owned).collect(),
         words: form.get("words").map(str::to_owned),
     };
-    let read = sent.note(NoteId(id), &view).map_err(Fault::Wrong)?;
+    let read = sent.changed(NoteId(id), &view).map_err(Fault::Wrong)?;
     keep(&app, &Note { conditions: old.conditions, ..read }).await?;
     Ok(Redirect::to(&format!("/hive/{}", old.colony.0)))
 }

@@ -109,9 +109,6 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
     let form = Asked(pairs);
     let given = given(&form)?;
     let at = time(&view, &form)?;
-    if at.to_zoned_datetime(view.now.time_zone().clone()).date() > view.now.date() {
-        return Err(Fault::Wrong("That day is still to come: note a treatment when it is given.".to_owned()));
-    }
     let visit = form.get("visit").and_then(|text| text.parse().ok()).unwrap_or_else(|| ids::new_id(Timestamp::now()));
     let hives = hives(&view, &form)?;
     for colony in &hives {

@@ -4,7 +4,7 @@ use axum::http::StatusCode;
 use snowhum_apiary::NoteId;
 use snowhum_store::VersionKind;
 
-use crate::support::{FEBRUARY, Served, run};
+use crate::support::{FEBRUARY, Served, demo, run, run_bare};
 
 const VISIT: &str = "019a0000-0000-7000-8000-000000000001";
 
@@ -120,5 +120,46 @@ fn a_yard_brought_in_anew_with_less_food_is_watched_anew() {
             tokio::time::sleep(std::time::Duration::from_millis(100)).await;
         }
         panic!("{before} kg, then {after}");
+    });
+}
+
+fn sent(served: &Served, at: jiff::Timestamp) -> serde_json::Value {
+    serde_json::json!({
+        "visit": VISIT, "colony": served.colony("Alder"), "at": at.to_string(), "seen": ["hum=heard by ear"],
+    })
+}
+
+#[test]
+fn a_note_of_a_day_after_the_one_looked_at_is_refused_and_the_day_is_named() {
+    run(|served| async move {
+        let before = count(&served).await;
+        let page = format!("/hive/{}/note", served.colony("Alder"));
+        let tomorrow = FEBRUARY.tomorrow().unwrap().to_string();
+        let refused = served.post(&page, &[("line", "hum=heard by ear"), ("on", &tomorrow)]).await;
+        assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY);
+        assert!(refused.body.contains("8 February 2026") && refused.body.contains("7 February 2026"));
+        let at = FEBRUARY.tomorrow().unwrap().at(12, 0, 0, 0).in_tz("Europe/Helsinki").unwrap().timestamp();
+        let refused = served.put("/api/notes/019a0000-0000-7000-8000-00000000000a", &sent(&served, at)).await;
+        assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY);
+        assert!(refused.body.contains("7 February 2026"), "{}", refused.body);
+        assert_eq!(count(&served).await, before);
+        let today = [("line", "hum=heard by ear"), ("on", &*FEBRUARY.to_string())];
+        assert_eq!(served.post(&page, &today).await.status, StatusCode::SEE_OTHER);
+        assert_eq!(count(&served).await, before + 1);
+    });
+}
+
+#[test]
+fn a_phone_whose_clock_is_a_little_fast_is_believed_in_a_keepers_own_yard() {
+    run_bare(async {
+        let served = Served::open_yard(None, snowhum_apiary::Apiary { invented: false, ..demo() }).await;
+        let put = async |number: u8, ahead: jiff::SignedDuration| {
+            let id = format!("/api/notes/019a0000-0000-7000-8000-0000000000{number}");
+            served.put(&id, &sent(&served, jiff::Timestamp::now() + ahead)).await
+        };
+        assert_eq!(put(10, jiff::SignedDuration::from_mins(5)).await.status, StatusCode::CREATED);
+        let far = put(11, jiff::SignedDuration::from_hours(49)).await;
+        assert_eq!(far.status, StatusCode::UNPROCESSABLE_ENTITY);
+        assert!(far.body.contains("is still to come: today is"), "{}", far.body);
     });
 }
