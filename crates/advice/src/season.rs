@@ -77,15 +77,16 @@ pub struct MonthSaid {
     pub stores_kg: Option<f64>,
 }
 
-/// The winter of a yard as far as an estimate goes.
+/// The winter of a yard as far as an estimate goes. What was noted before the colonies were counted belongs to another.
 #[must_use]
 pub fn season(apiary: &Apiary, now: &NowAnswer) -> SeasonAnswer {
     let zone = TimeZone::get(&apiary.site.zone).unwrap_or(TimeZone::UTC);
     let on_day = |note: &Note| note.at.to_zoned_datetime(zone.clone()).date();
-    let record = treatments(apiary, now.as_of);
-    let colonies = apiary.colonies.iter().zip(&now.colonies).map(|(colony, now_there)| {
-        let own: Vec<&Note> = apiary.notes.iter().filter(|note| note.colony == colony.id).collect();
-        let own: Vec<&Note> = own.into_iter().filter(|note| on_day(note) <= now.as_of).collect();
+    let mut counted = apiary.clone();
+    counted.notes.retain(|note| (apiary.as_of..=now.as_of).contains(&on_day(note)));
+    let record = treatments(&counted, now.as_of);
+    let colonies = counted.colonies.iter().zip(&now.colonies).map(|(colony, now_there)| {
+        let own: Vec<&Note> = counted.notes.iter().filter(|note| note.colony == colony.id).collect();
         let treated = record.rows.iter().filter(|row| row.colony == colony.name).cloned().collect();
         colony_season(colony, now_there, &own, treated)
     });

@@ -8,6 +8,7 @@ use std::sync::{Mutex, OnceLock};
 use jiff::ToSpan;
 use jiff::civil::{Date, date};
 use snowhum_advice::now::{ColonyNow, Ground, NowAnswer, NowQuestion, Thresholds, Word, alert};
+use snowhum_advice::season::season;
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Note};
 use snowhum_units::{Kelvin, System};
@@ -273,4 +274,30 @@ fn bees_that_may_be_alive_and_hungry_are_offered_food_whatever_it_costs() {
             "{koivu:?}"
         );
     }
+}
+
+#[test]
+fn a_season_counts_what_was_noted_from_the_day_of_the_count_on() {
+    let mut apiary = apiary();
+    let alder = apiary.colonies[0].id;
+    let before = season(&apiary, now(FEBRUARY));
+    let template = apiary.notes.iter().find(|note| note.colony == alder).unwrap().clone();
+    let counted = apiary.as_of;
+    let mut add = |number: u128, on: Date, line: &str| {
+        let entries = snowhum_apiary::split_entries(line);
+        let entries = entries.map(|entry| snowhum_apiary::Entry::read(entry, &|_| None).unwrap()).collect();
+        let at = on.at(12, 0, 0, 0).in_tz("Europe/Helsinki").unwrap().timestamp();
+        let id = snowhum_apiary::NoteId(uuid::Uuid::from_u128(number));
+        apiary.notes.push(Note { id, at, entries, ..template.clone() });
+    };
+    add(1, counted.yesterday().unwrap(), "fed=2 kg fondant; treated=oxalic");
+    add(2, counted, "fed=1 kg fondant");
+    let after = season(&apiary, now(FEBRUARY));
+    let (was, is) = (&before.colonies[0], &after.colonies[0]);
+    assert_eq!(is.visits, was.visits + 1, "the note of the day of the count, and not the one before it");
+    assert_eq!(is.treatments, was.treatments);
+    let fondant = |season: &snowhum_advice::season::ColonySeason| {
+        season.fed.iter().find(|given| given.what == "fondant").map_or(0.0, |given| given.mass_kg)
+    };
+    assert!((fondant(is) - fondant(was) - 1.0).abs() < 1e-9);
 }
