@@ -199,13 +199,13 @@ fn counted(
     let count = YardCount {
         before: wintered.len() as u32,
         added: question.added,
-        removed: number(Fate::Sold) + number(Fate::United) + question.removed,
+        removed: question.removed.saturating_add(number(Fate::Sold) + number(Fate::United)),
         dead: number(Fate::Dead),
         queen_failed: number(Fate::QueenFailed),
         disaster: number(Fate::Disaster),
         weak: number(Fate::Weak),
     };
-    let at_risk = (count.before + count.added).saturating_sub(count.removed);
+    let at_risk = count.before.saturating_add(count.added).saturating_sub(count.removed);
     let lost = count.dead + count.queen_failed + count.disaster;
     let so_far = SoFar { at_risk, lost, not_told: number(Fate::NotTold) };
     let money = &question.apiary.money;

@@ -231,3 +231,15 @@ fn nothing_is_scored_until_every_colony_is_told() {
     let score = asked(&left, AFTER, None, &foretold()).forecast.unwrap();
     assert_eq!(score.colonies.len(), 3, "those that left, and disasters, are not scored");
 }
+
+#[test]
+fn numbers_beyond_any_yard_are_counted_or_refused_and_never_wrap() {
+    let apiary = closed(ALL_WELL);
+    for (added, removed) in [(u32::MAX, 0), (0, u32::MAX), (u32::MAX, u32::MAX)] {
+        let (as_of, spring) = (AFTER, SPRING);
+        let asked = LessonsQuestion { apiary: &apiary, as_of, season: None, spring, added, removed, forecasts: &[] };
+        if let Ok(answer) = lessons(&asked) {
+            assert!(answer.losses.is_none(), "{added} {removed}: {:?}", answer.so_far);
+        }
+    }
+}

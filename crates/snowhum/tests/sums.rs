@@ -31,7 +31,12 @@ fn refused(arguments: &[&str]) -> String {
     let output = snowhum(arguments);
     assert_eq!(output.status.code(), Some(2), "{arguments:?}");
     assert!(output.stdout.is_empty());
-    text(&output.stderr)
+    unbroken(&output.stderr)
+}
+
+/// The words of a message, however it is broken to the page.
+fn unbroken(bytes: &[u8]) -> String {
+    text(bytes).split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
 const MITES: &[&str] = &["mites", "--found", "9", "--bees", "300", "--month", "2026-08"];
@@ -201,4 +206,22 @@ fn the_counts_of_a_yard_are_listed_with_the_worst_named_first() {
 
 fn demo_yard() -> &'static str {
     concat!(env!("CARGO_MANIFEST_DIR"), "/../../data/demo/rowan-bank.toml")
+}
+
+#[test]
+fn a_month_is_read_from_a_whole_day_and_nothing_else_is_taken_for_one() {
+    let of = |month: &str| words(&["mites", "--found", "9", "--month", month]);
+    assert_eq!(of("2026-07-09"), of("7"));
+    assert_ne!(of("2026-07-09"), of("2026-09"));
+    for wrong in ["x-3", "2026-13", "2026-02-31", "summer"] {
+        assert!(refused(&["mites", "--found", "9", "--month", wrong]).contains("2026-01-18"), "{wrong}");
+    }
+}
+
+#[test]
+fn more_colonies_than_anybody_has_are_refused() {
+    for which in ["--added", "--removed", "--before"] {
+        assert!(refused(&["losses", which, "4294967295"]).contains("10000"), "{which}");
+    }
+    assert!(words(&["losses", "--before", "4", "--added", "3", "--dead", "1"]).contains('7'));
 }

@@ -15,6 +15,14 @@ use crate::{exit, progress, sources, text, weather_source};
 /// Largest club file that is read.
 const LARGEST_FILE: u64 = 10_000_000;
 
+/// Most colonies counted of one yard, beyond any that there is.
+const MOST: i64 = 10_000;
+
+/// Reads a number of colonies.
+fn colonies() -> clap::builder::RangedI64ValueParser<u32> {
+    clap::value_parser!(u32).range(0..=MOST)
+}
+
 /// Who counted what.
 #[derive(Debug, Args)]
 pub(crate) struct LossesArguments {
@@ -24,25 +32,25 @@ pub(crate) struct LossesArguments {
     #[command(flatten)]
     yard: YardArguments,
     /// Colonies that went into winter, of one yard.
-    #[arg(long, value_name = "N", conflicts_with_all = ["member", "club"])]
+    #[arg(long, value_name = "N", value_parser = colonies(), conflicts_with_all = ["member", "club"])]
     before: Option<u32>,
     /// Bought or split since.
-    #[arg(long, value_name = "N", default_value_t = 0)]
+    #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0)]
     added: u32,
     /// Sold or united since.
-    #[arg(long, value_name = "N", default_value_t = 0)]
+    #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0)]
     removed: u32,
     /// Dead, empty, or too small to be a colony.
-    #[arg(long, value_name = "N", default_value_t = 0, requires = "before")]
+    #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     dead: u32,
     /// Alive with a queen problem that cannot be mended.
-    #[arg(long, value_name = "N", default_value_t = 0, requires = "before")]
+    #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     queen_failed: u32,
     /// Taken by fire, flood, fall, bear, theft.
-    #[arg(long, value_name = "N", default_value_t = 0, requires = "before")]
+    #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     disaster: u32,
     /// Alive but weak: not lost.
-    #[arg(long, value_name = "N", default_value_t = 0, requires = "before")]
+    #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     weak: u32,
     /// One member of a club: NAME=LOST/COLONIES.
     #[arg(long, value_name = "MEMBER")]

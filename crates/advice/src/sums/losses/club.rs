@@ -23,7 +23,8 @@ pub(super) fn club(operations: &[Operation]) -> Result<ClubLosses, SumFault> {
         }
     }
     let members = operations.len();
-    let colonies: u32 = operations.iter().map(|one| one.colonies).sum();
+    let colonies = operations.iter().try_fold(0_u32, |all, one| all.checked_add(one.colonies));
+    let colonies = colonies.ok_or_else(|| SumFault::Contradiction("more colonies than there are".to_owned()))?;
     let lost: u32 = operations.iter().map(|one| one.lost).sum();
     let rate = f64::from(lost) / f64::from(colonies);
     let average =
