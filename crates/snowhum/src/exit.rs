@@ -2,6 +2,8 @@
 
 use std::process::ExitCode;
 
+use crate::text;
+
 /// An error with the exit code it ends in.
 #[derive(Debug)]
 pub(crate) enum Failure {
@@ -36,12 +38,33 @@ pub(crate) fn environment(text: impl std::fmt::Display) -> anyhow::Error {
 /// Prints the message on stderr and gives the code.
 #[expect(clippy::print_stderr, reason = "messages to the keeper go to stderr")]
 pub(crate) fn report(error: &anyhow::Error) -> ExitCode {
-    eprintln!("{error}");
-    let code = match error.downcast_ref::<Failure>() {
+    let failure = error.downcast_ref::<Failure>();
+    match failure {
+        Some(failure) => eprintln!("{}", text::message(&failure.to_string())),
+        // A bug's words are for its report, and stay as they are.
+        None => eprintln!("{error}"),
+    }
+    ExitCode::from(match failure {
         Some(Failure::NeedsKeeper(_)) => 1,
         Some(Failure::Input(_)) => 2,
         Some(Failure::Environment(_)) => 3,
         None => 70,
-    };
-    ExitCode::from(code)
+    })
+}
+
+/// Says what is wrong with the arguments, or what was asked of them: help, the version.
+#[expect(clippy::print_stderr, reason = "messages to the keeper go to stderr")]
+pub(crate) fn usage(error: &clap::Error) -> ExitCode {
+    if !error.use_stderr() {
+        // Help that cannot be printed, as to a closed pipe, is no fault.
+        let _ = error.print();
+        return ExitCode::SUCCESS;
+    }
+    let plain = error.render().to_string();
+    if text::message(&plain) == plain.trim_end_matches('\n') {
+        let _ = error.print();
+    } else {
+        eprintln!("{}", text::message(&plain));
+    }
+    ExitCode::from(2)
 }

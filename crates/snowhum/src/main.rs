@@ -14,7 +14,10 @@ use clap::Parser;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
-    let arguments = args::Arguments::parse();
+    let arguments = match args::Arguments::try_parse() {
+        Ok(arguments) => arguments,
+        Err(error) => return exit::usage(&error),
+    };
     match commands::run(&arguments) {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => exit::report(&error),

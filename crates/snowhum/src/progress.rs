@@ -24,7 +24,7 @@ pub(crate) fn during<T>(what: &str, work: impl FnOnce() -> T) -> T {
 /// Says something about an answer, on stderr.
 #[expect(clippy::print_stderr, reason = "messages to the keeper go to stderr")]
 pub(crate) fn note(text: &str) {
-    eprintln!("{text}");
+    eprintln!("{}", crate::text::message(text));
 }
 
 /// Shows a picture in words, on stdout.

@@ -51,11 +51,42 @@ pub(crate) fn entry(label: &str, text: &str) -> String {
     format!("  {label:<12}{lines}\n")
 }
 
-/// Lines of at most `room` columns, broken at spaces; a longer word stands alone.
+/// A message of one or more lines, each as it stands where it fits the page, else broken at spaces and indented. The place
+/// a line begins with, `file:line:`, stays whole; words are as the keeper may have written them and are not changed.
+pub(crate) fn message(text: &str) -> String {
+    let line = |line: &str| {
+        if line.chars().count() <= WIDTH {
+            return line.to_owned();
+        }
+        let indent = line.chars().take_while(|letter| *letter == ' ').count().min(WIDTH / 4);
+        let (before, after) = (" ".repeat(indent), " ".repeat(indent + 2));
+        let (place, rest) = line.trim_start().split_at(place(line.trim_start()));
+        let words = std::iter::once(place).filter(|place| !place.is_empty()).chain(rest.split_whitespace());
+        before + &filled(words, WIDTH - indent - 2).join(&format!("\n{after}"))
+    };
+    text.lines().map(line).collect::<Vec<_>>().join("\n")
+}
+
+/// Length of the `file:line:` that a line begins with; nought if it begins with none.
+fn place(line: &str) -> usize {
+    let ends = line.match_indices(':').filter_map(|(at, _)| {
+        let number = line[at + 1..].find(':').filter(|length| *length > 0)?;
+        let is_number = line[at + 1..at + 1 + number].bytes().all(|byte| byte.is_ascii_digit());
+        is_number.then_some(at + number + 2)
+    });
+    ends.min().unwrap_or(0)
+}
+
+/// Lines of at most `room` columns in the keeper's words, broken at spaces.
 fn broken(text: &str, room: usize) -> Vec<String> {
+    filled(voice::said(text).split_whitespace(), room)
+}
+
+/// Lines of at most `room` columns; a longer word stands alone.
+fn filled<'w>(words: impl Iterator<Item = &'w str>, room: usize) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     let mut line = String::new();
-    for word in voice::said(text).split_whitespace() {
+    for word in words {
         if !line.is_empty() && line.chars().count() + 1 + word.chars().count() > room {
             lines.push(std::mem::take(&mut line));
         }
@@ -70,7 +101,7 @@ fn broken(text: &str, room: usize) -> Vec<String> {
 
 #[cfg(test)]
 mod tests {
-    use super::{WIDTH, entry, wrapped};
+    use super::{WIDTH, entry, message, wrapped};
 
     #[test]
     fn no_line_is_wider_than_the_page() {
@@ -78,5 +109,23 @@ mod tests {
         for text in [wrapped(&long, 4), entry("Food", &long)] {
             assert!(text.lines().all(|line| line.chars().count() <= WIDTH));
         }
+    }
+
+    #[test]
+    fn a_message_keeps_its_places_its_indents_and_the_lines_that_fit() {
+        let long = "is out of range and cannot be read, write a number between nought and one hundred".to_owned();
+        let text = format!("my yard.toml:12: colony \"A\": {long}\n  hint: {long} {long}\nThe pages:  here");
+        let said = message(&text);
+        assert!(said.lines().all(|line| line.chars().count() <= WIDTH), "{said}");
+        assert!(said.starts_with("my yard.toml:12: colony") && said.contains("\n  hint: is"), "{said}");
+        assert!(said.ends_with("\nThe pages:  here"), "{said}");
+        assert_eq!(said.split_whitespace().collect::<Vec<_>>(), text.split_whitespace().collect::<Vec<_>>());
+    }
+
+    #[test]
+    fn a_place_with_spaces_in_its_name_is_one_word() {
+        let place = format!("{}yard.toml:7:", "a folder ".repeat(7));
+        let said = message(&format!("{place} name: is no name that can be read"));
+        assert_eq!(said.lines().next(), Some(&*place), "{said}");
     }
 }

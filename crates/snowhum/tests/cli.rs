@@ -244,6 +244,7 @@ fn words_fit_eighty_columns() {
         vec!["demo", "--no-serve", "--members", "32", "--units", "us"],
         vec!["hive", "Birch", "--outside", "-12"],
         vec!["setup", "Alder", "--try", "wrap=off", "--members", "32"],
+        vec!["setup", "Alder", "--try", "wrap=off", "--members", "32", "--units", "us"],
         vec!["dead-bees", "--found", "3", "--days", "14"],
         vec!["weather", "show"],
     ] {
@@ -255,11 +256,88 @@ fn words_fit_eighty_columns() {
     }
 }
 
+/// Names and words of a plan's first table.
+fn words_of(page: &str) -> Vec<(&str, &str)> {
+    let table = page.split("queenright\n").nth(1).unwrap().split("\n\n").next().unwrap();
+    table.lines().map(|line| (line.split_whitespace().next().unwrap(), line.rsplit("   ").next().unwrap())).collect()
+}
+
 #[test]
-fn check_asks_for_the_keeper_with_code_one() {
-    let output = snowhum(&["plan", "--check", "--members", "64"]);
-    assert_eq!(output.status.code(), Some(1), "{}", text(&output.stderr));
-    assert!(text(&output.stderr).contains("Juniper"));
+fn check_asks_for_the_keeper_just_where_the_page_says_act_or_stop() {
+    let demo = snowhum_apiary::demo_text();
+    let mites = file("many-mites.toml", demo.replacen("found = 2,", "found = 60,", 1).as_bytes());
+    for yard in [vec![], vec!["--apiary", &mites]] {
+        let output = snowhum(&[&["plan", "--check", "--members", "64"], &yard[..]].concat());
+        assert_eq!(output.status.code(), Some(1), "{}", text(&output.stderr));
+        let (page, said) = (text(&output.stdout), text(&output.stderr));
+        let said = said.split_once("needs you now:").unwrap().1.split_whitespace().collect::<Vec<_>>().join(" ");
+        let mut urgent = 0;
+        for (name, word) in words_of(&page) {
+            let is_urgent = word.starts_with("act") || word.starts_with("stop");
+            assert_eq!(said.contains(&format!("{name} ({word})")), is_urgent, "{name}: {word}: {said}");
+            urgent += usize::from(is_urgent);
+        }
+        assert!(urgent > 0, "{page}");
+    }
+}
+
+#[test]
+fn spring_is_past_a_fortnight_after_the_first_flow_and_not_on_its_day() {
+    let yard = snowhum_apiary::demo_text().replacen("[site]", "[site]\nfirst_flow = \"04-25\"", 1);
+    let yard = file("first-flow.toml", yard.as_bytes());
+    let asked =
+        |command: &str, day: &str| snowhum(&[command, "--apiary", &yard, "--as-of", day, "--members", "8", "--json"]);
+    let plan: Value = serde_json::from_slice(&asked("plan", "2026-04-28").stdout).unwrap();
+    assert_eq!(plan["spring"], "2026-05-09");
+    let late = asked("plan", "2026-05-20");
+    assert_eq!(late.status.code(), Some(2));
+    assert!(text(&late.stderr).contains("spring here is 2026-05-09"), "{}", text(&late.stderr));
+    assert!(asked("now", "2026-05-20").status.success(), "colonies are followed past spring");
+    let long_after = asked("now", "2026-08-20");
+    assert!(text(&long_after.stderr).contains("long after this winter"), "{}", text(&long_after.stderr));
+}
+
+#[test]
+fn a_set_up_costs_the_same_however_it_is_written_and_is_told_in_the_keepers_units() {
+    let tries = ["--try", "lid=50 mm foam", "--try", "Lid = 50 mm foam", "--try", "lid=bare; quilt=straw 60 mm"];
+    let arguments = [&["setup", "Larch", "--members", "16"], &tries[..]].concat();
+    let answer = json(&[&arguments[..], &["--json"]].concat());
+    let costs: Vec<f64> =
+        answer["tries"].as_array().unwrap().iter().map(|row| row["cost_money"].as_f64().unwrap()).collect();
+    assert!(costs[0] > 0.0 && costs.iter().all(|cost| (cost - costs[0]).abs() < 1e-9), "{costs:?}");
+    let page = text(&snowhum(&[&arguments[..], &["--units", "us"]].concat()).stdout);
+    let heads = page.split("as it is").next().unwrap();
+    assert!(heads.contains(" lb ") && heads.contains("oz a day") && !heads.contains(" kg "), "{page}");
+    let pounds = answer["base"]["food_kg"].as_f64().unwrap() / 0.453_592_37;
+    assert!(page.contains(&format!(" {pounds:.1} ")), "{pounds}: {page}");
+}
+
+#[test]
+fn messages_fit_eighty_columns_and_begin_with_the_place_of_the_fault() {
+    let yard = snowhum_apiary::demo_text().replacen("latitude = ", "latitude = 91.0 # ", 1);
+    let yard = yard.replacen("[site]", "[site]\na_key_that_is_not_known_anywhere_in_a_yard = 3", 1);
+    let yard = file("a yard with faults.toml", yard.as_bytes());
+    for arguments in [
+        vec!["plan", "--apiary", &yard],
+        vec!["setup", "Alder", "--try", "colour=red"],
+        vec!["hive", "Nobody", "--outside", "-5"],
+        vec!["plan", "--as-of", "2026-06-25"],
+        vec!["dead-bees", "--found", "3", "--days", "3", "--month", "the month after the next"],
+        vec!["mites", "--found", "9", "--month", "2026-07-09x"],
+        vec!["losses", "--added", "4294967295"],
+    ] {
+        let output = snowhum(&arguments);
+        let said = text(&output.stderr);
+        assert_eq!(output.status.code(), Some(2), "{arguments:?}: {said}");
+        for line in said.lines().filter(|line| !line.starts_with(&yard)) {
+            assert!(line.chars().count() <= 80, "{arguments:?}: {line}");
+        }
+        assert!(!said.contains(&yard.replace(' ', "\n")), "{said}");
+        if arguments.contains(&"--apiary") {
+            let places = said.lines().filter(|line| line.starts_with(&format!("{yard}:"))).count();
+            assert_eq!(places, 2, "{said}");
+        }
+    }
 }
 
 #[test]

@@ -44,7 +44,8 @@ impl Folder {
         let output = self.run(arguments);
         let said = String::from_utf8(output.stderr).unwrap();
         assert_eq!(output.status.code(), Some(code), "{arguments:?}: {said}");
-        said
+        // The words, however they are broken to the page.
+        said.split_whitespace().collect::<Vec<_>>().join(" ")
     }
 
     fn with_yard(name: &str) -> Self {
