@@ -106,7 +106,7 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         spring: question.spring,
         weather: WeatherAnswer::new(&question.winter.provenance, question.members, question.winter.paths.len()),
         currency: apiary.money.currency.clone(),
-left_out: left_out::of(question),
+        left_out: left_out::of(question),
         fit,
         colonies,
         needs,

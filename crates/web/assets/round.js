@@ -47,14 +47,13 @@ function newId() {
   return hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, "$1-$2-$3-$4-$5");
 }
 
-// Now; of an invented yard, the day it is looked at.
+// Now; of an invented yard, this hour of the day it is looked at, on the yard's own clock: a phone far from it has
+// another day.
 function now(form) {
   const time = new Date();
-  if (form.dataset.invented !== undefined) {
-    const [year, month, day] = form.dataset.day.split("-").map(Number);
-    time.setFullYear(year, month - 1, day);
-  }
-  return time.toISOString();
+  const { day, invented } = form.dataset;
+  if (invented === undefined) return time.toISOString();
+  return new Date(`${day}T${time.toTimeString().slice(0, 8)}${invented}`).toISOString();
 }
 
 function notesOf(form) {

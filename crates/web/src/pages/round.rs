@@ -107,6 +107,7 @@ impl Figure {
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
+    let of_invented = view.apiary.invented.then(|| view.now.strftime("%:z").to_string());
     let body = html! {
         h1 { "Yard round" }
         @if let Some(kept) = asked.get("kept").and_then(|text| text.parse::<u16>().ok()) {
@@ -116,7 +117,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             "Tap what you saw; leave what you did not look at. Out of reach it waits in the phone and is sent later. "
             a href="/round/sheet" { "A sheet for a pencil" }
         }
-        form id="round" method="post" action="/round" data-day=(view.now.date()) data-invented=[view.apiary.invented.then_some("")] {
+        form id="round" method="post" action="/round" data-day=(view.now.date()) data-invented=[of_invented] {
             input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
             (outside(&view))
             @for (at, colony) in view.apiary.colonies.iter().enumerate() { (hive(&view, at, colony)) }

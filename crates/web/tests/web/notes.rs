@@ -123,6 +123,14 @@ fn a_yard_brought_in_anew_with_less_food_is_watched_anew() {
     });
 }
 
+#[test]
+fn an_invented_yards_round_bears_its_day_and_its_own_clock() {
+    run(|served| async move {
+        let page = served.get("/round").await.body;
+        assert!(page.contains("data-day=\"2026-02-07\" data-invented=\"+02:00\""), "a phone elsewhere has another day");
+    });
+}
+
 fn sent(served: &Served, at: jiff::Timestamp) -> serde_json::Value {
     serde_json::json!({
         "visit": VISIT, "colony": served.colony("Alder"), "at": at.to_string(), "seen": ["hum=heard by ear"],
