@@ -56,7 +56,7 @@ pub(crate) fn fit(base: &Base<'_>, plans: &[ColonyPlan]) -> Option<FitAnswer> {
     let look = Look { base, plans, dates, health, cold, fed, warmth_c: dates::warmth(base), figures };
     let colonies: Vec<ColonyFit> = (0..base.housed.len()).map(|at| colony(&look, at)).collect();
     Some(FitAnswer {
-        shopping: shopping::of(&look),
+        shopping: shopping::of(&look, &colonies),
         windows: windows::of(&look),
         treat_before: dates::winter_bees(base),
         winter_bees: dates::winter_bees_say(base),

@@ -16,6 +16,10 @@ pub const SOUND: f64 = 0.8;
 pub enum Need {
     /// Foulbrood may be in it: nothing else is done before the inspector is told.
     Stop,
+    /// To be shaken out: it comes to nothing, in a hive of its own or in another.
+    ShakeOut,
+    /// To be put to another colony, which is fed in its stead.
+    Unite,
     /// Something against mites, then food.
     MitesThenFood,
     /// Something against mites.
@@ -34,7 +38,7 @@ pub enum Need {
 
 impl Need {
     /// Of a colony with this verdict. Foulbrood and mites come before food: what is fed to a sick colony is fed to its
-    /// sickness.
+    /// sickness. What does not winter in its own hive is not fed in it.
     #[must_use]
     pub fn of(colony: &ColonyPlan, verdict: Option<VerdictKind>) -> Self {
         let hungry = colony.shortage_kg >= WORTH_FEEDING.get();
@@ -42,6 +46,8 @@ impl Need {
         let cause = colony.ends.most_likely();
         match verdict {
             Some(VerdictKind::Stop) => Self::Stop,
+            Some(VerdictKind::ShakeOut) => Self::ShakeOut,
+            Some(VerdictKind::Unite) => Self::Unite,
             Some(VerdictKind::Treat) if hungry => Self::MitesThenFood,
             Some(VerdictKind::Treat) => Self::Mites,
             _ if hungry && sound => Self::FoodInTime,
@@ -56,7 +62,13 @@ impl Need {
     #[must_use]
     pub fn is_urgent(self) -> bool {
         match self {
-            Self::Stop | Self::MitesThenFood | Self::Mites | Self::Food | Self::Help(_) => true,
+            Self::Stop
+            | Self::ShakeOut
+            | Self::Unite
+            | Self::MitesThenFood
+            | Self::Mites
+            | Self::Food
+            | Self::Help(_) => true,
             Self::FoodInTime | Self::Watch(_) | Self::Nothing => false,
         }
     }
@@ -69,6 +81,8 @@ impl Need {
         };
         match self {
             Self::Stop => VerdictKind::Stop.words().to_owned(),
+            Self::ShakeOut => "act: shake out".to_owned(),
+            Self::Unite => "act: unite".to_owned(),
             Self::MitesThenFood => "act: mites, then food".to_owned(),
             Self::Mites => "act: mites first".to_owned(),
             Self::Food => "act: food".to_owned(),

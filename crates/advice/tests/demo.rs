@@ -232,7 +232,7 @@ fn like(chance: f64, shortage_kg: f64, nothing_helps: bool) -> ColonyPlan {
 
 #[test]
 fn a_colony_needs_the_keeper_where_its_word_is_act_or_stop_and_nowhere_else() {
-    use snowhum_advice::fit::VerdictKind::{Alone, Stop, Treat};
+    use snowhum_advice::fit::VerdictKind::{Alone, ShakeOut, Stop, Treat, Unite};
     let cases = [
         (like(0.95, 0.0, true), Some(Alone), "sound", false),
         (like(0.95, 0.0, true), None, "sound", false),
@@ -240,6 +240,8 @@ fn a_colony_needs_the_keeper_where_its_word_is_act_or_stop_and_nowhere_else() {
         (like(0.7, 4.0, true), Some(Alone), "act: food", true),
         (like(0.95, 0.0, true), Some(Treat), "act: mites first", true),
         (like(0.95, 4.0, true), Some(Treat), "act: mites, then food", true),
+        (like(0.7, 4.0, true), Some(Unite), "act: unite", true),
+        (like(0.7, 4.0, true), Some(ShakeOut), "act: shake out", true),
         (like(0.95, 4.0, true), Some(Stop), "stop: foulbrood first", true),
         (like(0.3, 0.0, true), Some(Alone), "watch: starved", false),
         (like(0.7, 0.0, false), Some(Alone), "act: starved", true),

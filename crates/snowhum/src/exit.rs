@@ -2,7 +2,7 @@
 
 use std::process::ExitCode;
 
-use crate::text;
+use crate::{progress, text};
 
 /// An error with the exit code it ends in.
 #[derive(Debug)]
@@ -36,13 +36,12 @@ pub(crate) fn environment(text: impl std::fmt::Display) -> anyhow::Error {
 }
 
 /// Prints the message on stderr and gives the code.
-#[expect(clippy::print_stderr, reason = "messages to the keeper go to stderr")]
 pub(crate) fn report(error: &anyhow::Error) -> ExitCode {
     let failure = error.downcast_ref::<Failure>();
     match failure {
-        Some(failure) => eprintln!("{}", text::message(&failure.to_string())),
+        Some(failure) => progress::note(&failure.to_string()),
         // A bug's words are for its report, and stay as they are.
-        None => eprintln!("{error}"),
+        None => progress::as_it_is(&error.to_string()),
     }
     ExitCode::from(match failure {
         Some(Failure::NeedsKeeper(_)) => 1,
@@ -53,7 +52,6 @@ pub(crate) fn report(error: &anyhow::Error) -> ExitCode {
 }
 
 /// Says what is wrong with the arguments, or what was asked of them: help, the version.
-#[expect(clippy::print_stderr, reason = "messages to the keeper go to stderr")]
 pub(crate) fn usage(error: &clap::Error) -> ExitCode {
     if !error.use_stderr() {
         // Help that cannot be printed, as to a closed pipe, is no fault.
@@ -64,7 +62,7 @@ pub(crate) fn usage(error: &clap::Error) -> ExitCode {
     if text::message(&plain) == plain.trim_end_matches('\n') {
         let _ = error.print();
     } else {
-        eprintln!("{}", text::message(&plain));
+        progress::note(&plain);
     }
     ExitCode::from(2)
 }

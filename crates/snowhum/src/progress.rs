@@ -1,18 +1,18 @@
 //! A word on stderr about work that takes longer than half a second.
 
+use std::io::Write;
 use std::sync::mpsc::{RecvTimeoutError, channel};
 use std::time::Duration;
 
 const PATIENCE: Duration = Duration::from_millis(500);
 
 /// Does `work`; if it takes longer than half a second, says `what` on stderr.
-#[expect(clippy::print_stderr, reason = "progress goes to stderr")]
 pub(crate) fn during<T>(what: &str, work: impl FnOnce() -> T) -> T {
     let (done, waiting) = channel::<()>();
     std::thread::scope(|scope| {
         scope.spawn(move || {
             if waiting.recv_timeout(PATIENCE) == Err(RecvTimeoutError::Timeout) {
-                eprintln!("{what} …");
+                note(&format!("{what} …"));
             }
         });
         let result = work();
@@ -21,14 +21,17 @@ pub(crate) fn during<T>(what: &str, work: impl FnOnce() -> T) -> T {
     })
 }
 
-/// Says something about an answer, on stderr.
-#[expect(clippy::print_stderr, reason = "messages to the keeper go to stderr")]
+/// Says something to the keeper, on stderr, broken to the page.
 pub(crate) fn note(text: &str) {
-    eprintln!("{}", crate::text::message(text));
+    as_it_is(&crate::text::message(text));
+}
+
+/// A line on stderr. Where nobody reads there any more, nothing is lost by going on.
+pub(crate) fn as_it_is(text: &str) {
+    let _ = writeln!(std::io::stderr(), "{text}");
 }
 
 /// Shows a picture in words, on stdout.
-#[expect(clippy::print_stdout, reason = "what a camera looks at is no message")]
 pub(crate) fn show(text: &str) {
-    print!("{text}");
+    let _ = write!(std::io::stdout(), "{text}");
 }

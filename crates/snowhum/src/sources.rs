@@ -5,7 +5,7 @@ use std::path::Path;
 use snowhum_apiary::{Apiary, Colony};
 
 use crate::args::Common;
-use crate::{exit, keep, text};
+use crate::{exit, keep, progress, text};
 
 /// Largest yard file read, so that a wrong path cannot fill memory.
 const LARGEST: u64 = 16 * 1024 * 1024;
@@ -17,7 +17,6 @@ pub(crate) fn apiary(file: Option<&Path>, common: &Common) -> anyhow::Result<Api
     Ok(apiary)
 }
 
-#[expect(clippy::print_stderr, reason = "what an answer stands on is said on stderr")]
 fn found(file: Option<&Path>, common: &Common) -> anyhow::Result<Apiary> {
     if let Some(path) = file {
         return yard_file(path);
@@ -27,24 +26,23 @@ fn found(file: Option<&Path>, common: &Common) -> anyhow::Result<Apiary> {
     }
     let kept = keep::usual_place().filter(|path| path.exists());
     if let Some(kept) = kept.map(|path| keep::first_yard(&path)).transpose()?.flatten() {
-        eprintln!("This is {} of your records.", kept.name);
+        progress::note(&format!("This is {} of your records.", kept.name));
         return Ok(kept);
     }
-    eprintln!("This is the invented demo yard. For your own: snowhum new my-yard.toml");
+    progress::note("This is the invented demo yard. For your own: snowhum new my-yard.toml");
     demo()
 }
 
 /// The yard of a file.
-#[expect(clippy::print_stderr, reason = "advisories go to stderr")]
 pub(crate) fn yard_file(path: &Path) -> anyhow::Result<Apiary> {
     let bytes = read(path)?;
     let (apiary, advisories) = snowhum_apiary::read_bytes(&bytes, &path.display().to_string()).map_err(exit::input)?;
     if !advisories.is_empty() {
-        eprintln!(
+        progress::note(&format!(
             "{} things were taken for granted; to see them:\n  snowhum check {}",
             advisories.len(),
             path.display()
-        );
+        ));
     }
     Ok(apiary)
 }

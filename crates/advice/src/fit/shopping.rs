@@ -4,7 +4,7 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_units::Kilogram;
 
-use super::Look;
+use super::{ColonyFit, Look, VerdictKind};
 use crate::course::Course;
 use crate::finish;
 use crate::gifts::Gift;
@@ -23,6 +23,8 @@ const SOLID: &str = "solid";
 pub struct Shopping {
     /// Hives that are short, in the yard's order.
     pub hives: Vec<HiveFeed>,
+    /// Colonies that are short and yet not fed, since they are to be put to others or shaken out.
+    pub unfed: Vec<String>,
     /// Sugar for those that still have time for syrup.
     pub sugar_kg: f64,
     /// Syrup from it at 3:2.
@@ -46,6 +48,15 @@ pub struct Shopping {
 }
 
 impl Shopping {
+    /// Who is short and yet not on the list; none where everybody is.
+    #[must_use]
+    pub fn unfed_say(&self) -> Option<String> {
+        let names = self.unfed.join(", ");
+        (!names.is_empty()).then(|| {
+            format!("Short and yet not on this list, since its bees are to be put to others or shaken out: {names}.")
+        })
+    }
+
     /// The same for a feeder that holds so many litres.
     #[must_use]
     pub fn with_feeder(&self, feeder_l: f64) -> Self {
@@ -127,9 +138,11 @@ pub struct Spared {
     pub kg: f64,
 }
 
-pub(super) fn of(look: &Look<'_>) -> Shopping {
+pub(super) fn of(look: &Look<'_>, colonies: &[ColonyFit]) -> Shopping {
     let late = look.base.question.as_of > look.base.finish_syrup_by.p50;
-    let hives: Vec<HiveFeed> = look.places().filter(|at| look.is_short(*at)).map(|at| hive(look, at)).collect();
+    let goes = |at: &usize| matches!(colonies[*at].verdict.kind, VerdictKind::Unite | VerdictKind::ShakeOut);
+    let (unfed, fed): (Vec<usize>, Vec<usize>) = look.places().filter(|at| look.is_short(*at)).partition(goes);
+    let hives: Vec<HiveFeed> = fed.into_iter().map(|at| hive(look, at)).collect();
     let sum = |of: &dyn Fn(&HiveFeed) -> f64| rounded(hives.iter().map(of).sum(), 1);
     Shopping {
         sugar_kg: sum(&|hive| hive.sugar_kg),
@@ -142,6 +155,7 @@ pub(super) fn of(look: &Look<'_>) -> Shopping {
         finish_by_half: look.base.finish_syrup_by.p50,
         days_left: look.base.finish_syrup_by.p10.duration_since(look.today()).as_hours() / 24,
         too_late_for_syrup: late,
+        unfed: unfed.into_iter().map(|at| look.colony(at).name.clone()).collect(),
         hives,
     }
 }

@@ -58,8 +58,9 @@ pub(crate) fn yard(fit: &FitAnswer, as_of: Date, system: System) -> String {
 }
 
 fn shopping(list: &Shopping, system: System) -> String {
+    let unfed = list.unfed_say().map_or_else(String::new, |says| entry("", &says));
     if list.hives.is_empty() {
-        return entry("To buy", "no feed: no colony is short");
+        return entry("To buy", if unfed.is_empty() { "no feed: no colony is short" } else { "no feed" }) + &unfed;
     }
     let kg = |kg: f64| Kilogram::new(kg).show(system, 1);
     let litres = CubicMetre::new(list.syrup_l * 1e-3).show(system, 1);
@@ -72,5 +73,5 @@ fn shopping(list: &Shopping, system: System) -> String {
         (list.spared_kg, format!("frames from heavy hives can stand for {} of the stores", kg(list.spared_kg))),
     ];
     let parts: Vec<String> = parts.into_iter().filter(|(kg, _)| *kg > 0.0).map(|(_, words)| words).collect();
-    entry("To buy", &parts.join("; "))
+    entry("To buy", &parts.join("; ")) + &unfed
 }

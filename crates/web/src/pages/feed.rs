@@ -109,8 +109,9 @@ fn yard(view: &View, plan: &PlanAnswer, list: &Shopping) -> Markup {
 /// What to buy, and which hive gets it.
 pub(super) fn shopping(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
     html! {
+        @if let Some(says) = list.unfed_say() { p { (says) } }
         @if list.hives.is_empty() {
-            p { "No colony is short: nothing to buy." }
+            p { @if list.unfed.is_empty() { "No colony is short: nothing to buy." } @else { "Nothing to buy." } }
         } @else {
             p {
                 @if list.too_late_for_syrup {
