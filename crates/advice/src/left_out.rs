@@ -20,7 +20,8 @@ pub(crate) fn of(question: &PlanQuestion<'_>) -> Vec<String> {
         ));
     }
     let changes = |act: &Act| matches!(act, Act::Fed { .. } | Act::FramesFrom { .. } | Act::UnitedInto(_));
-    if apiary.notes.iter().flat_map(Note::acts).any(changes) {
+    // The notes of an invented yard are those of its whole winter, whatever day it is looked at.
+    if !apiary.invented && apiary.notes.iter().flat_map(Note::acts).any(changes) {
         left_out.push(format!(
             "It is of the hives as they were counted on {}: food given and colonies put together since are not in it, but in where they \
              stand now.",

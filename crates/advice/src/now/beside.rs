@@ -22,7 +22,10 @@ pub(super) fn of(base: &Base<'_>, at: usize, until: Timestamp) -> Vec<String> {
     beside.extend(noted.mouse());
     beside.extend(noted.drones());
     beside.extend(noted.no_pollen());
-    beside.extend(colony.autumn.left_on.iter().flatten().map(|left| left_on(*left)));
+    // What was left on in autumn matters while bees cluster.
+    if base.question.as_of < base.question.spring {
+        beside.extend(colony.autumn.left_on.iter().flatten().map(|left| left_on(*left)));
+    }
     beside
 }
 

@@ -93,7 +93,7 @@ pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
     let t = grounds.thresholds;
     let due = grounds.actions.iter().find(|action| is_due(action, grounds.today, t));
     if let Some(action) = due {
-        let does = format!("{}, by {}", action.what, crate::words::day(action.by));
+        let does = format!("{}; last day {}", action.what, crate::words::day(action.by));
         let unsure = !action.pays() && grounds.alive < t.alive_sound.value;
         return (Word::Act, if unsure { format!("listen first; if you hear them, {does}") } else { does });
     }
