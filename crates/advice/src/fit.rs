@@ -29,7 +29,7 @@ use crate::plan::Base;
 use crate::shortage::WORTH_FEEDING;
 use crate::statistics::mean_and_error;
 use figures::{Country, Figures};
-pub(crate) use health::{Health, mite_rate, treated_since_count};
+pub(crate) use health::Health;
 pub(crate) use scales::left_on;
 
 /// A yard looked at before winter, with what the plan computed of it.

@@ -1,6 +1,7 @@
 //! What a keeper writes down at a visit: signs seen from outside, and things done.
 
 mod act;
+mod acts;
 mod examined;
 mod grammar;
 mod sign;

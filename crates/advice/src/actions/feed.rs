@@ -137,23 +137,12 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
         return None;
     }
     let question = base.question;
-    let hunger = situation.early_hunger();
-    let why = match hunger {
-        Some(day) => format!(
-            "one in ten colonies like this is hungry by {}; set three weeks ahead of that",
-            words::day(base.date(day))
-        ),
-        None => format!(
-            "few go hungry before spring, but the worst tenth reaches it with {} within reach or less",
-            worst_tenth(situation).show(question.system, 1)
-        ),
-    };
-    let hunger = hunger.unwrap_or_else(|| base.days().saturating_sub(AHEAD));
+    let hunger = situation.early_hunger().unwrap_or_else(|| base.days().saturating_sub(AHEAD));
     let fondant = half_kilograms(short / STORES_PER_FONDANT).min(MOST_FONDANT);
     let day = hunger.saturating_sub(AHEAD);
     Some(Candidate {
         what: format!("put {} of fondant right over the cluster", fondant.show(question.system, 1)),
-        why,
+        why: solid_why(situation),
         from: question.as_of,
         by: base.date(day),
         cost: fondant.get() * question.apiary.money.fondant_per_kg + WORK_LID_OFF * question.apiary.money.hour,
@@ -170,6 +159,19 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
         ),
         sources: vec!["computed run-out", "common practice"],
     })
+}
+
+fn solid_why(situation: &Situation<'_>) -> String {
+    match situation.early_hunger() {
+        Some(day) => format!(
+            "one in ten colonies like this is hungry by {}; set three weeks ahead of that",
+            words::day(situation.base.date(day))
+        ),
+        None => format!(
+            "few go hungry before spring, but the worst tenth reaches it with {} within reach or less",
+            worst_tenth(situation).show(situation.base.question.system, 1)
+        ),
+    }
 }
 
 /// What one member in ten has within reach at the end, at most.

@@ -1,13 +1,13 @@
 //! Mites: a treatment while it still spares winter bees.
 
 use jiff::ToSpan;
-use snowhum_apiary::Mites;
+use jiff::civil::Date;
 use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
 use crate::cautions::Hazard;
-use crate::fit::{mite_rate, mite_region, treated_since_count};
+use crate::fit::mite_region;
 use crate::sums::mites::line_for;
 use crate::winter_bees;
 use crate::words::{day, season_month};
@@ -22,7 +22,7 @@ const WORK: f64 = 0.3;
 /// A treatment of a colony that was counted over the line and not treated since; none once all its winter bees are raised.
 pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
     let question = situation.base.question;
-    let rate = over_the_line(situation)?;
+    let (rate, _) = over_the_line(situation)?;
     let middle = situation.base.ahead.weather().0.winter_bees(question.parameters);
     let [all, none] = winter_bees::spared(middle, question.autumn_from.year());
     if question.as_of >= none {
@@ -49,12 +49,13 @@ pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
     })
 }
 
-/// Mites per 100 bees, where they are over the region's line and nothing was done about them since.
-pub(crate) fn over_the_line(situation: &Situation<'_>) -> Option<f64> {
+/// Mites per 100 bees at the last count and its day, where they were over the region's line and nothing was done about them
+/// since.
+pub(crate) fn over_the_line(situation: &Situation<'_>) -> Option<(f64, Date)> {
     let (question, colony) = (situation.base.question, &situation.housed().colony);
-    let rate = mite_rate(colony)?;
-    let Mites::Counted { on, .. } = colony.mites else { return None };
-    let site = &question.apiary.site;
-    let line = line_for(mite_region(site).as_deref(), season_month(on, site.latitude.get()))?;
-    (rate >= line.value[1] - 1e-9 && !treated_since_count(question.apiary, colony)).then_some(rate)
+    let (apiary, site) = (question.apiary, &question.apiary.site);
+    let count = apiary.last_mite_count(colony, question.as_of)?;
+    let rate = count.per_100()?;
+    let line = line_for(mite_region(site).as_deref(), season_month(count.on, site.latitude.get()))?;
+    (rate >= line.value[1] - 1e-9 && apiary.treated_since(colony, count.on).is_none()).then_some((rate, count.on))
 }

@@ -1,8 +1,7 @@
 //! What must not be carried from hive to hive, and queens that will not do.
 
 use jiff::civil::Date;
-use jiff::tz::TimeZone;
-use snowhum_apiary::{Act, Apiary, Colony, Mites, Note, QueenState, Trouble};
+use snowhum_apiary::{Apiary, Colony, Mites, QueenState, Trouble};
 
 use super::answer::SiteDates;
 use super::figures::Figures;
@@ -76,19 +75,14 @@ pub(super) fn foulbrood(colony: &Colony) -> bool {
 }
 
 /// Mites per 100 bees as counted.
-pub(crate) fn mite_rate(colony: &Colony) -> Option<f64> {
+pub(super) fn mite_rate(colony: &Colony) -> Option<f64> {
     match colony.mites {
         Mites::Counted { found, bees, .. } if bees > 0 => Some(100.0 * f64::from(found) / f64::from(bees)),
         Mites::Counted { .. } | Mites::NotCounted => None,
     }
 }
 
-/// Whether the colony was treated on the day of its count or after: a count is made first. Treatments of the yard file and
-/// those noted since count alike.
-pub(crate) fn treated_since_count(apiary: &Apiary, colony: &Colony) -> bool {
-    let Mites::Counted { on, .. } = colony.mites else { return false };
-    let zone = TimeZone::get(&apiary.site.zone).unwrap_or(TimeZone::UTC);
-    let is_since = |note: &&Note| note.colony == colony.id && note.at.to_zoned_datetime(zone.clone()).date() >= on;
-    let noted = apiary.notes.iter().filter(is_since).flat_map(Note::acts).any(|act| matches!(act, Act::Treated(_)));
-    noted || colony.treatments.iter().any(|treatment| treatment.on >= on)
+/// Whether the colony was treated on the day of the count in the yard file or after.
+pub(super) fn treated_since_count(apiary: &Apiary, colony: &Colony) -> bool {
+    matches!(colony.mites, Mites::Counted { on, .. } if apiary.treated_since(colony, on).is_some())
 }

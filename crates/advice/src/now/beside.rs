@@ -2,7 +2,7 @@
 
 use jiff::Timestamp;
 use jiff::tz::TimeZone;
-use snowhum_apiary::{Apiary, ColonyId, Mites, Note, Seen, Sign};
+use snowhum_apiary::{Apiary, ColonyId, Note, Seen, Sign};
 
 use crate::actions::{Situation, over_the_line};
 use crate::fit::left_on;
@@ -30,8 +30,7 @@ pub(super) fn of(base: &Base<'_>, at: usize, until: Timestamp) -> Vec<String> {
 }
 
 fn mites(base: &Base<'_>, at: usize) -> Option<String> {
-    let rate = over_the_line(&Situation { base, colony: at })?;
-    let Mites::Counted { on, .. } = base.housed[at].colony.mites else { return None };
+    let (rate, on) = over_the_line(&Situation { base, colony: at })?;
     Some(format!(
         "{rate:.1} mites per 100 bees on {}, over the line here, and no treatment is noted: the chances hold little of the \
          viruses they bring, so trust the count before the chance",

@@ -30,7 +30,7 @@ pub(super) struct Watched<'a> {
     pub(super) end: Timestamp,
 }
 
-/// What spring holds for a colony that is alive now.
+/// What spring holds for a colony.
 struct Spring {
     /// Chance of being alive, fed and queenright, and its standard error.
     fed: (f64, f64),
@@ -39,30 +39,32 @@ struct Spring {
 }
 
 impl Spring {
-    fn of(base: &Base<'_>, at: usize) -> Self {
+    fn of(base: &Base<'_>, at: usize, alive: f64) -> Self {
         let ends = &base.trajectories[at].ends;
-        let fed: Vec<f64> = ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
+        let fed: Vec<f64> = ends.iter().map(|end| alive * end.fed_and_queenright(base.fed())).collect();
         let hungry = ends.iter().filter(|end| end.first_hungry_day.is_some()).count();
         Self { fed: mean_and_error(&fed), hungry: hungry as f64 / ends.len().max(1) as f64 }
     }
 }
 
 pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNow {
-    let Watched { estimate, watching, visits, expect_next, thresholds, looks_to, end } = *watched;
+    let Watched { estimate, visits, thresholds, looks_to, end, .. } = *watched;
     let standing = estimate.standing();
     let (seen_dead, united_into) = (seen_dead(visits), united_into(base, visits));
     let closed = closed(visits, seen_dead);
     let gone = seen_dead || united_into.is_some() || closed.is_some();
-    let weighed = if gone { Vec::new() } else { actions::best(&Situation { base, colony: at }) };
+    let (weighed, beside) = match gone {
+        true => (Vec::new(), Vec::new()),
+        false => (actions::best(&Situation { base, colony: at }), beside::of(base, at, end)),
+    };
     let look_first = look_first::of(base, at, standing.alive, weighed.first());
     let actions: Vec<ActionAnswer> = weighed.into_iter().map(|weighed| weighed.answer).collect();
-    let spring = Spring::of(base, at);
-    let beside = if gone { Vec::new() } else { beside::of(base, at, end) };
+    let spring = Spring::of(base, at, standing.alive);
     let (word, about) = word(&Grounds {
         today: day_before(base.question.as_of),
         alive: standing.alive,
         alive_queenright: standing.queenright,
-        alive_fed_queenright: standing.alive * spring.fed.0,
+        alive_fed_queenright: spring.fed.0,
         seen_dead,
         united_into: united_into.as_deref(),
         closed: closed.as_ref(),
@@ -78,19 +80,20 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         beside,
         seen_dead,
         united_into,
-        alive_fed_queenright: standing.alive * spring.fed.0,
-        plus_minus: 2.0 * spring.fed.1 * standing.alive,
-        expect_next: *expect_next,
-        evidence: evidence::all(base.question.apiary, watching, base.question.system),
         nothing_helps: !gone && actions::nothing_helps(&actions),
         actions,
         look_first,
-        ..standing_of(base, at, &standing)
+        ..standing_of(base, at, watched, (&standing, &spring))
     }
 }
 
-/// What the estimate alone says; the rest is left for [`now`] to fill in.
-fn standing_of(base: &Base<'_>, at: usize, standing: &Standing) -> ColonyNow {
+/// What the estimate and the run ahead say; the rest is left for [`now`] to fill in.
+fn standing_of(
+    base: &Base<'_>,
+    at: usize,
+    watched: &Watched<'_>,
+    (standing, spring): (&Standing, &Spring),
+) -> ColonyNow {
     let kg = |range: Option<Range<f64>>| range.map(|range| range.map(|kg| rounded(kg, 1)));
     let day = |hour: f64| date(base.question.apiary.as_of, hour as usize);
     ColonyNow {
@@ -100,6 +103,10 @@ fn standing_of(base: &Base<'_>, at: usize, standing: &Standing) -> ColonyNow {
         bees: standing.bees.map(|range| range.map(|bees| rounded(bees / 100.0, 0) * 100.0)),
         stores_kg: StoresNow { total: kg(standing.stores_kg), reachable: kg(standing.reachable_kg) },
         runs_out: seasons::runs_out(base, at),
+        expect_next: *watched.expect_next,
+        evidence: evidence::all(base.question.apiary, watched.watching, base.question.system),
+        alive_fed_queenright: spring.fed.0,
+        plus_minus: 2.0 * spring.fed.1,
         reachable_kg_ahead: seasons::fortnightly(base, at, Daily::Reachable, 1),
         ended: standing.ended,
         ended_between: standing.died_hour.map(|range| range.map(day)),

@@ -97,22 +97,24 @@ pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
         let unsure = !action.pays() && grounds.alive < t.alive_sound.value;
         return (Word::Act, if unsure { format!("listen first; if you hear them, {does}") } else { does });
     }
+    quiet(grounds)
+}
+
+/// The word where nothing is due.
+fn quiet(grounds: &Grounds<'_>) -> (Word, String) {
+    let (t, is_winter) = (grounds.thresholds, grounds.looks_to == LooksTo::Spring);
     let about = if grounds.alive < t.alive_sound.value {
         "in doubt: too many like it are dead by now, or signs speak against it"
     } else if grounds.alive_queenright < t.queen_sound.value * grounds.alive {
         "the queen is in doubt"
+    } else if grounds.hungry && is_winter {
+        "food may run short before the first flow"
     } else if grounds.hungry {
-        match grounds.looks_to {
-            LooksTo::Spring => "food may run short before the first flow",
-            LooksTo::WithoutFlow(_) => "food may run short unless flowers give some",
-        }
+        "food may run short unless flowers give some"
+    } else if grounds.alive_fed_queenright < t.fed_sound.value && is_winter {
+        "spring is open: fewer than three in four like it come through fed and with a queen"
     } else if grounds.alive_fed_queenright < t.fed_sound.value {
-        match grounds.looks_to {
-            LooksTo::Spring => "spring is open: fewer than three in four like it come through fed and with a queen",
-            LooksTo::WithoutFlow(_) => {
-                "open: without a flow fewer than three in four like it stay fed and with a queen"
-            }
-        }
+        "open: without a flow fewer than three in four like it stay fed and with a queen"
     } else if !grounds.beside.is_empty() {
         "sound by the sums, which do not hold all"
     } else if grounds.actions.iter().any(ActionAnswer::helps) {

@@ -9,8 +9,9 @@ pub use answer::{ColonyMites, MissChance, MiteRange, MitesAnswer, Verdict, YardM
 pub use lines::Line;
 pub use season::SeasonDays;
 
+use jiff::civil::Date;
 use serde::Deserialize;
-use snowhum_apiary::{Apiary, Mites};
+use snowhum_apiary::{Apiary, MiteCount};
 use snowhum_winter::Parameter;
 
 use super::intervals::{self, Interval};
@@ -77,7 +78,7 @@ struct Figures {
     line: Vec<Line>,
 }
 
-/// The counts that a yard file holds; none where nobody counted. Unless a region or month is given, the line is that of the
+/// The last count of each colony, of the yard file or noted since; none where nobody counted. Unless a region or month is given, the line is that of the
 /// site's region in the month of the newest count. What a treatment can still do is said by the site's own days where they
 /// are given, else by the month, which is that of the day the yard was looked at unless another is given.
 #[must_use]
@@ -90,7 +91,7 @@ pub fn of_yard(
     let mut newest = None;
     let mut samples = Vec::new();
     for colony in &apiary.colonies {
-        let Mites::Counted { found, bees, on } = colony.mites else { continue };
+        let Some(MiteCount { found, bees, on }) = apiary.last_mite_count(colony, Date::MAX) else { continue };
         newest = newest.max(Some(on));
         samples.push(Sample { colony: colony.name.clone(), found, by: Counted::Wash { bees } });
     }

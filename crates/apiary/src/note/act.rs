@@ -44,6 +44,13 @@ pub enum Act {
     Examined(#[serde(serialize_with = "as_text", deserialize_with = "from_text")] Examined),
     /// Counted in spring.
     Counted(SpringCount),
+    /// Mites counted on a sample of washed bees.
+    MitesCounted {
+        /// Mites found.
+        found: u32,
+        /// Bees in the sample.
+        bees: u32,
+    },
 }
 
 /// Food by kind.

@@ -1,12 +1,10 @@
 //! Notes as keepers write them: `what=how`, several on a line with `;` between.
 
 use super::Entry;
-use super::act::{Act, Feed};
-use super::examined::SpringCount;
+use super::acts::{act, written_act};
 use super::sign::{
     DeadCount, DeadPlace, DroppingsPlace, Entrance, Flight, Listening, ProbePlace, Seen, Sign, UpperHoleSign,
 };
-use super::treatment::TreatmentNote;
 use super::weighing::{Heft, Weighing};
 use crate::ColonyId;
 use crate::fault::Wrong;
@@ -15,7 +13,7 @@ use crate::shipped::same_name;
 use snowhum_units::{Fraction, Kelvin, Kilogram};
 
 /// What can be noted, each with an example.
-const EXAMPLES: [(&str, &str); 37] = [
+const EXAMPLES: [(&str, &str); 38] = [
     ("dead", "dead=22 on snow"),
     ("entrance", "entrance=clear"),
     ("hole", "hole=new rime"),
@@ -53,6 +51,7 @@ const EXAMPLES: [(&str, &str); 37] = [
     ("did", "did=brushed"),
     ("examined", "examined=small-cluster yes, no-food no, likeliest mites 71"),
     ("counted", "counted=weak"),
+    ("mites", "mites=14 of 300"),
 ];
 
 const SEEN: [(&str, Seen); 4] = [("yes", Seen::Yes), ("no", Seen::No), ("seen", Seen::Yes), ("none", Seen::No)];
@@ -82,21 +81,6 @@ const DROPPINGS: [(&str, DroppingsPlace); 3] =
 const HEFTS: [(&str, Heft); 3] = [("light", Heft::Light), ("fair", Heft::Fair), ("heavy", Heft::Heavy)];
 const PROBES: [(&str, ProbePlace); 3] =
     [("under lid", ProbePlace::UnderLid), ("combs", ProbePlace::Combs), ("floor", ProbePlace::Floor)];
-const FEEDS: [(&str, Feed); 6] = [
-    ("3:2 syrup", Feed::Syrup3To2),
-    ("2:1 syrup", Feed::Syrup2To1),
-    ("1:1 syrup", Feed::Syrup1To1),
-    ("fondant", Feed::Fondant),
-    ("candy", Feed::Candy),
-    ("sugar", Feed::Sugar),
-];
-const DONE: [(&str, Act); 4] = [
-    ("brushed", Act::Brushed),
-    ("brought near", Act::BroughtNear),
-    ("requeened", Act::Requeened),
-    ("moved", Act::Moved),
-];
-
 /// Every word a note may begin with, with an example of each.
 #[must_use]
 pub fn sign_examples() -> &'static [(&'static str, &'static str)] {
@@ -143,7 +127,7 @@ impl Entry {
         let (what, how) = (what.trim().to_lowercase(), how.trim());
         match what.as_str() {
             "words" => Ok(Self::Words(how.to_owned())),
-            "fed" | "frames" | "changed" | "treated" | "united" | "did" | "examined" | "counted" => {
+            "fed" | "frames" | "changed" | "treated" | "united" | "did" | "examined" | "counted" | "mites" => {
                 act(&what, how, colony).map(Self::Act)
             }
             _ => sign(&what, how).map(Self::Sign),
@@ -294,11 +278,11 @@ fn two_sides(how: &str) -> Result<Weighing, Wrong> {
     })
 }
 
-fn kilograms(text: &str, most_kg: f64) -> Result<Kilogram, Wrong> {
+pub(super) fn kilograms(text: &str, most_kg: f64) -> Result<Kilogram, Wrong> {
     within(text, text.trim().parse()?, most_kg)
 }
 
-fn within(text: &str, mass: Kilogram, most_kg: f64) -> Result<Kilogram, Wrong> {
+pub(super) fn within(text: &str, mass: Kilogram, most_kg: f64) -> Result<Kilogram, Wrong> {
     if (0.0..=most_kg).contains(&mass.get()) {
         return Ok(mass);
     }
@@ -331,52 +315,6 @@ fn bees_seen(how: &str) -> Result<Sign, Wrong> {
         return Err(Wrong::new("no bees under the lid is weak", "leave it out, or write \"colony=dead\" if they are"));
     }
     Ok(Sign::ClusterSeen { seams: count.map(seams).transpose()? })
-}
-
-fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Result<Act, Wrong> {
-    let find = |name: &str| {
-        let name = name.trim();
-        let wrong = || Wrong::new(format!("no colony is called \"{name}\""), "write the name of a colony of this yard");
-        colony(name).ok_or_else(wrong)
-    };
-    match what {
-        "fed" => {
-            let Some((feed, kind)) = FEEDS.iter().find(|(words, _)| how.to_lowercase().ends_with(words)) else {
-                let kinds: Vec<&str> = FEEDS.iter().map(|(words, _)| *words).collect();
-                return Err(Wrong::new(
-                    format!("\"{how}\" does not say what was fed"),
-                    format!("end it with one of {}, such as \"fed=5 kg fondant\"", kinds.join(", ")),
-                ));
-            };
-            let mass = how[..how.len() - feed.len()].trim().trim_end_matches(" of");
-            Ok(Act::Fed { feed: *kind, mass_kg: within(mass, kind.mass_of(mass.trim())?, 60.0)? })
-        }
-        "frames" => {
-            let Some((stores, giver)) = how.split_once(" from ") else {
-                return Err(Wrong::new(format!("\"{how}\" names no giver"), "write \"frames=3.6 kg from Alder\""));
-            };
-            Ok(Act::FramesFrom { giver: find(giver)?, stores_kg: kilograms(stores, 60.0)? })
-        }
-        "changed" => Ok(Act::Changed(how.parse()?)),
-        "treated" => TreatmentNote::read(how).map(Act::Treated),
-        "united" => Ok(Act::UnitedInto(find(how.strip_prefix("into ").unwrap_or(how))?)),
-        "examined" => Ok(Act::Examined(how.parse()?)),
-        "counted" => Ok(Act::Counted(word(how, &SpringCount::WORDS)?)),
-        _ => word(how, &DONE),
-    }
-}
-
-fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> String {
-    match act {
-        Act::Fed { feed, mass_kg } => format!("fed={} kg {}", short(mass_kg.get()), name_of(feed, &FEEDS)),
-        Act::FramesFrom { giver, stores_kg } => format!("frames={} kg from {}", short(stores_kg.get()), name(*giver)),
-        Act::Changed(change) => format!("changed={change}"),
-        Act::Treated(given) => format!("treated={}", given.written()),
-        Act::UnitedInto(other) => format!("united=into {}", name(*other)),
-        Act::Examined(examined) => format!("examined={examined}"),
-        Act::Counted(count) => format!("counted={}", name_of(count, &SpringCount::WORDS)),
-        done => format!("did={}", name_of(done, &DONE)),
-    }
 }
 
 fn written_sign(sign: &Sign) -> String {
@@ -435,7 +373,7 @@ fn written_weighing(weighing: &Weighing) -> String {
 }
 
 /// A number to three places at most, without idle zeros.
-fn short(value: f64) -> String {
+pub(super) fn short(value: f64) -> String {
     let rounded = (value * 1e3).round() / 1e3;
     rounded.to_string()
 }

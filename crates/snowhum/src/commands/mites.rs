@@ -1,8 +1,8 @@
 //! `mites`: how many mites, and how sure.
 
 use clap::{Args, ValueEnum};
+use jiff::civil::Date;
 use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, mites, of_yard};
-use snowhum_apiary::Mites;
 use std::path::PathBuf;
 
 use crate::args::{Common, any_month, in_range};
@@ -75,7 +75,7 @@ fn yard(arguments: &MitesArguments, common: &Common) -> anyhow::Result<()> {
     };
     let counted = of_yard(&apiary, arguments.region.clone(), arguments.month, None).ok_or_else(none)?;
     let answer = counted.map_err(sum::fault)?;
-    let uncounted = apiary.colonies.iter().filter(|colony| colony.mites == Mites::NotCounted);
+    let uncounted = apiary.colonies.iter().filter(|colony| apiary.last_mite_count(colony, Date::MAX).is_none());
     let uncounted: Vec<&str> = uncounted.map(|colony| colony.name.as_str()).collect();
     if !uncounted.is_empty() {
         progress::note(&format!("Not counted: {}. They may be the worst.", uncounted.join(", ")));

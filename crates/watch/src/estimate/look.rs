@@ -191,8 +191,9 @@ impl Estimate {
                 }
             }
             Act::Brushed => self.brushed(),
-            // A colony united, examined or counted is no longer watched, and a move of the stand changes no sum here.
-            Act::UnitedInto(_) | Act::Moved | Act::Examined(_) | Act::Counted(_) => {}
+            // A colony united, examined or counted is no longer watched, and a move of the stand changes no sum here. A count
+            // of mites stands beside the estimate: what the bees it was made on will live is not known from it.
+            Act::UnitedInto(_) | Act::Moved | Act::Examined(_) | Act::Counted(_) | Act::MitesCounted { .. } => {}
         }
     }
 }

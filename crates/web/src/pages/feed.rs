@@ -314,6 +314,7 @@ mod tests {
             frames: None,
         };
         Shopping {
+            unfed: Vec::new(),
             hives: vec![hive],
             sugar_kg: 0.0,
             syrup_l: 0.0,

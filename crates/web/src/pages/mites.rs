@@ -1,12 +1,13 @@
 //! Mites: every count of the yard with the worst first, and when each class of treatment can work here.
 
 use axum::extract::State;
+use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::fit::{ClassWindow, FitAnswer};
 use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, SeasonDays, of_yard};
 use snowhum_advice::words::day;
-use snowhum_apiary::{Apiary, Mites};
+use snowhum_apiary::Apiary;
 
 use super::feed::stood;
 use super::questions::heard;
@@ -33,6 +34,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
             },
         }
         (uncounted(&view.apiary))
+        p class="small" { "Mites washed off bees are noted at the hive, such as " code { "mites=14 of 300" } "; the last count stands here." }
         (heard("/mites"))
         @match &plan {
             Ok(plan) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref())) },
@@ -72,27 +74,24 @@ fn counts(apiary: &Apiary, answer: &MitesAnswer) -> Markup {
     }
 }
 
-fn counted_on(apiary: &Apiary, name: &str) -> Option<jiff::civil::Date> {
+fn counted_on(apiary: &Apiary, name: &str) -> Option<Date> {
     let colony = apiary.colonies.iter().find(|colony| colony.name == name)?;
-    match colony.mites {
-        Mites::Counted { on, .. } => Some(on),
-        Mites::NotCounted => None,
-    }
+    apiary.last_mite_count(colony, Date::MAX).map(|count| count.on)
 }
 
 /// What was done since the count, so that nobody takes an old count for today's.
 fn treated(apiary: &Apiary, name: &str) -> Option<String> {
     let colony = apiary.colonies.iter().find(|colony| colony.name == name)?;
     let counted = counted_on(apiary, name)?;
-    let treatment = colony.treatments.iter().rfind(|treatment| treatment.on >= counted)?;
-    Some(format!("; treated since, on {}: count again", day(treatment.on)))
+    let treated = apiary.treated_since(colony, counted)?;
+    Some(format!("; treated since, on {}: count again", day(treated)))
 }
 
 fn uncounted(apiary: &Apiary) -> Markup {
     let names: Vec<&str> = apiary
         .colonies
         .iter()
-        .filter(|colony| colony.mites == Mites::NotCounted)
+        .filter(|colony| apiary.last_mite_count(colony, Date::MAX).is_none())
         .map(|colony| colony.name.as_str())
         .collect();
     html! { @if !names.is_empty() { p { span class="label" { "Not counted" } " " (names.join(", ")) ". They may be the worst." } } }

@@ -1,0 +1,86 @@
+//! Things done, as keepers write them.
+
+use super::act::{Act, Feed};
+use super::examined::SpringCount;
+use super::grammar::{kilograms, name_of, short, within, word};
+use super::treatment::TreatmentNote;
+use crate::ColonyId;
+use crate::fault::Wrong;
+
+const FEEDS: [(&str, Feed); 6] = [
+    ("3:2 syrup", Feed::Syrup3To2),
+    ("2:1 syrup", Feed::Syrup2To1),
+    ("1:1 syrup", Feed::Syrup1To1),
+    ("fondant", Feed::Fondant),
+    ("candy", Feed::Candy),
+    ("sugar", Feed::Sugar),
+];
+const DONE: [(&str, Act); 4] = [
+    ("brushed", Act::Brushed),
+    ("brought near", Act::BroughtNear),
+    ("requeened", Act::Requeened),
+    ("moved", Act::Moved),
+];
+
+pub(super) fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Result<Act, Wrong> {
+    let find = |name: &str| {
+        let name = name.trim();
+        let wrong = || Wrong::new(format!("no colony is called \"{name}\""), "write the name of a colony of this yard");
+        colony(name).ok_or_else(wrong)
+    };
+    match what {
+        "fed" => {
+            let Some((feed, kind)) = FEEDS.iter().find(|(words, _)| how.to_lowercase().ends_with(words)) else {
+                let kinds: Vec<&str> = FEEDS.iter().map(|(words, _)| *words).collect();
+                return Err(Wrong::new(
+                    format!("\"{how}\" does not say what was fed"),
+                    format!("end it with one of {}, such as \"fed=5 kg fondant\"", kinds.join(", ")),
+                ));
+            };
+            let mass = how[..how.len() - feed.len()].trim().trim_end_matches(" of");
+            Ok(Act::Fed { feed: *kind, mass_kg: within(mass, kind.mass_of(mass.trim())?, 60.0)? })
+        }
+        "frames" => {
+            let Some((stores, giver)) = how.split_once(" from ") else {
+                return Err(Wrong::new(format!("\"{how}\" names no giver"), "write \"frames=3.6 kg from Alder\""));
+            };
+            Ok(Act::FramesFrom { giver: find(giver)?, stores_kg: kilograms(stores, 60.0)? })
+        }
+        "changed" => Ok(Act::Changed(how.parse()?)),
+        "treated" => TreatmentNote::read(how).map(Act::Treated),
+        "united" => Ok(Act::UnitedInto(find(how.strip_prefix("into ").unwrap_or(how))?)),
+        "examined" => Ok(Act::Examined(how.parse()?)),
+        "mites" => mites(how),
+        "counted" => Ok(Act::Counted(word(how, &SpringCount::WORDS)?)),
+        _ => word(how, &DONE),
+    }
+}
+
+pub(super) fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> String {
+    match act {
+        Act::Fed { feed, mass_kg } => format!("fed={} kg {}", short(mass_kg.get()), name_of(feed, &FEEDS)),
+        Act::FramesFrom { giver, stores_kg } => format!("frames={} kg from {}", short(stores_kg.get()), name(*giver)),
+        Act::Changed(change) => format!("changed={change}"),
+        Act::Treated(given) => format!("treated={}", given.written()),
+        Act::UnitedInto(other) => format!("united=into {}", name(*other)),
+        Act::Examined(examined) => format!("examined={examined}"),
+        Act::Counted(count) => format!("counted={}", name_of(count, &SpringCount::WORDS)),
+        Act::MitesCounted { found, bees } => format!("mites={found} of {bees}"),
+        done => format!("did={}", name_of(done, &DONE)),
+    }
+}
+
+/// Mites and the bees they came off.
+fn mites(how: &str) -> Result<Act, Wrong> {
+    /// A sample is a cup of bees or two.
+    const MOST_BEES: u32 = 2_000;
+    let wrong = || {
+        let remedy = format!("write mites and bees of the sample, up to {MOST_BEES}, such as \"mites=14 of 300\"");
+        Wrong::new(format!("\"{how}\" is no count of mites"), remedy)
+    };
+    let (found, bees) = how.split_once(" of ").or_else(|| how.split_once('/')).ok_or_else(wrong)?;
+    let bees = bees.trim().trim_end_matches("bees").trim();
+    let (found, bees) = (found.trim().parse().map_err(|_| wrong())?, bees.parse().map_err(|_| wrong())?);
+    let is_sound = (1..=MOST_BEES).contains(&bees) && found <= 10 * bees;
+    if is_sound { Ok(Act::MitesCounted { found, bees }) } else { Err(wrong()) }
+}
