@@ -89,6 +89,20 @@ impl View {
         self.standing.as_ref()?.present.now.colonies.get(at)
     }
 
+    /// Colonies that are watched still, with their places in the yard: all of them until there is an estimate.
+    pub(crate) fn watched(&self) -> impl Iterator<Item = (usize, &Colony)> {
+        self.apiary.colonies.iter().enumerate().filter(|(at, _)| !self.is_gone(*at))
+    }
+
+    /// Colonies that are watched no more.
+    pub(crate) fn gone(&self) -> impl Iterator<Item = &Colony> {
+        self.apiary.colonies.iter().enumerate().filter(|(at, _)| self.is_gone(*at)).map(|(_, colony)| colony)
+    }
+
+    fn is_gone(&self, at: usize) -> bool {
+        self.colony_now(at).is_some_and(ColonyNow::is_gone)
+    }
+
     /// A colony's notes up to the day asked about, latest first.
     pub(crate) fn notes_of(&self, colony: ColonyId) -> Vec<&Note> {
         let until = self.now.date();

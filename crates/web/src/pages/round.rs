@@ -120,12 +120,30 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
         form id="round" method="post" action="/round" data-day=(view.now.date()) data-invented=[of_invented] {
             input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
             (outside(&view))
-            @for (at, colony) in view.apiary.colonies.iter().enumerate() { (hive(&view, at, colony)) }
+            @for (at, colony) in view.watched() { (hive(&view, at, colony)) }
+            (not_asked(&view))
             div class="keep" { button class="main" { "Keep the round" } }
         }
         (heard("/round"))
     };
     Ok(page(&view, Place::Round, "Yard round", &body))
+}
+
+/// Hives in which nothing lives any more; what is seen at them is noted on their own pages.
+fn not_asked(view: &View) -> Markup {
+    let gone: Vec<&Colony> = view.gone().collect();
+    html! {
+        @if !gone.is_empty() {
+            p class="small" {
+                "Not asked about, as nothing lives there any more: "
+                @for (at, colony) in gone.iter().enumerate() {
+                    @if at > 0 { ", " }
+                    a href={ "/hive/" (colony.id.0) } { (colony.name) }
+                }
+                "."
+            }
+        }
+    }
 }
 
 fn outside(view: &View) -> Markup {

@@ -25,7 +25,7 @@ pub(crate) fn sheet(view: &View) -> Markup {
         p { "Day ____________  hour ______  air ______  snow: bare · old · fresh" }
         p class="small" { "Ring one word a line. In the evening the same order stands on the page “Yard round”." }
         div class="papers" {
-        @for colony in &view.apiary.colonies {
+        @for (_, colony) in view.watched() {
             @let has_hole = view.has_upper_hole(colony);
             section class="paper" {
                 h2 { (colony.name) }

@@ -171,3 +171,25 @@ fn a_phone_whose_clock_is_a_little_fast_is_believed_in_a_keepers_own_yard() {
         assert!(far.body.contains("is still to come: today is"), "{}", far.body);
     });
 }
+
+#[test]
+fn a_colony_that_was_sold_is_asked_about_no_more() {
+    run(|served| async move {
+        served.settled().await;
+        let alder = served.colony("Alder");
+        let kept = served.post(&format!("/hive/{alder}/note"), &[("line", "counted=sold")]).await;
+        assert_eq!(kept.status, StatusCode::SEE_OTHER);
+        let now = served.settled().await;
+        assert_eq!(now["now"]["colonies"][0]["word"], "closed");
+        let round = served.get("/round").await.body;
+        assert!(round.contains("Not asked about") && !round.contains(&format!("data-colony=\"{alder}\"")));
+        assert_eq!(round.matches("data-colony=").count(), 4);
+        assert!(!served.get("/round/sheet").await.body.contains("Alder"));
+        assert!(served.get("/").await.body.contains("Sold: watched no more."));
+        let hive = served.get(&format!("/hive/{alder}")).await.body;
+        assert!(
+            !hive.contains("Alive?") && !hive.contains("What the next look should show"),
+            "nothing is expected of it"
+        );
+    });
+}
