@@ -18,6 +18,8 @@ pub(crate) mod voice;
 pub(crate) mod weather;
 pub(crate) mod weigh;
 
+use snowhum_advice::answer::ActionAnswer;
+use snowhum_advice::words::day;
 use std::io::Write;
 
 use crate::exit;
@@ -49,6 +51,14 @@ pub(crate) fn entry(label: &str, text: &str) -> String {
     const MARGIN: usize = 14;
     let lines = broken(text, WIDTH - MARGIN).join(&format!("\n{}", " ".repeat(MARGIN)));
     format!("  {label:<12}{lines}\n")
+}
+
+/// The days for something to do.
+pub(crate) fn when(action: &ActionAnswer) -> String {
+    if action.from == action.by {
+        return format!("on {}", day(action.by));
+    }
+    format!("from {} to {}", day(action.from), day(action.by))
 }
 
 /// A message of one or more lines, each as it stands where it fits the page, else broken at spaces and indented. The place

@@ -7,7 +7,7 @@ use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, ru
 use snowhum_units::{Kelvin, Kilogram, Range, System};
 
 use crate::text::chart::bar;
-use crate::text::{entry, wrapped};
+use crate::text::{entry, when, wrapped};
 
 /// Visits shown for a colony; the rest are in the JSON.
 const EVIDENCE_SHOWN: usize = 4;
@@ -180,8 +180,7 @@ fn actions(now: &NowAnswer, colony: &ColonyNow) -> String {
 
 fn action_words(now: &NowAnswer, action: &ActionAnswer) -> String {
     let worth = action.worth(&now.currency);
-    let mut text =
-        format!("{}, from {} to {}: {worth}. {}.", action.what, day(action.from), day(action.by), action.why);
+    let mut text = format!("{}, {}: {worth}. {}.", action.what, when(action), action.why);
     if let Some(caution) = &action.caution {
         text += &format!(" Caution: {caution}.");
     }

@@ -9,7 +9,7 @@ use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
 
 use crate::text::chart::{bar, spark};
-use crate::text::{entry, fit, wrapped};
+use crate::text::{entry, fit, when, wrapped};
 
 pub(crate) fn words(plan: &PlanAnswer, system: System) -> String {
     let mut page = head(plan);
@@ -247,12 +247,7 @@ fn actions(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
 
 fn one_action(plan: &PlanAnswer, at: usize, action: &ActionAnswer) -> String {
     let label = if action.instead { "Or instead".to_owned() } else { format!("Do {}", at + 1) };
-    let when = if action.from == action.by {
-        format!("on {}", day(action.by))
-    } else {
-        format!("between {} and {}", day(action.from), day(action.by))
-    };
-    let mut page = entry(&label, &format!("{}, {when}: {}", action.what, action.worth(&plan.currency)));
+    let mut page = entry(&label, &format!("{}, {}: {}", action.what, when(action), action.worth(&plan.currency)));
     let mut why = action.why.clone();
     if let Some(rule) = &action.rule_of_thumb {
         why += &format!(". The trade: {rule}");

@@ -22,10 +22,18 @@ pub(crate) fn actions(colony: &ColonyNow, currency: &str) -> Markup {
     }
 }
 
+/// The days for it.
+pub(super) fn when(action: &ActionAnswer) -> Markup {
+    html! {
+        @if action.from == action.by { "on " (date(action.by)) }
+        @else { "from " (date(action.from)) " to " (date(action.by)) }
+    }
+}
+
 fn one(action: &ActionAnswer, currency: &str) -> Markup {
     html! {
         li {
-            p { @if action.instead { "Or instead: " } strong { (capital(&action.what)) } ", from " (date(action.from)) " to " (date(action.by)) "." }
+            p { @if action.instead { "Or instead: " } strong { (capital(&action.what)) } ", " (when(action)) "." }
             p { (capital(&action.why)) "." }
             @if let Some(caution) = &action.caution { p class="caution" { strong { "Take care: " } (caution) "." } }
             details {

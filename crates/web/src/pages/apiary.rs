@@ -7,6 +7,7 @@ use snowhum_advice::now::{ColonyNow, NowAnswer, Word};
 use snowhum_advice::words::{day, in_hundred, run_out};
 use snowhum_units::System;
 
+use super::action;
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
@@ -121,12 +122,10 @@ fn card(view: &View, at: usize, colony: &ColonyNow, to: LooksTo) -> Markup {
 fn next(colony: &ColonyNow) -> Option<Markup> {
     let first = colony.actions.first().filter(|action| action.helps());
     match (first, colony.word) {
-        (Some(action), Word::Act) if colony.about.contains(&action.what) => {
-            Some(html! { "Best from " (date(action.from)) "; the last day is " (date(action.by)) "." })
+        (Some(first), Word::Act) if colony.about.contains(&first.what) => {
+            Some(html! { "Best " (action::when(first)) "." })
         }
-        (Some(action), _) => {
-            Some(html! { (capital(&action.what)) ", from " (date(action.from)) " to " (date(action.by)) "." })
-        }
+        (Some(first), _) => Some(html! { (capital(&first.what)) ", " (action::when(first)) "." }),
         (None, Word::Sound | Word::Closed) => None,
         (None, _) if colony.nothing_helps => {
             Some(html! { "Nothing that was tried in the model helps by more than chance." })
