@@ -7,7 +7,7 @@ use snowhum_draws::normal_quantile;
 use crate::litter::{Litter, LitterDay};
 use crate::own::Priors;
 use crate::signs::{self, Today};
-use crate::view::{Conditions, Life, View};
+use crate::view::{Conditions, FreshSnow, Life, View};
 use crate::{Answer, Parameters};
 
 /// Mean air of a month in a cold country, °C, and chance that bees fly on a day of it, January first (judgement: a lake
@@ -70,7 +70,7 @@ impl DeadBeesSeen {
             air_c,
             wind_m_per_s: 1.0,
             snow_m: if self.place == DeadPlace::Snow { 0.2 } else { 0.0 },
-            fresh_snow: false,
+            fresh_snow: FreshSnow::None,
             week_c: air_c,
             season_day: 30.4 * (f64::from(self.month) - 0.5),
         };

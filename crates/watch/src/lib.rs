@@ -37,5 +37,5 @@ pub use parameters::Parameters;
 pub use scene::Scene;
 pub use standing::{Standing, weighted_range};
 pub use twin::{Twin, TwinState};
-pub use view::{Conditions, Life, Own, View};
+pub use view::{Conditions, FreshSnow, Life, Own, View};
 pub use watching::{Leaving, Moved, Watching};

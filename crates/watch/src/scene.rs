@@ -4,8 +4,8 @@ use jiff::Timestamp;
 use snowhum_apiary::SnowCover;
 use snowhum_winter::Yard;
 
-use crate::Conditions;
 use crate::parameters::Parameters;
+use crate::{Conditions, FreshSnow};
 
 /// The yard under its weather, and the laws of signs.
 #[derive(Debug, Clone, Copy)]
@@ -37,6 +37,8 @@ impl Scene<'_> {
         const WEEK: usize = 168;
         /// Depth that fresh snow is taken for where only "new" was noted, m.
         const FRESH_M: f64 = 0.05;
+        /// Depth gained in a day, m, from which it snowed (judgement).
+        const SNOWED_M: f64 = 0.02;
         let now = hour.saturating_sub(1);
         let air_now = self.mean(now, |outside| outside.air.celsius());
         let week = (now.saturating_sub(WEEK)..=now).step_by(6);
@@ -51,7 +53,11 @@ impl Scene<'_> {
                 Some(_) => lying.max(FRESH_M),
                 None => lying,
             },
-            fresh_snow: noted.snow.map_or(lying - yesterday > 0.02, |snow| snow == SnowCover::New),
+            fresh_snow: match (noted.snow, lying - yesterday > SNOWED_M) {
+                (None | Some(SnowCover::New), true) => FreshSnow::Walked,
+                (Some(SnowCover::New), false) => FreshSnow::Noted,
+                _ => FreshSnow::None,
+            },
             week_c: week.map(|hour| self.mean(hour, |outside| outside.air.celsius())).sum::<f64>() / count,
             season_day: self.season_day(hour),
         }

@@ -45,7 +45,7 @@ pub fn quiet_chance(day: &Conditions, p: &Parameters) -> f64 {
 ///
 /// ```
 /// use snowhum_apiary::Sign;
-/// use snowhum_watch::{Conditions, Law, Life, Own, Parameters, View, signs};
+/// use snowhum_watch::{Conditions, FreshSnow, Law, Life, Own, Parameters, View, signs};
 /// let own = Own { tare_kg: 20.0, side_share: 0.5, seen: 0.6, ear: 0.0 };
 /// let dead = View {
 ///     life: Life::Dead { days: 9.0 }, bees: 4e3, brood: 0.0, seams: 3.0, spoilt: 0.1, stores_kg: 9.0, other_kg: 1.0,
@@ -53,7 +53,7 @@ pub fn quiet_chance(day: &Conditions, p: &Parameters) -> f64 {
 ///     litter_outside: 0.0, litter_floor: 0.0, flight_hours: 0.0, confined_days: 30.0, lid_resistance: 1.5, own,
 /// };
 /// let day = Conditions {
-///     air_c: -5.0, wind_m_per_s: 1.0, snow_m: 0.2, fresh_snow: false, week_c: -6.0, season_day: 30.0,
+///     air_c: -5.0, wind_m_per_s: 1.0, snow_m: 0.2, fresh_snow: FreshSnow::None, week_c: -6.0, season_day: 30.0,
 /// };
 /// let p = Parameters::shipped().unwrap();
 /// let law = signs::law(&Sign::SeenDead, &dead, &day, signs::Today::Lively, &p);

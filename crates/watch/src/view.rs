@@ -105,6 +105,18 @@ pub struct Own {
     pub ear: f64,
 }
 
+/// Whether snow fell in the day before a look, and who knows of it.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub enum FreshSnow {
+    /// None did.
+    #[default]
+    None,
+    /// It did in the weather walked: what lies outside is reckoned to lie under it already.
+    Walked,
+    /// The keeper saw it and the weather walked has none.
+    Noted,
+}
+
 /// The day of a visit, the same for all members.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Conditions {
@@ -114,8 +126,8 @@ pub struct Conditions {
     pub wind_m_per_s: f64,
     /// Snow on the ground, m.
     pub snow_m: f64,
-    /// Whether the snow is fresh since the last look.
-    pub fresh_snow: bool,
+    /// Snow of the last day.
+    pub fresh_snow: FreshSnow,
     /// Mean outdoor air of the week before, °C.
     pub week_c: f64,
     /// Day of the year, shifted by half a year south of the equator.

@@ -16,7 +16,7 @@ use snowhum_apiary::{
 use snowhum_draws::Key;
 use snowhum_units::{Fraction, Kelvin, Kilogram};
 use snowhum_watch::signs::{Today, answer, law, quiet_chance, sample_visit, seen, visit_log_probability};
-use snowhum_watch::{Answer, Conditions, Law, Life, Own, Parameters, View};
+use snowhum_watch::{Answer, Conditions, FreshSnow, Law, Life, Own, Parameters, View};
 use wild::{any_day, any_view};
 
 const SILENT: Sign = Sign::Hum { heard: Seen::No, how: Listening::Ear };
@@ -70,12 +70,12 @@ fn dead() -> View {
 }
 
 fn frost(air_c: f64) -> Conditions {
-    Conditions { air_c, wind_m_per_s: 1.5, snow_m: 0.3, fresh_snow: false, week_c: air_c, season_day: 20.0 }
+    Conditions { air_c, wind_m_per_s: 1.5, snow_m: 0.3, fresh_snow: FreshSnow::None, week_c: air_c, season_day: 20.0 }
 }
 
 /// A flying day: nine degrees, and sun for views with hours of flight.
 fn mild(season_day: f64) -> Conditions {
-    Conditions { air_c: 9.0, wind_m_per_s: 1.0, snow_m: 0.1, fresh_snow: false, week_c: 1.0, season_day }
+    Conditions { air_c: 9.0, wind_m_per_s: 1.0, snow_m: 0.1, fresh_snow: FreshSnow::None, week_c: 1.0, season_day }
 }
 
 fn flying(view: View) -> View {
@@ -355,6 +355,23 @@ fn cold_and_wind_make_a_day_quieter() {
     let at = |air_c, wind_m_per_s| quiet_chance(&Conditions { air_c, wind_m_per_s, ..frost(0.0) }, &p);
     assert!(at(5.0, 0.0) < at(-10.0, 0.0) && at(-10.0, 0.0) < at(-10.0, 3.0));
     assert!(at(-60.0, 40.0) <= 0.8);
+}
+
+#[test]
+fn snow_that_the_weather_walked_has_hides_the_dead_outside_but_once() {
+    let p = Parameters::shipped().unwrap();
+    let mean = |place, fresh_snow| {
+        let sign = Sign::DeadBees { count: DeadCount::Counted(3), place };
+        match law(&sign, &living(), &Conditions { fresh_snow, ..frost(-5.0) }, Today::Lively, &p).unwrap() {
+            Law::Count { mean, .. } => mean,
+            other => panic!("{other:?}"),
+        }
+    };
+    for outside in [DeadPlace::Snow, DeadPlace::Ground] {
+        assert_eq!(mean(outside, FreshSnow::Walked), mean(outside, FreshSnow::None), "the litter has it already");
+        assert!(mean(outside, FreshSnow::Noted) < mean(outside, FreshSnow::None));
+    }
+    assert!(mean(DeadPlace::Board, FreshSnow::Walked) < mean(DeadPlace::Board, FreshSnow::None));
 }
 
 #[test]

@@ -1,12 +1,13 @@
 //! Dead bees that were not there at the last look.
 
 use super::look::Look;
-use crate::Law;
+use crate::{FreshSnow, Law};
 use snowhum_apiary::DeadPlace;
 
 /// A negative binomial count. On snow and ground lie those carried or flown out; on board, tray and behind the guard a
 /// share of those on the floor. A quiet colony carries out little. Fresh snow hides what came before it: a smaller mean
-/// with a smaller size, which puts more of the chance on none at all.
+/// with a smaller size, which puts more of the chance on none at all. Snow of the weather walked has hidden what lies outside
+/// already; only snow that the keeper alone saw hides it here.
 pub(super) fn law(place: DeadPlace, look: &Look<'_>) -> Law {
     let (view, p) = (&look.view, look.p);
     let carried = if look.is_alive() { look.showing() } else { 1.0 };
@@ -18,8 +19,12 @@ pub(super) fn law(place: DeadPlace, look: &Look<'_>) -> Law {
         DeadPlace::Tray => view.litter_floor * p.floor_to_tray.value,
         DeadPlace::Guard => view.litter_floor * p.floor_to_guard.value,
     };
-    let open_sky = matches!(place, DeadPlace::Snow | DeadPlace::Ground | DeadPlace::Board);
-    let left = if open_sky && look.day.fresh_snow { p.snowed_over.value } else { 1.0 };
+    let is_hidden = match place {
+        DeadPlace::Snow | DeadPlace::Ground => look.day.fresh_snow == FreshSnow::Noted,
+        DeadPlace::Board => look.day.fresh_snow != FreshSnow::None,
+        DeadPlace::Tray | DeadPlace::Guard => false,
+    };
+    let left = if is_hidden { p.snowed_over.value } else { 1.0 };
     Law::Count {
         mean: found * left + p.dead_stray_mean.value,
         size: p.dead_size.value * left,

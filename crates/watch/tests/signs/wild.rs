@@ -1,7 +1,7 @@
 //! Hives and days as none is.
 
 use proptest::prelude::*;
-use snowhum_watch::{Conditions, Life, Own, View};
+use snowhum_watch::{Conditions, FreshSnow, Life, Own, View};
 
 /// Numbers as no hive has them.
 fn wild() -> impl Strategy<Value = f64> {
@@ -35,11 +35,11 @@ pub(crate) fn any_view() -> impl Strategy<Value = View> {
 }
 
 pub(crate) fn any_day() -> impl Strategy<Value = Conditions> {
-    (prop::collection::vec(wild(), 5), any::<bool>()).prop_map(|(n, fresh_snow)| Conditions {
+    (prop::collection::vec(wild(), 5), any::<bool>()).prop_map(|(n, snowed)| Conditions {
         air_c: n[0],
         wind_m_per_s: n[1],
         snow_m: n[2],
-        fresh_snow,
+        fresh_snow: if snowed { FreshSnow::Noted } else { FreshSnow::None },
         week_c: n[3],
         season_day: n[4],
     })
