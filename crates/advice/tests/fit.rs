@@ -70,6 +70,20 @@ fn with(lines: &str, more: &str) -> String {
 }
 
 #[test]
+fn food_that_its_combs_cannot_take_is_said_and_none_other() {
+    let lines = ["4 kg", "14 kg"].map(|stores| with(STRONG, &format!("stores = \"{stores}\"")));
+    let of = |place| fit(&yard(place, "2025-09-01", &[("Light", &lines[0]), ("Fair", &lines[1])]));
+    let says = |fit: &FitAnswer, name: &str| one(fit, name).say.iter().any(|say| say.contains("leave bees room"));
+    let (alpine, plain) = (of(ALPINE), of(PLAIN));
+    // Ten deep combs take 27.8 kg when full.
+    for (fit, name, stores_kg) in [(&alpine, "Light", 4.0), (&alpine, "Fair", 14.0), (&plain, "Light", 4.0)] {
+        let short = fit.shopping.hives.iter().find(|hive| hive.name == name).map_or(0.0, |hive| hive.short_kg);
+        assert_eq!(says(fit, name), stores_kg + short > 0.85 * 27.8, "{name} {short}");
+    }
+    assert!(says(&alpine, "Light") && !says(&plain, "Light"));
+}
+
+#[test]
 fn the_demo_is_answered_on_six_scales_each_with_its_range_and_source() {
     let apiary = snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0;
     let fit = fit(&apiary);

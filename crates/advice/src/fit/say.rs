@@ -1,6 +1,7 @@
 //! What to know: of one colony, where a wrong belief would mislead, and of the whole yard.
 
-use snowhum_apiary::{LeftOn, Mites, Trouble};
+use snowhum_apiary::{LeftOn, Mites, Trouble, food_in};
+use snowhum_units::Kilogram;
 
 use super::{ColonyFit, Look, Stands, VerdictKind, What, health, scales};
 use crate::cautions::Hazard;
@@ -29,10 +30,30 @@ pub(super) fn colony(look: &Look<'_>, at: usize) -> Vec<String> {
     if health::foulbrood(colony) {
         say.push(Hazard::Foulbrood.says().to_owned());
     }
+    say.extend(no_room(look, at));
     if look.is_nucleus(at) {
         say.push("A nucleus is fed first and defended first: entrance of a bee's width.".to_owned());
     }
     say
+}
+
+/// Share of its combs that food may fill: bees cluster on empty cells under it (judgement).
+const ROOM: f64 = 0.85;
+
+/// What it is short of, where its combs cannot take that.
+fn no_room(look: &Look<'_>, at: usize) -> Option<String> {
+    let (hive, now) = (&look.housed(at).hive, look.colony(at).stores.total.p50);
+    let room = food_in(f64::from(hive.comb_count()), hive.mean_comb_side()).p50 * ROOM;
+    let wanted = now + Kilogram::new(look.plan(at).shortage_kg);
+    let kg = |kilograms: Kilogram| kilograms.show(look.system(), 0);
+    (look.is_short(at) && wanted > room).then(|| {
+        format!(
+            "With what it is short of it would hold {}, and its combs take about {} and leave bees room: give it a box of drawn comb, \
+             or the rest as fondant in winter.",
+            kg(wanted),
+            kg(room)
+        )
+    })
 }
 
 /// What holds for the whole yard on this day, with the caution of treatments where one is advised.
