@@ -1,5 +1,7 @@
 //! What lies ahead of a yard, run as often as it takes on the same weather and the same random numbers.
 
+use std::ops::Range;
+
 use snowhum_watch::{Outlook, Scene};
 use snowhum_winter::{
     Action, Environment, Event, Housed, Parameters, Record, Schedule, Settings, Trajectory, WarmWall, Yard, run,
@@ -42,6 +44,12 @@ impl Ahead<'_> {
             Self::FromStart(environment, _) => (environment, 0),
             Self::Watched(watched) => (watched.scene.yard.environment, watched.behind),
         }
+    }
+
+    /// The weather ahead, and the first so many days of it, as far as it goes.
+    pub(crate) fn first_days(&self, days: usize) -> (&Environment, Range<usize>) {
+        let (environment, behind) = self.weather();
+        (environment, behind..(behind + days).min(environment.days()))
     }
 
     /// Chance that a colony is alive where the run starts; its members all are.

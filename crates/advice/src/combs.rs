@@ -13,8 +13,7 @@ const MILD_DAYS: usize = 2;
 
 /// Whether combs can be lifted on some day of the week ahead, in at least half of the weather that may come.
 pub(crate) fn can_be_lifted(base: &Base<'_>) -> bool {
-    let (environment, behind) = base.ahead.weather();
-    let days = behind..(behind + AHEAD).min(environment.days());
+    let (environment, days) = base.ahead.first_days(AHEAD);
     let paths = environment.paths();
     let is_mild = |day: usize, path: usize| (24 * day..24 * (day + 1)).any(|hour| environment.air(hour, path) >= FROM);
     let fits = |path: &usize| days.clone().filter(|day| is_mild(*day, *path)).count() >= MILD_DAYS;

@@ -20,7 +20,7 @@ pub use figures::mite_region;
 pub use shopping::{BeginBy, FEEDER_L, HiveFeed, Shopping, Spared};
 
 use jiff::civil::Date;
-use snowhum_apiary::{Colony, Combs};
+use snowhum_apiary::{Colony, Combs, Mites};
 use snowhum_units::{Kilogram, System};
 use snowhum_winter::{Action, Event, Housed, Trajectory};
 
@@ -30,7 +30,7 @@ use crate::shortage::WORTH_FEEDING;
 use crate::statistics::mean_and_error;
 use figures::{Country, Figures};
 pub(crate) use health::Health;
-pub(crate) use scales::left_on;
+pub(crate) use scales::{GUARD, left_on};
 
 /// A yard looked at before winter, with what the plan computed of it.
 pub(crate) struct Look<'a> {
@@ -92,6 +92,12 @@ impl Look<'_> {
 
     fn colony(&self, at: usize) -> &Colony {
         &self.base.housed[at].colony
+    }
+
+    /// Whether it was treated on the day of the count in the yard file or after.
+    fn treated_since_count(&self, at: usize) -> bool {
+        let colony = self.colony(at);
+        matches!(colony.mites, Mites::Counted { on, .. } if self.base.question.apiary.treated_since(colony, on).is_some())
     }
 
     fn plan(&self, at: usize) -> &ColonyPlan {

@@ -6,7 +6,7 @@ use snowhum_units::{Kilogram, Metre};
 
 use crate::statistics::rounded;
 use crate::sums::SumFault;
-use crate::sums::weigh::Lift;
+use crate::sums::weigh::{Lift, mass_of_bees};
 
 /// A box of a hive as a load.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -73,9 +73,7 @@ impl Load {
     /// # Errors
     /// When the shipped table of the model cannot be read.
     pub fn of(stores: Kilogram, bees: f64) -> Result<Self, SumFault> {
-        let parameters = snowhum_winter::Parameters::shipped()
-            .map_err(|error| SumFault::Table { table: "winter_parameters.toml", fault: error.to_string() })?;
-        Ok(Self { stores, bees: Kilogram::new(bees * parameters.bee_mass.value) })
+        Ok(Self { stores, bees: mass_of_bees(bees)? })
     }
 }
 

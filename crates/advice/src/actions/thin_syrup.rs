@@ -1,7 +1,7 @@
 //! Thin syrup in spring: what a hungry colony is given once days are warm enough for bees to take it.
 
 use jiff::ToSpan;
-use snowhum_units::{CubicMetre, Kelvin};
+use snowhum_units::Kelvin;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
@@ -25,8 +25,7 @@ const WORK: f64 = 1.0;
 
 /// Whether thin syrup can be given from today on, in place of solid feed: days lengthen and are warm.
 pub(super) fn is_taken(base: &Base<'_>) -> bool {
-    let (environment, behind) = base.ahead.weather();
-    let days = behind..(behind + WEEK).min(environment.days());
+    let (environment, days) = base.ahead.first_days(WEEK);
     let highest = |day: usize, path: usize| {
         (24 * day..24 * (day + 1)).map(|hour| environment.air(hour, path).get()).fold(f64::MIN, f64::max)
     };
@@ -43,14 +42,13 @@ pub(super) fn feed(situation: &Situation<'_>) -> Option<Candidate> {
         return None;
     }
     let (question, sugar) = (base.question, sugar_for(short));
-    let litres = Strength::OneToOne.syrup_with(sugar).get() * 1e3;
     let hunger = situation.early_hunger();
     let latest = question.as_of.saturating_add(AT_THE_LATEST.days());
     Some(Candidate {
         what: format!(
             "feed {} of sugar as {} of thin syrup, 1:1, a litre or so at a time",
             sugar.show(question.system, 1),
-            CubicMetre::new(litres * 1e-3).show(question.system, 0)
+            Strength::OneToOne.syrup_with(sugar).show(question.system, 0)
         ),
         why: match hunger {
             Some(day) => format!(

@@ -1,7 +1,7 @@
 //! What must not be carried from hive to hive, and queens that will not do.
 
 use jiff::civil::Date;
-use snowhum_apiary::{Apiary, Colony, Mites, QueenState, Trouble};
+use snowhum_apiary::{Colony, Mites, QueenState, Trouble};
 
 use super::answer::SiteDates;
 use super::figures::Figures;
@@ -80,9 +80,4 @@ pub(super) fn mite_rate(colony: &Colony) -> Option<f64> {
         Mites::Counted { found, bees, .. } if bees > 0 => Some(100.0 * f64::from(found) / f64::from(bees)),
         Mites::Counted { .. } | Mites::NotCounted => None,
     }
-}
-
-/// Whether the colony was treated on the day of the count in the yard file or after.
-pub(super) fn treated_since_count(apiary: &Apiary, colony: &Colony) -> bool {
-    matches!(colony.mites, Mites::Counted { on, .. } if apiary.treated_since(colony, on).is_some())
 }

@@ -8,7 +8,7 @@ mod queen;
 mod stores;
 
 pub(super) use brood::FULL_COMB;
-pub(crate) use hive::left_on;
+pub(crate) use hive::{GUARD, left_on};
 
 use super::Look;
 use super::answer::{Scale, Stands, Usual, What};

@@ -120,13 +120,12 @@ pub(super) fn mites_first(look: &Look<'_>, at: usize) -> bool {
     let colony = look.colony(at);
     let many = count.rate >= look.figures.virus.value;
     let wings = colony.autumn.troubles.iter().flatten().any(|trouble| *trouble == Trouble::CrumpledWings);
-    many || wings
-        || (count.rate >= line.value[1] - 1e-9 && !health::treated_since_count(look.base.question.apiary, colony))
+    many || wings || (count.rate >= line.value[1] - 1e-9 && !look.treated_since_count(at))
 }
 
 fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
     let (count, line) = scales::mites::count(look, at)?;
-    let treated = health::treated_since_count(look.base.question.apiary, look.colony(at));
+    let treated = look.treated_since_count(at);
     if !mites_first(look, at) {
         return None;
     }

@@ -5,7 +5,7 @@ use jiff::tz::TimeZone;
 use snowhum_apiary::{Apiary, ColonyId, Note, Seen, Sign};
 
 use crate::actions::{Situation, over_the_line};
-use crate::fit::left_on;
+use crate::fit::{GUARD, left_on};
 use crate::plan::Base;
 use crate::words::day;
 
@@ -66,9 +66,7 @@ impl Noted<'_> {
             Sign::Mouse(seen) => Some(*seen == Seen::Yes),
             _ => None,
         })?;
-        Some(format!(
-            "a mouse was noted on {on}: on a mild day see that none is inside, then a guard with slots to 8 mm or holes to 9 mm"
-        ))
+        Some(format!("a mouse was noted on {on}: on a mild day see that none is inside, then {GUARD}"))
     }
 
     fn drones(&self) -> Option<String> {

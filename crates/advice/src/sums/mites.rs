@@ -13,6 +13,7 @@ use jiff::civil::Date;
 use serde::Deserialize;
 use snowhum_apiary::{Apiary, MiteCount};
 use snowhum_winter::Parameter;
+use std::sync::LazyLock;
 
 use super::intervals::{self, Interval};
 use super::{SumFault, shipped, within};
@@ -112,8 +113,9 @@ pub fn of_yard(
 
 /// The line for washed bees in a region and month; the general one where the region has none.
 pub(crate) fn line_for(region: Option<&str>, month: i8) -> Option<Line> {
-    let figures: Figures = shipped("mites.toml", SHIPPED).ok()?;
-    lines::chosen(&figures.line, region, Some(month), false).ok().map(|(line, _)| line)
+    // Asked for every colony of every estimate: the table is read once.
+    static FIGURES: LazyLock<Option<Figures>> = LazyLock::new(|| shipped("mites.toml", SHIPPED).ok());
+    lines::chosen(&FIGURES.as_ref()?.line, region, Some(month), false).ok().map(|(line, _)| line)
 }
 
 /// Answers a count.

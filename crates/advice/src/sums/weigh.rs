@@ -278,10 +278,15 @@ fn bees(bees: Option<f64>, figures: &Figures) -> Result<Weight, SumFault> {
         return Ok(Weight { kg: unknown.value, error_kg: 0.5 * spread });
     };
     within("bees", bees, 0.0, 100_000.0)?;
+    let kg = mass_of_bees(bees)?.get();
+    Ok(Weight { kg, error_kg: figures.bees_error.value * kg })
+}
+
+/// So many bees, as the winter model weighs them.
+pub(crate) fn mass_of_bees(bees: f64) -> Result<Kilogram, SumFault> {
     let parameters = Parameters::shipped()
         .map_err(|error| SumFault::Table { table: "winter_parameters.toml", fault: error.to_string() })?;
-    let kg = bees * parameters.bee_mass.value;
-    Ok(Weight { kg, error_kg: figures.bees_error.value * kg })
+    Ok(Kilogram::new(bees * parameters.bee_mass.value))
 }
 
 fn frames(counts: &[FrameCount], figures: &Figures) -> Result<Range<f64>, SumFault> {

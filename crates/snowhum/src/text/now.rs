@@ -75,12 +75,13 @@ fn overview(now: &NowAnswer) -> String {
     let mut table = String::from("\n  Of 100 hives like it, today            alive\n");
     for colony in &now.colonies {
         let name: String = colony.name.chars().take(12).collect();
-        let alive = match colony.seen_dead {
-            true => "dead".to_owned(),
-            false if colony.is_gone() => "–".to_owned(),
-            false => format!("{:>3}", hives(colony.alive)),
+        let (alive, chance) = if colony.seen_dead {
+            ("dead".to_owned(), 0.0)
+        } else if colony.is_gone() {
+            ("–".to_owned(), 0.0)
+        } else {
+            (format!("{:>3}", hives(colony.alive)), colony.alive)
         };
-        let chance = if colony.is_gone() { 0.0 } else { colony.alive };
         table += &format!("  {name:<12}{}  {alive:<6} {}\n", bar(chance, 24), colony.word.written());
     }
     table

@@ -75,6 +75,9 @@ fn faults(look: &Look<'_>, at: usize) -> Vec<String> {
     faults
 }
 
+/// What keeps mice out (source: `mouse` of `data/fit.toml`).
+pub(crate) const GUARD: &str = "a guard with slots to 8 mm or holes to 9 mm";
+
 /// What to do about a thing left on.
 pub(crate) fn left_on(left: snowhum_apiary::LeftOn) -> String {
     use snowhum_apiary::LeftOn;
@@ -90,9 +93,7 @@ pub(crate) fn left_on(left: snowhum_apiary::LeftOn) -> String {
 fn too_high(hive: &Hive, most_mm: f64) -> Option<String> {
     let entrance = hive.openings.iter().find(|opening| opening.kind == OpeningKind::Entrance)?;
     let high_mm = 2_000.0 * entrance.height.get();
-    (high_mm > most_mm).then(|| {
-        format!("the entrance is {high_mm:.0} mm high, and mice pass: a guard with slots to 8 mm or holes to 9 mm")
-    })
+    (high_mm > most_mm).then(|| format!("the entrance is {high_mm:.0} mm high, and mice pass: {GUARD}"))
 }
 
 fn not_noted(look: &Look<'_>, at: usize) -> Option<String> {

@@ -5,7 +5,7 @@ use snowhum_units::Range;
 
 use super::Shown;
 use crate::fit::answer::{Scale, Usual, What};
-use crate::fit::{Look, health, mite_region};
+use crate::fit::{Look, mite_region};
 use crate::sums::mites::{ColonyMites, Counted, Line, MitesQuestion, Sample, line_for, mites};
 use crate::words::{day, season_month};
 
@@ -66,7 +66,7 @@ fn says(look: &Look<'_>, at: usize, counted: Option<&ColonyMites>) -> String {
         one.uneven.high,
         one.verdict.words()
     );
-    if health::treated_since_count(look.base.question.apiary, colony) {
+    if look.treated_since_count(at) {
         says += "; treated since, so the count is no longer what is there";
     }
     says
