@@ -5,7 +5,7 @@ use snowhum_apiary::DeadPlace;
 use snowhum_draws::{Key, normal_quantile};
 use snowhum_units::Range;
 use snowhum_watch::DeadBeesSeen;
-use snowhum_winter::Parameters;
+use snowhum_winter::{Parameters, resting_bee_hazard};
 
 use crate::statistics::{quantile, rounded};
 
@@ -127,7 +127,7 @@ fn hazard(month: i8, p: &Parameters, z: f64) -> f64 {
     let day = (f64::from(month) - 0.5) * 30.4;
     let age = (day - p.winter_bee_emergence.value).rem_euclid(365.0);
     let age = if age > 250.0 { 0.0 } else { age };
-    p.winter_bee_hazard.at(z) * (age / p.winter_bee_ageing.value).exp()
+    resting_bee_hazard(p, age, z)
 }
 
 fn worry(verdict: Verdict, found: f64, expected: Range<f64>) -> &'static str {

@@ -108,8 +108,8 @@ fn bees(parameters: &Parameters, broodless: &Winter) -> Vec<Check> {
 /// Rearing and summer bees switched off, so that only winter bees are counted.
 fn rearing_none(parameters: &Parameters) -> Parameters {
     let mut broodless = parameters.clone();
-    broodless.laying_peak.value = 0.0;
-    broodless.summer_bee_share.value = 0.0;
+    broodless.laying_peak.fix(0.0);
+    broodless.summer_bee_share.fix(0.0);
     broodless
 }
 

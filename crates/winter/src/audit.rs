@@ -5,6 +5,7 @@ use snowhum_units::Fraction;
 
 use crate::block::{Block, Boundary, FLOOR, LID, LOW_WALL, SURFACES, Tally, WALL};
 use crate::environment::{Environment, Hour, Walk, YardShelter};
+use crate::joint::World;
 use crate::lanes::LANES;
 use crate::laws::{EVAPORATION, FUSION, HOUR, Laws};
 use crate::shell::Shell;
@@ -24,20 +25,20 @@ fn winter(dress: Dress, mut check: impl FnMut(&Shell, &Laws, &Boundary, [&Block;
     let weather = changeable(-3.0, 24 * DAYS, LANES);
     let outside = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 10, 1));
     let colony = colony(18_000.0, 22.0);
-    let shell = Shell::of(&langstroth(dress), colony.frames_of_bees, &p, outside.pressure());
+    let shell = Shell::of(&langstroth(dress), start::cluster(&colony, &p), &p, outside.pressure());
     let key = snowhum_draws::Key::new(3, 5);
-    let mut block = start::block(&colony, &shell, &outside, &p, key, 0);
+    let mut block = start::block(&colony, &shell, (&outside, &p), (key, World::new(3)), 0);
     let mut boundary = Boundary::default();
     for hour in 0..24 * DAYS {
         let mut met = Hour::default();
         assert!(outside.hour(hour, &Walk::InOrder(0), &mut met));
-        step::boundary::fill(&shell, &met, None, &mut boundary);
         let before = block.clone();
+        step::boundary::fill(&shell, &met, None, &mut block, &mut boundary);
         step::hour(&shell, &laws, &boundary, &mut block);
         check(&shell, &laws, &boundary, [&before, &block], hour);
         if hour % 24 == 23 {
-            let rising = hour > 24 * 80;
-            let season = colony::Season { winter_bee_age: hour as f64 / 24.0, day_length: 9.0, rising };
+            let lengthening = if hour > 24 * 80 { 0.05 } else { -0.05 };
+            let season = colony::Season { winter_bee_age: hour as f64 / 24.0, day_length: 11.5, lengthening };
             colony::age(&laws, season, 1.0, &mut block);
             start::comb_capacity(&shell, &laws, &mut block);
             block.tally = Tally::default();

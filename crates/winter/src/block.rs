@@ -55,14 +55,32 @@ lanes! {
         climb_from,
         /// °C.
         cross_from,
-        /// Deaths a bee and day at emergence.
+        /// Deaths a bee and day of a young winter bee.
         winter_hazard,
+        /// Days of age at which the ageing part of that has grown as large as the constant one.
+        ageing_from,
+        /// One over the days in which it grows e-fold.
+        ageing,
+        /// Days of age that a day without brood adds.
+        resting_pace,
         /// Times that for damaged bees.
         damaged_factor,
         /// Bees below which a cluster fails.
         viable,
+        /// Chance a day that a cluster far below viable is lost.
+        failing_rate,
+        /// Hazard a day of being lost to what nobody names.
+        background,
         /// Chance a day that the queen fails.
         queen_hazard,
+        /// W/kg at rest at 20 °C.
+        rest,
+        /// Eggs a day of a full colony in May; fewer where she who lays is no sound queen.
+        laying,
+        /// Hours of led light at which the season allows half of that.
+        brood_light,
+        /// Share of brood that grows up to be workers.
+        workers,
         /// W/(m² K) between the zones.
         exchange,
         /// Share of winter bees reared from now on that mites spoil.
@@ -105,6 +123,8 @@ lanes! {
         entrance_free,
         /// Share of the upper hole that is free.
         hole_free,
+        /// Snow on the roof, kg/m².
+        roof_snow,
         /// Heat that the food in touch can give in the hour, W.
         fuel,
     }
@@ -159,6 +179,18 @@ lanes! {
         drip,
         /// Runs out at the entrance, kg/s.
         drained,
+    }
+}
+
+lanes! {
+    /// Carbon dioxide, from which oxygen follows: a mole of one is made for each of the other.
+    pub(crate) struct Gas {
+        /// kg of it a kilogram of the warm zone's dry air.
+        warm,
+        /// The same of the cold zone.
+        cold,
+        /// Share of their full heat that bees can give in this air.
+        breath,
     }
 }
 
@@ -239,6 +271,8 @@ lanes! {
         spring,
         /// What the winter bees would be without mites.
         unharmed,
+        /// Age of the winter bees, days as a nurse ages.
+        age,
         /// Eggs and larvae.
         open_brood,
         /// Sealed brood.
@@ -255,8 +289,10 @@ lanes! {
         nest,
         /// What the nest's warmth over a broodless core asks of the cluster, K, times the cluster's scale round a nest.
         nest_scale,
-        /// Two-week mean of the air round the cluster, °C.
+        /// Two-week mean of the outdoor air, °C.
         warmth,
+        /// Share of the days of the last two weeks on which bees flew.
+        flown,
         /// Days since the last flight.
         confined_days,
         /// Bees that died yesterday.
@@ -328,8 +364,12 @@ lanes! {
         damp,
         /// How far the mantle fell below the limit of motion for want of power, K h.
         chilled,
-        /// Hours fit for flight.
+        /// Hours in which bees flew.
         flight,
+        /// Hours fit for flight with no way out.
+        locked_in,
+        /// Carbon dioxide over the harmful level, as a share of the way to the deadly one, h.
+        stifled,
     }
 }
 
@@ -368,6 +408,7 @@ pub(crate) struct Block {
     pub(crate) heat: Heat,
     pub(crate) surfaces: [Surface; SURFACES],
     pub(crate) water: Water,
+    pub(crate) gas: Gas,
     pub(crate) stores: Stores,
     pub(crate) bees: Bees,
     pub(crate) fate: Fate,
@@ -383,6 +424,7 @@ impl CopyLane for Block {
             surface.copy_lane(lane, of, from);
         }
         self.water.copy_lane(lane, &other.water, from);
+        self.gas.copy_lane(lane, &other.gas, from);
         self.stores.copy_lane(lane, &other.stores, from);
         self.bees.copy_lane(lane, &other.bees, from);
         self.fate.copy_lane(lane, &other.fate, from);

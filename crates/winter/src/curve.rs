@@ -35,6 +35,12 @@ pub struct ClusterAnswer {
 /// ```
 #[must_use]
 pub fn cluster_at(p: &Parameters, mass: Kilogram, air: Kelvin) -> ClusterAnswer {
+    cluster_in(p, mass, air, air)
+}
+
+/// The same in a hive whose air is another than the outdoors, with which rest goes.
+#[must_use]
+pub fn cluster_in(p: &Parameters, mass: Kilogram, air: Kelvin, outdoors: Kelvin) -> ClusterAnswer {
     let laws = Laws::of(p);
     let t = air.celsius();
     let loose = ((t - laws.tightest_at) * laws.per_kelvin).clamp(0.0, 1.0);
@@ -43,7 +49,8 @@ pub fn cluster_at(p: &Parameters, mass: Kilogram, air: Kelvin) -> ClusterAnswer 
     let core_air = specific(p.conductance_core_air.value);
     let core_mantle = specific(p.conductance_core_mantle.value);
     let mantle_air = 1.0 / (1.0 / core_air - 1.0 / core_mantle);
-    let rest = mass.get() * laws.rest_power * (laws.rest_per_kelvin * (t.clamp(10.0, 20.0) - 20.0)).exp();
+    let rest_at = outdoors.celsius().clamp(10.0, 20.0);
+    let rest = mass.get() * p.rest_power.value * (laws.rest_per_kelvin * (rest_at - 20.0)).exp();
     let wanted = (core_air * (laws.core_broodless - t)).max(mantle_air * (laws.mantle_floor - t)).max(rest);
     let heat = wanted.min(p.power_ceiling.value * mass.get());
     let mantle = t + heat / mantle_air;

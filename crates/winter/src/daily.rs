@@ -196,14 +196,19 @@ mod tests {
     use super::{BlockDay, Daily, HiveDaily};
     use crate::block::Block;
     use crate::lanes::LANES;
-    use crate::shell::Shell;
+    use crate::shell::{Cluster, Shell};
     use crate::{Parameters, Record, Trajectory};
     use snowhum_testkit::{Dress, langstroth};
-    use snowhum_units::Pascal;
+    use snowhum_units::{Kilogram, Pascal};
 
     fn shell() -> Shell {
         let hive = langstroth(Dress::BARE);
-        Shell::of(&hive, 8.0, &Parameters::shipped().unwrap(), Pascal::new(101_000.0))
+        Shell::of(
+            &hive,
+            Cluster { frames: 8.0, mass: Kilogram::new(2.0) },
+            &Parameters::shipped().unwrap(),
+            Pascal::new(101_000.0),
+        )
     }
 
     /// A block in which member `i` gave off `i` watts and was as likely alive as `alive` says.

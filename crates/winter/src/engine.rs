@@ -14,10 +14,11 @@ use crate::block::Block;
 use crate::daily::BlockDay;
 use crate::environment::{Environment, Walk};
 use crate::history::{Record, Trajectory, member_end};
+use crate::joint::World;
 use crate::lanes::LANES;
 use crate::laws::Laws;
 use crate::schedule::Schedule;
-use crate::shell::Shell;
+use crate::shell::{Cluster, Shell};
 use crate::stretch::{Faces, Lends, Stretch};
 use crate::{Parameters, Vectors, events, start};
 
@@ -58,7 +59,7 @@ pub struct Settings {
 #[derive(Debug, Clone)]
 pub(crate) struct Running {
     pub(crate) shell: Shell,
-    pub(crate) frames_of_bees: f64,
+    pub(crate) cluster: Cluster,
     /// Bees on those frames.
     pub(crate) bees_counted: f64,
     pub(crate) dark_stores: f64,
@@ -110,15 +111,17 @@ impl Running {
     /// A colony at the start of a run.
     pub(crate) fn enter(yard: &Yard<'_>, housed: &Housed, settings: Settings) -> Self {
         let colony = &housed.colony;
-        let shell = Shell::of(&housed.hive, colony.frames_of_bees, yard.parameters, yard.environment.pressure());
+        let cluster = start::cluster(colony, yard.parameters);
+        let shell = Shell::of(&housed.hive, cluster, yard.parameters, yard.environment.pressure());
         let key = Key::new(settings.seed, stream(colony));
         let indices = 0..settings.members.div_ceil(LANES);
-        let block = |index| start::block(colony, &shell, yard.environment, yard.parameters, key, index);
+        let world = World::new(settings.seed);
+        let block = |index| start::block(colony, &shell, (yard.environment, yard.parameters), (key, world), index);
         Self {
             blocks: indices.clone().map(block).collect(),
             walks: indices.map(|index| Walk::of_block(index, yard.environment.paths())).collect(),
             shell,
-            frames_of_bees: colony.frames_of_bees,
+            cluster,
             bees_counted: colony.bees.p50,
             dark_stores: start::darkness(colony.stores.kind),
             key,

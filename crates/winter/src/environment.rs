@@ -1,6 +1,7 @@
 //! The outside, hour by hour and path by path, as every hive of a yard feels it.
 
 use jiff::civil::Date;
+use snowhum_physics::snow::snow_share;
 use snowhum_physics::sun;
 use snowhum_units::{Degree, Fraction, Kelvin, Metre, MetrePerSecond, Pascal};
 use snowhum_weather::{Ensemble, Place};
@@ -51,6 +52,7 @@ struct Columns {
     wall_sun: Vec<f32>,
     roof_sun: Vec<f32>,
     snow: Vec<f32>,
+    snowfall: Vec<f32>,
     flight: Vec<f32>,
 }
 
@@ -64,6 +66,8 @@ pub(crate) struct Hour {
     pub(crate) wall_sun: [f32; LANES],
     pub(crate) roof_sun: [f32; LANES],
     pub(crate) snow: [f32; LANES],
+    /// Snow that falls, kg/m² in the hour.
+    pub(crate) snowfall: [f32; LANES],
     pub(crate) flight: [f32; LANES],
 }
 
@@ -168,6 +172,7 @@ impl Environment {
             wall_sun: vec![0.0; size],
             roof_sun: vec![0.0; size],
             snow: vec![0.0; size],
+            snowfall: vec![0.0; size],
             flight: vec![0.0; size],
         };
         Self { hours, paths: LANES, first_day, latitude: Degree::new(60.0), winter_bees: None, pressure, columns }
@@ -197,6 +202,8 @@ impl Environment {
         columns.wall_sun.push(wall_sun as f32);
         columns.roof_sun.push(level as f32);
         columns.snow.push(snow as f32);
+        let solid = snow_share(path.temperature[hour]).get();
+        columns.snowfall.push((1_000.0 * path.precipitation[hour].get() * solid) as f32);
         columns.flight.push(if flies { 1.0 } else { 0.0 });
     }
 
@@ -284,6 +291,7 @@ impl Environment {
             && fill(&c.wall_sun, &mut to.wall_sun)
             && fill(&c.roof_sun, &mut to.roof_sun)
             && fill(&c.snow, &mut to.snow)
+            && fill(&c.snowfall, &mut to.snowfall)
             && fill(&c.flight, &mut to.flight)
     }
 }
@@ -298,6 +306,7 @@ impl Columns {
             wall_sun: column(),
             roof_sun: column(),
             snow: column(),
+            snowfall: column(),
             flight: column(),
         }
     }

@@ -28,7 +28,7 @@ pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event
         Action::MoveFrames { to, stores } => move_frames(running, event.colony, *to, stores.get()),
         Action::Rebuild(hive) => {
             let colony = &mut running[event.colony];
-            colony.shell = Shell::of(hive, colony.frames_of_bees, yard.parameters, yard.environment.pressure());
+            colony.shell = Shell::of(hive, colony.cluster, yard.parameters, yard.environment.pressure());
         }
         Action::Treat { left } => {
             let age = crate::stretch::season(yard, day.min(yard.environment.days())).winter_bee_age;
@@ -95,6 +95,7 @@ fn handle_stores(block: &mut Block, action: &Action) {
                 stores.beside[i] += stores.far[i] - touching;
                 stores.far[i] = 0.0;
             }
+            Action::SweepRoof => block.heat.roof_snow[i] = 0.0,
             Action::Openings { entrance, hole } => {
                 block.heat.entrance_free[i] = entrance.get();
                 block.heat.hole_free[i] = hole.get();

@@ -268,7 +268,7 @@ impl Members {
 
     /// Frames the colony filled when it was counted, and the bees on them.
     pub(crate) fn counted(&self) -> (f64, f64) {
-        (self.running.frames_of_bees, self.running.bees_counted)
+        (self.running.cluster.frames, self.running.bees_counted)
     }
 
     pub(crate) fn laws(&self) -> &Laws {

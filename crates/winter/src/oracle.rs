@@ -57,8 +57,8 @@ impl Instant<'_> {
     fn cluster(&self, warm: f64, loose: f64) -> f64 {
         let (laws, traits, bees) = (self.laws, &self.block.traits, &self.block.bees);
         let scale = bees.size[0] * (laws.log_area_ratio * loose).exp();
-        let rest_at = warm.clamp(10.0, 20.0);
-        let rest = bees.mass[0] * laws.rest_power * (laws.rest_per_kelvin * (rest_at - 20.0)).exp();
+        let rest_at = self.boundary.air[0].clamp(10.0, 20.0);
+        let rest = bees.mass[0] * traits.rest[0] * (laws.rest_per_kelvin * (rest_at - 20.0)).exp();
         let wanted = (traits.core_air[0] * scale * (laws.core_broodless - warm))
             .max(laws.mantle_over_core * traits.core_air[0] * scale * (laws.mantle_floor - warm))
             .max(rest);
@@ -171,8 +171,14 @@ fn the_hourly_step_follows_an_outside_solver_within_a_fifth_of_a_kelvin() {
     let shelter = YardShelter { wind: Fraction::new(0.4), sun: Fraction::new(1.0) };
     let weather = changeable(1.0, INTO_WINTER + HOURS, LANES);
     let outside = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 10, 1));
-    let shell = Shell::of(&langstroth(Dress { lid_foam_mm: 50.0, ..Dress::BARE }), 8.0, &p, outside.pressure());
-    let mut block = start::middle(&colony(18_000.0, 20.0), &shell, &outside, &p);
+    let colony = colony(18_000.0, 20.0);
+    let shell = Shell::of(
+        &langstroth(Dress { lid_foam_mm: 50.0, ..Dress::BARE }),
+        start::cluster(&colony, &p),
+        &p,
+        outside.pressure(),
+    );
+    let mut block = start::middle(&colony, &shell, &outside, &p);
     step::colony::resize(&laws, &mut block.bees);
     block.heat.fuel = [f64::INFINITY; LANES];
     let mut boundary = Boundary::default();
@@ -181,7 +187,7 @@ fn the_hourly_step_follows_an_outside_solver_within_a_fifth_of_a_kelvin() {
     for hour in 0..INTO_WINTER + HOURS {
         let mut met = Hour::default();
         assert!(outside.hour(hour, &Walk::InOrder(0), &mut met));
-        step::boundary::fill(&shell, &met, None, &mut boundary);
+        step::boundary::fill(&shell, &met, None, &mut block, &mut boundary);
         if hour >= INTO_WINTER {
             let from = y.unwrap_or_else(|| states(&block));
             let instant = Instant { shell: &shell, laws: &laws, block: &block, boundary: &boundary };

@@ -66,6 +66,8 @@ pub enum Action {
         /// Where it goes.
         into: usize,
     },
+    /// Snow is swept off the roof.
+    SweepRoof,
     /// Entrance and hole are this far open from now on.
     Openings {
         /// Share of the entrance that is free.

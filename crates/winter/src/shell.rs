@@ -5,7 +5,7 @@ mod faces;
 mod plan;
 
 use snowhum_apiary::Hive;
-use snowhum_units::Pascal;
+use snowhum_units::{Kilogram, Pascal};
 
 pub(crate) use air_ways::{AirWays, SLOT_HEIGHT};
 pub(crate) use faces::Faces;
@@ -41,22 +41,53 @@ pub(crate) struct Shell {
     pub(crate) cold_height: f64,
     /// Share of the walls against a neighbour.
     pub(crate) neighbour_share: f64,
+    pub(crate) roof: Roof,
+}
+
+/// A cluster as it was counted.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Cluster {
+    /// Frames it covers.
+    pub(crate) frames: f64,
+    /// Its bees.
+    pub(crate) mass: Kilogram,
+}
+
+/// What the roof does with snow.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Roof {
+    /// Share of what falls in calm air that stays.
+    pub(crate) catch: f64,
+    /// Wind at the hive that carries dry snow off, m/s.
+    pub(crate) drift_from: f64,
+    /// Share of the snow it carries off in an hour.
+    pub(crate) drift_share: f64,
+    /// Share of the sun that snow takes up.
+    pub(crate) absorptance: f64,
+    /// Density of snow that lies, kg/m³.
+    pub(crate) density: f64,
+    /// Thermal resistance of a kilogram of it on a square metre, m² K/W.
+    pub(crate) resistance: f64,
+    /// Conductance of the lid's layers without films, W/(m² K).
+    pub(crate) lid: f64,
 }
 
 /// Air's share of the hive's inside (combs and frames take the rest; geometry of 35 mm spacing and 25 mm combs).
 const AIR_SHARE: f64 = 0.35;
 
 impl Shell {
-    /// Compiles a hive whose cluster covers `frames_of_bees`.
-    pub(crate) fn of(hive: &Hive, frames_of_bees: f64, p: &Parameters, pressure: Pascal) -> Self {
-        let plan = Plan::of(hive, p);
+    /// Compiles a hive round a cluster.
+    pub(crate) fn of(hive: &Hive, cluster: Cluster, p: &Parameters, pressure: Pascal) -> Self {
+        let plan = Plan::of(hive, width(cluster.mass, p), p);
         let air = AIR_SHARE * pressure.get() / (287.05 * 273.15);
         let frames: f64 = hive.boxes.iter().map(|b| f64::from(b.frames)).sum();
         let comb_area: f64 = hive.boxes.iter().map(|b| 2.0 * f64::from(b.frames) * b.comb_side.get()).sum();
         let warm_share = plan.warm_height / plan.height;
         let (film, empty) = (p.comb_film.value * comb_area, p.empty_comb_heat.value * frames / HOUR);
+        let faces = Faces::of(hive, &plan, cluster.frames, p);
         Self {
-            faces: Faces::of(hive, &plan, frames_of_bees, p),
+            roof: Roof::of(&faces, p),
+            faces,
             ways: AirWays::of(hive, &plan, p),
             footprint: plan.footprint,
             comb: film * warm_share,
@@ -70,6 +101,29 @@ impl Shell {
             stand: hive.stand.get(),
             cold_height: plan.cold_height,
             neighbour_share: hive.neighbour.as_ref().map_or(0.0, |neighbour| neighbour.share.get()),
+        }
+    }
+}
+
+/// Width of the tightest cluster as a ball between combs, m: bees and air fill the share that combs leave.
+fn width(mass: Kilogram, p: &Parameters) -> f64 {
+    let volume = mass.get() / (p.tightest_density.value * AIR_SHARE);
+    (6.0 * volume / std::f64::consts::PI).cbrt()
+}
+
+impl Roof {
+    /// A lid of no thickness still has the resistance of a sheet.
+    const LEAST_RESISTANCE: f64 = 0.02;
+
+    fn of(faces: &Faces, p: &Parameters) -> Self {
+        Self {
+            catch: p.roof_snow_catch.value,
+            drift_from: p.roof_drift_from.value,
+            drift_share: p.roof_drift_share.value,
+            absorptance: p.roof_snow_absorptance.value,
+            density: p.roof_snow_density.value,
+            resistance: 1.0 / (p.roof_snow_density.value * p.roof_snow_conductivity.value),
+            lid: 1.0 / faces.resistance[crate::block::LID].max(Self::LEAST_RESISTANCE),
         }
     }
 }

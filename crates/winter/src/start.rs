@@ -2,16 +2,18 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_apiary::{Colony, Mites, Stores as KeptStores, StoresKind, winter_year};
+use snowhum_apiary::{Colony, Mites, QueenState, Stores as KeptStores, StoresKind, winter_year};
 use snowhum_draws::Key;
+use snowhum_units::Kilogram;
 
-use crate::Parameters;
 use crate::block::{Bees, Block, Stores, Traits};
 use crate::environment::Environment;
+use crate::joint::World;
 use crate::lanes::{LANES, exp};
 use crate::laws::{Laws, daily};
-use crate::shell::Shell;
-use crate::step::colony;
+use crate::shell::{Cluster, Shell};
+use crate::step::{colony, gas};
+use crate::{JointDraw, Parameters};
 
 /// What the draws of a start are for; part of the counter, so that adding one moves no other.
 #[derive(Debug, Clone, Copy)]
@@ -31,13 +33,19 @@ const HARM_BEFORE_EMERGENCE: f64 = 5.0;
 /// What a treatment before that leaves of the mites (judgement: nine in ten gone).
 const AFTER_TREATMENT: f64 = 0.1;
 
+/// Spread between colonies of one stock, as a standard deviation of the logarithm (judgement): of their bees' hazard, and
+/// of the mites that spoil half of them, since viruses differ.
+const COLONIES_LIVES: f64 = 0.12;
+const COLONIES_HARM: f64 = 0.25;
+/// The smallest colony's background over the reference's, at most (judgement).
+const MOST_BY_SIZE: f64 = 8.0;
+
 /// Sets up block `index` of a colony.
 pub(crate) fn block(
     colony: &Colony,
     shell: &Shell,
-    environment: &Environment,
-    p: &Parameters,
-    key: Key,
+    (environment, p): (&Environment, &Parameters),
+    (key, world): (Key, World),
     index: usize,
 ) -> Block {
     let laws = Laws::of(p);
@@ -48,11 +56,15 @@ pub(crate) fn block(
         let member = (index * LANES + lane) as u32;
         let draw = |purpose: Purpose, at: u32| key.normals([member, at, START, purpose as u32]);
         let z = [draw(Purpose::Cluster, 0), draw(Purpose::Reach, 0), draw(Purpose::Kept, 0)];
-        traits(colony, p, z, winter, lane, &mut block.traits);
-        let spoilt = spoilt_share(colony, p, draw(Purpose::Mites, 0), draw(Purpose::Mites, 1), environment);
+        let joint = world.draw(&p.joint, member);
+        traits(p, &joint, z, lane, &mut block.traits);
+        let spoilt = spoilt_share(colony, p, &joint, [draw(Purpose::Mites, 0), draw(Purpose::Mites, 1)], environment);
         block.traits.spoilt[lane] = spoilt;
-        bees(colony, p, draw(Purpose::Bees, 0), age, spoilt, lane, &mut block);
+        bees(colony, p, &joint, draw(Purpose::Bees, 0), age, lane, &mut block);
+        background(p, &joint, world.year_and_yard(member), lane, &mut block);
+        queen(colony, p, (winter, age), lane, &mut block);
         stores(&colony.stores, p, z[1][3], draw(Purpose::Bees, 1)[0], lane, &mut block.stores);
+        block.heat.roof_snow[lane] = lying_on_roof(shell, environment, index * LANES + lane);
         let air = environment.air(0, index * LANES + lane).celsius();
         settle_air(shell, air, lane, &mut block);
     }
@@ -61,7 +73,8 @@ pub(crate) fn block(
         block.stores.crop[lane] = laws.crop_reserve / laws.bee_mass * block.bees.mass[lane];
         block.heat.fuel[lane] = (block.stores.touched[lane] + block.stores.crop[lane]) * laws.honey_energy / 3_600.0;
         block.bees.loose[lane] = ((block.heat.warm[lane] - laws.tightest_at) * laws.per_kelvin).clamp(0.0, 1.0);
-        block.bees.warmth[lane] = block.heat.warm[lane];
+        block.bees.warmth[lane] = environment.air(0, index * LANES + lane).celsius();
+        block.bees.flown[lane] = 1.0;
     }
     comb_capacity(shell, &laws, &mut block);
     block
@@ -70,10 +83,10 @@ pub(crate) fn block(
 /// A block whose lanes are all the middle of every range: what a single question is answered with.
 pub(crate) fn middle(colony: &Colony, shell: &Shell, environment: &Environment, p: &Parameters) -> Block {
     let mut block = Block::default();
-    let winter = winter_year(environment.first_day(), environment.latitude());
+    let joint = JointDraw::default();
     for lane in 0..LANES {
-        traits(colony, p, [[0.0; 4]; 3], winter, lane, &mut block.traits);
-        bees(colony, p, [0.0; 4], 30.0, 0.0, lane, &mut block);
+        traits(p, &joint, [[0.0; 4]; 3], lane, &mut block.traits);
+        bees(colony, p, &joint, [0.0; 4], 30.0, lane, &mut block);
         stores(&colony.stores, p, 0.0, 0.0, lane, &mut block.stores);
         settle_air(shell, environment.air(0, 0).celsius(), lane, &mut block);
     }
@@ -102,18 +115,84 @@ pub(crate) fn comb_capacity(shell: &Shell, laws: &Laws, block: &mut Block) {
     }
 }
 
-fn traits(colony: &Colony, p: &Parameters, z: [[f64; 4]; 3], winter: i16, lane: usize, traits: &mut Traits) {
+/// The cluster as the keeper counted it.
+pub(crate) fn cluster(colony: &Colony, p: &Parameters) -> Cluster {
+    let mass = Kilogram::new(colony.bees.p50 * p.bee_mass.value);
+    Cluster { frames: colony.frames_of_bees, mass }
+}
+
+fn traits(p: &Parameters, joint: &JointDraw, z: [[f64; 4]; 3], lane: usize, traits: &mut Traits) {
     let [cluster, reach, kept] = z;
-    traits.core_air[lane] = p.conductance_core_air.at(cluster[0]) * p.reference_cluster_mass.value;
+    traits.core_air[lane] = p.conductance_core_air.at(joint.conductance_core_air) * p.reference_cluster_mass.value;
+    traits.rest[lane] = p.rest_power.at(joint.rest_power);
     traits.power_ceiling[lane] = p.power_ceiling.at(cluster[1]);
     traits.exchange[lane] = p.zone_exchange.at(cluster[2]);
     traits.touched[lane] = p.touched_per_kg.at(reach[0]);
     traits.climb_from[lane] = p.climb_from.at(reach[1]);
     traits.cross_from[lane] = p.cross_from.at(reach[2]);
-    traits.winter_hazard[lane] = p.winter_bee_hazard.at(kept[0]);
-    traits.damaged_factor[lane] = p.damaged_bee_hazard.at(kept[1]);
-    traits.viable[lane] = p.viable_bees.at(kept[2]);
+    traits.winter_hazard[lane] = p.winter_bee_hazard.at(joint.winter_bee_hazard) * (COLONIES_LIVES * kept[0]).exp();
+    traits.ageing[lane] = 1.0 / p.winter_bee_ageing.at(joint.winter_bee_ageing);
+    traits.ageing_from[lane] = p.winter_bee_ageing_from.at(joint.winter_bee_ageing_from);
+    traits.resting_pace[lane] = p.resting_pace.at(joint.resting_pace).min(1.0);
+    traits.damaged_factor[lane] = p.damaged_bee_hazard.at(joint.damaged_bee_hazard);
+    traits.viable[lane] = p.viable_bees.at(joint.viable_bees);
+    traits.failing_rate[lane] = p.failing_rate.at(joint.failing_rate);
+    traits.laying[lane] = p.laying_peak.at(joint.laying_peak);
+    let scatter = p.brood_light_scatter.at(joint.brood_light_scatter);
+    traits.brood_light[lane] = p.brood_light.at(joint.brood_light) + scatter * kept[1];
+    traits.workers[lane] = 1.0;
+}
+
+/// The hazard of being lost to what nobody names: it differs by year and by yard, alike for all hives of a yard, and is
+/// the greater the fewer winter bees mites or no mites there would be.
+fn background(p: &Parameters, joint: &JointDraw, (year, yard): (f64, f64), lane: usize, block: &mut Block) {
+    /// Bees of the colony for which the hazard stands.
+    const REFERENCE: f64 = 18_000.0;
+    let spread = p.background_by_year.at(joint.background_by_year) * year
+        + p.background_by_yard.at(joint.background_by_yard) * yard;
+    let smaller = REFERENCE / block.bees.unharmed[lane].max(1.0);
+    let by_size = smaller.powf(p.background_by_size.at(joint.background_by_size)).min(MOST_BY_SIZE);
+    block.traits.background[lane] =
+        daily(p.background_loss.at(joint.background_loss).min(0.9)) * spread.exp() * by_size;
+}
+
+/// How the queen stands: the chance that there is one, how soon she fails, what is laid and what comes of it.
+fn queen(colony: &Colony, p: &Parameters, (winter, age): (i16, f64), lane: usize, block: &mut Block) {
+    let (present, lays) = queen_now(colony, p, age);
+    let (traits, fate) = (&mut block.traits, &mut block.fate);
     traits.queen_hazard[lane] = daily((p.queen_failure.value * queen_factor(colony, p, winter)).min(0.9));
+    traits.laying[lane] *= lays;
+    traits.workers[lane] = if present > 0.0 { 1.0 } else { 0.0 };
+    fate.queenright[lane] = present;
+    fate.queenless[lane] = 1.0 - present;
+}
+
+/// Chance that a mated queen is there, and the share of a sound queen's laying that goes on in the hive.
+fn queen_now(colony: &Colony, p: &Parameters, age: f64) -> (f64, f64) {
+    /// Days before winter bees emerge from which drones and warmth to mate become few.
+    const MATING_ENDS_OVER: f64 = 30.0;
+    let seen = match colony.queen.seen_or_laying {
+        Some(true) => 1.0,
+        Some(false) => 1.0 - p.queen_missing_unseen.value,
+        None => 1.0 - p.queen_missing.value,
+    };
+    match colony.autumn.queen {
+        Some(QueenState::Laying | QueenState::Introduced | QueenState::Cast) => (1.0, 1.0),
+        Some(QueenState::Virgin) => {
+            let mates = p.virgin_mates.value * (-age / MATING_ENDS_OVER).clamp(0.0, 1.0);
+            (mates, if mates > 0.0 { 1.0 } else { p.drone_layer_lays.value })
+        }
+        Some(QueenState::DroneLayer) => (0.0, p.drone_layer_lays.value),
+        Some(QueenState::LayingWorkers) => (0.0, p.laying_workers_lay.value),
+        Some(QueenState::None) => (0.0, 0.0),
+        None => (seen, 1.0),
+    }
+}
+
+/// Snow that lies on the roof at the first hour, kg/m²: what wind left of what lies on the ground.
+fn lying_on_roof(shell: &Shell, environment: &Environment, path: usize) -> f64 {
+    let depth = environment.outside(0, path).map_or(0.0, |outside| outside.snow.get());
+    shell.roof.catch * shell.roof.density * depth
 }
 
 /// How much likelier than a young queen this one is to fail in the winter of that year's autumn.
@@ -141,7 +220,13 @@ fn harm_day(environment: &Environment, p: &Parameters) -> Date {
 
 /// Share of winter bees that mites spoil, from what was counted, grown to the time winter bees are brood and brought
 /// down once if there was a treatment between. One of the day of the count came after it.
-fn spoilt_share(colony: &Colony, p: &Parameters, z: [f64; 4], z2: [f64; 4], environment: &Environment) -> f64 {
+fn spoilt_share(
+    colony: &Colony,
+    p: &Parameters,
+    joint: &JointDraw,
+    [z, z2]: [[f64; 4]; 2],
+    environment: &Environment,
+) -> f64 {
     /// Colony-level spread beyond the count itself: mites are over-dispersed between frames (judgement).
     const BETWEEN_FRAMES: f64 = 0.3;
     /// Days a treatment needs before harm to have worked by then (judgement).
@@ -162,7 +247,8 @@ fn spoilt_share(colony: &Colony, p: &Parameters, z: [f64; 4], z2: [f64; 4], envi
     let treated_since = colony.treatments.iter().any(|t| t.on > harm && t.on < counted);
     let looking_back = if treated_since { 1.0 / AFTER_TREATMENT } else { 1.0 };
     let at_harm = per_hundred * (p.mite_growth.value * days_between.clamp(-60.0, 150.0)).exp() * left * looking_back;
-    spoilt_by(at_harm, p.mites_half_damage.at(z[3]), p.mites_steepness.value * (1.0 + 0.1 * z2[0]))
+    let half = p.mites_half_damage.at(joint.mites_half_damage) * (COLONIES_HARM * z2[0]).exp();
+    spoilt_by(at_harm, half, p.mites_steepness.at(joint.mites_steepness))
 }
 
 /// Dose and response: the share of winter bees that `per_hundred` mites on a hundred bees spoil.
@@ -178,13 +264,14 @@ fn gamma_quantile(k: f64, z: f64) -> f64 {
     k * cube_root.max(0.0).powi(3)
 }
 
-fn bees(colony: &Colony, p: &Parameters, z: [f64; 4], age: f64, spoilt: f64, lane: usize, block: &mut Block) {
+fn bees(colony: &Colony, p: &Parameters, joint: &JointDraw, z: [f64; 4], age: f64, lane: usize, block: &mut Block) {
     let count = colony.bees.at(z[0]).max(0.0);
+    let spoilt = block.traits.spoilt[lane];
+    let lived = hazard_lived(&block.traits, lane, age.max(0.0));
     let bees: &mut Bees = &mut block.bees;
-    let hazard = block.traits.winter_hazard[lane];
-    let lived = hazard * p.winter_bee_ageing.value * ((age.max(0.0) / p.winter_bee_ageing.value).exp() - 1.0);
+    bees.age[lane] = age.max(0.0);
     let outlived = (-(p.summer_bee_hazard.value * age.max(0.0) - lived)).exp();
-    let at_emergence = (p.summer_bee_share.value + 0.02 * (-age).max(0.0)).min(0.95);
+    let at_emergence = (p.summer_bee_share.at(joint.summer_bee_share) + 0.02 * (-age).max(0.0)).min(0.95);
     let summer_share = at_emergence * outlived / (at_emergence * outlived + 1.0 - at_emergence);
     let winter = count * (1.0 - summer_share);
     let spoilt_left = spoilt * (-(block.traits.damaged_factor[lane] - 1.0) * lived).exp();
@@ -198,6 +285,13 @@ fn bees(colony: &Colony, p: &Parameters, z: [f64; 4], age: f64, spoilt: f64, lan
     bees.open_brood[lane] = 0.4 * bees.sealed_brood[lane];
     colony::keep_what_bees_cover(bees, lane);
     bees.scatter[lane] = 1.0;
+}
+
+/// The hazard that winter bees of `age` have lived through, as nurses: autumn is a time of brood.
+fn hazard_lived(traits: &Traits, lane: usize, age: f64) -> f64 {
+    let (pace, from) = (traits.ageing[lane], traits.ageing_from[lane]);
+    let aged = (((age - from) * pace).exp() - (-from * pace).exp()) / pace;
+    traits.winter_hazard[lane] * (age + aged)
 }
 
 fn stores(kept: &KeptStores, p: &Parameters, z_left: f64, z: f64, lane: usize, stores: &mut Stores) {
@@ -251,4 +345,7 @@ fn settle_air(shell: &Shell, air_c: f64, lane: usize, block: &mut Block) {
     block.water.cold[lane] = ratio;
     block.water.warm_air[lane] = ratio * shell.warm_air;
     block.water.cold_air[lane] = ratio * shell.cold_air;
+    block.gas.warm[lane] = gas::OUTDOORS;
+    block.gas.cold[lane] = gas::OUTDOORS;
+    block.gas.breath[lane] = 1.0;
 }

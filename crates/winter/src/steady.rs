@@ -84,7 +84,7 @@ pub struct SteadyAnswer {
     pub heat_loss: WattPerKelvin,
     /// Relative humidity of the warm zone.
     pub relative_humidity: Fraction,
-    /// Carbon dioxide of the hive's air, by volume.
+    /// Carbon dioxide of the air round the cluster, by volume.
     pub carbon_dioxide: Fraction,
     /// Water caught by lid, walls and floor, gross.
     pub condensation: [KilogramPerSecond; 3],
@@ -96,9 +96,6 @@ pub struct SteadyAnswer {
 
 /// Hours after which a hive has settled: the slowest part, a full deep of honey, has a time constant of some hours.
 const SETTLING_HOURS: usize = 24 * 12;
-/// Masses of a mole of carbon dioxide and of dry air, g.
-const MOLAR_CO2: f64 = 44.01;
-const MOLAR_AIR: f64 = 28.96;
 
 /// Settles a hive at steady weather. Bees, brood and food are held; wet surfaces fill as they would in 12 days.
 #[must_use]
@@ -106,7 +103,7 @@ pub fn steady(housed: &Housed, parameters: &Parameters, question: SteadyQuestion
     let laws = Laws::of(parameters);
     let day = jiff::civil::date(2025, 1, 1);
     let outside = Environment::steady(day, SETTLING_HOURS, question.outside, question.humidity, question.wind);
-    let shell = Shell::of(&housed.hive, housed.colony.frames_of_bees, parameters, outside.pressure());
+    let shell = Shell::of(&housed.hive, start::cluster(&housed.colony, parameters), parameters, outside.pressure());
     let mut block = middle_block(housed, &shell, &outside, parameters, &laws, question);
     let boundary = settle(&shell, &laws, &outside, &mut block);
     answer(&shell, &laws, &boundary, &block, parameters, question)
@@ -150,11 +147,12 @@ fn settle(shell: &Shell, laws: &Laws, outside: &Environment, block: &mut Block) 
         if !outside.hour(at, &Walk::InOrder(0), &mut hour) {
             break;
         }
-        step::boundary::fill(shell, &hour, None, &mut boundary);
+        step::boundary::fill(shell, &hour, None, block, &mut boundary);
         step::air::flow(shell, &boundary, &block.bees, &mut block.heat);
         step::cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);
         step::heat::solve(shell, laws, &boundary, block);
         step::water::balance(shell, laws, &boundary, block);
+        step::gas::balance(shell, laws, &block.heat, &block.balance, &mut block.gas);
         block.tally = Tally::default();
         step::tally::add(shell, laws, &boundary, block);
     }
@@ -175,7 +173,6 @@ fn answer(
     let density = shell.pressure / (287.05 * (boundary.air[0] + 273.15));
     let caught = |at: usize| block.surfaces[at].flux[0].max(0.0);
     let food = heat.metabolic[0] / laws.honey_energy;
-    let dioxide = food * laws.dioxide_per_honey / flow.max(1e-12) * MOLAR_AIR / MOLAR_CO2;
     // What the nest has over the mean of the core, when the cluster gives what the nest asks.
     let asked = block.traits.core_air[0] * bees.nest_scale[0] / bees.core_air[0].max(1e-12);
     let over = (laws.core_brood - laws.core_broodless - asked).max(0.0);
@@ -195,7 +192,7 @@ fn answer(
         air_flow: CubicMetrePerSecond::new(flow / density),
         heat_loss: WattPerKelvin::new(power / (heat.warm[0] - question.outside.celsius()).max(1e-9)),
         relative_humidity: Fraction::new(relative_humidity(water.warm[0], heat.warm[0], shell.pressure)),
-        carbon_dioxide: Fraction::new(dioxide + 420e-6),
+        carbon_dioxide: Fraction::new(step::gas::BY_VOLUME * block.gas.warm[0]),
         condensation: [caught(LID), caught(WALL) + caught(LOW_WALL), caught(FLOOR)].map(KilogramPerSecond::new),
         drip: KilogramPerSecond::new(water.drip[0]),
         upper_hole: upper_hole(shell, block),

@@ -4,6 +4,7 @@ pub(crate) mod air;
 pub(crate) mod boundary;
 pub(crate) mod cluster;
 pub(crate) mod colony;
+pub(crate) mod gas;
 pub(crate) mod heat;
 pub(crate) mod reach;
 pub(crate) mod tally;
@@ -20,6 +21,7 @@ pub(crate) fn hour(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut 
     cluster::tighten(laws, &block.traits, &block.heat, &mut block.bees);
     heat::solve(shell, laws, boundary, block);
     water::balance(shell, laws, boundary, block);
+    gas::balance(shell, laws, &block.heat, &block.balance, &mut block.gas);
     reach::eat(laws, &block.traits, &mut block.heat, &block.bees, &mut block.stores);
     tally::add(shell, laws, boundary, block);
 }

@@ -143,7 +143,7 @@ pub(crate) fn season(yard: &Yard<'_>, day: usize) -> Season {
     Season {
         winter_bee_age: start::winter_bee_age(date, yard.environment, yard.parameters),
         day_length: today,
-        rising: tomorrow > today,
+        lengthening: tomorrow - today,
     }
 }
 
@@ -182,7 +182,7 @@ impl pulp::NullaryFnOnce for Hours<'_> {
                 let since = hour.checked_sub(faces.begins)?;
                 self.walk.gather(&faces.values, since, paths, &mut face).then_some(&face)
             });
-            step::boundary::fill(self.shell, &outside, beside, &mut boundary);
+            step::boundary::fill(self.shell, &outside, beside, self.block, &mut boundary);
             step::hour(self.shell, self.laws, &boundary, self.block);
             if let Some(wall) = &mut self.wall {
                 let mut face = [0.0; LANES];

@@ -169,7 +169,7 @@ fn long_winter(build: Build, colony: Colony, mean_c: f64, parameters: &Parameter
 
 fn without_brood() -> Parameters {
     let mut parameters = parameters();
-    parameters.laying_peak.value = 0.0;
+    parameters.laying_peak.fix(0.0);
     parameters
 }
 

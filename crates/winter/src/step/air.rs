@@ -53,13 +53,19 @@ pub(crate) fn flow(shell: &Shell, boundary: &Boundary, bees: &Bees, heat: &mut H
 mod tests {
     use super::*;
     use crate::Parameters;
+    use crate::shell::Cluster;
     use snowhum_testkit::{Dress, langstroth};
-    use snowhum_units::Pascal;
+    use snowhum_units::{Kilogram, Pascal};
 
     /// Flow in kg/s of a hive with two openings of 2 cm², half a metre apart, at -10 °C outdoors without wind.
     fn draught(cold: f64, warm: f64) -> f64 {
         let p = Parameters::shipped().unwrap();
-        let mut shell = Shell::of(&langstroth(Dress::BARE), 8.0, &p, Pascal::new(101_325.0));
+        let mut shell = Shell::of(
+            &langstroth(Dress::BARE),
+            Cluster { frames: 8.0, mass: Kilogram::new(2.0) },
+            &p,
+            Pascal::new(101_325.0),
+        );
         for opening in [&mut shell.ways.low, &mut shell.ways.high] {
             (opening.area, opening.always, opening.discharge) = (2e-4, 0.0, 0.61);
         }

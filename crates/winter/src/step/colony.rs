@@ -1,6 +1,7 @@
 //! A day of bees: deaths, brood, and what becomes of the colony's chance.
 
-use crate::block::{Bees, Block, CAUSES};
+use crate::Parameters;
+use crate::block::{Bees, Block, CAUSES, Traits};
 use crate::ends::Cause;
 use crate::lanes::{LANES, Lanes, clamp, exp, gate, ln, max, min};
 use crate::laws::Laws;
@@ -8,7 +9,7 @@ use crate::laws::Laws;
 /// Days as egg and larva, and sealed: 21 in all (common knowledge of the trade).
 const OPEN_DAYS: f64 = 9.0;
 const SEALED_DAYS: f64 = 12.0;
-/// Days over which the warmth that starts brood is averaged.
+/// Days over which the warmth and the flights that start brood are averaged.
 const WARMTH_DAYS: f64 = 14.0;
 /// Width of the viability limit, as a share of it (judgement).
 const VIABLE_WIDTH: f64 = 0.2;
@@ -27,12 +28,19 @@ const LEAST_NEST: f64 = 50.0;
 /// The day as the season sees it.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Season {
-    /// Days since winter bees emerged.
+    /// Days since winter bees emerged; negative before.
     pub(crate) winter_bee_age: f64,
     /// Hours of daylight.
     pub(crate) day_length: f64,
+    /// Hours of daylight that a day adds.
+    pub(crate) lengthening: f64,
+}
+
+impl Season {
     /// Whether days grow longer.
-    pub(crate) rising: bool,
+    fn rising(self) -> bool {
+        self.lengthening > 0.0
+    }
 }
 
 /// One day: `died`, brood and cluster size are renewed, survival mass moves.
@@ -48,7 +56,7 @@ pub(crate) fn age(laws: &Laws, season: Season, dark_stores: f64, block: &mut Blo
 /// Deaths by age, load, confinement, damage and chill; gives the number that died.
 #[inline(always)]
 fn die(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) -> Lanes {
-    let ageing = (max(season.winter_bee_age, 0.0) / laws.winter_bee_ageing).exp();
+    let emerged = gate(season.winter_bee_age >= 0.0);
     let mut died = [0.0; LANES];
     let (bees, tally, traits) = (&mut block.bees, &block.tally, &block.traits);
     for i in 0..LANES {
@@ -58,9 +66,13 @@ fn die(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) -> Lane
         let worn = 1.0 + laws.load_wear * max(load - laws.load_threshold, 0.0);
         let long = max(bees.confined_days[i] - laws.confinement_days, 0.0) / 30.0;
         let strain = worn * (1.0 + laws.confinement_wear * dark_stores * long) * bees.scatter[i];
-        let hazard = traits.winter_hazard[i] * ageing * strain;
-        let kept = exp(-tally.chilled[i] / laws.chill_drop);
+        bees.age[i] += emerged * (traits.resting_pace[i] + (1.0 - traits.resting_pace[i]) * bees.nest[i]);
+        let hazard = winter_bee_hazard(traits, i, bees.age[i]) * strain;
+        let kept = exp(-tally.chilled[i] / laws.chill_drop
+            - tally.stifled[i] / laws.stifled_hours
+            - tally.locked_in[i] / laws.locked_in_hours);
         let before = total(bees, i);
+        let hazard = min(hazard, 50.0);
         bees.winter[i] *= exp(-hazard) * kept;
         bees.damaged[i] *= exp(-min(hazard * traits.damaged_factor[i], 50.0)) * kept;
         bees.unharmed[i] *= exp(-hazard) * kept;
@@ -71,26 +83,51 @@ fn die(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) -> Lane
     died
 }
 
-/// Laying by season, warmth and strength; brood grows up, eats and emerges.
+/// Deaths a bee and day of winter bees of `age`: a constant part, and one that grows e-fold in `1 / ageing` days and is
+/// as large at `ageing_from` (Gompertz and Makeham's law).
+#[inline(always)]
+fn winter_bee_hazard(traits: &Traits, i: usize, age: f64) -> f64 {
+    traits.winter_hazard[i] * ageing(age, traits.ageing_from[i], traits.ageing[i])
+}
+
+#[inline(always)]
+fn ageing(age: f64, from: f64, per_day: f64) -> f64 {
+    1.0 + exp(clamp((age - from) * per_day, -40.0, 12.0))
+}
+
+/// Deaths a bee and day of winter bees `days` after they emerged, in a sound colony that rests from a month after on, with
+/// hazard `z` standard deviates from its middle.
+#[must_use]
+pub fn resting_bee_hazard(p: &Parameters, days: f64, z: f64) -> f64 {
+    /// Days after emergence from which there is no brood to nurse.
+    const NURSING: f64 = 30.0;
+    let days = days.max(0.0);
+    let age = days.min(NURSING) + p.resting_pace.value * (days - NURSING).max(0.0);
+    p.winter_bee_hazard.at(z) * ageing(age, p.winter_bee_ageing_from.value, 1.0 / p.winter_bee_ageing.value)
+}
+
+/// Laying by season, warmth, flights and strength; brood grows up, eats and emerges.
 #[inline(always)]
 fn rear(laws: &Laws, season: Season, block: &mut Block) {
     let (bees, tally, stores) = (&mut block.bees, &mut block.tally, &mut block.stores);
-    let season_allows = if season.rising {
-        clamp((season.day_length - 8.0) / 6.5, 0.02, 1.0)
-    } else {
-        0.6 * clamp((season.day_length - 10.0) / 8.0, 0.0, 1.0)
-    };
-    let is_summer_bee = gate(!season.rising && season.winter_bee_age < FIRST_WINTER_BEES);
-    let is_winter_bee = gate(!season.rising) - is_summer_bee;
-    let is_spring_bee = gate(season.rising);
+    let light = season.day_length + laws.brood_light_lead * season.lengthening;
+    let is_summer_bee = gate(!season.rising() && season.winter_bee_age < FIRST_WINTER_BEES);
+    let is_winter_bee = gate(!season.rising()) - is_summer_bee;
+    let is_spring_bee = gate(season.rising());
     for i in 0..LANES {
-        bees.warmth[i] += (tally.warm[i] / 24.0 - bees.warmth[i]) / WARMTH_DAYS;
+        let outdoors = (tally.warm[i] - tally.excess[i]) / 24.0;
+        bees.warmth[i] += (outdoors - bees.warmth[i]) / WARMTH_DAYS;
+        bees.flown[i] += (gate(tally.flight[i] >= 1.0) - bees.flown[i]) / WARMTH_DAYS;
+        let lit = clamp((light - block.traits.brood_light[i]) / laws.brood_light_width, -40.0, 40.0);
+        let season_allows = laws.brood_any_season + (1.0 - laws.brood_any_season) / (1.0 + exp(-lit));
+        let flights = laws.laying_without_flight + (1.0 - laws.laying_without_flight) * bees.flown[i];
         let warmth = clamp((bees.warmth[i] - laws.laying_warmth) / laws.laying_warmth_width, -40.0, 40.0);
         let count = total(bees, i);
         let strength = count / (count + laws.laying_half_bees);
         let larder = stores.touched[i] + stores.above[i] + stores.beside[i] + stores.feed[i];
         let fed_well = larder / (larder + laws.laying_half_stores);
-        let laid = laws.laying_peak * season_allows * strength * fed_well / (1.0 + exp(-warmth)) * bees.scatter[i];
+        let laid = block.traits.laying[i] * season_allows * flights * strength * fed_well / (1.0 + exp(-warmth))
+            * bees.scatter[i];
         let sealing = bees.open_brood[i] / OPEN_DAYS;
         let food = laws.brood_food * sealing;
         let fed = min(food, stores.touched[i]);
@@ -101,11 +138,12 @@ fn rear(laws: &Laws, season: Season, block: &mut Block) {
         bees.open_brood[i] += laid - sealing;
         bees.sealed_brood[i] += reared - emerging;
         let spoilt = block.traits.spoilt[i];
-        bees.winter[i] += emerging * is_winter_bee * (1.0 - spoilt);
-        bees.damaged[i] += emerging * is_winter_bee * spoilt;
-        bees.unharmed[i] += emerging * is_winter_bee;
-        bees.spring[i] += emerging * is_spring_bee;
-        bees.summer[i] += emerging * is_summer_bee;
+        let emerging_workers = emerging * block.traits.workers[i];
+        bees.winter[i] += emerging_workers * is_winter_bee * (1.0 - spoilt);
+        bees.damaged[i] += emerging_workers * is_winter_bee * spoilt;
+        bees.unharmed[i] += emerging_workers * is_winter_bee;
+        bees.spring[i] += emerging_workers * is_spring_bee;
+        bees.summer[i] += emerging_workers * is_summer_bee;
         keep_what_bees_cover(bees, i);
     }
 }
@@ -150,8 +188,10 @@ fn decide(laws: &Laws, block: &mut Block) {
         let hunger = min(HUNGER * overdue * overdue, MOST_HUNGER);
         let old = bees.winter[i] + bees.damaged[i] + bees.summer[i];
         let unharmed = bees.unharmed[i] + bees.summer[i] + bees.spring[i];
-        let failing = |bees_left: f64| failing(laws, traits.viable[i], bees_left);
+        let failing = |bees_left: f64| failing(traits.failing_rate[i], traits.viable[i], bees_left);
         let small = failing(total(bees, i));
+        // Where no young bees can come, a cluster that dwindles does so for want of a queen.
+        let barren = gate(traits.workers[i] <= 0.0);
         let without_mites = min(failing(unharmed), small);
         let small_queenless = max(failing(old), small);
         // A dead hive's member keeps the chances it has.
@@ -159,11 +199,12 @@ fn decide(laws: &Laws, block: &mut Block) {
         let mut hazard = [0.0; CAUSES];
         hazard[Cause::Starved as usize] = living * hunger * (1.0 - near);
         hazard[Cause::IsolationStarvation as usize] = living * hunger * near;
-        hazard[Cause::TooSmall as usize] = living * without_mites;
+        hazard[Cause::TooSmall as usize] = living * without_mites * (1.0 - barren);
+        hazard[Cause::QueenFailed as usize] = living * without_mites * barren;
         hazard[Cause::Mites as usize] = living * (small - without_mites);
-        hazard[Cause::Other as usize] = living * laws.other_hazard;
+        hazard[Cause::Other as usize] = living * (laws.other_hazard + traits.background[i]);
         let mut queenless = hazard;
-        queenless[Cause::QueenFailed as usize] = living * (small_queenless - small);
+        queenless[Cause::QueenFailed as usize] += living * (small_queenless - small);
         let newly = fate.queenright[i] * (1.0 - exp(-living * traits.queen_hazard[i]));
         let (with, lost_with) = lose(fate.queenright[i] - newly, &hazard);
         let (without, lost_without) = lose(fate.queenless[i] + newly, &queenless);
@@ -185,8 +226,8 @@ fn lose(mass: f64, hazard: &[f64; CAUSES]) -> (f64, f64) {
 
 /// Chance a day that a cluster of `count` bees fails for being small.
 #[inline(always)]
-fn failing(laws: &Laws, viable: f64, count: f64) -> f64 {
-    laws.failing_rate / (1.0 + exp(clamp((count - viable) / (VIABLE_WIDTH * viable), -40.0, 40.0)))
+fn failing(rate: f64, viable: f64, count: f64) -> f64 {
+    rate / (1.0 + exp(clamp((count - viable) / (VIABLE_WIDTH * viable), -40.0, 40.0)))
 }
 
 /// All grown bees of member `i`.

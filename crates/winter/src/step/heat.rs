@@ -11,9 +11,9 @@ use crate::laws::Laws;
 use crate::shell::Shell;
 use crate::step::air::AIR_HEAT;
 
-/// Air round the cluster from which a day is mild to it, °C: rest no longer falls below (see the law of rest).
+/// Air from which a day is mild to bees, °C: rest no longer falls below (see the law of rest).
 const MILD: f64 = 10.0;
-/// Air round the cluster up to which rest rises, °C.
+/// Outdoor air up to which rest rises, °C.
 const RESTLESS: f64 = 20.0;
 
 /// How a surface answers its zone in an hour: its end and its mean are each `held + share * zone`.
@@ -74,7 +74,7 @@ struct Zone<'a> {
 /// One hour of heat.
 #[inline(always)]
 pub(crate) fn solve(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut Block) {
-    let Block { traits, heat, surfaces: [lid, wall, low_wall, floor], bees, balance, .. } = block;
+    let Block { traits, heat, surfaces: [lid, wall, low_wall, floor], bees, balance, gas, .. } = block;
     let mut warm = Zone { diagonal: &mut balance.warm_diagonal, constant: &mut balance.warm_constant };
     let mut cold = Zone { diagonal: &mut balance.cold_diagonal, constant: &mut balance.cold_constant };
     hang_comb(&heat.comb_share, &heat.comb_capacity, &mut heat.comb, &mut warm);
@@ -83,9 +83,9 @@ pub(crate) fn solve(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut
     hang_surfaces(shell, [LID, WALL], outside, [lid, wall], &mut warm);
     let outside = [(&boundary.low_wall, &boundary.wall_sees), (&boundary.floor, &boundary.air)];
     hang_surfaces(shell, [LOW_WALL, FLOOR], outside, [low_wall, floor], &mut cold);
-    rest(laws, bees, heat, balance);
+    rest(laws, traits, bees, boundary, balance);
     join(shell, traits, boundary, heat, balance);
-    meet(laws, traits, bees, heat, balance);
+    meet(laws, traits, bees, &gas.breath, heat, balance);
     share_out(laws, bees, heat, balance);
     settle(&heat.warm, &heat.comb_share, &mut heat.comb, [lid, wall]);
     settle(&heat.cold, &heat.low_comb_share, &mut heat.low_comb, [low_wall, floor]);
@@ -151,13 +151,15 @@ fn settle(zone: &Lanes, comb_share: &Lanes, comb: &mut Lanes, surfaces: [&mut Su
     }
 }
 
-/// What bees at rest give off in the air of the hour before, W, without what leaves as vapour.
+/// What bees at rest give off, W, without what leaves as vapour. It goes with the outdoor air: bees whose own hive is
+/// warmer than they need spread out and let air through rather than live faster.
 #[inline(always)]
-fn rest(laws: &Laws, bees: &Bees, heat: &Heat, balance: &mut Balance) {
-    let power = (1.0 - laws.latent_share) * laws.rest_power;
+fn rest(laws: &Laws, traits: &Traits, bees: &Bees, boundary: &Boundary, balance: &mut Balance) {
+    let sensible = 1.0 - laws.latent_share;
     for i in 0..LANES {
-        let rest_at = clamp(heat.warm[i], MILD, RESTLESS);
-        balance.rest[i] = power * bees.mass[i] * exp_near_one(laws.rest_per_kelvin * (rest_at - RESTLESS));
+        let rest_at = clamp(boundary.air[i], MILD, RESTLESS);
+        let power = sensible * traits.rest[i] * bees.mass[i];
+        balance.rest[i] = power * exp_near_one(laws.rest_per_kelvin * (rest_at - RESTLESS));
     }
 }
 
@@ -180,14 +182,14 @@ fn join(shell: &Shell, traits: &Traits, boundary: &Boundary, heat: &Heat, balanc
 
 /// Where the cluster's demand meets the hive's loss.
 #[inline(always)]
-fn meet(laws: &Laws, traits: &Traits, bees: &Bees, heat: &mut Heat, balance: &Balance) {
+fn meet(laws: &Laws, traits: &Traits, bees: &Bees, breath: &Lanes, heat: &mut Heat, balance: &Balance) {
     let sensible = 1.0 - laws.latent_share;
     for i in 0..LANES {
         let (total, fixed) = (balance.total[i], balance.fixed[i]);
         let core_air = bees.core_air[i] * sensible;
         let mantle_air = core_air * laws.mantle_over_core;
         let for_nest = sensible * traits.core_air[i] * bees.nest_scale[i];
-        let ceiling = sensible * min(traits.power_ceiling[i] * bees.mass[i], heat.fuel[i]);
+        let ceiling = sensible * min(traits.power_ceiling[i] * bees.mass[i] * breath[i], heat.fuel[i]);
         let (with_core, with_mantle) = (total + core_air, total + mantle_air);
         let (per_total, per_clusters) = inverses2(total, with_core * with_mantle);
         let for_core = (core_air * laws.core_broodless + for_nest + fixed) * with_mantle;

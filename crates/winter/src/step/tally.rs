@@ -27,8 +27,13 @@ pub(crate) fn add(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut B
         tally.walls[i] += max(surfaces[WALL].flux[i], 0.0) + max(surfaces[LOW_WALL].flux[i], 0.0);
         tally.floor[i] += max(surfaces[FLOOR].flux[i], 0.0);
         tally.drip[i] += water.drip[i];
-        tally.flight[i] += boundary.flight[i];
-        let ceiling = block.traits.power_ceiling[i] * block.bees.mass[i];
+        let way_out =
+            gate(shell.ways.low.area * heat.entrance_free[i] + shell.ways.high.area * heat.hole_free[i] > 0.0);
+        tally.flight[i] += boundary.flight[i] * way_out;
+        tally.locked_in[i] += boundary.flight[i] * (1.0 - way_out);
+        let breath = block.gas.breath[i];
+        tally.stifled[i] += 1.0 - breath;
+        let ceiling = block.traits.power_ceiling[i] * block.bees.mass[i] * breath;
         let spent = gate(ceiling < heat.fuel[i]);
         tally.chilled[i] += spent * max(laws.mantle_motionless - heat.mantle[i], 0.0);
     }
