@@ -79,6 +79,8 @@ lanes! {
         laying,
         /// Hours of led light at which the season allows half of that.
         brood_light,
+        /// Share of that laid in any season if it is warm.
+        any_season,
         /// Share of brood that grows up to be workers.
         workers,
         /// W/(m² K) between the zones.

@@ -82,9 +82,19 @@ impl World {
                 .collect();
             return JointDraw::from_row(&row);
         }
-        let rows = joint.rows.len();
-        let first = (self.key.normals([0, 0, START, 2])[0].to_bits() % rows as u64) as usize;
-        JointDraw::from_row(&joint.rows[(first + member as usize) % rows])
+        JointDraw::from_row(&joint.rows[(self.first(joint) + member as usize) % joint.rows.len()])
+    }
+
+    fn first(self, joint: &JointDraws) -> usize {
+        (self.key.normals([0, 0, START, 2])[0].to_bits() % joint.rows.len().max(1) as u64) as usize
+    }
+}
+
+impl JointDraws {
+    /// The row that the first member of a run with this seed takes; the next take the next rows in turn.
+    #[must_use]
+    pub fn first(&self, seed: u64) -> usize {
+        World::new(seed).first(self)
     }
 }
 

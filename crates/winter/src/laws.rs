@@ -59,7 +59,6 @@ pub(crate) struct Laws {
     pub(crate) laying_warmth_width: f64,
     pub(crate) brood_light_width: f64,
     pub(crate) brood_light_lead: f64,
-    pub(crate) brood_any_season: f64,
     pub(crate) laying_without_flight: f64,
     /// Carbon dioxide by volume that eases off and that stops the bees' heat.
     pub(crate) dioxide_eases: f64,
@@ -127,7 +126,6 @@ impl Laws {
             laying_warmth_width: p.laying_warmth_width.value,
             brood_light_width: p.brood_light_width.value,
             brood_light_lead: p.brood_light_lead.value,
-            brood_any_season: p.brood_any_season.value,
             laying_without_flight: p.laying_without_flight.value,
             dioxide_eases: p.dioxide_eases.value,
             dioxide_stops: p.dioxide_stops.value,

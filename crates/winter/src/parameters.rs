@@ -57,6 +57,9 @@ pub struct Parameter {
     /// Whether each member of an ensemble draws its own from the range.
     #[serde(default)]
     pub varies: bool,
+    /// The range before real winters were read, where they set it: one in ten below, middle, one in ten above.
+    #[serde(default)]
+    pub prior: Option<[f64; 3]>,
     /// Unit and meaning.
     pub unit: String,
     /// Where it comes from.
@@ -134,6 +137,14 @@ macro_rules! parameters {
                 let read = Self { $($name: file.take(stringify!($name))?,)* $($beside: <$kind>::default(),)? };
                 file.finish()?;
                 Ok(read)
+            }
+
+            /// A parameter by its name.
+            pub fn get_mut(&mut self, name: &str) -> Option<&mut $crate::Parameter> {
+                $(if name == stringify!($name) {
+                    return Some(&mut self.$name);
+                })*
+                None
             }
 
             /// Every parameter with its name.

@@ -140,6 +140,7 @@ fn traits(p: &Parameters, joint: &JointDraw, z: [[f64; 4]; 3], lane: usize, trai
     traits.laying[lane] = p.laying_peak.at(joint.laying_peak);
     let scatter = p.brood_light_scatter.at(joint.brood_light_scatter);
     traits.brood_light[lane] = p.brood_light.at(joint.brood_light) + scatter * kept[1];
+    traits.any_season[lane] = p.brood_any_season.at(kept[2]).min(1.0);
     traits.workers[lane] = 1.0;
 }
 

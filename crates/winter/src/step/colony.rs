@@ -119,7 +119,8 @@ fn rear(laws: &Laws, season: Season, block: &mut Block) {
         bees.warmth[i] += (outdoors - bees.warmth[i]) / WARMTH_DAYS;
         bees.flown[i] += (gate(tally.flight[i] >= 1.0) - bees.flown[i]) / WARMTH_DAYS;
         let lit = clamp((light - block.traits.brood_light[i]) / laws.brood_light_width, -40.0, 40.0);
-        let season_allows = laws.brood_any_season + (1.0 - laws.brood_any_season) / (1.0 + exp(-lit));
+        let always = block.traits.any_season[i];
+        let season_allows = always + (1.0 - always) / (1.0 + exp(-lit));
         let flights = laws.laying_without_flight + (1.0 - laws.laying_without_flight) * bees.flown[i];
         let warmth = clamp((bees.warmth[i] - laws.laying_warmth) / laws.laying_warmth_width, -40.0, 40.0);
         let count = total(bees, i);
