@@ -4,12 +4,13 @@ pub use crate::over_rule::OverRule;
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_units::Range;
-use snowhum_weather::Provenance;
+use snowhum_units::{Range, System};
+use snowhum_weather::{Far, Provenance};
 use snowhum_winter::Ends;
 
 use crate::fit::FitAnswer;
 use crate::need::Need;
+use crate::statistics::rounded;
 
 /// Name and number of the plan's form; the number rises when a key changes.
 pub const PLAN_SCHEMA: &str = "snowhum.plan/1";
@@ -52,13 +53,47 @@ pub struct WeatherAnswer {
     pub paths: usize,
     /// What to know about it.
     pub notes: Vec<String>,
+    /// Files whose place lies far from the yard.
+    pub far: Vec<FarAnswer>,
+}
+
+/// Weather files of one place far from the yard.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct FarAnswer {
+    /// Their names.
+    pub files: String,
+    /// From the yard.
+    pub distance_km: f64,
+    /// Above the yard; negative below.
+    pub higher_m: f64,
+    /// It in words, with what would be right.
+    pub says: String,
 }
 
 impl WeatherAnswer {
     /// From what a weather says of itself.
     #[must_use]
-    pub fn new(provenance: &Provenance, members: usize, paths: usize) -> Self {
-        Self { source: provenance.source.clone(), members, paths, notes: provenance.notes.clone() }
+    pub fn new(provenance: &Provenance, members: usize, paths: usize, system: System) -> Self {
+        let far = provenance.far.iter().map(|far| FarAnswer::new(far, system)).collect();
+        Self { source: provenance.source.clone(), members, paths, notes: provenance.notes.clone(), far }
+    }
+
+    /// All that must be known of it, what lies far first.
+    pub fn told(&self) -> impl Iterator<Item = &String> {
+        self.far.iter().map(|far| &far.says).chain(&self.notes)
+    }
+}
+
+impl FarAnswer {
+    /// From what was found of a file's place.
+    #[must_use]
+    pub fn new(far: &Far, system: System) -> Self {
+        Self {
+            files: far.files.clone(),
+            distance_km: rounded(far.distance.get() / 1e3, 1),
+            higher_m: rounded(far.higher.get(), 0),
+            says: far.says(system),
+        }
     }
 }
 

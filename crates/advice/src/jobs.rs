@@ -75,7 +75,7 @@ pub fn jobs(question: &JobsQuestion<'_>) -> JobsAnswer {
         invented: apiary.invented,
         as_of: question.as_of,
         from: question.from,
-        weather: WeatherAnswer::new(&question.year.provenance, members, question.year.paths.len()),
+        weather: WeatherAnswer::new(&question.year.provenance, members, question.year.paths.len(), question.system),
         windows: in_order(windows, question.as_of),
         half_months: half_months(&ground.year),
         notes: notes(&ground),

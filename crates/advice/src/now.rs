@@ -243,7 +243,12 @@ impl<'a> Ground<'a> {
             as_of: self.question.as_of,
             spring: plan.spring,
             looks_to: self.looks_to(),
-            weather: WeatherAnswer::new(&plan.winter.provenance, self.question.sizes.alive, plan.winter.paths.len()),
+            weather: WeatherAnswer::new(
+                &plan.winter.provenance,
+                self.question.sizes.alive,
+                plan.winter.paths.len(),
+                plan.system,
+            ),
             currency: apiary.money.currency.clone(),
             flight_day: flight_day::next(&self.environment, until, plan.as_of),
             lid: lid::tomorrow(&self.environment, until, self.question.thresholds, plan.system),

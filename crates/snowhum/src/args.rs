@@ -289,7 +289,8 @@ pub(crate) struct RunArguments {
     /// A weather file (EPW, ISD-lite, GHCN-Daily, or a station's CSV with --columns); more than one for more years.
     #[arg(long, value_name = "FILE")]
     pub(crate) weather: Vec<PathBuf>,
-    /// What the columns of a station's CSV are, such as "time=Date,temperature=Temp:F".
+    /// What the columns of a station's CSV are, such as "time=Date,temperature=Temp:F"; where they stand apart
+    /// "year=Y,month=M,day=D,hour=H,minute=Min" in place of the time. Its place: latitude, longitude and elevation.
     #[arg(long, value_name = "MAPPING")]
     pub(crate) columns: Option<String>,
     /// The day asked about. If not given, a plan is of the yard file's own day; where things stand now is of today, of an
@@ -387,7 +388,8 @@ pub(crate) enum WeatherCommand {
     Show(YardArguments),
     /// Read a weather file, say what is in it and what had to be filled, and write it out as plain hours.
     ///
-    /// Example: snowhum weather import station.csv --columns "time=Date,temperature=Temp:F"
+    /// Examples: snowhum weather import station.csv --columns "time=Date,temperature=Temp:F", or
+    /// "year=Year,month=Month,day=Day,hour=Hour,temperature=Temp:C"
     Import(ImportArguments),
     /// Ask a service for a forecast of the yard's place now, and keep it.
     ///
@@ -408,7 +410,7 @@ pub(crate) struct FetchArguments {
 pub(crate) struct ImportArguments {
     /// The file.
     pub(crate) file: PathBuf,
-    /// What the columns of a station's CSV are.
+    /// What the columns of a station's CSV are, as for --weather.
     #[arg(long, value_name = "MAPPING")]
     pub(crate) columns: Option<String>,
     /// Where to write the completed hours as CSV.

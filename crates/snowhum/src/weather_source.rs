@@ -16,9 +16,9 @@ use snowhum_weather::{Climate, Ensemble, Hourly, generate, season};
 use snowhum_winter::Parameters;
 
 use crate::args::RunArguments;
-use crate::exit;
+use crate::{exit, progress};
 
-pub(crate) use files::{Completed, read_one};
+pub(crate) use files::{Completed, read_one, site_of};
 pub(crate) use present::{Present, asked_day};
 pub(crate) use year::Year;
 
@@ -97,6 +97,11 @@ impl Weather {
         }
     }
 
+    /// Says on stderr what lies far, beside an answer that does not speak of its weather.
+    pub(crate) fn tell_far(&self, system: System) {
+        self.winter.provenance.far.iter().for_each(|far| progress::note(&far.says(system)));
+    }
+
     /// The yard at the weather's place.
     pub(crate) fn moved(&self, apiary: &Apiary) -> Apiary {
         Apiary { site: self.site.clone(), ..apiary.clone() }
@@ -137,14 +142,15 @@ impl Weather {
         autumn_from: Date,
         seed: u64,
     ) -> anyhow::Result<Self> {
-        let site = files::site_of(files, site);
+        let (site, far) = files::site_of(files, site)?;
         let long = longest(files, &site, as_of, seed)?;
         let covered = as_of.saturating_add(((long.hours() / 24) as i64).days());
         let found = season::spring_of(&long, site.latitude, &zone(&site)?).map(|range| range.p50);
         let spring =
             spring::own(&site, as_of).or(found).or_else(|| spring::of_climate(&site, as_of, seed)).unwrap_or(covered);
         let spring = spring.min(covered);
-        let winter = cut(&long, 24 * winter_days(as_of, spring, at_least.map(|day| day.min(covered)))? as usize);
+        let mut winter = cut(&long, 24 * winter_days(as_of, spring, at_least.map(|day| day.min(covered)))? as usize);
+        winter.provenance.far = far;
         let autumn = files::ensemble(files, &site, autumn_from, 24 * AUTUMN_DAYS as usize, PATHS, seed);
         let autumn = match autumn {
             Ok(autumn) => autumn,

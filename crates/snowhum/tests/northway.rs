@@ -135,3 +135,92 @@ fn imported_hours_are_read_again_as_they_were_by_the_columns_that_are_named() {
     }
     assert!(before.iter().any(|(_, figures)| figures[5] > 0.0), "snow lies");
 }
+
+/// What a command says to both ends.
+fn said(arguments: &[&str]) -> (String, String) {
+    let output = Command::new(env!("CARGO_BIN_EXE_snowhum")).args(arguments).output().unwrap();
+    let text = |bytes: &[u8]| String::from_utf8_lossy(bytes).split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(output.status.success(), "{arguments:?}: {}", text(&output.stderr));
+    (text(&output.stdout), text(&output.stderr))
+}
+
+#[test]
+fn every_answer_that_stands_on_a_file_from_far_away_says_so_once() {
+    let file = unpacked("northway_tmy3_oct_may.epw");
+    let name = file.to_str().unwrap();
+    let weather = ["--weather", name, "--members", "16"];
+    for command in [&["plan"][..], &["now"], &["jobs"], &["spring"], &["weather", "show"]] {
+        let (page, beside) = said(&[command, &weather].concat());
+        assert_eq!(page.matches("km from the yard and 417 m higher").count(), 1, "{command:?}: {page}");
+        assert!(page.contains("not for the yard. Give a file of a place within 50 km"), "{page}");
+        assert!(!beside.contains("from the yard"), "{command:?}: {beside}");
+    }
+    let setup = ["setup", "Larch", "--try", "lid=50 mm foam"];
+    let (_, beside) = said(&[&setup[..], &weather].concat());
+    assert_eq!(beside.matches("417 m higher").count(), 1, "{beside}");
+    let (page, _) = said(&["plan", "--weather", name, "--members", "16", "--units", "us"]);
+    assert!(page.contains("mi from the yard and 1368 ft higher"), "{page}");
+}
+
+#[test]
+fn a_file_near_by_but_higher_says_what_that_makes_and_one_without_a_place_says_nothing() {
+    let epw = String::from_utf8_lossy(&std::fs::read(unpacked("northway_tmy3_oct_may.epw")).unwrap()).into_owned();
+    let far = |place: &str| {
+        let rest = epw.split_once('\n').unwrap().1;
+        let path = folder().join("hill.epw");
+        std::fs::write(&path, format!("LOCATION,Hill,-,FIN,invented,0,{place}\n{rest}")).unwrap();
+        plan(&["--weather", path.to_str().unwrap(), "--members", "16"])["weather"]["far"].clone()
+    };
+    let hill = far("61.7,27.3,2.0,605");
+    let says = hill[0]["says"].as_str().unwrap();
+    assert!(hill[0]["distance_km"].as_f64().unwrap() < 50.0 && hill[0]["higher_m"] == 500.0, "{hill}");
+    assert!(says.contains("500 m higher") && says.contains("about 3.2 °C colder than the yard"), "{says}");
+    assert_eq!(far("61.7,27.3,2.0,120"), serde_json::json!([]));
+    let nameless = unpacked("northway_isd_lite_2018_oct_2019_may");
+    let nameless = plan(&["--weather", nameless.to_str().unwrap(), "--members", "16"]);
+    assert_eq!(nameless["weather"]["far"], serde_json::json!([]));
+}
+
+#[test]
+fn written_hours_keep_the_place_they_are_from() {
+    let file = unpacked("northway_tmy3_oct_may.epw");
+    let written = folder().join("placed.csv");
+    drop(std::fs::remove_file(&written));
+    let (page, _) = said(&["weather", "import", file.to_str().unwrap(), "--out", written.to_str().unwrap()]);
+    let columns = page.split_once("--columns \"").unwrap().1.split_once('"').unwrap().0;
+    let far = |arguments: &[&str]| {
+        let (page, _) = said(&[&["weather", "show", "--json"], arguments].concat());
+        let far = serde_json::from_str::<Value>(&page).unwrap()["far"][0].clone();
+        (far["distance_km"].as_f64().unwrap(), far["higher_m"].as_f64().unwrap())
+    };
+    let before = far(&["--weather", file.to_str().unwrap()]);
+    assert_eq!(before, far(&["--weather", written.to_str().unwrap(), "--columns", columns]));
+}
+
+#[test]
+fn a_file_of_no_known_format_is_answered_with_the_four_formats_and_the_line_that_reads_it() {
+    let rows: String =
+        (0..48).map(|hour| format!("2025,1,{},{},{}.5,80\n", 30 + hour / 24, hour % 24, -9 - hour % 5)).collect();
+    let path = folder().join("station.txt");
+    std::fs::write(&path, format!("Year,Month,Day,Hour,Air Temp (°C),RH %\n{rows}")).unwrap();
+    let name = path.to_str().unwrap();
+    let refused = |command: &[&str]| {
+        let output = Command::new(env!("CARGO_BIN_EXE_snowhum")).args(command).output().unwrap();
+        assert_eq!(output.status.code(), Some(2));
+        String::from_utf8_lossy(&output.stderr).split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    let message = refused(&["plan", "--weather", name]);
+    for part in ["station.txt: line 1:", "EPW", "ISD-lite", "GHCN-Daily", "a station's CSV"] {
+        assert!(message.contains(part), "{part}: {message}");
+    }
+    let columns = message.split_once("--columns \"").unwrap().1.split_once('"').unwrap().0;
+    assert!(message.contains(&format!("snowhum weather import \"{name}\" --columns")), "{message}");
+    let (page, _) = said(&["weather", "import", name, "--columns", columns]);
+    assert!(
+        page.contains("48 hours from 2025-01-29T22:00:00Z, coldest −13.5") || page.contains("coldest -13.5"),
+        "{page}"
+    );
+    std::fs::write(&path, "a,b\n1,2\n").unwrap();
+    let message = refused(&["weather", "import", name]);
+    assert!(message.contains("year=Year, month=Month, day=Day, hour=Hour"), "{message}");
+}

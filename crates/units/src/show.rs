@@ -1,6 +1,6 @@
 //! Printing in the keeper's units.
 
-use crate::{CubicMetre, Kelvin, Kilogram, Metre, MetrePerSecond};
+use crate::{CubicMetre, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond};
 use serde::{Deserialize, Serialize};
 
 /// The units a keeper reads.
@@ -37,6 +37,39 @@ show! {
     MetrePerSecond: "m/s" 1.0, "mph" 1.0 / 0.447_04;
 }
 
+impl Metre {
+    /// A distance over land, in kilometres or miles.
+    #[must_use]
+    pub fn show_distance(self, system: System) -> String {
+        let (unit, value) = match system {
+            System::Metric => ("km", self.get() / 1e3),
+            System::Us => ("mi", self.get() / 1_609.344),
+        };
+        format!("{value:.*} {unit}", usize::from(value < 10.0))
+    }
+
+    /// A height of the ground, in whole metres or feet.
+    #[must_use]
+    pub fn show_height(self, system: System) -> String {
+        match system {
+            System::Metric => format!("{:.0} m", self.get()),
+            System::Us => format!("{:.0} ft", self.get() / 0.304_8),
+        }
+    }
+}
+
+impl KelvinDifference {
+    /// Degrees of the keeper's system between two temperatures, to `decimals` places.
+    #[must_use]
+    pub fn show(self, system: System, decimals: usize) -> String {
+        let (value, unit) = match system {
+            System::Metric => (self.get(), "°C"),
+            System::Us => (self.get() * 1.8, "°F"),
+        };
+        format!("{:.decimals$} {unit}", unsigned_zero(value, decimals))
+    }
+}
+
 impl Kelvin {
     /// The temperature in degrees of the keeper's system, to `decimals` places.
     #[must_use]
@@ -64,6 +97,10 @@ mod tests {
         let stores = Kilogram::new(11.793_401_62);
         assert_eq!(stores.show(System::Metric, 1), "11.8 kg");
         assert_eq!(stores.show(System::Us, 0), "26 lb");
+        assert_eq!(KelvinDifference::new(-2.5).show(System::Us, 1), "-4.5 °F");
+        assert_eq!(Metre::new(2_414.016).show_distance(System::Us), "1.5 mi");
+        assert_eq!(Metre::new(61_400.0).show_distance(System::Metric), "61 km");
+        assert_eq!(Metre::new(152.4).show_height(System::Us), "500 ft");
         assert_eq!(Kelvin::from_celsius(-0.04).show(System::Metric, 1), "0.0 °C");
     }
 }

@@ -149,5 +149,9 @@ fn provenance(years: usize, few: bool) -> Provenance {
             if years == 1 { "" } else { "s" }
         ));
     }
-    Provenance { source: format!("weather file, {years} year{}", if years == 1 { "" } else { "s" }), notes }
+    Provenance {
+        source: format!("weather file, {years} year{}", if years == 1 { "" } else { "s" }),
+        notes,
+        far: Vec::new(),
+    }
 }

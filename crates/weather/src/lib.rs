@@ -5,6 +5,7 @@
 //! | what is the climate here? | [`Climate::at`] |
 //! | what winters are possible? | [`generate`] |
 //! | what does this file say? | [`readers`], then [`complete`] |
+//! | does its place lie far from the yard? | [`Nearness::far`] |
 //! | what winters does this file make possible? | [`ensemble_from_file`] |
 //! | what of it is known already? | [`bent_through`], [`following`], [`overlaid`] |
 //! | when does spring come, how cold does it get? | [`season`], [`statistics`], [`return_period`] |
@@ -13,6 +14,7 @@
 
 mod climatology;
 mod complete;
+mod far;
 mod fault;
 mod from_file;
 mod generator;
@@ -29,6 +31,7 @@ mod sun_day;
 
 pub use climatology::{Climate, OutsideGrid, YearCurve};
 pub use complete::complete;
+pub use far::{Far, Nearness};
 pub use fault::{WeatherFault, WeatherFaults};
 pub use from_file::{FileTooShort, ensemble_from_file};
 pub use generator::{GeneratorFault, GeneratorParameterError, generate};

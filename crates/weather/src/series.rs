@@ -1,5 +1,6 @@
 //! Hourly series, and ensembles of them that share one clock.
 
+use crate::Far;
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 use snowhum_physics::saturation::{over_ice_or_water, over_water};
@@ -89,10 +90,12 @@ impl Ensemble {
 }
 
 /// Where a weather comes from, for the keeper to read beside every answer.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 pub struct Provenance {
     /// One line.
     pub source: String,
     /// What to know: filled gaps, coarse terrain, a typical year's missing cold, attribution.
     pub notes: Vec<String>,
+    /// Files it stands on whose place lies far from the yard.
+    pub far: Vec<Far>,
 }

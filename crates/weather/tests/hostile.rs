@@ -12,7 +12,11 @@ fn place() -> Place {
 fn all_readers(bytes: &[u8]) {
     let begun = Instant::now();
     let Ok(mapping) = readers::Mapping::read("temperature=a:C,time=t", TimeZone::UTC) else { return };
+    let apart = "year=t,month=t,day=t,hour=a,minute=t,temperature=a:C,latitude=a,longitude=t,elevation=a:m";
+    let Ok(apart) = readers::Mapping::read(apart, TimeZone::UTC) else { return };
+    let _ = readers::guessed_columns(bytes, &TimeZone::UTC, place());
     let read = [
+        readers::station_csv(bytes, "x", &apart, None),
         readers::epw(bytes, "x"),
         readers::isd_lite(bytes, "x"),
         readers::ghcn_daily(bytes, "x", place(), Offset::UTC),

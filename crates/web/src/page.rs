@@ -178,6 +178,7 @@ pub(crate) fn age(view: &View) -> Markup {
                     @if view.is_behind { " " em { "Something newer is stored; the next estimate is being computed." } }
                 }
                 p class="small" { "It stands on " (standing.present.now.weather.source) "." }
+                @for far in &standing.present.now.weather.far { p class="small caution" { (far.says) } }
             } @else if view.trouble.is_none() {
                 p { em { "The first estimate is being computed. This page looks again by itself." } }
             }

@@ -14,6 +14,7 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
     let tries = arguments.tries.iter().map(|text| try_of(&apiary, at, text)).collect::<anyhow::Result<Vec<Try>>>()?;
     let parameters = Parameters::shipped()?;
     let (weather, _) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.yard.run))?;
+    weather.tell_far(common.units.into());
     let apiary = weather.moved(&apiary);
     let question = weather.question(&apiary, &parameters, &arguments.yard.run, common.units.into());
     let answer = progress::during("computing the set-ups", || compare(&question, at, &tries))

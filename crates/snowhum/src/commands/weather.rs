@@ -4,11 +4,14 @@ use std::io::Write;
 use std::path::Path;
 
 use serde::Serialize;
+use snowhum_advice::answer::FarAnswer;
+use snowhum_apiary::Apiary;
+use snowhum_units::System;
 use snowhum_weather::statistics;
 
 use crate::args::{Common, FetchArguments, ImportArguments, WeatherCommand, YardArguments};
 use crate::text::weather::{MonthRow, Shown};
-use crate::weather_source::{Completed, Weather, live, read_one, zone};
+use crate::weather_source::{Completed, Weather, live, read_one, site_of, zone};
 use crate::{exit, new_file, progress, sources, text};
 
 pub(super) fn run(command: &WeatherCommand, common: &Common) -> anyhow::Result<()> {
@@ -23,7 +26,7 @@ fn show(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
     let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.run))?;
     let zone = zone(&weather.site)?;
-    let shown = Shown::of(&apiary.name, as_of, weather.spring, &weather.winter, &zone);
+    let shown = Shown::of(&apiary.name, as_of, weather.spring, &weather.winter, (&zone, common.units.into()));
     if common.json {
         text::say(&serde_json::to_string_pretty(&shown)?)?;
     } else {
@@ -77,6 +80,7 @@ struct Imported {
     hours: usize,
     coldest_c: f64,
     notes: Vec<String>,
+    far: Vec<FarAnswer>,
     months: Vec<MonthRow>,
 }
 
@@ -94,6 +98,7 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
         hours: read.hourly.len(),
         coldest_c: (coldest * 10.0).round() / 10.0,
         notes: read.notes.clone(),
+        far: far(&read, &apiary, common.units.into())?,
         months: text::weather::months(std::slice::from_ref(&read.hourly), &zone),
     };
     if common.json {
@@ -105,18 +110,28 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
         &format!("{}: {} hours from {}, coldest {coldest}", imported.files, imported.hours, imported.from),
         2,
     ))?;
-    for note in &imported.notes {
+    for note in imported.far.iter().map(|far| &far.says).chain(&imported.notes) {
         text::say(&text::wrapped(&format!("- {note}"), 2))?;
     }
     text::say(&text::weather::table(&imported.months, common.units.into()))?;
     if let Some(out) = &arguments.out {
-        text::say(&text::wrapped(&used_again(out), 2))?;
+        text::say(&text::wrapped(&used_again(out, read.place.is_some()), 2))?;
     }
     Ok(())
 }
 
-/// Columns of written hours: heading, and what it is with its unit as `--columns` wants them.
-const WRITTEN: [(&str, &str, &str); 7] = [
+/// What lies far from the keeper's own yard; from an invented one all does.
+fn far(read: &Completed, apiary: &Apiary, system: System) -> anyhow::Result<Vec<FarAnswer>> {
+    if apiary.invented {
+        return Ok(Vec::new());
+    }
+    let (_, far) = site_of(std::slice::from_ref(read), &apiary.site)?;
+    Ok(far.iter().map(|far| FarAnswer::new(far, system)).collect())
+}
+
+/// Columns of written hours: heading, and what it is with its unit as `--columns` wants them; where the file names its
+/// place, those of it stand last.
+const WRITTEN: [(&str, &str, &str); 10] = [
     ("time_utc", "time", ""),
     ("temperature_c", "temperature", ":C"),
     ("humidity_over_water", "humidity", ":1"),
@@ -124,11 +139,21 @@ const WRITTEN: [(&str, &str, &str); 7] = [
     ("global_w_m2", "sun", ":W/m2"),
     ("precipitation_mm", "rain", ":mm"),
     ("snow_m", "snow", ":m"),
+    ("latitude", "latitude", ""),
+    ("longitude", "longitude", ""),
+    ("elevation_m", "elevation", ":m"),
 ];
 
+/// Columns of a file with or without a place.
+fn written(has_place: bool) -> &'static [(&'static str, &'static str, &'static str)] {
+    if has_place { &WRITTEN } else { &WRITTEN[..7] }
+}
+
 /// How written hours are used; the spaces after the commas let a terminal break the line and do no harm in it.
-fn used_again(out: &Path) -> String {
-    let columns = WRITTEN.map(|(heading, role, unit)| format!("{role}={heading}{unit}")).join(", ");
+fn used_again(out: &Path, has_place: bool) -> String {
+    let columns: Vec<String> =
+        written(has_place).iter().map(|(heading, role, unit)| format!("{role}={heading}{unit}")).collect();
+    let columns = columns.join(", ");
     format!("Whole hours written to {}; to use them: --weather \"{0}\" --columns \"{columns}\"", out.display())
 }
 
@@ -137,12 +162,16 @@ fn write_hours(read: &Completed, out: &Path) -> anyhow::Result<()> {
     let failed = |error: std::io::Error| new_file::failed(out, &error);
     let mut file = std::io::BufWriter::new(new_file::create(out)?);
     let hours = &read.hourly;
-    writeln!(file, "{}", WRITTEN.map(|(heading, ..)| heading).join(",")).map_err(failed)?;
+    let headings: Vec<&str> = written(read.place.is_some()).iter().map(|(heading, ..)| *heading).collect();
+    let place = read.place.map_or_else(String::new, |place| {
+        format!(",{},{},{}", place.latitude.get(), place.longitude.get(), place.elevation.get())
+    });
+    writeln!(file, "{}", headings.join(",")).map_err(failed)?;
     for at in 0..hours.len() {
         let time = hours.start + jiff::SignedDuration::from_hours(at as i64);
         writeln!(
             file,
-            "{time},{:.2},{:.3},{:.2},{:.1},{:.2},{:.3}",
+            "{time},{:.2},{:.3},{:.2},{:.1},{:.2},{:.3}{place}",
             hours.temperature[at].celsius(),
             hours.humidity_over_water(at).get(),
             hours.wind[at].get(),

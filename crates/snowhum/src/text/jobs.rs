@@ -17,7 +17,7 @@ pub(crate) fn words(answer: &JobsAnswer) -> String {
     let mut page = format!("Jobs and dates, {}{invented}: {}\n", answer.apiary, answer.as_of);
     page += &wrapped(&format!("It stands on {}.", answer.weather.source), 0);
     page += "\n";
-    for note in answer.weather.notes.iter().chain(&answer.notes) {
+    for note in answer.weather.told().chain(&answer.notes) {
         page += &format!("- {}\n", wrapped(note, 2));
     }
     for (due, title) in [(Due::Now, "Due now"), (Due::Soon, "Within a month")] {

@@ -33,7 +33,7 @@ fn head(now: &NowAnswer) -> String {
     let mut head = format!("{}{invented}: {}\n", now.apiary, now.as_of);
     head += &wrapped(&format!("It stands on {}.", now.weather.source), 0);
     head += "\n";
-    for note in &now.weather.notes {
+    for note in now.weather.told() {
         head += &wrapped(&format!("- {note}"), 2);
         head += "\n";
     }

@@ -43,7 +43,7 @@ fn head(plan: &PlanAnswer) -> String {
     );
     head += &wrapped(&weather, 0);
     head += "\n";
-    for note in &plan.weather.notes {
+    for note in plan.weather.told() {
         head += &wrapped(&format!("- {note}"), 2);
         head += "\n";
     }

@@ -10,7 +10,11 @@ pub(crate) fn words(spring: &Springtime, system: System) -> String {
     let invented = if spring.invented { " (an invented yard)" } else { "" };
     let mut page = format!("Spring, {}{invented}: {}\n", spring.apiary, spring.as_of);
     page += &wrapped(&format!("It stands on {}.", spring.weather.source), 0);
-    page += "\n\nLift first\n";
+    page += "\n";
+    for far in &spring.weather.far {
+        page += &format!("- {}\n", wrapped(&far.says, 2));
+    }
+    page += "\nLift first\n";
     for (at, one) in spring.lift_first.iter().enumerate() {
         let reach = one.reachable_kg.map_or_else(String::new, |kg| {
             let decimals = usize::from(system == System::Metric);

@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use serde::Serialize;
+use snowhum_advice::answer::FarAnswer;
 use snowhum_units::{Kelvin, MetrePerSecond, System};
 use snowhum_weather::{Ensemble, Hourly};
 
@@ -16,6 +17,7 @@ pub(crate) struct Shown {
     spring: Date,
     source: String,
     notes: Vec<String>,
+    far: Vec<FarAnswer>,
     paths: usize,
     months: Vec<MonthRow>,
 }
@@ -35,13 +37,20 @@ pub(crate) struct MonthRow {
 }
 
 impl Shown {
-    pub(crate) fn of(apiary: &str, as_of: Date, spring: Date, winter: &Ensemble, zone: &TimeZone) -> Self {
+    pub(crate) fn of(
+        apiary: &str,
+        as_of: Date,
+        spring: Date,
+        winter: &Ensemble,
+        (zone, system): (&TimeZone, System),
+    ) -> Self {
         Self {
             apiary: apiary.to_owned(),
             as_of,
             spring,
             source: winter.provenance.source.clone(),
             notes: winter.provenance.notes.clone(),
+            far: winter.provenance.far.iter().map(|far| FarAnswer::new(far, system)).collect(),
             paths: winter.paths.len(),
             months: months(&winter.paths, zone),
         }
@@ -95,7 +104,7 @@ pub(crate) fn words(shown: &Shown, system: System) -> String {
         2,
     );
     page.push('\n');
-    for note in &shown.notes {
+    for note in shown.far.iter().map(|far| &far.says).chain(&shown.notes) {
         page += &wrapped(&format!("- {note}"), 2);
         page.push('\n');
     }

@@ -7,15 +7,13 @@ use jiff::tz::{Offset, TimeZone};
 use snowhum_advice::yard;
 use snowhum_apiary::Site;
 use snowhum_weather::readers::{self, Mapping};
-use snowhum_weather::{Ensemble, Hourly, Place, Raw, RawHour, Reading, complete, ensemble_from_file};
+use snowhum_weather::{Ensemble, Far, Hourly, Nearness, Place, Raw, RawHour, Reading, complete, ensemble_from_file};
 
 use super::zone;
 use crate::{exit, sources};
 
 /// Hours that may lie between two files that continue each other.
 const JOINED: i64 = 6;
-/// Kilometres beyond which a file's place is not the yard's.
-const ELSEWHERE_KM: f64 = 100.0;
 
 /// One stretch of whole hours.
 #[derive(Debug, Clone)]
@@ -58,14 +56,38 @@ fn reading(path: &Path, columns: Option<&str>, site: &Site) -> anyhow::Result<Re
         readers::epw(&bytes, &name).map_err(exit::input)
     } else if looks_like_ghcn(&start) {
         readers::ghcn_daily(&bytes, &name, place, standard_time(site)?).map_err(exit::input)
-    } else if first.split_whitespace().count() >= 12 {
+    } else if looks_like_isd(first) {
         readers::isd_lite(&bytes, &name).map_err(exit::input)
     } else {
-        Err(exit::input(format!(
-            "{name}: line 1: neither EPW, ISD-lite nor GHCN-Daily; for a station's CSV say what its columns are, such as \
-             --columns \"time=Date,temperature=Temp:C\""
-        )))
+        Err(not_recognised(&bytes, &name, &zone(site)?, place))
     }
+}
+
+/// Names the formats that are read, and the mapping that would read this file.
+fn not_recognised(bytes: &[u8], name: &str, zone: &TimeZone, place: Place) -> anyhow::Error {
+    let command = |columns: &str| format!("\n  snowhum weather import \"{name}\" --columns \"{columns}\"");
+    let way = match readers::guessed_columns(bytes, zone, place) {
+        Some(columns) => format!(
+            "By its headings it is the last, read so; check each quantity, unit and the order of day and month:{}",
+            command(&columns)
+        ),
+        None => format!(
+            "Its first line has no headings that tell time and temperature; say which they are, such as{}\nor, where \
+             year, month, day and hour stand apart,{}",
+            command("time=Date, temperature=Temp:C"),
+            command("year=Year, month=Month, day=Day, hour=Hour, temperature=Temp:C")
+        ),
+    };
+    exit::input(format!(
+        "{name}: line 1: of no format that is read. Four are: EPW (begins with LOCATION), ISD-lite (twelve whole numbers \
+         a row), GHCN-Daily (rows of ID,YYYYMMDD,ELEMENT,VALUE) and a station's CSV with a line of headings. {way}"
+    ))
+}
+
+/// Whole numbers apart by blanks.
+fn looks_like_isd(first: &str) -> bool {
+    let words = || first.split_whitespace();
+    words().count() >= 12 && words().take(4).any(|word| word.parse::<i32>().is_ok())
 }
 
 /// Rows `ID,YYYYMMDD,ELEMENT,VALUE`.
@@ -88,12 +110,13 @@ fn standard_time(site: &Site) -> anyhow::Result<Offset> {
     Ok(zone.to_offset(instant))
 }
 
-/// Readings in order of time; one that begins within six hours of the last one's end is hung on to it.
+/// Readings in order of time; one of the same place that begins within six hours of the last one's end is hung on to it.
 fn joined(mut readings: Vec<Reading>) -> Vec<Reading> {
     readings.sort_by_key(|reading| reading.raw.start);
     let mut out: Vec<Reading> = Vec::new();
     for reading in readings {
-        let gap = out.last().map(|last| {
+        let same = out.last().filter(|last| last.place == reading.place);
+        let gap = same.map(|last| {
             let end = last.raw.start.as_second() / 3_600 + last.raw.hours.len() as i64;
             reading.raw.start.as_second() / 3_600 - end
         });
@@ -121,28 +144,37 @@ fn completed(raw: &Raw, file: &str, place: Place, zone: &TimeZone) -> anyhow::Re
     complete(raw, file, place, zone).map_err(exit::input)
 }
 
-/// The site the files speak of: the yard's own, or the files' where they name one elsewhere.
-pub(super) fn site_of(files: &[Completed], site: &Site) -> Site {
-    let Some((place, offset)) = files.iter().find_map(|file| Some((file.place?, file.offset))) else {
-        return site.clone();
+/// The site the files speak of: the yard's own, or the files' where they name one elsewhere; and what lies far from it.
+pub(crate) fn site_of(files: &[Completed], site: &Site) -> anyhow::Result<(Site, Vec<Far>)> {
+    let nearness = Nearness::shipped()?;
+    let own = yard::place(site);
+    let mut far = far_of(files, own, nearness);
+    let first = files.iter().find_map(|file| Some((file.place?, file.offset)));
+    let Some((place, offset)) = first.filter(|(place, _)| nearness.is_elsewhere(*place, own)) else {
+        return Ok((site.clone(), far));
     };
-    if kilometres(place, yard::place(site)) <= ELSEWHERE_KM {
-        return site.clone();
-    }
-    let hours = offset.map_or(0, |offset| offset.seconds() / 3_600);
+    far.iter_mut().filter(|far| far.place == place).for_each(|far| far.is_reckoned_for = true);
+    let by_sun = (place.longitude.get() / 15.0).round() as i32;
+    let hours = offset.map_or(by_sun, |offset| offset.seconds() / 3_600);
     // The sign of these zones is turned round: Etc/GMT+9 is nine hours west.
     let zone = match hours {
         0 => "Etc/GMT".to_owned(),
         hours => format!("Etc/GMT{:+}", -hours),
     };
-    Site { latitude: place.latitude, longitude: place.longitude, elevation: place.elevation, zone, ..site.clone() }
+    let Place { latitude, longitude, elevation } = place;
+    Ok((Site { latitude, longitude, elevation, zone, ..site.clone() }, far))
 }
 
-fn kilometres(a: Place, b: Place) -> f64 {
-    let (la, lb) = (a.latitude.radians(), b.latitude.radians());
-    let east = (a.longitude - b.longitude).radians();
-    let cosine = la.sin() * lb.sin() + la.cos() * lb.cos() * east.cos();
-    6_371.0 * cosine.clamp(-1.0, 1.0).acos()
+/// Each place that lies far, once.
+fn far_of(files: &[Completed], own: Place, nearness: Nearness) -> Vec<Far> {
+    let mut far: Vec<Far> = Vec::new();
+    for found in files.iter().filter_map(|file| nearness.far(&file.files, file.place?, own)) {
+        match far.iter_mut().find(|known| known.place == found.place) {
+            Some(known) => known.files = format!("{}, {}", known.files, found.files),
+            None => far.push(found),
+        }
+    }
+    far
 }
 
 /// An ensemble out of all stretches, each with its share of the paths.

@@ -32,9 +32,9 @@ impl Year {
             return Ok(Self { from, weather, site: apiary.site.clone() });
         }
         let read = files::read_all(&arguments.weather, arguments.columns.as_deref(), &apiary.site)?;
-        let site = files::site_of(&read, &apiary.site);
+        let (site, far) = files::site_of(&read, &apiary.site)?;
         let from = season_start(as_of, site.latitude);
-        let weather = match files::ensemble(&read, &site, from, HOURS, PATHS, arguments.seed) {
+        let mut weather = match files::ensemble(&read, &site, from, HOURS, PATHS, arguments.seed) {
             Ok(weather) => weather,
             Err(_) => {
                 let mut weather = of_climate(&site, from, arguments.seed)?;
@@ -45,6 +45,7 @@ impl Year {
                 weather
             }
         };
+        weather.provenance.far = far;
         Ok(Self { from, weather, site })
     }
 }

@@ -109,7 +109,7 @@ impl Climate {
     /// A climate from the keeper's own monthly means, January first.
     #[must_use]
     pub fn from_months(place: Place, temperature: [Kelvin; 12], precipitation: [Metre; 12]) -> Self {
-        let provenance = Provenance { source: "monthly means as given".to_owned(), notes: Vec::new() };
+        let provenance = Provenance { source: "monthly means as given".to_owned(), ..Provenance::default() };
         Self { place, temperature, precipitation, design_cold: None, provenance }
     }
 
@@ -155,5 +155,9 @@ fn provenance(ground_m: f64, higher_m: f64) -> Provenance {
             higher_m.abs()
         ));
     }
-    Provenance { source: "built-in climate, ERA5 monthly means 2000-2025 at half a degree".to_owned(), notes }
+    Provenance {
+        source: "built-in climate, ERA5 monthly means 2000-2025 at half a degree".to_owned(),
+        notes,
+        far: Vec::new(),
+    }
 }

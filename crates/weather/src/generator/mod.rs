@@ -209,5 +209,5 @@ fn one_path(frame: &Frame, season: &Season<'_>, key: Key, path: u32, start: Time
 fn provenance(climate: &Climate) -> Provenance {
     let mut notes = climate.provenance.notes.clone();
     notes.push("Days and hours are drawn around the monthly means; wind, sun and humidity by general laws.".to_owned());
-    Provenance { source: format!("weather drawn from the {}", climate.provenance.source), notes }
+    Provenance { source: format!("weather drawn from the {}", climate.provenance.source), notes, far: Vec::new() }
 }

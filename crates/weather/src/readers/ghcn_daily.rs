@@ -58,7 +58,7 @@ pub fn ghcn_daily(bytes: &[u8], file: &str, place: Place, zone: Offset) -> Resul
     let raw = lay_out(file, &hours(&days, place, zone))?;
     let mut notes: Vec<String> = dropped.notes().collect();
     notes.push("Hours are drawn between the day's highest and lowest temperature by the course of the sun.".to_owned());
-    Ok(Reading { file: file.to_owned(), raw, place: Some(place), offset: Some(zone), typical_year: false, notes })
+    Ok(Reading { file: file.to_owned(), raw, place: None, offset: Some(zone), typical_year: false, notes })
 }
 
 fn one_station(station: &mut Option<String>, line: usize, fields: &[&str], faults: &mut Faults) {

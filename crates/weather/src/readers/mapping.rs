@@ -27,9 +27,29 @@ pub enum Role {
     Snow,
     /// Air pressure at the site.
     Pressure,
+    /// Year, where it stands apart.
+    Year,
+    /// Month of it, 1 to 12.
+    Month,
+    /// Day of that, 1 to 31.
+    Day,
+    /// Hour of the day, 0 to 24, in place of the time.
+    Hour,
+    /// Minute of the hour.
+    Minute,
+    /// Latitude of the station, north positive.
+    Latitude,
+    /// Longitude of the station, east positive.
+    Longitude,
+    /// Height of the station above the sea.
+    Elevation,
 }
 
-const ROLES: [(&str, Role, &[&str]); 11] = [
+/// A role that has no unit.
+const NONE: &[&str] = &[""];
+
+/// Every role in the order of [`Role`], with its word and its units.
+pub(super) const ROLES: [(&str, Role, &[&str]); 19] = [
     ("time", Role::Time, &["iso", "dmy", "mdy", "ymd"]),
     ("date", Role::Date, &["iso", "dmy", "mdy", "ymd"]),
     ("temperature", Role::Temperature, &["C", "F", "K"]),
@@ -41,7 +61,22 @@ const ROLES: [(&str, Role, &[&str]); 11] = [
     ("rain", Role::Rain, &["mm", "in"]),
     ("snow", Role::Snow, &["cm", "m", "mm", "in"]),
     ("pressure", Role::Pressure, &["hPa", "kPa", "Pa", "inHg"]),
+    ("year", Role::Year, NONE),
+    ("month", Role::Month, NONE),
+    ("day", Role::Day, NONE),
+    ("hour", Role::Hour, NONE),
+    ("minute", Role::Minute, NONE),
+    ("latitude", Role::Latitude, NONE),
+    ("longitude", Role::Longitude, NONE),
+    ("elevation", Role::Elevation, &["m", "ft"]),
 ];
+
+impl Role {
+    /// How it is called in a mapping.
+    pub(super) fn word(self) -> &'static str {
+        ROLES[self as usize].0
+    }
+}
 
 /// One column: what it means, its heading, its unit.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -107,9 +142,18 @@ pub enum MappingFault {
     /// The same quantity twice.
     #[error("{0} is mapped twice; give each quantity one column")]
     Twice(&'static str),
-    /// No time or no temperature.
+    /// No temperature, or a part of a date or of a place without the rest.
     #[error("nothing is mapped to {0}; add {0}=heading, as the heading stands in the file")]
     Lacks(&'static str),
+    /// No time.
+    #[error(
+        "nothing is mapped to time; add time=heading, as the heading stands in the file, or year=, month=, day= and \
+         hour= where they stand apart"
+    )]
+    LacksTime,
+    /// Two columns for the same part of time.
+    #[error("{0} and {1} say the same; map one of them")]
+    SameTwice(&'static str, &'static str),
 }
 
 fn role_names() -> String {
@@ -118,6 +162,9 @@ fn role_names() -> String {
 
 impl Mapping {
     /// Reads `temperature=Temp Out:F,humidity=Hum:%,wind=Wind:mph,time=Date Time` for a file on the clock of `zone`.
+    ///
+    /// The time is one column, or `date` and `time`; the date may be `year`, `month` and `day`, the time `hour` and
+    /// `minute`. `latitude`, `longitude` and `elevation` are the station's.
     ///
     /// # Errors
     /// [`MappingFault`], with what would be right.
@@ -138,13 +185,26 @@ impl Mapping {
             }
             columns.push(mapped);
         }
-        for (name, role) in [("time", Role::Time), ("temperature", Role::Temperature)] {
-            if !columns.iter().any(|column| column.role == role) {
-                return Err(MappingFault::Lacks(name));
-            }
-        }
+        check(|role| columns.iter().any(|column| column.role == role))?;
         Ok(Self { columns, zone, delimiter: None, decimal_mark: DecimalMark::Point })
     }
+}
+
+/// Whether what is mapped makes a time, a temperature and, if any of it, a place.
+fn check(has: impl Fn(Role) -> bool) -> Result<(), MappingFault> {
+    use Role::{Date, Day, Elevation, Hour, Latitude, Longitude, Minute, Month, Temperature, Time, Year};
+    for (one, other) in [(Date, Year), (Time, Hour)] {
+        if has(one) && has(other) {
+            return Err(MappingFault::SameTwice(one.word(), other.word()));
+        }
+    }
+    if !has(Time) && !(has(Hour) && (has(Date) || has(Year))) {
+        return Err(MappingFault::LacksTime);
+    }
+    let wholes: [&[Role]; 2] = [&[Year, Month, Day], &[Latitude, Longitude, Elevation]];
+    let begun = wholes.into_iter().filter(|parts| parts.iter().any(|part| has(*part))).flatten();
+    let needed = begun.copied().chain([Temperature]).chain(has(Minute).then_some(Hour));
+    needed.into_iter().find(|role| !has(*role)).map_or(Ok(()), |lacking| Err(MappingFault::Lacks(lacking.word())))
 }
 
 fn column(part: &str) -> Result<(&'static str, Mapped), MappingFault> {
@@ -152,8 +212,8 @@ fn column(part: &str) -> Result<(&'static str, Mapped), MappingFault> {
     let known = ROLES.into_iter().find(|(known, ..)| known.eq_ignore_ascii_case(name.trim()));
     let (name, role, units) = known.ok_or_else(|| MappingFault::Role(name.trim().to_owned()))?;
     let (heading, unit) = match rest.rsplit_once(':') {
-        Some((heading, unit)) => (heading.trim(), unit.trim()),
-        None => (rest.trim(), ""),
+        Some((heading, unit)) if units != NONE => (heading.trim(), unit.trim()),
+        _ => (rest.trim(), ""),
     };
     if heading.is_empty() {
         return Err(MappingFault::Form(part.to_owned()));
@@ -168,7 +228,12 @@ fn column(part: &str) -> Result<(&'static str, Mapped), MappingFault> {
         }
         None => return Err(MappingFault::Unit { unit: unit.to_owned(), role: name, units: units.join(", ") }),
     };
-    Ok((name, Mapped { role, heading: heading.to_owned(), unit }))
+    Ok((name, Mapped { role, heading: one_spaced(heading), unit }))
+}
+
+/// A heading with one blank between words, so that a mapping may be broken over lines.
+pub(super) fn one_spaced(heading: &str) -> String {
+    heading.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
 #[cfg(test)]
@@ -184,5 +249,15 @@ mod tests {
         assert!(fault("temperature=T:C,temperature=U:C,time=t").contains("twice"));
         assert!(fault("temperature=T:C").contains("time=heading"));
         assert!(fault("temperature=:C,time=t").contains("role=heading:unit"));
+        assert!(fault("temperature=T:C,hour=H").contains("year=, month=, day="));
+        assert!(fault("temperature=T:C,hour=H,year=Y,day=D").contains("month=heading"));
+        assert!(fault("temperature=T:C,hour=H,date=D,year=Y,month=M,day=D").contains("date and year say the same"));
+        assert!(fault("temperature=T:C,time=t,minute=m").contains("hour=heading"));
+        assert!(fault("temperature=T:C,time=t,latitude=lat,longitude=lon").contains("elevation=heading"));
+    }
+
+    #[test]
+    fn roles_stand_in_the_order_of_their_names() {
+        assert!(ROLES.iter().enumerate().all(|(at, (_, role, _))| *role as usize == at));
     }
 }

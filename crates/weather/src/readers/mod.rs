@@ -7,13 +7,16 @@ mod columns;
 pub mod epw;
 mod epw_header;
 pub mod ghcn_daily;
+mod guess;
 pub mod isd_lite;
 mod mapping;
 pub mod station_csv;
 mod station_time;
+mod station_when;
 
 pub use epw::epw;
 pub use ghcn_daily::ghcn_daily;
+pub use guess::guessed_columns;
 pub use isd_lite::isd_lite;
 pub use mapping::{DecimalMark, Mapping, MappingFault, Role};
 pub use station_csv::station_csv;

@@ -1,22 +1,31 @@
 //! A home station's CSV, by the keeper's own mapping of its columns.
 
 use super::columns::Dropped;
-use super::mapping::{DecimalMark, Mapped, Mapping, Role};
-use super::{shown, station_time, text};
+use super::mapping::{DecimalMark, Mapped, Mapping, Role, one_spaced};
+use super::station_when::Fields;
+use super::{shown, text};
 use crate::climatology::Climate;
 use crate::fault::Faults;
 use crate::generator::day_of_common_year;
 use crate::raw::lay_out;
 use crate::{Place, RawHour, Reading, WeatherFaults, fault};
 use jiff::Timestamp;
-use snowhum_units::{Fraction, Kelvin, Metre, MetrePerSecond, Pascal, WattPerSquareMetre};
+use snowhum_units::{Degree, Fraction, Kelvin, Metre, MetrePerSecond, Pascal, WattPerSquareMetre};
 use std::collections::BTreeMap;
 
 /// Sum and count of one quantity in one hour.
 type Tally = (f64, u32);
 
 /// Quantities by role, in SI.
-type Hour = [Tally; 11];
+type Hour = [Tally; QUANTITIES];
+
+/// Roles up to the last quantity.
+const QUANTITIES: usize = Role::Pressure as usize + 1;
+
+/// Whether a role is a quantity of weather, not of time or place.
+fn is_quantity(role: Role) -> bool {
+    (Role::Temperature as usize..QUANTITIES).contains(&(role as usize))
+}
 
 /// Reads a station's CSV. Rows closer than an hour are averaged over each hour (rain is added up).
 ///
@@ -47,33 +56,35 @@ pub fn station_csv(
     };
     let delimiter = mapping.delimiter.unwrap_or_else(|| guessed(heading));
     let columns = columns(file, heading_line, &fields(heading, delimiter), mapping)?;
-    let mut faults = Faults::default();
-    let mut dropped = Dropped::default();
-    let mut hours: BTreeMap<i64, Hour> = BTreeMap::new();
+    let mut station = Station::new(&columns, mapping);
     for (line, content) in lines {
-        if faults.full() {
+        if station.faults.full() {
             break;
         }
-        row(line, &fields(content, delimiter), &columns, mapping, &mut hours, &mut faults, &mut dropped);
+        station.row(line, &fields(content, delimiter));
     }
+    let Station { hours, place: own, faults, dropped, .. } = station;
     faults.or(file, ())?;
     let rows: Vec<(i64, RawHour)> = hours.iter().map(|(hour, tallies)| (*hour, mean(tallies))).collect();
     let raw = lay_out(file, &rows)?;
-    if let Some(place) = place {
+    if let Some(place) = own.or(place) {
         check_unit(file, &columns, &rows, place)?;
     }
     let notes = dropped.notes().collect();
-    Ok(Reading { file: file.to_owned(), raw, place, offset: None, typical_year: false, notes })
+    Ok(Reading { file: file.to_owned(), raw, place: own, offset: None, typical_year: false, notes })
 }
 
 /// The likeliest delimiter of a heading line.
-fn guessed(heading: &str) -> char {
+pub(super) fn guessed(heading: &str) -> char {
     let count = |mark: char| heading.matches(mark).count();
-    [';', '\t', ','].into_iter().max_by_key(|mark| count(*mark)).unwrap_or(',')
+    [';', '\t', ','].into_iter().filter(|mark| count(*mark) > 0).max_by_key(|mark| count(*mark)).unwrap_or(' ')
 }
 
-/// Fields of a line; a quoted field may hold the delimiter.
-fn fields(line: &str, delimiter: char) -> Vec<String> {
+/// Fields of a line; a quoted field may hold the delimiter; blanks in a row are one.
+pub(super) fn fields(line: &str, delimiter: char) -> Vec<String> {
+    if delimiter == ' ' {
+        return line.split_whitespace().map(str::to_owned).collect();
+    }
     let mut fields = vec![String::new()];
     let mut quoted = false;
     for c in line.chars() {
@@ -98,9 +109,12 @@ fn columns<'a>(
     headings: &[String],
     mapping: &'a Mapping,
 ) -> Result<Columns<'a>, WeatherFaults> {
+    let spaced: Vec<String> = headings.iter().map(|heading| one_spaced(heading)).collect();
     let place = |mapped: &'a Mapped| {
-        let same = |heading: &String| heading.trim().eq_ignore_ascii_case(&mapped.heading);
-        headings.iter().position(same).map(|at| (at, mapped)).ok_or_else(|| {
+        let exact = spaced.iter().position(|heading| *heading == mapped.heading);
+        let same = |heading: &String| heading.eq_ignore_ascii_case(&mapped.heading);
+        let at = exact.or_else(|| spaced.iter().position(same));
+        at.map(|at| (at, mapped)).ok_or_else(|| {
             let there: Vec<String> =
                 headings.iter().take(20).map(|heading| format!("\"{}\"", shown(heading))).collect();
             let wrong = format!("there is no column \"{}\"", shown(&mapped.heading));
@@ -110,43 +124,74 @@ fn columns<'a>(
     mapping.columns.iter().map(place).collect()
 }
 
-fn row(
-    line: usize,
-    fields: &[String],
-    columns: &Columns<'_>,
-    mapping: &Mapping,
-    hours: &mut BTreeMap<i64, Hour>,
-    faults: &mut Faults,
-    dropped: &mut Dropped,
-) {
-    let of = |role: Role| columns.iter().find(|(_, mapped)| mapped.role == role);
-    let field = |at: usize| fields.get(at).map_or("", |field| field.trim());
-    let Some((time_at, time)) = of(Role::Time) else { return };
-    let date = of(Role::Date).map(|(at, mapped)| (field(*at), mapped.unit));
-    let (date, clock, order) = match date {
-        Some((date, order)) => (date, field(*time_at), order),
-        None => (field(*time_at), "", time.unit),
-    };
-    let instant = match station_time::seconds(date, clock, order, &mapping.zone) {
-        Ok(instant) => instant,
-        Err(remedy) => {
-            return faults.at(
-                line,
-                &time.heading,
-                format!("\"{}\" is no time", shown(&format!("{date} {clock}"))),
-                remedy,
-            );
-        }
-    };
-    let hour = hours.entry(instant.div_euclid(3600)).or_insert([(0.0, 0); 11]);
-    for (at, mapped) in columns.iter().filter(|(_, mapped)| !matches!(mapped.role, Role::Time | Role::Date)) {
-        if let Some(value) = number(line, field(*at), mapped, mapping.decimal_mark, faults)
-            && let Some(value) = dropped.keep(name(mapped.role), in_si(mapped, value), plausible(mapped.role))
-        {
-            let tally = &mut hour[mapped.role as usize];
-            *tally = (tally.0 + value, tally.1 + 1);
+/// What is gathered of a station, row by row.
+struct Station<'a> {
+    columns: &'a Columns<'a>,
+    mapping: &'a Mapping,
+    hours: BTreeMap<i64, Hour>,
+    /// Where, by the first row that says so.
+    place: Option<Place>,
+    faults: Faults,
+    dropped: Dropped,
+}
+
+impl<'a> Station<'a> {
+    fn new(columns: &'a Columns<'a>, mapping: &'a Mapping) -> Self {
+        let (faults, dropped) = (Faults::default(), Dropped::default());
+        Self { columns, mapping, hours: BTreeMap::new(), place: None, faults, dropped }
+    }
+
+    fn row(&mut self, line: usize, row: &[String]) {
+        let fields = Fields { row, columns: self.columns };
+        let instant = match fields.seconds(&self.mapping.zone) {
+            Ok(instant) => instant,
+            Err((heading, wrong, remedy)) => return self.faults.at(line, heading, wrong, remedy),
+        };
+        self.stands(line, &fields);
+        let hour = self.hours.entry(instant.div_euclid(3600)).or_insert([(0.0, 0); QUANTITIES]);
+        for (at, mapped) in self.columns.iter().filter(|(_, mapped)| is_quantity(mapped.role)) {
+            let field = row.get(*at).map_or("", |field| field.trim());
+            if let Some(value) = number(line, field, mapped, self.mapping.decimal_mark, &mut self.faults)
+                && let Some(value) = self.dropped.keep(name(mapped.role), in_si(mapped, value), plausible(mapped.role))
+            {
+                let tally = &mut hour[mapped.role as usize];
+                *tally = (tally.0 + value, tally.1 + 1);
+            }
         }
     }
+
+    /// Takes the place of the first row that has one; another place in a later row is a fault.
+    fn stands(&mut self, line: usize, fields: &Fields<'_>) {
+        const SAME_DEGREES: f64 = 0.1;
+        let Some((mapped, _)) = fields.of(Role::Latitude) else { return };
+        let [latitude, longitude, elevation] = [Role::Latitude, Role::Longitude, Role::Elevation]
+            .map(|role| coordinate(line, fields.of(role)?, self.mapping.decimal_mark, &mut self.faults));
+        let (Some(latitude), Some(longitude), Some(elevation)) = (latitude, longitude, elevation) else { return };
+        let found = Place {
+            latitude: Degree::new(latitude),
+            longitude: Degree::new(longitude),
+            elevation: Metre::new(elevation),
+        };
+        let place = *self.place.get_or_insert(found);
+        let off = |a: Degree, b: Degree| (a.get() - b.get()).abs() > SAME_DEGREES;
+        if off(place.latitude, found.latitude) || off(place.longitude, found.longitude) {
+            let wrong = format!("{latitude}, {longitude} follows {}, {}", place.latitude.get(), place.longitude.get());
+            self.faults.at(line, &mapped.heading, wrong, "give the file of one station");
+        }
+    }
+}
+
+/// A number of a place within what the earth has, in degrees or metres.
+fn coordinate(line: usize, (mapped, field): (&Mapped, &str), mark: DecimalMark, faults: &mut Faults) -> Option<f64> {
+    let value = in_si(mapped, number(line, field, mapped, mark, faults)?);
+    let (low, high) = plausible(mapped.role);
+    if !(low..=high).contains(&value) {
+        let wrong = format!("\"{}\" is no {}", shown(field), mapped.role.word());
+        let unit = if mapped.role == Role::Elevation { " m" } else { "" };
+        faults.at(line, &mapped.heading, wrong, format!("write a number from {low} to {high}{unit}"));
+        return None;
+    }
+    Some(value)
 }
 
 fn number(line: usize, field: &str, mapped: &Mapped, mark: DecimalMark, faults: &mut Faults) -> Option<f64> {
@@ -182,6 +227,7 @@ fn in_si(mapped: &Mapped, value: f64) -> f64 {
         (_, "hPa") => value * 100.0,
         (_, "kPa") => value * 1000.0,
         (_, "inHg") => value * 3_386.389,
+        (_, "ft") => value * 0.304_8,
         _ => value,
     }
 }
@@ -198,23 +244,15 @@ fn plausible(role: Role) -> (f64, f64) {
         Role::Rain => (0.0, 0.2),
         Role::Snow => (0.0, 10.0),
         Role::Pressure => (30_000.0, 110_000.0),
-        Role::Time | Role::Date => (f64::MIN, f64::MAX),
+        Role::Latitude => (-90.0, 90.0),
+        Role::Longitude => (-180.0, 180.0),
+        Role::Elevation => (-500.0, 9000.0),
+        _ => (f64::MIN, f64::MAX),
     }
 }
 
 fn name(role: Role) -> &'static str {
-    match role {
-        Role::Time | Role::Date => "time",
-        Role::Temperature => "temperature",
-        Role::DewPoint => "dew point",
-        Role::Humidity => "humidity",
-        Role::Wind => "wind",
-        Role::Sun => "sun",
-        Role::Cloud => "cloud",
-        Role::Rain => "rain",
-        Role::Snow => "snow",
-        Role::Pressure => "pressure",
-    }
+    if role == Role::DewPoint { "dew point" } else { role.word() }
 }
 
 fn mean(tallies: &Hour) -> RawHour {
@@ -275,7 +313,6 @@ fn check_unit(file: &str, columns: &Columns<'_>, rows: &[(i64, RawHour)], place:
 mod tests {
     use super::*;
     use jiff::tz::TimeZone;
-    use snowhum_units::Degree;
 
     fn mapping(text: &str) -> Mapping {
         Mapping::read(text, TimeZone::UTC).unwrap()
@@ -303,6 +340,60 @@ mod tests {
     }
 
     #[test]
+    fn year_month_day_hour_and_minute_apart_are_the_same_instants_as_one_column() {
+        let apart = mapping("year=Year,month=Mo,day=Day,hour=HH,minute=MM,temperature=T:C");
+        let text = "Year,Mo,Day,HH,MM,T\n2025,1,31,09,30,-9\n25,12,31,24,0,-8\n";
+        let read = station_csv(text.as_bytes(), "s.csv", &apart, None).unwrap().raw;
+        let text = "When,T\n2025-01-31 09:30,-9\n2026-01-01 00:00,-8\n";
+        assert_eq!(
+            read,
+            station_csv(text.as_bytes(), "s.csv", &mapping("time=When,temperature=T:C"), None).unwrap().raw
+        );
+        let mixed = [
+            ("date=D:dmy,hour=H,temperature=T:C", "D,H,T\n31/1/2025,9,-9\n31/12/2025,24,-8\n"),
+            ("year=Y,month=M,day=D,time=t,temperature=T:C", "Y,M,D,t,T\n2025,1,31,9:30 AM,-9\n2026,1,1,0:00,-8\n"),
+        ];
+        for (columns, text) in mixed {
+            assert_eq!(station_csv(text.as_bytes(), "s.csv", &mapping(columns), None).unwrap().raw, read, "{columns}");
+        }
+    }
+
+    #[test]
+    fn a_wrong_part_of_a_time_is_named_by_line_heading_and_bounds() {
+        let columns = mapping("year=Year,month=Mo,day=Day,hour=HH,temperature=T:C");
+        let text = "Year,Mo,Day,HH,T\n2025,13,1,0,1\n2025,2,30,0,1\n2025,1,1,25,1\nx,1,1,1,1\n";
+        let message = station_csv(text.as_bytes(), "s.csv", &columns, None).unwrap_err().to_string();
+        for part in [
+            "s.csv: line 2, Mo: \"13\" is no month; write a whole number from 1 to 12",
+            "line 3, Day: \"30\" is no day of month 2 of 2025",
+            "line 4, HH: \"25\" is no hour",
+            "line 5, Year: \"x\" is no year",
+        ] {
+            assert!(message.contains(part), "{part}: {message}");
+        }
+    }
+
+    #[test]
+    fn the_place_is_the_files_own_and_one_file_has_one() {
+        let columns = mapping("time=t,temperature=x:C,latitude=lat,longitude=lon,elevation=Alt:ft");
+        let read = |rows: &str| station_csv(format!("t,x,lat,lon,Alt\n{rows}").as_bytes(), "s.csv", &columns, None);
+        let first = "2025-01-01 00:00,-9,,,\n2025-01-01 01:00,-9,62.5,27.25,1000\n";
+        let place = read(first).unwrap().place.unwrap();
+        assert_eq!((place.latitude, place.longitude), (Degree::new(62.5), Degree::new(27.25)));
+        assert!((place.elevation.get() - 304.8).abs() < 1e-9);
+        let message = read(&format!("{first}2025-01-01 02:00,-9,63.5,27.25,1000\n")).unwrap_err().to_string();
+        assert!(message.contains("line 4, lat") && message.contains("one station"), "{message}");
+        let message = read("2025-01-01 02:00,-9,95,27,1\n").unwrap_err().to_string();
+        assert!(message.contains("line 2, lat: \"95\" is no latitude; write a number from -90 to 90"), "{message}");
+        assert_eq!(
+            station_csv(b"t,x\n2025-01-01,1\n", "s.csv", &mapping("time=t,temperature=x:C"), Some(place))
+                .unwrap()
+                .place,
+            None
+        );
+    }
+
+    #[test]
     fn faults_name_line_heading_and_remedy() {
         let text = "t,x\n2025-07-01 12:00,warm\n1/2/2025,3\n";
         let message =
@@ -310,6 +401,7 @@ mod tests {
         for part in ["s.csv: line 2, x: \"warm\"", "line 3, t", ":mdy or :dmy"] {
             assert!(message.contains(part), "{part}: {message}");
         }
+        station_csv(b"t,T  Out\n2025-01-01,3\n", "s.csv", &mapping("temperature=T\n    Out:C,time=t"), None).unwrap();
         let message = station_csv(b"t,y\n", "s.csv", &mapping("temperature=x:C,time=t"), None).unwrap_err().to_string();
         assert!(message.contains("no column \"x\"") && message.contains("\"y\""), "{message}");
     }

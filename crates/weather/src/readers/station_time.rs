@@ -3,6 +3,8 @@
 use jiff::civil::{Date, DateTime, Time};
 use jiff::tz::TimeZone;
 
+const YEARS: &str = "write a year from 1 to 9998";
+
 /// Reads a date and a time of day (or both in one text) in the named order of day, month and year.
 ///
 /// `iso` takes year first, or day first with dots; with slashes the order must be named, so that 3/4 is not guessed.
@@ -21,11 +23,20 @@ pub(super) fn seconds(date: &str, time: &str, order: &str, zone: &TimeZone) -> R
     let clock = words.next().unwrap_or("0:00");
     let half = words.next().map(str::to_ascii_lowercase);
     let time = time_of_day(clock, half.as_deref())?;
-    let instant = zone.to_ambiguous_timestamp(DateTime::from_parts(date, time)).compatible();
-    instant.map(|instant| instant.as_second()).map_err(|_| "write a year from 1 to 9998")
+    on_clock(DateTime::from_parts(date, time), zone)
 }
 
-fn date(text: &str, order: &str) -> Result<Date, &'static str> {
+/// The instant at which an hour and minute of a day begin; hour 24 is the midnight that ends the day.
+pub(super) fn of_hour(date: Date, hour: i8, minute: i8, zone: &TimeZone) -> Result<i64, &'static str> {
+    let (date, hour) = if hour == 24 { (date.tomorrow().map_err(|_| YEARS)?, 0) } else { (date, hour) };
+    on_clock(date.at(hour, minute, 0, 0), zone)
+}
+
+fn on_clock(at: DateTime, zone: &TimeZone) -> Result<i64, &'static str> {
+    zone.to_ambiguous_timestamp(at).compatible().map(|instant| instant.as_second()).map_err(|_| YEARS)
+}
+
+pub(super) fn date(text: &str, order: &str) -> Result<Date, &'static str> {
     const FORM: &str = "write a date such as 2025-01-31, 31.1.2025, or name the order with time=heading:mdy or :dmy";
     let parts: Vec<&str> = text.split(['-', '.', '/']).collect();
     let [a, b, c] = parts[..] else { return Err(FORM) };

@@ -11,7 +11,7 @@ use crate::page::{Place, page};
 use crate::view::{Asked, View};
 
 /// The files figures are read from.
-const FILES: [(&str, &str, &str); 16] = [
+const FILES: [(&str, &str, &str); 17] = [
     ("winter_parameters", "The winter model", include_str!("../../../../data/winter_parameters.toml")),
     ("watch_parameters", "What signs say", include_str!("../../../../data/watch_parameters.toml")),
     ("jobs", "Jobs and dates", include_str!("../../../../data/jobs.toml")),
@@ -27,6 +27,7 @@ const FILES: [(&str, &str, &str); 16] = [
     ("rules_of_thumb", "Rules of the trade", include_str!("../../../../data/rules_of_thumb.toml")),
     ("deadout", "Dead colonies", include_str!("../../../../data/deadout.toml")),
     ("losses", "Losses and lessons", include_str!("../../../../data/losses.toml")),
+    ("weather_files", "Places of weather files", include_str!("../../../../data/weather_files.toml")),
     ("quick_start", "The four quick facts", include_str!("../../../../data/quick_start.toml")),
 ];
 

@@ -3,7 +3,7 @@
 use axum::http::StatusCode;
 use std::time::{Duration, Instant};
 
-use crate::support::{Served, run, run_bare, well_formed};
+use crate::support::{FAR, Served, run, run_bare, well_formed};
 
 pub(crate) fn every_page(served: &Served) -> Vec<String> {
     let colonies = served.yard.colonies.iter().map(|colony| format!("/hive/{}", colony.id.0));
@@ -75,6 +75,21 @@ fn every_page_answers_well_formed_and_dated() {
                 !answer.body.contains("NaN") && !answer.body.contains("inf "),
                 "{page} shows a number that is none"
             );
+        }
+    });
+}
+
+#[test]
+fn every_page_says_once_that_its_weather_file_lies_far_from_the_yard() {
+    let mut yard = crate::support::demo();
+    FAR.clone_into(&mut yard.name);
+    run_bare(async {
+        let served = Served::open_yard(None, yard).await;
+        served.settled().await;
+        for page in ["/".to_owned(), "/jobs".to_owned(), format!("/hive/{}", served.colony("Alder"))] {
+            let body = served.get(&page).await.body;
+            assert_eq!(body.matches("500 m higher").count(), 1, "{page}");
+            assert!(body.contains("about 3.2 °C colder than the yard"), "{page}");
         }
     });
 }

@@ -14,14 +14,16 @@ use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
 use snowhum_advice::{PlanQuestion, plan, yard};
 use snowhum_apiary::Apiary;
 use snowhum_store::Store;
-use snowhum_units::System;
+use snowhum_units::{Metre, System};
 use snowhum_watch::{Sizes, Watching};
-use snowhum_weather::{Climate, Ensemble, generate};
+use snowhum_weather::{Climate, Ensemble, Nearness, Place, generate};
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
 use std::path::PathBuf;
 use tower::ServiceExt;
 
 pub(crate) const FEBRUARY: Date = date(2026, 2, 7);
+/// Name of a yard whose weather file lies far from it.
+pub(crate) const FAR: &str = "Under the hill";
 const SPRING: Date = date(2026, 5, 15);
 
 /// An answer as it comes.
@@ -39,7 +41,12 @@ impl Small {
         let place = yard::place(&apiary.site);
         let zone = TimeZone::get(&apiary.site.zone).unwrap();
         let days = SPRING.duration_since(apiary.as_of).as_hours() as usize / 24;
-        generate(place, &Climate::at(place).unwrap(), &zone, apiary.as_of, 24 * days, 4, 1).unwrap()
+        let mut winter = generate(place, &Climate::at(place).unwrap(), &zone, apiary.as_of, 24 * days, 4, 1).unwrap();
+        if apiary.name == FAR {
+            let higher = Place { elevation: place.elevation + Metre::new(500.0), ..place };
+            winter.provenance.far.extend(Nearness::shipped().unwrap().far("hill.epw", higher, place));
+        }
+        winter
     }
 }
 
