@@ -3,6 +3,7 @@
 #![expect(clippy::print_stdout, clippy::print_stderr, reason = "a chore talks to the one who runs it")]
 
 mod bench;
+mod calibrate;
 pub mod climatology;
 mod conduction;
 mod edges;
@@ -26,6 +27,8 @@ cargo xtask CHORE
           --counts [--store] instructions (needs valgrind), --scaling by size, into docs/PERFORMANCE.md
   validate
           compute every check afresh and write docs/VALIDATION.md, docs/PARAMETERS.md and docs/pictures
+  calibrate
+          fit the parameters that real winters set together, into data/ (some minutes; repeats to the byte)
   climatology
           rebuild data/climatology from its pinned sources (needs Python 3 and the network)";
 
@@ -51,6 +54,7 @@ fn run() -> Result<()> {
         ["bench", rest @ ..] => bench::run(rest),
         ["climatology"] => climatology::run(),
         ["validate"] => validate::run(),
+        ["calibrate"] => calibrate::run(),
         [] | ["help" | "--help" | "-h"] => {
             println!("{USAGE}");
             Ok(())

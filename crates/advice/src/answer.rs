@@ -110,6 +110,9 @@ pub struct ColonyPlan {
     pub alive_fed_queenright: f64,
     /// Two Monte Carlo standard errors of the chance above.
     pub plus_minus: f64,
+    /// Chance of being alive with a queen in spring once it has what it is short of: hunger apart.
+    #[serde(default)]
+    pub alive_queenright_if_fed: f64,
     /// Food.
     pub stores_kg: StoresAnswer,
     /// When food within reach runs out: one in ten before `p10`; none where it lasts to spring.

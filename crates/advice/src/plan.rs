@@ -50,6 +50,8 @@ pub(crate) struct Base<'a> {
     pub(crate) shortages: Vec<Kilogram>,
     /// What half of each colony's members that live eat by spring, once they have what is short.
     pub(crate) eaten: Vec<Kilogram>,
+    /// Chance of each to be alive with a queen in spring, once it has what is short.
+    pub(crate) queenright_if_fed: Vec<f64>,
     /// Frames that go from heavy hives to short ones.
     pub(crate) gifts: Vec<Option<Gift>>,
     pub(crate) finish_syrup_by: Range<Date>,
@@ -137,7 +139,9 @@ impl<'a> Base<'a> {
 
     /// Finds what is short, and who can give some of it.
     fn with_food(mut self) -> Self {
-        (self.shortages, self.eaten) = shortage::shortages(&self);
+        let shortages = shortage::shortages(&self);
+        (self.shortages, self.eaten) = (shortages.amounts, shortages.eaten);
+        self.queenright_if_fed = shortages.queenright;
         self.gifts = gifts::gifts(&self);
         self
     }
@@ -145,8 +149,17 @@ impl<'a> Base<'a> {
     /// Runs what lies ahead once as it is.
     fn once(question: &'a PlanQuestion<'a>, ahead: Ahead<'a>, housed: Vec<Housed>) -> Self {
         let finish_syrup_by = finish::finish_by(question.autumn, question.autumn_from);
-        let (trajectories, shortages, eaten, gifts) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
-        let mut base = Self { question, ahead, housed, trajectories, shortages, eaten, gifts, finish_syrup_by };
+        let mut base = Self {
+            question,
+            ahead,
+            housed,
+            trajectories: Vec::new(),
+            shortages: Vec::new(),
+            eaten: Vec::new(),
+            queenright_if_fed: Vec::new(),
+            gifts: Vec::new(),
+            finish_syrup_by,
+        };
         let settings = Settings { record: Record::Days, ..base.end_only() };
         let places: Vec<usize> = (0..base.housed.len()).collect();
         base.trajectories = base.ahead.run(&base.housed, &places, &[], settings);
@@ -168,6 +181,7 @@ fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
         alive_in_spring: mean(trajectory, &MemberEnd::alive),
         alive_fed_queenright,
         plus_minus: 2.0 * error,
+        alive_queenright_if_fed: base.queenright_if_fed[at],
         stores_kg: stores(base, at),
         runs_out: seasons::runs_out(base, at),
         shortage_kg: rounded(base.shortages[at].get(), 1),

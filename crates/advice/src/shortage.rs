@@ -4,7 +4,7 @@ use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event, Trajectory};
 
 use crate::plan::Base;
-use crate::statistics::{quantile, weighted_range};
+use crate::statistics::{mean_and_error, quantile, weighted_range};
 
 /// Food within reach that a colony should have left at the horizon (judgement: a month of early brood rearing; what
 /// counts as fed at all is the parameter `fed_in_spring`).
@@ -18,16 +18,27 @@ const AMPLE: f64 = 40.0;
 /// Runs that close in on the amount.
 const ROUNDS: usize = 3;
 
+/// What each colony is short of, and how it fares once it has that.
+pub(crate) struct Shortages {
+    /// Stores to take over the cluster today.
+    pub(crate) amounts: Vec<Kilogram>,
+    /// What half of its members that live eat by spring.
+    pub(crate) eaten: Vec<Kilogram>,
+    /// Chance of being alive with a queen in spring: hunger apart, so that mites and size show as they are.
+    pub(crate) queenright: Vec<f64>,
+}
+
 /// The shortage of every colony, in kilograms of stores taken over the cluster today, and what half of its members that live
 /// eat by spring once they have it.
 ///
 /// What is eaten depends on what is there (hungry colonies rear less and die earlier), so the amount is sought by giving
 /// it, from ample stores downwards: each round takes off what the worst tenth has over. Of a kilogram less to begin
 /// with at most a kilogram is missing at the end, so every amount tried is enough, and the last is the nearest.
-pub(crate) fn shortages(base: &Base<'_>) -> (Vec<Kilogram>, Vec<Kilogram>) {
+pub(crate) fn shortages(base: &Base<'_>) -> Shortages {
     let lacks: Vec<bool> = base.trajectories.iter().map(|trajectory| surplus(trajectory) < 0.0).collect();
     let mut amounts: Vec<f64> = lacks.iter().map(|lacks| if *lacks { AMPLE } else { 0.0 }).collect();
     let mut eaten: Vec<Kilogram> = base.trajectories.iter().map(eaten_by_half).collect();
+    let mut queenright: Vec<f64> = base.trajectories.iter().map(queenright_in_spring).collect();
     if lacks.contains(&true) {
         for _ in 0..ROUNDS {
             let runs = given(base, &amounts);
@@ -35,9 +46,15 @@ pub(crate) fn shortages(base: &Base<'_>) -> (Vec<Kilogram>, Vec<Kilogram>) {
                 *amount = (*amount - surplus(run)).clamp(0.0, AMPLE);
             }
             eaten = runs.iter().map(eaten_by_half).collect();
+            queenright = runs.iter().map(queenright_in_spring).collect();
         }
     }
-    (amounts.into_iter().map(Kilogram::new).collect(), eaten)
+    Shortages { amounts: amounts.into_iter().map(Kilogram::new).collect(), eaten, queenright }
+}
+
+/// Chance of being alive with a queen at the end.
+fn queenright_in_spring(trajectory: &Trajectory) -> f64 {
+    mean_and_error(&trajectory.ends.iter().map(|end| end.queenright).collect::<Vec<_>>()).0
 }
 
 /// What half of the members that live have eaten at the end.

@@ -50,9 +50,12 @@ fn main() -> ExitCode {
 fn run(data: &std::path::Path) -> Result<(), Box<dyn std::error::Error>> {
     let priors = write::priors(&Parameters::shipped()?);
     let studies = studies()?;
-    let points = [design_points(POINTS, SEED), design_points(POINTS_HELD_OUT, SEED + 4)];
-    let emulators = emulators(&studies, &priors, [&points[0], &points[1]])?;
-    let evidence = Evidence::new(studies, emulators, &priors);
+    let wide = [design_points(POINTS, SEED), design_points(POINTS_HELD_OUT, SEED + 4)];
+    let first = Evidence::new(studies.clone(), emulators(&studies, &priors, [&wide[0], &wide[1]])?, &priors);
+    // Where the first look leaves parameters, the second looks closer: emulators need only hold there.
+    let near = |count, seed| first.points_near(&posterior::draw(&first, None, STEPS_WITHOUT, count, seed), seed);
+    let close = [near(POINTS, SEED + 5), near(POINTS_HELD_OUT, SEED + 6)];
+    let evidence = Evidence::new(studies.clone(), emulators(&studies, &priors, [&close[0], &close[1]])?, &priors);
     let shipped = posterior::draw(&evidence, None, STEPS, SCORED, SEED);
     let scores = scores(&evidence, &shipped);
     print(&evidence, &scores);

@@ -10,7 +10,7 @@ use snowhum_draws::Key;
 use snowhum_winter::{JointDraw, Parameters};
 
 use crate::emulator::Emulator;
-use crate::study::{Kind, Row, Scale, Study, Year};
+use crate::study::{Kind, Row, Study, Year};
 
 /// Nodes and weights of a normal law in five points (Gauss and Hermite).
 const NODES: [(f64, f64); 5] = [
@@ -20,9 +20,6 @@ const NODES: [(f64, f64); 5] = [
     (1.355_626_179_974_266, 0.222_075_922_005_612_6),
     (2.856_970_013_872_806, 0.011_257_411_327_720_69),
 ];
-/// What the model may miss of a figure although its parameters are right: of a logit or logarithm, and of days (judgement).
-const DISCREPANCY: f64 = 0.12;
-const DISCREPANCY_DAYS: f64 = 5.0;
 /// Walkers of the sampler.
 const WALKERS: usize = 160;
 /// The standard deviates at the tenth and ninetieth part.
@@ -116,6 +113,29 @@ impl Evidence {
         self.latents.count
     }
 
+    /// Points of a closer design: parameters of these states spread by a quarter, the background moved as years and yards
+    /// move it and more.
+    #[must_use]
+    pub fn points_near(&self, states: &[Vec<f64>], seed: u64) -> Vec<Vec<f64>> {
+        /// How much wider than the states.
+        const WIDER: f64 = 1.25;
+        /// How much wider than years and yards together.
+        const MOVED: f64 = 1.5;
+        let width = JointDraw::NAMES.len();
+        let mean: Vec<f64> = (0..width)
+            .map(|at| states.iter().map(|state| state[at]).sum::<f64>() / states.len().max(1) as f64)
+            .collect();
+        let key = Key::new(seed, 0x4e45_4152);
+        let near = |(at, state): (usize, &Vec<f64>)| {
+            let mut point: Vec<f64> = mean.iter().zip(state).map(|(mean, z)| mean + WIDER * (z - mean)).collect();
+            let (by_year, by_yard) = self.columns.spreads(state);
+            let moved = MOVED * by_year.hypot(by_yard) * key.normals([at as u32, 0, 0, 0])[0];
+            point[self.columns.background] += self.columns.per_log * moved;
+            point
+        };
+        states.iter().enumerate().map(near).collect()
+    }
+
     /// A row's figure, not on its scale.
     #[must_use]
     pub fn figure(&self, study: usize, row: usize, point: &[f64], at: At) -> f64 {
@@ -164,8 +184,7 @@ impl Evidence {
     #[must_use]
     pub fn variance(&self, study: usize, row: usize) -> f64 {
         let (told, emulator) = (&self.studies[study].rows[row], &self.emulators[study][row]);
-        let model = if told.kind.scale() == Scale::Plain { DISCREPANCY_DAYS } else { DISCREPANCY };
-        told.variance() + emulator.error.powi(2) + model.powi(2)
+        told.variance() + emulator.error.powi(2) + told.kind.scale().discrepancy().powi(2)
     }
 }
 

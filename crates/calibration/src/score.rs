@@ -56,6 +56,23 @@ pub fn foretell(evidence: &Evidence, (study, row): (usize, usize), states: &[Vec
     states.iter().enumerate().map(one).collect()
 }
 
+/// Figures of worlds with the chance of the row's count and what the model may miss, `taken` of each.
+#[must_use]
+pub fn scattered(row: &Row, worlds: &[f64], taken: usize, seed: u64) -> Vec<f64> {
+    let key = Key::new(seed, 0x574f_524c_4453);
+    let spread = row.of.map_or(row.variance(), |_| 0.0) + row.kind.scale().discrepancy().powi(2);
+    let scale = row.kind.scale();
+    let one = |(at, world): (usize, &f64)| {
+        let draw = |take: usize| {
+            let counter = |what: u32| [at as u32, take as u32, what, 0];
+            let moved = scale.back(scale.to(*world) + spread.sqrt() * key.normals(counter(0))[0]);
+            counted(row, moved, key.uniforms(counter(1))[0])
+        };
+        (0..taken).map(draw).collect::<Vec<_>>()
+    };
+    worlds.iter().enumerate().filter(|(_, world)| world.is_finite()).flat_map(one).collect()
+}
+
 /// A share as it comes out in the row's number of colonies.
 fn counted(row: &Row, share: f64, uniform: f64) -> f64 {
     let Some(of) = row.of else { return share };

@@ -116,6 +116,10 @@ impl Members {
         let mites = &mut parameters.uncounted_mites;
         let [low, value, high] = kind.mites.map(|mites| mites.max(1e-6));
         (mites.low, mites.value, mites.high) = (Some(low), value, Some(high));
+        if study.winter_bees_alone {
+            parameters.laying_peak.fix(0.0);
+            parameters.summer_bee_share.fix(0.0);
+        }
         let names = JointDraw::NAMES.iter().map(|name| (*name).to_owned()).collect();
         parameters.joint = JointDraws { names, rows: rows.to_vec(), ..JointDraws::default() };
         let first = parameters.joint.first(seed);
@@ -155,7 +159,17 @@ impl Members {
             Kind::FoodABee => (1e6 * sum(Daily::Eaten) / sum(Daily::Bees), living),
             Kind::Brood => (f64::from(u8::from(self.day(Daily::Brood, from, member) >= f64::from(SOME_BROOD))), living),
             Kind::BroodBegins => (self.brood_begins(member), living),
+            Kind::HalfDead => (self.half_dead(member), 1.0),
         })
+    }
+
+    /// Days from 20 September, at which all are taken to live, until half are dead.
+    fn half_dead(&self, member: usize) -> f64 {
+        /// Days from 20 September to 1 October.
+        const BEFORE: f64 = 11.0;
+        let half = 0.5 * self.day(Daily::Bees, 0, member);
+        let days = self.trajectory.days();
+        (0..days).find(|day| self.day(Daily::Bees, *day, member) < half).unwrap_or(days) as f64 + BEFORE
     }
 
     /// Day of the year from which there is seen brood, at or after the first of December: the day after the last without.

@@ -27,6 +27,9 @@ pub struct Study {
     pub yards: Vec<YardKind>,
     /// Whether it was one winter or stands for many.
     pub year: Year,
+    /// Whether nothing is reared and no summer bee is left, so that winter bees alone are counted.
+    #[serde(default)]
+    pub winter_bees_alone: bool,
     /// What was found.
     pub rows: Vec<Row>,
 }
@@ -88,10 +91,12 @@ pub enum Kind {
     BroodBegins,
     /// Share of colonies with 100 cells of brood or more.
     Brood,
+    /// Days from 20 September until half of the bees are dead.
+    HalfDead,
 }
 
 /// One figure of a study.
-#[derive(Debug, Clone, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Row {
     /// What was looked at, in words.
@@ -107,7 +112,7 @@ pub struct Row {
     /// A share found.
     pub share: Option<f64>,
     /// A figure found.
-    pub value: Option<f64>,
+    pub figure: Option<f64>,
     /// Its standard deviation: of the logit of shares, of the logarithm of food, of days.
     pub sd: Option<f64>,
     /// How much it counts; rows that tell of the same colonies count less.
@@ -160,7 +165,17 @@ impl Scale {
     }
 }
 
+/// What the model may miss of a figure although its parameters are right: of a logit or logarithm, and of days (judgement).
+const DISCREPANCY: f64 = 0.12;
+const DISCREPANCY_DAYS: f64 = 5.0;
+
 impl Scale {
+    /// What the model may miss on this scale, as a standard deviation.
+    #[must_use]
+    pub fn discrepancy(self) -> f64 {
+        if self == Self::Plain { DISCREPANCY_DAYS } else { DISCREPANCY }
+    }
+
     /// What a figure gains for a unit of its scale.
     pub(crate) fn slope(self, value: f64) -> f64 {
         match self {
@@ -192,7 +207,7 @@ impl Kind {
         match self {
             Self::Loss | Self::Queen | Self::Brood | Self::BeesLeft => Scale::Logit,
             Self::Food | Self::FoodABee => Scale::Log,
-            Self::BroodBegins => Scale::Plain,
+            Self::BroodBegins | Self::HalfDead => Scale::Plain,
         }
     }
 }
@@ -203,7 +218,7 @@ impl Row {
     pub fn observed(&self) -> f64 {
         match (self.lost, self.of) {
             (Some(lost), Some(of)) => f64::from(lost) / f64::from(of.max(1)),
-            _ => self.share.or(self.value).unwrap_or(f64::NAN),
+            _ => self.share.or(self.figure).unwrap_or(f64::NAN),
         }
     }
 

@@ -52,7 +52,8 @@ pub fn posterior(prior: &Parameter, prior_deviates: &[f64]) -> Posterior {
 }
 
 /// The deviate at which a positive parameter of this range has this value: [`Parameter::at`] read backwards.
-fn deviate([low, middle, high]: [f64; 3], value: f64) -> f64 {
+#[must_use]
+pub fn deviate([low, middle, high]: [f64; 3], value: f64) -> f64 {
     const Z90: f64 = 1.281_551_565_544_6;
     let z = if value < middle {
         -Z90 * (value / middle).ln() / (low / middle).ln()

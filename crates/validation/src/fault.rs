@@ -21,6 +21,12 @@ pub enum Fault {
     /// The record of a real winter does not unpack.
     #[error("the packed record of a real winter is damaged; restore it from the repository")]
     Packed,
+    /// Real winters cannot be run.
+    #[error(transparent)]
+    Real(#[from] snowhum_calibration::CalibrationError),
+    /// The scores of the calibration do not read.
+    #[error("data/real_winter_scores.toml does not read; run `cargo xtask calibrate`: {0}")]
+    Scores(#[from] toml::de::Error),
     /// No winters were made for the place whose record is at hand.
     #[error("no winters are made for Northway; name it among the places")]
     Place,

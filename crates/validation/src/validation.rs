@@ -6,6 +6,7 @@ use crate::check::Check;
 use crate::fault::Fault;
 use crate::picture::Picture;
 use crate::pictures;
+use crate::real_winters::RealWinters;
 use crate::report;
 use crate::weather::Weather;
 
@@ -13,6 +14,7 @@ use crate::weather::Weather;
 pub struct Validation {
     pub(crate) parameters: Parameters,
     pub(crate) weather: Weather,
+    pub(crate) real: RealWinters,
     checks: Vec<Check>,
     pictures: Vec<Picture>,
 }
@@ -25,16 +27,23 @@ impl Validation {
     pub fn compute() -> Result<Self, Fault> {
         let parameters = Parameters::shipped()?;
         let weather = Weather::compute()?;
+        let real = RealWinters::compute(&parameters)?;
         let mut checks = of_the_model(&parameters);
         checks.extend(weather.checks());
-        let pictures = pictures::all(&parameters, &weather);
-        Ok(Self { parameters, weather, checks, pictures })
+        let pictures = pictures::all(&parameters, &weather, &real);
+        Ok(Self { parameters, weather, real, checks, pictures })
     }
 
     /// Every check, in the order of the page.
     #[must_use]
     pub fn checks(&self) -> &[Check] {
         &self.checks
+    }
+
+    /// What was found in real yards.
+    #[must_use]
+    pub fn real_winters(&self) -> &RealWinters {
+        &self.real
     }
 
     /// The pictures of `docs/pictures`.

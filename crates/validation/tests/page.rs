@@ -115,3 +115,20 @@ fn every_test_named_on_the_page_is_there() {
         assert_eq!(lines[at - 1], "#[test]", "{}", promise.test);
     }
 }
+
+#[test]
+fn four_fifths_of_what_real_winters_showed_lie_in_the_computed_ranges() {
+    let rows = &COMPUTED.real_winters().rows;
+    let outside: Vec<_> =
+        rows.iter().filter(|row| !row.is_inside()).map(|row| (&row.study, &row.row.what, row.computed)).collect();
+    assert!(rows.len() >= 40 && 5 * outside.len() <= rows.len(), "{outside:?}");
+}
+
+#[test]
+fn no_ordering_of_real_winters_is_reversed() {
+    let real = COMPUTED.real_winters();
+    for (study, worse, better) in snowhum_validation::ORDERINGS {
+        let [worse, better] = [worse, better].map(|what| real.middle(study, what).unwrap());
+        assert!(worse > better, "{study}: {worse} {better}");
+    }
+}

@@ -10,7 +10,7 @@ use crate::lanes::LANES;
 use crate::laws::{EVAPORATION, FUSION, HOUR, Laws};
 use crate::shell::Shell;
 use crate::step::air::AIR_HEAT;
-use crate::step::{self, colony};
+use crate::step::{self, colony, gas};
 use crate::{Parameters, start};
 
 /// The promised closure, relative to what flows.
@@ -143,6 +143,25 @@ fn food_eaten_is_the_food_that_went_and_the_heat_that_came() {
             assert!((heat - after.heat.metabolic[i]).abs() < CLOSES * (1.0 + heat), "hour {hour}");
         }
     });
+}
+
+#[test]
+fn carbon_dioxide_is_conserved_every_hour_over_a_winter() {
+    for dress in [Dress::BARE, Dress { hole_cm2: 0.0, ..Dress::BARE }] {
+        winter(dress, |shell, laws, _, [before, after], hour| {
+            for i in 0..LANES {
+                let held = |b: &Block| shell.warm_air * b.gas.warm[i] + shell.cold_air * b.gas.cold[i];
+                let breathed = after.heat.metabolic[i] * laws.dioxide_per_honey / laws.honey_energy;
+                let (through, fresh) = (after.heat.through[i], after.heat.exchange_low[i]);
+                let over = |ratio: f64| ratio - gas::OUTDOORS;
+                let left =
+                    (through + gas::breathing(shell)) * over(after.gas.warm[i]) + fresh * over(after.gas.cold[i]);
+                let gained = held(after) - held(before);
+                let flows = HOUR * (breathed.abs() + left.abs()) + held(before);
+                assert!((gained - HOUR * (breathed - left)).abs() < CLOSES * flows, "hour {hour}, member {i}");
+            }
+        });
+    }
 }
 
 #[test]

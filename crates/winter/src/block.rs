@@ -79,6 +79,10 @@ lanes! {
         laying,
         /// Hours of led light at which the season allows half of that.
         brood_light,
+        /// Cells of brood at which half of the core is nest.
+        nest_cells,
+        /// kg of stores fed for each bee reared.
+        brood_food,
         /// Share of that laid in any season if it is warm.
         any_season,
         /// Share of brood that grows up to be workers.

@@ -16,7 +16,7 @@ pub enum Cause {
     QueenFailed = 3,
     /// Mites spoilt the winter bees.
     Mites = 4,
-    /// Storm, theft, beasts, unknown.
+    /// What nobody names, and storm, theft, beasts.
     Other = 5,
 }
 
@@ -34,7 +34,7 @@ impl Cause {
             Self::TooSmall => "too small or too cold",
             Self::QueenFailed => "queen failed",
             Self::Mites => "mites",
-            Self::Other => "other",
+            Self::Other => "common losses",
         }
     }
 }

@@ -156,7 +156,7 @@ pub(crate) fn join(laws: &Laws, given: &Block, taken: &mut Block) {
             to[i] += alive * of[i];
         }
     }
-    colony::resize(laws, &mut taken.bees);
+    colony::resize(laws, &taken.traits, &mut taken.bees);
 }
 
 pub(crate) fn empty(laws: &Laws, block: &mut Block) {
@@ -164,5 +164,5 @@ pub(crate) fn empty(laws: &Laws, block: &mut Block) {
     let first_hungry_day = block.stores.first_hungry_day;
     block.stores = Stores { used: block.stores.used, first_hungry_day, ..Default::default() };
     block.fate.living = [0.0; LANES];
-    colony::resize(laws, &mut block.bees);
+    colony::resize(laws, &block.traits, &mut block.bees);
 }

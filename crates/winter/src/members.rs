@@ -279,7 +279,7 @@ impl Members {
     pub(crate) fn settle(&mut self, members: Range<usize>) {
         let blocks = members.start / LANES..members.end.div_ceil(LANES);
         for block in &mut self.running.blocks[blocks] {
-            colony::resize(&self.laws, &mut block.bees);
+            colony::resize(&self.laws, &block.traits, &mut block.bees);
             crate::start::comb_capacity(&self.running.shell, &self.laws, block);
         }
     }

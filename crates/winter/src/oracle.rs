@@ -179,7 +179,7 @@ fn the_hourly_step_follows_an_outside_solver_within_a_fifth_of_a_kelvin() {
         outside.pressure(),
     );
     let mut block = start::middle(&colony, &shell, &outside, &p);
-    step::colony::resize(&laws, &mut block.bees);
+    step::colony::resize(&laws, &block.traits, &mut block.bees);
     block.heat.fuel = [f64::INFINITY; LANES];
     let mut boundary = Boundary::default();
     let mut y = None;

@@ -68,7 +68,7 @@ pub(crate) fn block(
         let air = environment.air(0, index * LANES + lane).celsius();
         settle_air(shell, air, lane, &mut block);
     }
-    colony::resize(&laws, &mut block.bees);
+    colony::resize(&laws, &block.traits, &mut block.bees);
     for lane in 0..LANES {
         block.stores.crop[lane] = laws.crop_reserve / laws.bee_mass * block.bees.mass[lane];
         block.heat.fuel[lane] = (block.stores.touched[lane] + block.stores.crop[lane]) * laws.honey_energy / 3_600.0;
@@ -140,6 +140,8 @@ fn traits(p: &Parameters, joint: &JointDraw, z: [[f64; 4]; 3], lane: usize, trai
     traits.laying[lane] = p.laying_peak.at(joint.laying_peak);
     let scatter = p.brood_light_scatter.at(joint.brood_light_scatter);
     traits.brood_light[lane] = p.brood_light.at(joint.brood_light) + scatter * kept[1];
+    traits.nest_cells[lane] = p.nest_cells.at(joint.nest_cells);
+    traits.brood_food[lane] = p.brood_food.at(joint.brood_food);
     traits.any_season[lane] = p.brood_any_season.at(kept[2]).min(1.0);
     traits.workers[lane] = 1.0;
 }

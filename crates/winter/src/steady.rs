@@ -127,7 +127,7 @@ fn middle_block(
     block.bees.spring = [0.0; crate::LANES];
     block.bees.open_brood = [0.0; crate::LANES];
     block.bees.sealed_brood = [question.brood_cells; crate::LANES];
-    colony::resize(laws, &mut block.bees);
+    colony::resize(laws, &block.traits, &mut block.bees);
     block.heat.heater = [question.heater.map_or(0.0, Watt::get); crate::LANES];
     block.heat.fuel = [f64::INFINITY; crate::LANES];
     if question.start == StartFrom::Warm {

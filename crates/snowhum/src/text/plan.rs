@@ -3,7 +3,7 @@
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
 use snowhum_advice::need::SOUND;
-use snowhum_advice::shortage::LEFT_IN_SPRING;
+use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_month};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
@@ -75,14 +75,15 @@ fn colony_words(plan: &PlanAnswer, colony: &ColonyPlan, system: System) -> Strin
     if colony.quick_start {
         page += &entry("Note", "only the four quick-start facts are known, so every range here is wide");
     }
-    page += &entry(
-        "Spring",
-        &format!(
-            "{} alive; alive, fed and queenright: {}",
-            in_hundred(colony.alive_in_spring),
-            both_ways(colony.alive_fed_queenright)
-        ),
+    let mut spring = format!(
+        "{} alive; alive, fed and queenright: {}",
+        in_hundred(colony.alive_in_spring),
+        both_ways(colony.alive_fed_queenright)
     );
+    if colony.shortage_kg >= WORTH_FEEDING.get() {
+        spring += &format!(". Once fed what it is short of: {}", in_hundred(colony.alive_queenright_if_fed));
+    }
+    page += &entry("Spring", &spring);
     page += &ends(&colony.ends);
     page += &food(colony, system);
     page += &hive(&colony.hive, system);

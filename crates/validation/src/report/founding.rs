@@ -23,7 +23,7 @@ pub const NOT_INDEPENDENT: &[(&str, &[&str])] = &[
     ("volume_ratio", &["C-cluster-1", "F-cluster-1"]),
     ("winter_bee_ageing", &["C-season-2", "C-season-3"]),
     ("winter_bee_hazard", &["C-season-2", "C-season-3"]),
-    ("zone_height", &["C-cavity-1"]),
+    ("zone_share", &["C-cavity-1"]),
 ];
 
 /// Checks that look at a figure which set the weather generator.

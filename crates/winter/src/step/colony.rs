@@ -48,7 +48,7 @@ impl Season {
 pub(crate) fn age(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) {
     let died = die(laws, season, dark_stores, block);
     rear(laws, season, block);
-    resize(laws, &mut block.bees);
+    resize(laws, &block.traits, &mut block.bees);
     decide(laws, block);
     block.bees.died = died;
 }
@@ -130,7 +130,7 @@ fn rear(laws: &Laws, season: Season, block: &mut Block) {
         let laid = block.traits.laying[i] * season_allows * flights * strength * fed_well / (1.0 + exp(-warmth))
             * bees.scatter[i];
         let sealing = bees.open_brood[i] / OPEN_DAYS;
-        let food = laws.brood_food * sealing;
+        let food = block.traits.brood_food[i] * sealing;
         let fed = min(food, stores.touched[i]);
         let reared = sealing * fed / (food + 1e-300);
         let emerging = bees.sealed_brood[i] / SEALED_DAYS;
@@ -160,7 +160,7 @@ pub(crate) fn keep_what_bees_cover(bees: &mut Bees, i: usize) {
 
 /// What the new number of bees and brood means for the cluster.
 #[inline(always)]
-pub(crate) fn resize(laws: &Laws, bees: &mut Bees) {
+pub(crate) fn resize(laws: &Laws, traits: &Traits, bees: &mut Bees) {
     /// Bees weigh this at least, kg, if there are any at all: far less than one of them.
     const LEAST_MASS: f64 = 1e-12;
     let per_reference = 1.0 / laws.reference_mass;
@@ -168,7 +168,7 @@ pub(crate) fn resize(laws: &Laws, bees: &mut Bees) {
         bees.mass[i] = total(bees, i) * laws.bee_mass;
         bees.size[i] = gate(bees.mass[i] > 0.0) * exp(2.0 / 3.0 * ln(max(bees.mass[i], LEAST_MASS) * per_reference));
         let brood = bees.open_brood[i] + bees.sealed_brood[i];
-        let nest = gate(brood > LEAST_NEST) * brood / (brood + laws.nest_cells);
+        let nest = gate(brood > LEAST_NEST) * brood / (brood + traits.nest_cells[i]);
         let round_nest = exp(laws.log_area_ratio * laws.nest_looseness * nest);
         bees.nest[i] = nest;
         bees.nest_scale[i] = bees.size[i] * round_nest * nest * (laws.core_brood - laws.core_broodless);
