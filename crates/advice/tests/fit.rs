@@ -274,7 +274,7 @@ fn syrup_that_is_too_late_for_part_of_a_need_leaves_the_rest_to_solid_feed() {
 
 #[test]
 fn a_need_far_over_the_rule_is_said_and_fed_in_two_parts() {
-    let lines = with(&with(STRONG, "stores = \"10 kg\""), "bees = 40000").replace("frames_of_bees = 9\n", "");
+    let lines = with(&with(STRONG, "stores = \"10 kg\""), "bees = 30000").replace("frames_of_bees = 9\n", "");
     let high = ["47.6", "12", "1700 m", "Europe/Berlin"];
     let plan = planned(&yard(high, "2025-08-10", &[("One", &lines)]));
     let colony = &plan.colonies[0];

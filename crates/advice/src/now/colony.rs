@@ -15,8 +15,8 @@ use crate::LooksTo;
 use crate::actions::{self, Situation};
 use crate::answer::ActionAnswer;
 use crate::plan::Base;
-use crate::seasons;
 use crate::statistics::{mean_and_error, rounded};
+use crate::{queen, sealed, seasons};
 
 /// A colony as the watch left it.
 pub(super) struct Watched<'a> {
@@ -57,7 +57,13 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         true => (Vec::new(), Vec::new()),
         false => (actions::best(&Situation { base, colony: at }), beside::of(base, at, end)),
     };
-    let look_first = look_first::of(base, at, standing.alive, weighed.first());
+    let queen = if gone { None } else { queen::advice(base, at) };
+    let shut = shut(base, at).filter(|_| !gone);
+    let best = weighed.iter().find(|one| !one.answer.by_custom);
+    let look_first = match (best, &queen) {
+        (None, Some(_)) => look_first::of_queen(),
+        _ => look_first::of(base, at, standing.alive, best),
+    };
     let actions: Vec<ActionAnswer> = weighed.into_iter().map(|weighed| weighed.answer).collect();
     let spring = Spring::of(base, at, standing.alive);
     let (word, about) = word(&Grounds {
@@ -68,6 +74,8 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         seen_dead,
         united_into: united_into.as_deref(),
         closed: closed.as_ref(),
+        shut: shut.as_deref(),
+        queen: queen.as_ref(),
         actions: &actions,
         hungry: spring.hungry >= thresholds.hungry_sound.value,
         beside: &beside,
@@ -80,11 +88,18 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         beside,
         seen_dead,
         united_into,
+        queen: queen.map(|advice| advice.trouble),
         nothing_helps: !gone && actions::nothing_helps(&actions),
         actions,
         look_first,
         ..standing_of(base, at, watched, (&standing, &spring))
     }
+}
+
+/// Why a hive that is shut by now will not do.
+fn shut(base: &Base<'_>, at: usize) -> Option<String> {
+    let housed = &base.housed[at];
+    housed.hive.is_sealed().then(|| sealed::why(housed, base.question.parameters))
 }
 
 /// What the estimate and the run ahead say; the rest is left for [`now`] to fill in.
