@@ -10,9 +10,9 @@ use snowhum_winter::{Daily, Ends};
 use super::beside;
 use super::evidence::{self, date};
 use super::word::{Closed, Grounds, word};
-use super::{ColonyNow, Expectation, StoresNow, Thresholds, day_before, look_first};
+use super::{ColonyNow, Expectation, LookFirst, StoresNow, Thresholds, day_before, look_first};
 use crate::LooksTo;
-use crate::actions::{self, Situation};
+use crate::actions::{self, Situation, Weighed};
 use crate::answer::ActionAnswer;
 use crate::plan::Base;
 use crate::statistics::{mean_and_error, rounded};
@@ -59,11 +59,7 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
     };
     let queen = if gone { None } else { queen::advice(base, at) };
     let shut = shut(base, at).filter(|_| !gone);
-    let best = weighed.iter().find(|one| !one.answer.by_custom);
-    let look_first = match (best, &queen) {
-        (None, Some(_)) => look_first::of_queen(),
-        _ => look_first::of(base, at, standing.alive, best),
-    };
+    let look_first = look_first(base, at, standing.alive, &weighed);
     let actions: Vec<ActionAnswer> = weighed.into_iter().map(|weighed| weighed.answer).collect();
     let spring = Spring::of(base, at, standing.alive);
     let (word, about) = word(&Grounds {
@@ -94,6 +90,12 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         look_first,
         ..standing_of(base, at, watched, (&standing, &spring))
     }
+}
+
+/// Whether to look first: what custom asks for about a queen hangs on no weighing.
+fn look_first(base: &Base<'_>, at: usize, alive: f64, weighed: &[Weighed]) -> LookFirst {
+    let best = weighed.iter().find(|one| !one.answer.by_custom);
+    if best.is_none() && !weighed.is_empty() { look_first::of_queen() } else { look_first::of(base, at, alive, best) }
 }
 
 /// Why a hive that is shut by now will not do.
