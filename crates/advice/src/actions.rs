@@ -18,6 +18,7 @@ use snowhum_winter::{Action, Event, Housed, MemberEnd};
 use crate::answer::ActionAnswer;
 use crate::cautions::Hazard;
 use crate::plan::Base;
+use crate::queen;
 use crate::statistics::{mean_and_error, rounded};
 
 /// Actions shown for a colony.
@@ -69,7 +70,7 @@ impl Situation<'_> {
 #[derive(Debug, Clone)]
 pub(crate) struct Weighed {
     pub(crate) answer: ActionAnswer,
-    /// Colonies alive, fed and queenright more than without, member by member.
+    /// Colonies alive, fed and queenright more than without, member by member; empty where that is not weighed.
     pub(crate) gains: Vec<f64>,
     feeds: bool,
 }
@@ -86,6 +87,8 @@ pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
         clears || (it.answer.worth_hives_in_100 >= LEAST_WORTH && (it.answer.pays() || it.answer.helps()))
     });
     weighed.sort_by(|a, b| b.answer.worth_money.total_cmp(&a.answer.worth_money));
+    let custom = queen::action(situation);
+    weighed.splice(0..0, custom.map(|answer| Weighed { answer, gains: Vec::new(), feeds: false }));
     weighed.truncate(SHOWN);
     for at in 0..weighed.len() {
         weighed[at].answer.instead = weighed[at].feeds && weighed[..at].iter().any(|before| before.feeds);
@@ -121,6 +124,7 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
         rule_of_thumb: candidate.rule.clone(),
         sources: candidate.sources.iter().map(|source| (*source).to_owned()).collect(),
         instead: false,
+        by_custom: false,
     };
     Weighed { answer, gains, feeds: candidate.feeds }
 }

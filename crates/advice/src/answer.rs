@@ -270,13 +270,36 @@ pub struct ActionAnswer {
     pub sources: Vec<String>,
     /// Whether it gives what an action before it in the list gives: one of them is enough.
     pub instead: bool,
+    /// Whether custom asks for it whatever the sums say, so that its worth is not weighed.
+    #[serde(default)]
+    pub by_custom: bool,
 }
 
 impl ActionAnswer {
-    /// Whether it moves the chance by more than its own error, whatever it costs.
+    /// One that custom asks for, still to be said.
+    pub(crate) fn by_custom() -> Self {
+        Self {
+            what: String::new(),
+            from: Date::ZERO,
+            by: Date::ZERO,
+            worth_money: 0.0,
+            worth_hives_in_100: 0.0,
+            plus_minus: 0.0,
+            too_close_to_call: false,
+            cost_money: 0.0,
+            why: String::new(),
+            caution: None,
+            rule_of_thumb: None,
+            sources: Vec::new(),
+            instead: false,
+            by_custom: true,
+        }
+    }
+
+    /// Whether it moves the chance by more than its own error, whatever it costs, or custom asks for it.
     #[must_use]
     pub fn helps(&self) -> bool {
-        self.worth_hives_in_100 > self.plus_minus
+        self.by_custom || self.worth_hives_in_100 > self.plus_minus
     }
 
     /// Whether it is worth more than it costs.
@@ -288,6 +311,9 @@ impl ActionAnswer {
     /// What it does and whether that pays, in words; a capital and a stop are left to the page.
     #[must_use]
     pub fn worth(&self, currency: &str) -> String {
+        if self.by_custom {
+            return "custom asks for it; its worth is not weighed in the model".to_owned();
+        }
         let helped = format!("helps about {:.0} hives in 100 (± {:.0})", self.worth_hives_in_100, self.plus_minus);
         match (self.helps(), self.too_close_to_call, self.pays()) {
             (false, _, _) => "too close to call: chance could turn it either way".to_owned(),

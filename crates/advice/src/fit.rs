@@ -66,6 +66,11 @@ pub(crate) fn fit(base: &Base<'_>, plans: &[ColonyPlan]) -> Option<FitAnswer> {
     })
 }
 
+/// Last days at the yard's site; none only if the program's own table is broken.
+pub(crate) fn site_dates(base: &Base<'_>) -> Option<SiteDates> {
+    Some(dates::of(base, &Figures::shipped()?))
+}
+
 /// Every colony given what it is short of today, as syrup or, where it is too late for that, as solid feed; and what else is
 /// done.
 fn run_fed(base: &Base<'_>, housed: &[Housed], done: &[Event]) -> Vec<Trajectory> {

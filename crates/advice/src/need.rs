@@ -5,6 +5,7 @@ use snowhum_winter::Cause;
 
 use crate::answer::ColonyPlan;
 use crate::fit::VerdictKind;
+use crate::queen::QueenTrouble;
 use crate::shortage::WORTH_FEEDING;
 
 /// Chance of being alive, fed and queenright in spring from which a colony is called sound (judgement).
@@ -18,6 +19,10 @@ pub enum Need {
     Stop,
     /// To be shaken out: it comes to nothing, in a hive of its own or in another.
     ShakeOut,
+    /// Something about its queen.
+    Queen(QueenTrouble),
+    /// Something about its queen, and not today.
+    QueenLater(QueenTrouble),
     /// To be put to another colony, which is fed in its stead.
     Unite,
     /// Something against mites, then food.
@@ -40,10 +45,14 @@ impl Need {
     /// Of a colony with this verdict. Foulbrood and mites come before food: what is fed to a sick colony is fed to its
     /// sickness. What does not winter in its own hive is not fed in it.
     #[must_use]
-    pub fn of(colony: &ColonyPlan, verdict: Option<VerdictKind>) -> Self {
+    pub fn of(colony: &ColonyPlan, verdict: Option<VerdictKind>, queen: Option<QueenTrouble>) -> Self {
         let hungry = colony.shortage_kg >= WORTH_FEEDING.get();
         let sound = colony.alive_fed_queenright >= SOUND;
         let cause = colony.ends.most_likely();
+        if let Some(queen) = queen {
+            let later = matches!(verdict, Some(VerdictKind::LookAgain | VerdictKind::Wait));
+            return if later { Self::QueenLater(queen) } else { Self::Queen(queen) };
+        }
         match verdict {
             Some(VerdictKind::Stop) => Self::Stop,
             Some(VerdictKind::ShakeOut) => Self::ShakeOut,
@@ -64,12 +73,13 @@ impl Need {
         match self {
             Self::Stop
             | Self::ShakeOut
+            | Self::Queen(_)
             | Self::Unite
             | Self::MitesThenFood
             | Self::Mites
             | Self::Food
             | Self::Help(_) => true,
-            Self::FoodInTime | Self::Watch(_) | Self::Nothing => false,
+            Self::QueenLater(_) | Self::FoodInTime | Self::Watch(_) | Self::Nothing => false,
         }
     }
 
@@ -82,6 +92,8 @@ impl Need {
         match self {
             Self::Stop => VerdictKind::Stop.words().to_owned(),
             Self::ShakeOut => "act: shake out".to_owned(),
+            Self::Queen(queen) => format!("act: {}", queen.words()),
+            Self::QueenLater(queen) => format!("watch: {}", queen.words()),
             Self::Unite => "act: unite".to_owned(),
             Self::MitesThenFood => "act: mites, then food".to_owned(),
             Self::Mites => "act: mites first".to_owned(),

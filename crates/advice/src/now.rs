@@ -224,10 +224,11 @@ impl<'a> Ground<'a> {
         self.answer(&scene, (0..base.housed.len()).map(colony).collect())
     }
 
-    /// The colonies in their hives as these stand by now.
+    /// The colonies in their hives as these stand by now, their queens as they were last told.
     fn housed_now(&self, estimates: &[Estimate]) -> Vec<Housed> {
-        let housed = self.housed.iter().zip(estimates);
-        housed.map(|(housed, estimate)| Housed { hive: estimate.hive().clone(), ..housed.clone() }).collect()
+        let found = yard::housed_on(self.question.plan.apiary, self.question.as_of);
+        let housed = found.into_iter().zip(estimates);
+        housed.map(|(housed, estimate)| Housed { hive: estimate.hive().clone(), ..housed }).collect()
     }
 
     /// The answer for the yard round those for its colonies.

@@ -97,8 +97,11 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
     let base = base_run(question);
     let colonies: Vec<ColonyPlan> = (0..base.housed.len()).map(|at| colony_plan(&base, at)).collect();
     let fit = fit::fit(&base, &colonies);
-    let verdict = |at: usize| Some(fit.as_ref()?.colonies.get(at)?.verdict.kind);
-    let needs = colonies.iter().enumerate().map(|(at, colony)| Need::of(colony, verdict(at))).collect();
+    let verdict = |at: usize| Some(&fit.as_ref()?.colonies.get(at)?.verdict);
+    let need = |(at, colony): (usize, &ColonyPlan)| {
+        Need::of(colony, verdict(at).map(|verdict| verdict.kind), verdict(at).and_then(|verdict| verdict.queen))
+    };
+    let needs = colonies.iter().enumerate().map(need).collect();
     let apiary = question.apiary;
     PlanAnswer {
         schema: PLAN_SCHEMA.to_owned(),
@@ -128,7 +131,7 @@ pub(crate) fn base_run<'a>(question: &'a PlanQuestion<'a>) -> Base<'a> {
 pub(crate) fn run_once<'a>(question: &'a PlanQuestion<'a>) -> Base<'a> {
     let environment = yard::environment(&question.apiary.site, question.winter, question.as_of);
     let ahead = Ahead::FromStart(Box::new(environment), question.parameters);
-    Base::once(question, ahead, yard::housed(question.apiary))
+    Base::once(question, ahead, yard::housed_on(question.apiary, question.as_of))
 }
 
 impl<'a> Base<'a> {

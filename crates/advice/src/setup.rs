@@ -2,12 +2,12 @@
 
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Hive, Money, SetupChange, Wrong};
-use snowhum_winter::{Housed, Record, Settings, Trajectory};
+use snowhum_winter::{Housed, Parameters, Record, Settings, Trajectory};
 
 use crate::answer::Condensation;
 use crate::plan::{PlanQuestion, base_run};
-use crate::seasons;
 use crate::statistics::{mean_and_error, rounded};
+use crate::{sealed, seasons};
 
 /// A set-up to try: what it is called and the hive it makes.
 #[derive(Debug, Clone, PartialEq)]
@@ -31,18 +31,26 @@ pub struct WrongChange {
 }
 
 impl Try {
-    /// A hive after every change, at the yard's own prices.
+    /// A colony's hive after every change, at the yard's own prices.
     ///
     /// # Errors
-    /// The first change that cannot be read or does not fit the hive.
-    pub fn of(name: String, hive: &Hive, changes: &[&str], money: &Money) -> Result<Self, WrongChange> {
-        let mut tried = Self { name, hive: hive.clone(), cost: 0.0 };
+    /// The first change that cannot be read or does not fit the hive, and when its bees could not get out.
+    pub fn of(
+        name: String,
+        housed: &Housed,
+        changes: &[&str],
+        (money, parameters): (&Money, &Parameters),
+    ) -> Result<Self, WrongChange> {
+        let mut tried = Self { name, hive: housed.hive.clone(), cost: 0.0 };
         for change in changes {
             let wrong = |wrong: Wrong| WrongChange { change: (*change).to_owned(), wrong };
             let read = change.parse::<SetupChange>().map_err(wrong)?;
             tried.hive = tried.hive.with_change(&read).map_err(wrong)?;
             tried.cost += price(&read, money);
         }
+        let shut = Housed { hive: tried.hive.clone(), ..housed.clone() };
+        let wrong = |wrong: Wrong| WrongChange { change: changes.join("; "), wrong };
+        sealed::refuse_try(&shut, parameters).map_err(wrong)?;
         Ok(tried)
     }
 }

@@ -47,6 +47,16 @@ pub fn environment(site: &Site, weather: &Ensemble, first_day: Date) -> Environm
     }
 }
 
+/// Every colony as [`housed`] has it, each queen as she was last found to stand up to a day.
+#[must_use]
+pub fn housed_on(apiary: &Apiary, day: Date) -> Vec<Housed> {
+    let mut all = housed(apiary);
+    for housed in &mut all {
+        housed.colony.autumn.queen = apiary.queen_on(&housed.colony, day);
+    }
+    all
+}
+
 /// Every colony with its hive and the place of the hive that warms it; colonies without a hive are left out (a checked
 /// yard has none).
 ///

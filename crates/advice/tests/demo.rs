@@ -247,7 +247,7 @@ fn a_colony_needs_the_keeper_where_its_word_is_act_or_stop_and_nowhere_else() {
         (like(0.7, 0.0, false), Some(Alone), "act: starved", true),
     ];
     for (colony, verdict, words, urgent) in cases {
-        let need = Need::of(&colony, verdict);
+        let need = Need::of(&colony, verdict, None);
         assert_eq!((need.words().as_str(), need.is_urgent()), (words, urgent));
     }
 }

@@ -18,14 +18,24 @@ const PLAIN: [&str; 4] = ["46", "20", "80 m", "Europe/Budapest"];
 const ALPINE: [&str; 4] = ["46.6", "8", "1400 m", "Europe/Zurich"];
 
 /// A yard of one-box hives: each colony by its name and lines.
-fn yard([latitude, longitude, elevation, zone]: [&str; 4], as_of: &str, colonies: &[(&str, &str)]) -> Apiary {
+fn yard(place: [&str; 4], as_of: &str, colonies: &[(&str, &str)]) -> Apiary {
+    yard_of("[\"deep\"]", place, as_of, colonies)
+}
+
+/// The same in hives of these boxes.
+fn yard_of(
+    boxes: &str,
+    [latitude, longitude, elevation, zone]: [&str; 4],
+    as_of: &str,
+    colonies: &[(&str, &str)],
+) -> Apiary {
     let mut text = format!(
         "[apiary]\nname = \"Invented\"\ninvented = true\nas_of = {as_of}\n[site]\nlatitude = {latitude}\nlongitude = {longitude}\nelevation = \"{elevation}\"\nzone = \"{zone}\"\nshelter = \"windbreak\"\nexposure = \"partial\"\n[money]\ncurrency = \"EUR\"\n"
     );
     for (name, lines) in colonies {
         write!(
             text,
-            "[[hive]]\nname = \"{name}\"\nkind = \"Langstroth 10\"\nboxes = [\"deep\"]\nlid = [\"plywood 10 mm\", \"foam 50 mm\"]\nentrance = \"reduced\"\nguard = \"slot 8 mm\"\n[[colony]]\nname = \"{name}\"\nhive = \"{name}\"\n{lines}\n"
+            "[[hive]]\nname = \"{name}\"\nkind = \"Langstroth 10\"\nboxes = {boxes}\nlid = [\"plywood 10 mm\", \"foam 50 mm\"]\nentrance = \"reduced\"\nguard = \"slot 8 mm\"\n[[colony]]\nname = \"{name}\"\nhive = \"{name}\"\n{lines}\n"
         )
         .unwrap();
     }
@@ -276,7 +286,7 @@ fn syrup_that_is_too_late_for_part_of_a_need_leaves_the_rest_to_solid_feed() {
 fn a_need_far_over_the_rule_is_said_and_fed_in_two_parts() {
     let lines = with(&with(STRONG, "stores = \"10 kg\""), "bees = 40000").replace("frames_of_bees = 9\n", "");
     let high = ["47.6", "12", "1700 m", "Europe/Berlin"];
-    let plan = planned(&yard(high, "2025-08-10", &[("One", &lines)]));
+    let plan = planned(&yard_of("[\"deep\", \"deep\"]", high, "2025-08-10", &[("One", &lines)]));
     let colony = &plan.colonies[0];
     let over = colony.over_rule.as_ref().unwrap_or_else(|| panic!("{} kg short", colony.shortage_kg));
     assert!(over.need_kg >= 1.5 * over.rule_kg[1], "{over:?}");

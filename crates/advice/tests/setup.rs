@@ -3,17 +3,23 @@
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 use snowhum_advice::answer::Condensation;
-use snowhum_advice::setup::{SetupRow, SetupVerdict, Try};
+use snowhum_advice::setup::{SetupRow, SetupVerdict, Try, WrongChange};
+use snowhum_advice::yard::housed;
 use snowhum_apiary::Apiary;
+use snowhum_winter::Parameters;
 
 fn demo() -> Apiary {
     snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0
 }
 
-fn cost(changes: &[&str]) -> f64 {
+/// The first hive of the demo after some changes.
+fn tried(changes: &[&str]) -> Result<Try, WrongChange> {
     let yard = demo();
-    let hive = yard.hive_of(&yard.colonies[0]).unwrap();
-    Try::of(String::new(), hive, changes, &yard.money).unwrap().cost
+    Try::of(String::new(), &housed(&yard)[0], changes, (&yard.money, &Parameters::shipped().unwrap()))
+}
+
+fn cost(changes: &[&str]) -> f64 {
+    tried(changes).unwrap().cost
 }
 
 #[test]
@@ -29,10 +35,15 @@ fn a_change_costs_what_it_is_and_not_how_it_is_written() {
 }
 
 #[test]
+fn a_hive_that_its_bees_cannot_leave_is_no_set_up_and_one_way_out_is_enough() {
+    let wrong = tried(&["upper hole=off", "entrance=off"]).unwrap_err().to_string();
+    assert!(wrong.contains("void themselves") && wrong.contains("carbon dioxide"), "{wrong}");
+    assert!(tried(&["entrance=off", "upper hole=25 mm"]).is_ok() && tried(&["upper hole=off"]).is_ok());
+}
+
+#[test]
 fn a_change_that_cannot_be_made_is_named() {
-    let yard = demo();
-    let hive = yard.hive_of(&yard.colonies[0]).unwrap();
-    let wrong = Try::of(String::new(), hive, &["wrap=off", "colour=red"], &yard.money).unwrap_err();
+    let wrong = tried(&["wrap=off", "colour=red"]).unwrap_err();
     assert_eq!(wrong.change, "colour=red");
     assert!(wrong.to_string().contains("lid=50 mm foam"), "{wrong}");
 }

@@ -50,6 +50,14 @@ pub fn bees_on(frames: f64, comb_side: SquareMetre) -> Range<f64> {
     ordered(comb_figures().bees_per_cm2).map(|bees_per_cm2| bees_per_cm2 * face_cm2)
 }
 
+/// The most bees that the combs of a hive hold in autumn: both faces of all of them, as crowded as bees sit there before
+/// they hang out below (judgement).
+#[must_use]
+pub fn most_bees(hive: &Hive) -> f64 {
+    let all = bees_on(f64::from(hive.comb_count()), hive.mean_comb_side());
+    all.p50 * comb_figures().crowding
+}
+
 /// Combs that so many bees cover, the other way round.
 #[must_use]
 pub fn frames_covered(bees: f64, comb_side: SquareMetre) -> f64 {
@@ -86,7 +94,7 @@ pub fn food_in(frames: f64, comb_side: SquareMetre) -> Range<Kilogram> {
     ordered(comb_figures().food_kg_per_dm2).map(|kg_per_dm2| Kilogram::new(kg_per_dm2 * face_dm2))
 }
 
-/// The most bees and food the combs of a hive can hold at all: faults are told from slips of the pen by it.
+/// The most food the combs of a hive can hold at all: faults are told from slips of the pen by it.
 pub(crate) fn most_food(hive: &Hive) -> Kilogram {
     food_in(f64::from(hive.comb_count()), hive.mean_comb_side()).p90 * 1.1
 }

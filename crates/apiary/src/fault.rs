@@ -1,5 +1,6 @@
 //! What is wrong with a yard file, all of it at once, and what should be said about one that is right.
 
+use crate::{Colony, Hive};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
@@ -17,13 +18,27 @@ pub struct Fault {
 }
 
 /// Every fault of a file, in the order of its lines. Serialises to `{"faults":[{"line","field","problem","remedy"}]}`.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Faults {
     /// The file's name, for printing.
     #[serde(skip)]
     pub file: String,
     /// The faults; never empty.
     pub faults: Vec<Fault>,
+    /// Hives of the file that bees cannot leave, each of them a fault: whoever knows the air in them can say more.
+    #[serde(skip)]
+    pub sealed: Vec<SealedHive>,
+}
+
+/// A hive that bees cannot leave, and who lives in it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SealedHive {
+    /// Line of its fault.
+    pub line: usize,
+    /// The hive.
+    pub hive: Hive,
+    /// The colony.
+    pub colony: Colony,
 }
 
 impl fmt::Display for Faults {

@@ -22,6 +22,7 @@ mod mite_count;
 mod nearest;
 mod note;
 mod openings;
+mod queen_found;
 mod quick_start;
 mod shipped;
 mod site;
@@ -32,8 +33,8 @@ mod words;
 
 pub use change::{FloorKind, SetupChange};
 pub use colony::*;
-pub use comb::{bees_on, bees_stated, brood_on, food_in, frames_covered};
-pub use fault::{Advisory, Fault, Faults, Wrong};
+pub use comb::{bees_on, bees_stated, brood_on, food_in, frames_covered, most_bees};
+pub use fault::{Advisory, Fault, Faults, SealedHive, Wrong};
 pub use file::{LONGEST_FILE, MOST_HIVES, read, read_bytes};
 pub use hive::*;
 pub use id::*;

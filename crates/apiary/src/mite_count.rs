@@ -46,7 +46,7 @@ impl Apiary {
     }
 
     /// What was noted as done to a colony, with its day here.
-    fn acts_of(&self, colony: &Colony) -> impl Iterator<Item = (Date, &Act)> {
+    pub(crate) fn acts_of(&self, colony: &Colony) -> impl Iterator<Item = (Date, &Act)> {
         let zone = TimeZone::get(&self.site.zone).unwrap_or(TimeZone::UTC);
         let id = colony.id;
         self.notes.iter().filter(move |note| note.colony == id).flat_map(move |note| {

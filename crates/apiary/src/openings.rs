@@ -92,6 +92,13 @@ impl Hive {
         });
     }
 
+    /// Whether bees have no way out: neither an entrance nor a hole. A mesh floor and cracks let in air alone.
+    #[must_use]
+    pub fn is_sealed(&self) -> bool {
+        let is_way = |kind| matches!(kind, OpeningKind::Entrance | OpeningKind::UpperHole);
+        !self.openings.iter().any(|opening| is_way(opening.kind))
+    }
+
     /// Fits cracks, mesh and the height of the upper hole to boxes and floor as they stand.
     pub(crate) fn fit_openings(&mut self) {
         self.openings.retain(|opening| !matches!(opening.kind, OpeningKind::Crack | OpeningKind::Mesh));

@@ -208,10 +208,11 @@ impl KnownBy {
 
 /// Where the figures for bees, brood and food on combs come from: what, source, status.
 #[must_use]
-pub fn comb_sources() -> [(&'static str, &'static str, &'static str); 5] {
+pub fn comb_sources() -> [(&'static str, &'static str, &'static str); 6] {
     let comb = &SHIPPED.comb;
     [
         ("bees on comb", &comb.bees_source, &comb.bees_status),
+        ("most bees in a hive", &comb.crowding_source, &comb.crowding_status),
         ("cells in comb", &comb.cells_source, &comb.cells_status),
         ("brood in a comb", &comb.brood_source, &comb.brood_status),
         ("food in comb", &comb.food_source, &comb.food_status),
@@ -230,6 +231,9 @@ pub(crate) struct CombFigures {
     pub(crate) bees_per_cm2: [f64; 3],
     bees_source: String,
     bees_status: String,
+    pub(crate) crowding: f64,
+    crowding_source: String,
+    crowding_status: String,
     pub(crate) cells_per_cm2: f64,
     cells_source: String,
     cells_status: String,

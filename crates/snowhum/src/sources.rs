@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use snowhum_apiary::{Apiary, Colony};
+use snowhum_apiary::{Apiary, Colony, Faults};
 
 use crate::args::Common;
 use crate::{exit, keep, progress, text};
@@ -36,7 +36,8 @@ fn found(file: Option<&Path>, common: &Common) -> anyhow::Result<Apiary> {
 /// The yard of a file.
 pub(crate) fn yard_file(path: &Path) -> anyhow::Result<Apiary> {
     let bytes = read(path)?;
-    let (apiary, advisories) = snowhum_apiary::read_bytes(&bytes, &path.display().to_string()).map_err(exit::input)?;
+    let read = snowhum_apiary::read_bytes(&bytes, &path.display().to_string());
+    let (apiary, advisories) = read.map_err(|faults| told(faults).map_or_else(|error| error, exit::input))?;
     if !advisories.is_empty() {
         progress::note(&format!(
             "{} things were taken for granted; to see them:\n  snowhum check {}",
@@ -45,6 +46,11 @@ pub(crate) fn yard_file(path: &Path) -> anyhow::Result<Apiary> {
         ));
     }
     Ok(apiary)
+}
+
+/// The faults of a file with all that is known of them.
+pub(crate) fn told(faults: Faults) -> anyhow::Result<Faults> {
+    Ok(snowhum_advice::sealed::told(faults, &snowhum_winter::Parameters::shipped()?))
 }
 
 /// The invented demo yard.

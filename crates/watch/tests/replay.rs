@@ -6,8 +6,8 @@ mod world;
 
 use jiff::{SignedDuration, Timestamp};
 use snowhum_apiary::{
-    Act, Conditions, DeadCount, DeadPlace, Entry, Feed, Flight, Listening, Note, NoteId, Seen, Sign, UpperHoleSign,
-    VisitId, Weighing,
+    Act, Conditions, DeadCount, DeadPlace, Entry, Feed, Flight, Listening, Note, NoteId, QueenState, Seen, Sign,
+    UpperHoleSign, VisitId, Weighing,
 };
 use snowhum_draws::Key;
 use snowhum_testkit::colony;
@@ -265,4 +265,40 @@ fn a_living_colony_that_shows_the_usual_is_never_given_up() {
         least = least.min(estimate.standing().alive);
     }
     assert!(least > 0.02, "{least:.4}");
+}
+
+#[test]
+fn a_queen_told_is_known_and_the_last_word_counts() {
+    in_known_weather(|world, scene| {
+        let told = |number, day, state| note(world, scene, number, day, vec![Entry::Act(Act::QueenFound(state))]);
+        let share = |notes: &[Note]| {
+            let standing = replayed(world, scene, notes).at(scene, None, 24 * 21).standing();
+            standing.queenright / standing.alive
+        };
+        for state in [QueenState::None, QueenState::DroneLayer, QueenState::LayingWorkers, QueenState::Virgin] {
+            assert!(share(&[told(1, 20, state)]) < 1e-9, "{state:?}: nothing mates in late October");
+        }
+        let untold = share(&[]);
+        assert!((0.5..1.0).contains(&untold), "{untold}");
+        let laying = share(&[told(1, 10, QueenState::None), told(2, 20, QueenState::Laying)]);
+        assert!(laying > untold, "{laying} {untold}");
+    });
+}
+
+#[test]
+fn snow_swept_off_the_roof_is_felt_and_sweeping_a_bare_roof_is_not() {
+    in_known_weather(|world, scene| {
+        let after = |day: i64, act: Act| {
+            let notes = [note(world, scene, 1, day, vec![Entry::Act(act)])];
+            replayed(world, scene, &notes).at(scene, None, 24 * (day as usize + 3)).standing()
+        };
+        let swept = |day| after(day, Act::Swept);
+        // An act that does nothing: it takes the same way through the model.
+        let looked = |day| after(day, Act::Fed { feed: Feed::Fondant, mass_kg: Kilogram::ZERO });
+        let snow = |day: i64| scene.yard.environment.outside(24 * day as usize + 11, 0).unwrap().snow.get();
+        let deepest = (0..DAYS as i64 - 10).max_by(|a, b| snow(*a).total_cmp(&snow(*b))).unwrap();
+        assert!(snow(0) <= 0.0 && snow(deepest) > 0.1, "{} {}", snow(0), snow(deepest));
+        assert_eq!(swept(0), looked(0));
+        assert_ne!(swept(deepest), looked(deepest));
+    });
 }

@@ -6,6 +6,7 @@ use snowhum_units::Range;
 use snowhum_winter::Status;
 
 use super::shopping::Shopping;
+use crate::queen::QueenTrouble;
 
 /// A yard before winter.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -196,6 +197,10 @@ pub enum VerdictKind {
     ShakeOut,
     /// Put it to another.
     Unite,
+    /// Look at its queen again before anything else.
+    LookAgain,
+    /// Nothing before a mild day: its queen will not do, and it is not opened in the cold.
+    Wait,
     /// Mites first.
     Treat,
     /// Give it sealed brood.
@@ -208,8 +213,17 @@ pub enum VerdictKind {
 
 impl VerdictKind {
     /// Every kind, the commonest first.
-    pub const ALL: [Self; 7] =
-        [Self::Alone, Self::Company, Self::Boost, Self::Treat, Self::Unite, Self::ShakeOut, Self::Stop];
+    pub const ALL: [Self; 9] = [
+        Self::Alone,
+        Self::Company,
+        Self::Boost,
+        Self::Treat,
+        Self::Unite,
+        Self::LookAgain,
+        Self::Wait,
+        Self::ShakeOut,
+        Self::Stop,
+    ];
 
     /// In words.
     #[must_use]
@@ -218,6 +232,8 @@ impl VerdictKind {
             Self::Stop => "stop: foulbrood first",
             Self::ShakeOut => "shake out",
             Self::Unite => "unite",
+            Self::LookAgain => "look again for eggs",
+            Self::Wait => "wait for a mild day",
             Self::Treat => "mites first",
             Self::Boost => "boost with sealed brood",
             Self::Company => "warm company",
@@ -232,6 +248,8 @@ impl VerdictKind {
             Self::Stop => "stop",
             Self::ShakeOut => "shake-out",
             Self::Unite => "unite",
+            Self::LookAgain => "look-again",
+            Self::Wait => "wait",
             Self::Treat => "treat",
             Self::Boost => "boost",
             Self::Company => "company",
@@ -245,10 +263,22 @@ impl VerdictKind {
 pub struct Verdict {
     /// Which.
     pub kind: VerdictKind,
+    /// What is wrong with its queen, where that decides.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub queen: Option<QueenTrouble>,
     /// What to do, in a sentence.
     pub says: String,
     /// Why, the weightiest first.
     pub reasons: Vec<String>,
+}
+
+impl Verdict {
+    /// In words, its queen first where she decides.
+    #[must_use]
+    pub fn words(&self) -> String {
+        let kind = self.kind.words();
+        self.queen.map_or_else(|| kind.to_owned(), |queen| format!("{}: {kind}", queen.words()))
+    }
 }
 
 /// Two colonies put together, or why not.

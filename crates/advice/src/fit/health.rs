@@ -1,17 +1,17 @@
 //! What must not be carried from hive to hive, and queens that will not do.
 
 use jiff::civil::Date;
-use snowhum_apiary::{Colony, Mites, QueenState, Trouble};
+use snowhum_apiary::{Colony, Mites, Trouble};
 
 use super::answer::SiteDates;
 use super::figures::Figures;
 use crate::plan::Base;
+use crate::queen::QueenTrouble;
 
 /// What a colony's health is held against on a day at a site.
 pub(crate) struct Health {
     today: Date,
-    /// Last sensible days to give a queen and sealed brood.
-    requeen_by: Date,
+    /// Last sensible day to give sealed brood.
     boost_by: Date,
     /// Mites per 100 bees from which viruses are reckoned with.
     virus: f64,
@@ -25,12 +25,7 @@ impl Health {
     }
 
     pub(super) fn from(base: &Base<'_>, figures: &Figures, dates: &SiteDates) -> Self {
-        Self {
-            today: base.question.as_of,
-            requeen_by: dates.requeen_by.p50,
-            boost_by: dates.boost_by.p50,
-            virus: figures.virus.value,
-        }
+        Self { today: base.question.as_of, boost_by: dates.boost_by.p50, virus: figures.virus.value }
     }
 
     /// Why a colony's bees and combs go to no other, in words; empty where nothing is known against it.
@@ -44,18 +39,6 @@ impl Health {
         why
     }
 
-    /// Why a queen will not bring a colony through, in words; none where nothing is known against her.
-    pub(super) fn hopeless_queen(&self, colony: &Colony) -> Option<&'static str> {
-        let late = self.today > self.requeen_by;
-        match colony.autumn.queen? {
-            QueenState::None => Some("it has no queen"),
-            QueenState::DroneLayer => Some("its queen lays drones"),
-            QueenState::LayingWorkers => Some("its workers lay: it has no queen"),
-            QueenState::Virgin if late => Some("its queen is not mated, and the season for mating is over here"),
-            QueenState::Virgin | QueenState::Cast | QueenState::Laying | QueenState::Introduced => None,
-        }
-    }
-
     /// Whether a colony may have lost its queen: nobody saw her or her eggs, and while colonies still rear brood there is
     /// none.
     pub(super) fn perhaps_queenless(&self, colony: &Colony) -> bool {
@@ -65,7 +48,7 @@ impl Health {
 
     /// Whether a colony may take in another's bees or give its brood and combs.
     pub(crate) fn may_give_and_take(&self, colony: &Colony) -> bool {
-        self.sick(colony).is_empty() && self.hopeless_queen(colony).is_none() && !self.perhaps_queenless(colony)
+        self.sick(colony).is_empty() && QueenTrouble::of(colony).is_none() && !self.perhaps_queenless(colony)
     }
 }
 

@@ -140,7 +140,10 @@ pub struct Spared {
 
 pub(super) fn of(look: &Look<'_>, colonies: &[ColonyFit]) -> Shopping {
     let late = look.base.question.as_of > look.base.finish_syrup_by.p50;
-    let goes = |at: &usize| matches!(colonies[*at].verdict.kind, VerdictKind::Unite | VerdictKind::ShakeOut);
+    // What does not winter in its own hive is not fed in it, nor what waits without a queen for a mild day.
+    let goes = |at: &usize| {
+        matches!(colonies[*at].verdict.kind, VerdictKind::Unite | VerdictKind::ShakeOut | VerdictKind::Wait)
+    };
     let (unfed, fed): (Vec<usize>, Vec<usize>) = look.places().filter(|at| look.is_short(*at)).partition(goes);
     let hives: Vec<HiveFeed> = fed.into_iter().map(|at| hive(look, at)).collect();
     let sum = |of: &dyn Fn(&HiveFeed) -> f64| rounded(hives.iter().map(of).sum(), 1);

@@ -6,6 +6,7 @@ use snowhum_winter::{Action, Event};
 use super::answer::{Carried, Uniting};
 use super::{Look, verdict};
 use crate::cautions::Hazard;
+use crate::queen::QueenTrouble;
 use crate::statistics::rounded;
 use crate::words::day;
 
@@ -102,7 +103,7 @@ fn steps(look: &Look<'_>, at: usize, with: usize) -> Vec<String> {
 /// Which queen is kept.
 fn queen(look: &Look<'_>, at: usize, with: usize) -> String {
     let (weak, strong) = (look.colony(at), look.colony(with));
-    if look.health.hopeless_queen(look.colony(at)).is_some() {
+    if QueenTrouble::of(look.colony(at)).is_some() {
         return format!("keep {}'s queen; make sure that no queen is left in {}", strong.name, weak.name);
     }
     let younger = |weak: Option<i16>, strong: Option<i16>| matches!((weak, strong), (Some(w), Some(s)) if w > s);

@@ -1,6 +1,6 @@
 //! What to do with a colony before winter, and why.
 
-use snowhum_apiary::{QueenState, Trouble};
+use snowhum_apiary::Trouble;
 use snowhum_units::{Fraction, Kilogram};
 use snowhum_winter::{Action, Event};
 
@@ -10,6 +10,7 @@ use super::scales::{self, thousands};
 use super::{Look, health, unite};
 use crate::answer::ColonyPlan;
 use crate::need::SOUND;
+use crate::queen::{self, Ground, Partner, QueenTrouble};
 use crate::shortage::WORTH_FEEDING;
 use crate::words::{day, hives, in_hundred};
 
@@ -21,14 +22,12 @@ pub(super) fn of(look: &Look<'_>, at: usize) -> (Verdict, Option<Uniting>) {
     if health::foulbrood(look.colony(at)) {
         return (stop(look, at), None);
     }
-    if look.colony(at).autumn.queen == Some(QueenState::LayingWorkers) {
-        return (shake_out(look, at), None);
-    }
     let weak = look.is_weak(at);
-    let queenless = look.health.hopeless_queen(look.colony(at));
-    let uniting = (weak || queenless.is_some()).then(|| unite::uniting(look, at));
-    let verdict = if let Some(why) = queenless {
-        of_queenless(look, at, why, uniting.as_ref())
+    let trouble = QueenTrouble::of(look.colony(at));
+    let to_unite = trouble.map_or(weak, |trouble| trouble != QueenTrouble::LayingWorkers);
+    let uniting = to_unite.then(|| unite::uniting(look, at));
+    let verdict = if let Some(trouble) = trouble {
+        of_queen(look, at, trouble, uniting.as_ref())
     } else if let Some(verdict) = of_mites(look, at) {
         verdict
     } else if weak {
@@ -57,7 +56,7 @@ fn queen_first(look: &Look<'_>, mut verdict: Verdict) -> Verdict {
 }
 
 fn verdict(kind: VerdictKind, says: impl Into<String>, reasons: Vec<String>) -> Verdict {
-    Verdict { kind, says: says.into(), reasons }
+    Verdict { kind, queen: None, says: says.into(), reasons }
 }
 
 fn stop(look: &Look<'_>, at: usize) -> Verdict {
@@ -74,43 +73,36 @@ fn stop(look: &Look<'_>, at: usize) -> Verdict {
     )
 }
 
-fn shake_out(look: &Look<'_>, at: usize) -> Verdict {
-    let name = &look.colony(at).name;
+/// A verdict on a colony whose queen will not bring it through, whatever else there is.
+fn of_queen(look: &Look<'_>, at: usize, trouble: QueenTrouble, uniting: Option<&Uniting>) -> Verdict {
     let sick = look.health.sick(look.colony(at));
-    let mut reasons =
-        vec!["laying workers take no queen, and put to a good colony they can cost it its own".to_owned()];
+    let partner = match uniting.map(|uniting| uniting.with.as_deref()) {
+        _ if !sick.is_empty() => Partner::Sick,
+        Some(Some(with)) => Partner::Named(with),
+        Some(None) => Partner::NoneFit,
+        None => Partner::NotSought,
+    };
+    let advice = queen::advise(trouble, &Ground::of(look.base, at, &look.dates, partner));
+    let mut reasons = vec![trouble.why().to_owned(), for_want_of_a_queen(look, at)];
     reasons.extend(sick.iter().map(|why| format!("it is sick too ({why})")));
-    if !sick.is_empty() {
-        let says = format!(
-            "let {name} go: close it to robbers once it is empty; its sick bees are not shaken before other hives"
-        );
-        return verdict(VerdictKind::ShakeOut, says, reasons);
+    if advice.kind == VerdictKind::Unite {
+        reasons.extend(uniting.iter().flat_map(|uniting| uniting.against.clone()));
     }
-    verdict(
-        VerdictKind::ShakeOut,
-        format!(
-            "on a warm day carry {name} well away, shake its bees off on the ground and take its stand from the row: the fliers beg their way into the others"
-        ),
-        reasons,
-    )
+    let last = look.dates.requeen_by.p50;
+    if look.today() > last {
+        reasons.push(format!("the last sensible day to give a queen here was about {} (judgement)", day(last)));
+    }
+    Verdict { queen: Some(trouble), ..verdict(advice.kind, advice.says, reasons) }
 }
 
-fn of_queenless(look: &Look<'_>, at: usize, why: &str, uniting: Option<&Uniting>) -> Verdict {
-    let last = &look.dates.requeen_by;
-    let mut reasons =
-        vec![why.to_owned(), "the chances of the plan reckon with a laying queen, which it has not".to_owned()];
-    if look.today() <= last.p50 {
-        let says = format!("unite it, or give it a mated queen by about {}", day(last.p50));
-        return verdict(VerdictKind::Unite, says, reasons);
-    }
-    reasons.push(format!("the last sensible day to give a queen here was about {} (judgement)", day(last.p50)));
-    match uniting.filter(|uniting| uniting.advised).and_then(|uniting| uniting.with.clone()) {
-        Some(with) => verdict(VerdictKind::Unite, format!("put it to {with}"), reasons),
-        None => {
-            reasons.extend(uniting.iter().flat_map(|uniting| uniting.against.clone()));
-            alone(look, at, reasons)
-        }
-    }
+/// Its end, in words.
+fn for_want_of_a_queen(look: &Look<'_>, at: usize) -> String {
+    let plan = look.plan(at);
+    format!(
+        "of 100 such hives left as they are {} end for want of a queen before spring, and {} come to spring with one",
+        hives(plan.ends.queen_failed),
+        hives(look.fed_chance(at))
+    )
 }
 
 /// Whether mites come before anything else: over the line and nothing done about them, or so many that their viruses are

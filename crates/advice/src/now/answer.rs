@@ -8,6 +8,7 @@ use snowhum_winter::Ends;
 use super::Word;
 use crate::LooksTo;
 use crate::answer::{ActionAnswer, DateRange, OpenDates, WeatherAnswer};
+use crate::queen::QueenTrouble;
 
 /// Name and number of the form; the number rises when a key changes.
 pub const NOW_SCHEMA: &str = "snowhum.now/1";
@@ -60,6 +61,9 @@ pub struct ColonyNow {
     pub seen_dead: bool,
     /// The colony it was put to, if it was: its hive is empty.
     pub united_into: Option<String>,
+    /// What is wrong with its queen, as it was told.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub queen: Option<QueenTrouble>,
     /// Grown bees, if alive; none where a living colony is too unlikely to describe.
     pub bees: Option<Range<f64>>,
     /// Food, if alive.
@@ -115,6 +119,7 @@ impl ColonyNow {
             alive_queenright: 0.0,
             seen_dead: false,
             united_into: None,
+            queen: None,
             bees: None,
             stores_kg: StoresNow { total: None, reachable: None },
             runs_out: never,

@@ -10,13 +10,13 @@ use snowhum_winter::{Daily, Ends};
 use super::beside;
 use super::evidence::{self, date};
 use super::word::{Closed, Grounds, word};
-use super::{ColonyNow, Expectation, StoresNow, Thresholds, day_before, look_first};
+use super::{ColonyNow, Expectation, LookFirst, StoresNow, Thresholds, day_before, look_first};
 use crate::LooksTo;
-use crate::actions::{self, Situation};
+use crate::actions::{self, Situation, Weighed};
 use crate::answer::ActionAnswer;
 use crate::plan::Base;
-use crate::seasons;
 use crate::statistics::{mean_and_error, rounded};
+use crate::{queen, sealed, seasons};
 
 /// A colony as the watch left it.
 pub(super) struct Watched<'a> {
@@ -57,7 +57,9 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         true => (Vec::new(), Vec::new()),
         false => (actions::best(&Situation { base, colony: at }), beside::of(base, at, end)),
     };
-    let look_first = look_first::of(base, at, standing.alive, weighed.first());
+    let queen = if gone { None } else { queen::advice(base, at) };
+    let shut = shut(base, at).filter(|_| !gone);
+    let look_first = look_first(base, at, standing.alive, &weighed);
     let actions: Vec<ActionAnswer> = weighed.into_iter().map(|weighed| weighed.answer).collect();
     let spring = Spring::of(base, at, standing.alive);
     let (word, about) = word(&Grounds {
@@ -68,6 +70,8 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         seen_dead,
         united_into: united_into.as_deref(),
         closed: closed.as_ref(),
+        shut: shut.as_deref(),
+        queen: queen.as_ref(),
         actions: &actions,
         hungry: spring.hungry >= thresholds.hungry_sound.value,
         beside: &beside,
@@ -80,11 +84,24 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         beside,
         seen_dead,
         united_into,
+        queen: queen.map(|advice| advice.trouble),
         nothing_helps: !gone && actions::nothing_helps(&actions),
         actions,
         look_first,
         ..standing_of(base, at, watched, (&standing, &spring))
     }
+}
+
+/// Whether to look first: what custom asks for about a queen hangs on no weighing.
+fn look_first(base: &Base<'_>, at: usize, alive: f64, weighed: &[Weighed]) -> LookFirst {
+    let best = weighed.iter().find(|one| !one.answer.by_custom);
+    if best.is_none() && !weighed.is_empty() { look_first::of_queen() } else { look_first::of(base, at, alive, best) }
+}
+
+/// Why a hive that is shut by now will not do.
+fn shut(base: &Base<'_>, at: usize) -> Option<String> {
+    let housed = &base.housed[at];
+    housed.hive.is_sealed().then(|| sealed::why(housed, base.question.parameters))
 }
 
 /// What the estimate and the run ahead say; the rest is left for [`now`] to fill in.

@@ -42,6 +42,15 @@ pub(super) fn of(base: &Base<'_>, at: usize, alive: f64, best: Option<&Weighed>)
     }
 }
 
+/// Where only custom asks for something, about the queen.
+pub(super) fn of_queen() -> LookFirst {
+    LookFirst {
+        weighing_money: 0.0,
+        life_sign_money: 0.0,
+        says: "No need to weigh first: what is done about its queen hangs on its brood alone.".to_owned(),
+    }
+}
+
 /// Chance of life from which nobody need listen first (judgement).
 const SURELY_ALIVE: f64 = 0.9;
 

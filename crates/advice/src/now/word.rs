@@ -6,6 +6,8 @@ use serde::{Deserialize, Serialize};
 use super::{ColonyNow, NowAnswer, Thresholds};
 use crate::LooksTo;
 use crate::answer::ActionAnswer;
+use crate::fit::VerdictKind;
+use crate::queen::QueenAdvice;
 
 /// A colony in one word.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -46,6 +48,9 @@ pub(super) struct Grounds<'a> {
     pub(super) seen_dead: bool,
     pub(super) united_into: Option<&'a str>,
     pub(super) closed: Option<&'a Closed>,
+    /// Why its bees cannot stay shut in.
+    pub(super) shut: Option<&'a str>,
+    pub(super) queen: Option<&'a QueenAdvice>,
     pub(super) actions: &'a [ActionAnswer],
     pub(super) hungry: bool,
     pub(super) beside: &'a [String],
@@ -89,6 +94,14 @@ pub(super) fn word(grounds: &Grounds<'_>) -> (Word, String) {
     }
     if grounds.seen_dead {
         return (Word::Act, "seen dead: close it against robbers and mice, look for the cause".to_owned());
+    }
+    if let Some(why) = grounds.shut {
+        return (Word::Act, format!("open it now: {why}"));
+    }
+    if let Some(advice) = grounds.queen {
+        let later = matches!(advice.kind, VerdictKind::LookAgain | VerdictKind::Wait);
+        let word = if later { Word::Watch } else { Word::Act };
+        return (word, format!("{}: {}", advice.trouble.words(), advice.says));
     }
     let t = grounds.thresholds;
     let due = grounds.actions.iter().find(|action| is_due(action, grounds.today, t));

@@ -8,15 +8,22 @@ use toml::de::DeValue;
 
 pub(crate) fn read(section: &Section<'_>, report: &mut Report) -> Option<Autumn> {
     let counted_at = section.get("counted_at", report).map(|entry| air(&entry, report));
-    let queen = section.get("queen", report).map(|entry| entry.word(&QueenState::WORDS, report));
+    let queen = section.get("queen", report).map_or(Some(None), |entry| queen(&entry, report));
     let troubles = section.get("troubles", report).map(|entry| listed(&entry, &Trouble::WORDS, report));
     let left_on = section.get("left_on", report).map(|entry| listed(&entry, &LeftOn::WORDS, report));
     Some(Autumn {
         counted_at: shared(counted_at)?,
-        queen: shared(queen)?,
+        queen: queen?,
         troubles: shared(troubles)?,
         left_on: shared(left_on)?,
     })
+}
+
+/// How the queen stands; `unknown` says no more than leaving it out. The outer `None` is a fault.
+fn queen(entry: &Entry<'_>, report: &mut Report) -> Option<Option<QueenState>> {
+    let known = QueenState::WORDS.map(|(word, state)| (word, Some(state)));
+    let words: Vec<(&str, Option<QueenState>)> = known.into_iter().chain([("unknown", None)]).collect();
+    entry.word(&words, report)
 }
 
 /// `"none"`, one word, or a list of words.

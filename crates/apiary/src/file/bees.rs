@@ -3,7 +3,7 @@
 use super::report::Report;
 use super::scalar::Limits;
 use super::section::{Entry, Section, shown};
-use crate::comb::{bees_on, bees_stated, brood_on, frames_covered};
+use crate::comb::{bees_on, bees_stated, brood_on, frames_covered, most_bees};
 use crate::words::{Combs, brood_words, sized, strength_words};
 use crate::{Hive, SizedWord};
 use snowhum_units::Range;
@@ -27,7 +27,7 @@ struct Said {
 
 pub(crate) fn read(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Option<Found> {
     let said = Said {
-        bees: stated(section, report)?,
+        bees: stated(section, hive, report)?,
         frames: frames(section, hive, report)?,
         word: word(section, hive, report)?,
     };
@@ -44,15 +44,16 @@ pub(crate) fn read(section: &Section<'_>, hive: Option<&Hive>, report: &mut Repo
             return None;
         }
     };
-    let most = f64::from(hive.comb_count());
-    let frames = said.frames.unwrap_or_else(|| frames_covered(bees.p50, side)).clamp(0.1, most);
-    Some(Found { bees, frames, by_word })
+    let combs = f64::from(hive.comb_count());
+    let frames = said.frames.unwrap_or_else(|| frames_covered(bees.p50, side)).clamp(0.1, combs);
+    let most = most_bees(hive);
+    Some(Found { bees: bees.map(|count| count.min(most)), frames, by_word })
 }
 
 /// `bees`, with `bees_low` and `bees_high` where they are given. The outer `None` is a fault.
-fn stated(section: &Section<'_>, report: &mut Report) -> Option<Option<Range<f64>>> {
+fn stated(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Option<Option<Range<f64>>> {
     let mut figure = |key: &str| match section.get(key, report) {
-        Some(entry) => entry.number(&BEES, report).map(Some),
+        Some(entry) => entry.number(&BEES, report).and_then(|bees| room_for(bees, &entry, hive, report)).map(Some),
         None => Some(None),
     };
     let (low, bees, high) = (figure("bees_low"), figure("bees"), figure("bees_high"));
@@ -70,6 +71,19 @@ fn stated(section: &Section<'_>, report: &mut Report) -> Option<Option<Range<f64
         report.fault(&entry.spot, "lies outside its own low and high", "bees_low, bees and bees_high must rise");
     }
     range.map(Some)
+}
+
+/// A number of bees that the hive's combs hold; a fault with both figures if they do not.
+fn room_for(bees: f64, entry: &Entry<'_>, hive: Option<&Hive>, report: &mut Report) -> Option<f64> {
+    let Some((hive, most)) = hive.map(|hive| (hive, most_bees(hive))).filter(|(_, most)| bees > *most) else {
+        return Some(bees);
+    };
+    let hold = (most / 100.0).floor() * 100.0;
+    let problem =
+        format!("{bees} bees are more than the {hold} or so that the {} combs of the hive hold", hive.comb_count());
+    let remedy = "count again, without the bees that hang out below, or mend the hive's boxes";
+    report.fault(&entry.spot, problem, remedy);
+    None
 }
 
 /// `frames_of_bees` or `seams_of_bees`.

@@ -57,6 +57,8 @@ pub(crate) struct NamedHive {
     pub(crate) name: Option<String>,
     pub(crate) hive: Option<Hive>,
     pub(crate) spot: Spot,
+    /// The line that says so where bees cannot leave it.
+    pub(crate) shut_at: Option<usize>,
     neighbour: Option<Wanted>,
 }
 
@@ -74,14 +76,15 @@ pub(crate) fn read(section: &Section<'_>, builder: &Builder<'_>, report: &mut Re
     let neighbour = section.get("neighbour", report).and_then(|entry| neighbour(&entry, report));
     let id = name.as_deref().map(|name| HiveId(yard::id(section, yard::id_of(builder.yard, "hive", name), report)));
     let hive = build(section, name.as_deref().zip(id), builder, report);
-    NamedHive { name, hive, spot: section.spot.clone(), neighbour }
+    let shut_at = hive.as_ref().filter(|hive| hive.is_sealed()).map(|_| shut(section, report));
+    NamedHive { name, hive, spot: section.spot.clone(), shut_at, neighbour }
 }
 
 /// The hive of a colony that only says its kind.
 pub(crate) fn implied(section: &Section<'_>, name: &str, builder: &Builder<'_>, report: &mut Report) -> NamedHive {
     let id = HiveId(yard::id_of(builder.yard, "hive", name));
     let hive = build(section, Some((name, id)), builder, report);
-    NamedHive { name: Some(name.to_owned()), hive, spot: section.spot.clone(), neighbour: None }
+    NamedHive { name: Some(name.to_owned()), hive, spot: section.spot.clone(), shut_at: None, neighbour: None }
 }
 
 fn build(
@@ -123,6 +126,17 @@ fn build(
         },
         &ways,
     ))
+}
+
+/// Says that a hive has no way out for its bees, at the entrance that is shut; gives the line of that.
+fn shut(section: &Section<'_>, report: &mut Report) -> usize {
+    let spot = section.get("entrance", report).map_or_else(|| section.spot.clone(), |entry| entry.spot);
+    report.fault(
+        &spot,
+        "the entrance and every hole are shut: bees can get out neither to void themselves nor to carry out their dead",
+        "leave one way open, entrance = \"reduced\" or upper_hole = \"25 mm\"; a mesh floor lets in air and no bee out",
+    );
+    spot.line
 }
 
 /// Cuts the openings into a hive.

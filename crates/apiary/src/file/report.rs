@@ -1,7 +1,7 @@
 //! Faults and advisories as they are found.
 
 use crate::fault::Wrong;
-use crate::{Advisory, Apiary, Fault, Faults};
+use crate::{Advisory, Apiary, Colony, Fault, Faults, Hive, SealedHive};
 
 /// Most faults that are written out; the rest are counted.
 const MOST_FAULTS: usize = 500;
@@ -19,6 +19,7 @@ pub(crate) struct Report {
     faults: Vec<Fault>,
     left_off: usize,
     advisories: Vec<Advisory>,
+    sealed: Vec<SealedHive>,
     /// Whether the file is broken as TOML, so that what seems missing may only be unreadable.
     broken: bool,
 }
@@ -26,13 +27,13 @@ pub(crate) struct Report {
 impl Report {
     pub(crate) fn of(text: &str) -> Self {
         let line_starts = std::iter::once(0).chain(text.match_indices('\n').map(|(at, _)| at + 1)).collect();
-        Self { line_starts, faults: Vec::new(), left_off: 0, advisories: Vec::new(), broken: false }
+        Self { line_starts, faults: Vec::new(), left_off: 0, advisories: Vec::new(), sealed: Vec::new(), broken: false }
     }
 
     /// One fault that stands for the whole file.
     pub(crate) fn single(file: &str, line: usize, problem: &str, remedy: &str) -> Faults {
         let fault = Fault { line, field: "file".to_owned(), problem: problem.to_owned(), remedy: remedy.to_owned() };
-        Faults { file: file.to_owned(), faults: vec![fault] }
+        Faults { file: file.to_owned(), faults: vec![fault], sealed: Vec::new() }
     }
 
     /// Whether nothing has been found wrong so far.
@@ -56,6 +57,11 @@ impl Report {
             problem: problem.into(),
             remedy: remedy.into(),
         });
+    }
+
+    /// Keeps a hive that bees cannot leave, with its colony and the line of its fault.
+    pub(crate) fn sealed(&mut self, line: usize, hive: &Hive, colony: &Colony) {
+        self.sealed.push(SealedHive { line, hive: hive.clone(), colony: colony.clone() });
     }
 
     pub(crate) fn wrong(&mut self, spot: &Spot, wrong: Wrong) {
@@ -105,6 +111,6 @@ impl Report {
                 "start from the template that `snowhum new` writes",
             ));
         }
-        Err(Faults { file: file.to_owned(), faults: self.faults })
+        Err(Faults { file: file.to_owned(), faults: self.faults, sealed: self.sealed })
     }
 }

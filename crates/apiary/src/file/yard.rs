@@ -46,6 +46,7 @@ pub(crate) fn read(text: &str, report: &mut Report) -> Option<Apiary> {
     let colonies = colonies(&root, &builder, &mut hives, as_of, report);
     hive::join_neighbours(&mut hives, report);
     unlike_ids(&hives, &colonies, report);
+    sealed(&hives, &colonies, report);
     let header = header?;
     let site = site?;
     let colonies: Vec<Colony> = colonies.into_iter().map(|(colony, _)| colony).collect();
@@ -185,6 +186,16 @@ fn unlike_ids(hives: &[NamedHive], colonies: &[(Colony, Spot)], report: &mut Rep
                 "is the id of something else in this file too",
                 "take it out, and one is made from the name",
             );
+        }
+    }
+}
+
+/// Keeps the hives that bees cannot leave for whoever says more of them.
+fn sealed(hives: &[NamedHive], colonies: &[(Colony, Spot)], report: &mut Report) {
+    for named in hives {
+        let Some((hive, line)) = named.hive.as_ref().zip(named.shut_at) else { continue };
+        if let Some((colony, _)) = colonies.iter().find(|(colony, _)| colony.hive == hive.id) {
+            report.sealed(line, hive, colony);
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use super::TreatmentNote;
 use super::examined::{Examined, SpringCount};
-use crate::{ColonyId, SetupChange};
+use crate::{ColonyId, QueenState, SetupChange};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use snowhum_units::{CubicMetre, Kilogram, ParseError};
 use std::fmt;
@@ -36,6 +36,10 @@ pub enum Act {
     UnitedInto(ColonyId),
     /// A new queen was given and taken.
     Requeened,
+    /// How the queen was found to stand.
+    QueenFound(QueenState),
+    /// Snow was swept off the roof.
+    Swept,
     /// Moved to another stand.
     Moved,
     /// The upper hole was brushed free of rime, so that only new rime counts from now on.

@@ -4,8 +4,8 @@ use super::act::{Act, Feed};
 use super::examined::SpringCount;
 use super::grammar::{kilograms, name_of, short, within, word};
 use super::treatment::TreatmentNote;
-use crate::ColonyId;
 use crate::fault::Wrong;
+use crate::{ColonyId, QueenState};
 
 const FEEDS: [(&str, Feed); 6] = [
     ("3:2 syrup", Feed::Syrup3To2),
@@ -15,8 +15,9 @@ const FEEDS: [(&str, Feed); 6] = [
     ("candy", Feed::Candy),
     ("sugar", Feed::Sugar),
 ];
-const DONE: [(&str, Act); 4] = [
+const DONE: [(&str, Act); 5] = [
     ("brushed", Act::Brushed),
+    ("swept", Act::Swept),
     ("brought near", Act::BroughtNear),
     ("requeened", Act::Requeened),
     ("moved", Act::Moved),
@@ -66,6 +67,7 @@ pub(super) fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> Strin
         Act::Examined(examined) => format!("examined={examined}"),
         Act::Counted(count) => format!("counted={}", name_of(count, &SpringCount::WORDS)),
         Act::MitesCounted { found, bees } => format!("mites={found} of {bees}"),
+        Act::QueenFound(state) => format!("queen={}", name_of(state, &QueenState::WORDS)),
         done => format!("did={}", name_of(done, &DONE)),
     }
 }

@@ -1,19 +1,20 @@
 //! Notes as keepers write them: `what=how`, several on a line with `;` between.
 
 use super::Entry;
+use super::act::Act;
 use super::acts::{act, written_act};
 use super::sign::{
     DeadCount, DeadPlace, DroppingsPlace, Entrance, Flight, Listening, ProbePlace, Seen, Sign, UpperHoleSign,
 };
 use super::weighing::{Heft, Weighing};
-use crate::ColonyId;
 use crate::fault::Wrong;
 use crate::nearest::nearest;
 use crate::shipped::same_name;
+use crate::{ColonyId, QueenState};
 use snowhum_units::{Fraction, Kelvin, Kilogram};
 
 /// What can be noted, each with an example.
-const EXAMPLES: [(&str, &str); 38] = [
+const EXAMPLES: [(&str, &str); 40] = [
     ("dead", "dead=22 on snow"),
     ("entrance", "entrance=clear"),
     ("hole", "hole=new rime"),
@@ -34,6 +35,7 @@ const EXAMPLES: [(&str, &str); 38] = [
     ("bees", "bees=seen, 5 seams"),
     ("drones", "drones=yes"),
     ("queen", "queen=dead"),
+    ("queen", "queen=laying workers"),
     ("larvae", "larvae=yes"),
     ("wings", "wings=yes"),
     ("robbers", "robbers=yes"),
@@ -49,6 +51,7 @@ const EXAMPLES: [(&str, &str); 38] = [
     ("treated", "treated=oxalic | product: as on its label | withdrawal: nil"),
     ("united", "united=Birch"),
     ("did", "did=brushed"),
+    ("did", "did=swept"),
     ("examined", "examined=small-cluster yes, no-food no, likeliest mites 71"),
     ("counted", "counted=weak"),
     ("mites", "mites=14 of 300"),
@@ -127,6 +130,7 @@ impl Entry {
         let (what, how) = (what.trim().to_lowercase(), how.trim());
         match what.as_str() {
             "words" => Ok(Self::Words(how.to_owned())),
+            "queen" => queen(how),
             "fed" | "frames" | "changed" | "treated" | "united" | "did" | "examined" | "counted" | "mites" => {
                 act(&what, how, colony).map(Self::Act)
             }
@@ -163,7 +167,6 @@ fn sign(what: &str, how: &str) -> Result<Sign, Wrong> {
         "warm spot" => Sign::ThermalSpot(seen()?),
         "bees" => bees_seen(how)?,
         "drones" => Sign::Drones(seen()?),
-        "queen" => word(how, &[("dead", Sign::DeadQueen)])?,
         "larvae" => Sign::LarvaeThrownOut(seen()?),
         "wings" => Sign::CrumpledWings(seen()?),
         "robbers" => Sign::Robbers(seen()?),
@@ -175,6 +178,13 @@ fn sign(what: &str, how: &str) -> Result<Sign, Wrong> {
         "colony" => word(how, &[("dead", Sign::SeenDead)])?,
         _ => return Err(unknown(what)),
     })
+}
+
+/// A dead queen on the board is a sign; how she was found to stand is told.
+fn queen(how: &str) -> Result<Entry, Wrong> {
+    let found = QueenState::WORDS.map(|(word, state)| (word, Entry::Act(Act::QueenFound(state))));
+    let words: Vec<(&str, Entry)> = found.into_iter().chain([("dead", Entry::Sign(Sign::DeadQueen))]).collect();
+    word(how, &words)
 }
 
 fn known() -> String {

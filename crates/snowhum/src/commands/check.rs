@@ -23,9 +23,10 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
             Ok(())
         }
         Err(faults) if common.json => {
+            let faults = sources::told(faults)?;
             text::say(&serde_json::to_string_pretty(&faults)?)?;
             Err(exit::input(format!("{name}: {} faults", faults.faults.len())))
         }
-        Err(faults) => Err(exit::input(faults)),
+        Err(faults) => Err(exit::input(sources::told(faults)?)),
     }
 }

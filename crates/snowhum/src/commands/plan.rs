@@ -2,7 +2,7 @@
 
 use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
-use snowhum_advice::plan;
+use snowhum_advice::{plan, sealed};
 use snowhum_apiary::Apiary;
 use snowhum_winter::Parameters;
 
@@ -33,6 +33,7 @@ pub(super) fn tell(apiary: &Apiary, arguments: &RunArguments, common: &Common) -
 
 fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
     let parameters = Parameters::shipped()?;
+    sealed::refuse(apiary, &parameters).map_err(exit::input)?;
     let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(apiary, arguments))?;
     let moved = moved_on(apiary, as_of);
     let apiary = weather.moved(apiary);

@@ -13,9 +13,9 @@ use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::jobs::{JobsAnswer, Triggers};
 use snowhum_advice::now::NowAnswer;
-use snowhum_advice::plan;
 use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
+use snowhum_advice::{plan, sealed};
 use snowhum_apiary::Apiary;
 use snowhum_store::Store;
 use snowhum_watch::Watching;
@@ -112,6 +112,7 @@ impl Reckon for Model {
 
     fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {
         let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
+        sealed::refuse(&ask.apiary, &parameters).map_err(words)?;
         let arguments = self.arguments(ask.apiary.as_of);
         let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(words)?;
         let apiary = weather.moved(&ask.apiary);
@@ -133,6 +134,7 @@ impl Reckon for Model {
 
     fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {
         let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
+        sealed::refuse(&ask.apiary, &parameters).map_err(words)?;
         let arguments = self.arguments(ask.apiary.as_of);
         let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(words)?;
         let apiary: Apiary = weather.moved(&ask.apiary);

@@ -1,6 +1,7 @@
 //! `setup`: winter set-ups side by side.
 
 use snowhum_advice::setup::{Try, WrongChange, compare};
+use snowhum_advice::{sealed, yard};
 use snowhum_apiary::Apiary;
 use snowhum_winter::Parameters;
 
@@ -11,8 +12,10 @@ use crate::{exit, progress, sources, text};
 pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
     let at = sources::place_of(&apiary, &arguments.colony)?;
-    let tries = arguments.tries.iter().map(|text| try_of(&apiary, at, text)).collect::<anyhow::Result<Vec<Try>>>()?;
     let parameters = Parameters::shipped()?;
+    sealed::refuse(&apiary, &parameters).map_err(exit::input)?;
+    let try_of = |text: &String| try_of(&apiary, at, text, &parameters);
+    let tries = arguments.tries.iter().map(try_of).collect::<anyhow::Result<Vec<Try>>>()?;
     let (weather, _) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.yard.run))?;
     weather.tell_far(common.units.into());
     let apiary = weather.moved(&apiary);
@@ -28,12 +31,13 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
 }
 
 /// The hive after every change of one `--try`.
-fn try_of(apiary: &Apiary, at: usize, text: &str) -> anyhow::Result<Try> {
+fn try_of(apiary: &Apiary, at: usize, text: &str, parameters: &Parameters) -> anyhow::Result<Try> {
     let changes: Vec<&str> = text.split(';').map(str::trim).filter(|part| !part.is_empty()).collect();
     if changes.is_empty() {
         return Err(exit::input("--try \"\": says no change; write one such as \"lid=50 mm foam\""));
     }
-    let hive = apiary.hive_of(&apiary.colonies[at]).ok_or_else(|| exit::input("the colony has no hive"))?;
+    let housed = yard::housed(apiary);
+    let housed = housed.get(at).ok_or_else(|| exit::input("the colony has no hive"))?;
     let wrong = |wrong: WrongChange| exit::input(format!("--try \"{}\": {}", wrong.change, wrong.wrong));
-    Try::of(text.trim().to_owned(), hive, &changes, &apiary.money).map_err(wrong)
+    Try::of(text.trim().to_owned(), housed, &changes, (&apiary.money, parameters)).map_err(wrong)
 }

@@ -9,7 +9,7 @@ use crate::text::entry;
 /// One colony's verdict, where it stands off what is usual, and what nobody looked at.
 pub(crate) fn colony(fit: &ColonyFit) -> String {
     let verdict = &fit.verdict;
-    let mut page = entry("Fit?", &format!("{}: {}", verdict.kind.words(), verdict.says));
+    let mut page = entry("Fit?", &format!("{}: {}", verdict.words(), verdict.says));
     page += &entry("", &format!("because {}", verdict.reasons.join("; ")));
     let scales: Vec<String> = fit.scales.iter().filter_map(off).collect();
     if !scales.is_empty() {

@@ -1,9 +1,10 @@
 //! What a look does to an estimate: particles are weighed, those that fit carried on, and what was done is done.
 
-use snowhum_apiary::{Act, Entrance, Feed, Sign};
+use jiff::ToSpan;
+use snowhum_apiary::{Act, Entrance, Feed, QueenState, Sign};
 use snowhum_draws::Key;
 use snowhum_units::{Fraction, Kilogram};
-use snowhum_winter::Action;
+use snowhum_winter::{Action, Environment, Members, Record, Settings, Yard};
 
 use super::showing::Look;
 use super::{Estimate, Purpose};
@@ -170,6 +171,18 @@ impl Estimate {
         }
     }
 
+    /// A queen told by who looked at her is known: her chance is the same for all members.
+    fn found_queen(&mut self, scene: &Scene<'_>, state: QueenState) {
+        let share = match state {
+            QueenState::Laying | QueenState::Introduced | QueenState::Cast => 1.0,
+            QueenState::None | QueenState::DroneLayer | QueenState::LayingWorkers => 0.0,
+            QueenState::Virgin => still_mates(scene, self.place, self.showing.hour).unwrap_or(0.0),
+        };
+        for m in 0..self.sizes.alive {
+            self.strata.alive.members.set_queenright(m, share);
+        }
+    }
+
     fn act(&mut self, scene: &Scene<'_>, act: &Act) {
         let members = &mut self.strata.alive.members;
         match act {
@@ -185,10 +198,11 @@ impl Estimate {
                     self.showing.change(hive);
                 }
             }
-            Act::Requeened => {
-                for m in 0..self.sizes.alive {
-                    self.strata.alive.members.set_queenright(m, 1.0);
-                }
+            Act::Requeened => self.found_queen(scene, QueenState::Introduced),
+            Act::QueenFound(state) => self.found_queen(scene, *state),
+            Act::Swept => {
+                members.act(scene.yard, Action::SweepRoof);
+                self.showing.empty.act(scene.yard, Action::SweepRoof);
             }
             Act::Brushed => self.brushed(),
             // A colony united, examined or counted is no longer watched, and a move of the stand changes no sum here. A count
@@ -196,6 +210,21 @@ impl Estimate {
             Act::UnitedInto(_) | Act::Moved | Act::Examined(_) | Act::Counted(_) | Act::MitesCounted { .. } => {}
         }
     }
+}
+
+/// Chance that a virgin met at an hour of the run still mates: the winter model's own, for a colony that enters it that
+/// day. None if there is no such colony.
+fn still_mates(scene: &Scene<'_>, place: usize, hour: usize) -> Option<f64> {
+    let (yard, day) = (scene.yard, (hour / 24) as i64);
+    let mut housed = yard.colonies.get(place)?.clone();
+    housed.colony.autumn.queen = Some(QueenState::Virgin);
+    let outside = yard.environment.outside(0, 0)?;
+    let met = yard.environment.first_day().saturating_add(day.days());
+    let environment = Environment::steady(met, 24, outside.air, Fraction::new(0.8), outside.wind)
+        .with_winter_bees(yard.environment.winter_bees(yard.parameters));
+    let entered = Yard { environment: &environment, parameters: yard.parameters, colonies: &[housed] };
+    let members = Members::enter(&entered, 0, Settings { members: 1, seed: scene.seed, record: Record::End })?;
+    Some(members.queens(0).0)
 }
 
 /// What feed is worth to the model.

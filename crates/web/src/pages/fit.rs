@@ -5,7 +5,7 @@ mod guess;
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
-use snowhum_advice::fit::{ColonyFit, FitAnswer, HiveFeed, Scale, Shopping, Stands, Uniting, VerdictKind};
+use snowhum_advice::fit::{ColonyFit, FitAnswer, HiveFeed, Scale, Shopping, Stands, Uniting, Verdict, VerdictKind};
 use snowhum_advice::shortage::WORTH_FEEDING;
 use snowhum_advice::words::day;
 use snowhum_picture::{FigureScale, FigureScales};
@@ -68,7 +68,7 @@ fn told((fit, colony): (&ColonyFit, &ColonyPlan), list: &Shopping, at: usize, sy
     html! {
         section class="verdict chance" {
             div {
-                h2 { (fit.name) " " (chip(fit.verdict.kind, colony)) }
+                h2 { (fit.name) " " (chip(&fit.verdict, colony)) }
                 p class="about" { (capital(&fit.verdict.says)) "." }
                 @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite)) }
                 ul { @for reason in &fit.verdict.reasons { li { (capital(reason)) "." } } }
@@ -83,15 +83,19 @@ fn told((fit, colony): (&ColonyFit, &ColonyPlan), list: &Shopping, at: usize, sy
 }
 
 /// A verdict as a chip; its shape says it without colour. A colony that would starve as it stands is not told sound.
-fn chip(kind: VerdictKind, colony: &ColonyPlan) -> Markup {
+fn chip(verdict: &Verdict, colony: &ColonyPlan) -> Markup {
     let is_short = colony.shortage_kg >= WORTH_FEEDING.get();
-    let (class, words) = match kind {
-        VerdictKind::Alone if is_short => ("word watch", "feed it, then winter alone"),
-        VerdictKind::Alone => ("word sound", kind.words()),
-        VerdictKind::Company | VerdictKind::Boost | VerdictKind::Treat | VerdictKind::Unite => {
-            ("word watch", kind.words())
-        }
-        VerdictKind::ShakeOut | VerdictKind::Stop => ("word act", kind.words()),
+    let (class, words) = match verdict.kind {
+        VerdictKind::Alone if is_short => ("word watch", "feed it, then winter alone".to_owned()),
+        VerdictKind::Alone => ("word sound", verdict.words()),
+        VerdictKind::Unite if verdict.queen.is_some() => ("word act", verdict.words()),
+        VerdictKind::Company
+        | VerdictKind::Boost
+        | VerdictKind::Treat
+        | VerdictKind::Unite
+        | VerdictKind::LookAgain
+        | VerdictKind::Wait => ("word watch", verdict.words()),
+        VerdictKind::ShakeOut | VerdictKind::Stop => ("word act", verdict.words()),
     };
     html! { span class=(class) { (words) } }
 }

@@ -3,8 +3,10 @@
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::setup::{HARDLY, SetupAnswer, SetupRow, SetupVerdict, Try, WrongChange};
+use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, Colony};
 use snowhum_units::System;
+use snowhum_winter::Parameters;
 
 use super::questions::heard;
 use crate::app::App;
@@ -31,7 +33,7 @@ const PARTS: [(&str, &[(&str, &str)]); 6] = [
         "Floor",
         &[("solid", "floor=solid"), ("open mesh", "floor=open mesh"), ("mesh with tray", "floor=mesh with tray")],
     ),
-    ("Entrance", &[("reduced", "entrance=reduced"), ("full", "entrance=full")]),
+    ("Entrance", &[("reduced", "entrance=reduced"), ("full", "entrance=full"), ("shut", "entrance=off")]),
     ("Boxes", &[("one deep", "boxes=deep"), ("two deep", "boxes=deep,deep")]),
 ];
 /// Set-ups compared at once.
@@ -79,13 +81,15 @@ fn tries(apiary: &Apiary, colony: &Colony, asked: &Asked) -> Result<Vec<Try>, St
 }
 
 fn a_try(apiary: &Apiary, colony: &Colony, changes: &[&str]) -> Result<Try, String> {
-    let hive = apiary.hive_of(colony).ok_or("The colony has no hive.")?;
+    let housed = yard::housed(apiary);
+    let housed = housed.iter().find(|housed| housed.colony.id == colony.id).ok_or("The colony has no hive.")?;
     if changes.len() > PARTS.len() * 2 {
         return Err("Too many changes for one hive.".to_owned());
     }
     let name = changes.iter().map(|change| change.replace('=', ": ")).collect::<Vec<_>>().join("; ");
     let wrong = |wrong: WrongChange| format!("{}: {}", shortened(&wrong.change), wrong.wrong);
-    Try::of(name, hive, changes, &apiary.money).map_err(wrong)
+    let parameters = Parameters::shipped().map_err(|error| error.to_string())?;
+    Try::of(name, housed, changes, (&apiary.money, &parameters)).map_err(wrong)
 }
 
 fn told(answer: &SetupAnswer, view: &View) -> Markup {

@@ -155,6 +155,12 @@ fn set_ups_stand_side_by_side_under_the_same_weather() {
         let wrong = served.get(&format!("/setup?hive={larch}&try=colour%3Dred")).await;
         assert_eq!(wrong.status, StatusCode::OK);
         assert!(wrong.body.contains("lid=50 mm foam"), "says what would be right");
+        let shut = served.get(&format!("/setup?hive={larch}&part=entrance%3Doff&part=upper+hole%3Doff")).await;
+        assert_eq!(shut.status, StatusCode::OK);
+        for words in ["void themselves", "carbon dioxide", "entrance=reduced"] {
+            assert!(shut.body.contains(words), "{words}: a hive that bees cannot leave is refused with why");
+        }
+        assert!(!shut.body.to_lowercase().contains("no real difference"));
     });
 }
 

@@ -6,6 +6,7 @@ use snowhum_units::Range;
 use super::Shown;
 use crate::fit::Look;
 use crate::fit::answer::{Scale, Usual, What};
+use crate::queen::QueenTrouble;
 use crate::words::day;
 
 pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
@@ -50,8 +51,8 @@ fn says(look: &Look<'_>, at: usize) -> String {
     if queen.late_mated {
         says += ", mated in August or later: such queens fail more often";
     }
-    if let Some(why) = look.health.hopeless_queen(look.colony(at)) {
-        says += &format!("; {why}");
+    if let Some(trouble) = QueenTrouble::of(look.colony(at)) {
+        says += &format!("; {}", trouble.why());
     }
     match look.colony(at).autumn.queen {
         Some(QueenState::Introduced) => says += "; put in this autumn: look for her own brood before trusting her",

@@ -1,0 +1,93 @@
+//! Hives that bees cannot leave: refused wherever a winter is asked about, with what would become of them.
+
+use snowhum_apiary::{Apiary, Faults, Hive, OpeningKind, Wrong};
+use snowhum_units::{Fraction, Kelvin, MetrePerSecond};
+use snowhum_winter::{Housed, Parameters, StartFrom, SteadyQuestion, steady};
+
+/// Steady weather that the air of a shut hive is told for: a calm winter day at freezing.
+const AIR: Kelvin = Kelvin::from_celsius(0.0);
+const HUMIDITY: Fraction = Fraction::new(0.85);
+/// Carbon dioxide of outdoor air, per cent by volume.
+const OUTDOORS_PERCENT: f64 = 0.04;
+/// What would be right.
+const REMEDY: &str = "leave an entrance or an upper hole open, such as entrance=reduced or upper hole=25 mm";
+
+/// A hive of a yard that its bees cannot leave.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{colony}: {why}; {REMEDY}")]
+pub struct Sealed {
+    /// The colony.
+    pub colony: String,
+    /// Why it is refused.
+    pub why: String,
+}
+
+/// Whether the bees of every hive of a yard can get out.
+///
+/// # Errors
+/// The first hive whose bees cannot, with the air in it.
+pub fn refuse(apiary: &Apiary, parameters: &Parameters) -> Result<(), Sealed> {
+    let housed = crate::yard::housed(apiary);
+    let Some(shut) = housed.iter().find(|housed| housed.hive.is_sealed()) else { return Ok(()) };
+    Err(Sealed { colony: shut.colony.name.clone(), why: why(shut, parameters) })
+}
+
+/// Whether the bees of a colony could get out of a hive it is tried in.
+pub(crate) fn refuse_try(housed: &Housed, parameters: &Parameters) -> Result<(), Wrong> {
+    if !housed.hive.is_sealed() {
+        return Ok(());
+    }
+    Err(Wrong { problem: why(housed, parameters), remedy: REMEDY.to_owned() })
+}
+
+/// The faults of a yard file, those of shut hives with the air in them.
+#[must_use]
+pub fn told(mut faults: Faults, parameters: &Parameters) -> Faults {
+    for sealed in &faults.sealed {
+        let housed = Housed { colony: sealed.colony.clone(), hive: sealed.hive.clone(), neighbour: None };
+        let own = |field: &str| field.starts_with("hive ");
+        let fault = faults.faults.iter_mut().find(|fault| fault.line == sealed.line && own(&fault.field));
+        if let Some(fault) = fault {
+            fault.problem = format!("{}; {}", fault.problem, air(&housed, parameters));
+        }
+    }
+    faults
+}
+
+/// Why a hive that is shut will not do.
+pub(crate) fn why(housed: &Housed, parameters: &Parameters) -> String {
+    format!(
+        "every entrance and hole is shut: bees can get out neither to void themselves nor to carry out their dead; {}",
+        air(housed, parameters)
+    )
+}
+
+/// The air round the bees of a shut hive, in words.
+fn air(housed: &Housed, parameters: &Parameters) -> String {
+    let percent = carbon_dioxide_percent(housed, parameters);
+    if has_mesh(&housed.hive) {
+        return format!("its mesh floor lets in air and no bee out (carbon dioxide about {percent:.1} % by volume)");
+    }
+    format!(
+        "and the air grows foul: in calm air at freezing about {percent:.1} % carbon dioxide by volume round the bees, \
+         {OUTDOORS_PERCENT} % outdoors"
+    )
+}
+
+fn has_mesh(hive: &Hive) -> bool {
+    hive.openings.iter().any(|opening| opening.kind == OpeningKind::Mesh)
+}
+
+/// Carbon dioxide round the bees once the hive has settled, per cent by volume.
+fn carbon_dioxide_percent(housed: &Housed, parameters: &Parameters) -> f64 {
+    let question = SteadyQuestion {
+        outside: AIR,
+        humidity: HUMIDITY,
+        wind: MetrePerSecond::new(0.0),
+        bees: housed.colony.bees.p50,
+        brood_cells: 0.0,
+        heater: None,
+        start: StartFrom::Cold,
+    };
+    100.0 * steady(housed, parameters, question).carbon_dioxide.get()
+}
