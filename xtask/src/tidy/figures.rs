@@ -4,7 +4,7 @@ use super::{File, Finding};
 use toml::Value;
 
 /// How a figure may stand.
-const STATUSES: [&str; 4] = ["published", "common practice", "from memory", "judgement"];
+const STATUSES: [&str; 5] = ["published", "calibrated", "common practice", "from memory", "judgement"];
 
 /// Faults each entry of a `data/*.toml` with a `value` but without unit, source or a known status.
 pub(crate) fn check(file: &File) -> Vec<Finding> {
@@ -69,7 +69,7 @@ mod tests {
             found,
             [
                 "`frost[1]` has a value but no unit",
-                "`frost[1]` has status `guess`; known: published, common practice, from memory, judgement"
+                "`frost[1]` has status `guess`; known: published, calibrated, common practice, from memory, judgement"
             ]
         );
         assert_eq!(told("[a.b]\nvalue = 1").len(), 3);

@@ -24,8 +24,27 @@ pub(crate) struct Run {
     pub(crate) bees: Option<usize>,
     pub(crate) death: Option<usize>,
     pub(crate) hazard: usize,
-    /// Whether the truth's stores lie in the middle half and nine tenths of what is believed.
-    pub(crate) covered: Option<(bool, bool)>,
+    /// Whether the truth's stores, bees and week of death lie in what is believed, where there is such a truth.
+    pub(crate) stores_covered: Option<Covered>,
+    pub(crate) bees_covered: Option<Covered>,
+    pub(crate) death_covered: Option<Covered>,
+}
+
+/// Whether a truth lies in the middle half and in nine tenths of what is believed.
+#[derive(Clone, Copy)]
+pub(crate) struct Covered {
+    pub(crate) half: bool,
+    pub(crate) nine_tenths: bool,
+}
+
+impl Covered {
+    fn of(truth: f64, believed: Vec<(f64, f64)>) -> Self {
+        let within = |share: f64| {
+            let (low, high) = between(believed.clone(), share);
+            (low..=high).contains(&truth)
+        };
+        Self { half: within(0.5), nine_tenths: within(0.9) }
+    }
 }
 
 /// How the filter weighs what it is told.
@@ -124,23 +143,17 @@ fn judged(twin: &Twin, m: usize, estimate: &Estimate, seed: u64) -> Run {
     let of = |value: &dyn Fn(&snowhum_watch::Living) -> f64| -> Vec<(f64, f64)> {
         living.iter().map(|one| (value(one), one.mass)).collect()
     };
+    let weeks: Vec<(f64, f64)> = dead.iter().map(|(hour, mass)| ((*hour / 168) as f64, *mass)).collect();
     Run {
         alive,
         believed_alive: estimate.standing().alive,
         stores: alive.then(|| rank(truth.living.stores_kg, of(&|one| one.stores_kg), 1)),
         bees: alive.then(|| rank(truth.living.bees, of(&|one| one.bees), 2)),
-        death: truth.ended.map(|(hour, _)| {
-            let weeks = dead.iter().map(|(hour, mass)| ((*hour / 168) as f64, *mass)).collect();
-            rank((hour / 168) as f64, weeks, 3)
-        }),
+        death: truth.ended.map(|(hour, _)| rank((hour / 168) as f64, weeks.clone(), 3)),
         hazard: rank(truth.living.winter_hazard, of(&|one| one.winter_hazard), 4),
-        covered: alive.then(|| {
-            let within = |share: f64| {
-                let (low, high) = between(of(&|one| one.stores_kg), share);
-                (low..=high).contains(&truth.living.stores_kg)
-            };
-            (within(0.5), within(0.9))
-        }),
+        stores_covered: alive.then(|| Covered::of(truth.living.stores_kg, of(&|one| one.stores_kg))),
+        bees_covered: alive.then(|| Covered::of(truth.living.bees, of(&|one| one.bees))),
+        death_covered: truth.ended.map(|(hour, _)| Covered::of((hour / 168) as f64, weeks.clone())),
     }
 }
 
