@@ -6,6 +6,9 @@
 use snowhum_advice::sums::losses::{Background, Learnt, OwnWinter, background, learnt};
 use snowhum_winter::{JointDraw, Parameter, Parameters};
 
+/// Winters as colonies at risk and lost.
+type Counts = &'static [(u32, u32)];
+
 fn near(got: f64, want: f64, tolerance: f64) {
     assert!((got - want).abs() <= tolerance, "{got} is not {want}");
 }
@@ -45,7 +48,7 @@ fn from(parameters: &Parameters, counts: &[(u32, u32)]) -> Learnt {
 fn known_parameters_give_the_sums_made_outside() {
     // Python: midpoint sums over 2400 deviates of the yard and 160 of each year; chances at 10, 50 and 90 in 100, mean
     // and spread of the yard's effect.
-    let known: [(&[(u32, u32)], [f64; 5]); 5] = [
+    let known: [(Counts, [f64; 5]); 5] = [
         (&[], [0.037_911, 0.080_000, 0.164_640, 0.0, 0.6]),
         (&[(5, 0)], [0.034_162, 0.069_654, 0.137_052, -0.149_26, 0.563_16]),
         (&[(4, 1), (5, 3)], [0.093_901, 0.170_240, 0.289_645, 0.795_89, 0.485_26]),
@@ -65,7 +68,7 @@ fn known_parameters_give_the_sums_made_outside() {
 fn uncertain_parameters_are_averaged_over() {
     // Python again: the first by the normal law's own integral over 400 deviates of two ranges, the second by 40, 16 and
     // 30 deviates of the three.
-    let known: [(&[(u32, u32)], [f64; 3]); 2] =
+    let known: [(Counts, [f64; 3]); 2] =
         [(&[], [0.027_644, 0.079_149, 0.212_978]), (&[(5, 0), (6, 2)], [0.050_700, 0.108_349, 0.216_629])];
     for (counts, want) in known {
         let got = from(&ranges(), counts);
