@@ -10,6 +10,7 @@ mod outcome;
 mod season;
 mod survey;
 mod trouble;
+mod unnamed;
 mod winters;
 
 pub use forecast::{Forecast, ForecastScore, Scored};
@@ -28,7 +29,9 @@ use snowhum_apiary::{Apiary, Colony, winter_year};
 use crate::plan::PlanQuestion;
 use crate::statistics::rounded;
 use crate::sums::SumFault;
-use crate::sums::losses::{Counted, LossesAnswer, LossesQuestion, YardCount, losses};
+use crate::sums::losses::{
+    Background, Counted, LossesAnswer, LossesQuestion, OwnWinter, YardCount, background, losses,
+};
 use lines::Lines;
 use outcome::Outcome;
 use season::Diary;
@@ -76,6 +79,8 @@ pub struct LessonsAnswer {
     pub so_far: SoFar,
     /// The winter's losses; none while a colony is not told.
     pub losses: Option<LossesAnswer>,
+    /// What all winters of the records say of losses to what nobody names.
+    pub background: Background,
     /// What it cost.
     pub costs: Costs,
     /// What was foretold against what happened; none while it cannot be scored.
@@ -141,7 +146,7 @@ pub fn lessons(question: &LessonsQuestion<'_>) -> Result<LessonsAnswer, SumFault
     let season = season_of(question);
     let wintered = wintered(apiary, &diary, &season);
     let (so_far, losses) = counted(question, &wintered)?;
-    let winters = winters::all(apiary, &diary, question.spring);
+    let winters = winters::all(apiary, &diary, (question.spring, question.as_of));
     let over = question.as_of >= season.end;
     let one = |(colony, outcome): &(&Colony, Outcome)| {
         lesson::lesson(apiary, colony, (&diary, &season), outcome, &lines.parameter)
@@ -154,6 +159,7 @@ pub fn lessons(question: &LessonsQuestion<'_>) -> Result<LessonsAnswer, SumFault
         as_of: question.as_of,
         over,
         so_far,
+        background: background(&unnamed(&winters))?,
         costs: costs(apiary, so_far, &winters, &season),
         forecast: scored(question, &wintered, over, so_far, &lines),
         remember: remembered(apiary, &diary, &season, question.spring),
@@ -165,6 +171,17 @@ pub fn lessons(question: &LessonsQuestion<'_>) -> Result<LessonsAnswer, SumFault
         published: lines.survey,
         season,
     })
+}
+
+/// The yard's winters in its records up to a day, as its background is learnt from them (`sums::losses::learnt`); `spring`
+/// is the site's, of any year.
+#[must_use]
+pub fn own_winters(apiary: &Apiary, as_of: Date, spring: Date) -> Vec<OwnWinter> {
+    unnamed(&winters::all(apiary, &Diary::of(apiary, as_of), (spring, as_of)))
+}
+
+fn unnamed(winters: &[WinterRecord]) -> Vec<OwnWinter> {
+    winters.iter().filter_map(|winter| winter.unnamed).collect()
 }
 
 /// Colonies of the yard that wintered, with what became of them.
@@ -211,6 +228,7 @@ fn counted(
     let money = &question.apiary.money;
     let asked = LossesQuestion {
         counted: Counted::Yard(count),
+        winters: Vec::new(),
         colony_price: Some(money.colony),
         season_worth: None,
         currency: money.currency.clone(),

@@ -243,3 +243,46 @@ fn numbers_beyond_any_yard_are_counted_or_refused_and_never_wrap() {
         }
     }
 }
+
+/// The latest winter as the yard's background is learnt from it: at risk, lost, of them without a cause.
+fn unnamed(apiary: &Apiary, as_of: Date) -> Option<(u32, u32, u32)> {
+    let winter = asked(apiary, as_of, None, &[]).winters[0].unnamed?;
+    Some((winter.at_risk, winter.lost, winter.cause_not_told))
+}
+
+#[test]
+fn the_background_is_learnt_from_deaths_that_nothing_named_explains() {
+    let mut apiary = closed(ALL_WELL);
+    assert_eq!(unnamed(&apiary, AFTER), Some((4, 0, 0)), "Larch died of mites");
+    assert_eq!(unnamed(&apiary, date(2026, 5, 1)), None, "the winter is not over");
+    let like = "colony=dead; examined=small-cluster yes, food-near yes, likeliest";
+    for (likeliest, want) in [("small 60", (5, 1, 0)), ("isolation 60", (4, 0, 0)), ("queen 60", (4, 0, 0))] {
+        note(&mut apiary, "Larch", date(2026, 5, 23), &format!("{like} {likeliest}"));
+        assert_eq!(unnamed(&apiary, AFTER), Some(want), "{likeliest}");
+    }
+    note(&mut apiary, "Larch", date(2026, 5, 24), "examined=ropy-larvae yes");
+    assert_eq!(unnamed(&apiary, AFTER), Some((4, 0, 0)), "foulbrood is named");
+    let gone =
+        [("Alder", "counted=disaster"), ("Birch", "counted=queen failed"), ("Juniper", "colony=dead"), ALL_WELL[3]];
+    assert_eq!(unnamed(&closed(gone), AFTER), Some((2, 1, 1)), "a dead one without a cause counts");
+    let mut open = closed(ALL_WELL);
+    open.notes.pop();
+    assert_eq!(unnamed(&open, AFTER), None, "one is not told");
+}
+
+#[test]
+fn every_winter_told_teaches_the_background_and_an_open_one_does_not() {
+    let mut apiary = closed([("Alder", "colony=dead"), ALL_WELL[1], ALL_WELL[2], ALL_WELL[3]]);
+    apiary.as_of = date(2026, 10, 4);
+    note(&mut apiary, "Larch", date(2026, 11, 1), "hum=heard by ear");
+    let told = asked(&apiary, date(2026, 11, 2), None, &[]).background;
+    assert_eq!((told.winters, told.together.at_risk, told.together.lost), (1, 4, 1));
+    assert!(told.own_yard.p50 > told.any_yard.p50 && told.yard_effect.mean > 0.0);
+    assert!(
+        told.say[0].contains("1 of 4 lost so") && told.say[2].contains("no cause for 1 of the 1"),
+        "{:?}",
+        told.say
+    );
+    let winters = snowhum_advice::lessons::own_winters(&apiary, date(2026, 11, 2), SPRING);
+    assert_eq!(snowhum_advice::sums::losses::background(&winters).unwrap(), told);
+}

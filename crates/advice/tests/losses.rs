@@ -12,7 +12,13 @@ fn near(got: f64, want: f64, tolerance: f64) {
 }
 
 fn asked(counted: Counted) -> Result<LossesAnswer, SumFault> {
-    losses(&LossesQuestion { counted, colony_price: None, season_worth: None, currency: "EUR".to_owned() })
+    losses(&LossesQuestion {
+        counted,
+        winters: Vec::new(),
+        colony_price: None,
+        season_worth: None,
+        currency: "EUR".to_owned(),
+    })
 }
 
 fn yard(lost: u32, at_risk: u32) -> YardLosses {
@@ -137,6 +143,7 @@ fn cost_is_price_and_season() {
     let count = YardCount { before: 8, dead: 2, ..YardCount::default() };
     let question = LossesQuestion {
         counted: Counted::Yard(count),
+        winters: Vec::new(),
         colony_price: Some(150.0),
         season_worth: Some(187.0),
         currency: "EUR".to_owned(),

@@ -138,7 +138,19 @@ fn losses_promises_its_keys() {
     assert_eq!((&answer["yard"]["lost"], &answer["yard"]["rate"]), (&Value::from(1), &Value::from(0.25)));
     assert_eq!(answer["cost_money"], 150.0);
     assert!(words(LOSSES).contains("almost nothing about your method"));
+    let winters = json(&[LOSSES, &["--earlier", "0/5", "--earlier", "0/6"]].concat());
+    assert_eq!(
+        (&winters["background"]["winters"], &winters["background"]["together"]["at_risk"]),
+        (&3.into(), &15.into())
+    );
+    let middle = |answer: &Value| answer["background"]["own_yard"]["p50"].as_f64().unwrap();
+    assert!(middle(&winters) < middle(&answer));
+    assert!(words(LOSSES).contains("Lost to what nobody names") && words(LOSSES).contains("no cause for 1 of the 1"));
+    for wrong in ["5/1", "one", "0/10001"] {
+        assert!(refused(&[LOSSES, &["--earlier", wrong]].concat()).contains("LOST/COLONIES"), "{wrong}");
+    }
     let club = json(CLUB);
+    assert!(club["background"].is_null());
     assert_eq!((&club["club"]["members"], &club["club"]["at_risk"]), (&Value::from(3), &Value::from(12)));
 }
 

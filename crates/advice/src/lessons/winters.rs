@@ -4,9 +4,11 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Act, Apiary, ColonyId, Feed, Mites, Money, STORES_PER_SUGAR, winter_year};
 
-use super::outcome::{self, Fate};
+use super::outcome::{self, Fate, Outcome};
 use super::season::{Diary, Season};
+use super::unnamed;
 use crate::statistics::rounded;
+use crate::sums::losses::OwnWinter;
 
 /// One winter in the records.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -21,6 +23,8 @@ pub struct WinterRecord {
     pub lost: u32,
     /// Not told yet.
     pub not_told: u32,
+    /// The winter as the yard's background is learnt from it; none until it is over and every colony told.
+    pub unnamed: Option<OwnWinter>,
     /// Food given, by kind as weighed out, kg.
     pub fed_kg: f64,
     /// What it cost at the yard's prices.
@@ -56,13 +60,13 @@ pub struct Coldest {
 }
 
 /// Every winter of the records, latest first.
-pub(super) fn all(apiary: &Apiary, diary: &Diary<'_>, spring: Date) -> Vec<WinterRecord> {
+pub(super) fn all(apiary: &Apiary, diary: &Diary<'_>, (spring, as_of): (Date, Date)) -> Vec<WinterRecord> {
     let year_of = |day: Date| winter_year(day, apiary.site.latitude);
     let mut years: Vec<i16> = diary.notes.iter().map(|(on, _)| year_of(*on)).collect();
     years.push(year_of(apiary.as_of));
     years.sort_unstable();
     years.dedup();
-    years.into_iter().rev().map(|year| record(apiary, diary, Season::of(year, apiary, spring))).collect()
+    years.into_iter().rev().map(|year| record(apiary, diary, Season::of(year, apiary, spring), as_of)).collect()
 }
 
 /// Colonies of a winter: all of the yard where it is the counted one, else those that were noted in it.
@@ -77,11 +81,11 @@ pub(super) fn wintered(apiary: &Apiary, diary: &Diary<'_>, season: &Season) -> V
     ids
 }
 
-fn record(apiary: &Apiary, diary: &Diary<'_>, season: Season) -> WinterRecord {
+fn record(apiary: &Apiary, diary: &Diary<'_>, season: Season, as_of: Date) -> WinterRecord {
     let counted = season.is_counted(apiary);
     let ids = wintered(apiary, diary, &season);
-    let fates: Vec<Fate> = ids.iter().map(|id| outcome::of(diary, *id, &season).fate).collect();
-    let count = |is_it: &dyn Fn(Fate) -> bool| fates.iter().filter(|fate| is_it(**fate)).count() as u32;
+    let outcomes: Vec<Outcome> = ids.iter().map(|id| outcome::of(diary, *id, &season)).collect();
+    let count = |is_it: &dyn Fn(Fate) -> bool| outcomes.iter().filter(|one| is_it(one.fate)).count() as u32;
     let left = count(&|fate| matches!(fate, Fate::Sold | Fate::United));
     let (fed_kg, fed_money) = fed(apiary, diary, &season);
     WinterRecord {
@@ -89,6 +93,7 @@ fn record(apiary: &Apiary, diary: &Diary<'_>, season: Season) -> WinterRecord {
         at_risk: ids.len() as u32 - left,
         lost: count(&Fate::is_lost),
         not_told: count(&|fate| fate == Fate::NotTold),
+        unnamed: if as_of >= season.end { unnamed::of(&outcomes) } else { None },
         fed_kg: rounded(fed_kg, 1),
         fed_money: rounded(fed_money, 2),
         worst_mites: worst_mites(apiary, &season),

@@ -5,10 +5,12 @@
 //! another is one fewer at risk, not a loss.
 
 mod answer;
+mod background;
 mod club;
 mod yard;
 
 pub use answer::{ClubLosses, LossesAnswer, YardLosses};
+pub use background::{Background, Learnt, OwnWinter, YardEffect, background, learnt};
 
 use super::{SumFault, within};
 
@@ -20,6 +22,8 @@ pub const LOSSES_SCHEMA: &str = "snowhum.losses/1";
 pub struct LossesQuestion {
     /// Who counted.
     pub counted: Counted,
+    /// The yard's winters from which its background is learnt; none if that is not asked.
+    pub winters: Vec<OwnWinter>,
     /// What a colony costs to replace, in the keeper's money.
     pub colony_price: Option<f64>,
     /// What a colony would have earned in the season that is lost with it.
@@ -56,6 +60,17 @@ pub struct YardCount {
     pub weak: u32,
 }
 
+impl YardCount {
+    /// The winter as its background is learnt from it: the cause of no death is told, and queens and disasters are none
+    /// of it.
+    #[must_use]
+    pub fn own_winter(&self) -> OwnWinter {
+        let all = self.before.saturating_add(self.added);
+        let apart = self.removed.saturating_add(self.queen_failed).saturating_add(self.disaster);
+        OwnWinter { at_risk: all.saturating_sub(apart), lost: self.dead, cause_not_told: self.dead }
+    }
+}
+
 /// One member's winter.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Operation {
@@ -80,12 +95,14 @@ pub fn losses(question: &LossesQuestion) -> Result<LossesAnswer, SumFault> {
         Counted::Club(operations) => (None, Some(club::club(operations)?)),
     };
     let lost = yard.as_ref().map(|yard| yard.lost).or(club.as_ref().map(|club| club.lost)).unwrap_or(0);
+    let background = if question.winters.is_empty() { None } else { Some(background(&question.winters)?) };
     let each = question.colony_price.map(|price| price + question.season_worth.unwrap_or(0.0));
     Ok(LossesAnswer {
         schema: LOSSES_SCHEMA.to_owned(),
         say: answer::say(yard.as_ref(), club.as_ref()),
         yard,
         club,
+        background,
         cost_money: each.map(|each| each * f64::from(lost)),
         currency: question.currency.clone(),
         definition: answer::DEFINITION.to_owned(),

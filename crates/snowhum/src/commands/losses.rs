@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 use jiff::Timestamp;
 use snowhum_advice::lessons::{Forecast, LessonsQuestion, foretold, lessons};
-use snowhum_advice::sums::losses::{Counted, LossesQuestion, Operation, YardCount, losses};
+use snowhum_advice::sums::losses::{Counted, LossesQuestion, Operation, OwnWinter, YardCount, losses};
 
 use crate::args::{Common, RunArguments, YardArguments};
 use crate::commands::sum;
@@ -52,6 +52,9 @@ pub(crate) struct LossesArguments {
     /// Alive but weak: not lost.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     weak: u32,
+    /// An earlier winter of the same yard, without queen failures and disasters: LOST/COLONIES.
+    #[arg(long, value_name = "WINTER", requires = "before")]
+    earlier: Vec<String>,
     /// One member of a club: NAME=LOST/COLONIES.
     #[arg(long, value_name = "MEMBER")]
     member: Vec<String>,
@@ -80,12 +83,18 @@ pub(crate) fn run(arguments: &LossesArguments, common: &Common) -> anyhow::Resul
     if arguments.asks_records() {
         return of_records(arguments, common);
     }
-    let counted = match arguments.before {
-        Some(before) => Counted::Yard(yard(arguments, before)),
-        None => Counted::Club(members(arguments)?),
+    let (counted, winters) = match arguments.before {
+        Some(before) => {
+            let count = yard(arguments, before);
+            let mut winters = earlier(arguments)?;
+            winters.push(count.own_winter());
+            (Counted::Yard(count), winters)
+        }
+        None => (Counted::Club(members(arguments)?), Vec::new()),
     };
     let question = LossesQuestion {
         counted,
+        winters,
         colony_price: arguments.colony_price,
         season_worth: arguments.season_worth,
         currency: arguments.currency.clone(),
@@ -141,6 +150,18 @@ fn yard(arguments: &LossesArguments, before: u32) -> YardCount {
         disaster: arguments.disaster,
         weak: arguments.weak,
     }
+}
+
+/// Earlier winters, of which no cause is told.
+fn earlier(arguments: &LossesArguments) -> anyhow::Result<Vec<OwnWinter>> {
+    let one = |text: &String| {
+        let read = text.split_once('/').and_then(|(lost, colonies)| operation("earlier", colonies, lost));
+        let read = read.filter(|one| one.lost <= one.colonies && i64::from(one.colonies) <= MOST);
+        let wrong =
+            || exit::input(format!("--earlier \"{text}\": write LOST/COLONIES, such as 1/5, of at most {MOST}"));
+        read.map(|one| OwnWinter { at_risk: one.colonies, lost: one.lost, cause_not_told: one.lost }).ok_or_else(wrong)
+    };
+    arguments.earlier.iter().map(one).collect()
 }
 
 fn members(arguments: &LossesArguments) -> anyhow::Result<Vec<Operation>> {

@@ -19,7 +19,7 @@ pub(crate) fn words(answer: &LessonsAnswer, system: System) -> String {
     if let Some(told) = &answer.losses {
         page += &format!("\n{}", losses::counts(told));
     }
-    page += "\n";
+    page += &(losses::background(&answer.background) + "\n");
     let costs = &answer.costs;
     let money = |amount: f64| format!("{amount:.0} {}", costs.currency);
     page += &entry(

@@ -1,7 +1,7 @@
 //! The answer to a winter's losses in words.
 
 use snowhum_advice::sums::intervals::Interval;
-use snowhum_advice::sums::losses::{ClubLosses, LossesAnswer, YardLosses};
+use snowhum_advice::sums::losses::{Background, ClubLosses, LossesAnswer, YardLosses};
 
 use crate::text::{entry, wrapped};
 
@@ -23,9 +23,20 @@ pub(crate) fn words(answer: &LossesAnswer) -> String {
     for say in &answer.say {
         page += &format!("  {}\n", wrapped(say, 2));
     }
+    let mut sources = answer.sources.clone();
+    if let Some(told) = &answer.background {
+        page += &background(told);
+        sources.extend(told.sources.iter().cloned());
+    }
     page += "\n";
     page += &format!("  {}\n\n", wrapped(&answer.definition, 2));
-    page + &wrapped(&format!("Stands on: {}.", answer.sources.join("; ")), 2)
+    page + &wrapped(&format!("Stands on: {}.", sources.join("; ")), 2)
+}
+
+/// What a yard's own winters say of losses to what nobody names.
+pub(crate) fn background(told: &Background) -> String {
+    let lines = told.say.iter().map(|say| format!("  {}\n", wrapped(say, 2)));
+    "\nLost to what nobody names\n".to_owned() + &lines.collect::<String>()
 }
 
 fn percent(share: Interval) -> String {

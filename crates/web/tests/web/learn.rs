@@ -97,6 +97,7 @@ fn a_count_closes_the_winter_and_the_forecast_is_scored() {
         assert!(page.contains("1 of 5 colonies lost.") && page.contains("almost nothing about your method"));
         assert!(page.contains("4 to 62 %") && page.contains("alive but weak"));
         assert!(page.contains("180 EUR") && page.contains("COLOSS"));
+        assert!(page.contains("Lost to what nobody names") && page.contains("after your winter (1 of 5 lost so)"));
         let scored = shown(&served, "/losses?foretold=1&season=2025").await;
         assert!(scored.contains("Log score") && scored.contains("Brier score") && scored.contains("base rate"));
         let notes = served.store.yard(served.yard.id).await.unwrap().unwrap().notes;

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::Background;
 use crate::sums::intervals::Interval;
 
 /// What counts as lost.
@@ -16,6 +17,8 @@ pub struct LossesAnswer {
     pub yard: Option<YardLosses>,
     /// Members of a club.
     pub club: Option<ClubLosses>,
+    /// What the yard's own winters say of losses to what nobody names; none where that was not asked.
+    pub background: Option<Background>,
     /// Colonies lost, at their price and the season's worth.
     pub cost_money: Option<f64>,
     /// Currency of all money.

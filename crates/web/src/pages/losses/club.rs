@@ -39,6 +39,7 @@ fn answer(written: &str) -> Result<LossesAnswer, String> {
     }
     let question = LossesQuestion {
         counted: Counted::Club(members),
+        winters: Vec::new(),
         colony_price: None,
         season_worth: None,
         currency: String::new(),

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use snowhum_advice::lessons::{Fate, ForecastScore, LessonsAnswer, WinterRecord};
-use snowhum_advice::sums::losses::YardLosses;
+use snowhum_advice::sums::losses::{Background, YardLosses};
 use snowhum_advice::words::day;
 use snowhum_units::{Kelvin, System};
 
@@ -31,6 +31,7 @@ pub(super) fn told(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup
             } } }
         }
         @if let Some(yard) = answer.losses.as_ref().and_then(|losses| losses.yard.as_ref()) { (numbers(yard)) }
+        (background(&answer.background))
         p {
             span class="label" { "Cost" } " "
             (format!("{:.0} {}", answer.costs.colonies_money, answer.costs.currency)) " of colonies, "
@@ -38,6 +39,20 @@ pub(super) fn told(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup
             a class="why" href="/settings" { "What a colony is worth" }
         }
         (forecast(view, answer, asked))
+    }
+}
+
+/// What the yard's own winters say of losses to what nobody names.
+fn background(told: &Background) -> Markup {
+    html! {
+        section {
+            h2 { "Lost to what nobody names" }
+            @for say in &told.say { p { (say) } }
+            details class="no-print" {
+                summary { "What this stands on" }
+                ul class="sources" { @for source in &told.sources { li { (capital(source)) "." } } }
+            }
+        }
     }
 }
 

@@ -1,0 +1,134 @@
+//! What a yard's own winters say of its losses to what nobody names.
+//!
+//! The winter model draws that hazard alike for all hives of a yard, by year and by yard; here the keeper's winters are
+//! read back through the same law. A few hives say little, and hives of one winter less than hives of several.
+
+mod law;
+
+use serde::{Deserialize, Serialize};
+use snowhum_units::Range;
+use snowhum_winter::Parameters;
+
+use crate::statistics::rounded;
+use crate::sums::SumFault;
+pub use law::{Learnt, YardEffect, learnt};
+
+/// One winter of a yard, as far as nobody names what killed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub struct OwnWinter {
+    /// Colonies that lived or died of what nobody names; those that mites, hunger, a queen or a disaster took are not of
+    /// them, nor those sold or united.
+    pub at_risk: u32,
+    /// Of them dead.
+    pub lost: u32,
+    /// Of the dead, those for which the record has no cause.
+    pub cause_not_told: u32,
+}
+
+/// The yard's background before and after its own winters.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Background {
+    /// Winters learnt from.
+    pub winters: usize,
+    /// All of them together.
+    pub together: OwnWinter,
+    /// Chance of being lost over a winter in a yard like any other, in a middling year, one in ten below and above.
+    pub any_yard: Range<f64>,
+    /// The same in this yard.
+    pub own_yard: Range<f64>,
+    /// By how much this yard's hazard differs.
+    pub yard_effect: YardEffect,
+    /// Width of the second range over that of the first, both on the logarithm.
+    pub doubt_left: f64,
+    /// What to make of it.
+    pub say: Vec<String>,
+    /// What it stands on, and what it leaves out.
+    pub sources: Vec<String>,
+}
+
+/// Learns a yard's background from its own winters.
+///
+/// # Errors
+/// When more were lost than were at risk, or the shipped parameters cannot be read.
+pub fn background(winters: &[OwnWinter]) -> Result<Background, SumFault> {
+    let table = |error: snowhum_winter::ParameterError| SumFault::Table {
+        table: "winter_parameters.toml",
+        fault: error.to_string(),
+    };
+    let parameters = Parameters::shipped().map_err(table)?;
+    let winters: Vec<OwnWinter> = winters.iter().copied().filter(|winter| winter.at_risk > 0).collect();
+    let together = together(&winters)?;
+    let (before, after) = (learnt(&parameters, &[]), learnt(&parameters, &winters));
+    let width = |range: Range<f64>| (range.p90 / range.p10).ln();
+    let mut background = Background {
+        winters: winters.len(),
+        together,
+        any_yard: before.chance.map(|p| rounded(p, 4)),
+        own_yard: after.chance.map(|p| rounded(p, 4)),
+        yard_effect: YardEffect { mean: rounded(after.yard.mean, 3), sd: rounded(after.yard.sd, 3) },
+        doubt_left: rounded(width(after.chance) / width(before.chance), 3),
+        say: Vec::new(),
+        sources: sources(&parameters),
+    };
+    background.say = say(&background);
+    Ok(background)
+}
+
+fn together(winters: &[OwnWinter]) -> Result<OwnWinter, SumFault> {
+    winters.iter().try_fold(OwnWinter::default(), |all, one| {
+        if one.lost > one.at_risk || one.cause_not_told > one.lost || one.at_risk > 100_000 {
+            let words = format!("a winter with {} lost of {} colonies cannot be", one.lost, one.at_risk);
+            return Err(SumFault::Contradiction(words));
+        }
+        let add = |a: u32, b: u32| a.saturating_add(b);
+        Ok(OwnWinter {
+            at_risk: add(all.at_risk, one.at_risk),
+            lost: add(all.lost, one.lost),
+            cause_not_told: add(all.cause_not_told, one.cause_not_told),
+        })
+    })
+}
+
+fn say(background: &Background) -> Vec<String> {
+    let any = format!(
+        "Of 100 colonies well fed and with few mites, {} are lost over a middling winter in a yard like any other (8 chances in 10)",
+        of_100(background.any_yard)
+    );
+    let OwnWinter { at_risk, lost, cause_not_told } = background.together;
+    let winters = match background.winters {
+        0 => return vec![format!("{any}; none of your own winters is told yet.")],
+        1 => "your winter".to_owned(),
+        winters => format!("your {winters} winters"),
+    };
+    let mut say = vec![
+        format!("{any}; after {winters} ({lost} of {at_risk} lost so), {} in yours.", of_100(background.own_yard)),
+        format!(
+            "That leaves {:.0} % of the doubt: hives of one yard share its luck and its winters, so that more winters say more than more hives; and a count never says why they died.",
+            (100.0 * background.doubt_left).min(100.0)
+        ),
+    ];
+    if cause_not_told > 0 {
+        say.push(format!(
+            "The record has no cause for {cause_not_told} of the {lost}: mites or hunger may have been behind them, yet they count here."
+        ));
+    }
+    say
+}
+
+/// A range in 100, with a decimal where it would round to none.
+fn of_100(chance: Range<f64>) -> String {
+    let one = |p: f64| if p < 0.01 { format!("{:.1}", 100.0 * p) } else { format!("{:.0}", 100.0 * p) };
+    format!("{} to {}", one(chance.p10), one(chance.p90))
+}
+
+fn sources(p: &Parameters) -> Vec<String> {
+    let told = [
+        ("lost to what nobody names", &p.background_loss),
+        ("its spread between years", &p.background_by_year),
+        ("its spread between yards", &p.background_by_yard),
+    ];
+    let mut sources: Vec<String> =
+        told.iter().map(|(what, figure)| format!("{what}: {} ({})", figure.source, figure.status.words())).collect();
+    sources.push("left out: sizes of colonies (the figures are for one of 18,000 bees), and that years differ alike for neighbouring yards".to_owned());
+    sources
+}
