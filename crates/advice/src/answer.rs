@@ -34,6 +34,9 @@ pub struct PlanAnswer {
     pub currency: String,
     /// What it does not reckon with, each a sentence.
     pub left_out: Vec<String>,
+    /// How sure science is of such a plan, in a sentence.
+    #[serde(default)]
+    pub how_sure: String,
     /// Every colony in the yard's order.
     pub colonies: Vec<ColonyPlan>,
     /// What each of them needs first, in the same order.

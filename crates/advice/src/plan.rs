@@ -13,6 +13,7 @@ use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitr
 use crate::gifts::{self, Gift};
 use crate::need::Need;
 use crate::statistics::{mean_and_error, rounded, weighted_range};
+use crate::sums::losses::learnt;
 use crate::syrup::{Strength, sugar_for};
 use crate::{finish, fit, left_out, over_rule, rules, seasons, shortage, yard};
 
@@ -117,10 +118,21 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         ),
         currency: apiary.money.currency.clone(),
         left_out: left_out::of(question),
+        how_sure: how_sure(question.parameters),
         fit,
         colonies,
         needs,
     }
+}
+
+/// How far the best colony is from being sure of its spring: what real winters took from such.
+fn how_sure(parameters: &Parameters) -> String {
+    let lost = learnt(parameters, &[]).chance.map(|chance| (100.0 * chance).round());
+    format!(
+        "How sure: fitted to real winters, in which colonies counted, fed and treated were lost too, {} to {} of 100 to causes \
+         that nobody names; years and yards differ more than hives (docs/VALIDATION.md, class D).",
+        lost.p10, lost.p90
+    )
 }
 
 pub(crate) fn base_run<'a>(question: &'a PlanQuestion<'a>) -> Base<'a> {

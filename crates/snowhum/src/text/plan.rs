@@ -26,6 +26,8 @@ pub(crate) fn words(plan: &PlanAnswer, system: System) -> String {
         page += &fit::yard(fit, plan.as_of, system);
     }
     page += "\n";
+    page += &wrapped(&plan.how_sure, 0);
+    page += "\n";
     page += &wrapped(
         "Chances stand for hives like these with this weather; parameters and their sources: data/winter_parameters.toml. \
          Follow the label, local law, the bee inspector and the vet before any word here.",
