@@ -2,7 +2,9 @@
 
 use crate::body;
 use crate::fault::{Fault, Wrong};
+use crate::hashes;
 use crate::recorded::Recorded;
+use crate::rows::Cell;
 use crate::store::Store;
 use jiff::Timestamp;
 use snowhum_apiary::{ApiaryId, Note, NoteId};
@@ -240,26 +242,25 @@ pub(crate) async fn last(connection: &mut SqliteConnection, note: NoteId) -> Res
 
 /// Adds a version after all others.
 pub(crate) async fn add(writing: &mut SqliteConnection, note: &Note, happened: Happened<'_>) -> Result<(), Wrong> {
-    let next = "SELECT COALESCE(MAX(serial), 0) + 1 FROM note_versions";
-    let serial: i64 = sqlx::query_scalar(next).fetch_one(&mut *writing).await?;
-    let row = "INSERT INTO note_versions \
-               (version, serial, note, visit, colony, at, recorded_at, kind, undoes, author, body) \
-               VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)";
-    sqlx::query(row)
-        .bind(version_id(happened.recorded.at).to_string())
-        .bind(serial)
-        .bind(note.id.0.to_string())
-        .bind(note.visit.0.to_string())
-        .bind(note.colony.0.to_string())
-        .bind(note.at.as_millisecond())
-        .bind(happened.recorded.at.as_millisecond())
-        .bind(happened.kind.word())
-        .bind(happened.undoes)
-        .bind(body::text(&happened.recorded.author, "the author")?)
-        .bind(body::written(note, "the note")?)
-        .execute(writing)
-        .await?;
-    Ok(())
+    let text = |text: &dyn ToString| Cell::Text(text.to_string());
+    let author = body::text(&happened.recorded.author, "the author")?;
+    let body = body::written(note, "the note")?;
+    let row = |serial: i64| {
+        vec![
+            text(&version_id(happened.recorded.at)),
+            Cell::Whole(serial),
+            text(&note.id.0),
+            text(&note.visit.0),
+            text(&note.colony.0),
+            Cell::Whole(note.at.as_millisecond()),
+            Cell::Whole(happened.recorded.at.as_millisecond()),
+            text(&happened.kind.word()),
+            happened.undoes.map_or(Cell::None, |version| text(&version)),
+            text(&author),
+            Cell::Text(body),
+        ]
+    };
+    hashes::append(writing, row).await
 }
 
 /// Which colonies of a yard are meant.

@@ -2,7 +2,9 @@
 
 use crate::connect::{self, Room};
 use crate::fault::{Fault, Wrong};
+use crate::files;
 use crate::migrations::{self, BEGIN_WRITING};
+use crate::schema;
 use sqlx::Connection;
 use sqlx::sqlite::{Sqlite, SqlitePool};
 use std::future::Future;
@@ -56,7 +58,7 @@ impl Store {
         let path = path::absolute(path).map_err(|error| Fault::about(path, error))?;
         let open = async {
             if let Some(folder) = path.parent() {
-                std::fs::create_dir_all(folder)?;
+                files::create_private_folder(folder)?;
             }
             refuse_foreign(&path).await?;
             let pool = connect::file(&path, room).await?;
@@ -105,7 +107,7 @@ async fn refuse_foreign(path: &Path) -> Result<(), Wrong> {
         return Ok(());
     }
     let mut looking = connect::looking(path).await?;
-    let form = migrations::form(&mut looking).await;
+    let form = schema::form(&mut looking).await;
     looking.close().await?;
     migrations::refuse_newer(form?, migrations::KNOWN)
 }

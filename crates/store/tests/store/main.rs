@@ -3,10 +3,13 @@
 
 mod backups;
 mod bench;
+mod elsewhere;
 mod exports;
+mod flipped;
 mod hostile;
 mod house;
 mod killed;
 mod notes;
+mod noticed;
 mod refusals;
 mod yards;
