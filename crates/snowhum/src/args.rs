@@ -143,6 +143,8 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum restore records-2026-01.db
     Restore(RestoreArguments),
+    /// Tell a code that signs one browser in to `serve --lan`, once, within ten minutes.
+    SignInCode,
     /// Look whether the records are in order.
     ///
     /// Example: snowhum doctor

@@ -52,6 +52,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Export { to } => records::export(to, common),
         Command::Backup { to } => records::backup(to, common),
         Command::Restore(arguments) => records::restore(arguments, common),
+        Command::SignInCode => records::sign_in_code(common),
         Command::Doctor => records::doctor(common),
         Command::Hive(hive) => hive::run(hive, common),
         Command::Setup(setup) => setup::run(setup, common),

@@ -34,11 +34,16 @@ pub(crate) fn bring<T>(
     file: &Path,
     work: impl AsyncFnOnce(&Store) -> Result<T, Fault>,
 ) -> anyhow::Result<T> {
+    with_store(path, async |store| work(store).await.map_err(|fault| failure_of(file, fault)))
+}
+
+/// Does something with the store at a place, and closes it.
+pub(crate) fn with_store<T>(path: &Path, work: impl AsyncFnOnce(&Store) -> anyhow::Result<T>) -> anyhow::Result<T> {
     runtime()?.block_on(async {
         let store = Store::open(path).await.map_err(failure)?;
-        let brought = work(&store).await;
+        let done = work(&store).await;
         store.close().await;
-        brought.map_err(|fault| failure_of(file, fault))
+        done
     })
 }
 

@@ -1,12 +1,15 @@
 //! Everything out of a store as JSON, and into an empty one.
 
+use crate::body;
 use crate::doctor;
 use crate::fault::{Fault, Wrong};
 use crate::hashes::{self, Links, SINCE, Sum};
 use crate::migrations::KNOWN;
 use crate::rows::{Cell, Cells, Kind, TABLES, Table, opens_the_gate};
 use crate::store::Store;
+use jiff::tz::TimeZone;
 use serde_json::value::RawValue;
+use snowhum_apiary::YEARS;
 use sqlx::sqlite::SqliteConnection;
 use std::collections::BTreeMap;
 use std::io::{self, Read, Write};
@@ -168,18 +171,23 @@ fn rows_of(table: Table, form: i64, rows: &RawValue) -> Result<Vec<Cells>, Wrong
     Ok(read)
 }
 
-fn cells_of(table: Table, form: i64, at: &str, mut row: Object) -> Result<Cells, Wrong> {
+fn cells_of(table: Table, form: i64, at_row: &str, mut row: Object) -> Result<Cells, Wrong> {
     let mut cells = Vec::new();
     for (name, kind) in table.columns(form) {
-        let missing = || unreadable(at, format!("it has no {name}"));
+        let missing = || unreadable(at_row, format!("it has no {name}"));
         let value = row.remove(*name).ok_or_else(missing)?;
-        cells.push(cell(*kind, &value).map_err(|error| unreadable(at, format!("{name}: {error}")))?);
+        cells.push(cell(*kind, &value).map_err(|error| unreadable(at_row, format!("{name}: {error}")))?);
     }
     if let Some(unknown) = row.keys().next() {
-        return Err(unreadable(at, format!("it holds {unknown:?}, which no row of it has")));
+        return Err(unreadable(at_row, format!("it holds {unknown:?}, which no row of it has")));
+    }
+    if let (Links::Chain, Some(Cell::Whole(at))) = (table.links, table.cell(&cells, "at"))
+        && !body::time(*at).is_ok_and(|at| YEARS.contains(&at.to_zoned_datetime(TimeZone::UTC).year()))
+    {
+        return Err(unreadable(at_row, "it is of a year that no record is of".to_owned()));
     }
     if opens_the_gate(table, &cells) {
-        return Err(unreadable(at, "it would open the gate, and no export holds such a setting".to_owned()));
+        return Err(unreadable(at_row, "it would open the gate, and no export holds such a setting".to_owned()));
     }
     Ok(cells)
 }

@@ -6,11 +6,17 @@ use crate::hashes;
 use crate::recorded::Recorded;
 use crate::rows::Cell;
 use crate::store::Store;
-use jiff::Timestamp;
-use snowhum_apiary::{ApiaryId, Note, NoteId};
+use jiff::tz::TimeZone;
+use jiff::{SignedDuration, Timestamp};
+use snowhum_apiary::{ApiaryId, Note, NoteId, YEARS};
 use sqlx::sqlite::{SqliteConnection, SqliteRow};
 use sqlx::{FromRow, Row};
 use uuid::Uuid;
+
+/// How far ahead of the clock a note may be (judgement: some write down what they mean to do).
+const AHEAD: SignedDuration = SignedDuration::from_hours(366 * 24);
+/// A clock that says an earlier year is wrong: a small board without a battery wakes in 1970.
+const RIGHT_CLOCK: i16 = 2026;
 
 /// What became of a note that was put.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -210,6 +216,7 @@ async fn put(writing: &mut SqliteConnection, note: &Note, recorded: &Recorded) -
         Put::Edited => VersionKind::Edited,
         Put::Stored => VersionKind::Made,
     };
+    timely(note, recorded)?;
     add(writing, note, Happened { kind, undoes: None, recorded }).await?;
     Ok(put)
 }
@@ -218,9 +225,22 @@ async fn put(writing: &mut SqliteConnection, note: &Note, recorded: &Recorded) -
 pub(crate) async fn take_once(writing: &mut SqliteConnection, note: &Note, recorded: &Recorded) -> Result<Put, Wrong> {
     let put = meant(writing, note).await?;
     if put == Put::Stored {
+        timely(note, recorded)?;
         add(writing, note, Happened { kind: VersionKind::Made, undoes: None, recorded }).await?;
     }
     Ok(put)
+}
+
+/// Refuses a day that nobody can mean: out of the years records are of, or more than a year ahead of the clock. A clock
+/// that itself stands before this program is not asked.
+fn timely(note: &Note, recorded: &Recorded) -> Result<(), Wrong> {
+    let year = |time: Timestamp| time.to_zoned_datetime(TimeZone::UTC).year();
+    let is_ahead = year(recorded.at) >= RIGHT_CLOCK && note.at.duration_since(recorded.at) > AHEAD;
+    if YEARS.contains(&year(note.at)) && !is_ahead {
+        return Ok(());
+    }
+    let what = format!("note {} is of {}", note.id.0, note.at);
+    Err(Wrong::Unfit { field: "the time", what, right: "write a day from 1950 on, and not more than a year ahead" })
 }
 
 /// What putting a note would be.

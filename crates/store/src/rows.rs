@@ -193,6 +193,11 @@ impl Table {
         Ok(())
     }
 
+    /// What stands in a column of a row.
+    pub(crate) fn cell<'a>(self, row: &'a [Cell], column: &str) -> Option<&'a Cell> {
+        self.columns.iter().position(|(name, _)| *name == column).and_then(|place| row.get(place))
+    }
+
     /// A row with another value in one column.
     pub(crate) fn with(self, row: &[Cell], column: &str, value: Cell) -> Cells {
         let cells = self.columns.iter().zip(row);
@@ -263,8 +268,7 @@ fn bound<'q>(query: Query<'q, Sqlite, SqliteArguments>, cell: &Cell) -> Query<'q
 
 impl Row<'_> {
     fn cell(&self, column: &str) -> &Cell {
-        let at = self.table.columns.iter().position(|(name, _)| *name == column);
-        at.and_then(|at| self.cells.get(at)).unwrap_or(&Cell::None)
+        self.table.cell(self.cells, column).unwrap_or(&Cell::None)
     }
 
     fn text(&self, column: &str) -> &str {

@@ -8,6 +8,7 @@ use clap::Args;
 use jiff::Timestamp;
 use serde_json::json;
 use snowhum_store::{Access, Found, Report, Store};
+use snowhum_web::NotKept;
 
 use crate::args::Common;
 use crate::{exit, keep, new_file, sources, text};
@@ -58,7 +59,7 @@ pub(super) fn import(file: &Path, common: &Common) -> anyhow::Result<()> {
 pub(super) fn export(to: &Path, common: &Common) -> anyhow::Result<()> {
     let path = existing(common)?;
     if to.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("json")) {
-        let file = new_file::create(to)?;
+        let file = new_file::create_private(to)?;
         let mut out = BufWriter::new(file);
         keep::with(async { Store::open(&path).await?.export_json(&mut out).await })?;
         out.flush().map_err(|error| new_file::failed(to, &error))?;
@@ -119,6 +120,19 @@ fn mend(from: &Path, common: &Common) -> anyhow::Result<()> {
 
 fn aside(kept: Option<&Path>) -> String {
     kept.map_or_else(String::new, |old| format!("; what was there is now {}", old.display()))
+}
+
+/// Tells a code that is taken in place of the pass phrase.
+pub(super) fn sign_in_code(common: &Common) -> anyhow::Result<()> {
+    let path = existing(common)?;
+    let code = keep::with_store(&path, async |store| {
+        let made = snowhum_web::sign_in_code(store, Timestamp::now()).await;
+        made.map_err(|fault| match fault {
+            NotKept::Store(fault) => keep::failure(fault),
+            machine @ NotKept::Machine(_) => exit::environment(machine),
+        })
+    })?;
+    say(common, &format!("{code}  (in place of the pass phrase, once, within ten minutes)"), &json!({ "code": code }))
 }
 
 /// Looks whether everything is in order.

@@ -114,6 +114,7 @@ fn an_export_that_is_not_in_order_is_refused_with_its_place_and_nothing_is_kept(
             ("\"kind\":\"edited\"", "\"kind\":7", "kind: invalid type"),
             ("\"place\":0", "\"plaice\":0", "hives 1: it has no place"),
             ("\"recorded_at\":1", "\"recorded_at\":9991", "is no time"),
+            ("\"at\":1", "\"at\":999999", "of a year that no record is of"),
             ("\"value\":\"Europe/", "\"value\":\"\\u0000", "the character NUL"),
             (
                 &format!("\"colonies\":[\n{{\"id\":\"{colony}"),

@@ -9,7 +9,10 @@ mod flipped;
 mod hostile;
 mod house;
 mod killed;
+mod model;
 mod notes;
 mod noticed;
+#[cfg(target_os = "linux")]
+mod power;
 mod refusals;
 mod yards;
