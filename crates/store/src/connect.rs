@@ -109,10 +109,19 @@ pub(crate) async fn memory() -> Result<SqlitePool, Wrong> {
 
 /// A file that is only looked at, for so long and no longer, and never changed or made.
 pub(crate) async fn looking(path: &Path) -> Result<SqliteConnection, Wrong> {
+    looking_as(path, true).await
+}
+
+/// The same, where SQLite must first take back what a power cut broke off in the middle.
+pub(crate) async fn recovering(path: &Path) -> Result<SqliteConnection, Wrong> {
+    looking_as(path, false).await
+}
+
+async fn looking_as(path: &Path, is_read_only: bool) -> Result<SqliteConnection, Wrong> {
     if !path.try_exists()? {
         return Err(Wrong::Missing);
     }
-    let options = SqliteConnectOptions::new().filename(path).create_if_missing(false).read_only(true);
+    let options = SqliteConnectOptions::new().filename(path).create_if_missing(false).read_only(is_read_only);
     let mut connection = SqliteConnection::connect_with(&options).await?;
     limit(&mut connection, patience(path)).await?;
     sqlx::raw_sql(LOOKING).execute(&mut connection).await?;

@@ -6,7 +6,7 @@ use crate::files;
 use crate::migrations::{self, BEGIN_WRITING};
 use crate::schema;
 use sqlx::Connection;
-use sqlx::sqlite::{Sqlite, SqlitePool};
+use sqlx::sqlite::{Sqlite, SqliteConnection, SqlitePool};
 use std::future::Future;
 use std::path::{self, Path, PathBuf};
 
@@ -106,10 +106,21 @@ async fn refuse_foreign(path: &Path) -> Result<(), Wrong> {
     if !std::fs::metadata(path).is_ok_and(|file| file.len() > 0) {
         return Ok(());
     }
-    let mut looking = connect::looking(path).await?;
+    let form = match form(connect::looking(path).await).await {
+        // What a power cut broke off in the middle of making a store can only be taken back by one who may write.
+        Err(Wrong::ReadOnly) if files::beside(path, "-journal").try_exists()? => {
+            form(connect::recovering(path).await).await
+        }
+        form => form,
+    };
+    migrations::refuse_newer(form?, migrations::KNOWN)
+}
+
+async fn form(looking: Result<SqliteConnection, Wrong>) -> Result<i64, Wrong> {
+    let mut looking = looking?;
     let form = schema::form(&mut looking).await;
     looking.close().await?;
-    migrations::refuse_newer(form?, migrations::KNOWN)
+    form
 }
 
 #[cfg(test)]

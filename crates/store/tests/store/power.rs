@@ -50,25 +50,42 @@ fn writes_while_it_is_recorded() {
 
 #[test]
 fn thirty_power_cuts_lose_nothing_that_was_answered_for() {
-    cut(30, 1);
+    cut(1, |events| spread(events, 30));
+}
+
+#[test]
+fn a_power_cut_at_any_place_of_making_a_store_leaves_one_that_opens() {
+    cut(3, |_| (0..120).collect());
 }
 
 #[test]
 #[ignore = "takes a minute: cargo test -p snowhum-store -- --ignored two_hundred_power_cuts"]
 fn two_hundred_power_cuts_lose_nothing_that_was_answered_for() {
-    cut(200, 2);
+    cut(2, |events| spread(events, 200));
 }
 
-fn cut(cuts: usize, seed: u64) {
+#[test]
+#[ignore = "takes minutes: cargo test -p snowhum-store -- --ignored each_place_of_backup"]
+fn a_power_cut_at_each_place_of_backup_and_restore_leaves_one_of_the_two_stores() {
+    cut(4, |events| (events * 3 / 4..events).collect());
+}
+
+/// So many places spread over the whole.
+fn spread(events: usize, cuts: usize) -> Vec<usize> {
+    (0..cuts).map(|number| (events * number + events / 2) / cuts).collect()
+}
+
+/// Cuts the power after so many events of one writing.
+fn cut(seed: u64, places: impl FnOnce(usize) -> Vec<usize>) {
     let (folder, after) = (Folder::new("recorded"), Folder::new("after"));
     let events = recorded(folder.path());
     let syncs = events.iter().filter(|event| matches!(event, Event::Sync { .. })).count();
     assert!(syncs > 200, "{syncs} waits among {} events", events.len());
     let mut dropped = 0;
-    for number in 0..cuts {
-        // Spread over the whole, each at a place of its own.
-        let at = (events.len() * number + events.len() / 2) / cuts;
-        let mut disk = Disk::new(seed * 1000 + number as u64);
+    let places = places(events.len());
+    let cuts = places.len();
+    for (number, at) in places.into_iter().enumerate() {
+        let mut disk = Disk::new(seed * 10_000 + number as u64);
         events[..at].iter().for_each(|event| disk.take(event));
         let answered = disk.answered(&folder.path().join(ANSWERED));
         let place = after.path().join(number.to_string());
