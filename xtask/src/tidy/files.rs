@@ -39,7 +39,7 @@ impl File {
 
     /// Whether the whole file is there for tests, benches or chores.
     pub(crate) fn is_beside_the_product(&self) -> bool {
-        let beside = ["xtask/", "crates/browser/", "crates/testkit/", "crates/validation/", "fuzz/"]
+        let beside = ["xtask/", "crates/browser/", "crates/fuzzed/", "crates/testkit/", "crates/validation/", "fuzz/"]
             .iter()
             .any(|start| self.place.starts_with(start));
         let folder = ["/tests/", "/benches/", "/examples/"].iter().any(|part| self.place.contains(part));

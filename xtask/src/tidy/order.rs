@@ -20,7 +20,7 @@ const ORDER: [&str; 13] = [
     "snowhum",
 ];
 /// May stand on anything, and no product crate may stand on them.
-const BESIDE: [&str; 4] = ["snowhum-browser", "snowhum-testkit", "snowhum-validation", "xtask"];
+const BESIDE: [&str; 5] = ["snowhum-browser", "snowhum-fuzzed", "snowhum-testkit", "snowhum-validation", "xtask"];
 
 /// Faults each edge that points down the order. `metadata` is `cargo metadata --no-deps`.
 pub(crate) fn check(metadata: &Value) -> Vec<Finding> {
