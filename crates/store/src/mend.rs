@@ -8,7 +8,7 @@ use crate::files;
 use crate::hashes::{self, Before, Links, Sum};
 use crate::migrations::{self, KNOWN};
 use crate::restore::{self, at_rest};
-use crate::rows::{Cells, SETTINGS, TABLES, Table};
+use crate::rows::{Cells, TABLES, Table};
 use crate::schema;
 use crate::store::Store;
 use jiff::Timestamp;
@@ -78,9 +78,10 @@ async fn merged(records: &Path, other: &Path) -> Result<Found, Wrong> {
         let mut found = Found::default();
         for table in TABLES {
             let rows = (readable(table, &mut own).await, table.read(KNOWN, &mut other).await?);
+            let held = Sum::read(table, &mut own).await.ok().map(|sum| sum.held());
             match table.links {
-                Links::Alone => found.take_alone(table, rows.0, rows.1),
-                Links::Chain => found.take_chain(table, &rows.0, &rows.1, Sum::read(table, &mut own).await.ok())?,
+                Links::Alone => found.take_alone(table, rows.0, rows.1, held),
+                Links::Chain => found.take_chain(table, &rows.0, &rows.1, held)?,
             }
         }
         Ok(found)
@@ -105,26 +106,32 @@ async fn readable(table: Table, own: &mut SqliteConnection) -> Vec<Cells> {
 }
 
 impl Found {
-    /// Rows that stand alone: one's own where it is as it was kept, else the other's of that key.
-    fn take_alone(&mut self, table: Table, own: Vec<Cells>, other: Vec<Cells>) {
+    /// Rows that stand alone: one's own where it is as it was kept, else the other's of that key. What the other alone
+    /// has is taken only where one's own lack some: it may be of a later day, or a setting taken away since.
+    fn take_alone(&mut self, table: Table, own: Vec<Cells>, other: Vec<Cells>, held: Option<i64>) {
+        let is_short = held.is_none_or(|held| held > own.len() as i64);
         let (whole, broken): (Vec<_>, Vec<_>) = own.into_iter().partition(|row| hashes::is_as_kept(table, row));
         let has = |rows: &[Cells], row: &Cells| rows.iter().any(|one| one.first() == row.first());
-        // A setting may have been taken away since; what else there was once stays for ever.
-        let may_be_gone = table.name == SETTINGS.name && broken.is_empty();
-        let back: Vec<Cells> = other.into_iter().filter(|row| !may_be_gone && !has(&whole, row)).collect();
+        let is_wanted = |row: &Cells| !has(&whole, row) && (is_short || !broken.is_empty());
+        let back: Vec<Cells> = other.into_iter().filter(is_wanted).collect();
+        let still = held.map_or(0, |held| held - (whole.len() + back.len() + broken.len()) as i64);
+        if still > 0 {
+            self.lost.push(format!("{still} rows of {}", table.name));
+        }
         self.lost.extend(broken.iter().filter(|row| !has(&back, row)).map(|row| table.called(row)));
         self.put_back.extend(back.iter().map(|row| table.called(row)));
         self.tables.push((table, whole.into_iter().chain(back).collect()));
     }
 
-    /// A chain, row by row.
-    fn take_chain(&mut self, table: Table, own: &[Cells], other: &[Cells], sum: Option<Sum>) -> Result<(), Wrong> {
+    /// A chain, row by row, as far as one's own went.
+    fn take_chain(&mut self, table: Table, own: &[Cells], other: &[Cells], held: Option<i64>) -> Result<(), Wrong> {
         let by_serial = |rows: &[Cells]| -> BTreeMap<i64, Cells> {
             rows.iter().map(|row| (hashes::serial(row), row.clone())).collect()
         };
         let (own, other) = (by_serial(own), by_serial(other));
-        let held = sum.map_or(0, |sum| sum.held());
-        let serials: BTreeSet<i64> = own.keys().chain(other.keys()).copied().chain(1..=held).collect();
+        let is_theirs = |serial: &&i64| held.is_none_or(|held| **serial <= held);
+        let theirs = other.keys().filter(is_theirs);
+        let serials: BTreeSet<i64> = own.keys().chain(theirs).copied().chain(1..=held.unwrap_or(0)).collect();
         let (mut rows, mut before, mut is_proved) = (Vec::new(), Before::default(), true);
         let mut gone = Vec::new();
         for serial in serials {

@@ -162,3 +162,24 @@ fn a_store_of_the_form_before_with_a_row_that_cannot_be_read_is_refused_and_stay
         assert!(matches!(fault.wrong, Wrong::Damaged { .. }), "each time: {fault}");
     });
 }
+
+#[test]
+fn a_backup_of_a_later_day_mends_and_adds_nothing() {
+    let folder = Folder::new("later");
+    run(async {
+        let path = kept(&folder).await;
+        let (early, late) = (folder.path().join("early.db"), folder.path().join("late.db"));
+        let store = Store::open(&path).await.unwrap();
+        store.backup(&early).await.unwrap();
+        store.put_note(&note(100), now()).await.unwrap();
+        store.set("web.words", "british").await.unwrap();
+        store.backup(&late).await.unwrap();
+        store.close().await;
+        Store::restore(&early, &path, Access::Taken, now()).await.unwrap();
+        let before = exported(&path).await;
+        meddle(&path, "UPDATE note_versions SET author = 'x' WHERE serial = 5").await;
+        let mended = Store::mend(&path, &late, now()).await.unwrap();
+        assert_eq!((mended.put_back.len(), mended.lost.len()), (1, 0), "{mended:?}");
+        assert_eq!(exported(&path).await, before);
+    });
+}
