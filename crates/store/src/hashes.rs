@@ -292,7 +292,9 @@ impl Sum {
 }
 
 fn bytes(hex: &str) -> Option<[u8; BYTES]> {
-    let digits: Option<Vec<u8>> = hex.chars().map(|digit| u8::try_from(digit.to_digit(16)?).ok()).collect();
+    // As written here: a digit in a capital letter is one that was changed.
+    let digit = |digit: char| u8::try_from(digit.to_digit(16).filter(|_| !digit.is_ascii_uppercase())?).ok();
+    let digits: Option<Vec<u8>> = hex.chars().map(digit).collect();
     let pairs: Vec<u8> = digits?.chunks(2).map(|pair| pair.iter().fold(0, |byte, digit| byte << 4 | digit)).collect();
     (hex.len() == 2 * BYTES).then(|| pairs.try_into().ok())?
 }
@@ -352,6 +354,15 @@ mod tests {
         let faults = broken(NOTE_VERSIONS, &rows);
         assert!(faults.iter().any(|fault| fault.contains("(v2)")), "{faults:?}");
         assert!(faults.iter().any(|fault| fault.contains("(v3)")), "{faults:?}");
+    }
+
+    #[test]
+    fn a_sum_is_read_as_it_is_written_and_in_no_other_way() {
+        let sum = super::hex(&[0xab; super::BYTES]);
+        assert_eq!(super::bytes(&sum), Some([0xab; super::BYTES]));
+        for other in [sum.to_uppercase(), sum[1..].to_owned(), format!("{sum}0"), sum.replacen('a', "g", 1)] {
+            assert_eq!(super::bytes(&other), None, "{other}");
+        }
     }
 
     #[test]

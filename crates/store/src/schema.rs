@@ -43,6 +43,10 @@ pub(crate) async fn form(connection: &mut SqliteConnection) -> Result<i64, Wrong
 
 /// Everything a file says it is made of. Read as bytes, since nobody promised that they are text.
 async fn objects(connection: &mut SqliteConnection) -> Result<Objects, Wrong> {
+    // Bytes where SQLite writes text are a flipped bit too.
+    let odd = "SELECT COUNT(*) FROM sqlite_master WHERE typeof(type) <> 'text' OR typeof(name) <> 'text' \
+               OR typeof(tbl_name) <> 'text' OR typeof(rootpage) <> 'integer' OR typeof(sql) NOT IN ('text', 'null')";
+    let odd: i64 = sqlx::query_scalar(odd).fetch_one(&mut *connection).await?;
     let rows = "SELECT CAST(type AS BLOB), CAST(name AS BLOB), CAST(tbl_name AS BLOB), CAST(sql AS BLOB) \
                 FROM sqlite_master";
     let rows: Vec<Bytes> = sqlx::query_as(rows).fetch_all(connection).await?;
@@ -50,7 +54,11 @@ async fn objects(connection: &mut SqliteConnection) -> Result<Objects, Wrong> {
     let object =
         |(kind, name, table, words): &Bytes| ((text(kind), text(name)), (text(table), words.as_deref().map(text)));
     let found: Objects = rows.iter().map(object).collect();
-    if found.len() < rows.len() { Err(Wrong::damaged("it names one of its tables twice")) } else { Ok(found) }
+    match rows.len() - found.len() {
+        0 if odd == 0 => Ok(found),
+        0 => Err(Wrong::damaged("the words for its tables are not kept as text")),
+        _ => Err(Wrong::damaged("it names one of its tables twice")),
+    }
 }
 
 /// How often the form of a store was changed until it was of a form, as SQLite counts.
