@@ -7,6 +7,7 @@ mod calibrate;
 pub mod climatology;
 mod conduction;
 mod edges;
+mod fuzz;
 mod house;
 mod needs;
 mod test;
@@ -22,6 +23,7 @@ cargo xtask CHORE
   test    everything that must hold: format, tidy, clippy, release build, a browser, tests, a smoke run
   tidy    the rules of the house that no compiler checks
   edges   compute data/edge_losses.toml afresh
+  fuzz    bytes that nobody would write at every way in: --minutes N [WAY] (needs cargo-fuzz)
   guide   take the pictures of docs/user-guide in a real browser
   bench   nanoseconds per particle-hour; --peers [--json] beside other tools (needs Python 3 and the network),
           --counts [--store] instructions (needs valgrind), --scaling by size, into docs/PERFORMANCE.md
@@ -50,6 +52,7 @@ fn run() -> Result<()> {
         ["test"] => test::run(),
         ["tidy"] => tidy::run(),
         ["edges"] => edges::run(),
+        ["fuzz", rest @ ..] => fuzz::run(rest),
         ["guide"] => test::guide(),
         ["bench", rest @ ..] => bench::run(rest),
         ["climatology"] => climatology::run(),

@@ -3,6 +3,7 @@
 mod browser;
 mod smoke;
 mod steps;
+mod supply;
 mod tally;
 
 use crate::bench::counts;
@@ -51,6 +52,7 @@ fn all(steps: &mut Steps) -> Result<()> {
     })?;
     steps.run("format", || quiet(&["fmt", "--all", "--check"]))?;
     steps.run("tidy", || tidy::run().map(|()| None))?;
+    steps.run("supply chain", supply::check)?;
     steps.run("clippy", || quiet(&CLIPPY))?;
     steps.run("release build", || quiet(&["build", "--release", "--package", "snowhum"]))?;
     steps.run("axe-core", browser::fetch_checker)?;

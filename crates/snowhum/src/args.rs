@@ -11,6 +11,7 @@ use crate::commands::losses::LossesArguments;
 use crate::commands::mites::MitesArguments;
 use crate::commands::note::{NoteArguments, UndoArguments};
 use crate::commands::print::PrintArguments;
+use crate::commands::records::RestoreArguments;
 use crate::commands::serve::lan::LanArguments;
 use crate::commands::treatments::TreatmentsArguments;
 use crate::commands::weigh::WeighArguments;
@@ -138,13 +139,12 @@ pub(crate) enum Command {
         /// The copy; it must not exist yet.
         to: PathBuf,
     },
-    /// Put a backup in the place of the records; what was there is kept beside.
+    /// Put a backup or an export in the place of the records; what was there is kept beside.
     ///
     /// Example: snowhum restore records-2026-01.db
-    Restore {
-        /// The backup.
-        from: PathBuf,
-    },
+    Restore(RestoreArguments),
+    /// Tell a code that signs one browser in to `serve --lan`, once, within ten minutes.
+    SignInCode,
     /// Look whether the records are in order.
     ///
     /// Example: snowhum doctor

@@ -14,7 +14,7 @@ pub(crate) mod note;
 mod now;
 mod plan;
 pub(crate) mod print;
-mod records;
+pub(crate) mod records;
 pub(crate) mod serve;
 mod setup;
 mod spring;
@@ -51,7 +51,8 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Import { file } => records::import(file, common),
         Command::Export { to } => records::export(to, common),
         Command::Backup { to } => records::backup(to, common),
-        Command::Restore { from } => records::restore(from, common),
+        Command::Restore(arguments) => records::restore(arguments, common),
+        Command::SignInCode => records::sign_in_code(common),
         Command::Doctor => records::doctor(common),
         Command::Hive(hive) => hive::run(hive, common),
         Command::Setup(setup) => setup::run(setup, common),

@@ -35,6 +35,11 @@ pub(crate) fn environment(text: impl std::fmt::Display) -> anyhow::Error {
     anyhow::Error::new(Failure::Environment(text.to_string()))
 }
 
+/// What is done and needs the keeper now, as an error.
+pub(crate) fn needs_keeper(text: impl std::fmt::Display) -> anyhow::Error {
+    anyhow::Error::new(Failure::NeedsKeeper(text.to_string()))
+}
+
 /// Prints the message on stderr and gives the code.
 pub(crate) fn report(error: &anyhow::Error) -> ExitCode {
     let failure = error.downcast_ref::<Failure>();

@@ -28,16 +28,60 @@ pub(crate) fn with<T>(work: impl Future<Output = Result<T, Fault>>) -> anyhow::R
     runtime()?.block_on(work).map_err(failure)
 }
 
+/// Brings something from a file into the records at a place.
+pub(crate) fn bring<T>(
+    path: &Path,
+    file: &Path,
+    work: impl AsyncFnOnce(&Store) -> Result<T, Fault>,
+) -> anyhow::Result<T> {
+    with_store(path, async |store| work(store).await.map_err(|fault| failure_of(file, fault)))
+}
+
+/// Does something with the store at a place, and closes it.
+pub(crate) fn with_store<T>(path: &Path, work: impl AsyncFnOnce(&Store) -> anyhow::Result<T>) -> anyhow::Result<T> {
+    runtime()?.block_on(async {
+        let store = Store::open(path).await.map_err(failure)?;
+        let done = work(&store).await;
+        store.close().await;
+        done
+    })
+}
+
 fn runtime() -> anyhow::Result<tokio::runtime::Runtime> {
     tokio::runtime::Builder::new_current_thread().enable_time().build().map_err(exit::environment)
 }
 
 /// A store's fault with the exit code it deserves: what the keeper gave, or what the machine could not do.
 pub(crate) fn failure(fault: Fault) -> anyhow::Error {
+    if is_of_input(&fault.wrong) { exit::input(fault) } else { exit::environment(fault) }
+}
+
+/// The same for what a file brings into the records: a fault of the file is named by the file.
+pub(crate) fn failure_of(file: &Path, fault: Fault) -> anyhow::Error {
     match fault.wrong {
-        Wrong::NotADatabase | Wrong::OtherProgram | Wrong::NoSuchNote { .. } => exit::input(fault),
-        _ => exit::environment(fault),
+        wrong @ (Wrong::Unreadable { .. } | Wrong::Unfit { .. } | Wrong::Newer { .. }) => {
+            exit::input(format!("{}: {wrong}", file.display()))
+        }
+        _ => failure(fault),
     }
+}
+
+fn is_of_input(wrong: &Wrong) -> bool {
+    use Wrong::{
+        Foreign, InAnotherYard, NoSuchNote, NotADatabase, NotEmpty, NotInOrder, OtherProgram, Unfit, Unreadable,
+    };
+    matches!(
+        wrong,
+        Foreign { .. }
+            | InAnotherYard { .. }
+            | NoSuchNote { .. }
+            | NotADatabase
+            | NotEmpty
+            | NotInOrder { .. }
+            | OtherProgram
+            | Unfit { .. }
+            | Unreadable { .. }
+    )
 }
 
 /// A store that is there already, with the yard it holds.

@@ -14,6 +14,18 @@ pub(crate) fn create(path: &Path) -> anyhow::Result<File> {
     File::create_new(path).map_err(|error| failed(path, &error))
 }
 
+/// The same, for its owner's eyes alone.
+///
+/// # Errors
+/// See [`create`].
+pub(crate) fn create_private(path: &Path) -> anyhow::Result<File> {
+    let mut options = File::options();
+    options.write(true).create_new(true);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::mode(&mut options, 0o600);
+    options.open(path).map_err(|error| failed(path, &error))
+}
+
 /// A file that could not be made or filled, in words for the keeper.
 pub(crate) fn failed(path: &Path, error: &Error) -> anyhow::Error {
     let shown = path.display();

@@ -7,6 +7,7 @@ use std::io::{BufRead, BufReader, Read, Write};
 use std::net::TcpStream;
 use std::path::PathBuf;
 use std::process::{Child, ChildStderr, Command, Stdio};
+use std::thread::JoinHandle;
 use std::time::{Duration, Instant};
 
 use ureq::Agent;
@@ -217,6 +218,28 @@ fn what_is_not_encrypted_gives_the_certificate_page_and_nothing_else() {
     assert!(!server.plain("/").body.contains("Alder"));
 }
 
+/// A body of which a byte comes each second, and would for minutes.
+struct Dribble(u32);
+
+impl Read for Dribble {
+    fn read(&mut self, buffer: &mut [u8]) -> std::io::Result<usize> {
+        std::thread::sleep(Duration::from_secs(1));
+        self.0 -= 1;
+        buffer[0] = b'x';
+        Ok(usize::from(self.0 > 0))
+    }
+}
+
+/// Sends it; gives how long it was listened to, and the answer if there was one.
+fn dribble(phone: Agent, address: String) -> JoinHandle<(Duration, Option<u16>)> {
+    std::thread::spawn(move || {
+        let start = Instant::now();
+        let form = phone.post(address).header("content-type", "application/x-www-form-urlencoded");
+        let answer = form.send(ureq::SendBody::from_owned_reader(Dribble(200)));
+        (start.elapsed(), answer.ok().map(|answer| answer.status().as_u16()))
+    })
+}
+
 #[test]
 fn wrong_phrases_forged_origins_large_bodies_and_slow_talkers_are_refused() {
     let server = Server::start("hostile");
@@ -233,6 +256,7 @@ fn wrong_phrases_forged_origins_large_bodies_and_slow_talkers_are_refused() {
     if let Ok(large) = large.send("x".repeat(10 << 20)) {
         assert_eq!(answer(large).status, 413);
     }
+    let dribbling = dribble(server.trusting(), server.address("/sign-in"));
     let start = Instant::now();
     let mut silent = TcpStream::connect(("127.0.0.1", server.pages)).unwrap();
     let mut slow = TcpStream::connect(("127.0.0.1", server.plain)).unwrap();
@@ -243,6 +267,8 @@ fn wrong_phrases_forged_origins_large_bodies_and_slow_talkers_are_refused() {
         stream.read_to_end(&mut rest).unwrap();
     }
     assert!(start.elapsed() < Duration::from_secs(25), "{:?}", start.elapsed());
+    let (took, status) = dribbling.join().unwrap();
+    assert!(took < Duration::from_secs(40) && [None, Some(408)].contains(&status), "{took:?}, {status:?}");
     assert_eq!(server.get(&phone, "/sign-in", "").status, 200, "others are served meanwhile");
 }
 

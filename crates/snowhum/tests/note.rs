@@ -224,3 +224,32 @@ fn an_examination_in_which_nobody_looked_is_not_kept() {
     assert!(stopped.starts_with("STOP") && !stopped.contains("Wax moth"));
     assert!(folder.done(&["losses", "--as-of", "2026-04-01"]).contains("authority"));
 }
+
+#[test]
+fn a_malformed_import_is_the_inputs_fault_and_names_it() {
+    let folder = Folder::with_yard("malformed");
+    for (name, text) in [
+        ("half.json", "{\"schema\":\"snowhum.store/2\",\"yards\":["),
+        ("other.json", "[]"),
+        ("newer.json", "{\"schema\":\"snowhum.store/99\"}"),
+        ("sheet.csv", "name\nx\n"),
+        ("torn.csv", "body\n{}\n"),
+        ("yard2.toml", "not toml at all ["),
+    ] {
+        std::fs::write(folder.0.join(name), text).unwrap();
+        let fresh = format!("{name}.db");
+        let said = folder.refused(&["import", name, "--store", &fresh], 2);
+        assert!(said.contains(name) && !said.contains(&fresh), "{name}: {said}");
+    }
+}
+
+#[test]
+fn records_are_mended_from_a_backup_and_keep_what_came_after_it() {
+    let folder = Folder::with_yard("mend");
+    folder.done(&["backup", "copy.db"]);
+    folder.done(&note(&["hum=heard by tube"]));
+    assert!(folder.done(&["restore", "copy.db", "--mend"]).contains("mended"));
+    assert!(folder.done(&["note", "Alder", "--list"]).contains("heard by tube"));
+    assert!(folder.refused(&["restore", "yard.toml", "--mend"], 2).contains("yard.toml"), "no backup");
+    assert_eq!(folder.json(&["doctor"])["well"], true);
+}

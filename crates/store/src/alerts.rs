@@ -2,6 +2,8 @@
 
 use crate::body;
 use crate::fault::{Fault, Wrong};
+use crate::hashes;
+use crate::rows::{ALERTS, Cell};
 use crate::store::Store;
 use jiff::Timestamp;
 use snowhum_apiary::{ApiaryId, ColonyId};
@@ -26,18 +28,17 @@ impl Store {
     /// When the store cannot be written, or the word holds the character NUL.
     pub async fn put_alert(&self, alert: &Alert) -> Result<(), Fault> {
         let put = async {
-            let row = "INSERT INTO alerts (serial, yard, colony, word, at) VALUES ($1, $2, $3, $4, $5)";
             let mut writing = self.writing().await?;
             let next = "SELECT COALESCE(MAX(serial), 0) + 1 FROM alerts";
             let serial: i64 = sqlx::query_scalar(next).fetch_one(&mut *writing).await?;
-            sqlx::query(row)
-                .bind(serial)
-                .bind(alert.yard.0.to_string())
-                .bind(alert.colony.map(|colony| colony.0.to_string()).unwrap_or_default())
-                .bind(body::text(&alert.word, "the alert")?)
-                .bind(alert.at.as_millisecond())
-                .execute(&mut *writing)
-                .await?;
+            let row = vec![
+                Cell::Whole(serial),
+                Cell::Text(alert.yard.0.to_string()),
+                Cell::Text(alert.colony.map(|colony| colony.0.to_string()).unwrap_or_default()),
+                Cell::Text(body::text(&alert.word, "the alert")?.to_owned()),
+                Cell::Whole(alert.at.as_millisecond()),
+            ];
+            hashes::keep(ALERTS, &mut writing, row).await?;
             Ok(writing.commit().await?)
         };
         self.named(put).await

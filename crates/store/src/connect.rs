@@ -1,10 +1,12 @@
 //! How a SQLite file is opened.
 
 use crate::fault::Wrong;
+use crate::files;
 use sqlx::sqlite::{SqliteConnectOptions, SqliteConnection, SqlitePool, SqlitePoolOptions};
 use sqlx::{AssertSqlSafe, Connection};
+use std::io;
 use std::path::Path;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 /// Connections at once: one writer and a few readers.
 const CONNECTIONS: u32 = 4;
@@ -20,6 +22,13 @@ const PRAGMAS: &str = "PRAGMA busy_timeout = 5000;
     PRAGMA cell_size_check = ON;";
 /// For a file that is only looked at.
 const LOOKING: &str = "PRAGMA busy_timeout = 5000; PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON;";
+/// For a file that is being made and has no name yet: it is one file, and waited for at its end. What points nowhere is
+/// found by the doctor, who names it.
+const FRESH: &str = "PRAGMA journal_mode = DELETE; PRAGMA synchronous = OFF; PRAGMA foreign_keys = OFF;";
+/// How long looking at a file may take: so long, and so much more for each megabyte (judgement).
+const PATIENCE: (Duration, Duration) = (Duration::from_secs(30), Duration::from_millis(500));
+/// Steps of SQLite's between two looks at the clock.
+const BETWEEN_LOOKS: i32 = 1_000;
 
 /// How far a file may grow.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -31,9 +40,50 @@ pub(crate) enum Room {
     Pages(u32),
 }
 
+/// How long looking at a file may take, by its size.
+pub(crate) fn patience(path: &Path) -> Duration {
+    let megabytes = std::fs::metadata(path).map_or(0, |file| file.len() >> 20);
+    PATIENCE.0 + PATIENCE.1 * u32::try_from(megabytes).unwrap_or(u32::MAX / 2)
+}
+
+/// From now on a connection's work ends with a fault once its time is up.
+pub(crate) async fn limit(connection: &mut SqliteConnection, time: Duration) -> Result<(), Wrong> {
+    let begun = Instant::now();
+    connection.lock_handle().await?.set_progress_handler(BETWEEN_LOOKS, move || begun.elapsed() < time);
+    Ok(())
+}
+
+/// Takes the limit away.
+pub(crate) async fn unlimit(connection: &mut SqliteConnection) -> Result<(), Wrong> {
+    connection.lock_handle().await?.remove_progress_handler();
+    Ok(())
+}
+
+/// An empty file that is being made, its owner's alone; one of that name is thrown away.
+pub(crate) async fn fresh(path: &Path) -> Result<SqliteConnection, Wrong> {
+    ["", "-journal", "-wal", "-shm"].iter().try_for_each(|ending| files::remove(&files::beside(path, ending)))?;
+    files::create_private(path).map_err(unmade)?;
+    let options = SqliteConnectOptions::new().filename(path).create_if_missing(false);
+    let mut connection = SqliteConnection::connect_with(&options).await?;
+    sqlx::raw_sql(FRESH).execute(&mut connection).await?;
+    Ok(connection)
+}
+
+/// A file that cannot be made for want of its folder is not itself missing.
+fn unmade(error: io::Error) -> Wrong {
+    match error.kind() {
+        io::ErrorKind::NotFound => Wrong::Disk { what: "there is no such folder".to_owned() },
+        _ => error.into(),
+    }
+}
+
 /// A store in a file, made if it is not there. The path must be absolute, so that no name reads as an address.
 pub(crate) async fn file(path: &Path, room: Room) -> Result<SqlitePool, Wrong> {
-    let options = SqliteConnectOptions::new().filename(path).create_if_missing(true);
+    let is_new = !path.try_exists()?;
+    if is_new {
+        files::create_private_or_leave(path).map_err(unmade)?;
+    }
+    let options = SqliteConnectOptions::new().filename(path).create_if_missing(false);
     // A pool tries again until its time is up and then cannot say why; this one connection says it at once.
     let mut first = SqliteConnection::connect_with(&options).await?;
     match sqlx::raw_sql(PRAGMAS).execute(&mut first).await.map_err(Wrong::from) {
@@ -43,6 +93,10 @@ pub(crate) async fn file(path: &Path, room: Room) -> Result<SqlitePool, Wrong> {
     }
     let pool = pool(room).max_connections(CONNECTIONS).connect_with(options).await?;
     first.close().await?;
+    if is_new {
+        // The name too, before anything is answered as stored.
+        files::settle_folder_of(path)?;
+    }
     Ok(pool)
 }
 
@@ -53,13 +107,23 @@ pub(crate) async fn memory() -> Result<SqlitePool, Wrong> {
     Ok(pool.connect_with(options).await?)
 }
 
-/// A file that is only looked at, never changed or made.
+/// A file that is only looked at, for so long and no longer, and never changed or made.
 pub(crate) async fn looking(path: &Path) -> Result<SqliteConnection, Wrong> {
+    looking_as(path, true).await
+}
+
+/// The same, where SQLite must first take back what a power cut broke off in the middle.
+pub(crate) async fn recovering(path: &Path) -> Result<SqliteConnection, Wrong> {
+    looking_as(path, false).await
+}
+
+async fn looking_as(path: &Path, is_read_only: bool) -> Result<SqliteConnection, Wrong> {
     if !path.try_exists()? {
         return Err(Wrong::Missing);
     }
-    let options = SqliteConnectOptions::new().filename(path).create_if_missing(false).read_only(true);
+    let options = SqliteConnectOptions::new().filename(path).create_if_missing(false).read_only(is_read_only);
     let mut connection = SqliteConnection::connect_with(&options).await?;
+    limit(&mut connection, patience(path)).await?;
     sqlx::raw_sql(LOOKING).execute(&mut connection).await?;
     Ok(connection)
 }

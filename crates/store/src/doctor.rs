@@ -1,13 +1,18 @@
 //! Whether a store is in order.
 
+use crate::connect;
 use crate::fault::{Fault, Wrong};
 use crate::files;
+use crate::hashes;
+use crate::header;
 use crate::migrations;
-use crate::rows::TABLES;
+use crate::rows::{Cells, TABLES};
+use crate::schema;
 use crate::store::Store;
 use sqlx::sqlite::SqliteConnection;
-use std::fs::File;
+use std::fs::{self, File};
 use std::path::Path;
+use std::time::Duration;
 
 /// The two checks without which nothing else counts.
 const FILE: &str = "file";
@@ -46,19 +51,38 @@ impl Report {
     /// Whether nothing is out of order.
     #[must_use]
     pub fn is_well(&self) -> bool {
-        !self.checks.iter().any(|check| matches!(check.found, Found::Ill(_)))
+        self.ill().is_none()
+    }
+
+    /// The first thing out of order: what, and how.
+    pub(crate) fn ill(&self) -> Option<String> {
+        self.checks.iter().find_map(|check| match &check.found {
+            Found::Ill(what) => Some(format!("{}: {what}", check.what)),
+            Found::Well | Found::Odd(_) => None,
+        })
     }
 }
 
 impl Store {
-    /// Looks at everything: the file, its form, what points where, every body, the folder.
+    /// Looks at everything: the file, its form, what points where, every row, the folder. It ends in time, whatever the
+    /// file is.
     ///
     /// # Errors
     /// When the store cannot be opened at all; what can be looked at ends in the report.
     pub async fn doctor(&self) -> Result<Report, Fault> {
+        self.doctor_within(self.path().map_or(Duration::MAX, connect::patience)).await
+    }
+
+    /// The same in a time of one's own choosing; what takes longer is found ill.
+    ///
+    /// # Errors
+    /// See [`Store::doctor`].
+    pub async fn doctor_within(&self, time: Duration) -> Result<Report, Fault> {
         let doctor = async {
             let mut connection = self.pool().acquire().await?;
+            connect::limit(&mut connection, time).await?;
             let mut checks = examine(&mut connection).await;
+            connect::unlimit(&mut connection).await?;
             if let Some(path) = self.path() {
                 checks.push(Check { what: "folder", found: folder(path) });
             }
@@ -66,18 +90,39 @@ impl Store {
         };
         self.named(doctor).await
     }
+
+    /// The same for a store that this process has not open, with a look at the first bytes of its file.
+    ///
+    /// # Errors
+    /// When the store cannot be opened: it is missing, no store, or so damaged that nothing of it can be trusted.
+    pub async fn doctor_of(path: &Path) -> Result<Report, Fault> {
+        let is_alone = !fs::metadata(files::beside(path, "-wal")).is_ok_and(|log| log.len() > 0);
+        let head = header::fault(path, is_alone).map_err(|error| Fault::about(path, error))?;
+        let store = Self::open(path).await?;
+        let report = store.doctor().await;
+        store.close().await;
+        let mut report = report?;
+        report.checks.insert(0, Check { what: "header", found: head.map_or(Found::Well, Found::Ill) });
+        Ok(report)
+    }
 }
 
-/// Looks at a database.
+/// Looks at a database of the newest form. Nothing is asked of one whose form is not as it must be.
 pub(crate) async fn examine(connection: &mut SqliteConnection) -> Vec<Check> {
     let mut checks = Vec::new();
     let mut add = |what, found: Result<Found, Wrong>| {
-        checks.push(Check { what, found: found.unwrap_or_else(|wrong| Found::Ill(wrong.to_string())) });
+        let found = found.unwrap_or_else(|wrong| Found::Ill(wrong.to_string()));
+        let is_ill = matches!(found, Found::Ill(_));
+        checks.push(Check { what, found });
+        is_ill
     };
+    if add(FORM, form(connection).await) {
+        return checks;
+    }
     add(FILE, whole(connection).await);
-    add(FORM, form(connection).await);
     add("links", links(connection).await);
     add("bodies", bodies(connection).await);
+    add("hashes", hashes(connection).await);
     add("notes", orphans(connection).await);
     checks
 }
@@ -104,19 +149,22 @@ pub(crate) async fn broken_links(connection: &mut SqliteConnection) -> Result<Op
     Ok((homeless > 0).then(|| format!("{homeless} colonies are in hives that do not stand in their yard")))
 }
 
-async fn whole(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
+/// SQLite's own look at its pages and indices.
+pub(crate) async fn whole(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
     let told: Vec<String> = sqlx::query_scalar("PRAGMA integrity_check").fetch_all(connection).await?;
     Ok(if told == ["ok"] { Found::Well } else { Found::Ill(first(&told)) })
 }
 
 async fn form(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
-    let (found, known) = (migrations::form(connection).await?, migrations::KNOWN);
+    let (found, known) = (schema::form(connection).await?, migrations::KNOWN);
     migrations::refuse_newer(found, known)?;
-    Ok(if found == known {
-        Found::Well
-    } else {
-        Found::Odd(format!("of form {found}; opening it brings it to {known}"))
-    })
+    if found < known {
+        return Ok(Found::Ill(format!("of form {found}, and {known} is expected")));
+    }
+    let changes: i64 = sqlx::query_scalar("PRAGMA schema_version").fetch_one(connection).await?;
+    let expected = schema::changes(known).await?;
+    let odd = || format!("it counts {changes} changes of its form instead of {expected}: another program rewrote it");
+    Ok(if changes == expected { Found::Well } else { Found::Odd(odd()) })
 }
 
 async fn links(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
@@ -126,11 +174,26 @@ async fn links(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
 async fn bodies(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
     let mut wrongs = Vec::new();
     for table in TABLES {
-        let rows = table.read(connection).await?;
-        wrongs.extend(rows.iter().filter_map(|row| table.check(row).err()).map(|wrong| match wrong {
-            Wrong::Damaged { what } | Wrong::Unfit { what, .. } => what,
-            other => other.to_string(),
-        }));
+        let rows = table.read_each(migrations::KNOWN, connection).await?;
+        wrongs.extend(rows.into_iter().filter_map(|row| row.and_then(|row| table.check(&row)).err()).map(told));
+    }
+    Ok(if wrongs.is_empty() { Found::Well } else { Found::Ill(first(&wrongs)) })
+}
+
+fn told(wrong: Wrong) -> String {
+    match wrong {
+        Wrong::Damaged { what } | Wrong::Unfit { what, .. } => what,
+        other => other.to_string(),
+    }
+}
+
+async fn hashes(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
+    let mut wrongs = Vec::new();
+    for table in TABLES {
+        // A row that cannot be read is named among the bodies.
+        let rows = table.read_each(migrations::KNOWN, connection).await?;
+        let rows: Vec<Cells> = rows.into_iter().flatten().collect();
+        wrongs.extend(hashes::faults(table, &rows, connection).await?);
     }
     Ok(if wrongs.is_empty() { Found::Well } else { Found::Ill(first(&wrongs)) })
 }

@@ -1,11 +1,16 @@
 //! Everything out of a store as JSON, and into an empty one.
 
+use crate::body;
 use crate::doctor;
 use crate::fault::{Fault, Wrong};
+use crate::hashes::{self, Links, SINCE, Sum};
 use crate::migrations::KNOWN;
-use crate::rows::{Cell, Cells, Kind, TABLES, Table};
+use crate::rows::{Cell, Cells, Kind, TABLES, Table, opens_the_gate};
 use crate::store::Store;
+use jiff::tz::TimeZone;
 use serde_json::value::RawValue;
+use snowhum_apiary::YEARS;
+use sqlx::sqlite::SqliteConnection;
 use std::collections::BTreeMap;
 use std::io::{self, Read, Write};
 
@@ -13,6 +18,8 @@ use std::io::{self, Read, Write};
 const SCHEMA: &str = "snowhum.store/";
 /// Largest export that is read, bytes: some hundred thousand notes.
 const LARGEST: u64 = 512 << 20;
+/// Of which so much is looked at to tell an export from something else, bytes.
+const LEAD: u64 = 64;
 const RIGHT: &str = "read in an export as `export` wrote it";
 
 type Object = BTreeMap<String, Box<RawValue>>;
@@ -28,8 +35,9 @@ impl Store {
             let mut reading = self.reading().await?;
             let mut text = format!("{{\"schema\":\"{SCHEMA}{KNOWN}\"");
             for table in TABLES {
-                let rows = table.read(&mut reading).await?;
-                let rows: Result<Vec<String>, Wrong> = rows.iter().map(|row| object(table, row)).collect();
+                let rows = table.read(KNOWN, &mut reading).await?;
+                let rows = rows.iter().filter(|row| !opens_the_gate(table, row));
+                let rows: Result<Vec<String>, Wrong> = rows.map(|row| object(table, row)).collect();
                 text += &format!(",\n\"{}\":[\n{}\n]", table.name, rows?.join(",\n"));
             }
             text += "}\n";
@@ -45,25 +53,40 @@ impl Store {
     /// When the store holds records, the export is not in order or of a newer form, or the store cannot be written.
     pub async fn import_json(&self, from: impl Read) -> Result<(), Fault> {
         let import = async {
-            let tables = tables(from)?;
             let mut writing = self.writing().await?;
             for table in TABLES {
-                if !table.read(&mut writing).await?.is_empty() {
+                let rows = table.read(KNOWN, &mut writing).await?;
+                if rows.iter().any(|row| !opens_the_gate(table, row)) {
                     return Err(Wrong::NotEmpty);
                 }
             }
-            for (table, rows) in tables {
-                for (number, cells) in (1..).zip(rows) {
-                    let add = table.add(&mut writing, cells).await;
-                    add.map_err(|wrong| refused(table, number, wrong))?;
-                }
-            }
-            if let Some(what) = doctor::broken_links(&mut writing).await? {
-                return Err(unreadable("the export", what));
-            }
+            take_in(from, &mut writing).await?;
             Ok(writing.commit().await?)
         };
         self.named(import).await
+    }
+}
+
+/// Whether a file begins as an export does.
+pub(crate) fn is_export(from: impl Read) -> io::Result<bool> {
+    let mut begin = Vec::new();
+    from.take(LEAD).read_to_end(&mut begin)?;
+    Ok(begin.iter().find(|byte| !byte.is_ascii_whitespace()) == Some(&b'{'))
+}
+
+/// Takes the rows of an export into empty tables.
+pub(crate) async fn take_in(from: impl Read, writing: &mut SqliteConnection) -> Result<(), Wrong> {
+    for (table, rows) in tables(from)? {
+        let mut sum = Sum::read(table, writing).await?;
+        for (number, row) in (1..).zip(rows) {
+            sum.add(hashes::kept(&row).1);
+            table.add(KNOWN, writing, &row).await.map_err(|wrong| refused(table, number, wrong))?;
+        }
+        sum.write(table, writing).await?;
+    }
+    match doctor::broken_links(writing).await? {
+        Some(what) => Err(unreadable("the export", what)),
+        None => Ok(()),
     }
 }
 
@@ -71,7 +94,7 @@ impl Store {
 fn object(table: Table, cells: &[Cell]) -> Result<String, Wrong> {
     let damaged = |error: serde_json::Error| Wrong::damaged(format!("a row of {} is no JSON ({error})", table.name));
     let fields: Result<Vec<String>, Wrong> = table
-        .columns
+        .columns(KNOWN)
         .iter()
         .zip(cells)
         .map(|((name, kind), cell)| {
@@ -101,12 +124,12 @@ fn tables(from: impl Read) -> Result<Vec<(Table, Vec<Cells>)>, Wrong> {
         return Err(unreadable("the export", format!("it is larger than {} MB", LARGEST >> 20)));
     }
     let mut parts: Object = serde_json::from_str(&text).map_err(|error| unreadable("the export", error.to_string()))?;
-    check_schema(parts.remove("schema"))?;
+    let form = form(parts.remove("schema"))?;
     let mut tables = Vec::new();
     for table in TABLES {
         let missing = || unreadable("the export", format!("it has no {}", table.name));
         let rows = parts.remove(table.name).ok_or_else(missing)?;
-        tables.push((table, rows_of(table, &rows)?));
+        tables.push((table, rows_of(table, form, &rows)?));
     }
     match parts.keys().next() {
         Some(unknown) => Err(unreadable("the export", format!("it holds {unknown:?}, which no store has"))),
@@ -114,35 +137,59 @@ fn tables(from: impl Read) -> Result<Vec<(Table, Vec<Cells>)>, Wrong> {
     }
 }
 
-fn check_schema(schema: Option<Box<RawValue>>) -> Result<(), Wrong> {
+/// The form of the store that an export is of.
+fn form(schema: Option<Box<RawValue>>) -> Result<i64, Wrong> {
     let schema: Option<String> = schema.and_then(|schema| serde_json::from_str(schema.get()).ok());
     let form = schema.as_deref().and_then(|schema| schema.strip_prefix(SCHEMA)?.parse::<i64>().ok());
     match form {
         Some(found) if found > KNOWN => Err(Wrong::Newer { found, known: KNOWN }),
-        Some(KNOWN) => Ok(()),
+        Some(form @ 1..) => Ok(form),
         _ => Err(unreadable("schema", format!("it does not say {SCHEMA}{KNOWN}"))),
     }
 }
 
-fn rows_of(table: Table, rows: &RawValue) -> Result<Vec<Cells>, Wrong> {
+/// The rows of a table with their hashes, which must be right where the export has them.
+fn rows_of(table: Table, form: i64, rows: &RawValue) -> Result<Vec<Cells>, Wrong> {
     let rows: Vec<Object> =
         serde_json::from_str(rows.get()).map_err(|error| unreadable(table.name, error.to_string()))?;
-    let mut read = Vec::new();
-    for (number, mut row) in (1..).zip(rows) {
-        let at = format!("{} {number}", table.name);
-        let mut cells = Vec::new();
-        for (name, kind) in table.columns {
-            let missing = || unreadable(&at, format!("it has no {name}"));
-            let value = row.remove(*name).ok_or_else(missing)?;
-            cells.push(cell(*kind, &value).map_err(|error| unreadable(&at, format!("{name}: {error}")))?);
-        }
-        if let Some(unknown) = row.keys().next() {
-            return Err(unreadable(&at, format!("it holds {unknown:?}, which no row of it has")));
-        }
+    let (mut read, mut before) = (Vec::new(), String::new());
+    for (number, row) in (1..).zip(rows) {
+        let mut cells = cells_of(table, form, &format!("{} {number}", table.name), row)?;
         table.check(&cells).map_err(|wrong| refused(table, number, wrong))?;
+        let hash = hashes::of(table, &before, if form < SINCE { &cells } else { hashes::kept(&cells).0 });
+        if form < SINCE {
+            cells.push(Cell::Text(hash.clone()));
+        } else if hashes::kept(&cells).1 != hash {
+            let what = format!("{} was changed, or a row before it is missing", table.called(&cells));
+            return Err(unreadable(format!("{} {number}", table.name), what));
+        }
+        if table.links == Links::Chain {
+            before = hash;
+        }
         read.push(cells);
     }
     Ok(read)
+}
+
+fn cells_of(table: Table, form: i64, at_row: &str, mut row: Object) -> Result<Cells, Wrong> {
+    let mut cells = Vec::new();
+    for (name, kind) in table.columns(form) {
+        let missing = || unreadable(at_row, format!("it has no {name}"));
+        let value = row.remove(*name).ok_or_else(missing)?;
+        cells.push(cell(*kind, &value).map_err(|error| unreadable(at_row, format!("{name}: {error}")))?);
+    }
+    if let Some(unknown) = row.keys().next() {
+        return Err(unreadable(at_row, format!("it holds {unknown:?}, which no row of it has")));
+    }
+    if let (Links::Chain, Some(Cell::Whole(at))) = (table.links, table.cell(&cells, "at"))
+        && !body::time(*at).is_ok_and(|at| YEARS.contains(&at.to_zoned_datetime(TimeZone::UTC).year()))
+    {
+        return Err(unreadable(at_row, "it is of a year that no record is of".to_owned()));
+    }
+    if opens_the_gate(table, &cells) {
+        return Err(unreadable(at_row, "it would open the gate, and no export holds such a setting".to_owned()));
+    }
+    Ok(cells)
 }
 
 fn cell(kind: Kind, value: &RawValue) -> Result<Cell, serde_json::Error> {

@@ -31,6 +31,17 @@ pub enum Wrong {
     /// A database, but not ours.
     #[error("is a database of another program; name another file, nothing was changed in this one")]
     OtherProgram,
+    /// It holds what no store holds.
+    #[error("holds {what}, which no store of Snowhum's has; nothing of it was read or run. Name another file")]
+    Foreign {
+        /// Its kind and name.
+        what: String,
+    },
+    /// It took too long.
+    #[error(
+        "could not be looked through in the time there is for it; it is damaged, or made to be slow. Name another file, or restore the last backup"
+    )]
+    TooLong,
     /// Written by a newer program.
     #[error(
         "was written by a newer Snowhum (form {found}; this program knows up to {known}); \
@@ -46,6 +57,12 @@ pub enum Wrong {
     #[error("is damaged: {what}; restore the last backup, the damaged file is kept aside")]
     Damaged {
         /// Where.
+        what: String,
+    },
+    /// Rows of it are not in order.
+    #[error("is not in order ({what}); nothing was put in the place of your records. Name another backup or export")]
+    NotInOrder {
+        /// What, and how.
         what: String,
     },
     /// A store that must be there is not.
@@ -149,6 +166,7 @@ fn of_code(code: Option<&str>, message: &str) -> Wrong {
         Some(3 | 8) => Wrong::ReadOnly,
         Some(11) => Wrong::damaged(message),
         Some(13) => Wrong::Full,
+        Some(9) => Wrong::TooLong,
         Some(10 | 14) => Wrong::Disk { what: message.to_owned() },
         Some(26) => Wrong::NotADatabase,
         _ => Wrong::Refused { what: message.to_owned() },

@@ -1,18 +1,34 @@
-//! The forms a store has had, and the steps from one to the next.
+//! The forms a store has had, and the steps from one to the next. What a file is made of is looked at before, in `schema`.
 
 use crate::fault::Wrong;
+use crate::hashes;
+use sqlx::Connection;
 use sqlx::sqlite::{SqliteConnection, SqlitePool};
 
 /// The steps, in order; a step once shipped is never edited.
-const STEPS: [Step; 1] = [Step { number: 1, sql: include_str!("../migrations/0001_records.sql") }];
+const STEPS: [Step; 2] = [
+    Step { number: 1, sql: include_str!("../migrations/0001_records.sql"), then: Then::Nothing },
+    Step { number: 2, sql: include_str!("../migrations/0002_hashes.sql"), then: Then::Seal },
+];
 /// Begins a transaction that writes: the right to write is taken at once, so that it cannot be lost half way.
 pub(crate) const BEGIN_WRITING: &str = "BEGIN IMMEDIATE";
+/// How far a store has come.
+pub(crate) const NEWEST: &str = "SELECT COALESCE(MAX(number), 0) FROM snowhum_steps";
 
 /// One step.
 #[derive(Debug, Clone, Copy)]
 struct Step {
     number: i64,
     sql: &'static str,
+    then: Then,
+}
+
+/// What a step does that no statement can.
+#[derive(Debug, Clone, Copy)]
+enum Then {
+    Nothing,
+    /// Gives every row its hash.
+    Seal,
 }
 
 /// Newest form this program knows.
@@ -20,21 +36,20 @@ pub(crate) const KNOWN: i64 = STEPS[STEPS.len() - 1].number;
 
 /// Brings a store to the newest form, each step whole or not at all.
 pub(crate) async fn apply(pool: &SqlitePool) -> Result<(), Wrong> {
-    apply_steps(pool, &STEPS).await
+    apply_steps(&mut *pool.acquire().await?, &STEPS).await
 }
 
-/// Form of a store: 0 for an empty file.
-pub(crate) async fn form(connection: &mut SqliteConnection) -> Result<i64, Wrong> {
-    // One statement, since another program may be making the tables.
-    let tables: Vec<String> = sqlx::query_scalar("SELECT name FROM sqlite_master").fetch_all(&mut *connection).await?;
-    if tables.is_empty() {
-        return Ok(0);
+/// Brings one connection's store to the newest form.
+pub(crate) async fn apply_to(connection: &mut SqliteConnection) -> Result<(), Wrong> {
+    apply_steps(connection, &STEPS).await
+}
+
+/// Makes the empty tables of a form in an empty file.
+pub(crate) async fn make(connection: &mut SqliteConnection, form: i64) -> Result<(), Wrong> {
+    for step in STEPS.iter().filter(|step| step.number <= form) {
+        take(connection, *step).await?;
     }
-    if !tables.iter().any(|name| name == "snowhum_steps") {
-        return Err(Wrong::OtherProgram);
-    }
-    let newest = "SELECT COALESCE(MAX(number), 0) FROM snowhum_steps";
-    Ok(sqlx::query_scalar(newest).fetch_one(connection).await?)
+    Ok(())
 }
 
 /// Refuses a store of a newer form.
@@ -45,39 +60,52 @@ pub(crate) fn refuse_newer(found: i64, known: i64) -> Result<(), Wrong> {
     Ok(())
 }
 
-async fn apply_steps(pool: &SqlitePool, steps: &'static [Step]) -> Result<(), Wrong> {
+async fn apply_steps(connection: &mut SqliteConnection, steps: &'static [Step]) -> Result<(), Wrong> {
     let known = steps.last().map_or(0, |step| step.number);
-    let mut reader = pool.acquire().await?;
-    let found = form(&mut reader).await?;
-    drop(reader);
+    let found = form(connection).await?;
     refuse_newer(found, known)?;
     for step in steps.iter().filter(|step| step.number > found) {
-        apply_step(pool, *step).await?;
+        let mut writing = connection.begin_with(BEGIN_WRITING).await?;
+        // Another program may have done it while this one waited.
+        if form(&mut writing).await? < step.number {
+            take(&mut writing, *step).await?;
+        }
+        writing.commit().await?;
     }
     Ok(())
 }
 
-async fn apply_step(pool: &SqlitePool, step: Step) -> Result<(), Wrong> {
-    let mut writing = pool.begin_with(BEGIN_WRITING).await?;
-    // Another program may have done it while this one waited.
-    if form(&mut writing).await? < step.number {
-        let steps = "CREATE TABLE IF NOT EXISTS snowhum_steps (number BIGINT NOT NULL PRIMARY KEY)";
-        sqlx::query(steps).execute(&mut *writing).await?;
-        sqlx::raw_sql(step.sql).execute(&mut *writing).await?;
-        sqlx::query("INSERT INTO snowhum_steps (number) VALUES ($1)").bind(step.number).execute(&mut *writing).await?;
+/// How far it says it has come: 0 for an empty file.
+async fn form(connection: &mut SqliteConnection) -> Result<i64, Wrong> {
+    let is_made = "SELECT COUNT(*) FROM sqlite_master WHERE name = 'snowhum_steps'";
+    let is_made: i64 = sqlx::query_scalar(is_made).fetch_one(&mut *connection).await?;
+    Ok(if is_made == 0 { 0 } else { sqlx::query_scalar(NEWEST).fetch_one(connection).await? })
+}
+
+async fn take(writing: &mut SqliteConnection, step: Step) -> Result<(), Wrong> {
+    let steps = "CREATE TABLE IF NOT EXISTS snowhum_steps (number BIGINT NOT NULL PRIMARY KEY)";
+    sqlx::query(steps).execute(&mut *writing).await?;
+    sqlx::raw_sql(step.sql).execute(&mut *writing).await?;
+    match step.then {
+        Then::Nothing => {}
+        Then::Seal => hashes::seal(writing).await?,
     }
-    Ok(writing.commit().await?)
+    sqlx::query("INSERT INTO snowhum_steps (number) VALUES ($1)").bind(step.number).execute(writing).await?;
+    Ok(())
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{Step, apply_steps, form};
+    use super::{Step, Then, apply_steps, form};
     use crate::connect;
     use crate::fault::Wrong;
 
-    const FIRST: Step = Step { number: 1, sql: "CREATE TABLE a (x BIGINT); INSERT INTO a VALUES (7);" };
-    const BROKEN: Step = Step { number: 2, sql: "UPDATE a SET x = 8; CREATE TABLE b (y BIGINT); NO SUCH WORDS;" };
-    const SECOND: Step = Step { number: 2, sql: "UPDATE a SET x = x + 1; CREATE TABLE b (y BIGINT);" };
+    const FIRST: Step =
+        Step { number: 1, sql: "CREATE TABLE a (x BIGINT); INSERT INTO a VALUES (7);", then: Then::Nothing };
+    const BROKEN: Step =
+        Step { number: 2, sql: "UPDATE a SET x = 8; CREATE TABLE b (y BIGINT); NO SUCH WORDS;", then: Then::Nothing };
+    const SECOND: Step =
+        Step { number: 2, sql: "UPDATE a SET x = x + 1; CREATE TABLE b (y BIGINT);", then: Then::Nothing };
 
     #[test]
     fn a_step_is_taken_once_and_one_that_fails_leaves_no_trace() {
@@ -87,15 +115,15 @@ mod tests {
                 let x: i64 = sqlx::query_scalar("SELECT x FROM a").fetch_one(&pool).await.unwrap();
                 (form(&mut pool.acquire().await.unwrap()).await.unwrap(), x)
             };
-            apply_steps(&pool, &[FIRST]).await.unwrap();
+            apply_steps(&mut pool.acquire().await.unwrap(), &[FIRST]).await.unwrap();
             assert_eq!(state().await, (1, 7));
-            assert!(apply_steps(&pool, &[FIRST, BROKEN]).await.is_err());
+            assert!(apply_steps(&mut pool.acquire().await.unwrap(), &[FIRST, BROKEN]).await.is_err());
             assert_eq!(state().await, (1, 7));
             for _ in 0..2 {
-                apply_steps(&pool, &[FIRST, SECOND]).await.unwrap();
+                apply_steps(&mut pool.acquire().await.unwrap(), &[FIRST, SECOND]).await.unwrap();
                 assert_eq!(state().await, (2, 8));
             }
-            let newer = apply_steps(&pool, &[FIRST]).await.unwrap_err();
+            let newer = apply_steps(&mut pool.acquire().await.unwrap(), &[FIRST]).await.unwrap_err();
             assert!(matches!(newer, Wrong::Newer { found: 2, known: 1 }));
         });
     }

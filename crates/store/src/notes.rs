@@ -2,13 +2,21 @@
 
 use crate::body;
 use crate::fault::{Fault, Wrong};
+use crate::hashes;
 use crate::recorded::Recorded;
+use crate::rows::Cell;
 use crate::store::Store;
-use jiff::Timestamp;
-use snowhum_apiary::{ApiaryId, Note, NoteId};
+use jiff::tz::TimeZone;
+use jiff::{SignedDuration, Timestamp};
+use snowhum_apiary::{ApiaryId, Note, NoteId, YEARS};
 use sqlx::sqlite::{SqliteConnection, SqliteRow};
 use sqlx::{FromRow, Row};
 use uuid::Uuid;
+
+/// How far ahead of the clock a note may be (judgement: some write down what they mean to do).
+const AHEAD: SignedDuration = SignedDuration::from_hours(366 * 24);
+/// A clock that says an earlier year is wrong: a small board without a battery wakes in 1970.
+const RIGHT_CLOCK: i16 = 2026;
 
 /// What became of a note that was put.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -208,6 +216,7 @@ async fn put(writing: &mut SqliteConnection, note: &Note, recorded: &Recorded) -
         Put::Edited => VersionKind::Edited,
         Put::Stored => VersionKind::Made,
     };
+    timely(note, recorded)?;
     add(writing, note, Happened { kind, undoes: None, recorded }).await?;
     Ok(put)
 }
@@ -216,9 +225,22 @@ async fn put(writing: &mut SqliteConnection, note: &Note, recorded: &Recorded) -
 pub(crate) async fn take_once(writing: &mut SqliteConnection, note: &Note, recorded: &Recorded) -> Result<Put, Wrong> {
     let put = meant(writing, note).await?;
     if put == Put::Stored {
+        timely(note, recorded)?;
         add(writing, note, Happened { kind: VersionKind::Made, undoes: None, recorded }).await?;
     }
     Ok(put)
+}
+
+/// Refuses a day that nobody can mean: out of the years records are of, or more than a year ahead of the clock. A clock
+/// that itself stands before this program is not asked.
+fn timely(note: &Note, recorded: &Recorded) -> Result<(), Wrong> {
+    let year = |time: Timestamp| time.to_zoned_datetime(TimeZone::UTC).year();
+    let is_ahead = year(recorded.at) >= RIGHT_CLOCK && note.at.duration_since(recorded.at) > AHEAD;
+    if YEARS.contains(&year(note.at)) && !is_ahead {
+        return Ok(());
+    }
+    let what = format!("note {} is of {}", note.id.0, note.at);
+    Err(Wrong::Unfit { field: "the time", what, right: "write a day from 1950 on, and not more than a year ahead" })
 }
 
 /// What putting a note would be.
@@ -240,26 +262,25 @@ pub(crate) async fn last(connection: &mut SqliteConnection, note: NoteId) -> Res
 
 /// Adds a version after all others.
 pub(crate) async fn add(writing: &mut SqliteConnection, note: &Note, happened: Happened<'_>) -> Result<(), Wrong> {
-    let next = "SELECT COALESCE(MAX(serial), 0) + 1 FROM note_versions";
-    let serial: i64 = sqlx::query_scalar(next).fetch_one(&mut *writing).await?;
-    let row = "INSERT INTO note_versions \
-               (version, serial, note, visit, colony, at, recorded_at, kind, undoes, author, body) \
-               VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)";
-    sqlx::query(row)
-        .bind(version_id(happened.recorded.at).to_string())
-        .bind(serial)
-        .bind(note.id.0.to_string())
-        .bind(note.visit.0.to_string())
-        .bind(note.colony.0.to_string())
-        .bind(note.at.as_millisecond())
-        .bind(happened.recorded.at.as_millisecond())
-        .bind(happened.kind.word())
-        .bind(happened.undoes)
-        .bind(body::text(&happened.recorded.author, "the author")?)
-        .bind(body::written(note, "the note")?)
-        .execute(writing)
-        .await?;
-    Ok(())
+    let text = |text: &dyn ToString| Cell::Text(text.to_string());
+    let author = body::text(&happened.recorded.author, "the author")?;
+    let body = body::written(note, "the note")?;
+    let row = |serial: i64| {
+        vec![
+            text(&version_id(happened.recorded.at)),
+            Cell::Whole(serial),
+            text(&note.id.0),
+            text(&note.visit.0),
+            text(&note.colony.0),
+            Cell::Whole(note.at.as_millisecond()),
+            Cell::Whole(happened.recorded.at.as_millisecond()),
+            text(&happened.kind.word()),
+            happened.undoes.map_or(Cell::None, |version| text(&version)),
+            text(&author),
+            Cell::Text(body),
+        ]
+    };
+    hashes::append(writing, row).await
 }
 
 /// Which colonies of a yard are meant.

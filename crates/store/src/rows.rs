@@ -1,100 +1,107 @@
-//! The tables as rows of plain cells, for everything that goes in or out whole.
+//! The tables as rows of plain cells: every row that goes in, out or is changed goes through here.
 
 use crate::body::{self, Parts};
 use crate::fault::Wrong;
+use crate::hashes::{self, Links};
 use crate::notes::VersionKind;
 use snowhum_apiary::{Colony, Hive, Note};
-use sqlx::Row as _;
-use sqlx::sqlite::{SqliteConnection, SqliteRow};
+use sqlx::query::Query;
+use sqlx::sqlite::{Sqlite, SqliteArguments, SqliteConnection, SqliteRow};
+use sqlx::{AssertSqlSafe, Row as _};
+
+pub(crate) const YARDS: Table = Table {
+    name: "yards",
+    columns: &[("id", Kind::Text), ("changed_at", Kind::Whole), ("body", Kind::Body), HASH],
+    order: "id",
+    links: Links::Alone,
+    check: check_yard,
+};
+pub(crate) const HIVES: Table = Table {
+    name: "hives",
+    columns: &[
+        ("id", Kind::Text),
+        ("yard", Kind::Text),
+        ("place", Kind::Whole),
+        ("left_at", Kind::WholeOrNone),
+        ("body", Kind::Body),
+        HASH,
+    ],
+    order: "yard, place, id",
+    links: Links::Alone,
+    check: check_hive,
+};
+pub(crate) const COLONIES: Table = Table {
+    name: "colonies",
+    columns: &[
+        ("id", Kind::Text),
+        ("yard", Kind::Text),
+        ("hive", Kind::Text),
+        ("place", Kind::Whole),
+        ("left_at", Kind::WholeOrNone),
+        ("body", Kind::Body),
+        HASH,
+    ],
+    order: "yard, place, id",
+    links: Links::Alone,
+    check: check_colony,
+};
+pub(crate) const NOTE_VERSIONS: Table = Table {
+    name: "note_versions",
+    columns: &[
+        ("version", Kind::Text),
+        ("serial", Kind::Whole),
+        ("note", Kind::Text),
+        ("visit", Kind::Text),
+        ("colony", Kind::Text),
+        ("at", Kind::Whole),
+        ("recorded_at", Kind::Whole),
+        ("kind", Kind::Text),
+        ("undoes", Kind::TextOrNone),
+        ("author", Kind::Text),
+        ("body", Kind::Body),
+        HASH,
+    ],
+    order: "serial",
+    links: Links::Chain,
+    check: check_version,
+};
+pub(crate) const SETTINGS: Table = Table {
+    name: "settings",
+    columns: &[("name", Kind::Text), ("value", Kind::Text), HASH],
+    order: "name",
+    links: Links::Alone,
+    check: |_| Ok(()),
+};
+pub(crate) const ALERTS: Table = Table {
+    name: "alerts",
+    columns: &[
+        ("serial", Kind::Whole),
+        ("yard", Kind::Text),
+        ("colony", Kind::Text),
+        ("word", Kind::Text),
+        ("at", Kind::Whole),
+        HASH,
+    ],
+    order: "serial",
+    links: Links::Alone,
+    check: check_alert,
+};
 
 /// The tables, each after those it points at.
-pub(crate) const TABLES: [Table; 6] = [
-    Table {
-        name: "yards",
-        columns: &[("id", Kind::Text), ("changed_at", Kind::Whole), ("body", Kind::Body)],
-        select: "SELECT id, changed_at, body FROM yards ORDER BY id",
-        insert: "INSERT INTO yards (id, changed_at, body) VALUES ($1, $2, $3)",
-        check: check_yard,
-    },
-    Table {
-        name: "hives",
-        columns: &[
-            ("id", Kind::Text),
-            ("yard", Kind::Text),
-            ("place", Kind::Whole),
-            ("left_at", Kind::WholeOrNone),
-            ("body", Kind::Body),
-        ],
-        select: "SELECT id, yard, place, left_at, body FROM hives ORDER BY yard, place, id",
-        insert: "INSERT INTO hives (id, yard, place, left_at, body) VALUES ($1, $2, $3, $4, $5)",
-        check: check_hive,
-    },
-    Table {
-        name: "colonies",
-        columns: &[
-            ("id", Kind::Text),
-            ("yard", Kind::Text),
-            ("hive", Kind::Text),
-            ("place", Kind::Whole),
-            ("left_at", Kind::WholeOrNone),
-            ("body", Kind::Body),
-        ],
-        select: "SELECT id, yard, hive, place, left_at, body FROM colonies ORDER BY yard, place, id",
-        insert: "INSERT INTO colonies (id, yard, hive, place, left_at, body) VALUES ($1, $2, $3, $4, $5, $6)",
-        check: check_colony,
-    },
-    Table {
-        name: "note_versions",
-        columns: &[
-            ("version", Kind::Text),
-            ("serial", Kind::Whole),
-            ("note", Kind::Text),
-            ("visit", Kind::Text),
-            ("colony", Kind::Text),
-            ("at", Kind::Whole),
-            ("recorded_at", Kind::Whole),
-            ("kind", Kind::Text),
-            ("undoes", Kind::TextOrNone),
-            ("author", Kind::Text),
-            ("body", Kind::Body),
-        ],
-        select: "SELECT version, serial, note, visit, colony, at, recorded_at, kind, undoes, author, body \
-                 FROM note_versions ORDER BY serial",
-        insert: "INSERT INTO note_versions \
-                 (version, serial, note, visit, colony, at, recorded_at, kind, undoes, author, body) \
-                 VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)",
-        check: check_version,
-    },
-    Table {
-        name: "settings",
-        columns: &[("name", Kind::Text), ("value", Kind::Text)],
-        // Sessions and keys of the pages open this machine's gate and stay with it.
-        select: "SELECT name, value FROM settings WHERE name NOT LIKE 'gate.%' ORDER BY name",
-        insert: "INSERT INTO settings (name, value) VALUES ($1, $2)",
-        check: |_| Ok(()),
-    },
-    Table {
-        name: "alerts",
-        columns: &[
-            ("serial", Kind::Whole),
-            ("yard", Kind::Text),
-            ("colony", Kind::Text),
-            ("word", Kind::Text),
-            ("at", Kind::Whole),
-        ],
-        select: "SELECT serial, yard, colony, word, at FROM alerts ORDER BY serial",
-        insert: "INSERT INTO alerts (serial, yard, colony, word, at) VALUES ($1, $2, $3, $4, $5)",
-        check: check_alert,
-    },
-];
+pub(crate) const TABLES: [Table; 6] = [YARDS, HIVES, COLONIES, NOTE_VERSIONS, SETTINGS, ALERTS];
 
-/// A table.
+/// The last column of each table.
+const HASH: (&str, Kind) = ("hash", Kind::Text);
+/// Names of settings that open this machine's gate begin so.
+const ACCESS: &str = "gate.";
+
+/// A table. Its first column is its key.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Table {
     pub(crate) name: &'static str,
-    pub(crate) columns: &'static [(&'static str, Kind)],
-    select: &'static str,
-    insert: &'static str,
+    columns: &'static [(&'static str, Kind)],
+    order: &'static str,
+    pub(crate) links: Links,
     check: fn(&Row<'_>) -> Result<(), Wrong>,
 }
 
@@ -127,24 +134,74 @@ struct Row<'a> {
 }
 
 impl Table {
-    /// All rows, in an order that is always the same.
-    pub(crate) async fn read(self, reading: &mut SqliteConnection) -> Result<Vec<Cells>, Wrong> {
-        let rows = sqlx::query(self.select).fetch_all(reading).await?;
-        rows.iter().map(|row| self.cells(row)).collect()
+    /// Its columns in a store of a form; before the second no row had a hash.
+    pub(crate) fn columns(self, form: i64) -> &'static [(&'static str, Kind)] {
+        if form < hashes::SINCE { &self.columns[..self.columns.len() - 1] } else { self.columns }
     }
 
-    /// Adds a row.
-    pub(crate) async fn add(self, writing: &mut SqliteConnection, cells: Cells) -> Result<(), Wrong> {
-        let mut insert = sqlx::query(self.insert);
-        for cell in cells {
-            insert = match cell {
-                Cell::None => insert.bind(None::<String>),
-                Cell::Whole(number) => insert.bind(number),
-                Cell::Text(text) => insert.bind(text),
-            };
-        }
-        insert.execute(writing).await?;
+    /// All rows of a store of a form, in an order that is always the same.
+    pub(crate) async fn read(self, form: i64, reading: &mut SqliteConnection) -> Result<Vec<Cells>, Wrong> {
+        self.read_each(form, reading).await?.into_iter().collect()
+    }
+
+    /// The same, each row that cannot be read with why.
+    pub(crate) async fn read_each(
+        self,
+        form: i64,
+        reading: &mut SqliteConnection,
+    ) -> Result<Vec<Result<Cells, Wrong>>, Wrong> {
+        let select = format!("SELECT {} FROM {} ORDER BY {}", self.names(form), self.name, self.order);
+        let rows = sqlx::query(AssertSqlSafe(select)).fetch_all(reading).await?;
+        Ok(rows.iter().map(|row| self.cells(form, row)).collect())
+    }
+
+    /// The row of a key.
+    pub(crate) async fn row(self, reading: &mut SqliteConnection, key: &Cell) -> Result<Option<Cells>, Wrong> {
+        let select = format!("SELECT {} FROM {} WHERE {} = $1", self.names(i64::MAX), self.name, self.columns[0].0);
+        let row = bound(sqlx::query(AssertSqlSafe(select)), key).fetch_optional(reading).await?;
+        row.as_ref().map(|row| self.cells(i64::MAX, row)).transpose()
+    }
+
+    /// The row that SQLite itself counts by a number: how rows are looked for in a table that cannot be read through.
+    pub(crate) async fn row_at(self, reading: &mut SqliteConnection, number: i64) -> Result<Option<Cells>, Wrong> {
+        let select = format!("SELECT {} FROM {} WHERE rowid = $1", self.names(i64::MAX), self.name);
+        let row = sqlx::query(AssertSqlSafe(select)).bind(number).fetch_optional(reading).await?;
+        row.as_ref().map(|row| self.cells(i64::MAX, row)).transpose()
+    }
+
+    /// Adds a row as it is, to a store of a form; who does this sees to the hashes.
+    pub(crate) async fn add(self, form: i64, writing: &mut SqliteConnection, cells: &[Cell]) -> Result<(), Wrong> {
+        let places = (1..=cells.len()).map(|place| format!("${place}")).collect::<Vec<_>>().join(", ");
+        let insert = format!("INSERT INTO {} ({}) VALUES ({places})", self.name, self.names(form));
+        cells.iter().fold(sqlx::query(AssertSqlSafe(insert)), bound).execute(writing).await?;
         Ok(())
+    }
+
+    /// Takes a row away as it is; who does this sees to the sum.
+    pub(crate) async fn remove(self, writing: &mut SqliteConnection, key: &Cell) -> Result<(), Wrong> {
+        let delete = format!("DELETE FROM {} WHERE {} = $1", self.name, self.columns[0].0);
+        bound(sqlx::query(AssertSqlSafe(delete)), key).execute(writing).await?;
+        Ok(())
+    }
+
+    /// Gives a row that is there other cells.
+    pub(crate) async fn change(self, writing: &mut SqliteConnection, cells: &[Cell]) -> Result<(), Wrong> {
+        let set = (1..).zip(self.columns).map(|(place, (name, _))| format!("{name} = ${place}"));
+        let set = set.collect::<Vec<_>>().join(", ");
+        let update = format!("UPDATE {} SET {set} WHERE {} = $1", self.name, self.columns[0].0);
+        cells.iter().fold(sqlx::query(AssertSqlSafe(update)), bound).execute(writing).await?;
+        Ok(())
+    }
+
+    /// What stands in a column of a row.
+    pub(crate) fn cell<'a>(self, row: &'a [Cell], column: &str) -> Option<&'a Cell> {
+        self.columns.iter().position(|(name, _)| *name == column).and_then(|place| row.get(place))
+    }
+
+    /// A row with another value in one column.
+    pub(crate) fn with(self, row: &[Cell], column: &str, value: Cell) -> Cells {
+        let cells = self.columns.iter().zip(row);
+        cells.map(|((name, _), cell)| if *name == column { value.clone() } else { cell.clone() }).collect()
     }
 
     /// Whether a row is in itself in order: its body can be read and says the same as the columns beside it.
@@ -157,25 +214,61 @@ impl Table {
         (self.check)(&Row { table: self, cells })
     }
 
-    fn cells(self, row: &SqliteRow) -> Result<Cells, Wrong> {
+    /// A row in words: its table and key.
+    pub(crate) fn called(self, cells: &[Cell]) -> String {
+        match (self.links, cells) {
+            (Links::Chain, [Cell::Text(key), Cell::Whole(serial), ..]) => format!("{} {serial} ({key})", self.name),
+            (_, [Cell::Text(key), ..]) if is_access(key) => format!("a row of {} about the gate", self.name),
+            (_, [Cell::Text(key), ..]) => format!("{} {key:?}", self.name),
+            (_, [Cell::Whole(key), ..]) => format!("{} {key}", self.name),
+            _ => format!("a row of {} without a key", self.name),
+        }
+    }
+
+    fn names(self, form: i64) -> String {
+        self.columns(form).iter().map(|(name, _)| *name).collect::<Vec<_>>().join(", ")
+    }
+
+    fn cells(self, form: i64, row: &SqliteRow) -> Result<Cells, Wrong> {
         let cell = |(name, kind): &(&str, Kind)| -> Result<Cell, Wrong> {
-            Ok(match kind {
+            let wrong = |_| Wrong::damaged(format!("a row of {} has a {name} of another kind", self.name));
+            let cell = match kind {
                 Kind::Whole | Kind::WholeOrNone => {
-                    row.try_get::<Option<i64>, _>(*name)?.map_or(Cell::None, Cell::Whole)
+                    row.try_get::<Option<i64>, _>(*name).map_err(wrong)?.map_or(Cell::None, Cell::Whole)
                 }
                 Kind::Text | Kind::TextOrNone | Kind::Body => {
-                    row.try_get::<Option<String>, _>(*name)?.map_or(Cell::None, Cell::Text)
+                    row.try_get::<Option<String>, _>(*name).map_err(wrong)?.map_or(Cell::None, Cell::Text)
                 }
-            })
+            };
+            let may_be_none = matches!(kind, Kind::WholeOrNone | Kind::TextOrNone);
+            let none = || Wrong::damaged(format!("a row of {} has no {name}", self.name));
+            if cell == Cell::None && !may_be_none { Err(none()) } else { Ok(cell) }
         };
-        self.columns.iter().map(cell).collect()
+        self.columns(form).iter().map(cell).collect()
+    }
+}
+
+/// Whether a setting opens this machine's gate: a pass phrase, a session, a link, a key.
+pub(crate) fn is_access(name: &str) -> bool {
+    name.starts_with(ACCESS)
+}
+
+/// Whether a row does.
+pub(crate) fn opens_the_gate(table: Table, cells: &[Cell]) -> bool {
+    table.name == SETTINGS.name && matches!(cells, [Cell::Text(name), ..] if is_access(name))
+}
+
+fn bound<'q>(query: Query<'q, Sqlite, SqliteArguments>, cell: &Cell) -> Query<'q, Sqlite, SqliteArguments> {
+    match cell {
+        Cell::None => query.bind(None::<String>),
+        Cell::Whole(number) => query.bind(*number),
+        Cell::Text(text) => query.bind(text.clone()),
     }
 }
 
 impl Row<'_> {
     fn cell(&self, column: &str) -> &Cell {
-        let at = self.table.columns.iter().position(|(name, _)| *name == column);
-        at.and_then(|at| self.cells.get(at)).unwrap_or(&Cell::None)
+        self.table.cell(self.cells, column).unwrap_or(&Cell::None)
     }
 
     fn text(&self, column: &str) -> &str {

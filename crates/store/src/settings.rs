@@ -2,6 +2,8 @@
 
 use crate::body;
 use crate::fault::Fault;
+use crate::hashes;
+use crate::rows::{Cell, SETTINGS};
 use crate::store::Store;
 use std::collections::BTreeMap;
 
@@ -34,12 +36,12 @@ impl Store {
     /// When the store cannot be written, or a text holds the character NUL.
     pub async fn set(&self, name: &str, value: &str) -> Result<(), Fault> {
         let set = async {
-            let row = "INSERT INTO settings (name, value) VALUES ($1, $2) \
-                       ON CONFLICT (name) DO UPDATE SET value = excluded.value";
             let name = body::text(name, "the name of the setting")?;
             let value = body::text(value, "the setting")?;
-            sqlx::query(row).bind(name).bind(value).execute(self.pool()).await?;
-            Ok(())
+            let row = vec![Cell::Text(name.to_owned()), Cell::Text(value.to_owned())];
+            let mut writing = self.writing().await?;
+            hashes::keep(SETTINGS, &mut writing, row).await?;
+            Ok(writing.commit().await?)
         };
         self.named(set).await
     }
@@ -50,8 +52,9 @@ impl Store {
     /// When the store cannot be written.
     pub async fn unset(&self, name: &str) -> Result<(), Fault> {
         let unset = async {
-            sqlx::query("DELETE FROM settings WHERE name = $1").bind(name).execute(self.pool()).await?;
-            Ok(())
+            let mut writing = self.writing().await?;
+            hashes::forget(SETTINGS, &mut writing, &Cell::Text(name.to_owned())).await?;
+            Ok(writing.commit().await?)
         };
         self.named(unset).await
     }

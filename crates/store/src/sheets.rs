@@ -2,13 +2,15 @@
 
 use crate::body;
 use crate::fault::{Fault, Wrong};
+use crate::files;
+use crate::hashes;
+use crate::migrations::KNOWN;
 use crate::notes::{self, Taken, VersionKind};
 use crate::recorded::Recorded;
-use crate::rows::{Cell, Cells, TABLES, Table};
+use crate::rows::{Cell, Cells, TABLES, Table, opens_the_gate};
 use crate::store::{Store, Transaction};
 use snowhum_apiary::{Colony, ColonyId, Note, NoteId};
 use std::collections::{BTreeMap, HashMap};
-use std::fs::File;
 use std::io::Read;
 use std::path::{Path, PathBuf};
 
@@ -25,13 +27,15 @@ impl Store {
             let mut reading = self.reading().await?;
             let mut tables = Vec::new();
             for table in TABLES {
-                tables.push((table, table.read(&mut reading).await?));
+                let mut rows = table.read(KNOWN, &mut reading).await?;
+                rows.retain(|row| !opens_the_gate(table, row));
+                tables.push((table, rows));
             }
             let names = names(&mut reading).await?;
             Ok((tables, names))
         };
         let (tables, names) = self.named(read).await?;
-        std::fs::create_dir_all(folder).map_err(|error| Fault::about(folder, error))?;
+        files::create_private_folder(folder).map_err(|error| Fault::about(folder, error))?;
         let mut files = Vec::new();
         for (table, rows) in tables {
             let file = folder.join(format!("{}.csv", table.name));
@@ -74,13 +78,14 @@ async fn names(reading: &mut Transaction) -> Result<HashMap<ColonyId, String>, W
 
 fn write(file: &Path, table: Table, rows: &[Cells], names: &HashMap<ColonyId, String>) -> Result<(), Wrong> {
     let with_words = table.name == "note_versions";
-    let mut sheet = csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(File::create_new(file)?);
-    let head = table.columns.iter().map(|(name, _)| *name).chain(with_words.then_some("words"));
+    let mut sheet =
+        csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(files::create_private(file)?);
+    let head = table.columns(KNOWN).iter().map(|(name, _)| *name).chain(with_words.then_some("words"));
     sheet.write_record(head).map_err(of_csv)?;
     for row in rows {
         let mut cells: Vec<String> = row.iter().map(shown).collect();
         if with_words {
-            cells.push(cells.last().map_or(Ok(String::new()), |body| words(body, names))?);
+            cells.push(hashes::kept(row).0.last().map_or(Ok(String::new()), |body| words(&shown(body), names))?);
         }
         sheet.write_record(cells).map_err(of_csv)?;
     }

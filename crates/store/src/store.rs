@@ -2,9 +2,11 @@
 
 use crate::connect::{self, Room};
 use crate::fault::{Fault, Wrong};
+use crate::files;
 use crate::migrations::{self, BEGIN_WRITING};
+use crate::schema;
 use sqlx::Connection;
-use sqlx::sqlite::{Sqlite, SqlitePool};
+use sqlx::sqlite::{Sqlite, SqliteConnection, SqlitePool};
 use std::future::Future;
 use std::path::{self, Path, PathBuf};
 
@@ -56,7 +58,7 @@ impl Store {
         let path = path::absolute(path).map_err(|error| Fault::about(path, error))?;
         let open = async {
             if let Some(folder) = path.parent() {
-                std::fs::create_dir_all(folder)?;
+                files::create_private_folder(folder)?;
             }
             refuse_foreign(&path).await?;
             let pool = connect::file(&path, room).await?;
@@ -104,10 +106,21 @@ async fn refuse_foreign(path: &Path) -> Result<(), Wrong> {
     if !std::fs::metadata(path).is_ok_and(|file| file.len() > 0) {
         return Ok(());
     }
-    let mut looking = connect::looking(path).await?;
-    let form = migrations::form(&mut looking).await;
-    looking.close().await?;
+    let form = match form(connect::looking(path).await).await {
+        // What a power cut broke off in the middle of making a store can only be taken back by one who may write.
+        Err(Wrong::ReadOnly) if files::beside(path, "-journal").try_exists()? => {
+            form(connect::recovering(path).await).await
+        }
+        form => form,
+    };
     migrations::refuse_newer(form?, migrations::KNOWN)
+}
+
+async fn form(looking: Result<SqliteConnection, Wrong>) -> Result<i64, Wrong> {
+    let mut looking = looking?;
+    let form = schema::form(&mut looking).await;
+    looking.close().await?;
+    form
 }
 
 #[cfg(test)]

@@ -2,8 +2,10 @@
 
 use crate::body::{self, Parts};
 use crate::fault::{Fault, Wrong};
+use crate::hashes;
 use crate::notes::{self, Taken, Who};
 use crate::recorded::Recorded;
+use crate::rows::{COLONIES, Cell, Cells, HIVES, Table, YARDS};
 use crate::store::{Store, Transaction};
 use jiff::Timestamp;
 use serde::Deserialize;
@@ -119,26 +121,20 @@ impl Store {
 
 async fn import(writing: &mut Transaction, yard: &Apiary, recorded: &Recorded) -> Result<Imported, Wrong> {
     refuse_elsewhere(writing, yard).await?;
-    let row = "INSERT INTO yards (id, changed_at, body) VALUES ($1, $2, $3) \
-               ON CONFLICT (id) DO UPDATE SET changed_at = excluded.changed_at, body = excluded.body";
     let key = yard.id.0.to_string();
     let at = recorded.at.as_millisecond();
-    sqlx::query(row).bind(&key).bind(at).bind(body::of_yard(yard)?).execute(&mut **writing).await?;
-    let before = standing(writing, &key).await?;
-    for leave in [
-        "UPDATE hives SET left_at = $1 WHERE yard = $2 AND left_at IS NULL",
-        "UPDATE colonies SET left_at = $1 WHERE yard = $2 AND left_at IS NULL",
-    ] {
-        sqlx::query(leave).bind(at).bind(&key).execute(&mut **writing).await?;
-    }
-    for (place, hive) in (0_i64..).zip(&yard.hives) {
-        put_hive(writing, &key, place, hive).await?;
-    }
-    for (place, colony) in (0_i64..).zip(&yard.colonies) {
-        put_colony(writing, &key, place, colony).await?;
-    }
-    let stays = |id: &&String| yard.colonies.iter().any(|colony| colony.id.0.to_string() == **id);
-    let colonies_left = before.iter().filter(|id| !stays(id)).count();
+    let row = vec![Cell::Text(key.clone()), Cell::Whole(at), Cell::Text(body::of_yard(yard)?)];
+    hashes::keep(YARDS, writing, row).await?;
+    let hives: Vec<Cells> =
+        (0_i64..).zip(&yard.hives).map(|(place, hive)| row_of_hive(&key, place, hive)).collect::<Result<_, Wrong>>()?;
+    let colonies: Vec<Cells> = (0_i64..)
+        .zip(&yard.colonies)
+        .map(|(place, colony)| row_of_colony(&key, place, colony))
+        .collect::<Result<_, Wrong>>()?;
+    let standing = "SELECT id FROM hives WHERE yard = $1 AND left_at IS NULL";
+    renew(HIVES, writing, Standing { rows: standing, yard: &key }, hives, at).await?;
+    let standing = "SELECT id FROM colonies WHERE yard = $1 AND left_at IS NULL";
+    let colonies_left = renew(COLONIES, writing, Standing { rows: standing, yard: &key }, colonies, at).await?;
     let mut imported = Imported { colonies_left, ..Imported::default() };
     for note in &yard.notes {
         imported.notes.count(notes::take_once(writing, note, recorded).await?);
@@ -146,34 +142,53 @@ async fn import(writing: &mut Transaction, yard: &Apiary, recorded: &Recorded) -
     Ok(imported)
 }
 
-/// Colonies that stand in a yard.
-async fn standing(connection: &mut SqliteConnection, yard: &str) -> Result<Vec<String>, Wrong> {
-    let rows = "SELECT id FROM colonies WHERE yard = $1 AND left_at IS NULL";
-    Ok(sqlx::query_scalar(rows).bind(yard).fetch_all(connection).await?)
+/// What stands in a yard before it is renewed.
+struct Standing<'a> {
+    rows: &'static str,
+    yard: &'a str,
 }
 
-async fn put_hive(writing: &mut SqliteConnection, yard: &str, place: i64, hive: &Hive) -> Result<(), Wrong> {
-    let row = "INSERT INTO hives (id, yard, place, left_at, body) VALUES ($1, $2, $3, NULL, $4) \
-               ON CONFLICT (id) DO UPDATE SET yard = excluded.yard, place = excluded.place, left_at = NULL, \
-               body = excluded.body";
-    let body = body::written(hive, "the hive")?;
-    sqlx::query(row).bind(hive.id.0.to_string()).bind(yard).bind(place).bind(body).execute(writing).await?;
-    Ok(())
+/// Keeps the rows of what stands in a yard now, and marks what stood there before as gone; gives how many are gone.
+async fn renew(
+    table: Table,
+    writing: &mut SqliteConnection,
+    before: Standing<'_>,
+    now: Vec<Cells>,
+    at: i64,
+) -> Result<usize, Wrong> {
+    let before: Vec<String> = sqlx::query_scalar(before.rows).bind(before.yard).fetch_all(&mut *writing).await?;
+    let stays = |key: &Cell| now.iter().any(|row| row.first() == Some(key));
+    let gone: Vec<Cell> = before.into_iter().map(Cell::Text).filter(|key| !stays(key)).collect();
+    for key in &gone {
+        if let Some(row) = table.row(writing, key).await? {
+            hashes::keep(table, writing, table.with(hashes::kept(&row).0, "left_at", Cell::Whole(at))).await?;
+        }
+    }
+    for row in now {
+        hashes::keep(table, writing, row).await?;
+    }
+    Ok(gone.len())
 }
 
-async fn put_colony(writing: &mut SqliteConnection, yard: &str, place: i64, colony: &Colony) -> Result<(), Wrong> {
-    let row = "INSERT INTO colonies (id, yard, hive, place, left_at, body) VALUES ($1, $2, $3, $4, NULL, $5) \
-               ON CONFLICT (id) DO UPDATE SET yard = excluded.yard, hive = excluded.hive, place = excluded.place, \
-               left_at = NULL, body = excluded.body";
-    sqlx::query(row)
-        .bind(colony.id.0.to_string())
-        .bind(yard)
-        .bind(colony.hive.0.to_string())
-        .bind(place)
-        .bind(body::written(colony, "the colony")?)
-        .execute(writing)
-        .await?;
-    Ok(())
+fn row_of_hive(yard: &str, place: i64, hive: &Hive) -> Result<Cells, Wrong> {
+    Ok(vec![
+        Cell::Text(hive.id.0.to_string()),
+        Cell::Text(yard.to_owned()),
+        Cell::Whole(place),
+        Cell::None,
+        Cell::Text(body::written(hive, "the hive")?),
+    ])
+}
+
+fn row_of_colony(yard: &str, place: i64, colony: &Colony) -> Result<Cells, Wrong> {
+    Ok(vec![
+        Cell::Text(colony.id.0.to_string()),
+        Cell::Text(yard.to_owned()),
+        Cell::Text(colony.hive.0.to_string()),
+        Cell::Whole(place),
+        Cell::None,
+        Cell::Text(body::written(colony, "the colony")?),
+    ])
 }
 
 /// A hive or colony may not stand in two yards.

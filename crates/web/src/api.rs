@@ -22,7 +22,7 @@ struct Route {
     answers: &'static [(u16, &'static str)],
 }
 
-const READ: [(u16, &str); 3] = [(200, "as described"), SIGN_IN, (503, "the first estimate is still being computed")];
+const READ: [(u16, &str); 3] = [(200, "as described"), SIGN_IN, (503, "there is no estimate yet; the answer says why")];
 const SIGN_IN: (u16, &str) = (401, "nobody is signed in, where the whole network is served");
 
 fn table() -> [Route; 6] {

@@ -42,6 +42,9 @@ pub(crate) enum Fault {
     /// The estimate is not there yet.
     #[error("The first estimate is still being computed. Ask again in a moment.")]
     NotYet,
+    /// The estimate cannot be computed; the text says why.
+    #[error("There is no estimate: {0}")]
+    Trouble(String),
     /// A computation ended early.
     #[error("A computation ended early. Ask again; if it happens again it is a fault of the program.")]
     Cut,
@@ -53,10 +56,13 @@ impl Fault {
             Self::Missing(_) | Self::NoColony { .. } => StatusCode::NOT_FOUND,
             Self::Elsewhere(_) => StatusCode::SEE_OTHER,
             Self::Wrong(_) => StatusCode::UNPROCESSABLE_ENTITY,
+            Self::Store(fault) if matches!(fault.wrong, snowhum_store::Wrong::Unfit { .. }) => {
+                StatusCode::UNPROCESSABLE_ENTITY
+            }
             Self::SignIn => StatusCode::UNAUTHORIZED,
             Self::Foreign | Self::OnlyShown => StatusCode::FORBIDDEN,
             Self::Store(_) | Self::Cut => StatusCode::INTERNAL_SERVER_ERROR,
-            Self::NotYet => StatusCode::SERVICE_UNAVAILABLE,
+            Self::NotYet | Self::Trouble(_) => StatusCode::SERVICE_UNAVAILABLE,
         }
     }
 }

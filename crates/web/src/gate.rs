@@ -3,6 +3,7 @@
 //! What is not listed here as open needs the keeper, so that a new page is shut until somebody says otherwise.
 
 pub(crate) mod certificate;
+mod code;
 mod cookie;
 pub(crate) mod links;
 mod patience;
@@ -28,6 +29,7 @@ use crate::fault::Fault;
 use crate::page::bare;
 use patience::Patience;
 
+pub use code::sign_in_code;
 pub use phrase::{NotKept, PassPhrase};
 
 /// Open to everybody who reaches the server.

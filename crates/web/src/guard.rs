@@ -2,7 +2,7 @@
 
 use axum::extract::{Request, State};
 use axum::http::header::{self, HeaderMap, HeaderName, HeaderValue};
-use axum::http::{Method, StatusCode};
+use axum::http::{Method, StatusCode, Uri};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 
@@ -34,7 +34,7 @@ pub(crate) async fn guard(State(app): State<App>, request: Request, next: Next) 
     let reach = &app.gate().reach;
     let is_read = matches!(*request.method(), Method::GET | Method::HEAD);
     let headers = request.headers();
-    if !is_own_host(headers, reach) || !(is_read || is_own_page(headers, reach)) {
+    if !is_own_host(headers, request.uri(), reach) || !(is_read || is_own_page(headers, reach)) {
         return dressed(Fault::Foreign.into_response()).await;
     }
     let mut response = gate::admit(&app, request, next).await;
@@ -53,9 +53,16 @@ pub(crate) async fn dressed(mut response: Response) -> Response {
     response
 }
 
-fn is_own_host(headers: &HeaderMap, reach: &Reach) -> bool {
-    let Some(host) = headers.get(header::HOST) else { return !reach.is_network() };
-    host.to_str().is_ok_and(|host| reach.is_own(host))
+/// One name and no more, in the head and, where the address asked for is a whole one, in that too.
+fn is_own_host(headers: &HeaderMap, asked: &Uri, reach: &Reach) -> bool {
+    let mut hosts = headers.get_all(header::HOST).iter();
+    let (host, another) = (hosts.next(), hosts.next());
+    let is_own_name = match host {
+        Some(host) => host.to_str().is_ok_and(|host| reach.is_own(host)),
+        None => !reach.is_network(),
+    };
+    let is_own_address = asked.authority().is_none_or(|authority| reach.is_own(authority.as_str()));
+    is_own_name && another.is_none() && is_own_address
 }
 
 /// A browser says where a writing request comes from; other programs say nothing.

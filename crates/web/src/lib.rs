@@ -16,6 +16,7 @@ mod guard;
 mod ids;
 mod labels;
 mod listen;
+mod network;
 mod page;
 mod pages;
 mod papers;
@@ -31,8 +32,9 @@ mod words;
 
 pub use app::{App, Opened};
 pub use gate::certificate::{Certificate, certificate_router};
-pub use gate::{NotKept, PassPhrase, Reach};
+pub use gate::{NotKept, PassPhrase, Reach, sign_in_code};
 pub use listen::serve;
+pub use network::{NETWORKS, is_own_network};
 pub use papers::Paper;
 pub use reckon::{Ask, Present, Reckon};
 pub use routes::{paths, router};

@@ -21,6 +21,7 @@ use tokio_rustls::rustls::ServerConfig;
 use tower::ServiceExt;
 
 use crate::gate::Peer;
+use crate::network::is_served;
 
 /// Most connections at once, and of one address (judgement: a yard has a few readers, a browser opens six each).
 const MOST: usize = 512;
@@ -57,6 +58,9 @@ async fn accept(listener: TcpListener, tls: Option<TlsAcceptor>, router: Router,
             continue;
         };
         let address = peer.ip().to_canonical();
+        if !stream.local_addr().is_ok_and(|local| is_served(local.ip(), address)) {
+            continue;
+        }
         let Some(place) = Place::take(&room, address) else { continue };
         let (tls, router) = (tls.clone(), router.clone());
         tokio::spawn(async move {

@@ -1,13 +1,14 @@
 //! Every address.
 
 use axum::Router;
-use axum::extract::DefaultBodyLimit;
-use axum::middleware;
+use axum::body::{Body, to_bytes};
+use axum::extract::{DefaultBodyLimit, Request};
+use axum::http::StatusCode;
+use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
 use std::time::Duration;
 use tower_http::compression::CompressionLayer;
-use tower_http::timeout::RequestBodyTimeoutLayer;
 
 use crate::addresses::Addresses;
 use crate::app::App;
@@ -18,7 +19,7 @@ use crate::{api, assets, guard};
 
 /// Largest body that is read.
 const LARGEST_BODY: usize = 128 * 1024;
-/// How long a body may pause while it is sent (judgement).
+/// How long a body may take to come, all of it (judgement: the largest at 50 kbit/s).
 const BODY_PATIENCE: Duration = Duration::from_secs(20);
 
 /// The server's answers to every address.
@@ -27,10 +28,20 @@ pub fn router(app: App) -> Router {
     routes
         .fallback(missing)
         .layer(DefaultBodyLimit::max(LARGEST_BODY))
-        .layer(RequestBodyTimeoutLayer::new(BODY_PATIENCE))
+        .layer(middleware::from_fn(whole))
         .layer(middleware::from_fn_with_state(app.clone(), guard::guard))
         .layer(CompressionLayer::new())
         .with_state(app)
+}
+
+/// Takes the whole body before anything is done with it, so that who sends a byte now and then is cut.
+async fn whole(request: Request, next: Next) -> Response {
+    let (head, body) = request.into_parts();
+    match tokio::time::timeout(BODY_PATIENCE, to_bytes(body, LARGEST_BODY)).await {
+        Ok(Ok(bytes)) => next.run(Request::from_parts(head, Body::from(bytes))).await,
+        Ok(Err(_)) => (StatusCode::PAYLOAD_TOO_LARGE, "This is too large, or broke off.\n").into_response(),
+        Err(_) => (StatusCode::REQUEST_TIMEOUT, "This took too long to come.\n").into_response(),
+    }
 }
 
 /// Every address that is served, as the router writes it; for those that check them all.

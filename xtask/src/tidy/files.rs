@@ -39,10 +39,17 @@ impl File {
 
     /// Whether the whole file is there for tests, benches or chores.
     pub(crate) fn is_beside_the_product(&self) -> bool {
-        let beside =
-            ["xtask/", "crates/browser/", "crates/testkit/", "crates/validation/", "crates/calibration/", "fuzz/"]
-                .iter()
-                .any(|start| self.place.starts_with(start));
+        let beside = [
+            "xtask/",
+            "crates/browser/",
+            "crates/fuzzed/",
+            "crates/testkit/",
+            "crates/validation/",
+            "crates/calibration/",
+            "fuzz/",
+        ]
+        .iter()
+        .any(|start| self.place.starts_with(start));
         let folder = ["/tests/", "/benches/", "/examples/"].iter().any(|part| self.place.contains(part));
         beside || folder || self.is_test_module
     }

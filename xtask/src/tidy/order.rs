@@ -20,7 +20,8 @@ const ORDER: [&str; 13] = [
     "snowhum",
 ];
 /// May stand on anything, and no product crate may stand on them.
-const BESIDE: [&str; 5] = ["snowhum-browser", "snowhum-testkit", "snowhum-validation", "snowhum-calibration", "xtask"];
+const BESIDE: [&str; 6] =
+    ["snowhum-browser", "snowhum-fuzzed", "snowhum-testkit", "snowhum-validation", "snowhum-calibration", "xtask"];
 
 /// Faults each edge that points down the order. `metadata` is `cargo metadata --no-deps`.
 pub(crate) fn check(metadata: &Value) -> Vec<Finding> {

@@ -2,6 +2,7 @@
 
 use super::report::{Report, Spot};
 use super::section::{Entry, Section, shown};
+use crate::YEARS;
 use crate::fault::Wrong;
 use crate::nearest::nearest;
 use crate::shipped::same_name;
@@ -174,7 +175,7 @@ impl<'a> Entry<'a> {
             DeValue::String(text) => shown(text.trim()),
             _ => return self.not_a("date", REMEDY, report),
         };
-        let date = written.parse::<Date>().ok().filter(|date| (1950..=2150).contains(&date.year()));
+        let date = written.parse::<Date>().ok().filter(|date| YEARS.contains(&date.year()));
         if date.is_none() {
             report.fault(&self.spot, format!("\"{written}\" is no day"), REMEDY);
         }

@@ -5,7 +5,7 @@ use super::section::{Entry as Value, Section, shown};
 use super::yard::id_of;
 use crate::fault::Wrong;
 use crate::shipped::same_name;
-use crate::{ApiaryId, Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, split_entries};
+use crate::{ApiaryId, Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, YEARS, split_entries};
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
 use snowhum_units::{Kelvin, MetrePerSecond};
@@ -88,7 +88,7 @@ fn moment(entry: &Value<'_>, remedy: &str, report: &mut Report) -> Option<DateTi
         DeValue::Datetime(moment) => format!("{moment}T12:00:00"),
         _ => entry.text(report)?.trim().to_owned(),
     };
-    let moment = written.parse::<DateTime>().ok().filter(|moment| (1950..=2150).contains(&moment.year()));
+    let moment = written.parse::<DateTime>().ok().filter(|moment| YEARS.contains(&moment.year()));
     if moment.is_none() {
         report.fault(&entry.spot, format!("\"{}\" is no time", shown(&written)), remedy);
     }

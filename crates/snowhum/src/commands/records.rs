@@ -4,9 +4,11 @@ use std::fs::File;
 use std::io::{BufReader, BufWriter, Write};
 use std::path::{Path, PathBuf};
 
+use clap::Args;
 use jiff::Timestamp;
 use serde_json::json;
-use snowhum_store::{Found, Report, Store};
+use snowhum_store::{Access, Found, Report, Store};
+use snowhum_web::NotKept;
 
 use crate::args::Common;
 use crate::{exit, keep, new_file, sources, text};
@@ -19,12 +21,12 @@ pub(super) fn import(file: &Path, common: &Common) -> anyhow::Result<()> {
     let (what, answer) = match ending.as_str() {
         "json" => {
             let from = opened()?;
-            keep::with(async { Store::open(&path).await?.import_json(from).await })?;
+            keep::bring(&path, file, async |store| store.import_json(from).await)?;
             ("everything of the export".to_owned(), json!({ "imported": "json" }))
         }
         "csv" => {
             let from = opened()?;
-            let taken = keep::with(async { Store::open(&path).await?.import_notes_csv(from, Timestamp::now()).await })?;
+            let taken = keep::bring(&path, file, async |store| store.import_notes_csv(from, Timestamp::now()).await)?;
             let said = format!(
                 "{} notes, {} known already, {} that differ from what is kept",
                 taken.stored, taken.known, taken.differing
@@ -36,7 +38,7 @@ pub(super) fn import(file: &Path, common: &Common) -> anyhow::Result<()> {
         }
         _ => {
             let apiary = sources::yard_file(file)?;
-            let done = keep::with(async { Store::open(&path).await?.import_yard(&apiary, Timestamp::now()).await })?;
+            let done = keep::bring(&path, file, async |store| store.import_yard(&apiary, Timestamp::now()).await)?;
             let said = format!(
                 "{} with {} colonies; {} notes, {} known already",
                 apiary.name,
@@ -57,7 +59,7 @@ pub(super) fn import(file: &Path, common: &Common) -> anyhow::Result<()> {
 pub(super) fn export(to: &Path, common: &Common) -> anyhow::Result<()> {
     let path = existing(common)?;
     if to.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("json")) {
-        let file = new_file::create(to)?;
+        let file = new_file::create_private(to)?;
         let mut out = BufWriter::new(file);
         keep::with(async { Store::open(&path).await?.export_json(&mut out).await })?;
         out.flush().map_err(|error| new_file::failed(to, &error))?;
@@ -75,18 +77,68 @@ pub(super) fn backup(to: &Path, common: &Common) -> anyhow::Result<()> {
     told(common, &format!("backed up to {}", to.display()), &report)
 }
 
-/// Puts a backup in the place of the store; what was there is kept aside.
-pub(super) fn restore(from: &Path, common: &Common) -> anyhow::Result<()> {
+/// What is put in the place of the records, and how much of it.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct RestoreArguments {
+    /// The backup, or a file that `export` wrote (.json).
+    from: PathBuf,
+    /// Take the pass phrase, sessions and links of the backup along; else they stay behind.
+    #[arg(long)]
+    with_access: bool,
+    /// Keep the records there are, and take from the file only what of them is changed or missing.
+    #[arg(long, conflicts_with = "with_access")]
+    mend: bool,
+}
+
+/// Puts a backup or an export in the place of the store; what was there is kept aside.
+pub(super) fn restore(arguments: &RestoreArguments, common: &Common) -> anyhow::Result<()> {
+    let from = &arguments.from;
+    if arguments.mend {
+        return mend(from, common);
+    }
     let path = keep::place(common.store.as_deref())?;
-    let done = keep::with(Store::restore(from, &path, Timestamp::now()))?;
-    let aside = done.kept_aside.map_or_else(String::new, |old| format!("; what was there is now {}", old.display()));
-    told(common, &format!("restored into {}{aside}", path.display()), &done.report)
+    let access = if arguments.with_access { Access::Taken } else { Access::Left };
+    let done = keep::with(Store::restore(from, &path, access, Timestamp::now()))?;
+    let aside = aside(done.kept_aside.as_deref());
+    let left = match done.access_left {
+        0 => "",
+        _ => "\nThe pass phrase, sessions and links stayed behind; --with-access brings them along",
+    };
+    told(common, &format!("restored into {}{aside}{left}", path.display()), &done.report)
+}
+
+/// Puts back what of the records was changed or is missing.
+fn mend(from: &Path, common: &Common) -> anyhow::Result<()> {
+    let path = existing(common)?;
+    let done = keep::with(Store::mend(&path, from, Timestamp::now()))?;
+    let list = |head: &str, rows: &[String]| rows.iter().map(|row| format!("\n{head}: {row}")).collect::<String>();
+    let (back, lost) = (list("put back", &done.put_back), list("lost", &done.lost));
+    let head = format!("mended {}{}{back}{lost}", path.display(), aside(done.kept_aside.as_deref()));
+    told(common, &head, &done.report)?;
+    if done.lost.is_empty() { Ok(()) } else { Err(exit::needs_keeper("some of the records are lost; write them anew")) }
+}
+
+fn aside(kept: Option<&Path>) -> String {
+    kept.map_or_else(String::new, |old| format!("; what was there is now {}", old.display()))
+}
+
+/// Tells a code that is taken in place of the pass phrase.
+pub(super) fn sign_in_code(common: &Common) -> anyhow::Result<()> {
+    let path = existing(common)?;
+    let code = keep::with_store(&path, async |store| {
+        let made = snowhum_web::sign_in_code(store, Timestamp::now()).await;
+        made.map_err(|fault| match fault {
+            NotKept::Store(fault) => keep::failure(fault),
+            machine @ NotKept::Machine(_) => exit::environment(machine),
+        })
+    })?;
+    say(common, &format!("{code}  (in place of the pass phrase, once, within ten minutes)"), &json!({ "code": code }))
 }
 
 /// Looks whether everything is in order.
 pub(super) fn doctor(common: &Common) -> anyhow::Result<()> {
     let path = existing(common)?;
-    let report = keep::with(async { Store::open(&path).await?.doctor().await })?;
+    let report = keep::with(Store::doctor_of(&path))?;
     told(common, &path.display().to_string(), &report)
 }
 
@@ -110,7 +162,11 @@ fn told(common: &Common, head: &str, report: &Report) -> anyhow::Result<()> {
         page += &text::entry(check.what, &if says.is_empty() { state.to_owned() } else { format!("{state}: {says}") });
     }
     say(common, &page, &json!({ "well": report.is_well(), "checks": checks }))?;
-    if report.is_well() { Ok(()) } else { Err(exit::environment("the records are not in order; restore a backup")) }
+    if report.is_well() {
+        Ok(())
+    } else {
+        Err(exit::environment("the records are not in order; mend them with: snowhum restore BACKUP --mend"))
+    }
 }
 
 fn say(common: &Common, words: &str, answer: &serde_json::Value) -> anyhow::Result<()> {

@@ -1,7 +1,7 @@
 //! Backups made in the middle of things, and restores that lose nothing.
 
 use crate::house::{Folder, demo, meddle, note, now, run};
-use snowhum_store::{Put, Restored, Store, Wrong};
+use snowhum_store::{Access, Put, Restored, Store, Wrong};
 use std::fs;
 use std::path::Path;
 
@@ -75,7 +75,8 @@ fn a_restored_store_is_as_it_was_at_the_backup_and_the_one_before_is_kept_aside(
         store.backup(&copy).await.unwrap();
         store.put_note(&note(77), now()).await.unwrap();
         store.close().await;
-        let Restored { kept_aside, report } = Store::restore(&copy, &folder.store(), now()).await.unwrap();
+        let Restored { kept_aside, report, .. } =
+            Store::restore(&copy, &folder.store(), Access::Left, now()).await.unwrap();
         let aside = kept_aside.unwrap();
         assert!(report.is_well());
         assert_eq!(aside.file_name().unwrap(), "snowhum.db.20260110T120000Z");
@@ -85,7 +86,7 @@ fn a_restored_store_is_as_it_was_at_the_backup_and_the_one_before_is_kept_aside(
         assert!(has(&old, 77).await);
         assert_eq!(new.yard(demo().id).await.unwrap(), Some(demo()));
         new.close().await;
-        let again = Store::restore(&copy, &folder.store(), now()).await.unwrap().kept_aside.unwrap();
+        let again = Store::restore(&copy, &folder.store(), Access::Left, now()).await.unwrap().kept_aside.unwrap();
         assert_eq!(again.file_name().unwrap(), "snowhum.db.20260110T120000Z-2", "a kept store is not overwritten");
     });
 }
@@ -97,7 +98,7 @@ fn a_restore_needs_no_store_to_be_there() {
         let copy = folder.path().join("copy");
         store_with(&folder.store(), 4).await.backup(&copy).await.unwrap();
         let new = folder.path().join("deep/er/new.db");
-        assert_eq!(Store::restore(&copy, &new, now()).await.unwrap().kept_aside, None);
+        assert_eq!(Store::restore(&copy, &new, Access::Left, now()).await.unwrap().kept_aside, None);
         assert!(has(&Store::open(&new).await.unwrap(), 3).await);
     });
 }
@@ -122,7 +123,7 @@ fn a_restore_takes_the_place_of_a_damaged_store_and_its_unfinished_writing() {
         let mut bytes = fs::read(&left).unwrap();
         bytes[..16].copy_from_slice(b"not any more so!");
         fs::write(&left, bytes).unwrap();
-        let aside = Store::restore(&copy, &left, now()).await.unwrap().kept_aside.unwrap();
+        let aside = Store::restore(&copy, &left, Access::Left, now()).await.unwrap().kept_aside.unwrap();
         let restored = Store::open(&left).await.unwrap();
         assert!(restored.doctor().await.unwrap().is_well());
         assert!(has(&restored, 3).await);
@@ -151,12 +152,13 @@ fn a_restore_refuses_what_is_no_whole_store_and_leaves_the_store_as_it_was() {
         {
             let from = folder.path().join(name);
             fs::write(&from, content).unwrap();
-            let fault = Store::restore(&from, &folder.store(), now()).await.unwrap_err();
+            let fault = Store::restore(&from, &folder.store(), Access::Left, now()).await.unwrap_err();
             let told = matches!(fault.wrong, Wrong::NotADatabase | Wrong::Damaged { .. });
             assert!(told && fault.place.ends_with(name), "{name}: {fault}");
             assert_eq!(fs::read(folder.store()).unwrap(), kept, "{name}");
         }
-        let fault = Store::restore(&folder.path().join("nothing"), &folder.store(), now()).await.unwrap_err();
+        let fault =
+            Store::restore(&folder.path().join("nothing"), &folder.store(), Access::Left, now()).await.unwrap_err();
         assert!(matches!(fault.wrong, Wrong::Missing), "{fault}");
         assert!(!folder.names().iter().any(|name| name.contains("restoring")), "{:?}", folder.names());
     });
@@ -169,7 +171,7 @@ fn a_store_in_use_is_not_restored_over() {
         let store = store_with(&folder.store(), 2).await;
         let copy = folder.path().join("copy");
         store.backup(&copy).await.unwrap();
-        let fault = Store::restore(&copy, &folder.store(), now()).await.unwrap_err();
+        let fault = Store::restore(&copy, &folder.store(), Access::Left, now()).await.unwrap_err();
         assert!(matches!(fault.wrong, Wrong::Locked), "{fault}");
         assert_eq!(store.put_note(&note(5), now()).await.unwrap(), Put::Stored, "and it goes on");
     });

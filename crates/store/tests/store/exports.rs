@@ -37,7 +37,7 @@ fn an_export_read_in_is_exported_to_the_same_bytes_and_answers_the_same() {
     run(async {
         let (store, again) = (full().await, Store::in_memory().await.unwrap());
         let text = exported(&store).await;
-        assert!(text.starts_with("{\"schema\":\"snowhum.store/1\","));
+        assert!(text.starts_with("{\"schema\":\"snowhum.store/2\","));
         let json: serde_json::Value = serde_json::from_str(&text).unwrap();
         for table in ["yards", "hives", "colonies", "note_versions", "settings", "alerts"] {
             assert!(!json[table].as_array().unwrap().is_empty(), "{table}");
@@ -48,6 +48,44 @@ fn an_export_read_in_is_exported_to_the_same_bytes_and_answers_the_same() {
         assert_eq!(again.yard(id).await.unwrap(), store.yard(id).await.unwrap());
         assert_eq!(again.alert_last(id).await.unwrap(), store.alert_last(id).await.unwrap());
         assert!(again.doctor().await.unwrap().is_well());
+    });
+}
+
+/// The same as a program wrote it before rows had hashes.
+fn of_first_form(text: &str) -> serde_json::Value {
+    let mut json: serde_json::Value = serde_json::from_str(text).unwrap();
+    json["schema"] = "snowhum.store/1".into();
+    for row in json.as_object_mut().unwrap().values_mut().filter_map(|rows| rows.as_array_mut()).flatten() {
+        row.as_object_mut().unwrap().remove("hash").unwrap();
+    }
+    json
+}
+
+#[test]
+fn an_export_of_the_form_before_is_taken_in_and_its_rows_get_hashes() {
+    run(async {
+        let (store, again) = (full().await, Store::in_memory().await.unwrap());
+        let old = of_first_form(&exported(&store).await).to_string();
+        again.import_json(old.as_bytes()).await.unwrap();
+        assert_eq!(again.yard(demo().id).await.unwrap(), store.yard(demo().id).await.unwrap());
+        assert!(again.doctor().await.unwrap().is_well());
+    });
+}
+
+#[test]
+fn an_export_that_somebody_changed_is_refused_with_the_row() {
+    run(async {
+        let text = exported(&full().await).await;
+        for (from, to, row) in [
+            ("\"author\":\"V", "\"author\":\"W", "note_versions"),
+            ("\"value\":\"Europe/", "\"value\":\"Europa/", "settings 1"),
+            ("\"word\":\"gale", "\"word\":\"calm", "alerts 1"),
+        ] {
+            assert!(text.contains(from), "{from}");
+            let store = Store::in_memory().await.unwrap();
+            let fault = store.import_json(text.replacen(from, to, 1).as_bytes()).await.unwrap_err().to_string();
+            assert!(fault.contains(row) && fault.contains("was changed"), "{fault}");
+        }
     });
 }
 
@@ -66,16 +104,17 @@ fn an_export_goes_into_an_empty_store_only() {
 fn an_export_that_is_not_in_order_is_refused_with_its_place_and_nothing_is_kept() {
     run(async {
         let text = exported(&full().await).await;
-        let schema = "snowhum.store/1";
+        let schema = "snowhum.store/2";
         let colony = demo().colonies[0].id.0.to_string();
         for (from, to, expected) in [
-            (schema, "snowhum.store/2", "newer Snowhum (form 2"),
-            (schema, "honey/1", "schema: it does not say snowhum.store/1"),
+            (schema, "snowhum.store/3", "newer Snowhum (form 3"),
+            (schema, "honey/1", "schema: it does not say snowhum.store/2"),
             ("\"settings\":", "\"setings\":", "it has no settings"),
             ("\"kind\":\"edited\"", "\"kind\":\"mended\"", "\"mended\" is no kind of version"),
             ("\"kind\":\"edited\"", "\"kind\":7", "kind: invalid type"),
             ("\"place\":0", "\"plaice\":0", "hives 1: it has no place"),
             ("\"recorded_at\":1", "\"recorded_at\":9991", "is no time"),
+            ("\"at\":1", "\"at\":999999", "of a year that no record is of"),
             ("\"value\":\"Europe/", "\"value\":\"\\u0000", "the character NUL"),
             (
                 &format!("\"colonies\":[\n{{\"id\":\"{colony}"),
@@ -97,13 +136,11 @@ fn an_export_that_is_not_in_order_is_refused_with_its_place_and_nothing_is_kept(
 #[test]
 fn rows_that_point_nowhere_or_come_twice_are_refused_whole() {
     run(async {
-        let text = exported(&full().await).await;
-        let mut json: serde_json::Value = serde_json::from_str(&text).unwrap();
+        let old = of_first_form(&exported(&full().await).await);
+        let (mut json, mut twice, mut astray) = (old.clone(), old.clone(), old);
         json["hives"].as_array_mut().unwrap().clear();
-        let mut twice: serde_json::Value = serde_json::from_str(&text).unwrap();
         let hives = twice["hives"].as_array_mut().unwrap();
         hives.push(hives[0].clone());
-        let mut astray: serde_json::Value = serde_json::from_str(&text).unwrap();
         astray["hives"][0]["left_at"] = 1.into();
         for (json, expected) in [(json, "colonies 1"), (twice, "hives 6"), (astray, "do not stand in their yard")] {
             let store = Store::in_memory().await.unwrap();

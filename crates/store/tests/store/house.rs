@@ -2,8 +2,8 @@
 
 use jiff::Timestamp;
 use snowhum_apiary::{Apiary, ColonyId, Conditions, Entry, Note, NoteId, VisitId, demo_text, read};
-use sqlx::Connection;
 use sqlx::sqlite::{SqliteConnectOptions, SqliteConnection};
+use sqlx::{AssertSqlSafe, Connection};
 use std::fs;
 use std::future::Future;
 use std::path::{Path, PathBuf};
@@ -79,5 +79,30 @@ pub(crate) async fn meddle(path: &Path, sql: &'static str) {
     let options = SqliteConnectOptions::new().filename(path).create_if_missing(true).foreign_keys(false);
     let mut connection = SqliteConnection::connect_with(&options).await.unwrap();
     sqlx::raw_sql(sql).execute(&mut connection).await.unwrap();
+    connection.close().await.unwrap();
+}
+
+/// The same records in a file as a program made it before rows had hashes.
+pub(crate) async fn first_form(store: &Path, old: &Path) {
+    let options = SqliteConnectOptions::new().filename(old).create_if_missing(true).foreign_keys(false);
+    let mut connection = SqliteConnection::connect_with(&options).await.unwrap();
+    let steps =
+        "CREATE TABLE snowhum_steps (number BIGINT NOT NULL PRIMARY KEY); INSERT INTO snowhum_steps VALUES (1);";
+    let tables = [
+        ("yards", "id, changed_at, body"),
+        ("hives", "id, yard, place, left_at, body"),
+        ("colonies", "id, yard, hive, place, left_at, body"),
+        ("note_versions", "version, serial, note, visit, colony, at, recorded_at, kind, undoes, author, body"),
+        ("settings", "name, value"),
+        ("alerts", "serial, yard, colony, word, at"),
+    ];
+    let copies: String = tables
+        .iter()
+        .map(|(name, columns)| format!("INSERT INTO main.{name} ({columns}) SELECT {columns} FROM newer.{name};"))
+        .collect();
+    let made = include_str!("../../migrations/0001_records.sql");
+    let attach = format!("ATTACH '{}' AS newer;", store.display());
+    let sql = format!("{steps}{made}{attach}{copies} DETACH newer;");
+    sqlx::raw_sql(AssertSqlSafe(sql)).execute(&mut connection).await.unwrap();
     connection.close().await.unwrap();
 }

@@ -3,10 +3,16 @@
 
 mod backups;
 mod bench;
+mod elsewhere;
 mod exports;
+mod flipped;
 mod hostile;
 mod house;
 mod killed;
+mod model;
 mod notes;
+mod noticed;
+#[cfg(target_os = "linux")]
+mod power;
 mod refusals;
 mod yards;

@@ -2,7 +2,7 @@
 
 use crate::house::{Folder, demo, note, note_of, now, run};
 use jiff::{SignedDuration, Timestamp};
-use snowhum_apiary::Entry;
+use snowhum_apiary::{Entry, Note};
 use snowhum_store::{Fault, LastOf, Put, Recorded, Store, Undone, VersionKind, Wrong};
 
 const KINDS: fn(&[snowhum_store::Version]) -> Vec<VersionKind> = |all| all.iter().map(|one| one.kind).collect();
@@ -168,5 +168,32 @@ fn five_writers_at_once_lose_nothing() {
             assert_eq!(two.versions(note(n).id).await.unwrap().len(), 1, "note {n}");
         }
         assert!(one.doctor().await.unwrap().is_well());
+    });
+}
+
+#[test]
+fn a_day_nobody_can_mean_is_refused_on_every_way_in() {
+    run(async {
+        let store = Store::in_memory().await.unwrap();
+        for at in ["0019-01-09T10:00:00Z", "1949-12-31T00:00:00Z", "2027-01-20T00:00:00Z", "9999-01-01T00:00:00Z"] {
+            let mut slip = note(1);
+            slip.at = at.parse().unwrap();
+            let mut yard = demo();
+            yard.notes = vec![Note { colony: yard.colonies[0].id, ..slip.clone() }];
+            let sheet = format!("body\n\"{}\"\n", serde_json::to_string(&slip).unwrap().replace('"', "\"\""));
+            for fault in [
+                store.put_note(&slip, now()).await.unwrap_err(),
+                store.import_yard(&yard, now()).await.unwrap_err(),
+                store.import_notes_csv(sheet.as_bytes(), now()).await.unwrap_err(),
+            ] {
+                assert!(matches!(fault.wrong, Wrong::Unfit { .. }) && fault.to_string().contains(at), "{fault}");
+            }
+        }
+        assert!(store.versions(note(1).id).await.unwrap().is_empty());
+        let mut plan = note(2);
+        plan.at = "2026-12-31T00:00:00Z".parse().unwrap();
+        assert_eq!(store.put_note(&plan, now()).await.unwrap(), Put::Stored, "what one means to do");
+        let board = Timestamp::UNIX_EPOCH;
+        assert_eq!(store.put_note(&note(3), board).await.unwrap(), Put::Stored, "a clock in 1970 is not asked");
     });
 }

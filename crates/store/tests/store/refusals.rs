@@ -1,7 +1,7 @@
 //! What is refused, and with which words.
 
 use crate::house::{Folder, demo, meddle, note, now, run};
-use snowhum_store::{Store, Wrong};
+use snowhum_store::{Access, Store, Wrong};
 use sqlx::Connection;
 use sqlx::sqlite::{SqliteConnectOptions, SqliteConnection};
 use std::fs;
@@ -11,14 +11,14 @@ fn a_store_of_a_newer_program_is_refused_and_left_as_it_is() {
     let folder = Folder::new("newer");
     run(async {
         Store::open(&folder.store()).await.unwrap().close().await;
-        meddle(&folder.store(), "INSERT INTO snowhum_steps VALUES (2)").await;
+        meddle(&folder.store(), "INSERT INTO snowhum_steps VALUES (3)").await;
         let kept = fs::read(folder.store()).unwrap();
         let fault = Store::open(&folder.store()).await.unwrap_err();
-        assert!(matches!(fault.wrong, Wrong::Newer { found: 2, known: 1 }), "{fault}");
+        assert!(matches!(fault.wrong, Wrong::Newer { found: 3, known: 2 }), "{fault}");
         assert!(fault.to_string().contains("use the newer program"), "{fault}");
         assert_eq!(fs::read(folder.store()).unwrap(), kept);
         let into = folder.path().join("other.db");
-        let fault = Store::restore(&folder.store(), &into, now()).await.unwrap_err();
+        let fault = Store::restore(&folder.store(), &into, Access::Left, now()).await.unwrap_err();
         assert!(matches!(fault.wrong, Wrong::Newer { .. }) && !into.exists(), "{fault}");
     });
 }
@@ -129,7 +129,8 @@ fn the_doctor_finds_each_kind_of_illness() {
             let copy = folder.path().join(format!("{number}.copy"));
             assert!(!store.backup(&copy).await.unwrap().is_well());
             let other = folder.path().join(format!("{number}.other"));
-            assert!(!Store::restore(&copy, &other, now()).await.unwrap().report.is_well());
+            let fault = Store::restore(&copy, &other, Access::Left, now()).await.unwrap_err();
+            assert!(matches!(fault.wrong, Wrong::NotInOrder { .. }) && !other.exists(), "{fault}");
         }
     });
 }

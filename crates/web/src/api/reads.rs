@@ -10,9 +10,12 @@ use crate::fault::Fault;
 
 /// Where every colony stands.
 pub(crate) async fn now(State(app): State<App>) -> Result<Json<Value>, Refused> {
-    let standing = app.standing().ok_or(Fault::NotYet)?;
+    let trouble = app.trouble();
+    let standing = app.standing().ok_or_else(|| trouble.clone().map_or(Fault::NotYet, Fault::Trouble))?;
     let behind = standing.revision != app.revision();
-    Ok(Json(json!({ "computed_at": standing.at, "something_newer_is_stored": behind, "now": standing.present.now })))
+    Ok(Json(
+        json!({ "computed_at": standing.at, "something_newer_is_stored": behind, "why_not_newer": trouble, "now": standing.present.now }),
+    ))
 }
 
 /// The winter ahead.

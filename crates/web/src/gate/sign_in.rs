@@ -10,7 +10,7 @@ use std::net::{IpAddr, Ipv4Addr};
 use std::sync::PoisonError;
 use std::time::{Duration, Instant};
 
-use super::{Peer, cookie, phrase, session};
+use super::{Peer, code, cookie, phrase, session};
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::bare;
@@ -59,7 +59,8 @@ fn form(to: Option<&str>, wrong: Option<&str>) -> Markup {
         }
         p class="small" {
             "This browser then stays signed in for 30 days after its last visit, 180 days at most. Forgotten? At the machine itself, "
-            code { "snowhum serve --lan --new-pass-phrase" } " asks for another."
+            code { "snowhum serve --lan --new-pass-phrase" } " asks for another; "
+            code { "snowhum sign-in-code" } " tells a code that stands for it once."
         }
     }
 }
@@ -104,7 +105,9 @@ fn too_soon(to: Option<&str>, wait: Duration) -> Response {
     let seconds = wait.as_secs() + 1;
     let in_words =
         if seconds < 120 { format!("{seconds} seconds") } else { format!("{} minutes", seconds.div_ceil(60)) };
-    let words = format!("Too many wrong tries. Wait {in_words}, then try again.");
+    let words = format!(
+        "Too many wrong tries. Wait {in_words}, then try again; or ask for a code at the machine itself, which is taken at once."
+    );
     let page = bare("Sign in", &form(to, Some(&words)));
     (StatusCode::TOO_MANY_REQUESTS, [(header::RETRY_AFTER, seconds.to_string())], page).into_response()
 }
@@ -117,6 +120,10 @@ enum Tried {
 
 async fn tried(app: App, from: IpAddr, phrase: String) -> Result<Tried, Fault> {
     let gate = app.gate();
+    // A code of the machine itself waits for nobody's wrong tries; it is too long to be guessed.
+    if code::spend(&app.store(), &phrase, Timestamp::now()).await? {
+        return Ok(Tried::Right);
+    }
     let Ok(_waiting) = gate.waiting.try_acquire() else { return Ok(Tried::TooSoon(Duration::from_secs(1))) };
     let _turn = gate.turn.acquire().await.map_err(|_| Fault::Cut)?;
     let patience = || gate.patience.lock().unwrap_or_else(PoisonError::into_inner);

@@ -1,11 +1,13 @@
 //! The JSON API: put twice is stored once, nothing is lost, everything offered is described.
 
 use axum::http::StatusCode;
+use jiff::civil::date;
 use serde_json::{Value, json};
 use snowhum_apiary::NoteId;
+use snowhum_web::Reach;
 use uuid::Uuid;
 
-use crate::support::{Served, run, run_bare};
+use crate::support::{Served, demo, run, run_bare};
 
 fn note(served: &Served, at: u32, seen: &str) -> Value {
     json!({
@@ -91,5 +93,35 @@ fn what_cannot_be_read_is_refused_with_what_would_be_right() {
         nobody["colony"] = json!(Uuid::from_u128(1));
         assert_eq!(served.put(&path, &nobody).await.status, StatusCode::UNPROCESSABLE_ENTITY);
         assert!(served.store.versions(NoteId(id(1))).await.unwrap().is_empty());
+    });
+}
+
+#[test]
+fn an_estimate_that_cannot_be_computed_says_why() {
+    run_bare(async {
+        let served = Served::on(None, demo(), Reach::this_machine(), date(2026, 7, 1)).await;
+        let answer = loop {
+            let answer = served.get("/api/now").await;
+            if !answer.body.contains("still being computed") {
+                break answer;
+            }
+            tokio::time::sleep(std::time::Duration::from_millis(20)).await;
+        };
+        assert_eq!(answer.status, StatusCode::SERVICE_UNAVAILABLE);
+        assert!(answer.body.contains("that day lies after this winter"), "{}", answer.body);
+    });
+}
+
+#[test]
+fn a_note_of_a_day_nobody_can_mean_is_refused_with_what_would_be_right() {
+    run(|served| async move {
+        for at in ["0019-02-01T10:00:00Z", "1949-12-31T10:00:00Z", "9999-01-01T00:00:00Z"] {
+            let mut note = note(&served, 1, "hum=heard by ear");
+            note["at"] = at.into();
+            let answer = served.put(&format!("/api/notes/{}", id(9)), &note).await;
+            assert_eq!(answer.status, StatusCode::UNPROCESSABLE_ENTITY, "{at}: {}", answer.body);
+            assert!(answer.body.contains("rite a day"), "{at}: {}", answer.body);
+        }
+        assert!(served.store.versions(NoteId(id(9))).await.unwrap().is_empty());
     });
 }

@@ -2,8 +2,9 @@
 
 use axum::body::Body;
 use axum::http::{HeaderMap, Method, Request, StatusCode};
+use jiff::{Timestamp, ToSpan};
 use serde_json::json;
-use snowhum_web::{PassPhrase, Reach, paths};
+use snowhum_web::{PassPhrase, Reach, paths, sign_in_code};
 
 use crate::support::{Answer, Served, demo, escaped, run, run_bare, well_formed};
 
@@ -437,4 +438,42 @@ fn what_another_program_writes_is_seen_and_reckoned() {
         }
     });
     std::fs::remove_dir_all(folder).unwrap();
+}
+
+#[test]
+fn a_code_of_the_machine_signs_in_once_however_many_tries_were_wrong() {
+    run_bare(async {
+        let locked = Locked::open().await;
+        let store = &locked.served.store;
+        for _ in 0..40 {
+            locked.try_phrase("wrong wrong wrong").await;
+        }
+        assert_eq!(locked.try_phrase(PHRASE).await.status, StatusCode::TOO_MANY_REQUESTS, "the phrase waits");
+        let code = sign_in_code(store, Timestamp::now()).await.unwrap();
+        let entered = locked.try_phrase(&format!(" {} ", code.to_lowercase())).await;
+        assert_eq!(entered.status, StatusCode::SEE_OTHER, "{}", entered.body);
+        assert_eq!(locked.get("/round", &cookie(&entered.headers)).await.status, StatusCode::OK);
+        assert_eq!(locked.try_phrase(&code).await.status, StatusCode::TOO_MANY_REQUESTS, "once");
+        for minutes in [-11, 11] {
+            let other = sign_in_code(store, Timestamp::now() + minutes.minutes()).await.unwrap();
+            assert_eq!(locked.try_phrase(&other).await.status, StatusCode::TOO_MANY_REQUESTS, "{minutes} minutes");
+        }
+    });
+}
+
+#[test]
+fn two_host_names_or_a_whole_address_of_another_are_refused() {
+    run_bare(async {
+        let locked = Locked::open().await;
+        let ask = async |uri: &str, hosts: &[&str]| {
+            let request = hosts.iter().fold(Request::get(uri), |request, host| request.header("host", *host));
+            locked.served.ask(request.body(Body::empty()).unwrap()).await.status
+        };
+        assert_eq!(ask("/sign-in", &[HOST]).await, StatusCode::OK);
+        assert_eq!(ask(&format!("{ORIGIN}/sign-in"), &[HOST]).await, StatusCode::OK, "one's own whole address");
+        for hosts in [&[HOST, "evil.example"][..], &["evil.example", HOST], &[HOST, HOST], &[]] {
+            assert_eq!(ask("/sign-in", hosts).await, StatusCode::FORBIDDEN, "{hosts:?}");
+        }
+        assert_eq!(ask("https://evil.example/sign-in", &[HOST]).await, StatusCode::FORBIDDEN);
+    });
 }

@@ -147,14 +147,18 @@ impl Served {
 
     /// Serves a yard to those that `reach` lets in.
     pub(crate) async fn reached(file: Option<PathBuf>, yard: Apiary, reach: Reach) -> Self {
+        Self::on(file, yard, reach, FEBRUARY).await
+    }
+
+    /// The same, asked about on a day.
+    pub(crate) async fn on(file: Option<PathBuf>, yard: Apiary, reach: Reach, day: Date) -> Self {
         let store = match file {
             Some(file) => Store::open(&file).await.unwrap(),
             None => Store::in_memory().await.unwrap(),
         };
         store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
         let (reckon, units) = (Box::new(Small), System::Metric);
-        let opened =
-            Opened { store: store.clone(), yard: yard.id, reckon, day: Some(FEBRUARY), home: None, units, reach };
+        let opened = Opened { store: store.clone(), yard: yard.id, reckon, day: Some(day), home: None, units, reach };
         let app = App::new(opened);
         tokio::spawn(app.clone().work());
         Self { router: router(app.clone()), app, store, yard }

@@ -1,9 +1,9 @@
 //! Names and addresses of this machine in its own network.
 
-use std::net::IpAddr;
+use std::net::{IpAddr, Ipv4Addr, Ipv6Addr};
 
-use super::lan::is_own_network;
 use crate::exit;
+use snowhum_web::is_own_network;
 
 /// What this machine is called and reached by.
 pub(super) struct Own {
@@ -40,6 +40,12 @@ impl Own {
         if names.is_empty() { vec!["127.0.0.1".to_owned()] } else { names }
     }
 
+    /// This machine itself and its addresses in networks of one's own.
+    pub(super) fn listened_on(&self) -> Vec<IpAddr> {
+        let itself = [IpAddr::V4(Ipv4Addr::LOCALHOST), IpAddr::V6(Ipv6Addr::LOCALHOST)];
+        itself.into_iter().chain(self.addresses.iter().copied()).collect()
+    }
+
     /// The host's name, as the network's own name service gives it and bare.
     pub(super) fn host_names(&self) -> Vec<String> {
         self.host.iter().flat_map(|host| [format!("{host}.local"), host.clone()]).collect()
@@ -73,17 +79,6 @@ fn is_link_local_6(ip: IpAddr) -> bool {
 #[cfg(test)]
 mod tests {
     use super::{Own, is_name};
-    use crate::commands::serve::lan::is_own_network;
-
-    #[test]
-    fn only_networks_of_ones_own_are_served() {
-        for own in ["192.168.1.5", "10.0.0.1", "172.31.255.255", "169.254.3.4", "100.64.0.1", "fd12::1", "127.0.0.1"] {
-            assert!(is_own_network(own.parse().unwrap()), "{own}");
-        }
-        for open in ["172.32.0.1", "8.8.8.8", "100.128.0.1", "2001:db8::1", "192.169.0.1"] {
-            assert!(!is_own_network(open.parse().unwrap()), "{open}");
-        }
-    }
 
     #[test]
     fn a_host_is_named_as_browsers_write_it() {

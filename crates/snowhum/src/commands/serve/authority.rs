@@ -1,6 +1,7 @@
 //! A certificate authority of the keeper's own, beside the records, that vouches for this machine alone.
 
 use jiff::ToSpan;
+use jiff::civil::{Date, date};
 use rcgen::{
     BasicConstraints, CertificateParams, CidrSubnet, DnType, ExtendedKeyUsagePurpose, GeneralSubtree, IsCa, Issuer,
     KeyPair, KeyUsagePurpose, NameConstraints, SanType,
@@ -16,30 +17,22 @@ use std::path::Path;
 use std::sync::Arc;
 
 use super::addresses::Own;
-use crate::exit;
+use crate::{exit, progress};
+use snowhum_web::NETWORKS;
 
 /// Days that the authority holds: ten years.
 const AUTHORITY_DAYS: i32 = 3_652;
 /// Days that a server's certificate holds: well below the 825 that devices take from an authority their owner added (from
 /// memory). It is made anew at each start.
 const SERVER_DAYS: i32 = 397;
-/// Networks that no router leads on from, with the bits that name them: RFC 1918, RFC 3927, RFC 4193, RFC 4291,
-/// RFC 6598.
-pub(super) const NETWORKS: [(IpAddr, u8); 9] = [
-    (IpAddr::V4(Ipv4Addr::new(10, 0, 0, 0)), 8),
-    (IpAddr::V4(Ipv4Addr::new(172, 16, 0, 0)), 12),
-    (IpAddr::V4(Ipv4Addr::new(192, 168, 0, 0)), 16),
-    (IpAddr::V4(Ipv4Addr::new(169, 254, 0, 0)), 16),
-    (IpAddr::V4(Ipv4Addr::new(100, 64, 0, 0)), 10),
-    (IpAddr::V4(Ipv4Addr::new(127, 0, 0, 0)), 8),
-    (IpAddr::V6(Ipv6Addr::new(0xfc00, 0, 0, 0, 0, 0, 0, 0)), 7),
-    (IpAddr::V6(Ipv6Addr::new(0xfe80, 0, 0, 0, 0, 0, 0, 0)), 10),
-    (IpAddr::V6(Ipv6Addr::LOCALHOST), 128),
-];
+/// No clock that is right says an earlier day: this was written then. Raised with each release.
+const WRITTEN: Date = date(2026, 11, 29);
 const KEY: &str = "authority.key";
 const CERTIFICATE: &str = "authority.crt";
 /// The names it may vouch for, one a line.
 const NAMES: &str = "authority.names";
+/// A certificate that is being made.
+const PART: &str = "authority.crt.part";
 
 /// The authority.
 pub(super) struct Authority {
@@ -53,8 +46,15 @@ pub(super) struct Authority {
 }
 
 impl Authority {
-    /// The one in a folder; made there if there is none.
-    pub(super) fn open(folder: &Path, host: Option<&str>) -> anyhow::Result<Self> {
+    /// The one in a folder; made there if there is none, and made anew with its key if it does not hold today, as one
+    /// that was made while the clock was wrong.
+    pub(super) fn open(folder: &Path, host: Option<&str>, today: Date) -> anyhow::Result<Self> {
+        if today < WRITTEN {
+            return Err(exit::environment(format!(
+                "the clock of this machine says {today}, before this program was written: no phone would take a \
+                 certificate of that day. Set the clock, then start again"
+            )));
+        }
         let of = |error: &dyn std::fmt::Display| {
             exit::environment(format!(
                 "{}: {error}; mend it, or remove the folder to begin anew (every phone must then trust it anew)",
@@ -63,9 +63,27 @@ impl Authority {
         };
         let is_there = folder.join(KEY).exists();
         if !is_there {
-            make(folder, host).map_err(|error| of(&error))?;
+            make(folder, host, today).map_err(|error| of(&error))?;
         }
+        let read = Self::read(folder).map_err(|error| of(&error))?;
+        if read.holds(today) {
+            return Ok(read);
+        }
+        progress::note("The certificate did not hold today and was made anew; every phone must trust it anew.");
+        read.renew(folder, today).map_err(|error| of(&error))?;
         Self::read(folder).map_err(|error| of(&error))
+    }
+
+    fn holds(&self, today: Date) -> bool {
+        validity(&self.certificate).is_some_and(|(from, until)| from <= today && today < until)
+    }
+
+    /// Another certificate of the same key, name and hosts, in the place of the one there is.
+    fn renew(&self, folder: &Path, today: Date) -> anyhow::Result<()> {
+        let certificate = authority(&self.key, &self.may, today)?.self_signed(&self.key)?;
+        let part = folder.join(PART);
+        fs::write(&part, certificate.pem())?;
+        Ok(fs::rename(part, folder.join(CERTIFICATE))?)
     }
 
     fn read(folder: &Path) -> anyhow::Result<Self> {
@@ -93,10 +111,10 @@ impl Authority {
     }
 
     /// How to serve in TLS, with a certificate made now for all names and addresses of this machine.
-    pub(super) fn server(&self, own: &Own) -> anyhow::Result<Arc<ServerConfig>> {
+    pub(super) fn server(&self, own: &Own, today: Date) -> anyhow::Result<Arc<ServerConfig>> {
         let key = KeyPair::generate().map_err(exit::environment)?;
-        let issuer = Issuer::new(authority(&self.key, &self.may)?, &self.key);
-        let certificate = self.vouched(own)?.signed_by(&key, &issuer).map_err(exit::environment)?;
+        let issuer = Issuer::new(authority(&self.key, &self.may, today)?, &self.key);
+        let certificate = self.vouched(own, today)?.signed_by(&key, &issuer).map_err(exit::environment)?;
         let chain = vec![certificate.der().clone(), self.certificate.clone()];
         let key = PrivateKeyDer::from(PrivatePkcs8KeyDer::from(key.serialize_der()));
         let provider = Arc::new(rustls::crypto::ring::default_provider());
@@ -108,9 +126,9 @@ impl Authority {
         Ok(Arc::new(config))
     }
 
-    fn vouched(&self, own: &Own) -> anyhow::Result<CertificateParams> {
+    fn vouched(&self, own: &Own, today: Date) -> anyhow::Result<CertificateParams> {
         let mut made = CertificateParams::default();
-        date(&mut made, SERVER_DAYS)?;
+        dated(&mut made, today, SERVER_DAYS)?;
         made.distinguished_name.remove(DnType::CommonName);
         made.distinguished_name.push(DnType::CommonName, "Snowhum pages");
         made.key_usages = vec![KeyUsagePurpose::DigitalSignature];
@@ -127,12 +145,12 @@ impl Authority {
 }
 
 /// Makes one: a key for this user's eyes alone, and a certificate for the devices.
-fn make(folder: &Path, host: Option<&str>) -> anyhow::Result<()> {
-    fs::create_dir_all(folder)?;
+fn make(folder: &Path, host: Option<&str>, today: Date) -> anyhow::Result<()> {
+    make_private(folder)?;
     let key = KeyPair::generate()?;
     let may: Vec<String> = host.iter().flat_map(|host| [(*host).to_owned(), format!("{host}.local")]).collect();
     let may: Vec<String> = may.into_iter().chain(["localhost".to_owned()]).collect();
-    let certificate = authority(&key, &may)?.self_signed(&key)?;
+    let certificate = authority(&key, &may, today)?.self_signed(&key)?;
     // The key last: a folder without it is begun anew.
     fs::write(folder.join(CERTIFICATE), certificate.pem())?;
     fs::write(folder.join(NAMES), may.join("\n"))?;
@@ -140,9 +158,9 @@ fn make(folder: &Path, host: Option<&str>) -> anyhow::Result<()> {
 }
 
 /// The authority's certificate: it may vouch for these names and for addresses in networks of one's own, no others.
-fn authority(key: &KeyPair, may: &[String]) -> anyhow::Result<CertificateParams> {
+fn authority(key: &KeyPair, may: &[String], today: Date) -> anyhow::Result<CertificateParams> {
     let mut made = CertificateParams::default();
-    date(&mut made, AUTHORITY_DAYS)?;
+    dated(&mut made, today, AUTHORITY_DAYS)?;
     made.distinguished_name.remove(DnType::CommonName);
     made.distinguished_name.push(DnType::CommonName, name_of(key));
     made.is_ca = IsCa::Ca(BasicConstraints::Constrained(0));
@@ -163,15 +181,50 @@ fn name_of(key: &KeyPair) -> String {
 }
 
 /// Holds from yesterday, for clocks that are late, so many days on.
-fn date(made: &mut CertificateParams, days: i32) -> anyhow::Result<()> {
-    let today = jiff::Timestamp::now().to_zoned_datetime(jiff::tz::TimeZone::UTC).date();
-    let at = |day: jiff::civil::Date| -> anyhow::Result<_> {
+fn dated(made: &mut CertificateParams, today: Date, days: i32) -> anyhow::Result<()> {
+    let at = |day: Date| -> anyhow::Result<_> {
         let (month, day_of_month) = (u8::try_from(day.month())?, u8::try_from(day.day())?);
         Ok(rcgen::date_time_ymd(i32::from(day.year()), month, day_of_month))
     };
     made.not_before = at(today.checked_sub(1.day())?)?;
     made.not_after = at(today.checked_add((days - 1).days())?)?;
     Ok(())
+}
+
+/// From which day to which a certificate holds, by the first pair of times in it (RFC 5280, section 4.1.2.5).
+fn validity(certificate: &[u8]) -> Option<(Date, Date)> {
+    (0..certificate.len()).find_map(|at| {
+        let (from, rest) = time(&certificate[at..])?;
+        Some((from, time(rest)?.0))
+    })
+}
+
+/// The day of a time in DER, and what comes after it: UTCTime, which is of 1950 to 2049, or GeneralizedTime.
+fn time(der: &[u8]) -> Option<(Date, &[u8])> {
+    let (digits, rest) = match der {
+        [0x17, 13, rest @ ..] => rest.split_at_checked(13)?,
+        [0x18, 15, rest @ ..] => rest.split_at_checked(15)?,
+        _ => return None,
+    };
+    let text = str::from_utf8(digits.strip_suffix(b"Z")?).ok()?;
+    let (year, text) = text.split_at_checked(text.len().checked_sub(10)?)?;
+    let number: i16 = year.parse().ok()?;
+    let year = match (year.len(), number) {
+        (2, 50..) => 1900 + number,
+        (2, _) => 2000 + number,
+        _ => number,
+    };
+    let two = |at: usize| text.get(at..at + 2)?.parse::<i8>().ok();
+    Some((Date::new(year, two(0)?, two(2)?).ok()?, rest))
+}
+
+/// A folder that its owner alone can enter.
+fn make_private(folder: &Path) -> std::io::Result<()> {
+    let mut builder = fs::DirBuilder::new();
+    builder.recursive(true);
+    #[cfg(unix)]
+    std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
+    builder.create(folder)
 }
 
 #[cfg(unix)]
@@ -192,7 +245,8 @@ fn write_secret(path: &Path, text: &str) -> anyhow::Result<()> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Authority, CertificateParams, Issuer, KeyPair, Own, authority, date};
+    use super::{Authority, CertificateParams, Issuer, KeyPair, Own, WRITTEN, authority, dated, make, validity};
+    use jiff::civil::{Date, date};
     use rustls::RootCertStore;
     use rustls::client::WebPkiServerVerifier;
     use rustls::client::danger::ServerCertVerifier;
@@ -204,12 +258,42 @@ mod tests {
         std::env::temp_dir().join(format!("snowhum-authority-{name}-{}", std::process::id()))
     }
 
+    fn today() -> Date {
+        jiff::Timestamp::now().to_zoned_datetime(jiff::tz::TimeZone::UTC).date()
+    }
+
+    #[test]
+    fn a_clock_before_this_was_written_makes_no_certificate() {
+        let folder = folder("clock");
+        assert!(WRITTEN <= today(), "written in the future");
+        let refused = Authority::open(&folder, Some("shed"), date(1970, 1, 1)).err().unwrap().to_string();
+        assert!(refused.contains("1970-01-01") && refused.contains("Set the clock"), "{refused}");
+        assert!(!folder.exists());
+    }
+
+    #[test]
+    fn a_certificate_made_under_a_wrong_clock_mends_itself_and_keeps_its_key() {
+        for wrong in [date(1970, 1, 2), date(2077, 1, 1)] {
+            let folder = folder(&format!("mends-{}", wrong.year()));
+            make(&folder, Some("shed"), wrong).unwrap();
+            let old = Authority::read(&folder).unwrap();
+            assert!(!old.holds(today()) && old.holds(wrong));
+            let mended = Authority::open(&folder, Some("shed"), today()).unwrap();
+            assert!(mended.holds(today()) && is_believed(&mended, &["shed"], "shed"));
+            assert_eq!((mended.name(), &mended.may), (old.name(), &old.may));
+            let again = Authority::open(&folder, Some("shed"), today()).unwrap();
+            assert_eq!(again.fingerprint(), mended.fingerprint(), "once");
+            assert_eq!(validity(&old.certificate).unwrap().0, wrong.yesterday().unwrap());
+            std::fs::remove_dir_all(folder).unwrap();
+        }
+    }
+
     /// Whether a device that trusts the authority believes a certificate of it for `names`, asked for `name`.
     fn is_believed(by: &Authority, names: &[&str], name: &str) -> bool {
         let mut made = CertificateParams::new(names.iter().map(|name| (*name).to_owned()).collect::<Vec<_>>()).unwrap();
-        date(&mut made, 30).unwrap();
+        dated(&mut made, today(), 30).unwrap();
         let key = KeyPair::generate().unwrap();
-        let issuer = Issuer::new(authority(&by.key, &by.may).unwrap(), &by.key);
+        let issuer = Issuer::new(authority(&by.key, &by.may, today()).unwrap(), &by.key);
         let certificate = made.signed_by(&key, &issuer).unwrap();
         let mut roots = RootCertStore::empty();
         roots.add(by.certificate.clone()).unwrap();
@@ -222,7 +306,7 @@ mod tests {
     #[test]
     fn it_vouches_for_this_machine_and_for_no_site_elsewhere() {
         let folder = folder("names");
-        let made = Authority::open(&folder, Some("shed")).unwrap();
+        let made = Authority::open(&folder, Some("shed"), today()).unwrap();
         for own in ["shed", "shed.local", "localhost", "192.168.1.5", "10.1.2.3", "127.0.0.1", "fd12::1"] {
             assert!(is_believed(&made, &[own], own), "{own}");
         }
@@ -236,8 +320,10 @@ mod tests {
     #[test]
     fn it_stays_the_same_and_its_key_is_its_owners_alone() {
         let folder = folder("kept");
-        let (first, second) =
-            (Authority::open(&folder, Some("shed")).unwrap(), Authority::open(&folder, None).unwrap());
+        let (first, second) = (
+            Authority::open(&folder, Some("shed"), today()).unwrap(),
+            Authority::open(&folder, None, today()).unwrap(),
+        );
         assert_eq!((first.fingerprint(), first.name()), (second.fingerprint(), second.name()));
         assert_eq!(first.fingerprint().concat().len(), 4 * (8 * 3 - 1));
         #[cfg(unix)]
@@ -245,12 +331,14 @@ mod tests {
             use std::os::unix::fs::PermissionsExt;
             let mode = std::fs::metadata(folder.join(super::KEY)).unwrap().permissions().mode();
             assert_eq!(mode & 0o777, 0o600);
+            let mode = std::fs::metadata(&folder).unwrap().permissions().mode();
+            assert_eq!(mode & 0o777, 0o700);
         }
         let own =
             Own { host: Some("shed".to_owned()), addresses: vec!["192.168.1.5".parse().unwrap()], left_out: vec![] };
-        first.server(&own).unwrap();
+        first.server(&own, today()).unwrap();
         std::fs::write(folder.join(super::KEY), "no key").unwrap();
-        let broken = Authority::open(&folder, None).err().unwrap().to_string();
+        let broken = Authority::open(&folder, None, today()).err().unwrap().to_string();
         assert!(broken.contains("remove the folder"), "{broken}");
         std::fs::remove_dir_all(folder).unwrap();
     }

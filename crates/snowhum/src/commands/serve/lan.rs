@@ -1,10 +1,12 @@
 //! `serve --lan`: the pages in the keeper's own network, encrypted and behind a pass phrase.
 
 use clap::Args;
+use jiff::Timestamp;
+use jiff::civil::Date;
+use jiff::tz::TimeZone;
 use snowhum_store::Store;
 use snowhum_web::{App, Certificate, Reach, certificate_router};
 use std::io::IsTerminal;
-use std::net::IpAddr;
 use std::path::{Path, PathBuf};
 
 use super::addresses::Own;
@@ -33,6 +35,7 @@ pub(crate) struct LanArguments {
 pub(super) struct Lan {
     own: Own,
     authority: Authority,
+    today: Date,
 }
 
 impl Lan {
@@ -45,19 +48,21 @@ impl Lan {
         })?;
         phrase::settle(arguments, store).await?;
         let own = Own::look()?;
-        let authority = Authority::open(&folder(file), own.host.as_deref())?;
-        Ok(Self { own, authority })
+        let today = Timestamp::now().to_zoned_datetime(TimeZone::UTC).date();
+        let authority = Authority::open(&folder(file), own.host.as_deref(), today)?;
+        Ok(Self { own, authority, today })
     }
 
     pub(super) fn reach(&self) -> Reach {
         Reach::network(self.own.names())
     }
 
-    /// Listens on every address and answers until the system takes that away.
+    /// Listens on every address of a network of one's own and answers until the system takes that away.
     pub(super) async fn serve(self, app: App, port: Option<u16>, arguments: &LanArguments) -> anyhow::Result<()> {
-        let (pages, port) = ports::everywhere(port).await?;
-        let (plain, plain_port) = ports::everywhere_after(port).await?;
-        let tls = self.authority.server(&self.own)?;
+        let here = self.own.listened_on();
+        let (pages, port) = ports::on(&here, port).await?;
+        let (plain, plain_port) = ports::on_after(&here, port).await?;
+        let tls = self.authority.server(&self.own, self.today)?;
         let addresses: Vec<String> = self.own.names().iter().map(|name| format!("https://{name}:{port}/")).collect();
         let hand_out: Vec<String> =
             self.own.names().iter().map(|name| format!("http://{name}:{plain_port}/")).collect();
@@ -96,13 +101,4 @@ fn folder(store: &Path) -> PathBuf {
     let mut name = store.as_os_str().to_owned();
     name.push(".tls");
     PathBuf::from(name)
-}
-
-/// Whether an address is of a network of one's own: RFC 1918, RFC 3927, RFC 4193, RFC 4291 link-local, RFC 6598.
-pub(super) fn is_own_network(address: IpAddr) -> bool {
-    super::authority::NETWORKS.iter().any(|(network, bits)| match (network, address) {
-        (IpAddr::V4(network), IpAddr::V4(address)) => (network.to_bits() ^ address.to_bits()) >> (32 - bits) == 0,
-        (IpAddr::V6(network), IpAddr::V6(address)) => (network.to_bits() ^ address.to_bits()) >> (128 - bits) == 0,
-        _ => false,
-    })
 }

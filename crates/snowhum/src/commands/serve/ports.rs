@@ -1,6 +1,6 @@
 //! Ports listened on.
 
-use std::net::{IpAddr, Ipv4Addr, Ipv6Addr};
+use std::net::{IpAddr, Ipv4Addr};
 use tokio::net::TcpListener;
 
 use crate::exit;
@@ -22,21 +22,24 @@ pub(super) async fn here(port: Option<u16>) -> anyhow::Result<TcpListener> {
     Err(exit::environment(refused.unwrap_or_else(|| "no port to listen on".to_owned())))
 }
 
-/// Every address of this machine, by IPv6 and IPv4 where there is either.
-pub(super) async fn everywhere(port: Option<u16>) -> anyhow::Result<(Vec<TcpListener>, u16)> {
-    first_free(port.map_or(USUAL_PORT..=USUAL_PORT + NEXT_PORTS, |port| port..=port)).await
+/// These addresses alone, all at one port: no other address of this machine answers.
+pub(super) async fn on(addresses: &[IpAddr], port: Option<u16>) -> anyhow::Result<(Vec<TcpListener>, u16)> {
+    first_free(addresses, port.map_or(USUAL_PORT..=USUAL_PORT + NEXT_PORTS, |port| port..=port)).await
 }
 
 /// The same at the next port that is free.
-pub(super) async fn everywhere_after(port: u16) -> anyhow::Result<(Vec<TcpListener>, u16)> {
+pub(super) async fn on_after(addresses: &[IpAddr], port: u16) -> anyhow::Result<(Vec<TcpListener>, u16)> {
     let next = port.saturating_add(1);
-    first_free(next..=next.saturating_add(NEXT_PORTS)).await
+    first_free(addresses, next..=next.saturating_add(NEXT_PORTS)).await
 }
 
-async fn first_free(ports: std::ops::RangeInclusive<u16>) -> anyhow::Result<(Vec<TcpListener>, u16)> {
+async fn first_free(
+    addresses: &[IpAddr],
+    ports: std::ops::RangeInclusive<u16>,
+) -> anyhow::Result<(Vec<TcpListener>, u16)> {
     let mut refused = None;
     for port in ports {
-        match both(port).await {
+        match each(addresses, port).await {
             Ok(listening) => return Ok(listening),
             Err(error) => refused = Some(refusal(port, &error)),
         }
@@ -44,22 +47,39 @@ async fn first_free(ports: std::ops::RangeInclusive<u16>) -> anyhow::Result<(Vec
     Err(exit::environment(refused.unwrap_or_else(|| "no port to listen on".to_owned())))
 }
 
-/// Where one socket takes both kinds of address the second is refused, and not needed.
-async fn both(port: u16) -> std::io::Result<(Vec<TcpListener>, u16)> {
-    let six = TcpListener::bind((IpAddr::V6(Ipv6Addr::UNSPECIFIED), port)).await;
-    let port = six.as_ref().ok().and_then(|six| six.local_addr().ok()).map_or(port, |address| address.port());
-    let four = TcpListener::bind((IpAddr::V4(Ipv4Addr::UNSPECIFIED), port)).await;
-    match (six, four) {
-        (Ok(six), Ok(four)) => Ok((vec![six, four], port)),
-        (Ok(six), Err(_)) => Ok((vec![six], port)),
-        (Err(_), Ok(four)) => {
-            let port = four.local_addr()?.port();
-            Ok((vec![four], port))
+/// An address that cannot be listened on, as one of IPv6 where that is off, is left out.
+async fn each(addresses: &[IpAddr], mut port: u16) -> std::io::Result<(Vec<TcpListener>, u16)> {
+    let (mut listening, mut refused) = (Vec::new(), std::io::Error::from(std::io::ErrorKind::AddrNotAvailable));
+    for address in addresses {
+        match TcpListener::bind((*address, port)).await {
+            Ok(listener) => {
+                port = listener.local_addr()?.port();
+                listening.push(listener);
+            }
+            Err(error) if error.kind() == std::io::ErrorKind::AddrInUse => return Err(error),
+            Err(error) => refused = error,
         }
-        (Err(error), Err(_)) => Err(error),
     }
+    if listening.is_empty() { Err(refused) } else { Ok((listening, port)) }
 }
 
 fn refusal(port: u16, error: &std::io::Error) -> String {
     format!("port {port}: {error}; choose another with --port")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::on;
+    use std::net::{IpAddr, Ipv4Addr, Ipv6Addr};
+
+    #[test]
+    fn the_addresses_named_are_listened_on_at_one_port_and_no_others() {
+        let here = [IpAddr::V4(Ipv4Addr::LOCALHOST), IpAddr::V6(Ipv6Addr::LOCALHOST), "192.0.2.1".parse().unwrap()];
+        tokio::runtime::Builder::new_current_thread().enable_io().build().unwrap().block_on(async {
+            let (listening, port) = on(&here, Some(0)).await.unwrap();
+            let at: Vec<_> = listening.iter().map(|one| one.local_addr().unwrap()).collect();
+            assert!(at.iter().all(|at| at.port() == port && here[..2].contains(&at.ip())), "{at:?}");
+            assert!(on(&here, Some(port)).await.is_err(), "taken");
+        });
+    }
 }
