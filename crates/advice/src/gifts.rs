@@ -5,6 +5,7 @@ use snowhum_units::Kilogram;
 
 use crate::combs;
 use crate::fit::Health;
+use crate::need::SOUND;
 use crate::plan::Base;
 use crate::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use crate::statistics::quantile;
@@ -13,8 +14,6 @@ use crate::statistics::quantile;
 const FRAME_FULL: f64 = 0.9;
 /// Most frames asked of one giver.
 const MOST_FRAMES: usize = 3;
-/// Chance of living from which a colony's combs are not suspect, and are its to give (judgement).
-const SOUND: f64 = 0.8;
 
 /// What a colony is given.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -22,11 +22,11 @@ const SEED: u64 = 20_261_129;
 const POINTS: usize = 3_000;
 const COLONIES: usize = 12;
 /// Points held out, and colonies run at each.
-const POINTS_HELD_OUT: usize = 150;
-const COLONIES_HELD_OUT: usize = 160;
+const POINTS_HELD_OUT: usize = 120;
+const COLONIES_HELD_OUT: usize = 96;
 /// Steps of each walker: for what is shipped, and for a study left out.
-const STEPS: usize = 6_000;
-const STEPS_WITHOUT: usize = 3_000;
+const STEPS: usize = 5_000;
+const STEPS_WITHOUT: usize = 2_000;
 /// Joint draws that are shipped, and that scores are made with.
 const SHIPPED: usize = 256;
 const SCORED: usize = 2_000;

@@ -1,7 +1,7 @@
 //! What a calibration leaves in `data/`.
 
 use serde::{Deserialize, Serialize};
-use snowhum_winter::{JointDraw, Parameter, Parameters};
+use snowhum_winter::{JointDraw, Parameter, Parameters, Status};
 use toml_edit::{DocumentMut, value};
 
 use crate::CalibrationError;
@@ -40,9 +40,13 @@ pub struct Posterior {
     pub deviates: Vec<f64>,
 }
 
-/// Puts a parameter's drawn values on a range of their own.
+/// Puts a parameter's drawn values on a range of their own. A published one keeps its figure and its range.
 #[must_use]
 pub fn posterior(prior: &Parameter, prior_deviates: &[f64]) -> Posterior {
+    if prior.status == Status::Published {
+        let range = [prior.low.unwrap_or(prior.value), prior.value, prior.high.unwrap_or(prior.value)];
+        return Posterior { range, deviates: prior_deviates.iter().map(|z| (1e4 * z).round() / 1e4).collect() };
+    }
     let values: Vec<f64> = prior_deviates.iter().map(|z| prior.at(*z)).collect();
     let mut sorted = values.clone();
     sorted.sort_by(f64::total_cmp);
@@ -102,6 +106,9 @@ pub fn parameters(text: &str, priors: &Parameters, ranges: &[[f64; 3]]) -> Resul
         let Some(prior) = priors.iter().find(|(known, _)| known == name).map(|(_, parameter)| parameter) else {
             continue;
         };
+        if prior.status == Status::Published {
+            continue;
+        }
         let entry = &mut document["parameter"][name];
         entry["value"] = value(*middle);
         entry["low"] = value(*low);

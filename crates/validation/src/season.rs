@@ -101,7 +101,9 @@ fn bees(parameters: &Parameters, broodless: &Winter) -> Vec<Check> {
         Claim { status: Basis::Derived, ..claim("C-season-2", Class::Numbers, "deaths a day of that colony, December and January", "30,000 in October to 15,000 in February gives over 100 a day; 150 to 200 is the average from late summer to the low") }
             .within(Band::new(30.0, 120.0, "bees", 0), midwinter),
         claim("C-season-3", Class::Numbers, "days from 20 September until half of the winter bees are dead, no brood reared", "Minaud et al. 2024, Heliyon 10:e34390, as extracted: 130 d; Harris 2009, J. Apic. Res.: oldest 192 d")
-            .within(Band::new(110.0, 170.0, "d", 0), median_life(broodless)),
+            .within(Band::new(110.0, 170.0, "d", 0), median_life(broodless))
+            .because("fitted together with what colonies keep to spring, which asks for longer lives: three in ten lost by early March, \
+                a third of 22,000 left in late April (class D)"),
     ]
 }
 

@@ -59,6 +59,7 @@ pub(crate) struct Laws {
     pub(crate) brood_light_width: f64,
     pub(crate) brood_light_lead: f64,
     pub(crate) laying_without_flight: f64,
+    pub(crate) queenless_wear: f64,
     /// Carbon dioxide by volume that eases off and that stops the bees' heat.
     pub(crate) dioxide_eases: f64,
     pub(crate) dioxide_stops: f64,
@@ -124,6 +125,7 @@ impl Laws {
             brood_light_width: p.brood_light_width.value,
             brood_light_lead: p.brood_light_lead.value,
             laying_without_flight: p.laying_without_flight.value,
+            queenless_wear: p.queenless_wear.value,
             dioxide_eases: p.dioxide_eases.value,
             dioxide_stops: p.dioxide_stops.value,
             stifled_hours: p.stifled_hours.value,

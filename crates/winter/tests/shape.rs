@@ -4,7 +4,7 @@
 
 use snowhum_testkit::{Dress, colony, langstroth};
 use snowhum_units::{Fraction, Kelvin, Kilogram, MetrePerSecond, Watt};
-use snowhum_winter::{Housed, Parameters, StartFrom, SteadyAnswer, SteadyQuestion, cluster_at, steady};
+use snowhum_winter::{Housed, Parameters, StartFrom, SteadyAnswer, SteadyQuestion, cluster_at, cluster_in, steady};
 
 const TWO_KILOGRAMS: f64 = 17_700.0;
 
@@ -79,7 +79,7 @@ fn step_and_law_agree() {
     for outside in [-25.0, -10.0, 2.0, 8.0] {
         let settled = ask(Dress::BARE, question(outside));
         let mass = Kilogram::new(TWO_KILOGRAMS * parameters().bee_mass.value);
-        let law = cluster_at(&parameters(), mass, settled.warm_zone);
+        let law = cluster_in(&parameters(), mass, settled.warm_zone, Kelvin::from_celsius(outside));
         assert!((settled.heat.get() / law.heat.get() - 1.0).abs() < 1e-3, "{outside}: {settled:?} {law:?}");
         assert!((settled.core - law.core).get().abs() < 0.05);
     }

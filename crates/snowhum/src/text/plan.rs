@@ -9,6 +9,7 @@ use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
 
 use crate::text::chart::{bar, spark};
+use crate::text::voice::said;
 use crate::text::{entry, fit, when, wrapped};
 
 pub(crate) fn words(plan: &PlanAnswer, system: System) -> String {
@@ -58,15 +59,15 @@ fn head(plan: &PlanAnswer) -> String {
 }
 
 fn overview(plan: &PlanAnswer) -> String {
-    let mut table = String::from("\n  Of 100 hives like it, in spring        alive   alive, fed, queenright\n");
+    let mut table = String::from("\n  Of 100 hives like it, in spring    alive   alive, fed, queenright\n");
     for (colony, need) in plan.colonies.iter().zip(&plan.needs) {
         let name: String = colony.name.chars().take(12).collect();
         table += &format!(
             "  {name:<12}{}  {:>3}     {:>3}   {}\n",
-            bar(colony.alive_in_spring, 24),
+            bar(colony.alive_in_spring, 20),
             hives(colony.alive_in_spring),
             hives(colony.alive_fed_queenright),
-            need.words()
+            said(&need.words())
         );
     }
     table

@@ -6,7 +6,8 @@ use snowhum_winter::{Parameter, ParameterError, Parameters};
 
 const HEAD: &str = "# Parameters\n\nWritten by `cargo xtask validate` from the files named below; do not edit. A range is \
     one in ten below to one in ten above.\n";
-const TABLE: &str = "\n| parameter | value | range | unit | status | source |\n|---|---|---|---|---|---|\n";
+const TABLE: &str =
+    "\n| parameter | value | range | before | unit | status | source |\n|---|---|---|---|---|---|---|\n";
 
 /// Every parameter with value, range, unit, source and status, in the order of its model.
 ///
@@ -15,7 +16,10 @@ const TABLE: &str = "\n| parameter | value | range | unit | status | source |\n|
 pub(crate) fn figures(winter: &Parameters) -> Result<String, ParameterError> {
     let mut page = HEAD.to_owned();
     page += "\n## The winter model: `data/winter_parameters.toml`\n\nThe equations they stand in: [MODEL.md](MODEL.md). Each \
-        member of an ensemble draws its own from a range.\n";
+        member of an ensemble draws its own from a range. *Calibrated* ones are drawn together \
+        (`data/winter_joint_draws.toml`); *before* is their range before any winter was read.\n\nStudies that set them: ";
+    page += &winter.joint.studies.join(", ");
+    page += " ([VALIDATION.md](VALIDATION.md), class D).\n";
     table(&mut page, winter.iter());
     page += "\n## The watch: `data/watch_parameters.toml`\n\nWhat signs are worth: [WATCH.md](WATCH.md). Values are used; \
         ranges say how wide the judgement is.\n";
@@ -39,6 +43,7 @@ fn row(name: &str, parameter: &Parameter) -> String {
         (Some(low), Some(high)) => format!("{low} to {high}"),
         _ => String::new(),
     };
-    let status = parameter.status.words();
-    format!("| `{name}` | {} | {range} | {} | {status} | {} |\n", parameter.value, parameter.unit, parameter.source)
+    let before = parameter.prior.map_or(String::new(), |[low, _, high]| format!("{low} to {high}"));
+    let Parameter { value, unit, source, .. } = parameter;
+    format!("| `{name}` | {value} | {range} | {before} | {unit} | {} | {source} |\n", parameter.status.words())
 }

@@ -35,7 +35,7 @@ pub(super) fn set_and_checked(page: &mut String, checks: &[Check], parameters: &
         page,
         format_args!(
             "## Which figures set a parameter, and which were only checked\n\n\
-             Parameters with a published source or common practice behind them. The last column names checks that look at the \
+             Parameters with a published source, common practice or a fit to real winters (class D) behind them. The last column names checks that look at the \
              same figure and so prove little.\n\n\
              | parameter | value | set by | not independent |\n|---|---|---|---|"
         ),
@@ -84,7 +84,7 @@ pub(super) fn open(page: &mut String, parameters: &Parameters) {
 }
 
 fn is_founded(parameter: &Parameter) -> bool {
-    matches!(parameter.status, Status::Published | Status::CommonPractice)
+    matches!(parameter.status, Status::Published | Status::CommonPractice | Status::Calibrated)
 }
 
 fn is_measured(class: Class) -> bool {

@@ -65,7 +65,11 @@ fn die(laws: &Laws, season: Season, dark_stores: f64, block: &mut Block) -> Lane
         let load = tally.heat[i] / (24.0 * bees.mass[i] + 1e-9);
         let worn = 1.0 + laws.load_wear * max(load - laws.load_threshold, 0.0);
         let long = max(bees.confined_days[i] - laws.confinement_days, 0.0) / 30.0;
-        let strain = worn * (1.0 + laws.confinement_wear * dark_stores * long) * bees.scatter[i];
+        let barren = gate(traits.workers[i] <= 0.0);
+        let strain = worn
+            * (1.0 + laws.confinement_wear * dark_stores * long)
+            * (1.0 + laws.queenless_wear * barren)
+            * bees.scatter[i];
         bees.age[i] += emerged * (traits.resting_pace[i] + (1.0 - traits.resting_pace[i]) * bees.nest[i]);
         let hazard = winter_bee_hazard(traits, i, bees.age[i]) * strain;
         let kept = exp(-tally.chilled[i] / laws.chill_drop
