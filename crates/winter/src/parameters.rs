@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
+use std::sync::OnceLock;
 
 use crate::{JointDraw, JointDraws};
 
@@ -180,9 +181,14 @@ impl Parameters {
     /// # Errors
     /// Never with the shipped file, which a test reads; the signature keeps a panic out of reach.
     pub fn shipped() -> Result<Self, ParameterError> {
+        // Read once: a served page asks for them each time, and the joint draws are long.
+        static READ: OnceLock<Parameters> = OnceLock::new();
+        if let Some(read) = READ.get() {
+            return Ok(read.clone());
+        }
         let mut shipped = Self::read(SHIPPED)?;
         shipped.joint = JointDraws::read(JOINT)?;
-        Ok(shipped)
+        Ok(READ.get_or_init(|| shipped).clone())
     }
 }
 
