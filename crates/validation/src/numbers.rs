@@ -170,7 +170,8 @@ fn air_of_the_hive(parameters: &Parameters) -> [Check; 4] {
             "ventilation closure for 6 W; order of magnitude",
         )
         .within(Band::new(0.1, 1.0, "%", 2), 100.0 * answer.carbon_dioxide.get()),
-        further("F-hive-2",
+        further(
+            "F-hive-2",
             "humidity of the air round the bees, mean of -10 to +10 °C",
             "Minaud et al. 2024, Heliyon 10:e34390, as extracted: about 60 %",
         )
@@ -180,13 +181,16 @@ fn air_of_the_hive(parameters: &Parameters) -> [Check; 4] {
              weather; where in a hive the 60 % were measured is not known. At the mantle's 8 °C the same vapour is far \
              from saturation",
         ),
-        further("F-hive-3",
+        further(
+            "F-hive-3",
             "food a bee, 4,400 over 34,000 bees, +11 °C outdoors (1.6)",
             "Harbo 1983, Environ. Entomol. 12:1559, winter in Louisiana",
         )
         .within(Band::new(1.3, 2.2, "times", 2), per_bee(4_400.0) / per_bee(34_000.0))
-            .because("at +11 °C both rest at one rate a bee and neither has to heat, so that size saves nothing; in the small colony's bees, \
-            measured alone in a large box, more is spent than rest. The order was the wrong way round while rest rose with the hive's own air"),
+        .because(
+            "at +11 °C both rest at one rate a bee and neither has to heat, so that size saves nothing; what the small \
+            colony spends beyond that is not in the model",
+        ),
         further("F-hive-4", "room in which two bare deeps eat least, still air (5 °C within 3)", FACT_SHEET)
             .within(Band::new(2.0, 8.0, "°C", 1), best_room(parameters)),
     ]
