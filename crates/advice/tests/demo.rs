@@ -121,7 +121,7 @@ fn juniper_is_short_of_food_and_alder_is_not() {
 #[test]
 fn giving_the_shortage_leaves_the_worst_tenth_with_enough_and_little_more() {
     let demo = demo();
-    for name in ["Juniper", "Aspen"] {
+    for name in ["Birch", "Juniper", "Aspen"] {
         let stores = Kilogram::new(colony(name).shortage_kg);
         assert!(stores > Kilogram::new(0.5), "{name}");
         let feed = Event { day: 0, colony: place(name), action: Action::Syrup { stores } };
@@ -149,8 +149,7 @@ fn with_alders_mites_larch_is_no_longer_lost() {
     let alder = fed(&demo().trajectories[place("Alder")]);
     let (gain, z) = paired(&few, &own);
     assert!(gain > 0.3 && z > 3.0, "{gain} {z}");
-    // What is left is its size and its bare hive, and less than what mites cost.
-    assert!(paired(&alder, &few).0 < 0.6 * gain, "{}", paired(&alder, &few).0);
+    assert!(paired(&alder, &few).0 < 0.15, "{}", paired(&alder, &few).0);
 }
 
 #[test]
@@ -172,7 +171,7 @@ fn with_alders_bees_aspen_is_no_longer_too_small() {
     aspen.colony.stores = alder.colony.stores.clone();
     let out = go(&demo.environment, &demo.parameters, &housed);
     let small = |t: &Trajectory| t.ends.iter().map(|e| e.ended.too_small).sum::<f64>() / MEMBERS as f64;
-    assert!(small(&out[place("Aspen")]) < small(&out[place("Alder")]) + 0.03);
+    assert!(small(&out[place("Aspen")]) < 0.03);
     assert!(small(&demo.trajectories[place("Aspen")]) > 0.1);
 }
 

@@ -84,8 +84,7 @@ fn food_that_its_combs_cannot_take_is_said_and_none_other() {
     let lines = ["4 kg", "14 kg"].map(|stores| with(STRONG, &format!("stores = \"{stores}\"")));
     let of = |place| fit(&yard(place, "2025-09-01", &[("Light", &lines[0]), ("Fair", &lines[1])]));
     let says = |fit: &FitAnswer, name: &str| one(fit, name).say.iter().any(|say| say.contains("leave bees room"));
-    let [latitude, longitude, _, zone] = ALPINE;
-    let (alpine, plain) = (of([latitude, longitude, "2300 m", zone]), of(PLAIN));
+    let (alpine, plain) = (of(ALPINE), of(PLAIN));
     // Ten deep combs take 27.8 kg when full.
     for (fit, name, stores_kg) in [(&alpine, "Light", 4.0), (&alpine, "Fair", 14.0), (&plain, "Light", 4.0)] {
         let short = fit.shopping.hives.iter().find(|hive| hive.name == name).map_or(0.0, |hive| hive.short_kg);
@@ -286,7 +285,7 @@ fn syrup_that_is_too_late_for_part_of_a_need_leaves_the_rest_to_solid_feed() {
 #[test]
 fn a_need_far_over_the_rule_is_said_and_fed_in_two_parts() {
     let lines = with(&with(STRONG, "stores = \"10 kg\""), "bees = 40000").replace("frames_of_bees = 9\n", "");
-    let high = ["47.6", "12", "2300 m", "Europe/Berlin"];
+    let high = ["47.6", "12", "1700 m", "Europe/Berlin"];
     let plan = planned(&yard_of("[\"deep\", \"deep\"]", high, "2025-08-10", &[("One", &lines)]));
     let colony = &plan.colonies[0];
     let over = colony.over_rule.as_ref().unwrap_or_else(|| panic!("{} kg short", colony.shortage_kg));

@@ -156,8 +156,8 @@ fn set_ups_are_compared_with_the_keys_promised() {
 
 #[test]
 fn dead_bees_are_answered_without_a_yard() {
-    let normal = json(&["dead-bees", "--found", "12", "--days", "14", "--snow", "--json"]);
-    assert_eq!(normal["found"], 12);
+    let normal = json(&["dead-bees", "--found", "30", "--days", "14", "--snow", "--json"]);
+    assert_eq!(normal["found"], 30);
     assert_eq!(normal["verdict"], "as expected");
     let many = json(&["dead-bees", "--found", "6000", "--days", "7", "--bees", "10000", "--json"]);
     assert_eq!(many["verdict"], "more than expected");
