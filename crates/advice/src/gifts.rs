@@ -5,13 +5,14 @@ use snowhum_units::Kilogram;
 
 use crate::combs;
 use crate::fit::Health;
-use crate::need::SOUND;
 use crate::plan::Base;
 use crate::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use crate::statistics::quantile;
 
 /// Share of a frame's comb that holds sealed stores in a frame worth moving (judgement).
 const FRAME_FULL: f64 = 0.9;
+/// Chance of being alive in spring below which a colony's frames stay with it: it may be sick of something unseen (judgement).
+const LIKELY: f64 = 0.5;
 /// Most frames asked of one giver.
 const MOST_FRAMES: usize = 3;
 
@@ -76,7 +77,7 @@ fn frames_fit(base: &Base<'_>, giver: usize, taker: usize) -> bool {
 fn to_spare(base: &Base<'_>, health: &Health, place: usize) -> Kilogram {
     let ends = &base.trajectories[place].ends;
     let alive = ends.iter().map(snowhum_winter::MemberEnd::alive).sum::<f64>();
-    if alive <= SOUND * ends.len() as f64 || !health.may_give_and_take(&base.housed[place].colony) {
+    if alive <= LIKELY * ends.len() as f64 || !health.may_give_and_take(&base.housed[place].colony) {
         return Kilogram::new(0.0);
     }
     let left: Vec<f64> = ends.iter().map(|end| end.reachable.get()).collect();

@@ -9,8 +9,8 @@ use crate::queen::QueenTrouble;
 use crate::shortage::WORTH_FEEDING;
 
 /// Chance of being alive, fed and queenright in spring from which a colony is called sound (judgement): of colonies counted, fed
-/// and treated real winters take 6 to 18 in 100, in the far north and of smaller ones more, and nothing helps against that.
-pub const SOUND: f64 = 0.75;
+/// and treated real winters take 6 to 18 in 100, and nothing helps against that.
+pub const SOUND: f64 = 0.8;
 
 /// What a colony needs first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]

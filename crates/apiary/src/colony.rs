@@ -20,8 +20,8 @@ pub struct Colony {
     pub hive: HiveId,
     /// Grown bees.
     pub bees: Range<f64>,
-    /// Cells of sealed brood.
-    pub sealed_brood: Range<f64>,
+    /// Cells of sealed brood; none where nobody looked.
+    pub sealed_brood: Option<Range<f64>>,
     /// Frames (or seams) of this hive covered with bees.
     pub frames_of_bees: f64,
     /// Food.

@@ -53,7 +53,7 @@ pub struct SizedWord {
 pub struct PlainWord {
     /// The word.
     pub word: String,
-    range: [f64; 3],
+    range: Option<[f64; 3]>,
     /// Where the range comes from.
     pub source: String,
     /// How well it is founded.
@@ -161,10 +161,10 @@ impl SizedWord {
 }
 
 impl PlainWord {
-    /// What the word stands for.
+    /// What the word stands for; none where it says that nobody looked.
     #[must_use]
-    pub fn range(&self) -> Range<f64> {
-        ordered(self.range)
+    pub fn range(&self) -> Option<Range<f64>> {
+        self.range.map(ordered)
     }
 }
 

@@ -110,7 +110,7 @@ fn combs_counted_give_bees_brood_and_food() {
     let face_cm2 = 42.9 * 20.3;
     assert!((colony.bees.p50 - 6.0 * 2.0 * face_cm2 * 1.4).abs() < 1.0);
     assert!((colony.stores.total.p50.get() - 5.0 * face_cm2 / 100.0 * 0.32).abs() < 0.01);
-    assert!((colony.sealed_brood.p50 - 2.0 * face_cm2 * 4.0 * 0.6).abs() < 1.0);
+    assert!((colony.sealed_brood.unwrap().p50 - 2.0 * face_cm2 * 4.0 * 0.6).abs() < 1.0);
     assert_eq!((colony.frames_of_bees, colony.stores.known_by), (6.0, KnownBy::Frames));
 }
 

@@ -198,7 +198,7 @@ fn colony_of(kind: &YardKind) -> Colony {
     colony.stores.total = range(kind.food_kg).map(Kilogram::new);
     colony.frames_of_bees = kind.bees[1] / 2_000.0;
     colony.mites = Mites::NotCounted;
-    colony.sealed_brood = range([100.0, 1_200.0, 4_000.0]);
+    colony.sealed_brood = Some(range([100.0, 1_200.0, 4_000.0]));
     colony
 }
 

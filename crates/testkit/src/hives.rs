@@ -110,7 +110,7 @@ pub fn colony(bees: f64, stores_kg: f64) -> Colony {
         name: "test colony".to_owned(),
         hive: HiveId(Uuid::from_u128(1)),
         bees: Range::exact(bees),
-        sealed_brood: Range::exact(0.0),
+        sealed_brood: Some(Range::exact(0.0)),
         frames_of_bees: 8.0,
         stores: Stores {
             total: Range::exact(Kilogram::new(stores_kg)),

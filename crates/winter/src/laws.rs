@@ -58,6 +58,9 @@ pub(crate) struct Laws {
     pub(crate) laying_warmth_width: f64,
     pub(crate) brood_light_width: f64,
     pub(crate) brood_light_lead: f64,
+    /// Hours of falling light at which half of the brood of late summer is still reared, and over which it ends.
+    pub(crate) brood_ends: f64,
+    pub(crate) brood_ends_width: f64,
     pub(crate) laying_without_flight: f64,
     pub(crate) queenless_wear: f64,
     /// Carbon dioxide by volume that eases off and that stops the bees' heat.
@@ -124,6 +127,8 @@ impl Laws {
             laying_warmth_width: p.laying_warmth_width.value,
             brood_light_width: p.brood_light_width.value,
             brood_light_lead: p.brood_light_lead.value,
+            brood_ends: p.brood_ends.value,
+            brood_ends_width: p.brood_ends_width.value,
             laying_without_flight: p.laying_without_flight.value,
             queenless_wear: p.queenless_wear.value,
             dioxide_eases: p.dioxide_eases.value,

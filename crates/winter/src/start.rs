@@ -12,6 +12,8 @@ use crate::joint::World;
 use crate::lanes::{LANES, exp};
 use crate::laws::{Laws, daily};
 use crate::shell::{Cluster, Shell};
+use crate::daylight;
+use crate::step::colony::Season;
 use crate::step::{colony, gas};
 use crate::{JointDraw, Parameters};
 
@@ -28,6 +30,8 @@ enum Purpose {
 /// Marks draws of a start apart from the daily ones, whose third word is a day.
 const START: u32 = u32::MAX;
 
+/// Days since sealed brood was laid, in the middle.
+const SEALED_SINCE: i64 = 15;
 /// Days before winter bees emerge at which mites do most harm to them as brood.
 const HARM_BEFORE_EMERGENCE: f64 = 5.0;
 /// What a treatment before that leaves of the mites (judgement: nine in ten gone).
@@ -52,6 +56,7 @@ pub(crate) fn block(
     let mut block = Block::default();
     let winter = winter_year(environment.first_day(), environment.latitude());
     let age = winter_bee_age(environment.first_day(), environment, p);
+    let laid_in = season(environment.first_day().saturating_sub(SEALED_SINCE.days()), environment, p);
     for lane in 0..LANES {
         let member = (index * LANES + lane) as u32;
         let draw = |purpose: Purpose, at: u32| key.normals([member, at, START, purpose as u32]);
@@ -63,6 +68,7 @@ pub(crate) fn block(
         bees(colony, p, &joint, draw(Purpose::Bees, 0), age, lane, &mut block);
         background(p, &joint, world.year_and_yard(member), lane, &mut block);
         queen(colony, p, (winter, age), lane, &mut block);
+        brood(colony, &laws, laid_in, draw(Purpose::Bees, 0)[1], lane, &mut block);
         stores(&colony.stores, p, z[1][3], draw(Purpose::Bees, 1)[0], lane, &mut block.stores);
         block.heat.roof_snow[lane] = lying_on_roof(shell, environment, index * LANES + lane);
         let air = environment.air(0, index * LANES + lane).celsius();
@@ -87,6 +93,9 @@ pub(crate) fn middle(colony: &Colony, shell: &Shell, environment: &Environment, 
     for lane in 0..LANES {
         traits(p, &joint, [[0.0; 4]; 3], lane, &mut block.traits);
         bees(colony, p, &joint, [0.0; 4], 30.0, lane, &mut block);
+        block.bees.sealed_brood[lane] = colony.sealed_brood.map_or(0.0, |seen| seen.p50);
+        block.bees.open_brood[lane] = 0.4 * block.bees.sealed_brood[lane];
+        colony::keep_what_bees_cover(&mut block.bees, lane);
         stores(&colony.stores, p, 0.0, 0.0, lane, &mut block.stores);
         settle_air(shell, environment.air(0, 0).celsius(), lane, &mut block);
     }
@@ -283,11 +292,33 @@ fn bees(colony: &Colony, p: &Parameters, joint: &JointDraw, z: [f64; 4], age: f6
     bees.damaged[lane] = winter * spoilt_left / all_left;
     bees.winter[lane] = winter * (1.0 - spoilt) / all_left;
     bees.unharmed[lane] = winter / all_left;
-    bees.sealed_brood[lane] = colony.sealed_brood.at(z[1]).max(0.0);
+    bees.scatter[lane] = 1.0;
+}
+
+/// Brood as it was seen, or where nobody looked as the season has a queen lay.
+fn brood(colony: &Colony, laws: &Laws, laid_in: Season, z: f64, lane: usize, block: &mut Block) {
+    /// Spread between colonies of what is reared at a season, as a standard deviation of the logarithm (judgement).
+    const COLONIES: f64 = 0.5;
+    let laid = colony::laid_in_season(laws, laid_in, block, lane);
+    let bees = &mut block.bees;
+    bees.sealed_brood[lane] = match colony.sealed_brood {
+        Some(seen) => seen.at(z).max(0.0),
+        None => colony::SEALED_DAYS * laid * (COLONIES * z).exp(),
+    };
     // Younger brood beside sealed brood, by the days each stage lasts, in a season in which laying falls.
     bees.open_brood[lane] = 0.4 * bees.sealed_brood[lane];
     colony::keep_what_bees_cover(bees, lane);
-    bees.scatter[lane] = 1.0;
+}
+
+/// What the calendar says on a day.
+pub(crate) fn season(date: Date, environment: &Environment, p: &Parameters) -> Season {
+    let hours = |days: i16| daylight::hours(date.day_of_year() + days, environment.latitude());
+    let today = hours(0);
+    Season {
+        winter_bee_age: winter_bee_age(date, environment, p),
+        day_length: today,
+        lengthening: hours(1) - today,
+    }
 }
 
 /// The hazard that winter bees of `age` have lived through, as nurses: autumn is a time of brood.

@@ -13,7 +13,7 @@ use crate::lanes::{LANES, exp};
 use crate::laws::Laws;
 use crate::shell::Shell;
 use crate::step::colony::Season;
-use crate::{daylight, start, step};
+use crate::{start, step};
 
 /// The outer face of a touching hive's wall, hour by hour and path by path, °C.
 #[derive(Debug, Clone, PartialEq)]
@@ -136,15 +136,8 @@ fn note_hunger(day: f64, block: &mut Block) {
 
 /// What the calendar says on a day of the run.
 pub(crate) fn season(yard: &Yard<'_>, day: usize) -> Season {
-    let latitude = yard.environment.latitude();
     let date = yard.environment.first_day().saturating_add((day as i64).days());
-    let today = daylight::hours(date.day_of_year(), latitude);
-    let tomorrow = daylight::hours(date.day_of_year() + 1, latitude);
-    Season {
-        winter_bee_age: start::winter_bee_age(date, yard.environment, yard.parameters),
-        day_length: today,
-        lengthening: tomorrow - today,
-    }
+    start::season(date, yard.environment, yard.parameters)
 }
 
 /// Hours of one block: the inner loop, compiled for the widest vectors the machine has.

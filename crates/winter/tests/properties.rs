@@ -140,7 +140,9 @@ fn under_snow(build: Build, still: SteadyQuestion, depth_m: f64) -> Vec<Trajecto
     }
     let shelter = YardShelter { wind: Fraction::new(1.0), sun: Fraction::new(1.0) };
     let environment = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 12, 1));
-    let parameters = without_brood();
+    // A warmer cluster wears less and keeps more bees, which give off more heat: the same bees are compared.
+    let mut parameters = without_brood();
+    parameters.load_wear.fix(0.0);
     let colonies = [Housed { colony: colony(still.bees, 25.0), hive: build.hive(), neighbour: None }];
     let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
     let alone = |seed| Settings { members: 1, seed, record: Record::Days };

@@ -23,7 +23,7 @@ pub(super) fn best(look: &Look<'_>, at: usize) -> Option<Boost> {
         return None;
     }
     let frame = brood_on(1.0, FULL_COMB).p50;
-    let brood = |place: usize| look.colony(place).sealed_brood.p50;
+    let brood = |place: usize| look.colony(place).sealed_brood.map_or(0.0, |brood| brood.p50);
     let spares = |place: &usize| {
         *place != at
             && brood(*place) >= SPARE_FROM * frame
@@ -39,7 +39,8 @@ pub(super) fn best(look: &Look<'_>, at: usize) -> Option<Boost> {
 fn gain(look: &Look<'_>, giver: usize, taker: usize, frame: f64) -> (f64, f64) {
     let mut housed: Vec<Housed> = look.base.housed.clone();
     let shift = |housed: &mut Housed, cells: f64| {
-        housed.colony.sealed_brood = housed.colony.sealed_brood.map(|brood| (brood + cells).max(0.0));
+        let brood = &mut housed.colony.sealed_brood;
+        *brood = brood.map(|brood| brood.map(|brood| (brood + cells).max(0.0)));
     };
     shift(&mut housed[giver], -frame);
     shift(&mut housed[taker], frame);

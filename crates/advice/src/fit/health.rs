@@ -43,7 +43,7 @@ impl Health {
     /// none.
     pub(super) fn perhaps_queenless(&self, colony: &Colony) -> bool {
         let unseen = colony.queen.seen_or_laying == Some(false) && colony.autumn.queen.is_none();
-        unseen && colony.sealed_brood.p90 < 1.0 && self.today <= self.boost_by
+        unseen && colony.sealed_brood.is_some_and(|brood| brood.p90 < 1.0) && self.today <= self.boost_by
     }
 
     /// Whether a colony may take in another's bees or give its brood and combs.

@@ -131,23 +131,18 @@ pub(crate) fn sized_word(
     found
 }
 
-/// `brood`: a word, `"1.5 frames"` or `"3000 cells"`.
-pub(crate) fn brood(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Option<Range<f64>> {
-    let unseen = "not looked at";
-    let entry = section.get("brood", report);
-    let written = match &entry {
-        Some(entry) => entry.text(report)?.trim(),
-        None => unseen,
-    };
+/// `brood`: a word, `"1.5 frames"` or `"3000 cells"`; none where nobody looked.
+pub(crate) fn brood(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Option<Option<Range<f64>>> {
+    let Some(entry) = section.get("brood", report) else { return Some(None) };
+    let written = entry.text(report)?.trim();
     if let Some(row) = brood_words().iter().find(|row| crate::shipped::same_name(&row.word, written)) {
         return Some(row.range());
     }
-    let entry = entry?;
     let (number, unit) = written.split_once(' ').unwrap_or((written, ""));
     let amount = number.parse::<f64>().ok().filter(|amount| (0.0..=200_000.0).contains(amount));
     match (amount, unit.trim()) {
-        (Some(frames), "frame" | "frames") if frames <= 40.0 => Some(brood_on(frames, hive?.mean_comb_side())),
-        (Some(cells), "cells") => Some(Range { p10: 0.8 * cells, p50: cells, p90: 1.25 * cells }),
+        (Some(frames), "frame" | "frames") if frames <= 40.0 => Some(Some(brood_on(frames, hive?.mean_comb_side()))),
+        (Some(cells), "cells") => Some(Some(Range { p10: 0.8 * cells, p50: cells, p90: 1.25 * cells })),
         _ => {
             let words: Vec<String> = brood_words().iter().map(|row| format!("\"{}\"", row.word)).collect();
             let remedy = format!("write {}, \"1.5 frames\" or \"3000 cells\"", words.join(", "));

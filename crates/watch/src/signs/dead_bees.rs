@@ -5,13 +5,12 @@ use crate::{FreshSnow, Law};
 use snowhum_apiary::DeadPlace;
 
 /// A negative binomial count. On snow and ground lie those carried or flown out; on board, tray and behind the guard a
-/// share of those on the floor. A quiet colony carries out little. Fresh snow hides what came before it: a smaller mean
+/// share of those on the floor: the litter of the days that went by, whatever the bees do today. Fresh snow hides what came before it: a smaller mean
 /// with a smaller size, which puts more of the chance on none at all. Snow of the weather walked has hidden what lies outside
 /// already; only snow that the keeper alone saw hides it here.
 pub(super) fn law(place: DeadPlace, look: &Look<'_>) -> Law {
     let (view, p) = (&look.view, look.p);
-    let carried = if look.is_alive() { look.showing() } else { 1.0 };
-    let outside = view.litter_outside * view.own.seen * carried;
+    let outside = view.litter_outside * view.own.seen;
     let found = match place {
         DeadPlace::Snow => outside,
         DeadPlace::Ground => outside * p.found_on_ground.value,

@@ -16,7 +16,7 @@ pub(crate) const DAYS: usize = 180;
 pub(crate) fn uncertain_colony() -> Colony {
     let mut colony = colony(9_000.0, 8.0);
     colony.bees = Range { p10: 5_500.0, p50: 9_000.0, p90: 14_000.0 };
-    colony.sealed_brood = Range { p10: 500.0, p50: 1_000.0, p90: 2_000.0 };
+    colony.sealed_brood = Some(Range { p10: 500.0, p50: 1_000.0, p90: 2_000.0 });
     colony.stores.total = Range { p10: 4.5, p50: 7.5, p90: 12.0 }.map(Kilogram::new);
     colony.mites = Mites::Counted { found: 9, bees: 300, on: date(2025, 9, 1) };
     colony.queen.year = Some(2023);

@@ -8,7 +8,7 @@ use crate::laws::Laws;
 
 /// Days as egg and larva, and sealed: 21 in all (common knowledge of the trade).
 const OPEN_DAYS: f64 = 9.0;
-const SEALED_DAYS: f64 = 12.0;
+pub(crate) const SEALED_DAYS: f64 = 12.0;
 /// Days over which the warmth and the flights that start brood are averaged.
 const WARMTH_DAYS: f64 = 14.0;
 /// Width of the viability limit, as a share of it (judgement).
@@ -110,11 +110,28 @@ pub fn resting_bee_hazard(p: &Parameters, days: f64, z: f64) -> f64 {
     p.winter_bee_hazard.at(z) * ageing(age, p.winter_bee_ageing_from.value, 1.0 / p.winter_bee_ageing.value)
 }
 
+/// Share of the peak's laying that the season allows: young bees' brood ends by the light of late summer, and brood begins
+/// by light led by its change, so that rising light starts it at a length at which falling light has ended it.
+#[inline(always)]
+pub(crate) fn season_allows(laws: &Laws, season: Season, traits: &Traits, i: usize) -> f64 {
+    let led = season.day_length + laws.brood_light_lead * season.lengthening;
+    let begun = 1.0 / (1.0 + exp(-clamp((led - traits.brood_light[i]) / laws.brood_light_width, -40.0, 40.0)));
+    let to_end = clamp((season.day_length - laws.brood_ends) / laws.brood_ends_width, -40.0, 40.0);
+    let not_ended = gate(!season.rising()) / (1.0 + exp(-to_end));
+    let always = traits.any_season[i];
+    always + (1.0 - always) * max(begun, not_ended)
+}
+
+/// Eggs a day that the season has a queen lay before bees stop flying, in colony `i` as strong as it starts.
+pub(crate) fn laid_in_season(laws: &Laws, season: Season, block: &Block, i: usize) -> f64 {
+    let count = total(&block.bees, i);
+    block.traits.laying[i] * season_allows(laws, season, &block.traits, i) * count / (count + laws.laying_half_bees)
+}
+
 /// Laying by season, warmth, flights and strength; brood grows up, eats and emerges.
 #[inline(always)]
 fn rear(laws: &Laws, season: Season, block: &mut Block) {
     let (bees, tally, stores) = (&mut block.bees, &mut block.tally, &mut block.stores);
-    let light = season.day_length + laws.brood_light_lead * season.lengthening;
     let is_summer_bee = gate(!season.rising() && season.winter_bee_age < FIRST_WINTER_BEES);
     let is_winter_bee = gate(!season.rising()) - is_summer_bee;
     let is_spring_bee = gate(season.rising());
@@ -122,9 +139,7 @@ fn rear(laws: &Laws, season: Season, block: &mut Block) {
         let outdoors = (tally.warm[i] - tally.excess[i]) / 24.0;
         bees.warmth[i] += (outdoors - bees.warmth[i]) / WARMTH_DAYS;
         bees.flown[i] += (gate(tally.flight[i] >= 1.0) - bees.flown[i]) / WARMTH_DAYS;
-        let lit = clamp((light - block.traits.brood_light[i]) / laws.brood_light_width, -40.0, 40.0);
-        let always = block.traits.any_season[i];
-        let season_allows = always + (1.0 - always) / (1.0 + exp(-lit));
+        let season_allows = season_allows(laws, season, &block.traits, i);
         let flights = laws.laying_without_flight + (1.0 - laws.laying_without_flight) * bees.flown[i];
         let warmth = clamp((bees.warmth[i] - laws.laying_warmth) / laws.laying_warmth_width, -40.0, 40.0);
         let count = total(bees, i);
@@ -195,9 +210,9 @@ fn decide(laws: &Laws, block: &mut Block) {
         let unharmed = bees.unharmed[i] + bees.summer[i] + bees.spring[i];
         let failing = |bees_left: f64| failing(traits.failing_rate[i], traits.viable[i], bees_left);
         let small = failing(total(bees, i));
-        // Where no young bees can come, a cluster that dwindles does so for want of a queen.
+        // Where no young bees can come, a cluster that dwindles does so for want of a queen, whatever spoilt it.
         let barren = gate(traits.workers[i] <= 0.0);
-        let without_mites = min(failing(unharmed), small);
+        let without_mites = barren * small + (1.0 - barren) * min(failing(unharmed), small);
         let small_queenless = max(failing(old), small);
         // A dead hive's member keeps the chances it has.
         let living = fate.living[i];

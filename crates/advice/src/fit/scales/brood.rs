@@ -1,7 +1,7 @@
 //! Sealed brood, against what the warmth of the season lets a queen lay.
 
-use snowhum_apiary::{brood_on, brood_words};
-use snowhum_units::{Kelvin, Range, SquareMetre};
+use snowhum_apiary::brood_on;
+use snowhum_units::{Kelvin, SquareMetre};
 
 use super::Shown;
 use crate::fit::Look;
@@ -14,7 +14,7 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let brood = &look.figures.brood;
     let cells = look.colony(at).sealed_brood;
     let one = brood_on(1.0, FULL_COMB).p50;
-    let figure = was_looked_at(cells).then(|| cells.map(|cells| cells / one));
+    let figure = cells.map(|cells| cells.map(|cells| cells / one));
     let [low, high] = brood.at(look.warmth_c);
     let usual = Usual {
         low,
@@ -39,10 +39,4 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let seen = "sealed brood in whole patches, eggs beside it, no sunken, holed or ropy cells; drones raised in worker cells mean a failing queen";
     scale.look = figure.is_none().then(|| format!("look for {seen}"));
     scale
-}
-
-/// Whether brood was looked for: the word for not looking has a range of its own.
-fn was_looked_at(cells: Range<f64>) -> bool {
-    let unseen = brood_words().iter().find(|row| row.word == "not looked at").map(snowhum_apiary::PlainWord::range);
-    unseen != Some(cells)
 }
