@@ -71,6 +71,8 @@ lanes! {
         failing_rate,
         /// Hazard a day of being lost to what nobody names.
         background,
+        /// How many times that comes with the viruses of its mites beside it.
+        viruses,
         /// Chance a day that the queen fails.
         queen_hazard,
         /// W/kg at rest at 20 °C.

@@ -118,6 +118,7 @@ fn treat(block: &mut Block, left: Fraction, winter_bee_age: f64) {
         block.bees.damaged[i] -= saved;
         block.bees.winter[i] += saved;
         block.traits.spoilt[i] *= left.get();
+        block.traits.viruses[i] *= 1.0 - spared;
     }
 }
 

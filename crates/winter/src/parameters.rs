@@ -166,7 +166,7 @@ parameters! {
     winter_bee_ageing winter_bee_ageing_from resting_pace winter_bee_emergence summer_bee_hazard summer_bee_share
     spring_bee_hazard uncounted_mites wash_efficiency mites_half_damage mites_steepness damaged_bee_hazard mite_growth
     viable_bees failing_rate queen_failure old_queen_factor late_queen_factor queen_missing queen_missing_unseen
-    virgin_mates other_loss background_loss background_by_year background_by_yard background_by_size laying_peak
+    virgin_mates other_loss background_loss background_by_year background_by_yard background_by_size virus_loss laying_peak
     laying_half_bees laying_half_stores laying_warmth laying_warmth_width brood_light brood_light_scatter
     brood_light_width brood_light_lead brood_ends brood_ends_width brood_any_season laying_without_flight drone_layer_lays laying_workers_lay queenless_wear
     brood_food confinement_days confinement_wear daily_scatter fed_in_spring zone_share zone_exchange

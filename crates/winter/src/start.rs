@@ -156,16 +156,18 @@ fn traits(p: &Parameters, joint: &JointDraw, z: [[f64; 4]; 3], lane: usize, trai
 }
 
 /// The hazard of being lost to what nobody names: it differs by year and by yard, alike for all hives of a yard, and is
-/// the greater the fewer winter bees mites or no mites there would be.
+/// the greater the fewer bees, mites or no mites, there would be.
 fn background(p: &Parameters, joint: &JointDraw, (year, yard): (f64, f64), lane: usize, block: &mut Block) {
-    /// Bees of the colony for which the hazard stands.
-    const REFERENCE: f64 = 18_000.0;
+    /// Bees in early October of the colony for which the hazard stands: 18,000 of them winter bees.
+    const REFERENCE: f64 = 21_000.0;
     let spread = p.background_by_year.at(joint.background_by_year) * year
         + p.background_by_yard.at(joint.background_by_yard) * yard;
-    let smaller = REFERENCE / block.bees.unharmed[lane].max(1.0);
+    let bees = block.bees.unharmed[lane] + block.bees.summer[lane];
+    let smaller = REFERENCE / bees.max(1.0);
     let by_size = smaller.powf(p.background_by_size.at(joint.background_by_size)).min(MOST_BY_SIZE);
-    block.traits.background[lane] =
-        daily(p.background_loss.at(joint.background_loss).min(0.9)) * spread.exp() * by_size;
+    let traits = &mut block.traits;
+    traits.background[lane] = daily(p.background_loss.at(joint.background_loss).min(0.9)) * spread.exp() * by_size;
+    traits.viruses[lane] = p.virus_loss.at(joint.virus_loss) * traits.spoilt[lane];
 }
 
 /// How the queen stands: the chance that there is one, how soon she fails, what is laid and what comes of it.

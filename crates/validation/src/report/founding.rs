@@ -8,6 +8,7 @@ use crate::check::{Check, Class};
 /// Checks that compare with a figure which also set a parameter: they show that the model holds what it was given, not
 /// that it foretells it.
 pub const NOT_INDEPENDENT: &[(&str, &[&str])] = &[
+    ("brood_food", &["P-food-2"]),
     ("conductance_core_air", &["C-cluster-3", "F-cluster-3"]),
     ("conductance_core_mantle", &["F-cluster-3"]),
     ("core_brood", &["C-hive-2", "C-hive-5"]),
@@ -21,8 +22,9 @@ pub const NOT_INDEPENDENT: &[(&str, &[&str])] = &[
     ("summer_bee_share", &["C-season-1"]),
     ("tightest_at", &["B-cluster-6"]),
     ("volume_ratio", &["C-cluster-1", "F-cluster-1"]),
-    ("winter_bee_ageing", &["C-season-2", "C-season-3"]),
-    ("winter_bee_hazard", &["C-season-2", "C-season-3"]),
+    ("winter_bee_ageing", &["C-season-1", "C-season-2", "C-season-3"]),
+    ("winter_bee_ageing_from", &["C-season-1", "C-season-3"]),
+    ("winter_bee_hazard", &["C-season-1", "C-season-2", "C-season-3"]),
     ("zone_share", &["C-cavity-1"]),
 ];
 

@@ -49,7 +49,7 @@ pub(crate) fn age(laws: &Laws, season: Season, dark_stores: f64, block: &mut Blo
     let died = die(laws, season, dark_stores, block);
     rear(laws, season, block);
     resize(laws, &block.traits, &mut block.bees);
-    decide(laws, block);
+    decide(laws, season, block);
     block.bees.died = died;
 }
 
@@ -196,12 +196,14 @@ pub(crate) fn resize(laws: &Laws, traits: &Traits, bees: &mut Bees) {
 
 /// Moves survival mass. Each hazard is the model's own: hunger, a cluster below viable, a queen that fails, the rest.
 ///
-/// A cluster too small ends by mites for that part of its hazard which it would not run had mites spoilt no bees, and
+/// Mites' viruses run with the background. A cluster too small ends by mites for that part of its hazard which it would not run had mites spoilt no bees, and
 /// by queen failure for that part which it would not run with the young bees of a laying queen.
 #[inline(always)]
-fn decide(laws: &Laws, block: &mut Block) {
+fn decide(laws: &Laws, season: Season, block: &mut Block) {
     let (bees, stores, traits, fate) = (&block.bees, &block.stores, &block.traits, &mut block.fate);
     let per_meal = 1.0 / laws.hours_between_meals;
+    // What real winters took was counted from autumn on.
+    let winter = gate(season.winter_bee_age >= 0.0);
     for i in 0..LANES {
         let near = gate(stores.above[i] + stores.beside[i] + stores.far[i] + stores.feed[i] > FOOD_NEAR);
         let overdue = max(stores.hungry_hours[i] * per_meal - 1.0, 0.0);
@@ -221,8 +223,9 @@ fn decide(laws: &Laws, block: &mut Block) {
         hazard[Cause::IsolationStarvation as usize] = living * hunger * near;
         hazard[Cause::TooSmall as usize] = living * without_mites * (1.0 - barren);
         hazard[Cause::QueenFailed as usize] = living * without_mites * barren;
-        hazard[Cause::Mites as usize] = living * (small - without_mites);
-        hazard[Cause::Other as usize] = living * (laws.other_hazard + traits.background[i]);
+        let background = winter * traits.background[i];
+        hazard[Cause::Mites as usize] = living * (small - without_mites + background * traits.viruses[i]);
+        hazard[Cause::Other as usize] = living * (laws.other_hazard + background);
         let mut queenless = hazard;
         queenless[Cause::QueenFailed as usize] += living * (small_queenless - small);
         let newly = fate.queenright[i] * (1.0 - exp(-living * traits.queen_hazard[i]));
