@@ -43,6 +43,8 @@ pub(crate) struct Candidate {
     pub(crate) cost: f64,
     /// Whether it makes up the shortage; of such things one is done.
     pub(crate) feeds: bool,
+    /// Whether it is weighed in a colony given what it is short of: hunger would hide what it does.
+    pub(crate) fed_first: bool,
     pub(crate) events: Vec<Event>,
     pub(crate) caution: Option<Hazard>,
     pub(crate) rule: Option<String>,
@@ -104,7 +106,8 @@ pub(crate) fn nothing_helps(actions: &[ActionAnswer]) -> bool {
 /// Runs a candidate and compares it, member by member, with the base's own run.
 fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
     let base = situation.base;
-    let gains = gains(base, &candidate.events);
+    let food = candidate.fed_first.then(|| base.feeding(situation.colony)).flatten();
+    let gains = gains(base, food.as_slice(), &candidate.events);
     // A dead colony gains nothing, and what is done for it costs the same.
     let alive = base.ahead.alive(situation.colony);
     let (gain, error) = mean_and_error(&gains);
@@ -129,15 +132,16 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
     Weighed { answer, gains, feeds: candidate.feeds }
 }
 
-/// Colonies alive, fed and queenright more than in the plan's run, for each member.
-fn gains(base: &Base<'_>, events: &[Event]) -> Vec<f64> {
+/// Colonies alive, fed and queenright more than in the plan's run with `food` alone given, for each member.
+fn gains(base: &Base<'_>, food: &[Event], events: &[Event]) -> Vec<f64> {
     let places = touched(base, events);
-    let outcomes = base.rerun(&places, events);
+    let without = (!food.is_empty()).then(|| base.rerun(&places, food));
+    let outcomes = base.rerun(&places, &[food, events].concat());
     let fed = base.fed();
     let mut gains = vec![0.0; base.question.members];
-    for (place, outcome) in places.iter().zip(&outcomes) {
-        let before = &base.trajectories[*place].ends;
-        for ((gain, after), before) in gains.iter_mut().zip(&outcome.ends).zip(before) {
+    for (at, (place, outcome)) in places.iter().zip(&outcomes).enumerate() {
+        let before = without.as_ref().map_or(&base.trajectories[*place], |without| &without[at]);
+        for ((gain, after), before) in gains.iter_mut().zip(&outcome.ends).zip(&before.ends) {
             *gain += after.fed_and_queenright(fed) - before.fed_and_queenright(fed);
         }
     }

@@ -21,8 +21,8 @@ pub use shopping::{BeginBy, FEEDER_L, HiveFeed, Shopping, Spared};
 
 use jiff::civil::Date;
 use snowhum_apiary::{Colony, Combs, Mites};
-use snowhum_units::{Kilogram, System};
-use snowhum_winter::{Action, Event, Housed, Trajectory};
+use snowhum_units::System;
+use snowhum_winter::{Event, Housed, Trajectory};
 
 use crate::answer::ColonyPlan;
 use crate::plan::Base;
@@ -74,13 +74,8 @@ pub(crate) fn site_dates(base: &Base<'_>) -> Option<SiteDates> {
 /// Every colony given what it is short of today, as syrup or, where it is too late for that, as solid feed; and what else is
 /// done.
 fn run_fed(base: &Base<'_>, housed: &[Housed], done: &[Event]) -> Vec<Trajectory> {
-    let late = base.question.as_of > base.finish_syrup_by.p50;
-    let feed = |(colony, stores): (usize, &Kilogram)| {
-        let action = if late { Action::SolidFeed { stores: *stores } } else { Action::Syrup { stores: *stores } };
-        (stores.get() > 0.0).then_some(Event { day: 0, colony, action })
-    };
-    let events: Vec<Event> = base.shortages.iter().enumerate().filter_map(feed).chain(done.iter().cloned()).collect();
     let places: Vec<usize> = (0..base.housed.len()).collect();
+    let events: Vec<Event> = places.iter().filter_map(|at| base.feeding(*at)).chain(done.iter().cloned()).collect();
     base.ahead.run(housed, &places, &events, base.end_only())
 }
 

@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use snowhum_apiary::Apiary;
 use snowhum_units::{Kilogram, Range, System};
 use snowhum_weather::Ensemble;
-use snowhum_winter::{Ends, Event, Housed, MemberEnd, Parameters, Record, Settings, Trajectory};
+use snowhum_winter::{Action, Ends, Event, Housed, MemberEnd, Parameters, Record, Settings, Trajectory};
 
 use crate::actions::{self, Situation};
 use crate::ahead::Ahead;
@@ -72,6 +72,14 @@ impl Base<'_> {
     /// Runs some colonies again, with something done; the places are in order and hold whatever touches them.
     pub(crate) fn rerun(&self, places: &[usize], events: &[Event]) -> Vec<Trajectory> {
         self.ahead.run(&self.housed, places, events, self.end_only())
+    }
+
+    /// What colony `at` is short of, given today as what bees can take now; none where it is short of nothing.
+    pub(crate) fn feeding(&self, at: usize) -> Option<Event> {
+        let stores = self.shortages[at];
+        let late = self.question.as_of > self.finish_syrup_by.p50;
+        let action = if late { Action::SolidFeed { stores } } else { Action::Syrup { stores } };
+        (stores.get() > 0.0).then_some(Event { day: 0, colony: at, action })
     }
 
     /// Days of the run.

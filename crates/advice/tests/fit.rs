@@ -81,7 +81,8 @@ fn with(lines: &str, more: &str) -> String {
 
 #[test]
 fn food_that_its_combs_cannot_take_is_said_and_none_other() {
-    let lines = ["4 kg", "14 kg"].map(|stores| with(STRONG, &format!("stores = \"{stores}\"")));
+    let brooding = with(STRONG, "brood = \"4 frames\"");
+    let lines = ["4 kg", "14 kg"].map(|stores| with(&brooding, &format!("stores = \"{stores}\"")));
     let of = |place| fit(&yard(place, "2025-09-01", &[("Light", &lines[0]), ("Fair", &lines[1])]));
     let says = |fit: &FitAnswer, name: &str| one(fit, name).say.iter().any(|say| say.contains("leave bees room"));
     let (alpine, plain) = (of(ALPINE), of(PLAIN));

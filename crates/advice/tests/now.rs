@@ -255,7 +255,7 @@ zone = "Europe/Helsinki"
 name = "Koivu"
 kind = "Langstroth 10"
 frames_of_bees = 9
-stores = "6 kg"
+stores = "10 kg"
 mites = { found = 12, bees = 300, on = 2026-08-15 }
 "#;
 

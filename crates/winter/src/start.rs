@@ -7,12 +7,12 @@ use snowhum_draws::Key;
 use snowhum_units::Kilogram;
 
 use crate::block::{Bees, Block, Stores, Traits};
+use crate::daylight;
 use crate::environment::Environment;
 use crate::joint::World;
 use crate::lanes::{LANES, exp};
 use crate::laws::{Laws, daily};
 use crate::shell::{Cluster, Shell};
-use crate::daylight;
 use crate::step::colony::Season;
 use crate::step::{colony, gas};
 use crate::{JointDraw, Parameters};
@@ -66,9 +66,9 @@ pub(crate) fn block(
         let spoilt = spoilt_share(colony, p, &joint, [draw(Purpose::Mites, 0), draw(Purpose::Mites, 1)], environment);
         block.traits.spoilt[lane] = spoilt;
         bees(colony, p, &joint, draw(Purpose::Bees, 0), age, lane, &mut block);
-        background(p, &joint, world.year_and_yard(member), lane, &mut block);
         queen(colony, p, (winter, age), lane, &mut block);
         brood(colony, &laws, laid_in, draw(Purpose::Bees, 0)[1], lane, &mut block);
+        background(p, &joint, (age, world.year_and_yard(member)), lane, &mut block);
         stores(&colony.stores, p, z[1][3], draw(Purpose::Bees, 1)[0], lane, &mut block.stores);
         block.heat.roof_snow[lane] = lying_on_roof(shell, environment, index * LANES + lane);
         let air = environment.air(0, index * LANES + lane).celsius();
@@ -156,14 +156,27 @@ fn traits(p: &Parameters, joint: &JointDraw, z: [[f64; 4]; 3], lane: usize, trai
 }
 
 /// The hazard of being lost to what nobody names: it differs by year and by yard, alike for all hives of a yard, and is
-/// the greater the fewer bees, mites or no mites, there would be.
-fn background(p: &Parameters, joint: &JointDraw, (year, yard): (f64, f64), lane: usize, block: &mut Block) {
+/// the greater the fewer bees, mites or no mites, there would be in early October.
+fn background(
+    p: &Parameters,
+    joint: &JointDraw,
+    (age, (year, yard)): (f64, (f64, f64)),
+    lane: usize,
+    block: &mut Block,
+) {
     /// Bees in early October of the colony for which the hazard stands: 18,000 of them winter bees.
     const REFERENCE: f64 = 21_000.0;
+    /// Days from the emergence of winter bees to early October.
+    const OCTOBER: f64 = 15.0;
+    /// Sealed brood a bee that colonies of early October have besides: what is over it are bees to come (judgement).
+    const OCTOBERS_BROOD: f64 = 0.1;
     let spread = p.background_by_year.at(joint.background_by_year) * year
         + p.background_by_yard.at(joint.background_by_yard) * yard;
-    let bees = block.bees.unharmed[lane] + block.bees.summer[lane];
-    let smaller = REFERENCE / bees.max(1.0);
+    let bees = &block.bees;
+    let count = bees.unharmed[lane] + bees.summer[lane];
+    let left = (-p.summer_bee_hazard.value * (OCTOBER - age).max(0.0)).exp();
+    let to_come = (bees.sealed_brood[lane] - OCTOBERS_BROOD * count).max(0.0) * block.traits.workers[lane];
+    let smaller = REFERENCE / (bees.unharmed[lane] + left * bees.summer[lane] + to_come).max(1.0);
     let by_size = smaller.powf(p.background_by_size.at(joint.background_by_size)).min(MOST_BY_SIZE);
     let traits = &mut block.traits;
     traits.background[lane] = daily(p.background_loss.at(joint.background_loss).min(0.9)) * spread.exp() * by_size;
@@ -316,11 +329,7 @@ fn brood(colony: &Colony, laws: &Laws, laid_in: Season, z: f64, lane: usize, blo
 pub(crate) fn season(date: Date, environment: &Environment, p: &Parameters) -> Season {
     let hours = |days: i16| daylight::hours(date.day_of_year() + days, environment.latitude());
     let today = hours(0);
-    Season {
-        winter_bee_age: winter_bee_age(date, environment, p),
-        day_length: today,
-        lengthening: hours(1) - today,
-    }
+    Season { winter_bee_age: winter_bee_age(date, environment, p), day_length: today, lengthening: hours(1) - today }
 }
 
 /// The hazard that winter bees of `age` have lived through, as nurses: autumn is a time of brood.

@@ -109,7 +109,12 @@ fn a_member_does_not_depend_on_how_many_others_there_are() {
 #[test]
 fn a_well_fed_strong_colony_lives_and_one_without_food_starves() {
     let environment = environment(3.5);
-    let fed = one(&environment, housed(colony(18_000.0, 24.0)), &Schedule::default());
+    // As many members as there are joint draws, each once.
+    let parameters = Parameters::shipped().unwrap();
+    let colonies = [housed(colony(18_000.0, 24.0))];
+    let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
+    let all = Settings { members: parameters.joint.rows.len(), ..settings(Record::Days) };
+    let fed = run(&yard, &Schedule::default(), all).swap_remove(0);
     assert!(mean(&fed, MemberEnd::alive) > 0.85, "{}", mean(&fed, MemberEnd::alive));
     let hungry = one(&environment, housed(colony(18_000.0, 3.0)), &Schedule::default());
     assert!(mean(&hungry, MemberEnd::alive) < 0.05);

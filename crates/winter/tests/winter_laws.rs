@@ -87,7 +87,8 @@ fn foam_and_packing_save_food_or_do_nothing_in_every_month() {
                 let out = dressed(dress, &Parameters::shipped().unwrap());
                 MONTHS.map(|month| sum(&out, Daily::Eaten, month.clone()) / sum(&out, Daily::Bees, month))
             };
-            for [bare, foam, packed] in [[Dress::BARE, foam, packed].map(eaten), [Dress::BARE, foam, packed].map(a_bee)] {
+            for [bare, foam, packed] in [[Dress::BARE, foam, packed].map(eaten), [Dress::BARE, foam, packed].map(a_bee)]
+            {
                 for month in 0..MONTHS.len() {
                     let [bare, foam, packed] = [bare[month], foam[month], packed[month]];
                     let shown = format!("{mean_c} C, {bees}, month {month}: {bare} {foam} {packed}");

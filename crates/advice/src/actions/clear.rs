@@ -27,6 +27,7 @@ pub(super) fn entrance(situation: &Situation<'_>) -> Option<Candidate> {
         by: question.as_of.saturating_add(WITHIN_DAYS.days()),
         cost: WORK * question.apiary.money.hour,
         feeds: false,
+        fed_first: false,
         events: vec![Event { day: 0, colony: situation.colony, action: open }],
         caution: Some(Hazard::Entrance),
         rule: Some("leave snow: it is porous and keeps the hive warm; an ice sheet is not".to_owned()),

@@ -110,6 +110,7 @@ fn changed(situation: &Situation<'_>, change: &str, fill: impl FnOnce(Candidate)
         by: question.as_of.saturating_add(30.days()),
         cost: 0.0,
         feeds: false,
+        fed_first: false,
         events: vec![Event { day: 0, colony: situation.colony, action: Action::Rebuild(Box::new(hive)) }],
         caution: None,
         rule: None,

@@ -44,6 +44,7 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
         by: before_hunger(situation, COMBS_NEAR),
         cost: WORK_FRAMES * question.apiary.money.hour,
         feeds: false,
+        fed_first: false,
         events: vec![Event { day: 0, colony: situation.colony, action: Action::BringNear }],
         caution: Some(Hazard::BeforeTight),
         rule: None,
@@ -70,6 +71,7 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
         by: before_hunger(situation, gifts::WITHIN),
         cost: WORK_FRAMES * question.apiary.money.hour,
         feeds: true,
+        fed_first: false,
         events: vec![Event { day: 0, colony: giver, action: Action::MoveFrames { to: situation.colony, stores } }],
         caution: Some(Hazard::HealthyCombs),
         rule: Some("a frame of sealed stores against the cluster is the first remedy where there is one".to_owned()),
@@ -106,6 +108,7 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
         by: course.begin,
         cost: course.sugar().get() * question.apiary.money.sugar_per_kg + WORK_SYRUP * question.apiary.money.hour,
         feeds: true,
+        fed_first: false,
         events: vec![Event {
             day: course.days(question.as_of).clamp(0, SYRUP_TAKEN) as usize,
             colony: situation.colony,
@@ -147,6 +150,7 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
         by: base.date(day),
         cost: fondant.get() * question.apiary.money.fondant_per_kg + WORK_LID_OFF * question.apiary.money.hour,
         feeds: true,
+        fed_first: false,
         events: vec![Event {
             day,
             colony: situation.colony,

@@ -36,12 +36,14 @@ pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
     Some(Candidate {
         what: "treat it for mites with what label and law allow here, all of the yard on one day".to_owned(),
         why: format!(
-            "{rate:.1} mites per 100 bees at its count, over the line: {spares}; the product's price is not counted"
+            "{rate:.1} mites per 100 bees at its count, over the line: {spares}; weighed in a colony given what it is \
+             short of; the product's price is not counted"
         ),
         from: question.as_of,
         by: all.max(question.as_of.saturating_add(AT_ONCE.days())).min(none),
         cost: WORK * question.apiary.money.hour,
         feeds: false,
+        fed_first: true,
         events: vec![Event { day: 0, colony: situation.colony, action: Action::Treat { left: LEFT } }],
         caution: Some(Hazard::Label),
         rule: None,

@@ -64,6 +64,7 @@ pub(super) fn feed(situation: &Situation<'_>) -> Option<Candidate> {
         by: hunger.map_or(latest, |day| base.date(day.saturating_sub(AHEAD)).min(latest)),
         cost: sugar.get() * question.apiary.money.sugar_per_kg + WORK * question.apiary.money.hour,
         feeds: true,
+        fed_first: false,
         events: vec![Event { day: TAKEN, colony: situation.colony, action: Action::Syrup { stores: short } }],
         caution: Some(Hazard::Robbing),
         rule: Some("solid food, then thin syrup once days are warm, then pollen; no more than is short".to_owned()),
