@@ -79,12 +79,11 @@ pub(crate) struct Weighed {
 pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
     let mut weighed: Vec<Weighed> =
         candidates::all(situation).iter().map(|candidate| weigh(situation, candidate)).collect();
-    // A blocked entrance is cleared whatever the sums say: what they do not hold is bees that cannot get out.
-    let blocked = situation.base.ahead.is_blocked(situation.colony);
+    // A blocked opening is cleared whatever the sums say: what they do not hold is bees that cannot get out.
     // Whether it pays is one question, whether it helps is another: what helps is told with its price.
     weighed.retain(|it| {
-        let clears = blocked && it.answer.what == clear::WHAT;
-        clears || (it.answer.worth_hives_in_100 >= LEAST_WORTH && (it.answer.pays() || it.answer.helps()))
+        clear::is_clearing(&it.answer.what)
+            || (it.answer.worth_hives_in_100 >= LEAST_WORTH && (it.answer.pays() || it.answer.helps()))
     });
     weighed.sort_by(|a, b| b.answer.worth_money.total_cmp(&a.answer.worth_money));
     let custom = queen::action(situation);
