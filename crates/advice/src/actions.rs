@@ -95,9 +95,10 @@ pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
     weighed
 }
 
-/// Whether nothing in a list moves the chance by more than its own error. What it costs has no part in this.
+/// Whether nothing in a list moves the chance by more than its own error. What it costs has no part in this. An
+/// opening to be cleared is no "nothing", whatever the sums say.
 pub(crate) fn nothing_helps(actions: &[ActionAnswer]) -> bool {
-    !actions.iter().any(ActionAnswer::helps)
+    !actions.iter().any(|action| action.helps() || clear::is_clearing(&action.what))
 }
 
 /// Runs a candidate and compares it, member by member, with the base's own run.

@@ -121,6 +121,7 @@ fn an_opening_noted_shut_is_told_with_its_day_until_it_is_noted_cleared() {
     assert_eq!(colony(&blocked, name).expect_next.frost_at_hole, None, "nobody sees rime at a hole that is shut");
     let clears =
         |answer: &NowAnswer| colony(answer, name).actions.iter().any(|a| a.what.contains("clear the upper hole"));
+    assert!(!colony(&blocked, name).nothing_helps, "clearing it is something");
     assert!(clears(&blocked), "{:?}", colony(&blocked, name).actions);
     assert!(!colony(&blocked, name).actions.iter().any(|a| a.what.contains("entrance")), "that one is clear");
     note(&mut yard, "Alder", date(2026, 1, 9), "upper=cleared");
