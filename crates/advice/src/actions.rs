@@ -81,12 +81,11 @@ pub(crate) struct Weighed {
 pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
     let mut weighed: Vec<Weighed> =
         candidates::all(situation).iter().map(|candidate| weigh(situation, candidate)).collect();
-    // A blocked entrance is cleared whatever the sums say: what they do not hold is bees that cannot get out.
-    let blocked = situation.base.ahead.is_blocked(situation.colony);
+    // A blocked opening is cleared whatever the sums say: what they do not hold is bees that cannot get out.
     // Whether it pays is one question, whether it helps is another: what helps is told with its price.
     weighed.retain(|it| {
-        let clears = blocked && it.answer.what == clear::WHAT;
-        clears || (it.answer.worth_hives_in_100 >= LEAST_WORTH && (it.answer.pays() || it.answer.helps()))
+        clear::is_clearing(&it.answer.what)
+            || (it.answer.worth_hives_in_100 >= LEAST_WORTH && (it.answer.pays() || it.answer.helps()))
     });
     weighed.sort_by(|a, b| b.answer.worth_money.total_cmp(&a.answer.worth_money));
     let custom = queen::action(situation);
@@ -98,9 +97,10 @@ pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
     weighed
 }
 
-/// Whether nothing in a list moves the chance by more than its own error. What it costs has no part in this.
+/// Whether nothing in a list moves the chance by more than its own error. What it costs has no part in this. An
+/// opening to be cleared is no "nothing", whatever the sums say.
 pub(crate) fn nothing_helps(actions: &[ActionAnswer]) -> bool {
-    !actions.iter().any(ActionAnswer::helps)
+    !actions.iter().any(|action| action.helps() || clear::is_clearing(&action.what))
 }
 
 /// Runs a candidate and compares it, member by member, with the base's own run.

@@ -2,6 +2,7 @@
 
 use std::ops::Range;
 
+use snowhum_apiary::NotedOpenings;
 use snowhum_watch::{Outlook, Scene};
 use snowhum_winter::{
     Action, Environment, Event, Housed, Parameters, Record, Schedule, Settings, Trajectory, WarmWall, Yard, run,
@@ -25,8 +26,8 @@ pub(crate) struct Watched<'a> {
     pub(crate) beside: &'a [Option<WarmWall>],
     /// Days of the environment that lie behind.
     pub(crate) behind: usize,
-    /// Whether each colony's entrance was last noted as blocked.
-    pub(crate) blocked: Vec<bool>,
+    /// Entrance and upper hole of each colony as they were last noted.
+    pub(crate) openings: Vec<NotedOpenings>,
 }
 
 impl Ahead<'_> {
@@ -60,11 +61,11 @@ impl Ahead<'_> {
         }
     }
 
-    /// Whether a colony's entrance was last noted as blocked.
-    pub(crate) fn is_blocked(&self, place: usize) -> bool {
+    /// Entrance and upper hole of a colony as they were last noted.
+    pub(crate) fn openings(&self, place: usize) -> NotedOpenings {
         match self {
-            Self::FromStart(..) => false,
-            Self::Watched(watched) => watched.blocked.get(place).is_some_and(|blocked| *blocked),
+            Self::FromStart(..) => NotedOpenings::default(),
+            Self::Watched(watched) => watched.openings.get(place).copied().unwrap_or_default(),
         }
     }
 

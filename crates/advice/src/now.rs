@@ -22,7 +22,7 @@ pub use word::{Alert, Word, alert};
 use jiff::ToSpan;
 use jiff::civil::Date;
 use rayon::prelude::*;
-use snowhum_apiary::{Act, Apiary, ColonyId, Entrance, Sign};
+use snowhum_apiary::{Act, Apiary, ColonyId};
 use snowhum_watch::{Estimate, Leaving, Outlook, Scene, Sizes, Visit, Watching, visits};
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
 use std::sync::Mutex;
@@ -205,8 +205,9 @@ impl<'a> Ground<'a> {
             .collect();
         let outlooks: Vec<Outlook> =
             estimates.iter().map(|estimate| estimate.outlook(&scene, self.question.plan.members)).collect();
-        let blocked = self.visits.iter().map(|visits| is_blocked(visits)).collect();
-        let ahead = Ahead::Watched(Watched { scene, outlooks: &outlooks, beside: &walls, behind: until / 24, blocked });
+        let openings = estimates.iter().map(|estimate| *estimate.openings()).collect();
+        let ahead =
+            Ahead::Watched(Watched { scene, outlooks: &outlooks, beside: &walls, behind: until / 24, openings });
         let base = Base::over(&self.question.plan, ahead, self.housed_now(&estimates));
         let expectations = expect::all(&scene, &estimates, &walls, until);
         let colony = |at: usize| {
@@ -257,15 +258,6 @@ impl<'a> Ground<'a> {
             colonies,
         }
     }
-}
-
-/// Whether the entrance was last noted as blocked.
-fn is_blocked(visits: &[Visit]) -> bool {
-    let last = visits.iter().rev().flat_map(|visit| visit.signs.iter().rev()).find_map(|sign| match sign {
-        Sign::Entrance(state) => Some(*state),
-        _ => None,
-    });
-    last == Some(Entrance::Blocked)
 }
 
 /// The day before a plan's own: the day asked about.

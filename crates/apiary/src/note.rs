@@ -11,9 +11,7 @@ mod weighing;
 pub use act::{Act, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR, SYRUP_KG_PER_LITRE};
 pub use examined::{Examined, Found, FoundSign, Likeliest, SpringCount};
 pub use grammar::{sign_examples, split_entries};
-pub use sign::{
-    DeadCount, DeadPlace, DroppingsPlace, Entrance, Flight, Listening, ProbePlace, Seen, Sign, UpperHoleSign,
-};
+pub use sign::{DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign};
 pub use treatment::{TreatmentDetail, TreatmentNote};
 pub use weighing::{Heft, Weighing};
 

@@ -54,6 +54,12 @@ pub fn guards() -> &'static [Guard] {
     &FIGURES.guard
 }
 
+/// Share of an opening's area that lets air through when it is as these words say.
+pub(crate) fn opening_state_figures(words: &str) -> Fraction {
+    let found = FIGURES.shut.iter().find(|one| one.words == words);
+    Fraction::new(found.map_or(0.0, |one| one.free_share))
+}
+
 /// The guard of this name.
 pub(crate) fn guard(name: &str) -> Option<&'static Guard> {
     FIGURES.guard.iter().find(|guard| same_name(&guard.name, name) || guard.aliases.iter().any(|a| same_name(a, name)))
@@ -218,6 +224,19 @@ struct Figures {
     crack: Crack,
     mesh: Mesh,
     guard: Vec<Guard>,
+    shut: Vec<ShutOpening>,
+}
+
+/// An entrance or hole that something lies over or in.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct ShutOpening {
+    words: String,
+    free_share: f64,
+    #[expect(dead_code, reason = "every figure says where it comes from")]
+    source: String,
+    #[expect(dead_code, reason = "every figure says how well it is founded")]
+    status: String,
 }
 
 #[derive(Debug, Default, Deserialize)]

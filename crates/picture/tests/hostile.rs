@@ -133,10 +133,11 @@ prop_compose! {
 prop_compose! {
     fn an_opening()(face in 0usize..6, sizes in prop::array::uniform3(number()), open in number(), flow in number())
         -> SectionOpening {
-        let face = [Face::Front, Face::Back, Face::Left, Face::Right, Face::Below, Face::Round][face];
+        let side = [Face::Front, Face::Back, Face::Left, Face::Right, Face::Below, Face::Round][face];
         let [height, width, depth] = sizes.map(Metre::new);
         let (open, flow) = (Fraction::new(open), CubicMetrePerSecond::new(flow));
-        SectionOpening { name: "hole".into(), face, height, width, depth, open, flow }
+        let shut = (face % 2 == 0).then(|| "noted blocked on 3 January".to_owned());
+        SectionOpening { name: "hole".into(), face: side, height, width, depth, open, shut, flow }
     }
 }
 

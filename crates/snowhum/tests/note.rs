@@ -128,6 +128,37 @@ fn hostile_words_are_kept_as_words() {
 }
 
 #[test]
+fn an_opening_noted_and_taken_back_leaves_the_answer_as_it_was_to_the_byte() {
+    let folder = Folder::with_yard("opening");
+    let now = [NOW, &["--json"]].concat();
+    let before = folder.done(&now);
+    folder.done(&note(&["upper=blocked; poke=not tried"]));
+    let words = folder.done(NOW).split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(words.contains("upper hole noted blocked on 19 December"), "{words}");
+    assert_ne!(folder.done(&now), before);
+    folder.done(&["undo", "Alder"]);
+    assert_eq!(folder.done(&now), before);
+    // Of the hole itself what belongs to the opening is understood, and written as it is kept.
+    assert_eq!(folder.json(&note(&["hole=plugged with bees"]))["note"], "upper=plugged with bees");
+    let refused = folder.refused(&["note", "Birch", "upper=iced"], 2);
+    assert!(refused.contains("no upper hole") && refused.contains("changed=upper hole=25 mm"), "{refused}");
+}
+
+#[test]
+fn what_is_noted_at_the_hive_goes_out_and_comes_in_again() {
+    let folder = Folder::with_yard("looks");
+    let line = "poke=answered; upper=drifted over; entrance=plugged with bees; hook=31; entrance=not visible";
+    folder.done(&note(&[line]));
+    folder.done(&["export", "all.json"]);
+    folder.done(&["import", "all.json", "--store", "other.db"]);
+    let listed = folder.done(&["note", "Alder", "--list", "--store", "other.db"]);
+    let listed = listed.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(listed.contains(line), "{listed}");
+    let told = |more: &[&str]| folder.done(&[NOW, &["--json"], more].concat());
+    assert_eq!(told(&["--store", "other.db"]), told(&[]), "a copy tells the same");
+}
+
+#[test]
 fn everything_goes_out_and_comes_in_again() {
     let folder = Folder::with_yard("round");
     folder.done(&note(&["hum=heard by tube"]));

@@ -7,7 +7,7 @@ mod showing;
 pub(crate) use day::DayOut;
 
 use showing::Showing;
-use snowhum_apiary::Hive;
+use snowhum_apiary::{Hive, NotedOpenings};
 use snowhum_draws::Key;
 use snowhum_winter::{Members, Record, Settings, WarmWall};
 
@@ -60,6 +60,8 @@ pub struct Estimate {
     pub(crate) showing: Showing,
     pub(crate) strata: Strata<Flock, Remains>,
     renewals: u32,
+    /// Entrance and upper hole as they were last noted.
+    openings: NotedOpenings,
     /// Natural logarithm of the chance of all that was seen.
     pub log_evidence: f64,
 }
@@ -92,6 +94,7 @@ impl Estimate {
             showing: Showing::new(housed.hive.clone(), Members::empty_hive(scene.yard, place, scene.seed)?),
             strata: Strata::new(flock, sizes.alive),
             renewals: 0,
+            openings: NotedOpenings::default(),
             log_evidence: 0.0,
         })
     }
@@ -106,6 +109,12 @@ impl Estimate {
     #[must_use]
     pub fn hive(&self) -> &Hive {
         &self.showing.hive
+    }
+
+    /// Entrance and upper hole as they were last noted.
+    #[must_use]
+    pub fn openings(&self) -> &NotedOpenings {
+        &self.openings
     }
 
     /// Takes in the bees, brood and food of another colony.

@@ -68,7 +68,7 @@ impl Litter {
     pub(crate) fn looked(&mut self, seen: &[Sign]) {
         for sign in seen {
             match sign {
-                Sign::DeadBees { place: DeadPlace::Guard, .. } => self.floor = 0.0,
+                Sign::DeadBees { place: DeadPlace::Guard | DeadPlace::Hook, .. } => self.floor = 0.0,
                 Sign::DeadBees { place: DeadPlace::Snow | DeadPlace::Ground, .. } => self.outside = 0.0,
                 _ => {}
             }

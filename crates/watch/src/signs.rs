@@ -10,6 +10,7 @@ mod flight;
 mod hum;
 mod inside;
 mod look;
+mod poke;
 mod pollen;
 mod queen;
 mod seams;
@@ -23,7 +24,7 @@ pub use written::{answer, seen};
 
 use crate::{Conditions, Law, Parameters, View};
 use look::Look;
-use snowhum_apiary::Sign;
+use snowhum_apiary::{Poked, Sign};
 
 /// How a colony is at a visit, the same for all its signs.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -114,10 +115,11 @@ pub fn sample_visit(
 
 fn law_of(sign: &Sign, look: &Look<'_>) -> Option<Law> {
     let law = match sign {
-        Sign::Entrance(_) => return None,
+        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::Poke(Poked::NotTried) => return None,
         Sign::DeadBees { place, .. } => dead_bees::law(*place, look),
         Sign::UpperHole(_) => upper_hole::law(look),
         Sign::Hum { how, .. } => hum::law(*how, look),
+        Sign::Poke(Poked::Answered | Poked::Silent) => poke::law(look),
         Sign::Flight(_) => flight::law(look),
         Sign::Pollen(_) => pollen::law(look),
         Sign::Droppings(_) => droppings::law(look),

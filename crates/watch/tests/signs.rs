@@ -4,6 +4,8 @@
 
 #[path = "signs/agreement.rs"]
 mod agreement;
+#[path = "signs/poke.rs"]
+mod poke;
 #[path = "signs/wild.rs"]
 mod wild;
 
@@ -11,7 +13,8 @@ use agreement::{agree, between, cells};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 use snowhum_apiary::{
-    DeadCount, DeadPlace, DroppingsPlace, Flight, Heft, Listening, ProbePlace, Seen, Sign, UpperHoleSign, Weighing,
+    DeadCount, DeadPlace, DroppingsPlace, Flight, Heft, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign,
+    Weighing,
 };
 use snowhum_draws::Key;
 use snowhum_units::{Fraction, Kelvin, Kilogram};
@@ -88,7 +91,8 @@ fn in_spring(view: View) -> View {
 
 /// One of every sign that has a law, in every form that a law tells apart.
 fn templates() -> Vec<Sign> {
-    let places = [DeadPlace::Snow, DeadPlace::Ground, DeadPlace::Board, DeadPlace::Tray, DeadPlace::Guard];
+    let places =
+        [DeadPlace::Snow, DeadPlace::Ground, DeadPlace::Board, DeadPlace::Tray, DeadPlace::Guard, DeadPlace::Hook];
     let dead = places.map(|place| Sign::DeadBees { count: DeadCount::Counted(0), place });
     let hums = [Listening::Ear, Listening::Tube, Listening::Knock].map(|how| Sign::Hum { heard: Seen::No, how });
     let kg = Kilogram::new;
@@ -118,6 +122,7 @@ fn templates() -> Vec<Sign> {
     let mut all = vec![
         Sign::DeadBees { count: DeadCount::BANDS[1], place: DeadPlace::Snow },
         Sign::UpperHole(UpperHoleSign::Dry),
+        Sign::Poke(Poked::Silent),
         Sign::Flight(Flight::None),
         Sign::Droppings(DroppingsPlace::None),
         Sign::Stripes { seams: 4.0 },

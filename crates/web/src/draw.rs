@@ -74,7 +74,8 @@ fn hive(view: &View, at: usize) -> Option<snowhum_picture::HiveSection> {
     let present = &view.standing.as_ref()?.present;
     let (housed, colony) = (present.housed.get(at)?, present.now.colonies.get(at)?);
     let settled = present.settled.get(at)?.as_ref();
-    let within = section::Within::estimated(housed, colony);
+    let noted = present.openings.get(at).copied().unwrap_or_default();
+    let within = section::Within::estimated(housed, colony, noted, view.now.time_zone().clone());
     let hive = section::of(housed, &within, settled, &present.today, view.settings.system);
     Some(snowhum_picture::HiveSection { speech: view.settings.speech, ..hive })
 }
@@ -182,6 +183,10 @@ pub(crate) fn dead_bees_found(apiary: &Apiary, name: &str, bees: Option<f64>, no
         let before = earlier;
         for sign in note.signs() {
             let Sign::DeadBees { count, place } = sign else { continue };
+            // What a hook pulls out lay on the floor: it is no count of what lies before the hive.
+            if *place == DeadPlace::Hook {
+                continue;
+            }
             let found = match count.bounds() {
                 (least, Some(most)) => least.midpoint(most),
                 (least, None) => least,

@@ -7,7 +7,7 @@ use snowhum_advice::now::{Ground, NowAnswer, NowQuestion};
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_advice::{HiveAnswer, hive, yard};
-use snowhum_apiary::Apiary;
+use snowhum_apiary::{Apiary, NotedOpenings};
 use snowhum_units::System;
 use snowhum_watch::Watching;
 use snowhum_winter::{Housed, StartFrom, SteadyQuestion};
@@ -37,6 +37,8 @@ pub struct Present {
     pub days: Vec<Day>,
     /// Each colony in its hive as it stands.
     pub housed: Vec<Housed>,
+    /// Entrance and upper hole of each as last noted.
+    pub openings: Vec<NotedOpenings>,
     /// Each hive settled at today's weather; none where no colony is likely to live.
     pub settled: Vec<Option<HiveAnswer>>,
 }
@@ -86,15 +88,18 @@ impl Present {
         let now = ground.now(&watchings);
         let today = today(&question);
         let housed = section::as_dressed(question.plan.apiary, yard::housed(question.plan.apiary), question.as_of);
+        let openings = section::openings_noted(question.plan.apiary, &housed, question.as_of);
         let settled = housed
             .iter()
+            .zip(&openings)
             .zip(&now.colonies)
-            .map(|(housed, colony)| {
+            .map(|((housed, noted), colony)| {
                 let bees = colony.bees.as_ref().filter(|_| !colony.is_gone())?.p50;
-                Some(hive(housed, question.plan.parameters, steady(&today, bees)))
+                let housed = Housed { hive: housed.hive.with_openings(noted), ..housed.clone() };
+                Some(hive(&housed, question.plan.parameters, steady(&today, bees)))
             })
             .collect();
-        (Self { now, days: coming(&question), today, housed, settled }, watchings)
+        (Self { now, days: coming(&question), today, housed, openings, settled }, watchings)
     }
 }
 

@@ -3,9 +3,10 @@
 mod food;
 
 use jiff::civil::Date;
+use jiff::tz::TimeZone;
 use snowhum_advice::HiveAnswer;
 use snowhum_advice::now::ColonyNow;
-use snowhum_apiary::{Act, Apiary, Floor, FrameWay, Hive, HiveBox, Layer, Opening, OpeningKind, Side};
+use snowhum_apiary::{Act, Apiary, Floor, FrameWay, Hive, HiveBox, Layer, NotedOpenings, Opening, OpeningKind, Side};
 use snowhum_picture::{
     Cluster, CombWay, DeadColony, Face, FloorLook, HiveSection, InnerFace, Look, Reading, SectionBox, SectionColony,
     SectionFloor, SectionOpening, Sheet, Snow, Spot, WaterForm, WetFace,
@@ -39,7 +40,17 @@ pub(crate) fn as_dressed(apiary: &Apiary, housed: Vec<Housed>, until: Date) -> V
     housed.into_iter().map(dress).collect()
 }
 
-/// What is known of the bees and the food in a hive.
+/// Entrance and upper hole of each colony's hive as notes up to the day's end say.
+pub(crate) fn openings_noted(apiary: &Apiary, housed: &[Housed], until: Date) -> Vec<NotedOpenings> {
+    let zone = TimeZone::get(&apiary.site.zone).unwrap_or(TimeZone::UTC);
+    let end =
+        until.tomorrow().and_then(|next| next.at(0, 0, 0, 0).to_zoned_datetime(zone)).map(|next| next.timestamp());
+    let end = end.unwrap_or(jiff::Timestamp::MAX);
+    let before = end.checked_sub(jiff::SignedDuration::from_nanos(1)).unwrap_or(end);
+    housed.iter().map(|one| apiary.openings_noted(one.colony.id, before)).collect()
+}
+
+/// What is known of the bees, the food and the openings of a hive.
 pub(crate) struct Within {
     pub(crate) seen_dead: bool,
     pub(crate) bees: Option<f64>,
@@ -47,15 +58,21 @@ pub(crate) struct Within {
     pub(crate) stores_kg: f64,
     /// Of it within reach; none where nobody has said.
     pub(crate) reach_kg: Option<f64>,
+    /// Entrance and upper hole as last noted.
+    pub(crate) openings: NotedOpenings,
+    /// The yard's clock.
+    pub(crate) zone: TimeZone,
 }
 
 impl Within {
-    pub(crate) fn estimated(housed: &Housed, colony: &ColonyNow) -> Self {
+    pub(crate) fn estimated(housed: &Housed, colony: &ColonyNow, openings: NotedOpenings, zone: TimeZone) -> Self {
         Self {
             seen_dead: colony.seen_dead,
             bees: colony.bees.as_ref().filter(|_| !colony.is_gone()).map(|bees| bees.p50),
             stores_kg: colony.stores_kg.total.map_or(housed.colony.stores.total.p50.get(), |range| range.p50),
             reach_kg: colony.stores_kg.reachable.map(|range| range.p50),
+            openings,
+            zone,
         }
     }
 }
@@ -68,6 +85,8 @@ pub fn steady_section(housed: &Housed, answer: &HiveAnswer, question: &SteadyQue
         bees: question.heater.is_none().then_some(question.bees),
         stores_kg: housed.colony.stores.total.p50.get(),
         reach_kg: None,
+        openings: NotedOpenings::default(),
+        zone: TimeZone::UTC,
     };
     let (air, humidity, wind) = (question.outside, question.humidity, question.wind);
     of(housed, &within, Some(answer), &Today { air, humidity, wind, snow: Metre::new(0.0) }, system)
@@ -91,7 +110,7 @@ pub(crate) fn of(
     section.floor = floor(&hive.floor);
     section.stand = hive.stand;
     section.snow = Snow { roof: Metre::new(today.snow.get() * ON_ROOF), bank: today.snow };
-    section.openings = openings(hive, settled);
+    section.openings = openings(hive, within, settled);
     section.outside = Some(today.air);
     section.wind = Some(today.wind);
     section.system = system;
@@ -103,6 +122,15 @@ pub(crate) fn of(
         section.wet = wet(settled);
     }
     section
+}
+
+impl Within {
+    /// What was noted of an opening that is shut.
+    fn shut(&self, kind: OpeningKind) -> Option<String> {
+        let noted = self.openings.shut(kind)?;
+        let on = snowhum_advice::words::day(noted.since.to_zoned_datetime(self.zone.clone()).date());
+        Some(format!("noted {} on {on}", noted.state.words()))
+    }
 }
 
 /// How combs lie.
@@ -148,9 +176,10 @@ const APART_M: f64 = 0.02;
 
 /// Openings with the air that a settled hive draws: in through the low ones, out through the high ones, by their areas.
 /// Where all lie at one height (a mesh floor outdoes the rest) air goes both ways, and no opening's share is known.
-fn openings(hive: &Hive, settled: Option<&HiveAnswer>) -> Vec<SectionOpening> {
+fn openings(hive: &Hive, within: &Within, settled: Option<&HiveAnswer>) -> Vec<SectionOpening> {
     let flow = settled.map_or(f64::NAN, |answer| answer.air_flow_l_per_s / 1e3);
-    let through = |opening: &Opening| opening.area.get() * opening.discharge.get();
+    let free = |opening: &Opening| within.openings.free(opening.kind);
+    let through = |opening: &Opening| free(opening).get() * opening.area.get() * opening.discharge.get();
     let all: f64 = hive.openings.iter().map(through).sum();
     let middle = hive.openings.iter().map(|o| o.height.get() * through(o)).sum::<f64>() / all.max(1e-12);
     let is_low = |opening: &Opening| opening.height.get() < middle - APART_M;
@@ -163,7 +192,12 @@ fn openings(hive: &Hive, settled: Option<&HiveAnswer>) -> Vec<SectionOpening> {
         (_, true) => -flow * through(opening) / high,
         _ => f64::NAN,
     };
-    hive.openings.iter().map(|opening| section_opening(hive, opening, share(opening))).collect()
+    let drawn = |opening: &Opening| SectionOpening {
+        open: free(opening),
+        shut: within.shut(opening.kind),
+        ..section_opening(hive, opening, share(opening))
+    };
+    hive.openings.iter().map(drawn).collect()
 }
 
 fn section_opening(hive: &Hive, opening: &Opening, flow: f64) -> SectionOpening {
@@ -182,6 +216,7 @@ fn section_opening(hive: &Hive, opening: &Opening, flow: f64) -> SectionOpening 
         width: Metre::new(width),
         depth: Metre::new(depth),
         open: Fraction::new(1.0),
+        shut: None,
         flow: CubicMetrePerSecond::new(flow),
     }
 }

@@ -75,7 +75,9 @@ impl Sent {
             _ => written.to_owned(),
         };
         let wrong = |wrong: &dyn std::fmt::Display| format!("{}: {}: {wrong}", colony.name, shortened(&written));
-        Entry::read(&written, &|name| view.named(name)).map_err(|error| wrong(&error))
+        let entry = Entry::read(&written, &|name| view.named(name)).map_err(|error| wrong(&error))?;
+        view.apiary.check_opening(colony.id, &entry).map_err(|error| wrong(&error))?;
+        Ok(entry)
     }
 
     fn free_words(&self) -> Result<Option<String>, String> {

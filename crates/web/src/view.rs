@@ -115,8 +115,7 @@ impl View {
 
     /// Whether a colony's hive has an upper hole.
     pub(crate) fn has_upper_hole(&self, colony: &Colony) -> bool {
-        let is_hole = |opening: &snowhum_apiary::Opening| opening.kind == snowhum_apiary::OpeningKind::UpperHole;
-        self.apiary.hive_of(colony).is_some_and(|hive| hive.openings.iter().any(is_hole))
+        self.apiary.has_upper_hole(colony.id)
     }
 
     /// A note's entries as the keeper would write them.

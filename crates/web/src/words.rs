@@ -62,7 +62,10 @@ pub(crate) fn plain(written: &str) -> String {
     let what = match what {
         "words" => return how.to_owned(),
         "dead" => "dead bees",
-        "hole" => "upper hole",
+        "hook" => "dead bees pulled out with a hook",
+        "hole" => "at the upper hole",
+        "upper" => "upper hole",
+        "poke" => "poke at the hole",
         "wings" => "crumpled wings",
         "did" => return format!("done: {how}"),
         "bees" => return format!("living bees {how}"),

@@ -39,6 +39,10 @@ pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event
         }),
         action => for_each_block(&mut running[event.colony], |block| handle_stores(block, action)),
     }
+    // What lies before an opening moves no comb and no food.
+    if matches!(event.action, Action::Openings { .. }) {
+        return;
+    }
     for colony in running {
         let shell = colony.shell.clone();
         for_each_block(colony, |block| start::comb_capacity(&shell, laws, block));

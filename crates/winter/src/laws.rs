@@ -68,6 +68,8 @@ pub(crate) struct Laws {
     pub(crate) dioxide_stops: f64,
     pub(crate) stifled_hours: f64,
     pub(crate) locked_in_hours: f64,
+    /// Share of an opening that must be free for bees to leave by it.
+    pub(crate) way_out_from: f64,
     pub(crate) confinement_days: f64,
     pub(crate) confinement_wear: f64,
     pub(crate) daily_scatter: f64,
@@ -135,6 +137,7 @@ impl Laws {
             dioxide_stops: p.dioxide_stops.value,
             stifled_hours: p.stifled_hours.value,
             locked_in_hours: p.locked_in_hours.value,
+            way_out_from: p.way_out_from.value,
             confinement_days: p.confinement_days.value,
             confinement_wear: p.confinement_wear.value,
             daily_scatter: p.daily_scatter.value,

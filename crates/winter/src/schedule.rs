@@ -68,7 +68,7 @@ pub enum Action {
     },
     /// Snow is swept off the roof.
     SweepRoof,
-    /// Entrance and hole are this far open from now on.
+    /// Entrance and hole are this far open from now on, to air and damp; bees leave by one that is `way_out_from` free.
     Openings {
         /// Share of the entrance that is free.
         entrance: Fraction,

@@ -5,7 +5,7 @@ use super::{Candidate, Situation, clear, dress, feed, mites, thin_syrup};
 /// Every candidate that makes sense for the situation; those that do nothing are left out before they cost a run.
 pub(super) fn all(situation: &Situation<'_>) -> Vec<Candidate> {
     let mut candidates = Vec::new();
-    candidates.extend(clear::entrance(situation));
+    candidates.extend(clear::openings(situation));
     candidates.extend(mites::treat(situation));
     candidates.extend(feed::bring_near(situation));
     candidates.extend(feed::frames_from_heaviest(situation));

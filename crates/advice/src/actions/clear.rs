@@ -1,28 +1,49 @@
-//! An entrance that was noted as blocked.
+//! An entrance or an upper hole that was noted as blocked.
 
 use jiff::ToSpan;
+use snowhum_apiary::{OpeningKind, OpeningState};
 use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
 use crate::cautions::Hazard;
 
-/// What is done.
-pub(super) const WHAT: &str = "clear the entrance of ice and dead bees";
+/// What is done, at the entrance, at the upper hole, at both.
+const ENTRANCE: &str = "clear the entrance of ice and dead bees";
+const UPPER_HOLE: &str = "clear the upper hole of ice and dead bees";
+const BOTH: &str = "clear the entrance and the upper hole of ice and dead bees";
 const WORK: f64 = 0.1;
-/// Days within which a blocked entrance should be free: bees that cannot get out on the next mild day foul the hive.
+/// Days within which a blocked opening should be free: bees that cannot get out on the next mild day foul the hive.
 const WITHIN_DAYS: i64 = 3;
 
-/// Rake or melt it free.
-pub(super) fn entrance(situation: &Situation<'_>) -> Option<Candidate> {
-    if !situation.base.ahead.is_blocked(situation.colony) {
-        return None;
-    }
+/// Whether it is this that is done.
+pub(super) fn is_clearing(what: &str) -> bool {
+    [ENTRANCE, UPPER_HOLE, BOTH].contains(&what)
+}
+
+/// Rake or melt them free; snow is left.
+pub(super) fn openings(situation: &Situation<'_>) -> Option<Candidate> {
+    let noted = situation.base.ahead.openings(situation.colony);
+    let hive = &situation.housed().hive;
+    let is_blocked = |kind| {
+        let is_tight = noted.shut(kind).is_some_and(|noted| noted.state != OpeningState::DriftedOver);
+        is_tight && hive.has_opening(kind)
+    };
+    let (what, why) = match (is_blocked(OpeningKind::Entrance), is_blocked(OpeningKind::UpperHole)) {
+        (false, false) => return None,
+        (true, false) => {
+            (ENTRANCE, "it was noted as blocked: damp stays in, and bees cannot get out on the next mild day")
+        }
+        (false, true) => (UPPER_HOLE, "it was noted as blocked: damp stays in under the lid"),
+        (true, true) => {
+            (BOTH, "both were noted as blocked: damp and bad air stay in, and bees cannot get out on the next mild day")
+        }
+    };
     let question = situation.base.question;
     let open = Action::Openings { entrance: Fraction::new(1.0), hole: Fraction::new(1.0) };
     Some(Candidate {
-        what: WHAT.to_owned(),
-        why: "it was noted as blocked: damp stays in, and bees cannot get out on the next mild day".to_owned(),
+        what: what.to_owned(),
+        why: why.to_owned(),
         from: question.as_of,
         by: question.as_of.saturating_add(WITHIN_DAYS.days()),
         cost: WORK * question.apiary.money.hour,

@@ -2,7 +2,9 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Apiary, Colony, DroppingsPlace, Entrance, Heft, Mites, Note, Seen, Sign, Weighing, winter_year};
+use snowhum_apiary::{
+    Apiary, Colony, DroppingsPlace, Heft, Mites, Note, OpeningState, Poked, Seen, Sign, Weighing, winter_year,
+};
 
 use super::lines::Parameters;
 use super::season::{Diary, Season};
@@ -81,10 +83,16 @@ fn of_sign(on: Date, sign: &Sign) -> Option<Trouble> {
         Sign::Droppings(DroppingsPlace::Hive) => ("streaks on the hive", &["dysentery"]),
         Sign::Mouse(Seen::Yes) => ("a mouse or its leavings", &["mice"]),
         Sign::Robbers(Seen::Yes) | Sign::Wasps(Seen::Yes) => ("robbers or wasps", &["robbed", "small"]),
-        Sign::Entrance(Entrance::Blocked | Entrance::Cleared) => ("the entrance blocked", &["damp"]),
+        Sign::Entrance(state) if was_shut(*state) => ("the entrance blocked", &["damp"]),
+        Sign::UpperEntrance(state) if was_shut(*state) => ("the upper hole blocked", &["damp"]),
         _ => return None,
     };
     Some(trouble(on, what, points_to))
+}
+
+/// Whether it was found shut, cleared or not.
+fn was_shut(state: OpeningState) -> bool {
+    state.is_shut() || state == OpeningState::Cleared
 }
 
 /// The look at which silence had lasted long enough to be a word.
@@ -94,7 +102,10 @@ fn silence(notes: &[(Date, &Note)], lines: &Parameters) -> Option<Trouble> {
         for sign in note.signs() {
             silent = match sign {
                 Sign::Hum { heard: Seen::No, .. } => silent + 1.0,
-                Sign::Hum { heard: Seen::Yes, .. } | Sign::ClusterSeen { .. } | Sign::Flight(_) => 0.0,
+                Sign::Hum { heard: Seen::Yes, .. }
+                | Sign::Poke(Poked::Answered)
+                | Sign::ClusterSeen { .. }
+                | Sign::Flight(_) => 0.0,
                 _ => silent,
             };
         }

@@ -2,7 +2,7 @@
 
 use jiff::Timestamp;
 use jiff::tz::TimeZone;
-use snowhum_apiary::{Apiary, ColonyId, Note, Seen, Sign};
+use snowhum_apiary::{Apiary, ColonyId, Note, OpeningKind, OpeningState, Seen, Sign};
 
 use crate::actions::{Situation, over_the_line};
 use crate::fit::{GUARD, left_on};
@@ -19,6 +19,7 @@ pub(super) fn of(base: &Base<'_>, at: usize, until: Timestamp) -> Vec<String> {
     let (apiary, colony) = (base.question.apiary, &base.housed[at].colony);
     let noted = Noted { apiary, colony: colony.id, until };
     let mut beside: Vec<String> = mites(base, at).into_iter().collect();
+    beside.extend(openings(base, at));
     beside.extend(noted.mouse());
     beside.extend(noted.drones());
     beside.extend(noted.no_pollen());
@@ -36,6 +37,22 @@ fn mites(base: &Base<'_>, at: usize) -> Option<String> {
          viruses they bring, so trust the count before the chance",
         day(on)
     ))
+}
+
+/// An opening noted shut, and since when.
+fn openings(base: &Base<'_>, at: usize) -> Vec<String> {
+    let (noted, hive) = (base.ahead.openings(at), &base.housed[at].hive);
+    let zone = TimeZone::get(&base.question.apiary.site.zone).unwrap_or(TimeZone::UTC);
+    let said = |(kind, name): (OpeningKind, &str)| {
+        let shut = noted.shut(kind).filter(|_| hive.has_opening(kind))?;
+        let on = day(shut.since.to_zoned_datetime(zone.clone()).date());
+        let counts = match shut.state {
+            OpeningState::DriftedOver => "less air is reckoned with through the snow, until it is noted clear",
+            _ => "next to no air and no bee is reckoned to pass it, until it is noted cleared",
+        };
+        Some(format!("{name} noted {} on {on}: {counts}", shut.state.words()))
+    };
+    [(OpeningKind::Entrance, "entrance"), (OpeningKind::UpperHole, "upper hole")].into_iter().filter_map(said).collect()
 }
 
 /// Notes of a yard with one colony in mind.

@@ -48,7 +48,9 @@ fn one(scene: &Scene<'_>, estimate: &Estimate, hour: usize) -> Expectation {
             .sum();
         found / all.max(1e-300)
     };
-    let has_hole = estimate.hive().openings.iter().any(|o| o.kind == snowhum_apiary::OpeningKind::UpperHole);
+    let hole = snowhum_apiary::OpeningKind::UpperHole;
+    // Nobody sees rime at a hole that is shut.
+    let has_hole = estimate.hive().has_opening(hole) && estimate.openings().shut(hole).is_none();
     Expectation {
         on: date(scene.yard.environment.first_day(), hour),
         air_c: rounded(day.air_c, 0),

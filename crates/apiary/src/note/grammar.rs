@@ -4,21 +4,25 @@ use super::Entry;
 use super::act::Act;
 use super::acts::{act, written_act};
 use super::sign::{
-    DeadCount, DeadPlace, DroppingsPlace, Entrance, Flight, Listening, ProbePlace, Seen, Sign, UpperHoleSign,
+    DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign,
 };
 use super::weighing::{Heft, Weighing};
 use crate::fault::Wrong;
 use crate::nearest::nearest;
 use crate::shipped::same_name;
-use crate::{ColonyId, QueenState};
+use crate::{ColonyId, OpeningState, QueenState};
 use snowhum_units::{Fraction, Kelvin, Kilogram};
 
 /// What can be noted, each with an example.
-const EXAMPLES: [(&str, &str); 40] = [
+const EXAMPLES: [(&str, &str); 44] = [
     ("dead", "dead=22 on snow"),
+    ("hook", "hook=12"),
     ("entrance", "entrance=clear"),
+    ("entrance", "entrance=drifted over"),
+    ("upper", "upper=blocked"),
     ("hole", "hole=new rime"),
     ("hum", "hum=heard by ear"),
+    ("poke", "poke=answered"),
     ("flight", "flight=well"),
     ("pollen", "pollen=yes"),
     ("droppings", "droppings=on snow"),
@@ -65,8 +69,6 @@ const PLACES: [(&str, DeadPlace); 5] = [
     ("tray", DeadPlace::Tray),
     ("guard", DeadPlace::Guard),
 ];
-const ENTRANCES: [(&str, Entrance); 3] =
-    [("clear", Entrance::Clear), ("blocked", Entrance::Blocked), ("cleared", Entrance::Cleared)];
 const HOLES: [(&str, UpperHoleSign); 5] = [
     ("new rime", UpperHoleSign::NewRime),
     ("rime", UpperHoleSign::Rime),
@@ -77,6 +79,13 @@ const HOLES: [(&str, UpperHoleSign); 5] = [
 const HEARD: [(&str, Seen); 2] = [("heard", Seen::Yes), ("silent", Seen::No)];
 const LISTENING: [(&str, Listening); 3] =
     [("ear", Listening::Ear), ("tube", Listening::Tube), ("knock", Listening::Knock)];
+const POKED: [(&str, Poked); 5] = [
+    ("answered", Poked::Answered),
+    ("silent", Poked::Silent),
+    ("not tried", Poked::NotTried),
+    ("a bee answered", Poked::Answered),
+    ("no answer", Poked::Silent),
+];
 const FLIGHTS: [(&str, Flight); 4] =
     [("well", Flight::Well), ("thin", Flight::Thin), ("traffic", Flight::Traffic), ("none", Flight::None)];
 const DROPPINGS: [(&str, DroppingsPlace); 3] =
@@ -153,9 +162,12 @@ fn sign(what: &str, how: &str) -> Result<Sign, Wrong> {
     let seen = || word(how, &SEEN);
     Ok(match what {
         "dead" => dead_bees(how)?,
-        "entrance" => Sign::Entrance(word(how, &ENTRANCES)?),
-        "hole" | "upper hole" => Sign::UpperHole(word(how, &HOLES)?),
+        "hook" => Sign::DeadBees { count: dead_count(how)?, place: DeadPlace::Hook },
+        "entrance" | "lower" | "lower entrance" => Sign::Entrance(word(how, &OpeningState::WORDS)?),
+        "upper" | "upper entrance" => Sign::UpperEntrance(word(how, &OpeningState::WORDS)?),
+        "hole" | "upper hole" => upper_hole(how)?,
         "hum" => hum(how)?,
+        "poke" => Sign::Poke(word(how, &POKED)?),
         "flight" => Sign::Flight(word(how, &FLIGHTS)?),
         "pollen" => Sign::Pollen(seen()?),
         "droppings" => Sign::Droppings(word(how, &DROPPINGS)?),
@@ -178,6 +190,12 @@ fn sign(what: &str, how: &str) -> Result<Sign, Wrong> {
         "colony" => word(how, &[("dead", Sign::SeenDead)])?,
         _ => return Err(unknown(what)),
     })
+}
+
+/// What hangs at the upper hole; how it stands, too, for a keeper who writes of the hole what belongs to `upper`.
+fn upper_hole(how: &str) -> Result<Sign, Wrong> {
+    let stands = OpeningState::WORDS.iter().find(|(words, _)| same_name(words, how));
+    stands.map_or_else(|| word(how, &HOLES).map(Sign::UpperHole), |(_, state)| Ok(Sign::UpperEntrance(*state)))
 }
 
 /// A dead queen on the board is a sign; how she was found to stand is told.
@@ -336,12 +354,17 @@ fn written_sign(sign: &Sign) -> String {
                 (least, Some(most)) => format!("{least}-{most}"),
                 (least, None) => format!("over {}", least.saturating_sub(1)),
             };
-            let on = if *place == DeadPlace::Guard { "behind" } else { "on" };
-            format!("dead={count} {on} {}", name_of(place, &PLACES))
+            match place {
+                DeadPlace::Hook => format!("hook={count}"),
+                DeadPlace::Guard => format!("dead={count} behind guard"),
+                lying => format!("dead={count} on {}", name_of(lying, &PLACES)),
+            }
         }
-        Sign::Entrance(state) => format!("entrance={}", name_of(state, &ENTRANCES)),
+        Sign::Entrance(state) => format!("entrance={}", state.words()),
+        Sign::UpperEntrance(state) => format!("upper={}", state.words()),
         Sign::UpperHole(state) => format!("hole={}", name_of(state, &HOLES)),
         Sign::Hum { heard, how } => format!("hum={} by {}", name_of(heard, &HEARD), name_of(how, &LISTENING)),
+        Sign::Poke(poked) => format!("poke={}", name_of(poked, &POKED)),
         Sign::Flight(flight) => format!("flight={}", name_of(flight, &FLIGHTS)),
         Sign::Pollen(yes) => seen("pollen", yes),
         Sign::Droppings(place) => format!("droppings={}", name_of(place, &DROPPINGS)),
@@ -417,6 +440,9 @@ mod tests {
         for (text, expected) in [
             ("dead=many", "over 100"),
             ("hole=frosty", "new rime"),
+            ("upper=shut", "plugged with bees"),
+            ("poke=maybe", "not tried"),
+            ("hook=some", "over 100"),
             ("hmu=heard", "hum=heard by ear"),
             ("fed=5 kg", "fondant"),
             ("stores=8", "kg"),

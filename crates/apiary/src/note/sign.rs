@@ -1,6 +1,7 @@
 //! Signs of life, hunger and trouble that can be had without opening a hive.
 
 use super::Weighing;
+use crate::OpeningState;
 use serde::{Deserialize, Serialize};
 use snowhum_units::{Fraction, Kelvin};
 
@@ -16,8 +17,10 @@ pub enum Sign {
         place: DeadPlace,
     },
     /// The flight entrance as found.
-    Entrance(Entrance),
-    /// The upper hole as found.
+    Entrance(OpeningState),
+    /// The upper hole's way out and for air, as found.
+    UpperEntrance(OpeningState),
+    /// Rime or damp at the upper hole.
     UpperHole(UpperHoleSign),
     /// Listened at the hive.
     Hum {
@@ -26,6 +29,8 @@ pub enum Sign {
         /// How it was listened to.
         how: Listening,
     },
+    /// A straw or a grass stalk put in at the hole or the entrance, for a live bee to answer.
+    Poke(Poked),
     /// Bees in the air before this hive.
     Flight(Flight),
     /// Pollen carried in.
@@ -138,18 +143,8 @@ pub enum DeadPlace {
     Tray,
     /// Behind the guard, raked out of the entrance.
     Guard,
-}
-
-/// The flight entrance.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Entrance {
-    /// Open as it should be.
-    Clear,
-    /// Blocked and left so.
-    Blocked,
-    /// Found blocked and cleared.
-    Cleared,
+    /// On the floor, pulled out of the entrance with a hook.
+    Hook,
 }
 
 /// The upper hole.
@@ -176,6 +171,18 @@ pub enum Listening {
     Tube,
     /// A knock, and the answer.
     Knock,
+}
+
+/// What came of a poke.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Poked {
+    /// A live bee showed itself.
+    Answered,
+    /// None did.
+    Silent,
+    /// Nobody poked: this says nothing.
+    NotTried,
 }
 
 /// Bees in the air.

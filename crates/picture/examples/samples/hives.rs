@@ -44,7 +44,7 @@ fn stores(in_box: usize, state: StoresState, [left, right, bottom, top]: [f64; 4
 fn opening(name: &str, face: Face, [height, width, depth]: [f64; 3], open: f64, litres: f64) -> SectionOpening {
     let [height, width, depth] = [height, width, depth].map(|mm| Metre::new(mm / 1e3));
     let flow = CubicMetrePerSecond::new(litres / 1e3);
-    SectionOpening { name: name.into(), face, height, width, depth, open: Fraction::new(open), flow }
+    SectionOpening { name: name.into(), face, height, width, depth, open: Fraction::new(open), shut: None, flow }
 }
 
 fn readings(celsius: [f64; 5]) -> Vec<Reading> {

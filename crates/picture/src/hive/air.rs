@@ -49,6 +49,9 @@ fn hole(scene: &mut Scene, opening: &SectionOpening, hive: &Measured, frame: &Fr
             scene.shape(Path::rect(whole), None, Pen::new(Ink::Page, 2.4));
             scene.shape(Path::rect(whole), None, Pen::THIN.dashed(2.5, 2.0));
             scene.part("opening", Path::rect(free), Some(Tint::Hole), Pen::THIN);
+            if is_closed(opening) {
+                bar(scene, whole);
+            }
         }
         Face::Left | Face::Right => {
             let inward = if opening.face == Face::Left { 1.0 } else { -1.0 };
@@ -56,9 +59,29 @@ fn hole(scene: &mut Scene, opening: &SectionOpening, hive: &Measured, frame: &Fr
             let free = high * open;
             let gap = Rect::between(at.x, at.x + depth, at.y - free / 2.0, at.y + free / 2.0);
             scene.part("opening", Path::rect(gap), Some(Tint::Room), Pen::THIN);
+            if is_closed(opening) {
+                bar(scene, Rect::between(at.x, at.x + depth, at.y - high / 2.0, at.y + high / 2.0));
+            }
         }
         Face::Below | Face::Round => {}
     }
+}
+
+/// Share of an opening from which it is drawn as open, if narrower (drawing only).
+const AJAR: f64 = 0.25;
+
+/// Whether the keeper found it all but closed.
+fn is_closed(opening: &SectionOpening) -> bool {
+    opening.shut.is_some() && share(opening.open) < AJAR
+}
+
+/// A cross from corner to corner: shut.
+fn bar(scene: &mut Scene, hole: Rect) {
+    let (left, right) = (hole.x, hole.x + hole.width);
+    let (top, bottom) = (hole.y, hole.y + hole.height);
+    let cross = Path::line(Point::new(left, top), Point::new(right, bottom));
+    let cross = cross.and(Path::line(Point::new(left, bottom), Point::new(right, top)));
+    scene.part("shut", cross, None, Pen::new(Ink::Full, 1.4));
 }
 
 /// An arrow into or out of an opening, the wider the more air.

@@ -203,6 +203,7 @@ pub(crate) fn opening_words(one: &SectionOpening, hive: &HiveSection, m: &Measur
     let area = SquareMetre::new(one.width.get() * one.depth.get() * one.open.get());
     if !matches!(one.face, Face::Below | Face::Round) {
         said.push(match share(one.open) {
+            _ if one.shut.is_some() => one.shut.clone().unwrap_or_default(),
             open if open >= 0.995 => format!("{}, all open", say.area(area)),
             _ => format!("{} open, {} of it", say.area(area), percent(one.open)),
         });

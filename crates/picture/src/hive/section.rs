@@ -155,6 +155,8 @@ pub struct SectionOpening {
     pub depth: Metre,
     /// Share of it that is open.
     pub open: Fraction,
+    /// What the keeper noted that shuts it, such as "noted blocked on 3 January".
+    pub shut: Option<String>,
     /// Air through it, in positive, out negative.
     pub flow: CubicMetrePerSecond,
 }

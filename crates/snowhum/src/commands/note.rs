@@ -175,7 +175,7 @@ fn note(arguments: &NoteArguments, apiary: &Apiary, colony: ColonyId) -> anyhow:
             snow: arguments.snow.or(before.snow),
             wind_m_per_s: wind.or(before.wind_m_per_s),
         },
-        entries: entries(&arguments.entries, apiary)?,
+        entries: entries(&arguments.entries, apiary, colony)?,
     })
 }
 
@@ -191,13 +191,16 @@ pub(super) fn visit(apiary: &Apiary, at: Timestamp) -> VisitId {
     nearest.map_or_else(|| VisitId(Uuid::now_v7()), |note| note.visit)
 }
 
-fn entries(written: &[String], apiary: &Apiary) -> anyhow::Result<Vec<Entry>> {
+fn entries(written: &[String], apiary: &Apiary, at: ColonyId) -> anyhow::Result<Vec<Entry>> {
     let colony = |name: &str| {
         apiary.colonies.iter().find(|colony| colony.name.eq_ignore_ascii_case(name.trim())).map(|colony| colony.id)
     };
     let all = written.iter().flat_map(|line| split_entries(line));
     let read: Vec<Entry> = all
-        .map(|entry| Entry::read(entry, &colony).map_err(|wrong| exit::input(format!("\"{entry}\": {wrong}"))))
+        .map(|entry| {
+            let read = Entry::read(entry, &colony).and_then(|read| apiary.check_opening(at, &read).map(|()| read));
+            read.map_err(|wrong| exit::input(format!("\"{entry}\": {wrong}")))
+        })
         .collect::<anyhow::Result<_>>()?;
     if read.is_empty() {
         return Err(exit::input("nothing to note; write such as \"hum=heard by ear\""));

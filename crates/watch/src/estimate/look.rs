@@ -1,7 +1,7 @@
 //! What a look does to an estimate: particles are weighed, those that fit carried on, and what was done is done.
 
 use jiff::ToSpan;
-use snowhum_apiary::{Act, Entrance, Feed, QueenState, Sign};
+use snowhum_apiary::{Act, Feed, NotedOpenings, OpeningKind, QueenState, Sign};
 use snowhum_draws::Key;
 use snowhum_units::{Fraction, Kilogram};
 use snowhum_winter::{Action, Environment, Members, Record, Settings, Yard};
@@ -23,8 +23,6 @@ const DISCOUNT: f64 = 0.98;
 const WIDENED: f64 = 0.1;
 /// Mean logarithm of a sign's chance above which no sign of a look is taken for a slip.
 const UNLIKELY: f64 = -4.0;
-/// Share of a blocked entrance's area that still lets air through (judgement: dead bees and ice are not tight).
-const FREE_WHEN_BLOCKED: f64 = 0.1;
 /// Share of mites a treatment of a broodless colony leaves (common practice: nine in ten and more are gone).
 const LEFT_BY_TREATMENT: f64 = 0.1;
 
@@ -64,7 +62,7 @@ impl Estimate {
     pub fn look(&mut self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
         let weighed = self.weigh(scene, day, seen);
         self.looked(seen);
-        self.entrance(scene, seen);
+        self.openings_noted(scene, |openings, at| seen.iter().for_each(|sign| openings.see(sign, at)));
         weighed
     }
 
@@ -80,7 +78,8 @@ impl Estimate {
 
     /// Weighs all particles by signs seen together. A sharp look is taken in steps, so that it leaves particles enough.
     pub fn weigh(&mut self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
-        if seen.is_empty() {
+        // What says nothing of the bees, such as how an opening was found, leaves every particle as it was to the last bit.
+        if seen.iter().all(|sign| signs::answer(sign).is_none()) {
             let evidence = Evidence { log_evidence: 0.0, unexplained: false };
             return Weighed { evidence, taken: Taken::AtOnce };
         }
@@ -152,14 +151,24 @@ impl Estimate {
         }
     }
 
-    /// An entrance found blocked stays so until it is noted clear.
-    fn entrance(&mut self, scene: &Scene<'_>, seen: &[Sign]) {
-        for sign in seen {
-            let Sign::Entrance(state) = sign else { continue };
-            let free = if *state == Entrance::Blocked { FREE_WHEN_BLOCKED } else { 1.0 };
-            let openings = Action::Openings { entrance: Fraction::new(free), hole: Fraction::new(1.0) };
-            self.strata.alive.members.act(scene.yard, openings);
+    /// An opening noted shut is that shut from this hour on, with bees in the hive or none, until it is noted clear.
+    fn openings_noted(&mut self, scene: &Scene<'_>, note: impl FnOnce(&mut NotedOpenings, jiff::Timestamp)) {
+        let before = self.free();
+        // The hour that ends now: a note late in the evening is of its own day.
+        let at = scene.start + jiff::SignedDuration::from_hours(self.showing.hour.saturating_sub(1) as i64);
+        note(&mut self.openings, at);
+        let (entrance, hole) = self.free();
+        if (entrance, hole) == before {
+            return;
         }
+        let shut = Action::Openings { entrance, hole };
+        self.strata.alive.members.act(scene.yard, shut.clone());
+        self.showing.empty.act(scene.yard, shut);
+    }
+
+    /// Shares of entrance and upper hole that are free.
+    fn free(&self) -> (Fraction, Fraction) {
+        (self.openings.free(OpeningKind::Entrance), self.openings.free(OpeningKind::UpperHole))
     }
 
     fn brushed(&mut self) {
@@ -184,6 +193,7 @@ impl Estimate {
     }
 
     fn act(&mut self, scene: &Scene<'_>, act: &Act) {
+        self.openings_noted(scene, |openings, at| openings.take(act, at));
         let members = &mut self.strata.alive.members;
         match act {
             Act::Fed { feed, mass_kg } => members.act(scene.yard, fed(*feed, *mass_kg)),

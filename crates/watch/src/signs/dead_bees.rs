@@ -4,7 +4,7 @@ use super::look::Look;
 use crate::{FreshSnow, Law};
 use snowhum_apiary::DeadPlace;
 
-/// A negative binomial count. On snow and ground lie those carried or flown out; on board, tray and behind the guard a
+/// A negative binomial count. On snow and ground lie those carried or flown out; on board, tray, behind the guard and at the hook a
 /// share of those on the floor: the litter of the days that went by, whatever the bees do today. Fresh snow hides what came before it: a smaller mean
 /// with a smaller size, which puts more of the chance on none at all. Snow of the weather walked has hidden what lies outside
 /// already; only snow that the keeper alone saw hides it here.
@@ -16,12 +16,12 @@ pub(super) fn law(place: DeadPlace, look: &Look<'_>) -> Law {
         DeadPlace::Ground => outside * p.found_on_ground.value,
         DeadPlace::Board => view.litter_floor * p.floor_to_board.value,
         DeadPlace::Tray => view.litter_floor * p.floor_to_tray.value,
-        DeadPlace::Guard => view.litter_floor * p.floor_to_guard.value,
+        DeadPlace::Guard | DeadPlace::Hook => view.litter_floor * p.floor_to_guard.value,
     };
     let is_hidden = match place {
         DeadPlace::Snow | DeadPlace::Ground => look.day.fresh_snow == FreshSnow::Noted,
         DeadPlace::Board => look.day.fresh_snow != FreshSnow::None,
-        DeadPlace::Tray | DeadPlace::Guard => false,
+        DeadPlace::Tray | DeadPlace::Guard | DeadPlace::Hook => false,
     };
     let left = if is_hidden { p.snowed_over.value } else { 1.0 };
     Law::Count {

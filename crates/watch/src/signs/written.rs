@@ -1,7 +1,7 @@
 //! Between what is written down and what a law speaks of.
 
 use crate::Answer;
-use snowhum_apiary::{DeadCount, DroppingsPlace, Flight, Heft, Seen, Sign, UpperHoleSign, Weighing};
+use snowhum_apiary::{DeadCount, DroppingsPlace, Flight, Heft, Poked, Seen, Sign, UpperHoleSign, Weighing};
 use snowhum_units::{Fraction, Kelvin, Kilogram};
 
 /// Places of a choice, in the order of the laws' weights.
@@ -15,16 +15,16 @@ const HEFTS: [Heft; 3] = [Heft::Light, Heft::Fair, Heft::Heavy];
 /// share, a weighing in kg of what the law is about (for a lift of both sides, the whole hive).
 ///
 /// ```
-/// use snowhum_apiary::{DeadCount, DeadPlace, Entrance, Sign};
+/// use snowhum_apiary::{DeadCount, DeadPlace, OpeningState, Sign};
 /// use snowhum_watch::{Answer, signs};
 /// let dead = Sign::DeadBees { count: DeadCount::Band(6, Some(20)), place: DeadPlace::Snow };
 /// assert_eq!(signs::answer(&dead), Some(Answer::Count(6, Some(20))));
-/// assert_eq!(signs::answer(&Sign::Entrance(Entrance::Clear)), None);
+/// assert_eq!(signs::answer(&Sign::Entrance(OpeningState::Clear)), None);
 /// ```
 #[must_use]
 pub fn answer(sign: &Sign) -> Option<Answer> {
     let answer = match sign {
-        Sign::Entrance(_) => return None,
+        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::Poke(Poked::NotTried) => return None,
         Sign::DeadBees { count, .. } => {
             let (least, most) = count.bounds();
             Answer::Count(least, most)
@@ -33,6 +33,7 @@ pub fn answer(sign: &Sign) -> Option<Answer> {
         Sign::Flight(flight) => place(*flight, &FLIGHTS),
         Sign::Droppings(where_found) => place(*where_found, &DROPPINGS),
         Sign::Hum { heard, .. } => Answer::There(*heard == Seen::Yes),
+        Sign::Poke(poked) => Answer::There(*poked == Poked::Answered),
         Sign::Pollen(found)
         | Sign::MeltedSnow(found)
         | Sign::ThermalSpot(found)
@@ -98,6 +99,7 @@ fn weighed(weighing: &Weighing) -> Answer {
 fn there(template: &Sign, found: Seen) -> Option<Sign> {
     let sign = match template {
         Sign::Hum { how, .. } => Sign::Hum { heard: found, how: *how },
+        Sign::Poke(_) => Sign::Poke(if found == Seen::Yes { Poked::Answered } else { Poked::Silent }),
         Sign::Pollen(_) => Sign::Pollen(found),
         Sign::MeltedSnow(_) => Sign::MeltedSnow(found),
         Sign::ThermalSpot(_) => Sign::ThermalSpot(found),

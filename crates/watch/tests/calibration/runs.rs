@@ -1,7 +1,7 @@
 //! Many twins, each watched through the signs its keeper notes, and what the filter then says of it.
 
 use rayon::prelude::*;
-use snowhum_apiary::{DeadCount, DeadPlace, Listening, Seen, Sign, UpperHoleSign, Weighing};
+use snowhum_apiary::{DeadCount, DeadPlace, Listening, Poked, Seen, Sign, UpperHoleSign, Weighing};
 use snowhum_draws::Key;
 use snowhum_units::Kilogram;
 use snowhum_watch::{Estimate, Sizes, Twin};
@@ -69,6 +69,7 @@ fn round() -> Vec<Sign> {
         Sign::DeadBees { count: DeadCount::Counted(0), place: DeadPlace::Snow },
         Sign::UpperHole(UpperHoleSign::Dry),
         Sign::Hum { heard: Seen::No, how: Listening::Ear },
+        Sign::Poke(Poked::Silent),
     ]
 }
 

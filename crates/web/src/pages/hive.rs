@@ -10,7 +10,7 @@ use snowhum_advice::words::{day, hives, part_of_month, run_out};
 use snowhum_apiary::Colony;
 
 use super::hive_figures::{expectations, figures};
-use super::{action, apiary, dead, lifting, signs};
+use super::{action, apiary, dead, lifting, round, signs};
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
@@ -169,7 +169,7 @@ fn evidence(now: &ColonyNow) -> Markup {
     }
 }
 
-/// A line for anything, as a yard file writes it.
+/// What is tapped at the hive, and a line for anything, as a yard file writes it.
 fn note_form(view: &View, colony: &Colony) -> Markup {
     html! {
         section class="no-print" id="note" {
@@ -178,6 +178,9 @@ fn note_form(view: &View, colony: &Colony) -> Markup {
                 input type="hidden" name="visit" value=(ids::new_id(jiff::Timestamp::now()));
                 label for="line" { "Signs and things done, several with “;” between" }
                 input id="line" name="line" maxlength="600" autocomplete="off" placeholder="hum=heard by ear; dead=22 on snow";
+                @for question in round::AT_A_HIVE.iter().filter(|one| !one.is_of_hole() || view.has_upper_hole(colony)) {
+                    (question.shown(question.field))
+                }
                 label for="words" { "Free words" }
                 input id="words" name="words" maxlength="500" autocomplete="off";
                 label for="at" { "Day, if not " (day(view.now.date())) }

@@ -9,6 +9,7 @@ use snowhum_apiary::{ColonyId, Entry, Note, NoteId, VisitId};
 use snowhum_store::LastOf;
 use uuid::Uuid;
 
+use super::round::AT_A_HIVE;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
@@ -33,15 +34,19 @@ pub(crate) async fn add(State(app): State<App>, Path(id): Path<String>, Form(pai
         air: None,
         snow: None,
         wind: None,
-        seen: form
-            .get("line")
-            .map(|line| snowhum_apiary::split_entries(line).map(str::to_owned).collect())
-            .unwrap_or_default(),
+        seen: written(&form),
         words: form.get("words").map(str::to_owned),
     };
     let note = sent.note(ids::note_of(VisitId(visit), ColonyId(id)), &view).map_err(Fault::Wrong)?;
     keep(&app, &note).await?;
     Ok(Redirect::to(&format!("/hive/{id}")))
+}
+
+/// What was typed in the line, and then what was tapped.
+fn written(form: &Asked) -> Vec<String> {
+    let typed = form.get("line").into_iter().flat_map(snowhum_apiary::split_entries);
+    let tapped = AT_A_HIVE.iter().filter_map(|question| form.get(question.field)).collect::<Vec<_>>();
+    typed.chain(tapped).map(str::to_owned).collect()
 }
 
 /// Where a colony's notes stand on its page.

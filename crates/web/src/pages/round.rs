@@ -24,8 +24,30 @@ pub(crate) struct Question {
     pub(crate) answers: &'static [(&'static str, &'static str)],
 }
 
+impl Question {
+    /// Whether it is asked at a hive with an upper hole alone.
+    pub(crate) fn is_of_hole(&self) -> bool {
+        matches!(self.field, "hole" | "upper")
+    }
+
+    /// What stands chosen until a keeper taps: nothing of it is stored.
+    const fn unasked(&self) -> &'static str {
+        match self.field.as_bytes() {
+            b"poke" => "not tried",
+            _ => UNASKED,
+        }
+    }
+
+    /// The question under this name, with its answers to tap.
+    pub(super) fn shown(&self, name: &str) -> Markup {
+        choices(self.asks, name, self.unasked(), self.answers)
+    }
+}
+
+const UNASKED: &str = "did not look";
+
 /// Asked at every hive, in the order a keeper sees things.
-pub(crate) const USUAL: [Question; 5] = [
+pub(crate) const USUAL: [Question; 7] = [
     Question {
         asks: "Dead bees, new",
         field: "dead",
@@ -37,13 +59,10 @@ pub(crate) const USUAL: [Question; 5] = [
             ("over 100", "dead=over 100"),
         ],
     },
+    ENTRANCE,
+    UPPER,
     Question {
-        asks: "Entrance",
-        field: "entrance",
-        answers: &[("clear", "entrance=clear"), ("blocked", "entrance=blocked"), ("I cleared it", "entrance=cleared")],
-    },
-    Question {
-        asks: "Upper hole",
+        asks: "Rime at the upper hole",
         field: "hole",
         answers: &[("new rime", "hole=new rime"), ("rime", "hole=rime"), ("damp", "hole=damp"), ("dry", "hole=dry")],
     },
@@ -52,6 +71,7 @@ pub(crate) const USUAL: [Question; 5] = [
         field: "hum",
         answers: &[("heard", "hum=heard by ear"), ("silent", "hum=silent by ear")],
     },
+    POKE,
     Question {
         asks: "Flying",
         field: "flight",
@@ -63,6 +83,46 @@ pub(crate) const USUAL: [Question; 5] = [
         ],
     },
 ];
+
+/// How the flight entrance stands, on the round and on a hive's own page.
+pub(crate) const ENTRANCE: Question = Question {
+    asks: "Entrance",
+    field: "entrance",
+    answers: &[
+        ("clear", "entrance=clear"),
+        ("blocked", "entrance=blocked"),
+        ("I cleared it", "entrance=cleared"),
+        ("drifted over", "entrance=drifted over"),
+        ("iced", "entrance=iced"),
+        ("plugged with bees", "entrance=plugged with bees"),
+        ("not visible", "entrance=not visible"),
+    ],
+};
+
+/// How the upper hole stands.
+pub(crate) const UPPER: Question = Question {
+    asks: "Upper hole",
+    field: "upper",
+    answers: &[
+        ("clear", "upper=clear"),
+        ("blocked", "upper=blocked"),
+        ("I cleared it", "upper=cleared"),
+        ("drifted over", "upper=drifted over"),
+        ("iced", "upper=iced"),
+        ("plugged with bees", "upper=plugged with bees"),
+        ("not visible", "upper=not visible"),
+    ],
+};
+
+/// The sign that settles it, on the round and on a hive's own page.
+pub(crate) const POKE: Question = Question {
+    asks: "Poke at the hole or entrance",
+    field: "poke",
+    answers: &[("a bee answered", "poke=answered"), ("silent", "poke=silent")],
+};
+
+/// Asked on a hive's own page.
+pub(crate) const AT_A_HIVE: [Question; 3] = [ENTRANCE, UPPER, POKE];
 
 /// Asked a tap further down.
 pub(crate) const FURTHER: [Question; 5] = [
@@ -82,8 +142,9 @@ pub(crate) const FURTHER: [Question; 5] = [
 ];
 
 /// Typed figures: what is asked, the field, what goes before, and whether it is a mass.
-pub(crate) const TYPED: [(&str, &str, &str, Figure); 3] = [
+pub(crate) const TYPED: [(&str, &str, &str, Figure); 4] = [
     ("Dead bees, counted", "count", "dead=", Figure::Count),
+    ("Dead bees pulled out with a hook", "hook", "hook=", Figure::Count),
     ("Whole hive on a scale", "scale", "scale=", Figure::Mass),
     ("One side lifted, always the same", "side", "side=", Figure::Mass),
 ];
@@ -153,7 +214,7 @@ fn outside(view: &View) -> Markup {
             legend { "Outside" }
             label for="air" { "Air, " (unit) }
             input id="air" name="air" inputmode="text" maxlength="12" autocomplete="off" data-unit=(if unit == "°F" { "F" } else { "C" });
-            (choices("Snow before the hives", "snow", &[("bare", "none"), ("old", "old"), ("fresh", "new")]))
+            (choices("Snow before the hives", "snow", UNASKED, &[("bare", "none"), ("old", "old"), ("fresh", "new")]))
         }
     }
 }
@@ -164,13 +225,13 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
     html! {
         fieldset class="round-hive" data-colony=(colony.id.0) {
             legend { (colony.name) }
-            @for question in USUAL.iter().filter(|question| question.field != "hole" || has_hole) {
-                (choices(question.asks, &name(question.field), question.answers))
+            @for question in USUAL.iter().filter(|question| !question.is_of_hole() || has_hole) {
+                (question.shown(&name(question.field)))
             }
             details {
                 summary { "Further signs, weight, a word" }
                 @for question in &FURTHER {
-                    (choices(question.asks, &name(question.field), question.answers))
+                    (question.shown(&name(question.field)))
                 }
                 @for (asks, field, before, figure) in TYPED {
                     @let unit = figure.unit(view.settings.system);
@@ -186,11 +247,11 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
 }
 
 /// Big targets of which one may be chosen; the first is that nobody looked.
-fn choices(asks: &str, name: &str, answers: &[(&str, &str)]) -> Markup {
+fn choices(asks: &str, name: &str, unasked: &str, answers: &[(&str, &str)]) -> Markup {
     html! {
         fieldset class="choices" {
             legend { (asks) }
-            label class="unasked" { input type="radio" name=(name) value="" checked; span { "–" span class="unseen" { " did not look" } } }
+            label class="unasked" { input type="radio" name=(name) value="" checked; span { "–" span class="unseen" { " " (unasked) } } }
             @for (words, written) in answers {
                 label { input type="radio" name=(name) value=(written); span { (words) } }
             }

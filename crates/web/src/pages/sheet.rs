@@ -31,7 +31,7 @@ pub(crate) fn sheet(view: &View) -> Markup {
                 h2 { (colony.name) }
                 table {
                     tbody {
-                        @for question in USUAL.iter().filter(|question| question.field != "hole" || has_hole).chain(&FURTHER) {
+                        @for question in USUAL.iter().filter(|question| !question.is_of_hole() || has_hole).chain(&FURTHER) {
                             tr { th scope="row" { (question.asks) } td { (answers(question)) } }
                         }
                         @for (asks, _, _, figure) in TYPED {

@@ -3,6 +3,7 @@
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 mod api;
+mod at_the_hive;
 mod autumn;
 mod begin;
 mod gate;

@@ -27,8 +27,9 @@ pub(crate) fn add(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut B
         tally.walls[i] += max(surfaces[WALL].flux[i], 0.0) + max(surfaces[LOW_WALL].flux[i], 0.0);
         tally.floor[i] += max(surfaces[FLOOR].flux[i], 0.0);
         tally.drip[i] += water.drip[i];
-        let way_out =
-            gate(shell.ways.low.area * heat.entrance_free[i] + shell.ways.high.area * heat.hole_free[i] > 0.0);
+        let by_entrance = shell.ways.low.area * gate(heat.entrance_free[i] >= laws.way_out_from);
+        let by_hole = shell.ways.high.area * gate(heat.hole_free[i] >= laws.way_out_from);
+        let way_out = gate(by_entrance + by_hole > 0.0);
         tally.flight[i] += boundary.flight[i] * way_out;
         tally.locked_in[i] += boundary.flight[i] * (1.0 - way_out);
         let breath = block.gas.breath[i];
@@ -38,17 +39,18 @@ pub(crate) fn add(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut B
         tally.chilled[i] += spent * max(laws.mantle_motionless - heat.mantle[i], 0.0);
     }
     if shell.ways.has_hole > 0.0 {
-        rim(shell, boundary, block);
+        rim(shell, laws, boundary, block);
     }
 }
 
-/// Adds whether the rim of the upper hole was wet or frosty.
+/// Adds whether the rim of the upper hole was wet or frosty; breath does not freeze at a hole that is shut.
 #[inline(always)]
-fn rim(shell: &Shell, boundary: &Boundary, block: &mut Block) {
+fn rim(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut Block) {
     let Block { heat, water, tally, .. } = block;
     for i in 0..LANES {
         let rim = boundary.air[i] + RIM_WARMTH * (heat.warm[i] - boundary.air[i]);
-        let wet = gate(water.warm[i] > saturation_ratio(rim, shell.per_pascal));
+        let breath = gate(heat.hole_free[i] >= laws.way_out_from);
+        let wet = breath * gate(water.warm[i] > saturation_ratio(rim, shell.per_pascal));
         let frosty = gate(rim < 0.0);
         tally.frost[i] += wet * frosty;
         tally.damp[i] += wet * (1.0 - frosty);

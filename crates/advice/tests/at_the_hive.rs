@@ -1,0 +1,131 @@
+//! What is noted standing at a hive in the snow, and what is answered: a bee that answers, silence, openings shut. The
+//! yard is invented.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+use jiff::ToSpan;
+use jiff::civil::{Date, date};
+use jiff::tz::TimeZone;
+use snowhum_advice::now::{ColonyNow, Ground, NowAnswer, NowQuestion, Thresholds};
+use snowhum_advice::{PlanQuestion, yard};
+use snowhum_apiary::{Apiary, Conditions, Entry, Note, NoteId, VisitId};
+use snowhum_units::{Kelvin, System};
+use snowhum_watch::Sizes;
+use snowhum_weather::bent_through;
+use uuid::Uuid;
+
+mod common;
+
+const FEBRUARY: Date = date(2026, 2, 7);
+const SILENT: &str = "hum=silent by ear; dead=0 on snow; droppings=none; poke=silent";
+
+fn apiary() -> Apiary {
+    snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0
+}
+
+fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
+    let parameters = snowhum_winter::Parameters::shipped().unwrap();
+    let signs = snowhum_watch::Parameters::shipped().unwrap();
+    let thresholds = Thresholds::shipped().unwrap();
+    let (winter, autumn, spring) = common::weather(apiary);
+    let read: Vec<_> = apiary.notes.iter().filter_map(|note| Some((note.at, note.conditions.air_k?))).collect();
+    let winter = bent_through(&winter, yard::place(&apiary.site), apiary.as_of, &read);
+    let question = NowQuestion {
+        plan: PlanQuestion {
+            apiary,
+            winter: &winter,
+            autumn: &autumn,
+            autumn_from: common::autumn_from(apiary),
+            as_of: as_of.saturating_add(1.days()),
+            spring,
+            parameters: &parameters,
+            members: 64,
+            seed: 1,
+            system: System::Metric,
+        },
+        as_of,
+        known_hours: 0,
+        signs: &signs,
+        thresholds: &thresholds,
+        sizes: Sizes { alive: 300, dead: 120 },
+    };
+    let ground = Ground::of(question);
+    ground.now(&ground.watch())
+}
+
+/// Notes `line` at the colony of this name.
+fn note(apiary: &mut Apiary, name: &str, on: Date, line: &str) {
+    let colony = apiary.colonies.iter().find(|colony| colony.name == name).unwrap().id;
+    let zone = TimeZone::get(&apiary.site.zone).unwrap();
+    let number = 1 + apiary.notes.len() as u128;
+    let entries = snowhum_apiary::split_entries(line).map(|entry| Entry::read(entry, &|_| None).unwrap()).collect();
+    apiary.notes.push(Note {
+        id: NoteId(Uuid::from_u128(number)),
+        visit: VisitId(Uuid::from_u128(1_000 + on.day_of_year() as u128)),
+        colony,
+        at: on.at(11, 0, 0, 0).to_zoned_datetime(zone).unwrap().timestamp(),
+        conditions: Conditions { air_k: Some(Kelvin::from_celsius(-8.0)), ..Conditions::default() },
+        entries,
+    });
+}
+
+fn names(apiary: &Apiary) -> Vec<String> {
+    apiary.colonies.iter().map(|colony| colony.name.clone()).collect()
+}
+
+fn colony<'a>(answer: &'a NowAnswer, name: &str) -> &'a ColonyNow {
+    answer.colonies.iter().find(|colony| colony.name == name).unwrap()
+}
+
+#[test]
+fn a_live_bee_at_the_hole_takes_every_colony_above_99_in_100() {
+    let mut yard = apiary();
+    for name in names(&yard) {
+        note(&mut yard, &name, FEBRUARY, "poke=answered");
+    }
+    for colony in asked(&yard, FEBRUARY).colonies {
+        let before = colony.evidence[0].alive_before;
+        assert!(colony.alive > 0.99, "{}: from {before:.3} to {:.4}", colony.name, colony.alive);
+    }
+}
+
+#[test]
+fn four_silent_dry_looks_leave_a_colony_that_was_likely_alive_in_doubt_and_no_more() {
+    let mut yard = apiary();
+    yard.notes.clear();
+    let looks = [date(2026, 1, 10), date(2026, 1, 17), date(2026, 1, 24), date(2026, 1, 31)];
+    for (name, on) in names(&yard).iter().flat_map(|name| looks.map(|on| (name.clone(), on))) {
+        note(&mut yard, &name, on, SILENT);
+    }
+    let answer = asked(&yard, date(2026, 1, 31));
+    let told: Vec<(f64, f64, &str)> = answer
+        .colonies
+        .iter()
+        .map(|colony| (colony.evidence.last().unwrap().alive_before, colony.alive, colony.name.as_str()))
+        .collect();
+    let likely: Vec<_> = told.iter().filter(|(before, ..)| *before > 0.85).collect();
+    assert!(likely.len() >= 2, "few were likely alive: {told:?}");
+    for (_, after, name) in likely {
+        assert!((0.3..0.8).contains(after), "{name}: {told:.3?}");
+    }
+}
+
+#[test]
+fn an_opening_noted_shut_is_told_with_its_day_until_it_is_noted_cleared() {
+    let mut yard = apiary();
+    note(&mut yard, "Alder", date(2026, 1, 3), "upper=blocked");
+    note(&mut yard, "Alder", date(2026, 1, 8), "upper=not visible; entrance=clear");
+    let (blocked, name) = (asked(&yard, date(2026, 1, 9)), "Alder");
+    let told = "upper hole noted blocked on 3 January";
+    assert!(colony(&blocked, name).beside.iter().any(|line| line.starts_with(told)), "{:?}", colony(&blocked, name));
+    assert_eq!(colony(&blocked, name).expect_next.frost_at_hole, None, "nobody sees rime at a hole that is shut");
+    let clears =
+        |answer: &NowAnswer| colony(answer, name).actions.iter().any(|a| a.what.contains("clear the upper hole"));
+    assert!(!colony(&blocked, name).nothing_helps, "clearing it is something");
+    assert!(clears(&blocked), "{:?}", colony(&blocked, name).actions);
+    assert!(!colony(&blocked, name).actions.iter().any(|a| a.what.contains("entrance")), "that one is clear");
+    note(&mut yard, "Alder", date(2026, 1, 9), "upper=cleared");
+    let cleared = asked(&yard, date(2026, 1, 9));
+    assert!(!colony(&cleared, name).beside.iter().any(|line| line.contains("noted")));
+    assert!(!clears(&cleared) && colony(&cleared, name).expect_next.frost_at_hole.is_some());
+}

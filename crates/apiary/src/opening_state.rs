@@ -1,0 +1,240 @@
+//! What lies over the flight entrance and the upper hole, as noted over time, from `data/openings.toml`.
+
+use crate::fault::Wrong;
+use crate::openings::{Aperture, opening_state_figures};
+use crate::{Act, Apiary, ColonyId, Entry, Hive, Note, OpeningKind, SetupChange, Sign};
+use jiff::Timestamp;
+use serde::{Deserialize, Serialize};
+use snowhum_units::Fraction;
+
+/// How an opening was found, and how it was left.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum OpeningState {
+    /// Open as it should be.
+    Clear,
+    /// Blocked and left so.
+    Blocked,
+    /// Found blocked and cleared.
+    Cleared,
+    /// Under drifted snow.
+    DriftedOver,
+    /// Iced shut.
+    Iced,
+    /// Plugged with bees, dead or alive.
+    PluggedWithBees,
+    /// Not to be seen: nobody knows how it stands, and what was noted before holds on.
+    NotVisible,
+}
+
+impl OpeningState {
+    /// Each with the words it is noted by.
+    pub const WORDS: [(&'static str, Self); 7] = [
+        ("clear", Self::Clear),
+        ("blocked", Self::Blocked),
+        ("cleared", Self::Cleared),
+        ("drifted over", Self::DriftedOver),
+        ("iced", Self::Iced),
+        ("plugged with bees", Self::PluggedWithBees),
+        ("not visible", Self::NotVisible),
+    ];
+
+    /// The words it is noted by.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        Self::WORDS.iter().find(|(_, state)| *state == self).map_or("", |(words, _)| words)
+    }
+
+    /// Share of the opening's area that lets air through; none where nothing is known.
+    ///
+    /// ```
+    /// use snowhum_apiary::OpeningState;
+    /// assert_eq!(OpeningState::Cleared.free(), Some(snowhum_units::Fraction::new(1.0)));
+    /// assert!(OpeningState::Iced.free() < OpeningState::DriftedOver.free(), "ice is tight, snow is porous");
+    /// assert_eq!(OpeningState::NotVisible.free(), None);
+    /// ```
+    #[must_use]
+    pub fn free(self) -> Option<Fraction> {
+        match self {
+            Self::Clear | Self::Cleared => Some(Fraction::new(1.0)),
+            Self::NotVisible => None,
+            shut => Some(opening_state_figures(shut.words())),
+        }
+    }
+
+    /// Whether something lies over or in the opening: less air, and but for snow no way out for bees.
+    #[must_use]
+    pub fn is_shut(self) -> bool {
+        !matches!(self, Self::Clear | Self::Cleared | Self::NotVisible)
+    }
+}
+
+/// How an opening was last noted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct NotedOpening {
+    /// How.
+    pub state: OpeningState,
+    /// When it was first noted so, of the notes that say the same one after the other.
+    pub since: Timestamp,
+}
+
+/// Both openings as they were last noted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct NotedOpenings {
+    /// The flight entrance.
+    pub entrance: Option<NotedOpening>,
+    /// The upper hole.
+    pub upper_hole: Option<NotedOpening>,
+}
+
+impl NotedOpenings {
+    /// Takes in what was seen.
+    pub fn see(&mut self, sign: &Sign, at: Timestamp) {
+        match sign {
+            Sign::Entrance(state) => noted(&mut self.entrance, *state, at),
+            Sign::UpperEntrance(state) => noted(&mut self.upper_hole, *state, at),
+            _ => {}
+        }
+    }
+
+    /// Takes in what was done: an opening made anew is clear.
+    pub fn take(&mut self, act: &Act, at: Timestamp) {
+        match act {
+            Act::Changed(SetupChange::Entrance(_)) => noted(&mut self.entrance, OpeningState::Clear, at),
+            Act::Changed(SetupChange::UpperHole(_)) => noted(&mut self.upper_hole, OpeningState::Clear, at),
+            _ => {}
+        }
+    }
+
+    /// How an opening of this kind stands.
+    #[must_use]
+    pub fn of(&self, kind: OpeningKind) -> Option<NotedOpening> {
+        match kind {
+            OpeningKind::Entrance => self.entrance,
+            OpeningKind::UpperHole => self.upper_hole,
+            OpeningKind::Mesh | OpeningKind::Crack => None,
+        }
+    }
+
+    /// The one of this kind, if it was last noted shut.
+    #[must_use]
+    pub fn shut(&self, kind: OpeningKind) -> Option<NotedOpening> {
+        self.of(kind).filter(|noted| noted.state.is_shut())
+    }
+
+    /// Share of an opening's area that is free; all of it where nothing was noted.
+    #[must_use]
+    pub fn free(&self, kind: OpeningKind) -> Fraction {
+        self.of(kind).and_then(|noted| noted.state.free()).unwrap_or(Fraction::new(1.0))
+    }
+}
+
+/// What cannot be seen leaves what was known; the same again leaves the day it was first noted.
+fn noted(opening: &mut Option<NotedOpening>, state: OpeningState, at: Timestamp) {
+    let is_news = opening.is_none_or(|before| before.state != state);
+    if is_news && state != OpeningState::NotVisible {
+        *opening = Some(NotedOpening { state, since: at });
+    }
+}
+
+impl Apiary {
+    /// How the openings of a colony's hive were last noted, up to a moment.
+    #[must_use]
+    pub fn openings_noted(&self, colony: ColonyId, until: Timestamp) -> NotedOpenings {
+        let mut own: Vec<&Note> = self.notes.iter().filter(|note| note.colony == colony && note.at <= until).collect();
+        own.sort_by_key(|note| (note.at, note.id));
+        let mut openings = NotedOpenings::default();
+        for note in own {
+            for entry in &note.entries {
+                match entry {
+                    Entry::Sign(sign) => openings.see(sign, note.at),
+                    Entry::Act(act) => openings.take(act, note.at),
+                    Entry::Words(_) => {}
+                }
+            }
+        }
+        openings
+    }
+}
+
+impl Apiary {
+    /// Whether a colony's hive has an upper hole: in the yard file, or made or taken away since by a change noted.
+    #[must_use]
+    pub fn has_upper_hole(&self, colony: ColonyId) -> bool {
+        let change = |act: &Act| match act {
+            Act::Changed(SetupChange::UpperHole(aperture)) => Some(*aperture != Aperture::Shut),
+            _ => None,
+        };
+        let changes = self.notes.iter().filter(|note| note.colony == colony);
+        let last = changes.flat_map(|note| note.acts().filter_map(change).map(move |has| (note.at, has)));
+        let built = self.colonies.iter().find(|one| one.id == colony).and_then(|one| self.hive_of(one));
+        let has_hole = || built.is_some_and(|hive| hive.has_opening(OpeningKind::UpperHole));
+        last.max_by_key(|(at, _)| *at).map_or_else(has_hole, |(_, has)| has)
+    }
+
+    /// Refuses a note on an opening that a colony's hive has not got.
+    ///
+    /// # Errors
+    /// When an upper hole is spoken of and there is none.
+    pub fn check_opening(&self, colony: ColonyId, entry: &Entry) -> Result<(), Wrong> {
+        let speaks_of_it = matches!(entry, Entry::Sign(Sign::UpperEntrance(_)));
+        if !speaks_of_it || self.has_upper_hole(colony) {
+            return Ok(());
+        }
+        let remedy = "if one was made, note it first, such as \"changed=upper hole=25 mm\"; the flight entrance is \"entrance=...\"";
+        Err(Wrong::new("its hive has no upper hole", remedy))
+    }
+}
+
+impl Hive {
+    /// The hive with its entrance and upper hole as free as they were noted, for sums that know an opening by its area.
+    #[must_use]
+    pub fn with_openings(&self, noted: &NotedOpenings) -> Self {
+        let mut hive = self.clone();
+        for opening in &mut hive.openings {
+            opening.area = opening.area * noted.free(opening.kind).get();
+        }
+        hive
+    }
+
+    /// Whether it has an opening of this kind.
+    #[must_use]
+    pub fn has_opening(&self, kind: OpeningKind) -> bool {
+        self.openings.iter().any(|opening| opening.kind == kind)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn at(day: i64) -> Timestamp {
+        Timestamp::UNIX_EPOCH + jiff::SignedDuration::from_hours(24 * day)
+    }
+
+    #[test]
+    fn an_opening_stays_as_noted_until_it_is_noted_otherwise() {
+        let mut openings = NotedOpenings::default();
+        let kind = OpeningKind::UpperHole;
+        assert_eq!(openings.free(kind).get(), 1.0);
+        openings.see(&Sign::UpperEntrance(OpeningState::Blocked), at(1));
+        openings.see(&Sign::UpperEntrance(OpeningState::NotVisible), at(2));
+        openings.see(&Sign::UpperEntrance(OpeningState::Blocked), at(3));
+        assert_eq!(openings.shut(kind), Some(NotedOpening { state: OpeningState::Blocked, since: at(1) }));
+        assert_eq!(openings.shut(OpeningKind::Entrance), None);
+        openings.see(&Sign::UpperEntrance(OpeningState::Cleared), at(4));
+        assert_eq!((openings.shut(kind), openings.free(kind).get()), (None, 1.0));
+        openings.see(&Sign::UpperEntrance(OpeningState::Iced), at(5));
+        openings.take(&Act::Changed("upper hole=25 mm".parse().unwrap()), at(6));
+        assert_eq!(openings.shut(kind), None);
+    }
+
+    #[test]
+    fn every_state_that_shuts_has_a_figure_with_a_source() {
+        for (words, state) in OpeningState::WORDS {
+            assert_eq!(state.words(), words);
+            let free = state.free().map(Fraction::get);
+            assert_eq!(state.is_shut(), free.is_some_and(|free| (0.0..0.5).contains(&free)), "{words}");
+        }
+    }
+}
