@@ -40,6 +40,7 @@ pub use hive::*;
 pub use id::*;
 pub use materials::{StockMaterial, material, materials};
 pub use mite_count::MiteCount;
+pub use nearest::nearest_names;
 pub use note::*;
 pub use openings::{Aperture, Guard, guards};
 pub use quick_start::{QuickFault, QuickHive, QuickStart};

@@ -5,10 +5,9 @@ use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
+use crate::answer::ActionKind;
 use crate::cautions::Hazard;
 
-/// What is done.
-pub(super) const WHAT: &str = "clear the entrance of ice and dead bees";
 const WORK: f64 = 0.1;
 /// Days within which a blocked entrance should be free: bees that cannot get out on the next mild day foul the hive.
 const WITHIN_DAYS: i64 = 3;
@@ -21,7 +20,8 @@ pub(super) fn entrance(situation: &Situation<'_>) -> Option<Candidate> {
     let question = situation.base.question;
     let open = Action::Openings { entrance: Fraction::new(1.0), hole: Fraction::new(1.0) };
     Some(Candidate {
-        what: WHAT.to_owned(),
+        kind: ActionKind::ClearEntrance,
+        what: "clear the entrance of ice and dead bees".to_owned(),
         why: "it was noted as blocked: damp stays in, and bees cannot get out on the next mild day".to_owned(),
         from: question.as_of,
         by: question.as_of.saturating_add(WITHIN_DAYS.days()),
