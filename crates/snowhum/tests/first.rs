@@ -140,7 +140,7 @@ fn yards_of_one_five_and_eight_hives_are_told_alike_from_august_to_april() {
 fn mites_that_nobody_counted_are_the_first_thing_of_august() {
     let page = told(&["plan", "--apiary", &yard(8, "2025-08-10"), "--as-of", "2025-08-10"]);
     let top: String = page.lines().take(4).collect::<Vec<_>>().join("\n");
-    assert!(top.contains("mites not counted in") && top.contains("wash 300 bees for mites"), "{page}");
+    assert!(top.contains("mites not counted in") && top.contains("count mites (300 bees)"), "{page}");
 }
 
 #[test]

@@ -11,6 +11,9 @@ use crate::plan::Base;
 use crate::winter_bees;
 use crate::words::season_month;
 
+/// Half a year, from the one hemisphere's winter to the other's, days.
+const HALF_A_YEAR: f64 = 182.0;
+
 /// What is the same for all colonies.
 pub(crate) struct Ground<'a> {
     pub(super) base: &'a Base<'a>,
@@ -57,6 +60,13 @@ impl<'a> Ground<'a> {
     /// Whether colonies can still be opened for a sample of bees: high summer until they cluster.
     pub(super) fn counts_mites(&self) -> bool {
         (7..=10).contains(&self.month) && self.today <= self.dates.cluster.p90
+    }
+
+    /// The day of this winter about which there is least brood.
+    pub(super) fn least_brood(&self) -> Date {
+        let south = self.base.question.apiary.site.latitude.get() < 0.0;
+        let of_year = self.thresholds.verdict_least_brood.value + if south { HALF_A_YEAR } else { 0.0 };
+        winter_bees::date(of_year, self.base.question.autumn_from.year())
     }
 
     /// The word of a last day; what has none waits for a day that allows a look.

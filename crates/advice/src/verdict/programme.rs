@@ -64,17 +64,18 @@ impl Programme {
         self.steps.push(Step { task, word: ground.urgency(by), from: ground.today, by });
     }
 
-    /// By last day, then by weight. What must come before the rest takes the rest's last day where that is earlier, so that
-    /// hunger never hides mites that nobody counted, and nobody feeds a hive that is silent.
+    /// By last day, then by weight. Mites that nobody counted take the last day of what comes before them, so that hunger never
+    /// hides them; and a hive that may be dead is listened to before it is fed, as soon as that is due within a week.
     fn sorted(mut self, ground: &Ground<'_>) -> Self {
         let earliest = self.steps.iter().filter_map(|step| step.by).min();
         for step in &mut self.steps {
-            if matches!(step.task, Task::CountMites { again: false } | Task::Listen) {
-                step.by = match (step.by, earliest) {
-                    (Some(own), Some(earliest)) => Some(own.min(earliest)),
-                    (None, earliest) => earliest,
-                    (own, None) => own,
-                };
+            let first = match step.task {
+                Task::CountMites { again: false } => true,
+                Task::Listen => earliest.is_some_and(|by| by <= ground.week()),
+                _ => false,
+            };
+            if first {
+                step.by = [step.by, earliest].into_iter().flatten().min();
                 step.word = ground.urgency(step.by);
             }
         }

@@ -26,7 +26,10 @@ pub enum Task {
     /// A treatment by label and law, all of the yard on one day.
     TreatMites,
     /// A treatment while there is no brood.
-    TreatBroodless,
+    TreatBroodless {
+        /// Whether a look must show first that there is none, since the run shows no such time.
+        look_first: bool,
+    },
     /// Eggs are looked for.
     LookForEggs,
     /// Something about its queen.
@@ -100,7 +103,7 @@ impl Task {
             Self::Listen => 3,
             Self::CountMites { again: false } => 4,
             Self::TreatMites => 5,
-            Self::TreatBroodless => 6,
+            Self::TreatBroodless { .. } => 6,
             Self::LookForEggs => 7,
             Self::Queen { .. } => 8,
             Self::Unite { .. } => 9,
@@ -130,15 +133,16 @@ impl Task {
     #[must_use]
     pub fn words(&self) -> String {
         match self {
-            Self::TellInspector => "signs of foulbrood: shut it, move nothing, tell the bee inspector",
+            Self::TellInspector => "foulbrood signs: shut, move nothing, tell the inspector",
             Self::LetOut => "open the hive: its bees are shut in",
             Self::ClearEntrance => "clear the entrance of ice and dead bees",
-            Self::CloseDead => "dead: close it to robbers and mice, look for the cause",
-            Self::CountMites { again: false } => "wash 300 bees for mites; over the line treat all on one day",
-            Self::CountMites { again: true } => "count mites again, before bees cluster",
-            Self::TreatMites => "mites over the line: treat by label and law, all hives on one day",
-            Self::TreatBroodless => "treat for mites by label and law while there is no brood",
-            Self::LookForEggs => "look for eggs; without any it needs a queen or another colony",
+            Self::CloseDead => "dead: close it to robbers, look for the cause",
+            Self::CountMites { again: false } => "count mites (300 bees); over the line treat all",
+            Self::CountMites { again: true } => "count mites again before bees cluster",
+            Self::TreatMites => "over the mite line: treat all on one day, by label",
+            Self::TreatBroodless { look_first: true } => "treat for mites once a look shows no brood, by label",
+            Self::TreatBroodless { look_first: false } => "treat for mites while broodless, by label and law",
+            Self::LookForEggs => "look for eggs; if none, requeen or unite it",
             Self::Queen { trouble, how, with } => return queen(*trouble, *how, with.as_deref()),
             Self::Unite { with } => return format!("put it to {with}"),
             Self::GiveBrood { from } => return format!("give a frame of sealed brood from {from}"),
@@ -150,7 +154,7 @@ impl Task {
             Self::InsulateLid => "lay 50 mm of foam over the crownboard",
             Self::Wrap => "wrap the walls in felt paper",
             Self::CloseMesh => "push the tray in under the mesh",
-            Self::Listen => "listen at the wall; if you hear nothing look in on a mild day",
+            Self::Listen => "listen at the wall; silent: look in on a mild day",
             Self::LookIn => "look in on the first mild day",
         }
         .to_owned()
@@ -190,10 +194,10 @@ fn volume(litres: f64, system: System) -> String {
 
 fn queen(trouble: QueenTrouble, how: VerdictKind, with: Option<&str>) -> String {
     let what = trouble.words();
-    let join = with.map_or_else(|| "put it to a healthy colony".to_owned(), |with| format!("put it to {with}"));
+    let join = with.map_or_else(|| "unite it".to_owned(), |with| format!("put it to {with}"));
     match how {
         VerdictKind::LookAgain => format!("{what}: look for eggs"),
-        VerdictKind::Wait => format!("{what}: nothing in the cold, look in on the first mild day"),
+        VerdictKind::Wait => format!("{what}: nothing in the cold; look in when it is mild"),
         VerdictKind::ShakeOut => format!("{what}: shake it out on a warm day, give no queen"),
         _ => format!("{what}: {join} or give a mated queen"),
     }

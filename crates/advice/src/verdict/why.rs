@@ -83,8 +83,8 @@ impl Why {
             Self::Queen { trouble } => trouble.words(),
             Self::QueenInDoubt => "queen in doubt",
             Self::LifeInDoubt => "may be dead",
-            Self::MitesNotCounted => "mites not counted",
-            Self::Mites { per_100 } => return format!("{per_100:.0} mites in 100 bees"),
+            Self::MitesNotCounted => "no mite count",
+            Self::Mites { per_100 } => return format!("{per_100:.0} mites in 100"),
             Self::Hungry { from } => return format!("hungry from {}", short_day(*from)),
             Self::LittleLeft => "little food by spring",
             Self::FoodNotWeighed => "food not weighed",
@@ -123,16 +123,17 @@ pub(super) fn of(
             _ => {}
         }
     }
-    if facts.queen_in_doubt(ground) && !why.contains(&Why::QueenInDoubt) {
+    let is_told = |why: &Why| matches!(why, Why::QueenInDoubt | Why::Queen { .. });
+    if facts.queen_in_doubt(ground) && !why.iter().any(is_told) {
         why.push(Why::QueenInDoubt);
     }
     let hunger = food(ground, at);
     let mites = mites::why(ground, at);
-    // Food that is short names a day, and stands first; mites that nobody counted are never hidden by it.
-    let is_told = hunger.is_some() && yard::is_told(&ground.base.housed[at].colony);
-    why.extend(hunger);
+    let is_guessed = hunger.is_some() && yard::is_told(&ground.base.housed[at].colony);
+    // Hunger never hides mites.
     why.extend(mites);
-    if is_told {
+    why.extend(hunger);
+    if is_guessed {
         why.push(Why::FoodNotWeighed);
     }
     if facts.beside {

@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::{FarAnswer, WeatherAnswer};
-use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Step, Urgency, half_kilograms};
+use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Step, Task, Urgency, half_kilograms};
 use snowhum_advice::words::{capital, day, hives, short_day};
 use snowhum_units::System;
 
@@ -14,9 +14,11 @@ use crate::text::{WIDTH, filled};
 const DAYS: usize = 11;
 /// Columns of a hive's name.
 const NAME: usize = 12;
-/// Lines that what is to be done may take, what comes later among them.
-const LINES: usize = 9;
-/// Lines of what comes later.
+/// Lines of the screen for a yard of eight hives or fewer.
+const LINES: usize = 25;
+/// Lines that what is to be done takes at least as many of as it needs, whatever the yard.
+const TO_DO: usize = 9;
+/// Lines of what comes later, where there is room.
 const LATER: usize = 2;
 /// Columns before the reasons in the table.
 const BEFORE_WHY: usize = NAME + 1 + 12 + 8 + 8 + 8;
@@ -73,16 +75,13 @@ impl Screen<'_> {
         let short = first.colonies.iter().filter(|colony| colony.steps.iter().any(feeds)).count();
         let urgent = first.colonies.iter().filter(|colony| colony.verdict.is_urgent()).count();
         let parts = [
-            (first.unsure.mites, "mites not counted in"),
-            (dead, "lost or gone:"),
-            (short, "short of food:"),
-            (first.unsure.food, "food not weighed in"),
+            (first.unsure.mites, format!("mites not counted in {}", of(first.unsure.mites))),
+            (dead, format!("{} lost or gone", of(dead))),
+            (short, format!("{} short of food", of(short))),
+            (first.unsure.food, format!("food not weighed in {}", of(first.unsure.food))),
         ];
-        let mut states: Vec<String> = parts
-            .iter()
-            .filter(|(number, _)| *number > 0)
-            .map(|(number, what)| format!("{what} {}", of(*number)))
-            .collect();
+        let mut states: Vec<String> =
+            parts.into_iter().filter(|(number, _)| *number > 0).map(|(_, state)| state).collect();
         if states.is_empty() && urgent == 0 {
             states.push("nothing presses".to_owned());
         }
@@ -96,45 +95,35 @@ impl Screen<'_> {
     }
 
     fn to_do(&self) -> Vec<String> {
-        let later = self.later();
-        let room = LINES.saturating_sub(later.len() + self.far().len());
-        let groups = self.groups();
+        // Title, two blank lines, the table's head, and the line that tells of more.
+        let others = 5 + self.first.colonies.len() + self.foot().len();
+        let room = LINES.saturating_sub(others).max(TO_DO.saturating_sub(self.far().len()));
+        let groups: Vec<Vec<String>> = self.groups().iter().map(|group| group.lines(self)).collect();
+        let all: usize = groups.iter().map(Vec::len).sum();
+        let later = self.later(if all + LATER <= room { LATER } else { 1 });
         let mut lines: Vec<String> = Vec::new();
-        let mut told = 0;
-        for group in &groups {
-            let more = row(&label(group.by, group.word), &group.words(self));
+        for (told, group) in groups.iter().enumerate() {
             // A line is kept for saying that there is more.
             let last = usize::from(told + 1 < groups.len());
-            if told > 0 && lines.len() + more.len() + last > room {
+            if told > 0 && lines.len() + group.len() + last + later.len() > room {
+                let rest = groups.len() - told;
+                lines.extend(row("Then", &format!("{rest} more: snowhum {} --all", self.command)));
                 break;
             }
-            lines.extend(more);
-            told += 1;
+            lines.extend_from_slice(group);
         }
         if groups.is_empty() {
             lines.extend(row("Now", "nothing is due in any hive; leave them shut"));
-        } else if told < groups.len() {
-            let rest = groups.len() - told;
-            lines.extend(row("Then", &format!("{rest} more: snowhum {} --all", self.command)));
         }
         lines.extend(later);
         lines
     }
 
-    fn later(&self) -> Vec<String> {
+    /// What comes later, in at most so many lines.
+    fn later(&self, most: usize) -> Vec<String> {
         let later: Vec<String> = self.first.later.iter().map(|one| one.words()).collect();
-        if later.is_empty() {
-            return Vec::new();
-        }
-        let mut lines = Vec::new();
-        for number in (1..=later.len()).rev() {
-            lines = row("Later", &later[..number].join("; "));
-            if lines.len() <= LATER {
-                break;
-            }
-        }
-        lines.truncate(LATER);
-        lines
+        let begun = (1..=later.len()).rev().map(|number| row("Later", &later[..number].join("; ")));
+        begun.into_iter().find(|lines| lines.len() <= most).unwrap_or_default()
     }
 
     /// What is to be done, alike for some hives, in order.
@@ -143,7 +132,9 @@ impl Screen<'_> {
         for colony in &self.first.colonies {
             for step in &colony.steps {
                 let words = step.task.words();
-                match groups.iter_mut().find(|group| group.task == words) {
+                let measured = step.task.amount(self.system).is_some();
+                let alike = |group: &Group<'_>| group.task == words && (measured || group.by == step.by);
+                match groups.iter_mut().find(|group| alike(group)) {
                     Some(group) => {
                         if step.by.is_some_and(|by| group.by.is_none_or(|before| by < before)) {
                             (group.by, group.word) = (step.by, step.word);
@@ -153,6 +144,7 @@ impl Screen<'_> {
                     None => groups.push(Group {
                         task: words,
                         rank: step.task.rank(),
+                        listens: step.task == Task::Listen,
                         by: step.by,
                         word: step.word,
                         hives: vec![(colony, step)],
@@ -160,7 +152,13 @@ impl Screen<'_> {
                 }
             }
         }
-        groups.sort_by_key(|group| (group.by.is_none(), group.by, group.rank));
+        // Listening waits for the next walk, which comes before what is due in more than a week.
+        let is_soon = |group: &Group<'_>| matches!(group.word, Urgency::Today | Urgency::ThisWeek);
+        // Of what is due within a week mites come before food, whichever is due first; today comes before all.
+        let weight = |group: &Group<'_>| (group.word != Urgency::Today, if is_soon(group) { group.rank } else { 0 });
+        groups.sort_by_key(|group| {
+            (!is_soon(group), weight(group), !group.listens, group.by.is_none(), group.by, group.rank)
+        });
         groups
     }
 
@@ -214,19 +212,29 @@ impl Screen<'_> {
 struct Group<'a> {
     task: String,
     rank: usize,
+    listens: bool,
     by: Option<Date>,
     word: Urgency,
     hives: Vec<(&'a ColonyFirst, &'a Step)>,
 }
 
 impl Group<'_> {
-    /// The hives with their amounts, then what is done.
-    fn words(&self, screen: &Screen<'_>) -> String {
+    fn lines(&self, screen: &Screen<'_>) -> Vec<String> {
+        let words = self.words(screen);
+        beside(&label(self.by, self.word, self.listens), words.iter().map(String::as_str))
+    }
+
+    /// The hives with their amounts, each in one piece, then what is done word by word.
+    fn words(&self, screen: &Screen<'_>) -> Vec<String> {
         let living = screen.first.colonies.iter().filter(|colony| colony.if_not.is_some()).count();
-        let amounts = self.hives.iter().any(|(_, step)| step.task.amount(screen.system).is_some());
-        if self.hives.len() == living && living > 1 && !amounts && self.hives.iter().all(|(_, step)| step.by == self.by)
+        let measured = self.hives.iter().any(|(_, step)| step.task.amount(screen.system).is_some());
+        let task = said(&self.task).split_whitespace().map(str::to_owned).collect::<Vec<_>>();
+        if self.hives.len() == living
+            && living > 1
+            && !measured
+            && self.hives.iter().all(|(_, step)| step.by == self.by)
         {
-            return format!("All hives: {}", self.task);
+            return [vec!["All hives:".to_owned()], task].concat();
         }
         let hive = |(colony, step): &(&ColonyFirst, &Step)| {
             let mut hive = short_name(&colony.name);
@@ -238,8 +246,12 @@ impl Group<'_> {
             }
             hive
         };
-        let hives: Vec<String> = self.hives.iter().map(hive).collect();
-        format!("{}: {}", hives.join(", "), self.task)
+        let mut hives: Vec<String> = self.hives.iter().map(|one| hive(one) + ",").collect();
+        if let Some(last) = hives.last_mut() {
+            last.pop();
+            last.push(':');
+        }
+        [hives, task].concat()
     }
 }
 
@@ -251,7 +263,10 @@ pub(crate) fn steps(first: &FirstAnswer, colony: &ColonyFirst, system: System) -
     let step = |step: &Step| {
         let amount = step.task.amount(system).map_or_else(String::new, |amount| format!("{amount}: "));
         let from = if step.from > first.as_of { format!(", from {}", short_day(step.from)) } else { String::new() };
-        row(&label(step.by, step.word), &capital(&format!("{amount}{}{from}", step.task.words())))
+        row(
+            &label(step.by, step.word, step.task == Task::Listen),
+            &capital(&format!("{amount}{}{from}", step.task.words())),
+        )
     };
     colony.steps.iter().flat_map(step).collect()
 }
@@ -261,18 +276,23 @@ fn feeds(step: &Step) -> bool {
     step.task.amount(System::Metric).is_some()
 }
 
-fn label(by: Option<Date>, word: Urgency) -> String {
+fn label(by: Option<Date>, word: Urgency, listens: bool) -> String {
     match by {
         Some(_) if word == Urgency::Today => "Today".to_owned(),
         Some(by) => format!("By {}", short_day(by)),
+        None if listens => "Next walk".to_owned(),
         None => "Mild day".to_owned(),
     }
 }
 
 /// A label and the words beside it, in the keeper's words.
 fn row(label: &str, words: &str) -> Vec<String> {
-    let words = said(words);
-    let lines = filled(words.split_whitespace(), WIDTH - DAYS);
+    beside(label, said(words).split_whitespace())
+}
+
+/// A label and beside it words that are not broken.
+fn beside<'w>(label: &str, words: impl Iterator<Item = &'w str>) -> Vec<String> {
+    let lines = filled(words, WIDTH - DAYS);
     let line = |(at, line): (usize, String)| format!("{:<DAYS$}{line}", if at == 0 { label } else { "" });
     lines.into_iter().enumerate().map(line).collect()
 }
@@ -285,14 +305,19 @@ fn short_name(name: &str) -> String {
     name.chars().take(NAME).collect()
 }
 
-/// As many of some words as fit, the first first.
+/// As many of some words as fit, the first first; the last of them cut where much of it fits.
 fn joined(words: &[String], room: usize) -> String {
+    const MUCH: usize = 12;
     let mut line = String::new();
     for word in words {
         let apart = if line.is_empty() { "" } else { ", " };
-        if line.chars().count() + apart.len() + word.chars().count() <= room {
+        let left = room.saturating_sub(line.chars().count() + apart.len());
+        if word.chars().count() <= left {
             line += apart;
             line += word;
+        } else if left >= MUCH {
+            let begun: String = word.chars().take(left - 1).collect();
+            return line + apart + begun.trim_end() + "…";
         }
     }
     line

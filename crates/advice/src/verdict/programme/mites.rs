@@ -2,7 +2,6 @@
 
 use jiff::civil::Date;
 use snowhum_apiary::Colony;
-use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
 use super::{Facts, Programme};
@@ -25,7 +24,7 @@ pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize, fac
         if ground.counts_mites() {
             programme.add(ground, Task::TreatMites, Some(all.min(none).max(ground.week())));
             programme.events.push(treat);
-        } else {
+        } else if matches!(ground.month, 10 | 11 | 12 | 1) {
             broodless(programme, ground, at);
         }
         return;
@@ -56,21 +55,21 @@ pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize, fac
     }
 }
 
-/// A treatment in the time without brood, as far as it is still ahead.
+/// A treatment in the time without brood, as far as it is still ahead. Where the run shows no such time a look decides, about
+/// the day on which there is least.
 fn broodless(programme: &mut Programme, ground: &Ground<'_>, at: usize) {
-    let Some([from, until]) = &ground.broodless else { return };
-    if ground.today >= until.p50 {
-        return;
-    }
-    let from = from.p90.min(until.p10).max(ground.today);
-    let by = until.p10.max(ground.week());
-    programme.add(ground, Task::TreatBroodless, Some(by));
+    let (from, by, look_first) = match &ground.broodless {
+        Some([_, until]) if ground.today >= until.p50 => return,
+        Some([from, until]) => (from.p90.min(until.p10).max(ground.today), until.p10, false),
+        None => (ground.today, ground.least_brood(), true),
+    };
+    programme.add(ground, Task::TreatBroodless { look_first }, Some(by.max(ground.week())));
     if let Some(step) = programme.steps.last_mut() {
         step.from = from;
     }
     let day = from.duration_since(ground.base.question.as_of).as_hours() / 24;
     let day = usize::try_from(day).unwrap_or(0);
-    programme.events.push(Event { day, colony: at, action: Action::Treat { left: Fraction::new(MITES_LEFT.get()) } });
+    programme.events.push(Event { day, colony: at, action: Action::Treat { left: MITES_LEFT } });
 }
 
 /// The day of the last count since high summer.
