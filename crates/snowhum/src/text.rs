@@ -64,7 +64,7 @@ pub(crate) struct Once {
 impl Once {
     /// Whether a text is said for the first time.
     pub(crate) fn is_new(&mut self, text: &str) -> bool {
-        self.said.insert(text.to_owned())
+        self.said.insert(text.trim_end_matches('.').to_lowercase())
     }
 
     /// Labelled paragraphs of a colony, what was said before left out.

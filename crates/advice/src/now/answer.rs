@@ -50,7 +50,7 @@ pub struct NowAnswer {
 pub struct ColonyNow {
     /// The keeper's name.
     pub name: String,
-    /// The one word.
+    /// The word of earlier answers, for those who read it; [`Self::verdict`] is what is shown.
     pub word: Word,
     /// What the word is about.
     pub about: String,

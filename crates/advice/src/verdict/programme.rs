@@ -96,6 +96,9 @@ pub(super) fn of(ground: &Ground<'_>, at: usize, facts: &Facts<'_>) -> Programme
     programme.sorted(ground)
 }
 
+/// Months in which bees cluster, as the north counts them.
+const CLUSTERED: [i8; 6] = [11, 12, 1, 2, 3, 4];
+
 fn living(programme: &mut Programme, ground: &Ground<'_>, at: usize, facts: &Facts<'_>) {
     let colony = &ground.base.housed[at].colony;
     if foulbrood(colony) {
@@ -107,7 +110,9 @@ fn living(programme: &mut Programme, ground: &Ground<'_>, at: usize, facts: &Fac
     }
     actions(programme, ground, facts, &[ActionKind::ClearEntrance]);
     if facts.alive < ground.thresholds.alive_sound.value {
-        programme.add(ground, Task::Listen, None);
+        // Bees that fly are looked at, those that cluster are heard.
+        let task = if CLUSTERED.contains(&ground.month) { Task::Listen } else { Task::LookIn };
+        programme.add(ground, task, None);
     }
     if !of_its_own(programme, ground, at, facts) {
         return;
@@ -115,7 +120,8 @@ fn living(programme: &mut Programme, ground: &Ground<'_>, at: usize, facts: &Fac
     mites::add(programme, ground, at, facts);
     food::add(programme, ground, at);
     actions(programme, ground, facts, &[ActionKind::BringNear, ActionKind::Lid, ActionKind::Wrap, ActionKind::Tray]);
-    if facts.queen_in_doubt(ground) || facts.beside {
+    let looks = programme.steps.iter().any(|step| step.task == Task::LookIn);
+    if !looks && (facts.queen_in_doubt(ground) || facts.beside) {
         programme.add(ground, Task::LookIn, None);
     }
 }

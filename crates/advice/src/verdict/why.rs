@@ -86,7 +86,7 @@ impl Why {
             Self::MitesNotCounted => "no mite count",
             Self::Mites { per_100 } => return format!("{per_100:.0} mites in 100"),
             Self::Hungry { from } => return format!("hungry from {}", short_day(*from)),
-            Self::LittleLeft => "little food by spring",
+            Self::LittleLeft => "little by spring",
             Self::FoodNotWeighed => "food not weighed",
             Self::FewBees => "few bees",
             Self::EndsOf { cause } => return format!("most lost: {}", cause.words()),
@@ -119,9 +119,11 @@ pub(super) fn of(
             Task::Queen { trouble, .. } => why.push(Why::Queen { trouble: *trouble }),
             Task::LookForEggs => why.push(Why::QueenInDoubt),
             Task::Unite { .. } | Task::GiveBrood { .. } | Task::SetBeside { .. } => why.push(Why::FewBees),
-            Task::Listen => why.push(Why::LifeInDoubt),
             _ => {}
         }
+    }
+    if facts.alive < ground.thresholds.alive_sound.value {
+        why.push(Why::LifeInDoubt);
     }
     let is_told = |why: &Why| matches!(why, Why::QueenInDoubt | Why::Queen { .. });
     if facts.queen_in_doubt(ground) && !why.iter().any(is_told) {
@@ -142,7 +144,10 @@ pub(super) fn of(
     let ends = Ends::from_causes(std::array::from_fn(|cause| {
         run.ends.iter().map(|end| end.ended.by_cause()[cause].1).sum::<f64>() / run.ends.len().max(1) as f64
     }));
-    if let Some(cause) = ends.most_likely().filter(|_| if_done.is_some_and(|chance| chance < SOUND) && why.is_empty()) {
+    if let Some(cause) = ends
+        .most_likely()
+        .filter(|cause| *cause != Cause::Other && if_done.is_some_and(|chance| chance < SOUND) && why.is_empty())
+    {
         why.push(Why::EndsOf { cause });
     }
     why

@@ -152,10 +152,14 @@ impl Screen<'_> {
                 }
             }
         }
+        for group in &mut groups {
+            group.hives.sort_by_key(|(_, step)| (step.by.is_none(), step.by));
+        }
         // Listening waits for the next walk, which comes before what is due in more than a week.
         let is_soon = |group: &Group<'_>| matches!(group.word, Urgency::Today | Urgency::ThisWeek);
-        // Of what is due within a week mites come before food, whichever is due first; today comes before all.
-        let weight = |group: &Group<'_>| (group.word != Urgency::Today, if is_soon(group) { group.rank } else { 0 });
+        // Of what is due within a week mites that nobody counted come first; today comes before all.
+        let count = Task::CountMites { again: false }.rank();
+        let weight = |group: &Group<'_>| (group.word != Urgency::Today, is_soon(group) && group.rank != count);
         groups.sort_by_key(|group| {
             (!is_soon(group), weight(group), !group.listens, group.by.is_none(), group.by, group.rank)
         });
@@ -196,7 +200,7 @@ impl Screen<'_> {
             LooksTo::Spring => format!("on {}", day(first.spring)),
             LooksTo::WithoutFlow(_) => format!("to {}", first.looks_to.goal()),
         };
-        let mut lines = vec![format!("If done, if not: of 100 hives like it alive, fed and queenright {goal}.")];
+        let mut lines = vec![format!("Of 100 hives like it alive, fed and queenright {goal}.")];
         if first.unsure.nectar {
             lines.push("No nectar is reckoned from here on: weigh again when the flow is over.".to_owned());
         }
