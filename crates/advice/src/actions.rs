@@ -6,16 +6,18 @@ mod clear;
 mod dress;
 mod feed;
 mod mites;
-mod thin_syrup;
+pub(crate) mod thin_syrup;
 
-pub(crate) use mites::over_the_line;
+pub(crate) use feed::{solid_day, solid_fondant, syrup_day};
+pub(crate) use mites::{LEFT as MITES_LEFT, over_the_line};
+pub(crate) use thin_syrup::latest as thin_syrup_by;
 
 use std::collections::BTreeSet;
 
 use jiff::civil::Date;
 use snowhum_winter::{Action, Event, Housed, MemberEnd};
 
-use crate::answer::ActionAnswer;
+use crate::answer::{ActionAnswer, ActionKind};
 use crate::cautions::Hazard;
 use crate::plan::Base;
 use crate::queen;
@@ -36,6 +38,7 @@ pub(crate) struct Situation<'a> {
 /// Something that could be done, before it is weighed.
 #[derive(Debug, Clone)]
 pub(crate) struct Candidate {
+    pub(crate) kind: ActionKind,
     pub(crate) what: String,
     pub(crate) why: String,
     pub(crate) from: Date,
@@ -75,6 +78,8 @@ pub(crate) struct Weighed {
     /// Colonies alive, fed and queenright more than without, member by member; empty where that is not weighed.
     pub(crate) gains: Vec<f64>,
     feeds: bool,
+    /// What is done in the model.
+    pub(crate) events: Vec<Event>,
 }
 
 /// The actions most worth doing, best first.
@@ -84,12 +89,12 @@ pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
     // A blocked opening is cleared whatever the sums say: what they do not hold is bees that cannot get out.
     // Whether it pays is one question, whether it helps is another: what helps is told with its price.
     weighed.retain(|it| {
-        clear::is_clearing(&it.answer.what)
+        it.answer.kind == ActionKind::ClearOpenings
             || (it.answer.worth_hives_in_100 >= LEAST_WORTH && (it.answer.pays() || it.answer.helps()))
     });
     weighed.sort_by(|a, b| b.answer.worth_money.total_cmp(&a.answer.worth_money));
     let custom = queen::action(situation);
-    weighed.splice(0..0, custom.map(|answer| Weighed { answer, gains: Vec::new(), feeds: false }));
+    weighed.splice(0..0, custom.map(|answer| Weighed { answer, gains: Vec::new(), feeds: false, events: Vec::new() }));
     weighed.truncate(SHOWN);
     for at in 0..weighed.len() {
         weighed[at].answer.instead = weighed[at].feeds && weighed[..at].iter().any(|before| before.feeds);
@@ -100,7 +105,7 @@ pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
 /// Whether nothing in a list moves the chance by more than its own error. What it costs has no part in this. An
 /// opening to be cleared is no "nothing", whatever the sums say.
 pub(crate) fn nothing_helps(actions: &[ActionAnswer]) -> bool {
-    !actions.iter().any(|action| action.helps() || clear::is_clearing(&action.what))
+    !actions.iter().any(|action| action.helps() || action.kind == ActionKind::ClearOpenings)
 }
 
 /// Runs a candidate and compares it, member by member, with the base's own run.
@@ -114,6 +119,7 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
     let (gain, error) = (alive * gain, alive * error);
     let money = &base.question.apiary.money;
     let answer = ActionAnswer {
+        kind: candidate.kind,
         what: candidate.what.clone(),
         from: candidate.from,
         by: candidate.by,
@@ -129,7 +135,7 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
         instead: false,
         by_custom: false,
     };
-    Weighed { answer, gains, feeds: candidate.feeds }
+    Weighed { answer, gains, feeds: candidate.feeds, events: candidate.events.clone() }
 }
 
 /// Colonies alive, fed and queenright more than in the plan's run with `food` alone given, for each member.

@@ -10,7 +10,9 @@ use snowhum_winter::Ends;
 
 use crate::fit::FitAnswer;
 use crate::need::Need;
+use crate::now::NowAnswer;
 use crate::statistics::rounded;
+use crate::verdict::{ColonyVerdict, FirstAnswer};
 
 /// Name and number of the plan's form; the number rises when a key changes.
 pub const PLAN_SCHEMA: &str = "snowhum.plan/1";
@@ -43,6 +45,21 @@ pub struct PlanAnswer {
     pub needs: Vec<Need>,
     /// Whether each colony is fit for winter, and what the yard needs for it.
     pub fit: Option<FitAnswer>,
+    /// What a keeper is told first.
+    pub first: FirstAnswer,
+}
+
+impl PlanAnswer {
+    /// Takes what is told first from where the same colonies stand on the same day, so that both say one thing.
+    pub fn take_first(&mut self, now: &NowAnswer) {
+        if now.as_of != self.as_of || now.first.colonies.len() != self.colonies.len() {
+            return;
+        }
+        self.first = now.first.clone();
+        for (at, colony) in self.colonies.iter_mut().enumerate() {
+            colony.verdict = self.first.verdict(at);
+        }
+    }
 }
 
 /// Weather a plan stands on.
@@ -150,6 +167,8 @@ pub struct ColonyPlan {
     pub actions: Vec<ActionAnswer>,
     /// Said when nothing that can be done now changes much.
     pub nothing_helps: bool,
+    /// The one verdict: how soon, by when, what first.
+    pub verdict: ColonyVerdict,
 }
 
 /// Food of a colony.
@@ -244,9 +263,39 @@ pub struct RuleOfThumb {
     pub source: String,
 }
 
+/// What is done, of all that can be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum ActionKind {
+    /// Something about its queen.
+    Queen,
+    /// A blocked entrance is cleared.
+    ClearOpenings,
+    /// A treatment against mites.
+    TreatMites,
+    /// Stores from the far side are hung near.
+    BringNear,
+    /// Frames of stores from another colony.
+    Frames,
+    /// Syrup in autumn.
+    Syrup,
+    /// Thin syrup in spring.
+    ThinSyrup,
+    /// Fondant over the cluster.
+    SolidFeed,
+    /// A better lid.
+    Lid,
+    /// A wrap.
+    Wrap,
+    /// A tray under the mesh.
+    Tray,
+}
+
 /// Something to do.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct ActionAnswer {
+    /// Which of all that can be done.
+    pub kind: ActionKind,
     /// What.
     pub what: String,
     /// First day.
@@ -282,6 +331,7 @@ impl ActionAnswer {
     /// One that custom asks for, still to be said.
     pub(crate) fn by_custom() -> Self {
         Self {
+            kind: ActionKind::Queen,
             what: String::new(),
             from: Date::ZERO,
             by: Date::ZERO,

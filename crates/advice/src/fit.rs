@@ -29,8 +29,9 @@ use crate::plan::Base;
 use crate::shortage::WORTH_FEEDING;
 use crate::statistics::mean_and_error;
 use figures::{Country, Figures};
-pub(crate) use health::Health;
+pub(crate) use health::{Health, foulbrood};
 pub(crate) use scales::{GUARD, left_on};
+pub(crate) use windows::broodless_days;
 
 /// A yard looked at before winter, with what the plan computed of it.
 pub(crate) struct Look<'a> {

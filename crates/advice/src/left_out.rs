@@ -6,7 +6,7 @@ use crate::plan::PlanQuestion;
 use crate::words::{day, season_month};
 
 /// Months, as the north counts them, in which flowers may still give nectar (common practice).
-const MAY_FLOW: std::ops::RangeInclusive<i8> = 5..=8;
+pub(crate) const MAY_FLOW: std::ops::RangeInclusive<i8> = 5..=8;
 
 /// Each a sentence; none where nothing is left out.
 pub(crate) fn of(question: &PlanQuestion<'_>) -> Vec<String> {

@@ -37,6 +37,7 @@ pub mod statistics;
 pub mod sums;
 pub mod syrup;
 pub mod treatments;
+pub mod verdict;
 pub mod winter_bees;
 pub mod words;
 pub mod yard;

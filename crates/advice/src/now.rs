@@ -30,8 +30,10 @@ use std::sync::Mutex;
 use crate::LooksTo;
 use crate::ahead::{Ahead, Watched};
 use crate::answer::WeatherAnswer;
-use crate::plan::{Base, PlanQuestion};
-use crate::yard;
+use crate::plan::{Base, PlanQuestion, colony_plan};
+use crate::verdict::{self, Facts, FirstAnswer};
+use crate::{fit, yard};
+use colony::Seen;
 
 /// What is asked.
 #[derive(Debug, Clone, Copy)]
@@ -222,7 +224,31 @@ impl<'a> Ground<'a> {
             };
             colony::now(&base, at, &watched)
         };
-        self.answer(&scene, (0..base.housed.len()).map(colony).collect())
+        let seen: Vec<Seen> = (0..base.housed.len()).map(colony).collect();
+        let first = self.first(&base, &seen);
+        let colonies = seen.into_iter().enumerate();
+        let colonies = colonies.map(|(at, seen)| ColonyNow { verdict: first.verdict(at), ..seen.now }).collect();
+        self.answer(&scene, colonies, first)
+    }
+
+    /// What is told first: whether a colony winters in its own hive is asked as long as bees still merge.
+    fn first(&self, base: &Base<'_>, seen: &[Seen]) -> FirstAnswer {
+        let today = self.question.as_of;
+        let merges = fit::site_dates(base).is_some_and(|dates| today <= dates.unite_by.p90);
+        let fit = merges.then(|| {
+            let plans: Vec<_> =
+                seen.iter().enumerate().map(|(at, seen)| colony_plan(base, at, &seen.weighed)).collect();
+            fit::fit(base, &plans)
+        });
+        let fit = fit.flatten();
+        // Nobody is put to a colony that is dead or gone by now.
+        let is_gone = |name: &String| seen.iter().any(|seen| seen.now.name == *name && seen.now.is_gone());
+        let of_fit = |at: usize| {
+            let own = &fit.as_ref()?.colonies.get(at)?.verdict;
+            (!own.with.as_ref().is_some_and(is_gone)).then_some(own)
+        };
+        let facts: Vec<Facts<'_>> = seen.iter().enumerate().map(|(at, seen)| seen.facts(of_fit(at))).collect();
+        verdict::first(base, today, self.looks_to(), &facts)
     }
 
     /// The colonies in their hives as these stand by now, their queens as they were last told.
@@ -233,7 +259,7 @@ impl<'a> Ground<'a> {
     }
 
     /// The answer for the yard round those for its colonies.
-    fn answer(&self, scene: &Scene<'_>, colonies: Vec<ColonyNow>) -> NowAnswer {
+    fn answer(&self, scene: &Scene<'_>, colonies: Vec<ColonyNow>, first: FirstAnswer) -> NowAnswer {
         let until = self.until();
         let end = scene.start + jiff::SignedDuration::from_hours(until as i64);
         let plan = &self.question.plan;
@@ -256,6 +282,7 @@ impl<'a> Ground<'a> {
             lid: lid::tomorrow(&self.environment, until, self.question.thresholds, plan.system),
             open_first: open_first::of(apiary, &colonies, end),
             colonies,
+            first,
         }
     }
 }

@@ -7,7 +7,8 @@ use snowhum_units::{Kilogram, Range, System};
 use snowhum_weather::Ensemble;
 use snowhum_winter::{Action, Ends, Event, Housed, MemberEnd, Parameters, Record, Settings, Trajectory};
 
-use crate::actions::{self, Situation};
+use crate::LooksTo;
+use crate::actions::{self, Situation, Weighed};
 use crate::ahead::Ahead;
 use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres, WeatherAnswer};
 use crate::gifts::{self, Gift};
@@ -15,6 +16,7 @@ use crate::need::Need;
 use crate::statistics::{mean_and_error, rounded, weighted_range};
 use crate::sums::losses::learnt;
 use crate::syrup::{Strength, sugar_for};
+use crate::verdict::{self, ColonyVerdict, Facts, Fate};
 use crate::{finish, fit, left_out, over_rule, rules, seasons, shortage, yard};
 
 /// What a plan is asked with.
@@ -104,13 +106,33 @@ impl Base<'_> {
 #[must_use]
 pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
     let base = base_run(question);
-    let colonies: Vec<ColonyPlan> = (0..base.housed.len()).map(|at| colony_plan(&base, at)).collect();
+    let weighed: Vec<Vec<Weighed>> =
+        (0..base.housed.len()).map(|at| actions::best(&Situation { base: &base, colony: at })).collect();
+    let mut colonies: Vec<ColonyPlan> =
+        weighed.iter().enumerate().map(|(at, own)| colony_plan(&base, at, own)).collect();
     let fit = fit::fit(&base, &colonies);
-    let verdict = |at: usize| Some(&fit.as_ref()?.colonies.get(at)?.verdict);
+    let fitness = |at: usize| Some(&fit.as_ref()?.colonies.get(at)?.verdict);
     let need = |(at, colony): (usize, &ColonyPlan)| {
-        Need::of(colony, verdict(at).map(|verdict| verdict.kind), verdict(at).and_then(|verdict| verdict.queen))
+        Need::of(colony, fitness(at).map(|verdict| verdict.kind), fitness(at).and_then(|verdict| verdict.queen))
     };
     let needs = colonies.iter().enumerate().map(need).collect();
+    let facts: Vec<Facts<'_>> = weighed
+        .iter()
+        .enumerate()
+        .map(|(at, weighed)| Facts {
+            fate: Fate::Lives,
+            alive: 1.0,
+            alive_queenright: 1.0,
+            is_shut: false,
+            beside: false,
+            weighed,
+            fit: fitness(at),
+        })
+        .collect();
+    let first = verdict::first(&base, question.as_of, LooksTo::Spring, &facts);
+    for (at, colony) in colonies.iter_mut().enumerate() {
+        colony.verdict = first.verdict(at);
+    }
     let apiary = question.apiary;
     PlanAnswer {
         schema: PLAN_SCHEMA.to_owned(),
@@ -130,6 +152,7 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         fit,
         colonies,
         needs,
+        first,
     }
 }
 
@@ -190,14 +213,14 @@ impl<'a> Base<'a> {
     }
 }
 
-fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
+/// One colony's winter; its verdict is left to be decided with the whole yard's.
+pub(crate) fn colony_plan(base: &Base<'_>, at: usize, weighed: &[Weighed]) -> ColonyPlan {
     let (housed, trajectory) = (&base.housed[at], &base.trajectories[at]);
     let colony = &housed.colony;
     let fed: Vec<f64> = trajectory.ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
     let (alive_fed_queenright, error) = mean_and_error(&fed);
     let sugar = sugar_for(base.shortages[at]);
-    let situation = Situation { base, colony: at };
-    let actions: Vec<_> = actions::best(&situation).into_iter().map(|weighed| weighed.answer).collect();
+    let actions: Vec<_> = weighed.iter().map(|weighed| weighed.answer.clone()).collect();
     ColonyPlan {
         name: colony.name.clone(),
         quick_start: colony.quick_start,
@@ -225,6 +248,7 @@ fn colony_plan(base: &Base<'_>, at: usize) -> ColonyPlan {
         over_rule: over_rule::over_rule(base, at),
         nothing_helps: actions::nothing_helps(&actions),
         actions,
+        verdict: ColonyVerdict::UNDECIDED,
     }
 }
 

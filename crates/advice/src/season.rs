@@ -9,6 +9,7 @@ use snowhum_units::Range;
 use crate::now::{ColonyNow, NowAnswer, Word};
 use crate::statistics::rounded;
 use crate::treatments::{TreatmentRow, treatments};
+use crate::verdict::ColonyVerdict;
 
 /// Name and number of the answer's form; the number rises when a key changes.
 pub const SEASON_SCHEMA: &str = "snowhum.season/1";
@@ -53,6 +54,8 @@ pub struct ColonySeason {
     pub months: Vec<MonthSaid>,
     /// How it stands.
     pub word: Word,
+    /// The one verdict on it.
+    pub verdict: ColonyVerdict,
     /// In words.
     pub about: String,
 }
@@ -112,6 +115,7 @@ fn colony_season(colony: &Colony, now: &ColonyNow, notes: &[&Note], treatments: 
         treatments,
         months: months(now),
         word: now.word,
+        verdict: now.verdict.clone(),
         about: now.about.clone(),
     }
 }

@@ -83,6 +83,12 @@ pub fn short_month(number: i8) -> &'static str {
     &month(number)[..3]
 }
 
+/// A day and month by its first three letters, such as `15 Apr`.
+#[must_use]
+pub fn short_day(date: Date) -> String {
+    format!("{} {}", date.day(), short_month(date.month()))
+}
+
 /// The month of a day, as the north counts its seasons.
 #[must_use]
 pub fn season_month(day: Date, latitude: f64) -> i8 {

@@ -41,6 +41,7 @@ pub use hive::*;
 pub use id::*;
 pub use materials::{StockMaterial, material, materials};
 pub use mite_count::MiteCount;
+pub use nearest::nearest_names;
 pub use note::*;
 pub use opening_state::{NotedOpening, NotedOpenings, OpeningState};
 pub use openings::{Aperture, Guard, guards};

@@ -23,6 +23,21 @@ pub(crate) fn nearest<'a>(word: &str, candidates: impl IntoIterator<Item = &'a s
         .map(|(_, candidate)| candidate)
 }
 
+/// So many of some names, those that differ from `word` by the fewest letters first; all of them in order where there are no
+/// more than that.
+#[must_use]
+pub fn nearest_names<'a>(word: &str, names: &[&'a str], most: usize) -> Vec<&'a str> {
+    const LONGEST: usize = 48;
+    let letters = |text: &str| text.to_lowercase().chars().take(LONGEST).collect::<Vec<char>>();
+    let word = letters(word);
+    let mut near = names.to_vec();
+    if near.len() > most {
+        near.sort_by_key(|name| distance(&word, &letters(name)));
+        near.truncate(most);
+    }
+    near
+}
+
 /// Letters to insert, drop or change.
 fn distance(a: &[char], b: &[char]) -> usize {
     let mut row: Vec<usize> = (0..=b.len()).collect();

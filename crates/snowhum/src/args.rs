@@ -10,6 +10,8 @@ use crate::commands::jobs::JobsArguments;
 use crate::commands::losses::LossesArguments;
 use crate::commands::mites::MitesArguments;
 use crate::commands::note::{NoteArguments, UndoArguments};
+use crate::commands::now::NowArguments;
+use crate::commands::plan::PlanArguments;
 use crate::commands::print::PrintArguments;
 use crate::commands::records::RestoreArguments;
 use crate::commands::serve::lan::LanArguments;
@@ -104,8 +106,9 @@ pub(crate) enum Command {
     },
     /// The winter ahead for each colony.
     ///
-    /// Example: snowhum plan --apiary my-yard.toml
-    Plan(YardArguments),
+    /// Examples: snowhum plan --apiary my-yard.toml
+    ///           snowhum plan Alder
+    Plan(PlanArguments),
     /// Where each colony stands now, from weather and notes, and what to do next.
     ///
     /// Example: snowhum now --apiary my-yard.toml --as-of 2026-02-07
@@ -236,18 +239,6 @@ pub(crate) struct ServeArguments {
     pub(crate) yard: YardArguments,
 }
 
-/// Which yard stands where, and whether a forecast is asked for.
-#[derive(Debug, Clone, Args)]
-pub(crate) struct NowArguments {
-    #[command(flatten)]
-    pub(crate) yard: YardArguments,
-    #[command(flatten)]
-    pub(crate) live: LiveArguments,
-    /// Say only what is new: at most once a week, unless a colony's word has changed since it was last said.
-    #[arg(long)]
-    pub(crate) alert: bool,
-}
-
 /// Live weather; nothing is asked of anybody unless a service is named.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct LiveArguments {
@@ -303,7 +294,7 @@ pub(crate) struct RunArguments {
     /// Members of the ensemble for each colony.
     #[arg(long, value_name = "N", default_value_t = 200, value_parser = clap::value_parser!(u32).range(8..=10_000))]
     pub(crate) members: u32,
-    /// End with code 1 if a colony needs the keeper now: of a plan, where its word is act or stop.
+    /// End with code 1 if a colony needs the keeper now: where its word is today or this week.
     #[arg(long)]
     pub(crate) check: bool,
 }

@@ -2,6 +2,8 @@
 
 use std::process::ExitCode;
 
+use snowhum_advice::verdict::FirstAnswer;
+
 use crate::{progress, text};
 
 /// An error with the exit code it ends in.
@@ -38,6 +40,16 @@ pub(crate) fn environment(text: impl std::fmt::Display) -> anyhow::Error {
 /// What is done and needs the keeper now, as an error.
 pub(crate) fn needs_keeper(text: impl std::fmt::Display) -> anyhow::Error {
     anyhow::Error::new(Failure::NeedsKeeper(text.to_string()))
+}
+
+/// An error where a colony needs the keeper within a week, if that was asked for.
+pub(crate) fn check(first: &FirstAnswer, asked: bool) -> anyhow::Result<()> {
+    let urgent = first.colonies.iter().filter(|colony| colony.verdict.is_urgent());
+    let urgent: Vec<String> = urgent.map(|colony| format!("{} ({})", colony.name, colony.verdict.words())).collect();
+    if !asked || urgent.is_empty() {
+        return Ok(());
+    }
+    Err(needs_keeper(format!("needs you now: {}", urgent.join(", "))))
 }
 
 /// Prints the message on stderr and gives the code.

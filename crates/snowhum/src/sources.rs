@@ -72,11 +72,17 @@ pub(crate) fn read(path: &Path) -> anyhow::Result<Vec<u8>> {
     std::fs::read(path).map_err(|error| exit::input(format!("{shown}: cannot be read: {error}")))
 }
 
+/// Names offered where one is not known.
+const NEAREST: usize = 3;
+
 /// Place of a colony by name, or what names there are.
 pub(crate) fn place_of(apiary: &Apiary, name: &str) -> anyhow::Result<usize> {
-    let same = |colony: &Colony| colony.name.eq_ignore_ascii_case(name.trim());
+    let wanted = name.trim().to_lowercase();
+    let same = |colony: &Colony| colony.name.to_lowercase() == wanted;
     apiary.colonies.iter().position(same).ok_or_else(|| {
         let names: Vec<&str> = apiary.colonies.iter().map(|colony| colony.name.as_str()).collect();
-        exit::input(format!("there is no colony \"{name}\" in {}; there are {}", apiary.name, names.join(", ")))
+        let (near, more) = (snowhum_apiary::nearest_names(&wanted, &names, NEAREST), names.len() > NEAREST);
+        let there_are = if more { "the nearest are" } else { "there are" };
+        exit::input(format!("there is no colony \"{name}\" in {}; {there_are} {}", apiary.name, near.join(", ")))
     })
 }

@@ -4,6 +4,7 @@ pub(crate) mod chart;
 pub(crate) mod dead_bees;
 pub(crate) mod deadout;
 pub(crate) mod feed;
+pub(crate) mod first;
 pub(crate) mod fit;
 pub(crate) mod hive;
 pub(crate) mod jobs;
@@ -20,6 +21,7 @@ pub(crate) mod weigh;
 
 use snowhum_advice::answer::ActionAnswer;
 use snowhum_advice::words::day;
+use std::collections::BTreeSet;
 use std::io::Write;
 
 use crate::exit;
@@ -51,6 +53,35 @@ pub(crate) fn entry(label: &str, text: &str) -> String {
     const MARGIN: usize = 14;
     let lines = broken(text, WIDTH - MARGIN).join(&format!("\n{}", " ".repeat(MARGIN)));
     format!("  {label:<12}{lines}\n")
+}
+
+/// What was said once and is not said again.
+#[derive(Default)]
+pub(crate) struct Once {
+    said: BTreeSet<String>,
+}
+
+impl Once {
+    /// Whether a text is said for the first time.
+    pub(crate) fn is_new(&mut self, text: &str) -> bool {
+        self.said.insert(text.trim_end_matches('.').to_lowercase())
+    }
+
+    /// Labelled paragraphs of a colony, what was said before left out.
+    pub(crate) fn entry(&mut self, label: &str, text: &str) -> String {
+        if self.is_new(text) { entry(label, text) } else { String::new() }
+    }
+}
+
+/// As many of some paragraphs, the first first, as fit in so many lines.
+pub(crate) fn fitting(paragraphs: &[String], most: usize) -> String {
+    let mut page = String::new();
+    for paragraph in paragraphs {
+        if page.lines().count() + paragraph.lines().count() <= most {
+            page += paragraph;
+        }
+    }
+    page
 }
 
 /// The days for something to do.

@@ -106,11 +106,15 @@ fn sheets_are_written_into_a_folder() {
 }
 
 /// What is asked of the rest of the year, and of the watch.
-const ASKED: [&[&str]; 14] = [
+const ASKED: [&[&str]; 18] = [
     &["jobs", "--members", "16"],
     &["spring", "--members", "16", "--as-of", "2026-04-10"],
     &["plan", "--members", "16"],
+    &["plan", "--all", "--members", "16"],
+    &["plan", "Juniper", "--members", "16"],
     &["now", "--members", "16", "--as-of", "2026-02-07"],
+    &["now", "--all", "--members", "16", "--as-of", "2026-02-07"],
+    &["now", "Larch", "--members", "16", "--as-of", "2026-02-07"],
     &["losses"],
     &["losses", "--before", "4", "--dead", "1"],
     &["deadout"],

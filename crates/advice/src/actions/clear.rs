@@ -6,6 +6,7 @@ use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
+use crate::answer::ActionKind;
 use crate::cautions::Hazard;
 
 /// What is done, at the entrance, at the upper hole, at both.
@@ -15,11 +16,6 @@ const BOTH: &str = "clear the entrance and the upper hole of ice and dead bees";
 const WORK: f64 = 0.1;
 /// Days within which a blocked opening should be free: bees that cannot get out on the next mild day foul the hive.
 const WITHIN_DAYS: i64 = 3;
-
-/// Whether it is this that is done.
-pub(super) fn is_clearing(what: &str) -> bool {
-    [ENTRANCE, UPPER_HOLE, BOTH].contains(&what)
-}
 
 /// Rake or melt them free; snow is left.
 pub(super) fn openings(situation: &Situation<'_>) -> Option<Candidate> {
@@ -42,6 +38,7 @@ pub(super) fn openings(situation: &Situation<'_>) -> Option<Candidate> {
     let question = situation.base.question;
     let open = Action::Openings { entrance: Fraction::new(1.0), hole: Fraction::new(1.0) };
     Some(Candidate {
+        kind: ActionKind::ClearOpenings,
         what: what.to_owned(),
         why: why.to_owned(),
         from: question.as_of,

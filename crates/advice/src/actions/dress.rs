@@ -5,6 +5,7 @@ use snowhum_apiary::{Floor, SetupChange};
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
+use crate::answer::ActionKind;
 use crate::plan::Base;
 
 /// Lids better than this, m² K/W, are left alone (30 mm of foam).
@@ -27,6 +28,7 @@ pub(super) fn insulate_lid(situation: &Situation<'_>) -> Option<Candidate> {
     }
     let money = &situation.base.question.apiary.money;
     changed(situation, "lid=50 mm foam", |candidate| Candidate {
+        kind: ActionKind::Lid,
         what: "lay 50 mm of foam over the crownboard".to_owned(),
         why: "moves the water from the lid, where it drips on the cluster, to the walls, and saves heat".to_owned(),
         cost: money.lid + WORK_LID * money.hour,
@@ -49,6 +51,7 @@ pub(super) fn wrap(situation: &Situation<'_>) -> Option<Candidate> {
     let day = cold_from(base)?;
     let money = &base.question.apiary.money;
     let mut wrap = changed(situation, "wrap=felt paper", |candidate| Candidate {
+        kind: ActionKind::Wrap,
         what: "wrap the walls in felt paper".to_owned(),
         why: "keeps wind off the joints and takes in sun; it holds hardly any heat by itself".to_owned(),
         cost: money.wrap + WORK_WRAP * money.hour,
@@ -86,6 +89,7 @@ pub(super) fn close_mesh(situation: &Situation<'_>) -> Option<Candidate> {
     }
     let money = &situation.base.question.apiary.money;
     changed(situation, "floor=mesh with tray", |candidate| Candidate {
+        kind: ActionKind::Tray,
         what: "push the tray in under the mesh".to_owned(),
         why: "less wind through the hive; clear the tray when dead bees cover it".to_owned(),
         cost: WORK_TRAY * money.hour,
@@ -104,6 +108,7 @@ fn changed(situation: &Situation<'_>, change: &str, fill: impl FnOnce(Candidate)
     let question = situation.base.question;
     let hive = situation.housed().hive.with_change(&change.parse::<SetupChange>().ok()?).ok()?;
     Some(fill(Candidate {
+        kind: ActionKind::Lid,
         what: String::new(),
         why: String::new(),
         from: question.as_of,

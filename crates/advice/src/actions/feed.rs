@@ -6,6 +6,7 @@ use snowhum_units::{CubicMetre, Kilogram, Range};
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation, thin_syrup};
+use crate::answer::ActionKind;
 use crate::cautions::Hazard;
 use crate::combs;
 use crate::course::Course;
@@ -38,6 +39,7 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
     }
     let question = situation.base.question;
     Some(Candidate {
+        kind: ActionKind::BringNear,
         what: format!("hang the {} from the far side next to the cluster", far.show(question.system, 1)),
         why: "food two bare combs away might as well not be there in a cold spell".to_owned(),
         from: question.as_of,
@@ -59,6 +61,7 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
     let question = base.question;
     let name = &base.housed[giver].colony.name;
     Some(Candidate {
+        kind: ActionKind::Frames,
         what: format!(
             "hang in {frames} full {} of sealed stores from {name} ({})",
             if frames == 1 { "frame" } else { "frames" },
@@ -97,6 +100,7 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
         String::new()
     };
     Some(Candidate {
+        kind: ActionKind::Syrup,
         what: format!(
             "feed {} of sugar as {} of 3:2 syrup, finished by {}{left}",
             course.sugar().show(question.system, 1),
@@ -110,7 +114,7 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
         feeds: true,
         fed_first: false,
         events: vec![Event {
-            day: course.days(question.as_of).clamp(0, SYRUP_TAKEN) as usize,
+            day: syrup_day(&course, question.as_of),
             colony: situation.colony,
             action: Action::Syrup { stores: course.stores },
         }],
@@ -118,6 +122,11 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
         rule: None,
         sources: vec!["55 F limit: Ontario beekeeping extension", "1.1 kg of stores a kg of sugar, range 1.0-1.2"],
     })
+}
+
+/// The day of the run on which a course of syrup counts as stores.
+pub(crate) fn syrup_day(course: &Course, as_of: Date) -> usize {
+    course.days(as_of).clamp(0, SYRUP_TAKEN) as usize
 }
 
 fn course_words(course: &Course, finish: Range<Date>) -> String {
@@ -140,10 +149,9 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
         return None;
     }
     let question = base.question;
-    let hunger = situation.early_hunger().unwrap_or_else(|| base.days().saturating_sub(AHEAD));
-    let fondant = half_kilograms(short / STORES_PER_FONDANT).min(MOST_FONDANT);
-    let day = hunger.saturating_sub(AHEAD);
+    let (fondant, day) = (solid_fondant(short), solid_day(situation));
     Some(Candidate {
+        kind: ActionKind::SolidFeed,
         what: format!("put {} of fondant right over the cluster", fondant.show(question.system, 1)),
         why: solid_why(situation),
         from: question.as_of,
@@ -163,6 +171,17 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
         ),
         sources: vec!["computed run-out", "common practice"],
     })
+}
+
+/// Fondant for what is short, as it is put on at one time.
+pub(crate) fn solid_fondant(short: Kilogram) -> Kilogram {
+    half_kilograms(short / STORES_PER_FONDANT).min(MOST_FONDANT)
+}
+
+/// The day of the run by which solid feed lies over the bees.
+pub(crate) fn solid_day(situation: &Situation<'_>) -> usize {
+    let hunger = situation.early_hunger().unwrap_or_else(|| situation.base.days().saturating_sub(AHEAD));
+    hunger.saturating_sub(AHEAD)
 }
 
 fn solid_why(situation: &Situation<'_>) -> String {

@@ -6,6 +6,7 @@ use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
+use crate::answer::ActionKind;
 use crate::cautions::Hazard;
 use crate::fit::mite_region;
 use crate::sums::mites::line_for;
@@ -13,7 +14,7 @@ use crate::winter_bees;
 use crate::words::{day, season_month};
 
 /// Share of the mites that a treatment leaves: nine in ten gone, as in the plan's start (judgement).
-const LEFT: Fraction = Fraction::new(0.1);
+pub(crate) const LEFT: Fraction = Fraction::new(0.1);
 /// Days within which it is begun where the day that spares all winter bees is past.
 const AT_ONCE: i64 = 7;
 /// Hours of work.
@@ -34,6 +35,7 @@ pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
         format!("too late for part of this winter's bees, and for all of them after {}", day(none))
     };
     Some(Candidate {
+        kind: ActionKind::TreatMites,
         what: "treat it for mites with what label and law allow here, all of the yard on one day".to_owned(),
         why: format!(
             "{rate:.1} mites per 100 bees at its count, over the line: {spares}; weighed in a colony given what it is \

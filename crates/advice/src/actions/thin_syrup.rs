@@ -1,10 +1,12 @@
 //! Thin syrup in spring: what a hungry colony is given once days are warm enough for bees to take it.
 
 use jiff::ToSpan;
+use jiff::civil::Date;
 use snowhum_units::Kelvin;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
+use crate::answer::ActionKind;
 use crate::cautions::Hazard;
 use crate::plan::Base;
 use crate::shortage::WORTH_FEEDING;
@@ -19,12 +21,12 @@ const WEEK: usize = 7;
 const AHEAD: usize = 7;
 const AT_THE_LATEST: i64 = 14;
 /// Days after which it counts as stores in the model (judgement: the first of it within days).
-const TAKEN: usize = 3;
+pub(crate) const TAKEN: usize = 3;
 /// Hours of work: a litre or so at a time is several walks.
 const WORK: f64 = 1.0;
 
 /// Whether thin syrup can be given from today on, in place of solid feed: days lengthen and are warm.
-pub(super) fn is_taken(base: &Base<'_>) -> bool {
+pub(crate) fn is_taken(base: &Base<'_>) -> bool {
     let (environment, days) = base.ahead.first_days(WEEK);
     let highest = |day: usize, path: usize| {
         (24 * day..24 * (day + 1)).map(|hour| environment.air(hour, path).get()).fold(f64::MIN, f64::max)
@@ -43,8 +45,8 @@ pub(super) fn feed(situation: &Situation<'_>) -> Option<Candidate> {
     }
     let (question, sugar) = (base.question, sugar_for(short));
     let hunger = situation.early_hunger();
-    let latest = question.as_of.saturating_add(AT_THE_LATEST.days());
     Some(Candidate {
+        kind: ActionKind::ThinSyrup,
         what: format!(
             "feed {} of sugar as {} of thin syrup, 1:1, a litre or so at a time",
             sugar.show(question.system, 1),
@@ -61,7 +63,7 @@ pub(super) fn feed(situation: &Situation<'_>) -> Option<Candidate> {
             }
         },
         from: question.as_of,
-        by: hunger.map_or(latest, |day| base.date(day.saturating_sub(AHEAD)).min(latest)),
+        by: latest(situation),
         cost: sugar.get() * question.apiary.money.sugar_per_kg + WORK * question.apiary.money.hour,
         feeds: true,
         fed_first: false,
@@ -70,6 +72,13 @@ pub(super) fn feed(situation: &Situation<'_>) -> Option<Candidate> {
         rule: Some("solid food, then thin syrup once days are warm, then pollen; no more than is short".to_owned()),
         sources: vec!["computed run-out", "common practice", "1.1 kg of stores a kg of sugar, range 1.0-1.2"],
     })
+}
+
+/// The last day to begin it.
+pub(crate) fn latest(situation: &Situation<'_>) -> Date {
+    let base = situation.base;
+    let latest = base.question.as_of.saturating_add(AT_THE_LATEST.days());
+    situation.early_hunger().map_or(latest, |day| base.date(day.saturating_sub(AHEAD)).min(latest))
 }
 
 #[cfg(test)]

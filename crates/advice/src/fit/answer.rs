@@ -266,6 +266,9 @@ pub struct Verdict {
     /// What is wrong with its queen, where that decides.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub queen: Option<QueenTrouble>,
+    /// The other colony that it is about, where there is one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub with: Option<String>,
     /// What to do, in a sentence.
     pub says: String,
     /// Why, the weightiest first.

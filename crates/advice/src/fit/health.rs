@@ -41,9 +41,14 @@ impl Health {
 
     /// Whether a colony may have lost its queen: nobody saw her or her eggs, and while colonies still rear brood there is
     /// none.
-    pub(super) fn perhaps_queenless(&self, colony: &Colony) -> bool {
+    pub(crate) fn perhaps_queenless(&self, colony: &Colony) -> bool {
         let unseen = colony.queen.seen_or_laying == Some(false) && colony.autumn.queen.is_none();
         unseen && colony.sealed_brood.is_some_and(|brood| brood.p90 < 1.0) && self.today <= self.boost_by
+    }
+
+    /// Whether mites so many on 100 bees bring viruses with them.
+    pub(crate) fn brings_viruses(&self, per_100: f64) -> bool {
+        per_100 >= self.virus
     }
 
     /// Whether a colony may take in another's bees or give its brood and combs.
@@ -53,7 +58,7 @@ impl Health {
 }
 
 /// Whether a colony shows signs of foulbrood.
-pub(super) fn foulbrood(colony: &Colony) -> bool {
+pub(crate) fn foulbrood(colony: &Colony) -> bool {
     colony.autumn.troubles.iter().flatten().any(|trouble| *trouble == Trouble::FoulbroodSigns)
 }
 

@@ -56,7 +56,7 @@ fn queen_first(look: &Look<'_>, mut verdict: Verdict) -> Verdict {
 }
 
 fn verdict(kind: VerdictKind, says: impl Into<String>, reasons: Vec<String>) -> Verdict {
-    Verdict { kind, queen: None, says: says.into(), reasons }
+    Verdict { kind, queen: None, with: None, says: says.into(), reasons }
 }
 
 fn stop(look: &Look<'_>, at: usize) -> Verdict {
@@ -92,7 +92,8 @@ fn of_queen(look: &Look<'_>, at: usize, trouble: QueenTrouble, uniting: Option<&
     if look.today() > last {
         reasons.push(format!("the last sensible day to give a queen here was about {} (judgement)", day(last)));
     }
-    Verdict { queen: Some(trouble), ..verdict(advice.kind, advice.says, reasons) }
+    let with = uniting.filter(|uniting| uniting.advised).and_then(|uniting| uniting.with.clone());
+    Verdict { queen: Some(trouble), with, ..verdict(advice.kind, advice.says, reasons) }
 }
 
 /// Its end, in words.
@@ -197,7 +198,8 @@ fn of_weak(look: &Look<'_>, at: usize, uniting: Option<&Uniting>) -> Verdict {
             reasons.extend(uniting.carried.map(|carried| {
                 format!("together in the model: {} in 100 come to spring, as one colony", hives(carried.together))
             }));
-            verdict(VerdictKind::Unite, format!("put it to {}", uniting.with.clone().unwrap_or_default()), reasons)
+            let says = format!("put it to {}", uniting.with.clone().unwrap_or_default());
+            Verdict { with: uniting.with.clone(), ..verdict(VerdictKind::Unite, says, reasons) }
         }
         None => {
             reasons.extend(uniting.iter().filter(|_| low).flat_map(|uniting| uniting.against.clone()));
@@ -218,7 +220,7 @@ fn boosted(look: &Look<'_>, boost: &Boost) -> String {
 fn boost_verdict(look: &Look<'_>, boost: &Boost, reasons: Vec<String>) -> Verdict {
     let (giver, last) = (&look.colony(boost.giver).name, day(look.dates.boost_by.p50));
     let says = format!("hang in a frame of sealed brood without its bees from {giver}, by about {last}");
-    verdict(VerdictKind::Boost, says, reasons)
+    Verdict { with: Some(giver.clone()), ..verdict(VerdictKind::Boost, says, reasons) }
 }
 
 fn no_boost(look: &Look<'_>) -> String {
@@ -237,11 +239,12 @@ fn alone(look: &Look<'_>, at: usize, mut reasons: Vec<String>) -> Verdict {
     }
     reasons.extend(once_fed(look, at).filter(|fed| !reasons.contains(fed)));
     let mut says: Vec<String> = Vec::new();
-    let mut kind = VerdictKind::Alone;
+    let (mut kind, mut with) = (VerdictKind::Alone, None);
     if look.is_weak(at) && look.housed(at).neighbour.is_none() {
         says.push(match company(look, at) {
             Some(strong) => {
                 kind = VerdictKind::Company;
+                with = Some(look.colony(strong).name.clone());
                 format!("set it beside or over {}, wall to wall, to share its warmth; a hive is shifted when its bees no longer fly", look.colony(strong).name)
             }
             None => "it wants a strong neighbour to warm it, and none is fit for that here".to_owned(),
@@ -249,7 +252,7 @@ fn alone(look: &Look<'_>, at: usize, mut reasons: Vec<String>) -> Verdict {
     }
     says.extend(food(look, plan));
     let says = if says.is_empty() { "it needs no other colony's help".to_owned() } else { says.join(", and ") };
-    verdict(kind, says, reasons)
+    Verdict { with, ..verdict(kind, says, reasons) }
 }
 
 /// What it is fed, where some is short.

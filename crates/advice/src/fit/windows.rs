@@ -105,7 +105,7 @@ fn without_brood(look: &Look<'_>, class: &Broodless, broodless: Option<&[Range<D
 
 /// When brood is gone and when it is there again, in the hives of the yard together; none where the plan's days show no such
 /// time.
-fn broodless_days(base: &Base<'_>) -> Option<[Range<Date>; 2]> {
+pub(crate) fn broodless_days(base: &Base<'_>) -> Option<[Range<Date>; 2]> {
     let days = BroodDays::of(base, &Triggers::shipped().ok()?);
     let range = |dates: &Dates| {
         let at = |share| dates.at(share, base.question.as_of);

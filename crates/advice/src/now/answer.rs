@@ -9,6 +9,7 @@ use super::Word;
 use crate::LooksTo;
 use crate::answer::{ActionAnswer, DateRange, OpenDates, WeatherAnswer};
 use crate::queen::QueenTrouble;
+use crate::verdict::{ColonyVerdict, FirstAnswer};
 
 /// Name and number of the form; the number rises when a key changes.
 pub const NOW_SCHEMA: &str = "snowhum.now/1";
@@ -40,6 +41,8 @@ pub struct NowAnswer {
     pub open_first: Vec<OpenFirst>,
     /// Every colony in walking order.
     pub colonies: Vec<ColonyNow>,
+    /// What a keeper is told first.
+    pub first: FirstAnswer,
 }
 
 /// Where a colony stands.
@@ -47,7 +50,7 @@ pub struct NowAnswer {
 pub struct ColonyNow {
     /// The keeper's name.
     pub name: String,
-    /// The one word.
+    /// The word of earlier answers, for those who read it; [`Self::verdict`] is what is shown.
     pub word: Word,
     /// What the word is about.
     pub about: String,
@@ -92,6 +95,8 @@ pub struct ColonyNow {
     pub look_first: LookFirst,
     /// Said when nothing that can be done now changes much.
     pub nothing_helps: bool,
+    /// The one verdict: how soon, by when, what first.
+    pub verdict: ColonyVerdict,
 }
 
 impl ColonyNow {
@@ -141,6 +146,7 @@ impl ColonyNow {
             actions: Vec::new(),
             look_first: LookFirst { weighing_money: 0.0, life_sign_money: 0.0, says: String::new() },
             nothing_helps: false,
+            verdict: ColonyVerdict::UNDECIDED,
         }
     }
 }

@@ -30,6 +30,12 @@ pub(super) fn of(base: &Base<'_>, at: usize, until: Timestamp) -> Vec<String> {
     beside
 }
 
+/// Whether a sign noted lately asks for a look inside: a mouse, drones out of season, no pollen while others carry it.
+pub(super) fn asks_for_a_look(base: &Base<'_>, at: usize, until: Timestamp) -> bool {
+    let noted = Noted { apiary: base.question.apiary, colony: base.housed[at].colony.id, until };
+    noted.mouse().is_some() || noted.drones().is_some() || noted.no_pollen().is_some()
+}
+
 fn mites(base: &Base<'_>, at: usize) -> Option<String> {
     let (rate, on) = over_the_line(&Situation { base, colony: at })?;
     Some(format!(

@@ -14,8 +14,10 @@ use super::{ColonyNow, Expectation, LookFirst, StoresNow, Thresholds, day_before
 use crate::LooksTo;
 use crate::actions::{self, Situation, Weighed};
 use crate::answer::ActionAnswer;
+use crate::fit::Verdict;
 use crate::plan::Base;
 use crate::statistics::{mean_and_error, rounded};
+use crate::verdict::{Facts, Fate};
 use crate::{queen, sealed, seasons};
 
 /// A colony as the watch left it.
@@ -47,7 +49,30 @@ impl Spring {
     }
 }
 
-pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNow {
+/// One colony, and what the verdict on it is decided by.
+pub(super) struct Seen {
+    pub(super) now: ColonyNow,
+    pub(super) weighed: Vec<Weighed>,
+    fate: Fate,
+    is_shut: bool,
+    beside: bool,
+}
+
+impl Seen {
+    pub(super) fn facts<'a>(&'a self, fit: Option<&'a Verdict>) -> Facts<'a> {
+        Facts {
+            fate: self.fate.clone(),
+            alive: self.now.alive,
+            alive_queenright: self.now.alive_queenright,
+            is_shut: self.is_shut,
+            beside: self.beside,
+            weighed: &self.weighed,
+            fit,
+        }
+    }
+}
+
+pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> Seen {
     let Watched { estimate, visits, thresholds, looks_to, end, .. } = *watched;
     let standing = estimate.standing();
     let (seen_dead, united_into) = (seen_dead(visits), united_into(base, visits));
@@ -60,8 +85,15 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
     let queen = if gone { None } else { queen::advice(base, at) };
     let shut = shut(base, at).filter(|_| !gone);
     let look_first = look_first(base, at, standing.alive, &weighed);
-    let actions: Vec<ActionAnswer> = weighed.into_iter().map(|weighed| weighed.answer).collect();
+    let actions: Vec<ActionAnswer> = weighed.iter().map(|weighed| weighed.answer.clone()).collect();
     let spring = Spring::of(base, at, standing.alive);
+    let fate = match (&united_into, &closed) {
+        (Some(into), _) => Fate::UnitedInto(into.clone()),
+        (None, Some(Closed::Foulbrood)) => Fate::Foulbrood,
+        (None, Some(_)) => Fate::Gone,
+        (None, None) if seen_dead => Fate::SeenDead,
+        (None, None) => Fate::Lives,
+    };
     let (word, about) = word(&Grounds {
         today: day_before(base.question.as_of),
         alive: standing.alive,
@@ -78,7 +110,8 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         thresholds,
         looks_to,
     });
-    ColonyNow {
+    let signs = !gone && beside::asks_for_a_look(base, at, end);
+    let now = ColonyNow {
         word,
         about,
         beside,
@@ -89,7 +122,8 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> ColonyNo
         actions,
         look_first,
         ..standing_of(base, at, watched, (&standing, &spring))
-    }
+    };
+    Seen { now, weighed, fate, is_shut: shut.is_some(), beside: signs }
 }
 
 /// Whether to look first: what custom asks for about a queen hangs on no weighing.

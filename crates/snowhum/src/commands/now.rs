@@ -2,16 +2,34 @@
 
 mod alert;
 
-use snowhum_advice::now::{Ground, NowAnswer, Thresholds, Word};
+use clap::Args;
+use snowhum_advice::now::{Ground, NowAnswer, Thresholds};
 use snowhum_apiary::Apiary;
 use snowhum_units::System;
 
-use crate::args::{Common, NowArguments, RunArguments};
+use super::plan::ToldArguments;
+use crate::args::{Common, LiveArguments, RunArguments, YardArguments};
 use crate::weather_source::Present;
 use crate::{exit, progress, sources, text};
 
+/// Which yard stands where, and whether a forecast is asked for.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct NowArguments {
+    #[command(flatten)]
+    pub(crate) told: ToldArguments,
+    #[command(flatten)]
+    pub(crate) yard: YardArguments,
+    #[command(flatten)]
+    pub(crate) live: LiveArguments,
+    /// Say only what is new: at most once a week, unless a colony's word has changed since it was last said.
+    #[arg(long)]
+    pub(crate) alert: bool,
+}
+
 pub(super) fn run(arguments: &NowArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
+    let told = &arguments.told;
+    let at = told.colony.as_deref().map(|name| sources::place_of(&apiary, name)).transpose()?;
     let answer = answer(&apiary, arguments, common)?;
     if arguments.alert {
         return alert::tell(&answer, common);
@@ -19,14 +37,14 @@ pub(super) fn run(arguments: &NowArguments, common: &Common) -> anyhow::Result<(
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        text::say(&text::now::words(&answer, common.units.into()))?;
+        let system = common.units.into();
+        text::say(&match at {
+            Some(at) if !told.all => text::now::one(&answer, at, system),
+            None if !told.all => text::now::words(&answer, system),
+            _ => text::now::all(&answer, system),
+        })?;
     }
-    let urgent: Vec<&str> =
-        answer.colonies.iter().filter(|colony| colony.word == Word::Act).map(|colony| colony.name.as_str()).collect();
-    if arguments.yard.run.check && !urgent.is_empty() {
-        return Err(anyhow::Error::new(exit::Failure::NeedsKeeper(format!("needs you now: {}", urgent.join(", ")))));
-    }
-    Ok(())
+    exit::check(&answer.first, arguments.yard.run.check)
 }
 
 fn answer(apiary: &Apiary, arguments: &NowArguments, common: &Common) -> anyhow::Result<NowAnswer> {

@@ -1,5 +1,6 @@
 //! `plan`: the winter ahead for each colony.
 
+use clap::Args;
 use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::{plan, sealed};
@@ -7,28 +8,54 @@ use snowhum_apiary::Apiary;
 use snowhum_winter::Parameters;
 
 use crate::args::{Common, RunArguments, YardArguments};
-use crate::weather_source::Weather;
+use crate::weather_source::{Present, Weather};
 use crate::{exit, progress, sources, text};
 
-pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
-    let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
-    tell(&apiary, &arguments.run, common)
+/// Which yard or colony is planned for, and how much of it is told.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct PlanArguments {
+    #[command(flatten)]
+    pub(crate) told: ToldArguments,
+    #[command(flatten)]
+    pub(crate) yard: YardArguments,
+}
+
+/// How much is told.
+#[derive(Debug, Clone, Default, Args)]
+pub(crate) struct ToldArguments {
+    /// One colony by its name; the yard in a screenful if not given.
+    #[arg(value_name = "COLONY")]
+    pub(crate) colony: Option<String>,
+    /// Tell everything of every colony, with sources and licences.
+    #[arg(long)]
+    pub(crate) all: bool,
+}
+
+pub(super) fn run(arguments: &PlanArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
+    tell(&apiary, &arguments.yard.run, &arguments.told, common)
 }
 
 /// Computes a yard's plan and prints it.
-pub(super) fn tell(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<()> {
+pub(super) fn tell(
+    apiary: &Apiary,
+    arguments: &RunArguments,
+    told: &ToldArguments,
+    common: &Common,
+) -> anyhow::Result<()> {
+    let at = told.colony.as_deref().map(|name| sources::place_of(apiary, name)).transpose()?;
     let answer = answer(apiary, arguments, common)?;
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        text::say(&text::plan::words(&answer, common.units.into()))?;
+        let (moved, system) = (moved_on(apiary, answer.as_of), common.units.into());
+        text::say(&match at {
+            Some(at) if !told.all => text::plan::one(&answer, at, moved.as_deref(), system),
+            None if !told.all => text::plan::words(&answer, system),
+            _ => text::plan::all(&answer, moved.as_deref(), system),
+        })?;
     }
-    let needs = answer.colonies.iter().zip(&answer.needs).filter(|(_, need)| need.is_urgent());
-    let urgent: Vec<String> = needs.map(|(colony, need)| format!("{} ({})", colony.name, need.words())).collect();
-    if arguments.check && !urgent.is_empty() {
-        return Err(anyhow::Error::new(exit::Failure::NeedsKeeper(format!("needs you now: {}", urgent.join(", ")))));
-    }
-    Ok(())
+    exit::check(&answer.first, arguments.check)
 }
 
 fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
@@ -36,10 +63,16 @@ fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow:
     sealed::refuse(apiary, &parameters).map_err(exit::input)?;
     let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(apiary, arguments))?;
     let moved = moved_on(apiary, as_of);
-    let apiary = weather.moved(apiary);
-    let question = weather.question(&apiary, &parameters, arguments, common.units.into());
+    let there = weather.moved(apiary);
+    let question = weather.question(&there, &parameters, arguments, common.units.into());
     let mut answer = progress::during("computing the winter", || plan(&question));
     answer.weather.notes.splice(0..0, moved);
+    let arguments = RunArguments { as_of: Some(as_of), ..arguments.clone() };
+    // What is told first is of the hives as they stand by now, notes and all, so that plan and present say one thing. A day
+    // before the count has no present.
+    if let Ok(present) = Present::resolve(apiary, &arguments) {
+        answer.take_first(&super::now::told(apiary, present, &arguments, common.units.into())?);
+    }
     Ok(answer)
 }
 

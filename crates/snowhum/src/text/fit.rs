@@ -4,10 +4,10 @@ use jiff::civil::Date;
 use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Shopping, Stands, VerdictKind, What};
 use snowhum_units::{CubicMetre, Kilogram, System};
 
-use crate::text::entry;
+use crate::text::{Once, entry};
 
 /// One colony's verdict, where it stands off what is usual, and what nobody looked at.
-pub(crate) fn colony(fit: &ColonyFit) -> String {
+pub(crate) fn colony(fit: &ColonyFit, once: &mut Once) -> String {
     let verdict = &fit.verdict;
     let mut page = entry("Fit?", &format!("{}: {}", verdict.words(), verdict.says));
     page += &entry("", &format!("because {}", verdict.reasons.join("; ")));
@@ -19,7 +19,7 @@ pub(crate) fn colony(fit: &ColonyFit) -> String {
         page += &entry("How", &uniting.steps.join("; "));
     }
     for say in &fit.say {
-        page += &entry("", say);
+        page += &once.entry("", say);
     }
     page
 }
@@ -45,10 +45,10 @@ fn off(scale: &Scale) -> Option<String> {
 }
 
 /// What holds for the whole yard.
-pub(crate) fn yard(fit: &FitAnswer, as_of: Date, system: System) -> String {
+pub(crate) fn yard(fit: &FitAnswer, as_of: Date, system: System, once: &mut Once) -> String {
     let mut page = String::from("The yard\n");
     for say in &fit.say {
-        page += &entry("", say);
+        page += &once.entry("", say);
     }
     page += &shopping(&fit.shopping, system);
     for window in fit.windows.iter().filter(|window| window.until.is_none_or(|until| until.p90 >= as_of)) {

@@ -1,43 +1,79 @@
-//! The present in words: one word a colony first, then why, figures after.
+//! The present in words: what to do first, then one colony, or everything.
 
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::ActionAnswer;
 use snowhum_advice::now::{ColonyNow, Evidence, NowAnswer};
-use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out};
+use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_day};
 use snowhum_units::{Kelvin, Kilogram, Range, System};
 
-use crate::text::chart::bar;
-use crate::text::{entry, when, wrapped};
+use crate::text::first::{self, Screen};
+use crate::text::{Once, entry, fitting, plan, when, wrapped};
 
 /// Visits shown for a colony; the rest are in the JSON.
 const EVIDENCE_SHOWN: usize = 4;
 
+/// Lines of one colony's page, at most.
+const ONE: usize = 38;
+
+/// The first screen of a yard: what to do, and what each hive said last.
 pub(crate) fn words(now: &NowAnswer, system: System) -> String {
-    let mut page = head(now);
-    page += &overview(now);
-    for colony in &now.colonies {
-        page += "\n";
-        page += &colony_words(now, colony, system);
+    screen(now, system).words()
+}
+
+fn screen(now: &NowAnswer, system: System) -> Screen<'_> {
+    let last = |colony: &ColonyNow| {
+        colony.evidence.first().map_or_else(String::new, |visit| format!("{} {}", short_day(visit.on), visit.note))
+    };
+    Screen {
+        command: "now",
+        apiary: &now.apiary,
+        invented: now.invented,
+        first: &now.first,
+        weather: &now.weather,
+        signs: now.colonies.iter().map(last).collect(),
+        system,
     }
-    page += "\n";
+}
+
+/// Everything of a yard.
+pub(crate) fn all(now: &NowAnswer, system: System) -> String {
+    let screen = screen(now, system);
+    let mut page = screen.top().join("\n") + "\n\n";
+    page += &the_day(now);
+    let mut once = Once::default();
+    for colony in &now.colonies {
+        page += &format!("\n{}: {}\n", colony.name, colony.verdict.words());
+        page += &colony_words(now, colony, system, &mut once).concat();
+    }
+    page += &format!("\n{}\n", screen.foot()[..1].join("\n"));
+    page += &format!("{}\n", wrapped(&format!("It stands on {}, seed {}.", now.weather.source, now.first.seed), 0));
+    for note in now.weather.told() {
+        page += &format!("{}\n", wrapped(&format!("- {note}"), 2));
+    }
     page += &wrapped(
-        "Chances stand for hives like these with these signs. How much a sign can say is judgement throughout: \
-         data/watch_parameters.toml. Follow the label, local law, the bee inspector and the vet before any word here.",
+        "How much a sign can say is judgement throughout: data/watch_parameters.toml. Follow the label, local law, the bee \
+         inspector and the vet before any word here.",
         0,
     );
     page
 }
 
-fn head(now: &NowAnswer) -> String {
-    let invented = if now.invented { " (an invented yard)" } else { "" };
-    let mut head = format!("{}{invented}: {}\n", now.apiary, now.as_of);
-    head += &wrapped(&format!("It stands on {}.", now.weather.source), 0);
-    head += "\n";
-    for note in now.weather.told() {
-        head += &wrapped(&format!("- {note}"), 2);
-        head += "\n";
-    }
-    head += "\n";
+/// One colony, what is to be done first.
+pub(crate) fn one(now: &NowAnswer, at: usize, system: System) -> String {
+    let (Some(colony), Some(first)) = (now.colonies.get(at), now.first.colonies.get(at)) else {
+        return words(now, system);
+    };
+    let title = format!("{} at {}, {}: {}\n", colony.name, now.apiary, day(now.as_of), colony.verdict.words());
+    let steps = first::steps(&now.first, first, system).join("\n") + "\n";
+    let mut paragraphs = vec![title + &steps, plan::chances(first, now.looks_to)];
+    paragraphs.extend(colony_words(now, colony, system, &mut Once::default()));
+    paragraphs.push(the_day(now));
+    fitting(&paragraphs, ONE) + "More: snowhum now --all. Label, law and vet come first.\n"
+}
+
+/// Flight, whom to open first, and the lid.
+fn the_day(now: &NowAnswer) -> String {
+    let mut head = String::new();
     if let Some(says) = now.looks_to.says() {
         head += &entry("Food", &says);
     }
@@ -71,38 +107,24 @@ fn days_ahead(days: u32) -> String {
     }
 }
 
-fn overview(now: &NowAnswer) -> String {
-    let mut table = String::from("\n  Of 100 hives like it, today            alive\n");
-    for colony in &now.colonies {
-        let name: String = colony.name.chars().take(12).collect();
-        let (alive, chance) = if colony.seen_dead {
-            ("dead".to_owned(), 0.0)
-        } else if colony.is_gone() {
-            ("–".to_owned(), 0.0)
-        } else {
-            (format!("{:>3}", hives(colony.alive)), colony.alive)
-        };
-        table += &format!("  {name:<12}{}  {alive:<6} {}\n", bar(chance, 24), colony.word.written());
-    }
-    table
-}
-
-fn colony_words(now: &NowAnswer, colony: &ColonyNow, system: System) -> String {
-    let mut page = format!("{}: {}\n", colony.name, colony.word.written());
-    page += &entry("", &colony.about);
-    for beside in &colony.beside {
-        page += &entry("Mind", beside);
+fn colony_words(now: &NowAnswer, colony: &ColonyNow, system: System, once: &mut Once) -> Vec<String> {
+    let mut page: Vec<String> = colony.beside.iter().map(|beside| once.entry("Mind", beside)).collect();
+    if colony.is_gone() {
+        page.push(entry("", &colony.about));
     }
     if colony.is_gone() && !colony.is_unexplained() {
-        return page + &evidence(&colony.evidence);
+        page.push(evidence(&colony.evidence));
+        return page;
     }
     if colony.seen_dead {
-        page += &ended(colony);
+        page.push(ended(colony));
     } else {
-        page += &living(colony, now.looks_to, system);
-        page += &actions(now, colony);
+        page.push(living(colony, now.looks_to, system));
+        page.push(evidence(&colony.evidence));
+        page.extend(actions(now, colony, once));
+        return page;
     }
-    page += &evidence(&colony.evidence);
+    page.push(evidence(&colony.evidence));
     page
 }
 
@@ -166,26 +188,21 @@ fn next_look(colony: &ColonyNow, system: System) -> String {
     entry("Next look", &format!("on {} at {air}: {}", day(next.on), parts.join(", ")))
 }
 
-fn actions(now: &NowAnswer, colony: &ColonyNow) -> String {
-    let mut page = String::new();
-    for action in &colony.actions {
-        page += &action_words(now, action);
-    }
-    if colony.nothing_helps {
-        page += &entry("To do", "nothing that was tried in the model helps by more than chance");
-    } else {
-        page += &entry("Look first?", &colony.look_first.says);
+fn actions(now: &NowAnswer, colony: &ColonyNow, once: &mut Once) -> Vec<String> {
+    let mut page: Vec<String> = colony.actions.iter().map(|action| action_words(now, action, once)).collect();
+    if !colony.nothing_helps {
+        page.push(entry("Look first?", &colony.look_first.says));
     }
     page
 }
 
-fn action_words(now: &NowAnswer, action: &ActionAnswer) -> String {
+fn action_words(now: &NowAnswer, action: &ActionAnswer, once: &mut Once) -> String {
     let worth = action.worth(&now.currency);
     let mut text = format!("{}, {}: {worth}. {}.", action.what, when(action), action.why);
-    if let Some(caution) = &action.caution {
+    if let Some(caution) = action.caution.as_ref().filter(|caution| once.is_new(caution)) {
         text += &format!(" Caution: {caution}.");
     }
-    entry(if action.instead { "Or instead" } else { "To do" }, &text)
+    entry(if action.instead { "Or instead" } else { "Helps" }, &text)
 }
 
 fn evidence(visits: &[Evidence]) -> String {

@@ -1,98 +1,147 @@
-//! The plan in words: what becomes of each colony first, figures after, what is worth doing last.
+//! The plan in words: what to do first, then one colony, or everything.
 
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
 use snowhum_advice::need::SOUND;
 use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
+use snowhum_advice::verdict::{ColonyFirst, Why};
 use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_month};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
 
-use crate::text::chart::{bar, spark};
-use crate::text::voice::said;
-use crate::text::{entry, fit, when, wrapped};
+use crate::text::chart::spark;
+use crate::text::first::{self, Screen};
+use crate::text::{Once, entry, fit, fitting, when, wrapped};
 
+/// Lines of one colony's page, at most.
+const ONE: usize = 38;
+
+/// The first screen of a yard.
 pub(crate) fn words(plan: &PlanAnswer, system: System) -> String {
-    let mut page = head(plan);
-    page += &overview(plan);
+    screen(plan, system).words()
+}
+
+fn screen(plan: &PlanAnswer, system: System) -> Screen<'_> {
+    Screen {
+        command: "plan",
+        apiary: &plan.apiary,
+        invented: plan.invented,
+        first: &plan.first,
+        weather: &plan.weather,
+        signs: Vec::new(),
+        system,
+    }
+}
+
+/// Everything of a yard; `moved` is said where bees and food are taken to be of a later day than they were counted on.
+pub(crate) fn all(plan: &PlanAnswer, moved: Option<&str>, system: System) -> String {
+    let mut page = screen(plan, system).top().join("\n") + "\n";
+    if let Some(moved) = moved {
+        page += &format!("\n{}\n", wrapped(moved, 0));
+    }
+    let mut once = Once::default();
     for (at, colony) in plan.colonies.iter().enumerate() {
-        page += "\n";
-        page += &colony_words(plan, colony, system);
+        page += &format!("\n{}: {}\n", colony.name, colony.verdict.words());
+        let paragraphs = colony_words(plan, colony, system);
+        page += &paragraphs.concat();
+        page += &actions(plan, colony, &mut once);
         if let Some(fit) = plan.fit.as_ref().and_then(|fit| fit.colonies.get(at)) {
-            page += &fit::colony(fit);
+            page += &fit::colony(fit, &mut once);
         }
     }
     if let Some(fit) = &plan.fit {
         page += "\n";
-        page += &fit::yard(fit, plan.as_of, system);
+        page += &fit::yard(fit, plan.as_of, system, &mut once);
     }
     page += "\n";
-    page += &wrapped(&plan.how_sure, 0);
-    page += "\n";
+    page += &stands_on(plan, moved, system);
+    page
+}
+
+/// Provenance and what holds for all of it.
+fn stands_on(plan: &PlanAnswer, moved: Option<&str>, system: System) -> String {
+    let mut page = screen(plan, system).foot()[..1].join("\n") + "\n";
+    let weather = format!(
+        "It stands on {}; {} members on {} paths, seed {}.",
+        plan.weather.source, plan.weather.members, plan.weather.paths, plan.first.seed
+    );
+    page += &format!("{}\n", wrapped(&weather, 0));
+    for note in plan.weather.told().filter(|note| Some(note.as_str()) != moved) {
+        page += &format!("{}\n", wrapped(&format!("- {note}"), 2));
+    }
+    for left_out in &plan.left_out {
+        page += &format!("{}\n", wrapped(left_out, 0));
+    }
+    page += &format!("{}\n", wrapped(&plan.how_sure, 0));
     page += &wrapped(
-        "Chances stand for hives like these with this weather; parameters and their sources: data/winter_parameters.toml. \
-         Follow the label, local law, the bee inspector and the vet before any word here.",
+        "Parameters and their sources: data/winter_parameters.toml. Follow the label, local law, the bee inspector and the vet \
+         before any word here.",
         0,
     );
     page
 }
 
-fn head(plan: &PlanAnswer) -> String {
-    let invented = if plan.invented { " (an invented yard)" } else { "" };
-    let mut head = format!("{}{invented}: the winter from {} to {}\n", plan.apiary, plan.as_of, plan.spring);
-    let weather = format!(
-        "Spring is the first flow here plus 14 days. It stands on {}; {} members on {} paths.",
-        plan.weather.source, plan.weather.members, plan.weather.paths
-    );
-    head += &wrapped(&weather, 0);
-    head += "\n";
-    for note in plan.weather.told() {
-        head += &wrapped(&format!("- {note}"), 2);
-        head += "\n";
+/// One colony, what is to be done first.
+pub(crate) fn one(plan: &PlanAnswer, at: usize, moved: Option<&str>, system: System) -> String {
+    let (Some(colony), Some(first)) = (plan.colonies.get(at), plan.first.colonies.get(at)) else {
+        return words(plan, system);
+    };
+    let title = format!("{} at {}, {}: {}\n", colony.name, plan.apiary, day(plan.first.as_of), colony.verdict.words());
+    let steps = first::steps(&plan.first, first, system).join("\n") + "\n";
+    let mut paragraphs = vec![title + &steps, chances(first, plan.first.looks_to)];
+    paragraphs.extend(moved.map(|moved| entry("Counted", moved)));
+    paragraphs.extend(colony_words(plan, colony, system));
+    if let Some(fit) = plan.fit.as_ref().and_then(|fit| fit.colonies.get(at)) {
+        paragraphs.push(entry("Fit?", &format!("because {}", fit.verdict.reasons.join("; "))));
     }
-    for left_out in &plan.left_out {
-        head += "\n";
-        head += &wrapped(left_out, 0);
-        head += "\n";
-    }
-    head
+    paragraphs.extend(colony.actions.iter().map(|action| {
+        let caution = action.caution.as_ref().map_or_else(String::new, |caution| format!(". Mind: {caution}"));
+        entry(
+            if action.instead { "Or instead" } else { "Helps" },
+            &format!("{}: {}{caution}", action.what, action.worth(&plan.currency)),
+        )
+    }));
+    let foot = "More: snowhum plan --all. Label, law and vet come first.\n";
+    fitting(&paragraphs, ONE) + foot
 }
 
-fn overview(plan: &PlanAnswer) -> String {
-    let mut table = String::from("\n  Of 100 hives like it, in spring    alive   alive, fed, queenright\n");
-    for (colony, need) in plan.colonies.iter().zip(&plan.needs) {
-        let name: String = colony.name.chars().take(12).collect();
-        table += &format!(
-            "  {name:<12}{}  {:>3}     {:>3}   {}\n",
-            bar(colony.alive_in_spring, 20),
-            hives(colony.alive_in_spring),
-            hives(colony.alive_fed_queenright),
-            said(&need.words())
-        );
-    }
-    table
+/// What comes of a colony if all is done, and if nothing is.
+pub(crate) fn chances(first: &ColonyFirst, to: LooksTo) -> String {
+    let Some(if_not) = first.if_not else { return String::new() };
+    let why: Vec<String> = first.why.iter().map(Why::words).collect();
+    let done = match first.if_done {
+        Some(chance) => format!("{} if all of that is done, ", in_hundred(chance)),
+        None => "its bees go to another hive; ".to_owned(),
+    };
+    let why = if why.is_empty() { String::new() } else { format!(" Why: {}.", why.join(", ")) };
+    let text = format!("alive, fed and queenright to {}: {done}{} if nothing is.{why}", to.goal(), in_hundred(if_not));
+    entry("Chances", &text)
 }
 
-fn colony_words(plan: &PlanAnswer, colony: &ColonyPlan, system: System) -> String {
-    let mut page = format!("{}\n", colony.name);
+/// What is known of a colony, the weightiest first.
+fn colony_words(plan: &PlanAnswer, colony: &ColonyPlan, system: System) -> Vec<String> {
+    let mut page = Vec::new();
     if colony.quick_start {
-        page += &entry("Note", "only the four quick-start facts are known, so every range here is wide");
+        page.push(entry("Note", "only the four quick-start facts are known, so every range here is wide"));
     }
     let mut spring = format!(
-        "{} alive; alive, fed and queenright: {}",
+        "left as it is {} alive; alive, fed and queenright: {}",
         in_hundred(colony.alive_in_spring),
         both_ways(colony.alive_fed_queenright)
     );
     if colony.shortage_kg >= WORTH_FEEDING.get() {
         spring += &format!(". Once fed what it is short of: {}", in_hundred(colony.alive_queenright_if_fed));
     }
-    page += &entry("Spring", &spring);
-    page += &ends(&colony.ends);
-    page += &food(colony, system);
-    page += &hive(&colony.hive, system);
-    page += &bees(colony);
-    page += &months(colony, system);
-    page += &actions(plan, colony);
+    page.push(entry("Spring", &spring));
+    page.push(ends(&colony.ends));
+    page.push(food(colony, system));
+    page.push(bees(colony));
+    page.push(hive(&colony.hive, system));
+    page.push(months(colony, system));
+    page.retain(|paragraph| !paragraph.is_empty());
+    if colony.actions.is_empty() && colony.alive_fed_queenright < SOUND && plan.first.colonies.is_empty() {
+        page.push(entry("To do", "no action now changes this by more than chance does"));
+    }
     page
 }
 
@@ -109,15 +158,8 @@ fn ends(ends: &Ends) -> String {
 fn food(colony: &ColonyPlan, system: System) -> String {
     let kg = |value: f64| Kilogram::new(value).show(system, 1);
     let s = &colony.stores_kg;
-    let mut page = entry(
-        "Food",
-        &format!(
-            "{} now, {} within reach; {}",
-            kg(s.now),
-            kg(s.reachable_now),
-            run_out(&colony.runs_out, LooksTo::Spring)
-        ),
-    );
+    let mut page =
+        entry("Food", &format!("{} now, {} within reach; {}", kg(s.now), kg(s.reachable_now), lasts(colony, system)));
     page += &shortage(colony, system);
     if let Some(rule) = &colony.rule_of_thumb {
         page += &entry("Rule", &format!("{}: {} ({})", rule.region, rule.says, rule.source));
@@ -126,6 +168,17 @@ fn food(colony: &ColonyPlan, system: System) -> String {
         page += &entry("But", &format!("{}.", over.says));
     }
     page
+}
+
+/// How long food lasts: what is short is never called enough.
+fn lasts(colony: &ColonyPlan, system: System) -> String {
+    if colony.runs_out.p10.is_none() && colony.shortage_kg >= WORTH_FEEDING.get() {
+        return format!(
+            "few starve, but the worst tenth comes to spring with less than {} within reach",
+            LEFT_IN_SPRING.show(system, 0)
+        );
+    }
+    run_out(&colony.runs_out, LooksTo::Spring)
 }
 
 /// What is short, as sugar and syrup, and by when.
@@ -235,30 +288,24 @@ fn months(colony: &ColonyPlan, system: System) -> String {
     page
 }
 
-fn actions(plan: &PlanAnswer, colony: &ColonyPlan) -> String {
+fn actions(plan: &PlanAnswer, colony: &ColonyPlan, once: &mut Once) -> String {
     let mut page = String::new();
-    let likely = colony.alive_fed_queenright >= SOUND;
-    if colony.actions.is_empty() && likely {
-        page += &entry("To do", "nothing now");
-    } else if colony.nothing_helps && !likely {
-        page += &entry("To do", "no action now changes this by more than chance does");
-    }
     for (at, action) in colony.actions.iter().enumerate() {
-        page += &one_action(plan, at, action);
+        page += &one_action(plan, at, action, once);
     }
     page
 }
 
-fn one_action(plan: &PlanAnswer, at: usize, action: &ActionAnswer) -> String {
-    let label = if action.instead { "Or instead".to_owned() } else { format!("Do {}", at + 1) };
+fn one_action(plan: &PlanAnswer, at: usize, action: &ActionAnswer, once: &mut Once) -> String {
+    let label = if action.instead { "Or instead".to_owned() } else { format!("Helps {}", at + 1) };
     let mut page = entry(&label, &format!("{}, {}: {}", action.what, when(action), action.worth(&plan.currency)));
     let mut why = action.why.clone();
-    if let Some(rule) = &action.rule_of_thumb {
+    if let Some(rule) = action.rule_of_thumb.as_ref().filter(|rule| once.is_new(rule)) {
         why += &format!(". The trade: {rule}");
     }
-    if let Some(caution) = &action.caution {
+    if let Some(caution) = action.caution.as_ref().filter(|caution| once.is_new(caution)) {
         why += &format!(". Mind: {caution}");
     }
-    page += &entry("", &format!("{why} [{}]", action.sources.join("; ")));
+    page += &entry("", &why);
     page
 }

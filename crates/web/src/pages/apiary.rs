@@ -3,11 +3,11 @@
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::LooksTo;
-use snowhum_advice::now::{ColonyNow, NowAnswer, Word};
+use snowhum_advice::now::{ColonyNow, NowAnswer};
+use snowhum_advice::verdict::{ColonyVerdict, Urgency};
 use snowhum_advice::words::{day, in_hundred, run_out};
 use snowhum_units::System;
 
-use super::action;
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
@@ -31,7 +31,7 @@ fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
                 (first(&standing.present.now))
                 @if let Some(says) = standing.present.now.looks_to.says() { p { (says) } }
                 ol class="hives" {
-                    @for (at, colony) in standing.present.now.colonies.iter().enumerate() { (card(view, at, colony, standing.present.now.looks_to)) }
+                    @for (at, colony) in standing.present.now.colonies.iter().enumerate() { (card(view, at, colony, &standing.present.now)) }
                 }
                 (ahead(view, &standing.present.now))
             }
@@ -57,19 +57,20 @@ fn begun(app: &App) -> Markup {
 
 /// Who needs the keeper, in one sentence.
 fn first(now: &NowAnswer) -> Markup {
-    let of =
-        |word: Word| now.colonies.iter().filter(move |colony| colony.word == word).map(|colony| colony.name.as_str());
-    let acting: Vec<&str> = of(Word::Act).collect();
-    let watched: Vec<&str> = of(Word::Watch).collect();
+    let names = |of: &dyn Fn(&ColonyVerdict) -> bool| -> Vec<&str> {
+        now.colonies.iter().filter(|colony| of(&colony.verdict)).map(|colony| colony.name.as_str()).collect()
+    };
+    let acting = names(&ColonyVerdict::is_urgent);
+    let watched = names(&|verdict| matches!(verdict.word, Urgency::By | Urgency::LookInside));
     html! {
         p class="lede" {
             @if acting.is_empty() && watched.is_empty() {
                 "Nothing calls for you. Leave the lids shut."
             } @else if acting.is_empty() {
-                "Nothing needs doing now. Keep an eye on " (listed(&watched)) "."
+                "Nothing needs doing this week. Next are " (listed(&watched)) "."
             } @else {
                 strong { (listed(&acting)) } (if acting.len() == 1 { " needs" } else { " need" }) " you first."
-                @if !watched.is_empty() { " Keep an eye on " (listed(&watched)) "." }
+                @if !watched.is_empty() { " After that " (listed(&watched)) "." }
             }
         }
     }
@@ -83,18 +84,24 @@ fn listed(names: &[&str]) -> String {
     }
 }
 
-/// A colony's word as a chip; its shape says it without colour.
-pub(crate) fn chip(word: Word) -> Markup {
-    let class = match word {
-        Word::Sound | Word::Closed => "word sound",
-        Word::Watch => "word watch",
-        Word::Act => "word act",
+/// A colony's verdict as a chip; its shape says it without colour.
+pub(crate) fn chip(verdict: &ColonyVerdict) -> Markup {
+    let class = match verdict.word {
+        Urgency::LeaveAlone | Urgency::Lost => "word sound",
+        Urgency::By | Urgency::LookInside => "word watch",
+        Urgency::Today | Urgency::ThisWeek => "word act",
     };
-    html! { span class=(class) { (word.written()) } }
+    html! { span class=(class) { (verdict.words()) } }
 }
 
-fn card(view: &View, at: usize, colony: &ColonyNow, to: LooksTo) -> Markup {
-    let system = view.settings.system;
+/// What a colony's verdict is about: the first thing to do, or what is known against it.
+pub(crate) fn about(now: &NowAnswer, at: usize, colony: &ColonyNow, system: System) -> String {
+    let first = now.first.colonies.get(at).filter(|_| !colony.is_gone());
+    first.map_or_else(|| colony.about.clone(), |first| first.says(system))
+}
+
+fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
+    let (system, to) = (view.settings.system, now.looks_to);
     let id = view.apiary.colonies.get(at).map(|colony| colony.id.0.to_string()).unwrap_or_default();
     html! {
         li class="hive" {
@@ -102,12 +109,12 @@ fn card(view: &View, at: usize, colony: &ColonyNow, to: LooksTo) -> Markup {
                 @if let Some(picture) = draw::thumbnail(view, at) { (picture) }
             }
             div {
-                h2 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(colony.word)) }
-                p class="about" { (capital(&colony.about)) "." }
+                h2 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(&colony.verdict)) }
+                p class="about" { (capital(&about(now, at, colony, system))) "." }
                 @for beside in &colony.beside { p { span class="label" { "Mind" } " " (capital(beside)) "." } }
                 @if !colony.is_gone() {
                     p { span class="label" { "Food" } " " (capital(&run_out(&colony.runs_out, to))) "." }
-                    @if let Some(next) = next(colony) { p { span class="label" { "Next" } " " (next) } }
+                    @if let Some(next) = next(now, at, system) { p { span class="label" { "Next" } " " (next) } }
                 }
                 details {
                     summary { "Figures" }
@@ -118,20 +125,10 @@ fn card(view: &View, at: usize, colony: &ColonyNow, to: LooksTo) -> Markup {
     }
 }
 
-/// The one next thing; none where what the word is about says it already.
-fn next(colony: &ColonyNow) -> Option<Markup> {
-    let first = colony.actions.first().filter(|action| action.helps());
-    match (first, colony.word) {
-        (Some(first), Word::Act) if colony.about.contains(&first.what) => {
-            Some(html! { "Best " (action::when(first)) "." })
-        }
-        (Some(first), _) => Some(html! { (capital(&first.what)) ", " (action::when(first)) "." }),
-        (None, Word::Sound | Word::Closed) => None,
-        (None, _) if colony.nothing_helps => {
-            Some(html! { "Nothing that was tried in the model helps by more than chance." })
-        }
-        (None, _) => Some(html! { (colony.look_first.says) }),
-    }
+/// What comes after the first thing; none where nothing does.
+fn next(now: &NowAnswer, at: usize, system: System) -> Option<Markup> {
+    let step = now.first.colonies.get(at)?.steps.get(1)?;
+    Some(html! { (capital(&step.words(system))) "." })
 }
 
 fn figures(colony: &ColonyNow, to: LooksTo, system: System) -> Markup {

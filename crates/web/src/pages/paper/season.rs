@@ -25,7 +25,7 @@ pub(crate) fn sheet(view: &View) -> Markup {
 fn told(colony: &ColonySeason, system: System) -> Markup {
     html! {
         section class="paper season" {
-            h2 { (colony.name) " " (chip(colony.word)) }
+            h2 { (colony.name) " " (chip(&colony.verdict)) }
             p { (capital(&colony.about)) "." }
             dl {
                 dt { "In autumn" }

@@ -1,0 +1,254 @@
+//! The one verdict on a colony, and what a keeper is told first: how soon, by when, what, and what comes of it.
+//!
+//! Decided here alone. The plan decides from the count, the present from what the watch believes; terminal, pages, papers and
+//! JSON show what was decided.
+
+mod ground;
+mod programme;
+mod task;
+mod why;
+mod yard;
+
+pub use task::{Task, half_kilograms};
+pub use why::Why;
+pub use yard::{Later, LaterKind};
+
+pub(crate) use programme::{Facts, Fate};
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+use snowhum_units::System;
+
+use crate::LooksTo;
+use crate::plan::Base;
+use crate::statistics::{mean_and_error, rounded};
+use crate::words::{day, short_day};
+use ground::Ground;
+use programme::Programme;
+
+/// How soon a colony needs its keeper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Urgency {
+    /// Today, or tomorrow at the latest.
+    Today,
+    /// Within a week.
+    ThisWeek,
+    /// By a day.
+    By,
+    /// Nothing is due, and what is not known is seen by a look alone: on the first day that allows one.
+    LookInside,
+    /// Nothing is due and nothing helps that is known.
+    LeaveAlone,
+    /// Dead, or gone from the yard.
+    Lost,
+}
+
+/// The one verdict on a colony.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ColonyVerdict {
+    /// How soon.
+    pub word: Urgency,
+    /// Last day of what is first; none where nothing has one.
+    pub by: Option<Date>,
+    /// What is first; none where nothing is to be done.
+    pub first: Option<Task>,
+}
+
+impl ColonyVerdict {
+    /// Where nothing could be decided: no word of calm.
+    pub(crate) const UNDECIDED: Self = Self { word: Urgency::LookInside, by: None, first: None };
+
+    /// The word as it is written, with its day where it has one.
+    #[must_use]
+    pub fn words(&self) -> String {
+        match (self.word, self.by) {
+            (Urgency::Today, _) => "today".to_owned(),
+            (Urgency::ThisWeek, _) => "this week".to_owned(),
+            (Urgency::By, Some(by)) => format!("by {}", short_day(by)),
+            (Urgency::LookInside, _) | (Urgency::By, None) => "look inside".to_owned(),
+            (Urgency::LeaveAlone, _) => "leave alone".to_owned(),
+            (Urgency::Lost, _) => "lost".to_owned(),
+        }
+    }
+
+    /// Whether it needs the keeper within a week.
+    #[must_use]
+    pub fn is_urgent(&self) -> bool {
+        matches!(self.word, Urgency::Today | Urgency::ThisWeek)
+    }
+}
+
+/// Something to be done for a colony.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Step {
+    /// What.
+    pub task: Task,
+    /// How soon.
+    pub word: Urgency,
+    /// First day.
+    pub from: Date,
+    /// Last day; none where it waits for a day that allows it.
+    pub by: Option<Date>,
+}
+
+/// One colony as it is told first.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ColonyFirst {
+    /// The keeper's name.
+    pub name: String,
+    /// The one verdict.
+    pub verdict: ColonyVerdict,
+    /// All that is to be done, the first first.
+    pub steps: Vec<Step>,
+    /// Chance of being alive, fed and queenright at the end of what is looked at, if all of that is done; none where its bees
+    /// go to another hive or it is dead.
+    pub if_done: Option<f64>,
+    /// The same if nothing is done; none where it is dead.
+    pub if_not: Option<f64>,
+    /// Stores that are short.
+    pub short_kg: f64,
+    /// Why, the weightiest first.
+    pub why: Vec<Why>,
+}
+
+impl Step {
+    /// In words, its amount first and its last day after.
+    #[must_use]
+    pub fn words(&self, system: System) -> String {
+        let amount = self.task.amount(system).map_or_else(String::new, |amount| format!("{amount}: "));
+        let by = self.by.map_or_else(String::new, |by| format!(", by {}", day(by)));
+        format!("{amount}{}{by}", self.task.words())
+    }
+}
+
+impl ColonyFirst {
+    /// What is first, and if nothing is, what is known against it; no capital, no stop.
+    #[must_use]
+    pub fn says(&self, system: System) -> String {
+        let why: Vec<String> = self.why.iter().map(Why::words).collect();
+        match self.steps.first() {
+            Some(step) => step.words(system),
+            None if why.is_empty() => "nothing is due".to_owned(),
+            None => format!("nothing is due; {}", why.join(", ")),
+        }
+    }
+}
+
+/// What nobody looked at, and how many colonies it is so of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub struct Unsure {
+    /// No mites were counted since high summer, where that still matters.
+    pub mites: usize,
+    /// Food was lifted by hand or told, and not weighed.
+    pub food: usize,
+    /// Whether flowers may still give nectar, of which none is reckoned.
+    pub nectar: bool,
+}
+
+/// What a keeper is told first.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct FirstAnswer {
+    /// The day it is of.
+    pub as_of: Date,
+    /// First flow of the site plus 14 days.
+    pub spring: Date,
+    /// How far is looked.
+    pub looks_to: LooksTo,
+    /// Seed of all random numbers.
+    pub seed: u64,
+    /// Every colony in the yard's order.
+    pub colonies: Vec<ColonyFirst>,
+    /// What comes later for the whole yard, the earliest first.
+    pub later: Vec<Later>,
+    /// What nobody looked at.
+    pub unsure: Unsure,
+}
+
+impl FirstAnswer {
+    /// The verdict on the colony at a place.
+    #[must_use]
+    pub fn verdict(&self, at: usize) -> ColonyVerdict {
+        self.colonies.get(at).map_or(ColonyVerdict::UNDECIDED, |colony| colony.verdict.clone())
+    }
+}
+
+/// Decides for every colony of a run, from what is known of each.
+pub(crate) fn first(base: &Base<'_>, today: Date, looks_to: LooksTo, facts: &[Facts<'_>]) -> FirstAnswer {
+    let mut answer = FirstAnswer {
+        as_of: today,
+        spring: base.question.spring,
+        looks_to,
+        seed: base.question.seed,
+        colonies: Vec::new(),
+        later: Vec::new(),
+        unsure: Unsure::default(),
+    };
+    let Some(ground) = Ground::of(base, today) else { return answer };
+    let programmes: Vec<Programme> =
+        facts.iter().enumerate().map(|(at, facts)| programme::of(&ground, at, facts)).collect();
+    let done = Done::of(base, &programmes);
+    answer.colonies = facts
+        .iter()
+        .zip(programmes)
+        .enumerate()
+        .map(|(at, (facts, programme))| colony(&ground, at, facts, programme, &done))
+        .collect();
+    answer.later = yard::later(&ground);
+    answer.unsure = yard::unsure(&ground, facts);
+    answer
+}
+
+/// The winter with everything done that is to be done, beside the winter as it is.
+struct Done {
+    trajectories: Vec<snowhum_winter::Trajectory>,
+}
+
+impl Done {
+    fn of(base: &Base<'_>, programmes: &[Programme]) -> Self {
+        let events: Vec<_> = programmes.iter().flat_map(|programme| programme.events.iter().cloned()).collect();
+        let places: Vec<usize> = (0..base.housed.len()).collect();
+        Self { trajectories: if events.is_empty() { Vec::new() } else { base.rerun(&places, &events) } }
+    }
+
+    /// What becomes of a colony; as it is where nothing is done to it.
+    fn run<'a>(&'a self, base: &'a Base<'_>, at: usize, programme: &Programme) -> &'a snowhum_winter::Trajectory {
+        match self.trajectories.get(at) {
+            Some(done) if !programme.events.is_empty() => done,
+            _ => &base.trajectories[at],
+        }
+    }
+}
+
+fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, programme: Programme, done: &Done) -> ColonyFirst {
+    let base = ground.base;
+    let run = done.run(base, at, &programme);
+    let chance = |run: &snowhum_winter::Trajectory| {
+        let fed: Vec<f64> = run.ends.iter().map(|end| facts.alive * end.fed_and_queenright(base.fed())).collect();
+        rounded(mean_and_error(&fed).0, 3)
+    };
+    let lives = facts.fate == Fate::Lives;
+    let stays = !programme.steps.iter().any(|step| step.task.empties_the_hive());
+    let if_done = (lives && stays).then(|| chance(run));
+    ColonyFirst {
+        name: base.housed[at].colony.name.clone(),
+        verdict: verdict(ground, &facts.fate, &programme.steps),
+        if_not: lives.then(|| chance(&base.trajectories[at])),
+        short_kg: if lives { rounded(base.shortages[at].get(), 1) } else { 0.0 },
+        why: why::of(ground, at, facts, (&programme, run, if_done)),
+        steps: programme.steps,
+        if_done,
+    }
+}
+
+/// The word of a colony with its steps in order.
+fn verdict(ground: &Ground<'_>, fate: &Fate, steps: &[Step]) -> ColonyVerdict {
+    let first = steps.first().map(|step| step.task.clone());
+    let by = steps.iter().filter_map(|step| step.by).min();
+    let word = match (fate, by) {
+        (Fate::SeenDead | Fate::Gone, _) => Urgency::Lost,
+        (_, by) if first.is_some() => ground.urgency(by),
+        _ => Urgency::LeaveAlone,
+    };
+    ColonyVerdict { word, by, first }
+}

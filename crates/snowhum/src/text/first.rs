@@ -1,0 +1,421 @@
+//! The first screen: what to do, by when, for which hive; then a line a hive; at the foot what it stands on.
+
+use jiff::civil::Date;
+use snowhum_advice::LooksTo;
+use snowhum_advice::answer::{FarAnswer, WeatherAnswer};
+use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Step, Task, Urgency, half_kilograms};
+use snowhum_advice::words::{capital, day, hives, short_day};
+use snowhum_units::System;
+
+use crate::text::voice::said;
+use crate::text::{WIDTH, filled};
+
+/// Columns of the days before what is to be done.
+const DAYS: usize = 11;
+/// Columns of a hive's name.
+const NAME: usize = 12;
+/// Lines of the screen for a yard of eight hives or fewer.
+const LINES: usize = 25;
+/// Lines that what is to be done takes at least as many of as it needs, whatever the yard.
+const TO_DO: usize = 9;
+/// Lines of what comes later, where there is room.
+const LATER: usize = 2;
+/// Columns before the reasons in the table.
+const BEFORE_WHY: usize = NAME + 1 + 12 + 8 + 8 + 8;
+
+/// A yard's answer with what its head and foot say.
+pub(crate) struct Screen<'a> {
+    pub(crate) command: &'a str,
+    pub(crate) apiary: &'a str,
+    pub(crate) invented: bool,
+    pub(crate) first: &'a FirstAnswer,
+    pub(crate) weather: &'a WeatherAnswer,
+    /// The last that each hive said, where that is told.
+    pub(crate) signs: Vec<String>,
+    pub(crate) system: System,
+}
+
+impl Screen<'_> {
+    /// All of it: at most 25 lines for eight hives.
+    pub(crate) fn words(&self) -> String {
+        let mut lines = self.top();
+        lines.push(String::new());
+        lines.extend(self.foot());
+        let more = format!("More: snowhum {0} NAME, snowhum {0} --all. Label, law and vet come first.", self.command);
+        lines.push(more);
+        lines.join("\n") + "\n"
+    }
+
+    /// Title, what to do, and the table.
+    pub(crate) fn top(&self) -> Vec<String> {
+        let mut lines = vec![self.title()];
+        lines.extend(self.to_do());
+        lines.push(String::new());
+        lines.extend(self.table());
+        lines
+    }
+
+    fn title(&self) -> String {
+        let invented = if self.invented { ", an invented yard" } else { "" };
+        let name: String = self.apiary.chars().take(30).collect();
+        let mut title = format!("{name}{invented}, {}: {}", day(self.first.as_of), count(self.first.colonies.len()));
+        for state in self.states() {
+            if title.chars().count() + 2 + state.chars().count() <= WIDTH {
+                title += &format!(", {state}");
+            }
+        }
+        title
+    }
+
+    /// The yard in a few words each, what is not known first.
+    fn states(&self) -> Vec<String> {
+        let (first, all) = (self.first, self.first.colonies.len());
+        let of = |number: usize| if number == all { "all".to_owned() } else { number.to_string() };
+        let dead = first.colonies.iter().filter(|colony| colony.if_not.is_none()).count();
+        let short = first.colonies.iter().filter(|colony| colony.steps.iter().any(feeds)).count();
+        let urgent = first.colonies.iter().filter(|colony| colony.verdict.is_urgent()).count();
+        let parts = [
+            (first.unsure.mites, format!("mites not counted in {}", of(first.unsure.mites))),
+            (dead, format!("{} lost or gone", of(dead))),
+            (short, format!("{} short of food", of(short))),
+            (first.unsure.food, format!("food not weighed in {}", of(first.unsure.food))),
+        ];
+        let mut states: Vec<String> =
+            parts.into_iter().filter(|(number, _)| *number > 0).map(|(_, state)| state).collect();
+        if states.is_empty() && urgent == 0 {
+            states.push("nothing presses".to_owned());
+        }
+        states
+    }
+
+    /// Weather of a place far from the yard, which is never left for later.
+    fn far(&self) -> Vec<String> {
+        let says = |far: &FarAnswer| filled(said(&far.says).split_whitespace(), WIDTH);
+        self.weather.far.iter().flat_map(says).collect()
+    }
+
+    fn to_do(&self) -> Vec<String> {
+        // Title, two blank lines, the table's head, and the line that tells of more.
+        let others = 5 + self.first.colonies.len() + self.foot().len();
+        let room = LINES.saturating_sub(others).max(TO_DO.saturating_sub(self.far().len()));
+        let groups: Vec<Vec<String>> = self.groups().iter().map(|group| group.lines(self)).collect();
+        let all: usize = groups.iter().map(Vec::len).sum();
+        let later = self.later(if all + LATER <= room { LATER } else { 1 });
+        let mut lines: Vec<String> = Vec::new();
+        for (told, group) in groups.iter().enumerate() {
+            // A line is kept for saying that there is more.
+            let last = usize::from(told + 1 < groups.len());
+            if told > 0 && lines.len() + group.len() + last + later.len() > room {
+                let rest = groups.len() - told;
+                lines.extend(row("Then", &format!("{rest} more: snowhum {} --all", self.command)));
+                break;
+            }
+            lines.extend_from_slice(group);
+        }
+        if groups.is_empty() {
+            lines.extend(row("Now", "nothing is due in any hive; leave them shut"));
+        }
+        lines.extend(later);
+        lines
+    }
+
+    /// What comes later, in at most so many lines.
+    fn later(&self, most: usize) -> Vec<String> {
+        let later: Vec<String> = self.first.later.iter().map(|one| one.words()).collect();
+        let begun = (1..=later.len()).rev().map(|number| row("Later", &later[..number].join("; ")));
+        begun.into_iter().find(|lines| lines.len() <= most).unwrap_or_default()
+    }
+
+    /// What is to be done, alike for some hives, in order.
+    fn groups(&self) -> Vec<Group<'_>> {
+        let mut groups: Vec<Group<'_>> = Vec::new();
+        for colony in &self.first.colonies {
+            for step in &colony.steps {
+                let words = step.task.words();
+                let measured = step.task.amount(self.system).is_some();
+                let alike = |group: &Group<'_>| group.task == words && (measured || group.by == step.by);
+                match groups.iter_mut().find(|group| alike(group)) {
+                    Some(group) => {
+                        if step.by.is_some_and(|by| group.by.is_none_or(|before| by < before)) {
+                            (group.by, group.word) = (step.by, step.word);
+                        }
+                        group.hives.push((colony, step));
+                    }
+                    None => groups.push(Group {
+                        task: words,
+                        rank: step.task.rank(),
+                        listens: step.task == Task::Listen,
+                        by: step.by,
+                        word: step.word,
+                        hives: vec![(colony, step)],
+                    }),
+                }
+            }
+        }
+        for group in &mut groups {
+            group.hives.sort_by_key(|(_, step)| (step.by.is_none(), step.by));
+        }
+        // Listening waits for the next walk, which comes before what is due in more than a week.
+        let is_soon = |group: &Group<'_>| matches!(group.word, Urgency::Today | Urgency::ThisWeek);
+        // Of what is due within a week mites that nobody counted come first; today comes before all.
+        let count = Task::CountMites { again: false }.rank();
+        let weight = |group: &Group<'_>| (group.word != Urgency::Today, is_soon(group) && group.rank != count);
+        groups.sort_by_key(|group| {
+            (!is_soon(group), weight(group), !group.listens, group.by.is_none(), group.by, group.rank)
+        });
+        groups
+    }
+
+    fn table(&self) -> Vec<String> {
+        let mut lines =
+            vec![format!("{:<NAME$} {:<12}{:<8}{:<8}{:<8}Why", "Hive", "Word", "If done", "If not", "Short")];
+        lines.extend(self.first.colonies.iter().enumerate().map(|(at, colony)| self.hive(at, colony)));
+        lines
+    }
+
+    fn hive(&self, at: usize, colony: &ColonyFirst) -> String {
+        let chance = |chance: Option<f64>| chance.map_or_else(|| "–".to_owned(), |chance| hives(chance).to_string());
+        let short = if colony.steps.iter().any(feeds) {
+            half_kilograms(colony.short_kg, self.system)
+        } else {
+            "–".to_owned()
+        };
+        let mut why: Vec<String> = colony.why.iter().map(|why| said(&why.words()).into_owned()).collect();
+        why.extend(self.signs.get(at).filter(|sign| !sign.is_empty()).cloned());
+        let line = format!(
+            "{:<NAME$} {:<12}{:<8}{:<8}{short:<8}{}",
+            short_name(&colony.name),
+            colony.verdict.words(),
+            chance(colony.if_done),
+            chance(colony.if_not),
+            joined(&why, WIDTH - BEFORE_WHY)
+        );
+        line.trim_end().to_owned()
+    }
+
+    /// What the numbers are, and what they stand on.
+    pub(crate) fn foot(&self) -> Vec<String> {
+        let first = self.first;
+        let goal = match first.looks_to {
+            LooksTo::Spring => format!("on {}", day(first.spring)),
+            LooksTo::WithoutFlow(_) => format!("to {}", first.looks_to.goal()),
+        };
+        let mut lines = vec![format!("Of 100 hives like it alive, fed and queenright {goal}.")];
+        if first.unsure.nectar {
+            lines.push("No nectar is reckoned from here on: weigh again when the flow is over.".to_owned());
+        }
+        lines.extend(self.far());
+        let weather = &self.weather;
+        let stands = format!("seed {}, {} members: {}", first.seed, weather.members, weather.source);
+        lines.push(cut(&format!("Numbers: {stands}")));
+        lines
+    }
+}
+
+/// Something to do, alike for some hives.
+struct Group<'a> {
+    task: String,
+    rank: usize,
+    listens: bool,
+    by: Option<Date>,
+    word: Urgency,
+    hives: Vec<(&'a ColonyFirst, &'a Step)>,
+}
+
+impl Group<'_> {
+    fn lines(&self, screen: &Screen<'_>) -> Vec<String> {
+        let words = self.words(screen);
+        beside(&label(self.by, self.word, self.listens), words.iter().map(String::as_str))
+    }
+
+    /// The hives with their amounts, each in one piece, then what is done word by word.
+    fn words(&self, screen: &Screen<'_>) -> Vec<String> {
+        let living = screen.first.colonies.iter().filter(|colony| colony.if_not.is_some()).count();
+        let measured = self.hives.iter().any(|(_, step)| step.task.amount(screen.system).is_some());
+        let task = said(&self.task).split_whitespace().map(str::to_owned).collect::<Vec<_>>();
+        if self.hives.len() == living
+            && living > 1
+            && !measured
+            && self.hives.iter().all(|(_, step)| step.by == self.by)
+        {
+            return [vec!["All hives:".to_owned()], task].concat();
+        }
+        let hive = |(colony, step): &(&ColonyFirst, &Step)| {
+            let mut hive = short_name(&colony.name);
+            if let Some(amount) = step.task.amount(screen.system) {
+                hive += &format!(" {amount}");
+            }
+            if let Some(by) = step.by.filter(|_| step.by != self.by) {
+                hive += &format!(" ({})", short_day(by));
+            }
+            hive
+        };
+        let mut hives: Vec<String> = self.hives.iter().map(|one| hive(one) + ",").collect();
+        if let Some(last) = hives.last_mut() {
+            last.pop();
+            last.push(':');
+        }
+        [hives, task].concat()
+    }
+}
+
+/// The lines of one colony's steps, each with its days.
+pub(crate) fn steps(first: &FirstAnswer, colony: &ColonyFirst, system: System) -> Vec<String> {
+    if colony.steps.is_empty() {
+        return row("Now", "nothing is due");
+    }
+    let step = |step: &Step| {
+        let amount = step.task.amount(system).map_or_else(String::new, |amount| format!("{amount}: "));
+        let from = if step.from > first.as_of { format!(", from {}", short_day(step.from)) } else { String::new() };
+        row(
+            &label(step.by, step.word, step.task == Task::Listen),
+            &capital(&format!("{amount}{}{from}", step.task.words())),
+        )
+    };
+    colony.steps.iter().flat_map(step).collect()
+}
+
+/// Whether a step gives food.
+fn feeds(step: &Step) -> bool {
+    step.task.amount(System::Metric).is_some()
+}
+
+fn label(by: Option<Date>, word: Urgency, listens: bool) -> String {
+    match by {
+        Some(_) if word == Urgency::Today => "Today".to_owned(),
+        Some(by) => format!("By {}", short_day(by)),
+        None if listens => "Next walk".to_owned(),
+        None => "Mild day".to_owned(),
+    }
+}
+
+/// A label and the words beside it, in the keeper's words.
+fn row(label: &str, words: &str) -> Vec<String> {
+    beside(label, said(words).split_whitespace())
+}
+
+/// A label and beside it words that are not broken.
+fn beside<'w>(label: &str, words: impl Iterator<Item = &'w str>) -> Vec<String> {
+    let lines = filled(words, WIDTH - DAYS);
+    let line = |(at, line): (usize, String)| format!("{:<DAYS$}{line}", if at == 0 { label } else { "" });
+    lines.into_iter().enumerate().map(line).collect()
+}
+
+fn count(colonies: usize) -> String {
+    if colonies == 1 { "1 hive".to_owned() } else { format!("{colonies} hives") }
+}
+
+fn short_name(name: &str) -> String {
+    name.chars().take(NAME).collect()
+}
+
+/// As many of some words as fit, the first first; the last of them cut where much of it fits.
+fn joined(words: &[String], room: usize) -> String {
+    const MUCH: usize = 12;
+    let mut line = String::new();
+    for word in words {
+        let apart = if line.is_empty() { "" } else { ", " };
+        let left = room.saturating_sub(line.chars().count() + apart.len());
+        if word.chars().count() <= left {
+            line += apart;
+            line += word;
+        } else if left >= MUCH {
+            let begun: String = word.chars().take(left - 1).collect();
+            return line + apart + begun.trim_end() + "…";
+        }
+    }
+    line
+}
+
+/// One line of the page, cut at a word.
+fn cut(text: &str) -> String {
+    filled(said(text).split_whitespace(), WIDTH).into_iter().next().unwrap_or_default()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Screen;
+    use crate::text::WIDTH;
+    use jiff::civil::{Date, date};
+    use snowhum_advice::LooksTo;
+    use snowhum_advice::answer::WeatherAnswer;
+    use snowhum_advice::verdict::{
+        ColonyFirst, ColonyVerdict, FirstAnswer, Later, LaterKind, Step, Task, Unsure, Urgency, Why,
+    };
+    use snowhum_units::System;
+
+    const TODAY: Date = date(2025, 9, 10);
+
+    /// A yard in which every hive is called by a long name and needs all of some things.
+    fn crowded(hives: usize, tasks: &[Task]) -> FirstAnswer {
+        let step = |(at, task): (usize, &Task)| Step {
+            task: task.clone(),
+            word: Urgency::By,
+            from: TODAY,
+            by: Some(TODAY.saturating_add(jiff::Span::new().days(7 * at as i64))),
+        };
+        let steps: Vec<Step> = tasks.iter().enumerate().map(step).collect();
+        let colony = |at: usize| ColonyFirst {
+            name: format!("Hive-by-the-old-apple-tree {at}"),
+            verdict: ColonyVerdict { word: Urgency::By, by: Some(date(2025, 9, 29)), first: tasks.first().cloned() },
+            steps: steps.clone(),
+            if_done: Some(0.7),
+            if_not: Some(0.1),
+            short_kg: 12.4,
+            why: vec![Why::Hungry { from: date(2026, 2, 12) }, Why::MitesNotCounted, Why::FoodNotWeighed],
+        };
+        let kinds =
+            [LaterKind::CountMites, LaterKind::Guards, LaterKind::Broodless, LaterKind::Weigh, LaterKind::LookThrough];
+        FirstAnswer {
+            as_of: TODAY,
+            spring: date(2026, 4, 20),
+            looks_to: LooksTo::Spring,
+            seed: 1,
+            colonies: (0..hives).map(colony).collect(),
+            later: kinds.map(|what| Later { what, on: date(2025, 11, 20) }).to_vec(),
+            unsure: Unsure { mites: hives, food: hives, nectar: true },
+        }
+    }
+
+    fn told(first: &FirstAnswer, system: System) -> String {
+        let weather = WeatherAnswer {
+            source: "weather drawn from a climatology with a very long name and its licence, 1991 to 2020".to_owned(),
+            members: 200,
+            paths: 64,
+            notes: Vec::new(),
+            far: Vec::new(),
+        };
+        let signs = vec!["5 Sep hum=heard by ear; dead=30 on snow".to_owned(); first.colonies.len()];
+        let apiary = "The yard behind the old schoolhouse";
+        Screen { command: "plan", apiary, invented: true, first, weather: &weather, signs, system }.words()
+    }
+
+    #[test]
+    fn eight_hives_that_need_everything_fit_a_screen() {
+        let tasks = [
+            Task::LetOut,
+            Task::CountMites { again: false },
+            Task::Unite { with: "Hive-by-the-old-apple-tree".to_owned() },
+            Task::FeedSyrup { sugar_kg: 10.0, syrup_l: 12.8 },
+            Task::FeedSolid { fondant_kg: 7.5 },
+            Task::SetBeside { with: "Hive-by-the-old-apple-tree".to_owned() },
+            Task::Wrap,
+        ];
+        for system in [System::Metric, System::Us] {
+            for hives in [0, 1, 5, 8] {
+                let page = told(&crowded(hives, &tasks), system);
+                assert!(page.lines().count() <= 25, "{hives}: {}\n{page}", page.lines().count());
+                assert!(page.lines().all(|line| line.chars().count() <= WIDTH), "{page}");
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_first_stands_first_with_its_day_and_hive() {
+        let page = told(&crowded(2, &[Task::FeedSyrup { sugar_kg: 10.0, syrup_l: 12.8 }]), System::Metric);
+        let second = page.lines().nth(1).unwrap();
+        assert!(second.starts_with("By 10 Sep") && second.contains("Hive-by-the- 13 L"), "{page}");
+        let nothing = told(&crowded(2, &[]), System::Metric);
+        assert!(nothing.lines().nth(1).unwrap().contains("nothing is due"), "{nothing}");
+    }
+}
