@@ -106,16 +106,15 @@ impl Rust {
     }
 
     fn cargo(&self, target: &Target, release: &Release) -> Command {
-        let mut cargo = house::cargo(&[]);
-        if self.cargo.as_os_str() != cargo.get_program() {
-            let mut other = Command::new(&self.cargo);
-            other.current_dir(house::root()).env("RUSTC", &self.rustc).env("PATH", "/usr/bin:/bin");
+        let words = ["rustc", "--locked", "--release", "--package", "snowhum", "--bin", "snowhum"];
+        let mut cargo = house::cargo_of(&self.cargo, &words);
+        if self.cargo.is_absolute() && self.rustc.is_absolute() {
+            // What the other toolchain left in the surroundings is none of this one's.
+            cargo.env("RUSTC", &self.rustc).env("PATH", "/usr/bin:/bin");
             ["LD_LIBRARY_PATH", "RUSTUP_TOOLCHAIN", "CARGO"].iter().for_each(|name| {
-                other.env_remove(name);
+                cargo.env_remove(name);
             });
-            cargo = other;
         }
-        cargo.args(["rustc", "--locked", "--release", "--package", "snowhum", "--bin", "snowhum"]);
         cargo.args(["--target", target.triple, "--target-dir"]).arg(release.build());
         if self.from_source {
             cargo.arg("-Zbuild-std=std,panic_unwind").env("RUSTC_BOOTSTRAP", "1");

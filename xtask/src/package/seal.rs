@@ -8,7 +8,7 @@ use std::io::Cursor;
 use std::path::Path;
 
 const SUMS: &str = "SHA256SUMS";
-/// The file of a secret key made by `minisign -G`, and what opens it (none for a key made with `-W`).
+/// The file of a secret key made by `minisign -G`, and what opens it.
 const KEY: &str = "SNOWHUM_SIGNING_KEY";
 const KEY_PASSWORD: &str = "SNOWHUM_SIGNING_PASSWORD";
 
