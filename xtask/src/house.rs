@@ -2,7 +2,7 @@
 
 use anyhow::{Context, Result, ensure};
 use serde_json::Value;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::Command;
 
 /// The root of the workspace.
@@ -14,7 +14,11 @@ pub(crate) fn root() -> PathBuf {
 
 /// Cargo, at the root.
 pub(crate) fn cargo(arguments: &[&str]) -> Command {
-    let program = std::env::var("CARGO").unwrap_or_else(|_| "cargo".to_owned());
+    cargo_of(Path::new(&std::env::var("CARGO").unwrap_or_else(|_| "cargo".to_owned())), arguments)
+}
+
+/// The cargo of some toolchain, at the root.
+pub(crate) fn cargo_of(program: &Path, arguments: &[&str]) -> Command {
     let mut command = Command::new(program);
     command.args(arguments).current_dir(root());
     // A build script that asks who is built (that of `ring` does) would take this chore's own name for a change, and

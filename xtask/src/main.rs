@@ -10,6 +10,7 @@ mod edges;
 mod fuzz;
 mod house;
 mod needs;
+mod package;
 mod test;
 mod tidy;
 mod validate;
@@ -24,6 +25,8 @@ cargo xtask CHORE
   tidy    the rules of the house that no compiler checks
   edges   compute data/edge_losses.toml afresh
   fuzz    bytes that nobody would write at every way in: --minutes N [WAY] (needs cargo-fuzz)
+  package packages to install, into target/package: for Debian, for any Linux, sums, a signature (see docs/OPERATIONS.md);
+          --try makes them twice and installs them into a bare system (needs to be root; many minutes)
   guide   take the pictures of docs/user-guide in a real browser
   bench   nanoseconds per particle-hour; --peers [--json] beside other tools (needs Python 3 and the network),
           --counts [--store] instructions (needs valgrind), --scaling by size, into docs/PERFORMANCE.md
@@ -53,6 +56,7 @@ fn run() -> Result<()> {
         ["tidy"] => tidy::run(),
         ["edges"] => edges::run(),
         ["fuzz", rest @ ..] => fuzz::run(rest),
+        ["package", rest @ ..] => package::run(rest),
         ["guide"] => test::guide(),
         ["bench", rest @ ..] => bench::run(rest),
         ["climatology"] => climatology::run(),

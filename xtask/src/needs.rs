@@ -68,6 +68,22 @@ pub(crate) const COUNTS: &[Need] = &[Need {
     elsewhere: "install valgrind by your system's packages",
 }];
 
+/// What packing for Debian needs.
+pub(crate) const PACKAGE: &[Need] = &[Need {
+    what: "cargo-deb, which makes Debian packages",
+    probe: "cargo deb --version",
+    install: "cargo install --locked cargo-deb",
+    elsewhere: "cargo install --locked cargo-deb",
+}];
+
+/// What trying packages in a bare system needs.
+pub(crate) const BARE: &[Need] = &[Need {
+    what: "mmdebstrap, which makes a bare Debian",
+    probe: "mmdebstrap --version",
+    install: "apt-get install -y mmdebstrap",
+    elsewhere: "install mmdebstrap by your system's packages",
+}];
+
 /// Installs what is missing.
 ///
 /// # Errors

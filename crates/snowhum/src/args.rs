@@ -213,6 +213,8 @@ pub(crate) enum Command {
     /// The weather the answers stand on.
     #[command(subcommand)]
     Weather(WeatherCommand),
+    #[command(hide = true)]
+    Generate(crate::commands::generate::GenerateArguments),
 }
 
 #[derive(Debug, Args)]

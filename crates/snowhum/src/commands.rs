@@ -5,6 +5,7 @@ mod dead_bees;
 pub(crate) mod deadout;
 mod demo;
 pub(crate) mod feed;
+pub(crate) mod generate;
 mod hive;
 pub(crate) mod jobs;
 pub(crate) mod losses;
@@ -69,6 +70,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Words { term } => words::run(term.as_deref(), common),
         Command::Serve(arguments) => serve::run(arguments, common),
         Command::Weather(weather) => weather::run(weather, common),
+        Command::Generate(arguments) => generate::run(arguments),
     }
 }
 
@@ -86,6 +88,7 @@ fn speech(command: &Command, common: &Common) -> Speech {
             | Command::Restore { .. }
             | Command::Doctor
             | Command::Serve(_)
+            | Command::Generate(_)
     );
     if about_records || common.json { Speech::British } else { keep::speech(common.store.as_deref()) }
 }

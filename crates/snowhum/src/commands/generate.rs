@@ -1,0 +1,33 @@
+//! `generate`: manual pages and completions for shells, for who packs the program.
+
+use std::path::{Path, PathBuf};
+
+use clap::{Args, CommandFactory};
+use clap_complete::Shell;
+
+use crate::{args, exit};
+
+#[derive(Debug, Args)]
+pub(crate) struct GenerateArguments {
+    /// The folder for `man1` and `completions`; what lies there under the same names is written over.
+    to: PathBuf,
+}
+
+pub(super) fn run(arguments: &GenerateArguments) -> anyhow::Result<()> {
+    let (manual, shells) = (arguments.to.join("man1"), arguments.to.join("completions"));
+    write(&manual, &shells).map_err(|error| unwritable(&arguments.to, &error))
+}
+
+fn write(manual: &Path, shells: &Path) -> std::io::Result<()> {
+    std::fs::create_dir_all(manual)?;
+    std::fs::create_dir_all(shells)?;
+    let mut command = args::Arguments::command();
+    for shell in [Shell::Bash, Shell::Zsh, Shell::Fish] {
+        clap_complete::generate_to(shell, &mut command, "snowhum", shells)?;
+    }
+    clap_mangen::generate_to(args::Arguments::command(), manual)
+}
+
+fn unwritable(place: &Path, error: &std::io::Error) -> anyhow::Error {
+    exit::environment(format!("{} cannot be written: {error}", place.display()))
+}
