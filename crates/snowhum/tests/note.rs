@@ -133,7 +133,8 @@ fn an_opening_noted_and_taken_back_leaves_the_answer_as_it_was_to_the_byte() {
     let now = [NOW, &["--json"]].concat();
     let before = folder.done(&now);
     folder.done(&note(&["upper=blocked; poke=not tried"]));
-    let words = folder.done(NOW).split_whitespace().collect::<Vec<_>>().join(" ");
+    let alder = [&["now", "Alder"], &NOW[1..]].concat();
+    let words = folder.done(&alder).split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(words.contains("upper hole noted blocked on 19 December"), "{words}");
     assert_ne!(folder.done(&now), before);
     folder.done(&["undo", "Alder"]);

@@ -79,7 +79,7 @@ impl Why {
             Self::UnitedInto { into } => return format!("put to {into}"),
             Self::Foulbrood => "signs of foulbrood",
             Self::ShutIn => "its bees are shut in",
-            Self::Blocked => "entrance blocked",
+            Self::Blocked => "an opening blocked",
             Self::Queen { trouble } => trouble.words(),
             Self::QueenInDoubt => "queen in doubt",
             Self::LifeInDoubt => "may be dead",
