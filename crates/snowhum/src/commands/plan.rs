@@ -3,6 +3,7 @@
 use clap::Args;
 use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::now::NowAnswer;
 use snowhum_advice::{plan, sealed};
 use snowhum_apiary::Apiary;
 use snowhum_winter::Parameters;
@@ -44,6 +45,15 @@ pub(super) fn tell(
     common: &Common,
 ) -> anyhow::Result<()> {
     let at = told.colony.as_deref().map(|name| sources::place_of(apiary, name)).transpose()?;
+    if at.is_none() && !told.all && !common.json {
+        // The first screen is of hives as they stand by now: the plan behind it need not be computed.
+        sealed::refuse(apiary, &Parameters::shipped()?).map_err(exit::input)?;
+        let (_, as_of) = progress::during("reading the weather", || Weather::resolve(apiary, arguments))?;
+        if let Some(now) = present(apiary, as_of, arguments, common)? {
+            text::say(&text::plan::words_of_present(&now, common.units.into()))?;
+            return exit::check(&now.first, arguments.check);
+        }
+    }
     let answer = answer(apiary, arguments, common)?;
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
@@ -67,13 +77,24 @@ fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow:
     let question = weather.question(&there, &parameters, arguments, common.units.into());
     let mut answer = progress::during("computing the winter", || plan(&question));
     answer.weather.notes.splice(0..0, moved);
-    let arguments = RunArguments { as_of: Some(as_of), ..arguments.clone() };
-    // What is told first is of the hives as they stand by now, notes and all, so that plan and present say one thing. A day
-    // before the count has no present.
-    if let Ok(present) = Present::resolve(apiary, &arguments) {
-        answer.take_first(&super::now::told(apiary, present, &arguments, common.units.into())?);
+    // What is told first is of the hives as they stand by now, notes and all, so that plan and present say one thing.
+    if let Some(now) = present(apiary, as_of, arguments, common)? {
+        answer.take_first(&now);
     }
     Ok(answer)
+}
+
+/// How the hives stand on the plan's day; none where the day is before the count.
+fn present(
+    apiary: &Apiary,
+    as_of: Date,
+    arguments: &RunArguments,
+    common: &Common,
+) -> anyhow::Result<Option<NowAnswer>> {
+    let arguments = RunArguments { as_of: Some(as_of), ..arguments.clone() };
+    let Ok(present) = Present::resolve(apiary, &arguments) else { return Ok(None) };
+    let now = super::now::told(apiary, present, &arguments, common.units.into())?;
+    Ok((now.as_of == as_of && now.first.colonies.len() == apiary.colonies.len()).then_some(now))
 }
 
 /// What must be known of a plan for a later day than the bees were counted on.

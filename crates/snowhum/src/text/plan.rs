@@ -3,6 +3,7 @@
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
 use snowhum_advice::need::SOUND;
+use snowhum_advice::now::NowAnswer;
 use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use snowhum_advice::verdict::{ColonyFirst, Why};
 use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_month};
@@ -19,6 +20,20 @@ const ONE: usize = 38;
 /// The first screen of a yard.
 pub(crate) fn words(plan: &PlanAnswer, system: System) -> String {
     screen(plan, system).words()
+}
+
+/// The same of hives as they stand by now.
+pub(crate) fn words_of_present(now: &NowAnswer, system: System) -> String {
+    Screen {
+        command: "plan",
+        apiary: &now.apiary,
+        invented: now.invented,
+        first: &now.first,
+        weather: &now.weather,
+        signs: Vec::new(),
+        system,
+    }
+    .words()
 }
 
 fn screen(plan: &PlanAnswer, system: System) -> Screen<'_> {
