@@ -15,6 +15,7 @@ pub mod fit;
 mod gifts;
 pub mod glossary;
 mod hive;
+mod hunger;
 pub mod jobs;
 mod left_out;
 pub mod lessons;

@@ -17,7 +17,7 @@ use crate::statistics::{mean_and_error, rounded, weighted_range};
 use crate::sums::losses::learnt;
 use crate::syrup::{Strength, sugar_for};
 use crate::verdict::{self, ColonyVerdict, Facts, Fate};
-use crate::{finish, fit, left_out, over_rule, rules, seasons, shortage, yard};
+use crate::{finish, fit, hunger, left_out, over_rule, rules, seasons, shortage, yard};
 
 /// What a plan is asked with.
 #[derive(Debug, Clone, Copy)]
@@ -55,6 +55,8 @@ pub(crate) struct Base<'a> {
     pub(crate) eaten: Vec<Kilogram>,
     /// Chance of each to be alive with a queen in spring, once it has what is short.
     pub(crate) queenright_if_fed: Vec<f64>,
+    /// By colony, where food is short: see [`hunger::at_most`].
+    at_most: Vec<f64>,
     /// Frames that go from heavy hives to short ones.
     pub(crate) gifts: Vec<Option<Gift>>,
     pub(crate) finish_syrup_by: Range<Date>,
@@ -82,6 +84,11 @@ impl Base<'_> {
         let late = self.question.as_of > self.finish_syrup_by.p50;
         let action = if late { Action::SolidFeed { stores } } else { Action::Syrup { stores } };
         (stores.get() > 0.0).then_some(Event { day: 0, colony: at, action })
+    }
+
+    /// What a colony's chance of being alive, fed and queenright as it stands can be at most.
+    pub(crate) fn at_most(&self, at: usize) -> f64 {
+        self.at_most.get(at).copied().unwrap_or(1.0)
     }
 
     /// Days of the run.
@@ -188,6 +195,7 @@ impl<'a> Base<'a> {
         let shortages = shortage::shortages(&self);
         (self.shortages, self.eaten) = (shortages.amounts, shortages.eaten);
         self.queenright_if_fed = shortages.queenright;
+        self.at_most = hunger::at_most(&self);
         self.gifts = gifts::gifts(&self);
         self
     }
@@ -203,6 +211,7 @@ impl<'a> Base<'a> {
             shortages: Vec::new(),
             eaten: Vec::new(),
             queenright_if_fed: Vec::new(),
+            at_most: Vec::new(),
             gifts: Vec::new(),
             finish_syrup_by,
         };
@@ -219,6 +228,7 @@ pub(crate) fn colony_plan(base: &Base<'_>, at: usize, weighed: &[Weighed]) -> Co
     let colony = &housed.colony;
     let fed: Vec<f64> = trajectory.ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
     let (alive_fed_queenright, error) = mean_and_error(&fed);
+    let alive_fed_queenright = alive_fed_queenright.min(base.at_most(at));
     let sugar = sugar_for(base.shortages[at]);
     let actions: Vec<_> = weighed.iter().map(|weighed| weighed.answer.clone()).collect();
     ColonyPlan {

@@ -250,6 +250,20 @@ fn mites_over_the_line_are_treated_first_while_that_spares_winter_bees_and_not_t
     }
 }
 
+/// A colony that mites make small eats less: hunger never makes them look good.
+#[test]
+fn no_count_of_mites_betters_the_chance_of_a_hungry_colony() {
+    for stores in ["9 kg", "14 kg", "24 kg"] {
+        let stands = |found: u32| {
+            let mites = format!("mites = {{ found = {found}, bees = 300, on = 2025-09-05 }}");
+            let lines = with(&with(STRONG, &mites), &format!("stores = \"{stores}\""));
+            planned(&yard(LAKE, "2025-09-05", &[("One", &lines)])).colonies[0].alive_fed_queenright
+        };
+        let chances = [0, 1, 2, 4, 8, 15, 25, 40].map(stands);
+        assert!(chances.is_sorted_by(|few, more| *more <= few + 0.005), "{stores}: {chances:?}");
+    }
+}
+
 #[test]
 fn no_comb_is_moved_in_the_cold() {
     let six = with(STRONG, "frames_of_bees = 6");

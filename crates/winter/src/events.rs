@@ -34,6 +34,7 @@ pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event
             let age = crate::stretch::season(yard, day.min(yard.environment.days())).winter_bee_age;
             for_each_block(&mut running[event.colony], |block| treat(block, *left, age));
         }
+        Action::HadNoMites => for_each_block(&mut running[event.colony], had_no_mites),
         Action::TakeFrames { stores } => for_each_block(&mut running[event.colony], |block| {
             take_frames(&mut block.stores, stores.get());
         }),
@@ -106,6 +107,7 @@ fn handle_stores(block: &mut Block, action: &Action) {
             }
             Action::Rebuild(_)
             | Action::Treat { .. }
+            | Action::HadNoMites
             | Action::Unite { .. }
             | Action::MoveFrames { .. }
             | Action::TakeFrames { .. } => {}
@@ -123,6 +125,16 @@ fn treat(block: &mut Block, left: Fraction, winter_bee_age: f64) {
         block.bees.winter[i] += saved;
         block.traits.spoilt[i] *= left.get();
         block.traits.viruses[i] *= 1.0 - spared;
+    }
+}
+
+/// As many bees as there would be had mites spoilt none, and no more spoilt.
+fn had_no_mites(block: &mut Block) {
+    for i in 0..LANES {
+        block.bees.winter[i] = block.bees.unharmed[i];
+        block.bees.damaged[i] = 0.0;
+        block.traits.spoilt[i] = 0.0;
+        block.traits.viruses[i] = 0.0;
     }
 }
 

@@ -61,6 +61,8 @@ pub enum Action {
         /// Share of mites it leaves.
         left: Fraction,
     },
+    /// No keeper's doing but a question: the colony as it would be had mites spoilt none of its bees.
+    HadNoMites,
     /// The colony is put to another, place `into` in the run's yard; its hive is empty after that.
     Unite {
         /// Where it goes.

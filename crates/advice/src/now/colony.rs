@@ -45,7 +45,9 @@ impl Spring {
         let ends = &base.trajectories[at].ends;
         let fed: Vec<f64> = ends.iter().map(|end| alive * end.fed_and_queenright(base.fed())).collect();
         let hungry = ends.iter().filter(|end| end.first_hungry_day.is_some()).count();
-        Self { fed: mean_and_error(&fed), hungry: hungry as f64 / ends.len().max(1) as f64 }
+        let (chance, error) = mean_and_error(&fed);
+        let chance = chance.min(alive * base.at_most(at));
+        Self { fed: (chance, error), hungry: hungry as f64 / ends.len().max(1) as f64 }
     }
 }
 
