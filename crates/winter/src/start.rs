@@ -93,9 +93,7 @@ pub(crate) fn middle(colony: &Colony, shell: &Shell, environment: &Environment, 
     for lane in 0..LANES {
         traits(p, &joint, [[0.0; 4]; 3], lane, &mut block.traits);
         bees(colony, p, &joint, [0.0; 4], 30.0, lane, &mut block);
-        block.bees.sealed_brood[lane] = colony.sealed_brood.map_or(0.0, |seen| seen.p50);
-        block.bees.open_brood[lane] = 0.4 * block.bees.sealed_brood[lane];
-        colony::keep_what_bees_cover(&mut block.bees, lane);
+        set_brood(&mut block.bees, colony.sealed_brood.map_or(0.0, |seen| seen.p50), lane);
         stores(&colony.stores, p, 0.0, 0.0, lane, &mut block.stores);
         settle_air(shell, environment.air(0, 0).celsius(), lane, &mut block);
     }
@@ -315,13 +313,17 @@ fn brood(colony: &Colony, laws: &Laws, laid_in: Season, z: f64, lane: usize, blo
     /// Spread between colonies of what is reared at a season, as a standard deviation of the logarithm (judgement).
     const COLONIES: f64 = 0.5;
     let laid = colony::laid_in_season(laws, laid_in, block, lane);
-    let bees = &mut block.bees;
-    bees.sealed_brood[lane] = match colony.sealed_brood {
+    let sealed = match colony.sealed_brood {
         Some(seen) => seen.at(z).max(0.0),
         None => colony::SEALED_DAYS * laid * (COLONIES * z).exp(),
     };
-    // Younger brood beside sealed brood, by the days each stage lasts, in a season in which laying falls.
-    bees.open_brood[lane] = 0.4 * bees.sealed_brood[lane];
+    set_brood(&mut block.bees, sealed, lane);
+}
+
+/// Sealed brood, and the younger beside it by the days each stage lasts, in a season in which laying falls.
+fn set_brood(bees: &mut Bees, sealed: f64, lane: usize) {
+    bees.sealed_brood[lane] = sealed;
+    bees.open_brood[lane] = 0.4 * sealed;
     colony::keep_what_bees_cover(bees, lane);
 }
 
