@@ -155,7 +155,7 @@ fn gains(base: &Base<'_>, food: &[Event], events: &[Event]) -> Vec<f64> {
 }
 
 /// The colonies an action touches, with the hives they warm and those that warm them, in order.
-fn touched(base: &Base<'_>, events: &[Event]) -> Vec<usize> {
+pub(crate) fn touched(base: &Base<'_>, events: &[Event]) -> Vec<usize> {
     let receivers = events.iter().filter_map(|event| match event.action {
         Action::MoveFrames { to, .. } | Action::Unite { into: to } => Some(to),
         _ => None,

@@ -3,6 +3,7 @@
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event, MemberEnd, Trajectory};
 
+use crate::actions::touched;
 use crate::plan::Base;
 use crate::shortage::WORTH_FEEDING;
 use crate::statistics::mean_and_error;
@@ -14,9 +15,8 @@ const AMPLE: Kilogram = Kilogram::new(10.0);
 /// that hunger leaves of the same colony had it no mites. 1 where food is not short.
 pub(crate) fn at_most(base: &Base<'_>) -> Vec<f64> {
     let is_asked = |at: &usize| base.shortages[*at] >= WORTH_FEEDING;
-    let places: Vec<usize> = (0..base.housed.len()).collect();
-    let asked: Vec<usize> = places.iter().copied().filter(is_asked).collect();
-    let mut most = vec![1.0; places.len()];
+    let asked: Vec<usize> = (0..base.housed.len()).filter(is_asked).collect();
+    let mut most = vec![1.0; base.housed.len()];
     if asked.is_empty() {
         return most;
     }
@@ -24,13 +24,14 @@ pub(crate) fn at_most(base: &Base<'_>) -> Vec<f64> {
     let clean: Vec<Event> = asked.iter().map(|at| event(*at, Action::HadNoMites)).collect();
     let food = |at: &usize| event(*at, Action::Syrup { stores: base.shortages[*at] + AMPLE });
     let fed: Vec<Event> = clean.iter().cloned().chain(asked.iter().map(food)).collect();
+    let places = touched(base, &clean);
     let (hungry, fed) = (base.rerun(&places, &clean), base.rerun(&places, &fed));
     let mean = |run: &Trajectory, of: &dyn Fn(&MemberEnd) -> f64| {
         mean_and_error(&run.ends.iter().map(of).collect::<Vec<_>>()).0
     };
-    for at in asked {
-        let kept = mean(&hungry[at], &|end| end.fed_and_queenright(base.fed()));
-        let all = mean(&fed[at], &|end| end.queenright);
+    for ((at, hungry), fed) in places.into_iter().zip(&hungry).zip(&fed).filter(|((at, _), _)| asked.contains(at)) {
+        let kept = mean(hungry, &|end| end.fed_and_queenright(base.fed()));
+        let all = mean(fed, &|end| end.queenright);
         most[at] = base.queenright_if_fed[at] * (kept / all.max(1e-9)).min(1.0);
     }
     most
