@@ -5,9 +5,9 @@ use anyhow::{Context, Result};
 use std::path::PathBuf;
 use std::process::Command;
 
-/// The tests; each starts a server and a browser of its own.
-pub(super) const TESTS: [&str; 7] =
-    ["test", "--package", "snowhum-browser", "--features", "browser", "--test", "browser"];
+/// The pages' tests; each starts a server and a browser of its own. The same packages and features as all tests, so that
+/// nothing is compiled twice.
+const TESTS: [&str; 6] = ["test", "--workspace", "--features", "snowhum-browser/browser", "--test", "browser"];
 /// The checker of accessibility, of one version so that a run is the same every day.
 const CHECKER: &str = "axe-core@4.14.1";
 
