@@ -1,38 +1,52 @@
 //! Hunger kept apart from mites: a colony that mites make small eats less, and so would look the better the more it has.
 
 use snowhum_units::Kilogram;
-use snowhum_winter::{Action, Event, MemberEnd, Trajectory};
+use snowhum_winter::{Action, Event};
 
 use crate::actions::touched;
 use crate::plan::Base;
-use crate::shortage::WORTH_FEEDING;
-use crate::statistics::mean_and_error;
+use crate::shortage::{Shortages, WORTH_FEEDING, alive_in_spring};
+use crate::statistics::mean_of_ends;
 
 /// Stores given beyond a colony's shortage to the one that had no mites, whose more bees eat more (judgement).
 const AMPLE: Kilogram = Kilogram::new(10.0);
 
-/// What each colony's chance of being alive, fed and queenright as it stands can be at most: its chance once fed, times the share
-/// that hunger leaves of the same colony had it no mites. 1 where food is not short.
-pub(crate) fn at_most(base: &Base<'_>) -> Vec<f64> {
-    let is_asked = |at: &usize| base.shortages[*at] >= WORTH_FEEDING;
+/// What a colony's chances as it stands can be at most.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct AtMost {
+    /// Alive in spring.
+    pub(crate) alive: f64,
+    /// Alive, fed and queenright.
+    pub(crate) fed_and_queenright: f64,
+}
+
+impl AtMost {
+    /// Where food is not short.
+    pub(crate) const ALL: Self = Self { alive: 1.0, fed_and_queenright: 1.0 };
+}
+
+/// By colony: its chance once fed, times the share that hunger leaves of the same colony had it no mites.
+pub(crate) fn at_most(base: &Base<'_>, fed: &Shortages) -> Vec<AtMost> {
+    let is_asked = |at: &usize| fed.amounts[*at] >= WORTH_FEEDING;
     let asked: Vec<usize> = (0..base.housed.len()).filter(is_asked).collect();
-    let mut most = vec![1.0; base.housed.len()];
+    let mut most = vec![AtMost::ALL; base.housed.len()];
     if asked.is_empty() {
         return most;
     }
     let event = |colony: usize, action: Action| Event { day: 0, colony, action };
     let clean: Vec<Event> = asked.iter().map(|at| event(*at, Action::HadNoMites)).collect();
-    let food = |at: &usize| event(*at, Action::Syrup { stores: base.shortages[*at] + AMPLE });
-    let fed: Vec<Event> = clean.iter().cloned().chain(asked.iter().map(food)).collect();
+    let food = |at: &usize| event(*at, Action::Syrup { stores: fed.amounts[*at] + AMPLE });
+    let given: Vec<Event> = clean.iter().cloned().chain(asked.iter().map(food)).collect();
     let places = touched(base, &clean);
-    let (hungry, fed) = (base.rerun(&places, &clean), base.rerun(&places, &fed));
-    let mean = |run: &Trajectory, of: &dyn Fn(&MemberEnd) -> f64| {
-        mean_and_error(&run.ends.iter().map(of).collect::<Vec<_>>()).0
-    };
-    for ((at, hungry), fed) in places.into_iter().zip(&hungry).zip(&fed).filter(|((at, _), _)| asked.contains(at)) {
-        let kept = mean(hungry, &|end| end.fed_and_queenright(base.fed()));
-        let all = mean(fed, &|end| end.queenright);
-        most[at] = base.queenright_if_fed[at] * (kept / all.max(1e-9)).min(1.0);
+    let (hungry, given) = (base.rerun(&places, &clean), base.rerun(&places, &given));
+    for ((at, hungry), given) in places.into_iter().zip(&hungry).zip(&given).filter(|((at, _), _)| asked.contains(at)) {
+        let left = |kept: f64, all: f64| (kept / all.max(1e-9)).min(1.0);
+        let kept = mean_of_ends(hungry, |end| end.fed_and_queenright(base.fed()));
+        let queenright = mean_of_ends(given, |end| end.queenright);
+        most[at] = AtMost {
+            alive: fed.alive[at] * left(alive_in_spring(hungry), alive_in_spring(given)),
+            fed_and_queenright: fed.queenright[at] * left(kept, queenright),
+        };
     }
     most
 }

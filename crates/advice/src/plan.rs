@@ -5,15 +5,17 @@ use jiff::civil::Date;
 use snowhum_apiary::Apiary;
 use snowhum_units::{Kilogram, Range, System};
 use snowhum_weather::Ensemble;
-use snowhum_winter::{Action, Ends, Event, Housed, MemberEnd, Parameters, Record, Settings, Trajectory};
+use snowhum_winter::{Action, Ends, Event, Housed, Parameters, Record, Settings, Trajectory};
 
 use crate::LooksTo;
 use crate::actions::{self, Situation, Weighed};
 use crate::ahead::Ahead;
 use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres, WeatherAnswer};
 use crate::gifts::{self, Gift};
+use crate::hunger::AtMost;
 use crate::need::Need;
-use crate::statistics::{mean_and_error, rounded, weighted_range};
+use crate::shortage::alive_in_spring;
+use crate::statistics::{mean_and_error, mean_of_ends, rounded, weighted_range};
 use crate::sums::losses::learnt;
 use crate::syrup::{Strength, sugar_for};
 use crate::verdict::{self, ColonyVerdict, Facts, Fate};
@@ -56,7 +58,7 @@ pub(crate) struct Base<'a> {
     /// Chance of each to be alive with a queen in spring, once it has what is short.
     pub(crate) queenright_if_fed: Vec<f64>,
     /// By colony, where food is short: see [`hunger::at_most`].
-    at_most: Vec<f64>,
+    at_most: Vec<AtMost>,
     /// Frames that go from heavy hives to short ones.
     pub(crate) gifts: Vec<Option<Gift>>,
     pub(crate) finish_syrup_by: Range<Date>,
@@ -86,9 +88,9 @@ impl Base<'_> {
         (stores.get() > 0.0).then_some(Event { day: 0, colony: at, action })
     }
 
-    /// What a colony's chance of being alive, fed and queenright as it stands can be at most.
-    pub(crate) fn at_most(&self, at: usize) -> f64 {
-        self.at_most.get(at).copied().unwrap_or(1.0)
+    /// What a colony's chances as it stands can be at most.
+    pub(crate) fn at_most(&self, at: usize) -> AtMost {
+        self.at_most.get(at).copied().unwrap_or(AtMost::ALL)
     }
 
     /// Days of the run.
@@ -193,9 +195,9 @@ impl<'a> Base<'a> {
     /// Finds what is short, and who can give some of it.
     fn with_food(mut self) -> Self {
         let shortages = shortage::shortages(&self);
+        self.at_most = hunger::at_most(&self, &shortages);
         (self.shortages, self.eaten) = (shortages.amounts, shortages.eaten);
         self.queenright_if_fed = shortages.queenright;
-        self.at_most = hunger::at_most(&self);
         self.gifts = gifts::gifts(&self);
         self
     }
@@ -228,13 +230,15 @@ pub(crate) fn colony_plan(base: &Base<'_>, at: usize, weighed: &[Weighed]) -> Co
     let colony = &housed.colony;
     let fed: Vec<f64> = trajectory.ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
     let (alive_fed_queenright, error) = mean_and_error(&fed);
-    let alive_fed_queenright = alive_fed_queenright.min(base.at_most(at));
+    let alive_fed_queenright = alive_fed_queenright.min(base.at_most(at).fed_and_queenright);
+    let survive = alive_in_spring(trajectory);
+    let alive = survive.min(base.at_most(at).alive);
     let sugar = sugar_for(base.shortages[at]);
     let actions: Vec<_> = weighed.iter().map(|weighed| weighed.answer.clone()).collect();
     ColonyPlan {
         name: colony.name.clone(),
         quick_start: colony.quick_start,
-        alive_in_spring: mean(trajectory, &MemberEnd::alive),
+        alive_in_spring: alive,
         alive_fed_queenright,
         plus_minus: 2.0 * error,
         alive_queenright_if_fed: base.queenright_if_fed[at],
@@ -253,7 +257,7 @@ pub(crate) fn colony_plan(base: &Base<'_>, at: usize, weighed: &[Weighed]) -> Co
         dead_bees_per_day: seasons::by_month(base, at, snowhum_winter::Daily::Died, 1.0),
         bees: seasons::bees(base, at),
         brood_begins: seasons::brood_begins(base, at),
-        ends: Ends::from_causes(std::array::from_fn(|cause| mean(trajectory, &|end| end.ended.by_cause()[cause].1))),
+        ends: ends(trajectory, survive - alive),
         rule_of_thumb: rules::stores_rule(&base.question.apiary.site, &housed.hive),
         over_rule: over_rule::over_rule(base, at),
         nothing_helps: actions::nothing_helps(&actions),
@@ -262,9 +266,12 @@ pub(crate) fn colony_plan(base: &Base<'_>, at: usize, weighed: &[Weighed]) -> Co
     }
 }
 
-/// A figure of the ends of a run, mean over members.
-fn mean(trajectory: &Trajectory, of: &dyn Fn(&MemberEnd) -> f64) -> f64 {
-    mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0
+/// The chances of each end; `hidden` is hunger that mites hid, since they left fewer bees to feed.
+fn ends(trajectory: &Trajectory, hidden: f64) -> Ends {
+    let mut ends =
+        Ends::from_causes(std::array::from_fn(|cause| mean_of_ends(trajectory, |end| end.ended.by_cause()[cause].1)));
+    ends.starved += hidden;
+    ends
 }
 
 fn stores(base: &Base<'_>, at: usize) -> StoresAnswer {

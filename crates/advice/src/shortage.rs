@@ -1,10 +1,10 @@
 //! What is short: the stores to add so that 9 in 10 members reach spring with enough within reach.
 
 use snowhum_units::Kilogram;
-use snowhum_winter::{Action, Event, Trajectory};
+use snowhum_winter::{Action, Event, MemberEnd, Trajectory};
 
 use crate::plan::Base;
-use crate::statistics::{mean_and_error, quantile, weighted_range};
+use crate::statistics::{mean_of_ends, quantile, weighted_range};
 
 /// Food within reach that a colony should have left at the horizon (judgement: a month of early brood rearing; what
 /// counts as fed at all is the parameter `fed_in_spring`).
@@ -26,6 +26,8 @@ pub(crate) struct Shortages {
     pub(crate) eaten: Vec<Kilogram>,
     /// Chance of being alive with a queen in spring: hunger apart, so that mites and size show as they are.
     pub(crate) queenright: Vec<f64>,
+    /// Chance of being alive then at all, likewise.
+    pub(crate) alive: Vec<f64>,
 }
 
 /// The shortage of every colony, in kilograms of stores taken over the cluster today, and what half of its members that live
@@ -39,6 +41,7 @@ pub(crate) fn shortages(base: &Base<'_>) -> Shortages {
     let mut amounts: Vec<f64> = lacks.iter().map(|lacks| if *lacks { AMPLE } else { 0.0 }).collect();
     let mut eaten: Vec<Kilogram> = base.trajectories.iter().map(eaten_by_half).collect();
     let mut queenright: Vec<f64> = base.trajectories.iter().map(queenright_in_spring).collect();
+    let mut alive: Vec<f64> = base.trajectories.iter().map(alive_in_spring).collect();
     if lacks.contains(&true) {
         for _ in 0..ROUNDS {
             let runs = given(base, &amounts);
@@ -47,14 +50,20 @@ pub(crate) fn shortages(base: &Base<'_>) -> Shortages {
             }
             eaten = runs.iter().map(eaten_by_half).collect();
             queenright = runs.iter().map(queenright_in_spring).collect();
+            alive = runs.iter().map(alive_in_spring).collect();
         }
     }
-    Shortages { amounts: amounts.into_iter().map(Kilogram::new).collect(), eaten, queenright }
+    Shortages { amounts: amounts.into_iter().map(Kilogram::new).collect(), eaten, queenright, alive }
 }
 
 /// Chance of being alive with a queen at the end.
 fn queenright_in_spring(trajectory: &Trajectory) -> f64 {
-    mean_and_error(&trajectory.ends.iter().map(|end| end.queenright).collect::<Vec<_>>()).0
+    mean_of_ends(trajectory, |end| end.queenright)
+}
+
+/// Chance of being alive at the end.
+pub(crate) fn alive_in_spring(trajectory: &Trajectory) -> f64 {
+    mean_of_ends(trajectory, MemberEnd::alive)
 }
 
 /// What half of the members that live have eaten at the end.

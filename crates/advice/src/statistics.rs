@@ -1,6 +1,7 @@
 //! Quantiles and means over the members of an ensemble.
 
 use snowhum_units::Range;
+use snowhum_winter::{MemberEnd, Trajectory};
 
 /// Quantiles of values with weights between 0 and 1; `None` where less than a hundredth of the weight is left, since
 /// nothing is said of a state that unlikely.
@@ -29,6 +30,11 @@ pub fn weighted_range(values: &[(f64, f64)]) -> Option<Range<f64>> {
         sorted[sorted.len() - 1].0
     };
     Some(Range { p10: at(0.1), p50: at(0.5), p90: at(0.9) })
+}
+
+/// A figure of the ends of a run, mean over members.
+pub(crate) fn mean_of_ends(trajectory: &Trajectory, of: impl Fn(&MemberEnd) -> f64) -> f64 {
+    mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0
 }
 
 /// Quantile `q` of plain values by linear interpolation; zero for none.

@@ -257,10 +257,15 @@ fn no_count_of_mites_betters_the_chance_of_a_hungry_colony() {
         let stands = |found: u32| {
             let mites = format!("mites = {{ found = {found}, bees = 300, on = 2025-09-05 }}");
             let lines = with(&with(STRONG, &mites), &format!("stores = \"{stores}\""));
-            planned(&yard(LAKE, "2025-09-05", &[("One", &lines)])).colonies[0].alive_fed_queenright
+            let plan = planned(&yard(LAKE, "2025-09-05", &[("One", &lines)]));
+            let one = &plan.colonies[0];
+            [one.alive_fed_queenright, one.alive_queenright_if_fed, one.alive_in_spring]
         };
-        let chances = [0, 1, 2, 4, 8, 15, 25, 40].map(stands);
-        assert!(chances.is_sorted_by(|few, more| *more <= few + 0.005), "{stores}: {chances:?}");
+        let by_count = [0, 1, 2, 4, 8, 15, 25, 40].map(stands);
+        for shown in 0..3 {
+            let chances = by_count.map(|chances| chances[shown]);
+            assert!(chances.is_sorted_by(|few, more| *more <= few + 0.005), "{stores}, chance {shown}: {chances:?}");
+        }
     }
 }
 
