@@ -24,6 +24,8 @@ const COLONIES: usize = 12;
 /// Points held out, and colonies run at each.
 const POINTS_HELD_OUT: usize = 120;
 const COLONIES_HELD_OUT: usize = 96;
+/// Closer looks after the first.
+const CLOSER: u64 = 2;
 /// Steps of each walker: for what is shipped, and for a study left out.
 const STEPS: usize = 5_000;
 const STEPS_WITHOUT: usize = 2_000;
@@ -51,11 +53,17 @@ fn run(data: &std::path::Path) -> Result<(), Box<dyn std::error::Error>> {
     let priors = write::priors(&Parameters::shipped()?);
     let studies = studies()?;
     let wide = [design_points(POINTS, SEED), design_points(POINTS_HELD_OUT, SEED + 4)];
-    let first = Evidence::new(studies.clone(), emulators(&studies, &priors, [&wide[0], &wide[1]])?, &priors);
-    // Where the first look leaves parameters, the second looks closer: emulators need only hold there.
-    let near = |count, seed| first.points_near(&posterior::draw(&first, None, STEPS_WITHOUT, count, seed), seed);
-    let close = [near(POINTS, SEED + 5), near(POINTS_HELD_OUT, SEED + 6)];
-    let evidence = Evidence::new(studies.clone(), emulators(&studies, &priors, [&close[0], &close[1]])?, &priors);
+    let looked = |points: &[Vec<Vec<f64>>; 2]| {
+        emulators(&studies, &priors, [&points[0], &points[1]])
+            .map(|emulators| Evidence::new(studies.clone(), emulators, &priors))
+    };
+    let mut evidence = looked(&wide)?;
+    // Where a look leaves parameters, the next looks closer: emulators need only hold there.
+    for look in 0..CLOSER {
+        let near =
+            |count, seed| evidence.points_near(&posterior::draw(&evidence, None, STEPS_WITHOUT, count, seed), seed);
+        evidence = looked(&[near(POINTS, SEED + 5 + 2 * look), near(POINTS_HELD_OUT, SEED + 6 + 2 * look)])?;
+    }
     let shipped = posterior::draw(&evidence, None, STEPS, SCORED, SEED);
     let scores = scores(&evidence, &shipped);
     print(&evidence, &scores);

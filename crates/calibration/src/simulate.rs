@@ -1,12 +1,13 @@
 //! The shipped engine on a study's yards, once for each row of joint draws.
 
+use jiff::ToSpan;
 use jiff::tz::TimeZone;
 use rayon::prelude::*;
 use snowhum_advice::yard;
 use snowhum_apiary::{Colony, Mites, Site};
 use snowhum_testkit::{Dress, colony, langstroth};
-use snowhum_units::{Degree, Kilogram, Metre, Range};
-use snowhum_weather::{Climate, generate};
+use snowhum_units::{Degree, Kelvin, Kilogram, Metre, Range};
+use snowhum_weather::{Climate, Ensemble, generate};
 use snowhum_winter::{
     Cause, Daily, Environment, Housed, JointDraw, JointDraws, Parameters, Record, Schedule, Settings, Trajectory, Yard,
     run,
@@ -44,8 +45,9 @@ impl<'a> Winter<'a> {
         let site = site(study);
         let place = yard::place(&site);
         let climate = Climate::at(place).map_err(|_| CalibrationError::Climate(study.id.clone()))?;
-        let weather = generate(place, &climate, &TimeZone::UTC, study.first_day(), 24 * study.days, PATHS, seed)
+        let mut weather = generate(place, &climate, &TimeZone::UTC, study.first_day(), 24 * study.days, PATHS, seed)
             .map_err(|fault| CalibrationError::Weather { study: study.id.clone(), fault })?;
+        warm(&mut weather, study);
         Ok(Self { study, environment: yard::environment(&site, &weather, study.first_day()) })
     }
 
@@ -179,6 +181,20 @@ impl Members {
         let without = |day: &usize| self.day(Daily::Brood, *day, member) < f64::from(SEEN_BROOD);
         let last = (61..self.trajectory.days()).rev().find(without).unwrap_or(60);
         last as f64 + 2.0 - TO_JANUARY
+    }
+}
+
+/// Brings the months to what they were.
+fn warm(weather: &mut Ensemble, study: &Study) {
+    let warmer = |hour: usize| {
+        let day = study.first_day().saturating_add((hour as i64 / 24).days());
+        study.warmer.get((day.month() as usize + 2) % 12).copied().unwrap_or(0.0)
+    };
+    let by_hour: Vec<f64> = (0..weather.hours()).map(warmer).collect();
+    for path in &mut weather.paths {
+        for (air, warmer) in path.temperature.iter_mut().zip(&by_hour) {
+            *air = Kelvin::new(air.get() + warmer);
+        }
     }
 }
 

@@ -27,6 +27,9 @@ pub struct Study {
     pub yards: Vec<YardKind>,
     /// Whether it was one winter or stands for many.
     pub year: Year,
+    /// How much warmer than usual there October to April were, K; usual months where nothing is told.
+    #[serde(default)]
+    pub warmer: [f64; 7],
     /// Whether nothing is reared and no summer bee is left, so that winter bees alone are counted.
     #[serde(default)]
     pub winter_bees_alone: bool,

@@ -36,6 +36,6 @@ pub use check::{Band, Basis, Check, Claim, Class, Verdict};
 pub use elsewhere::{PROMISES, Promise};
 pub use fault::Fault;
 pub use picture::Picture;
-pub use real_winters::{ORDERINGS, RealRow, RealWinters};
+pub use real_winters::{ORDERINGS, Ratio, RealRow, RealWinters};
 pub use report::NOT_INDEPENDENT;
 pub use validation::Validation;

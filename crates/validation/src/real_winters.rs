@@ -129,6 +129,57 @@ pub const ORDERINGS: [(&str, &str, &str); 5] = [
     ("Gotland", "47 mites on 100 bees", "22 mites on 100 bees, survivors' stock"),
 ];
 
+/// Hives weighed through the winter, and the months of which one over the other tells how food goes with brood and cold.
+const WEIGHED: [&str; 2] = ["Würzburg 2017", "Schwartau 2017"];
+const NOVEMBER: [&str; 2] = ["food in November, g a day", "food on 10 to 30 November, g a day"];
+const DECEMBER: [&str; 2] = ["food in December"; 2];
+const JANUARY: [&str; 2] = ["food in January"; 2];
+const FEBRUARY: [&str; 2] = ["food in February"; 2];
+const RATIOS: [(&str, [&str; 2], [&str; 2]); 2] =
+    [("December over November", DECEMBER, NOVEMBER), ("February over January", FEBRUARY, JANUARY)];
+
+/// One month's food over another's.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ratio {
+    /// Whose, and of which months.
+    pub what: String,
+    /// Found and computed.
+    pub values: [f64; 2],
+}
+
+impl Ratio {
+    /// Whether the computed is within a fifth of the found.
+    #[must_use]
+    pub fn is_within_a_fifth(&self) -> bool {
+        let [found, computed] = self.values;
+        (computed / found - 1.0).abs() <= 0.2
+    }
+}
+
+impl RealWinters {
+    /// Food of one month over that of another, found and as the middles computed: of the weighed hives together, and of each.
+    #[must_use]
+    pub fn ratios(&self) -> Vec<Ratio> {
+        let one = |(name, over, under): (&str, [&str; 2], [&str; 2])| {
+            let grams = |months: [&str; 2], at: usize| self.food(WEIGHED[at], months[at]);
+            let ratio = |hives: &[usize]| {
+                let sum =
+                    |months: [&str; 2], column: usize| hives.iter().map(|at| grams(months, *at)[column]).sum::<f64>();
+                [0, 1].map(|column| sum(over, column) / sum(under, column))
+            };
+            [("both hives", &[0, 1][..]), (WEIGHED[0], &[0][..]), (WEIGHED[1], &[1][..])]
+                .map(|(whose, hives)| Ratio { what: format!("{name}, {whose}"), values: ratio(hives) })
+        };
+        RATIOS.into_iter().flat_map(one).collect()
+    }
+
+    /// Grams a day, found and computed.
+    fn food(&self, study: &str, what: &str) -> [f64; 2] {
+        let row = self.rows.iter().find(|row| row.study == study && row.row.what == what);
+        row.map_or([f64::NAN; 2], |row| [row.row.observed(), row.computed[1]])
+    }
+}
+
 /// How a kind of figure is written.
 pub(crate) fn shown(kind: Kind, value: f64) -> String {
     match kind {

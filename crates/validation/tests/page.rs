@@ -132,3 +132,10 @@ fn no_ordering_of_real_winters_is_reversed() {
         assert!(worse > better, "{study}: {worse} {better}");
     }
 }
+
+#[test]
+fn food_of_two_weighed_hives_together_goes_from_month_to_month_as_found_within_a_fifth() {
+    let ratios = COMPUTED.real_winters().ratios();
+    let together: Vec<_> = ratios.iter().filter(|ratio| ratio.what.ends_with("both hives")).collect();
+    assert!(together.len() == 2 && together.iter().all(|ratio| ratio.is_within_a_fifth()), "{ratios:?}");
+}

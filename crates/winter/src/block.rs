@@ -79,8 +79,12 @@ lanes! {
         rest,
         /// Eggs a day of a full colony in May; fewer where she who lays is no sound queen.
         laying,
+        /// Bees at which a colony lays half of that.
+        laying_half,
         /// Hours of led light at which the season allows half of that.
         brood_light,
+        /// One over the hours over which the season opens e-fold.
+        brood_light_slope,
         /// Cells of brood at which half of the core is nest.
         nest_cells,
         /// kg of stores fed for each bee reared.

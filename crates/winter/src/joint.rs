@@ -33,7 +33,7 @@ jointly! {
     conductance_core_air rest_power winter_bee_hazard winter_bee_ageing winter_bee_ageing_from resting_pace
     summer_bee_share mites_half_damage mites_steepness damaged_bee_hazard viable_bees failing_rate background_loss
     background_by_year background_by_yard background_by_size laying_peak brood_light brood_light_scatter nest_cells
-    brood_food virus_loss
+    brood_food virus_loss brood_light_width laying_half_bees brood_any_season
 }
 
 /// How joint draws were made, and the draws.

@@ -168,7 +168,7 @@ parameters! {
     viable_bees failing_rate queen_failure old_queen_factor late_queen_factor queen_missing queen_missing_unseen
     virgin_mates other_loss background_loss background_by_year background_by_yard background_by_size virus_loss laying_peak
     laying_half_bees laying_half_stores laying_warmth laying_warmth_width brood_light brood_light_scatter
-    brood_light_width brood_light_lead brood_ends brood_ends_width brood_any_season laying_without_flight drone_layer_lays laying_workers_lay queenless_wear
+    brood_light_width brood_light_lead brood_ends brood_ends_width brood_any_season brood_any_season_scatter laying_without_flight drone_layer_lays laying_workers_lay queenless_wear
     brood_food confinement_days confinement_wear daily_scatter fed_in_spring zone_share zone_exchange
     bare_comb_resistance comb_film honey_heat empty_comb_heat wind_pumping wall_film_water lid_film_water quilt_water
     floor_film_water roof_snow_catch roof_snow_density roof_snow_conductivity roof_snow_absorptance roof_drift_from

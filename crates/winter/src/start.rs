@@ -41,6 +41,8 @@ const AFTER_TREATMENT: f64 = 0.1;
 /// of the mites that spoil half of them, since viruses differ.
 const COLONIES_LIVES: f64 = 0.12;
 const COLONIES_HARM: f64 = 0.25;
+/// Days from the emergence of winter bees to early October.
+const OCTOBER: f64 = 15.0;
 /// The smallest colony's background over the reference's, at most (judgement).
 const MOST_BY_SIZE: f64 = 8.0;
 
@@ -68,7 +70,8 @@ pub(crate) fn block(
         bees(colony, p, &joint, draw(Purpose::Bees, 0), age, lane, &mut block);
         queen(colony, p, (winter, age), lane, &mut block);
         brood(colony, &laws, laid_in, draw(Purpose::Bees, 0)[1], lane, &mut block);
-        background(p, &joint, (age, world.year_and_yard(member)), lane, &mut block);
+        let by_october = reared_by_october(&laws, laid_in, age, &block, lane);
+        background(p, &joint, (by_october, age, world.year_and_yard(member)), lane, &mut block);
         stores(&colony.stores, p, z[1][3], draw(Purpose::Bees, 1)[0], lane, &mut block.stores);
         block.heat.roof_snow[lane] = lying_on_roof(shell, environment, index * LANES + lane);
         let air = environment.air(0, index * LANES + lane).celsius();
@@ -147,10 +150,26 @@ fn traits(p: &Parameters, joint: &JointDraw, z: [[f64; 4]; 3], lane: usize, trai
     traits.laying[lane] = p.laying_peak.at(joint.laying_peak);
     let scatter = p.brood_light_scatter.at(joint.brood_light_scatter);
     traits.brood_light[lane] = p.brood_light.at(joint.brood_light) + scatter * kept[1];
+    traits.brood_light_slope[lane] = 1.0 / p.brood_light_width.at(joint.brood_light_width);
+    traits.laying_half[lane] = p.laying_half_bees.at(joint.laying_half_bees);
     traits.nest_cells[lane] = p.nest_cells.at(joint.nest_cells);
     traits.brood_food[lane] = p.brood_food.at(joint.brood_food);
-    traits.any_season[lane] = p.brood_any_season.at(kept[2]).min(1.0);
+    let scatter = (p.brood_any_season_scatter.value * kept[2]).exp();
+    traits.any_season[lane] = (p.brood_any_season.at(joint.brood_any_season) * scatter).min(1.0);
     traits.workers[lane] = 1.0;
+}
+
+/// Bees of early October from eggs that are laid from now on.
+fn reared_by_october(laws: &Laws, season: Season, age: f64, block: &Block, lane: usize) -> f64 {
+    let last = OCTOBER - colony::FROM_EGG_TO_BEE;
+    let days = (last - age).max(0.0) as usize;
+    let laid_on = |day: usize| {
+        let season = Season { winter_bee_age: age + day as f64, ..season };
+        let emerges = season.winter_bee_age + colony::FROM_EGG_TO_BEE;
+        let summer = if emerges < colony::FIRST_WINTER_BEES { OCTOBER - emerges } else { 0.0 };
+        colony::laid_in_season(laws, season, block, lane) * (-laws.summer_bee_hazard * summer).exp()
+    };
+    (0..days).map(laid_on).sum()
 }
 
 /// The hazard of being lost to what nobody names: it differs by year and by yard, alike for all hives of a yard, and is
@@ -158,14 +177,12 @@ fn traits(p: &Parameters, joint: &JointDraw, z: [[f64; 4]; 3], lane: usize, trai
 fn background(
     p: &Parameters,
     joint: &JointDraw,
-    (age, (year, yard)): (f64, (f64, f64)),
+    (by_october, age, (year, yard)): (f64, f64, (f64, f64)),
     lane: usize,
     block: &mut Block,
 ) {
     /// Bees in early October of the colony for which the hazard stands: 18,000 of them winter bees.
     const REFERENCE: f64 = 21_000.0;
-    /// Days from the emergence of winter bees to early October.
-    const OCTOBER: f64 = 15.0;
     /// Sealed brood a bee that colonies of early October have besides: what is over it are bees to come (judgement).
     const OCTOBERS_BROOD: f64 = 0.1;
     let spread = p.background_by_year.at(joint.background_by_year) * year
@@ -173,7 +190,8 @@ fn background(
     let bees = &block.bees;
     let count = bees.unharmed[lane] + bees.summer[lane];
     let left = (-p.summer_bee_hazard.value * (OCTOBER - age).max(0.0)).exp();
-    let to_come = (bees.sealed_brood[lane] - OCTOBERS_BROOD * count).max(0.0) * block.traits.workers[lane];
+    let brood = (bees.sealed_brood[lane] - OCTOBERS_BROOD * count).max(0.0);
+    let to_come = (brood + by_october) * block.traits.workers[lane];
     let smaller = REFERENCE / (bees.unharmed[lane] + left * bees.summer[lane] + to_come).max(1.0);
     let by_size = smaller.powf(p.background_by_size.at(joint.background_by_size)).min(MOST_BY_SIZE);
     let traits = &mut block.traits;

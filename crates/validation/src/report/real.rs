@@ -8,14 +8,24 @@ use crate::real_winters::{RealWinters, shown};
 const OPENING: &str = "\
 ## D real winters
 
-What was found in real yards, beside what the model computes for yards like them in that place's climate. The range holds
-nine in ten: it carries what is not known of the parameters (256 joint draws, `data/winter_joint_draws.toml`), years and yards
+What was found in real yards, beside what the model computes for yards like them in that place's climate, its months
+brought to those of the study where they are known. The range holds nine in ten: it carries what is not known of the parameters (256 joint draws, `data/winter_joint_draws.toml`), years and yards
 that differ, colonies that differ, the chance of the count and what the model may miss (0.12 of a logit or logarithm, 5 days:
 judgement). *fitted* rows helped to set the parameters, the others were only checked. What a study does not tell of its colonies
 is a range in `data/real_winters.toml`, and judgement.
 
 | study | what | found | computed | | |
 |---|---|---|---|---|---|";
+
+const RATIOS: &str = "
+### Months over months
+
+Food of one month over that of the month before, net of dead bees. Two single hives of one study, one that began to brood a
+month before the other: what the model holds of a middling colony is held against both together; each alone shows how far one
+colony goes from the middle.
+
+| months | found | computed | |
+|---|---|---|---|";
 
 const SCORES: &str = "
 ### Each study foretold by the others
@@ -40,6 +50,12 @@ pub(super) fn write(page: &mut String, real: &RealWinters) {
     }
     let inside = real.rows.iter().filter(|row| row.is_inside()).count();
     line(page, format_args!("\n{inside} of {} rows inside; four fifths must be.", real.rows.len()));
+    line(page, format_args!("{RATIOS}"));
+    for ratio in real.ratios() {
+        let ([found, computed], within) = (ratio.values, ratio.is_within_a_fifth());
+        let mark = if within { "within a fifth" } else { "outside" };
+        line(page, format_args!("| {} | {found:.2} | {computed:.2} | {mark} |", ratio.what));
+    }
     line(page, format_args!("{SCORES}"));
     for study in &real.studies {
         let Some((others, prior)) = real.scores_of(&study.id) else { continue };

@@ -9,6 +9,7 @@ use crate::laws::Laws;
 /// Days as egg and larva, and sealed: 21 in all (common knowledge of the trade).
 const OPEN_DAYS: f64 = 9.0;
 pub(crate) const SEALED_DAYS: f64 = 12.0;
+pub(crate) const FROM_EGG_TO_BEE: f64 = OPEN_DAYS + SEALED_DAYS;
 /// Days over which the warmth and the flights that start brood are averaged.
 const WARMTH_DAYS: f64 = 14.0;
 /// Width of the viability limit, as a share of it (judgement).
@@ -19,7 +20,7 @@ const MOST_HUNGER: f64 = 5.0;
 /// Food out of reach above which a starved colony starved beside food.
 const FOOD_NEAR: f64 = 0.7;
 /// Days from the middle emergence of winter bees to the first: late August at Winnipeg (Mattila, Harris and Otis 2001).
-const FIRST_WINTER_BEES: f64 = -25.0;
+pub(crate) const FIRST_WINTER_BEES: f64 = -25.0;
 /// Brood cells a bee can keep warm and fed, at most (judgement).
 const CELLS_A_BEE: f64 = 3.0;
 /// Brood cells below which there is no nest to warm.
@@ -110,22 +111,25 @@ pub fn resting_bee_hazard(p: &Parameters, days: f64, z: f64) -> f64 {
     p.winter_bee_hazard.at(z) * ageing(age, p.winter_bee_ageing_from.value, 1.0 / p.winter_bee_ageing.value)
 }
 
-/// Share of the peak's laying that the season allows: young bees' brood ends by the light of late summer, and brood begins
-/// by light led by its change, so that rising light starts it at a length at which falling light has ended it.
+/// Share of the peak's laying that the season allows: late summer's brood ends with what becomes winter bees, and brood begins
+/// by light led by its change, so that rising light starts it at a length at which falling light has ended it. What is reared
+/// in any season is reared without flights too: in the dark of winter buildings there is a little all winter (Harris 2009,
+/// abstract), while the season's own waits for them.
 #[inline(always)]
-pub(crate) fn season_allows(laws: &Laws, season: Season, traits: &Traits, i: usize) -> f64 {
+fn season_allows(laws: &Laws, season: Season, traits: &Traits, flights: f64, i: usize) -> f64 {
     let led = season.day_length + laws.brood_light_lead * season.lengthening;
-    let begun = 1.0 / (1.0 + exp(-clamp((led - traits.brood_light[i]) / laws.brood_light_width, -40.0, 40.0)));
-    let to_end = clamp((season.day_length - laws.brood_ends) / laws.brood_ends_width, -40.0, 40.0);
+    let begun = 1.0 / (1.0 + exp(-clamp((led - traits.brood_light[i]) * traits.brood_light_slope[i], -40.0, 40.0)));
+    let to_end = clamp((-laws.brood_ends - season.winter_bee_age) / laws.brood_ends_width, -40.0, 40.0);
     let not_ended = gate(!season.rising()) / (1.0 + exp(-to_end));
     let always = traits.any_season[i];
-    always + (1.0 - always) * max(begun, not_ended)
+    always + (1.0 - always) * max(begun, not_ended) * flights
 }
 
 /// Eggs a day that the season has a queen lay before bees stop flying, in colony `i` as strong as it starts.
 pub(crate) fn laid_in_season(laws: &Laws, season: Season, block: &Block, i: usize) -> f64 {
     let count = total(&block.bees, i);
-    block.traits.laying[i] * season_allows(laws, season, &block.traits, i) * count / (count + laws.laying_half_bees)
+    block.traits.laying[i] * season_allows(laws, season, &block.traits, 1.0, i) * count
+        / (count + block.traits.laying_half[i])
 }
 
 /// Laying by season, warmth, flights and strength; brood grows up, eats and emerges.
@@ -139,15 +143,15 @@ fn rear(laws: &Laws, season: Season, block: &mut Block) {
         let outdoors = (tally.warm[i] - tally.excess[i]) / 24.0;
         bees.warmth[i] += (outdoors - bees.warmth[i]) / WARMTH_DAYS;
         bees.flown[i] += (gate(tally.flight[i] >= 1.0) - bees.flown[i]) / WARMTH_DAYS;
-        let season_allows = season_allows(laws, season, &block.traits, i);
         let flights = laws.laying_without_flight + (1.0 - laws.laying_without_flight) * bees.flown[i];
+        let season_allows = season_allows(laws, season, &block.traits, flights, i);
         let warmth = clamp((bees.warmth[i] - laws.laying_warmth) / laws.laying_warmth_width, -40.0, 40.0);
         let count = total(bees, i);
-        let strength = count / (count + laws.laying_half_bees);
+        let strength = count / (count + block.traits.laying_half[i]);
         let larder = stores.touched[i] + stores.above[i] + stores.beside[i] + stores.feed[i];
         let fed_well = larder / (larder + laws.laying_half_stores);
-        let laid = block.traits.laying[i] * season_allows * flights * strength * fed_well / (1.0 + exp(-warmth))
-            * bees.scatter[i];
+        let laid =
+            block.traits.laying[i] * season_allows * strength * fed_well / (1.0 + exp(-warmth)) * bees.scatter[i];
         let sealing = bees.open_brood[i] / OPEN_DAYS;
         let food = block.traits.brood_food[i] * sealing;
         let fed = min(food, stores.touched[i]);
