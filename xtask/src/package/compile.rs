@@ -2,7 +2,7 @@
 
 use super::musl::Musl;
 use super::release::Release;
-use crate::house;
+use crate::{house, needs};
 use anyhow::Result;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -123,15 +123,17 @@ impl Rust {
     }
 
     fn cargo(&self, target: &Target, release: &Release) -> Command {
-        let words = ["rustc", "--locked", "--release", "--package", "snowhum", "--bin", "snowhum"];
-        let mut cargo = house::cargo_of(&self.cargo, &words);
+        let words = ["auditable", "rustc", "--locked", "--release", "--package", "snowhum", "--bin", "snowhum"];
+        // The program carries the list of its parts, so that known faults can be looked up from it alone.
+        let mut cargo = house::cargo_of(&needs::place_of("cargo-auditable"), &words);
         if self.cargo.is_absolute() && self.rustc.is_absolute() {
             // What the other toolchain left in the surroundings is none of this one's.
             cargo.env("RUSTC", &self.rustc).env("PATH", "/usr/bin:/bin");
-            ["LD_LIBRARY_PATH", "RUSTUP_TOOLCHAIN", "CARGO"].iter().for_each(|name| {
+            ["LD_LIBRARY_PATH", "RUSTUP_TOOLCHAIN"].iter().for_each(|name| {
                 cargo.env_remove(name);
             });
         }
+        cargo.env("CARGO", &self.cargo);
         cargo.args(["--target", target.triple, "--target-dir"]).arg(release.build());
         if self.from_source {
             cargo.arg("-Zbuild-std=std,panic_unwind").env("RUSTC_BOOTSTRAP", "1");
