@@ -5,8 +5,8 @@ use anyhow::{Context, Result, bail, ensure};
 use std::process::Command;
 
 /// Each way in, as in `crates/fuzzed`.
-const TARGETS: [&str; 9] =
-    ["yard", "note", "epw", "isd_lite", "ghcn_daily", "station_csv", "notes_sheet", "export", "database"];
+const TARGETS: [&str; 10] =
+    ["yard", "note", "epw", "isd_lite", "ghcn_daily", "station_csv", "notes_sheet", "export", "database", "forms"];
 
 /// Where what the fuzzer learns lies from run to run, beside the corpus that is kept.
 const FOUND: &str = "target/found";

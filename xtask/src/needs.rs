@@ -1,6 +1,7 @@
 //! Programs that the chores need beyond a Rust compiler, and how to get them.
 
 use anyhow::{Context, Result, bail, ensure};
+use std::path::PathBuf;
 use std::process::{Command, Stdio};
 
 /// One program.
@@ -68,13 +69,21 @@ pub(crate) const COUNTS: &[Need] = &[Need {
     elsewhere: "install valgrind by your system's packages",
 }];
 
-/// What packing for Debian needs.
-pub(crate) const PACKAGE: &[Need] = &[Need {
-    what: "cargo-deb, which makes Debian packages",
-    probe: "cargo deb --version",
-    install: "cargo install --locked cargo-deb",
-    elsewhere: "cargo install --locked cargo-deb",
-}];
+/// What packing needs.
+pub(crate) const PACKAGE: &[Need] = &[
+    Need {
+        what: "cargo-deb, which makes Debian packages",
+        probe: "cargo deb --version",
+        install: "cargo install --locked cargo-deb",
+        elsewhere: "cargo install --locked cargo-deb",
+    },
+    Need {
+        what: "cargo-auditable, which puts the list of its parts into the program",
+        probe: "cargo auditable --version",
+        install: "cargo install --locked cargo-auditable",
+        elsewhere: "cargo install --locked cargo-auditable",
+    },
+];
 
 /// What trying packages in a bare system needs.
 pub(crate) const BARE: &[Need] = &[Need {
@@ -103,6 +112,13 @@ pub(crate) fn meet(needs: &[Need]) -> Result<()> {
         installed.with_context(|| format!("missing: {}. Elsewhere: {}", need.what, need.elsewhere))?;
     }
     Ok(())
+}
+
+/// Where a program of the search path lies; its name alone if nowhere.
+pub(crate) fn place_of(program: &str) -> PathBuf {
+    let path = std::env::var_os("PATH").unwrap_or_default();
+    let mut places = std::env::split_paths(&path).map(|folder| folder.join(program));
+    places.find(|place| place.is_file()).unwrap_or_else(|| PathBuf::from(program))
 }
 
 fn succeeds(words: &str) -> bool {

@@ -5,6 +5,7 @@ mod figures;
 mod files;
 mod functions;
 mod order;
+mod same;
 mod scrub;
 mod unwraps;
 mod words;
@@ -57,6 +58,7 @@ fn check(file: &File) -> Vec<Finding> {
     if file.is_rust() {
         findings.extend(functions::check(file));
         findings.extend(unwraps::check(file));
+        findings.extend(same::check(file));
     }
     findings
 }

@@ -1,6 +1,7 @@
 //! The small sums of the trade: mites in a sample, sugar for a shortage, a hive weighed, a winter's losses.
 
 pub mod boxes;
+mod chances;
 pub mod feed;
 pub mod intervals;
 pub mod losses;

@@ -1,5 +1,7 @@
 //! The standard normal by inversion, so that one uniform gives one normal.
 
+use snowhum_units::Same;
+
 /// Standard normal quantile of `p` in (0, 1), relative error below 1.2e-9.
 ///
 /// Source: P. J. Acklam's rational approximation (2003); coefficients from memory, accuracy checked in the tests
@@ -13,9 +15,9 @@
 pub fn normal_quantile(p: f64) -> f64 {
     const LOW: f64 = 0.02425;
     if p < LOW {
-        tail((-2.0 * p.ln()).sqrt())
+        tail((-2.0 * p.same_ln()).sqrt())
     } else if p > 1.0 - LOW {
-        -tail((-2.0 * (1.0 - p).ln()).sqrt())
+        -tail((-2.0 * (1.0 - p).same_ln()).sqrt())
     } else {
         centre(p - 0.5)
     }

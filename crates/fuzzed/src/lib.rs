@@ -1,12 +1,14 @@
 //! Every way in as one function of bytes: whatever the bytes are, none of these may panic or hang, and what goes in comes
 //! out again. The fuzzer in `fuzz/` calls them, and a test calls them with the corpus that is kept.
 
+mod forms;
 mod records;
 mod weather;
 
 use snowhum_apiary::{ColonyId, Entry};
 use uuid::Uuid;
 
+pub use forms::forms;
 pub use records::{database, export, notes_sheet};
 pub use weather::{epw, ghcn_daily, isd_lite, station_csv};
 
@@ -14,7 +16,7 @@ pub use weather::{epw, ghcn_daily, isd_lite, station_csv};
 pub type WayIn = fn(&[u8]);
 
 /// The ways in, by the names of their corpora.
-pub const TARGETS: [(&str, WayIn); 9] = [
+pub const TARGETS: [(&str, WayIn); 10] = [
     ("yard", yard),
     ("note", note),
     ("epw", epw),
@@ -24,6 +26,7 @@ pub const TARGETS: [(&str, WayIn); 9] = [
     ("notes_sheet", notes_sheet),
     ("export", export),
     ("database", database),
+    ("forms", forms),
 ];
 
 /// A yard file.

@@ -5,7 +5,7 @@ use snowhum_store::{Access, Store};
 use std::future::Future;
 use std::path::PathBuf;
 
-fn run<T>(work: impl Future<Output = T>) -> Option<T> {
+pub(crate) fn run<T>(work: impl Future<Output = T>) -> Option<T> {
     let runtime = tokio::runtime::Builder::new_current_thread().enable_time().build().ok()?;
     Some(runtime.block_on(work))
 }
@@ -34,7 +34,7 @@ pub fn export(bytes: &[u8]) {
     });
 }
 
-async fn in_order(store: &Store, is_taken: bool) {
+pub(crate) async fn in_order(store: &Store, is_taken: bool) {
     let report = store.doctor().await;
     assert!(report.as_ref().is_ok_and(snowhum_store::Report::is_well), "taken in: {is_taken}; {report:?}");
 }

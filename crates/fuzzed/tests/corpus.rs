@@ -8,6 +8,45 @@ use std::path::{Path, PathBuf};
 /// Changes of each file: some bytes dropped, doubled, flipped.
 const CHANGES: usize = 12;
 
+/// A request for every page that takes something in.
+const FORMS: [(&str, &str); 14] = [
+    (
+        "begin",
+        "POST /begin\nhives=1&name=My+yard&as_of=2025-10-05&town=39&0.name=One&0.kind=Langstroth%2C+10+frames&0.strength=middling&0.food=fair&do=keep",
+    ),
+    (
+        "begin-file",
+        "POST /begin\nhives=1&name=My+yard&as_of=2025-10-05&town=39&0.name=One&0.kind=Langstroth%2C+10+frames&0.frames=7,5&0.weight=12&do=file",
+    ),
+    (
+        "note",
+        "POST /hive/larch/note\nvisit=019a0000-0000-7000-8000-000000000001&line=hum%3Dheard+by+ear&words=quiet&on=2026-02-01",
+    ),
+    ("undo", "POST /hive/alder/undo\n"),
+    (
+        "round",
+        "POST /round\nvisit=019a0000-0000-7000-8000-000000000001&air=-5&snow=none&0.dead=dead%3D6-20&0.hum=hum%3Dheard+by+ear&1.count=17&2.words=a+tit&0.poke=poke%3Danswered&0.upper=upper%3Dblocked",
+    ),
+    ("flight", "POST /flight\ncolony=aspen&seen=flight%3Dnone"),
+    (
+        "dead",
+        "POST /dead/larch\nvisit=019a0000-0000-7000-8000-000000000001&ropy-larvae=no&small-cluster=yes&food-near=fairly-sure",
+    ),
+    ("losses", "POST /losses\nvisit=019a0000-0000-7000-8000-000000000001&on=2026-02-07&dead=1"),
+    (
+        "treatments",
+        "POST /treatments\nvisit=019a0000-0000-7000-8000-000000000001&colony=all&on=2026-02-01&class=oxalic&product=Example&withdrawal=nil",
+    ),
+    ("settings", "POST /settings\nunits=us&words=trade&currency=EUR&colony=200"),
+    ("day", "POST /day\nday=2026-01-18"),
+    ("sum", "GET /losses?club=10,2%0A20,3&season=2025"),
+    ("ask", "GET /feed?feeder=top&hive=alder"),
+    (
+        "program",
+        "PUT /api/notes/019a0000-0000-7000-8000-00000000000a\n{\"visit\":\"019a0000-0000-7000-8000-000000000001\",\"colony\":\"00000000-0000-0000-0000-000000000000\",\"at\":\"2026-02-01T12:00:00Z\",\"seen\":[\"hum=heard by ear\"],\"air\":\"-5 C\"}",
+    ),
+];
+
 fn corpus(name: &str) -> Vec<PathBuf> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../fuzz/corpus").join(name);
     let mut files: Vec<PathBuf> = std::fs::read_dir(folder).unwrap().map(|file| file.unwrap().path()).collect();
@@ -57,6 +96,9 @@ fn seeds_are_written() {
     write("isd_lite/two-hours", b"2018 10 01 00   -39   -61 10132   270    31     8     0     0\n2018 10 01 01   -44   -67 10130   260    26 -9999 -9999 -9999\n");
     write("ghcn_daily/two-days", b"XX000000001,20180101,TMAX,-39,,,S,\nXX000000001,20180101,TMIN,-144,,,S,\nXX000000001,20180102,PRCP,12,,,S,\nXX000000001,20180102,SNWD,120,,,S,\n");
     write("station_csv/half-hours", b"temperature=Temp Out:F,humidity=Hum:%,time=Time\nTime,Temp Out,Hum\n2025-01-31 12:00,14,80\n2025-01-31 12:30,16,82\n");
+    for (name, request) in FORMS {
+        write(&format!("forms/{name}"), request.as_bytes());
+    }
     let location = "LOCATION,Nowhere,-,XXX,made up,000000,62.0,25.0,2.0,100.0\n";
     let data = "DATA PERIODS,1,1,Data,Sunday,1/1,1/1\n";
     let row = "2018,1,1,1,60,?9,-5.0,-7.0,86,101300,0,0,270,0,0,0,0,0,0,0,270,3.1,8,8,9.9,77777,9,999999999,9,0.1,12,88,0.0,0.0,0.0\n";

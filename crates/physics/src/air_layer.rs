@@ -1,6 +1,7 @@
 //! Unventilated air layers, plain or with foil on a face.
 
 use crate::films::{HeatFlow, radiative_coefficient};
+use snowhum_units::Same;
 use snowhum_units::{Fraction, Kelvin, KelvinDifference, Metre, SquareMetreKelvinPerWatt};
 
 /// An air layer without ventilation between two faces.
@@ -50,11 +51,11 @@ fn convection(d_m: f64, flow: HeatFlow, difference_k: f64) -> f64 {
     let small = difference_k <= 5.0;
     let convective = match flow {
         HeatFlow::Horizontal if small => 1.25,
-        HeatFlow::Horizontal => 0.73 * difference_k.cbrt(),
+        HeatFlow::Horizontal => 0.73 * difference_k.same_cbrt(),
         HeatFlow::Up if small => 1.95,
-        HeatFlow::Up => 1.14 * difference_k.cbrt(),
-        HeatFlow::Down if small => 0.12 * d_m.powf(-0.44),
-        HeatFlow::Down => 0.09 * difference_k.powf(0.187) * d_m.powf(-0.44),
+        HeatFlow::Up => 1.14 * difference_k.same_cbrt(),
+        HeatFlow::Down if small => 0.12 * d_m.same_powf(-0.44),
+        HeatFlow::Down => 0.09 * difference_k.same_powf(0.187) * d_m.same_powf(-0.44),
     };
     convective.max(0.025 / d_m)
 }

@@ -1,5 +1,6 @@
 //! Saturation vapour pressure after Hyland and Wexler.
 
+use snowhum_units::Same;
 use snowhum_units::{Kelvin, Pascal};
 
 /// The triple point of water, where the laws over ice and over water meet (0.01 °C).
@@ -21,7 +22,7 @@ pub const TRIPLE_POINT: Kelvin = Kelvin::new(273.16);
 /// ```
 #[must_use]
 pub fn over_water(t: Kelvin) -> Pascal {
-    Pascal::new(ln_over_water(t.get()).value.exp())
+    Pascal::new(ln_over_water(t.get()).value.same_exp())
 }
 
 /// Saturation vapour pressure over ice.
@@ -39,7 +40,7 @@ pub fn over_water(t: Kelvin) -> Pascal {
 /// ```
 #[must_use]
 pub fn over_ice(t: Kelvin) -> Pascal {
-    Pascal::new(ln_over_ice(t.get()).value.exp())
+    Pascal::new(ln_over_ice(t.get()).value.same_exp())
 }
 
 /// Saturation vapour pressure over what lies there: ice in frost, water above.
@@ -74,7 +75,7 @@ pub(crate) fn ln_over_water(t_k: f64) -> LnPressure {
     const C12: f64 = -1.445_209_3e-8;
     const C13: f64 = 6.545_967_3;
     LnPressure {
-        value: C8 / t_k + C9 + t_k * (C10 + t_k * (C11 + t_k * C12)) + C13 * t_k.ln(),
+        value: C8 / t_k + C9 + t_k * (C10 + t_k * (C11 + t_k * C12)) + C13 * t_k.same_ln(),
         slope_per_k: -C8 / (t_k * t_k) + C10 + t_k * (2.0 * C11 + t_k * 3.0 * C12) + C13 / t_k,
     }
 }
@@ -88,7 +89,7 @@ pub(crate) fn ln_over_ice(t_k: f64) -> LnPressure {
     const C6: f64 = -9.484_024_0e-13;
     const C7: f64 = 4.163_501_9;
     LnPressure {
-        value: C1 / t_k + C2 + t_k * (C3 + t_k * (C4 + t_k * (C5 + t_k * C6))) + C7 * t_k.ln(),
+        value: C1 / t_k + C2 + t_k * (C3 + t_k * (C4 + t_k * (C5 + t_k * C6))) + C7 * t_k.same_ln(),
         slope_per_k: -C1 / (t_k * t_k) + C3 + t_k * (2.0 * C4 + t_k * (3.0 * C5 + t_k * 4.0 * C6)) + C7 / t_k,
     }
 }

@@ -2,6 +2,7 @@
 //!
 //! Everything else uses [`crate::saturation`], from which this law differs by 0.5 % at -20 °C and 1.9 % at -40 °C.
 
+use snowhum_units::Same;
 use snowhum_units::{Kelvin, Pascal};
 
 const P0_PA: f64 = 610.5;
@@ -24,7 +25,7 @@ pub fn saturation(t: Kelvin) -> Pascal {
     let theta_c = t.celsius();
     let exponent =
         if theta_c < 0.0 { 21.875 * theta_c / (265.5 + theta_c) } else { 17.269 * theta_c / (237.3 + theta_c) };
-    Pascal::new(P0_PA * exponent.exp())
+    Pascal::new(P0_PA * exponent.same_exp())
 }
 
 /// The temperature at which a vapour pressure saturates, the inverse of [`saturation`]; `None` without vapour.
@@ -44,7 +45,7 @@ pub fn dew_point(vapour: Pascal) -> Option<Kelvin> {
     if vapour.get() <= 0.0 || !vapour.get().is_finite() {
         return None;
     }
-    let ln_ratio = (vapour.get() / P0_PA).ln();
+    let ln_ratio = (vapour.get() / P0_PA).same_ln();
     let theta_c =
         if ln_ratio < 0.0 { 265.5 * ln_ratio / (21.875 - ln_ratio) } else { 237.3 * ln_ratio / (17.269 - ln_ratio) };
     Some(Kelvin::from_celsius(theta_c))

@@ -1,6 +1,7 @@
 //! Stack flow through a low and a high opening.
 
 use crate::GRAVITY;
+use snowhum_units::Same;
 use snowhum_units::{
     CubicMetrePerSecond, Fraction, Kelvin, KilogramPerCubicMetre, KilogramPerSecond, Metre, Pascal, SquareMetre,
 };
@@ -101,7 +102,7 @@ pub fn approximate_flow(openings: Openings, outside: Kelvin, inside: Kelvin) -> 
     if warmer_k <= 0.0 || lower <= 0.0 || upper <= 0.0 {
         return CubicMetrePerSecond::ZERO;
     }
-    let effective_m2 = lower * upper / lower.hypot(upper);
+    let effective_m2 = lower * upper / lower.same_hypot(upper);
     let speed_m_s = (2.0 * GRAVITY * openings.height.get() * warmer_k / inside.get()).sqrt();
     CubicMetrePerSecond::new(effective_m2 * speed_m_s)
 }

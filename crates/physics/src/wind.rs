@@ -1,5 +1,6 @@
 //! Wind at the height of a hive, from the wind at 10 m.
 
+use snowhum_units::Same;
 use snowhum_units::{Fraction, Metre, MetrePerSecond};
 
 /// Roughness length of open farmland (from memory).
@@ -34,6 +35,6 @@ pub fn at_height(at_10_m: MetrePerSecond, height: Metre, roughness: Metre, shelt
     if height <= roughness {
         return MetrePerSecond::ZERO;
     }
-    let profile = (height / roughness).ln() / (Metre::new(10.0) / roughness).ln();
+    let profile = (height / roughness).same_ln() / (Metre::new(10.0) / roughness).same_ln();
     at_10_m * (profile * shelter.get())
 }

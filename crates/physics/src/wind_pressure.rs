@@ -1,5 +1,6 @@
 //! Pressure of the wind on the sides of a hive.
 
+use snowhum_units::Same;
 use snowhum_units::{Degree, KilogramPerCubicMetre, MetrePerSecond, Pascal};
 
 /// Pressure of wind that is stopped.
@@ -35,7 +36,7 @@ pub fn dynamic(density: KilogramPerCubicMetre, wind: MetrePerSecond) -> Pascal {
 #[must_use]
 pub fn coefficient(angle: Degree) -> f64 {
     let alpha = angle.radians();
-    -0.125 + 0.45 * alpha.cos() + 0.275 * (2.0 * alpha).cos()
+    -0.125 + 0.45 * alpha.same_cos() + 0.275 * (2.0 * alpha).same_cos()
 }
 
 /// Pressure on a side over that of still air: p = C_p ½ ρ v². See [`dynamic`] and [`coefficient`].

@@ -2,6 +2,7 @@
 
 use crate::geometry::{Path, Point, Rect};
 use crate::tint::Tint;
+use snowhum_units::Same;
 
 /// Marks on a view of fixed size.
 ///
@@ -218,7 +219,7 @@ impl Scene {
     /// A bow with a head at its end, parted from what lies under it.
     pub fn arrow(&mut self, from: Point, bend: Point, to: Point, width: f64) {
         let (along_x, along_y) = (to.x - bend.x, to.y - bend.y);
-        let length = along_x.hypot(along_y).max(1e-6);
+        let length = along_x.same_hypot(along_y).max(1e-6);
         let (ux, uy) = (along_x / length, along_y / length);
         let head = 3.0 + 2.0 * width;
         let neck = to.moved(-ux * head, -uy * head);

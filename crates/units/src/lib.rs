@@ -13,6 +13,7 @@
 mod parse;
 mod quantity;
 mod range;
+mod same;
 mod show;
 mod speech;
 mod temperature;
@@ -20,6 +21,7 @@ mod temperature;
 pub use parse::ParseError;
 pub use quantity::*;
 pub use range::Range;
+pub use same::Same;
 pub use show::System;
 pub use speech::{PAIRS, Pair, Speech};
 pub use temperature::Kelvin;

@@ -1,5 +1,6 @@
 //! An uncertain number: what is likely, and how far it may lie.
 
+use crate::Same;
 use serde::{Deserialize, Serialize};
 
 /// Three quantiles of something uncertain: one in ten lies below `p10`, half below `p50`, one in ten above `p90`.
@@ -55,7 +56,7 @@ impl Range<f64> {
         const Z90: f64 = 1.281_551_565_544_6;
         let outer = if z < 0.0 { self.p10 } else { self.p90 };
         if self.p10 > 0.0 {
-            self.p50 * (outer / self.p50).powf(z.abs() / Z90)
+            self.p50 * (outer / self.p50).same_powf(z.abs() / Z90)
         } else {
             self.p50 + (outer - self.p50) * z.abs() / Z90
         }

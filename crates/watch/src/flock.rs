@@ -1,6 +1,7 @@
 //! The living: members of the winter model, each with what the watch keeps beside it.
 
 use snowhum_apiary::Sign;
+use snowhum_units::Same;
 use snowhum_winter::{LEARNED, Member, Members};
 
 use crate::litter::Litter;
@@ -78,7 +79,7 @@ impl Flock {
     #[must_use]
     pub(crate) fn living(&self, m: usize, mass: f64) -> Living {
         let member = self.members.member(m);
-        let winter_hazard = self.members.learned(m)[WINTER_HAZARD].exp();
+        let winter_hazard = self.members.learned(m)[WINTER_HAZARD].same_exp();
         Living { mass, bees: member.bees, stores_kg: member.stores_kg, winter_hazard }
     }
 
@@ -142,11 +143,11 @@ impl Flock {
 #[must_use]
 pub(crate) fn logit(share: f64) -> f64 {
     let share = share.clamp(1e-6, 1.0 - 1e-6);
-    (share / (1.0 - share)).ln()
+    (share / (1.0 - share)).same_ln()
 }
 
 /// The share of given log-odds.
 #[must_use]
 pub(crate) fn logistic(log_odds: f64) -> f64 {
-    1.0 / (1.0 + (-log_odds).exp())
+    1.0 / (1.0 + (-log_odds).same_exp())
 }

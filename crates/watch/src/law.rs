@@ -1,6 +1,7 @@
 //! The chance of what is seen: one type for judging a sign and for making one up.
 
 use snowhum_draws::normal_quantile;
+use snowhum_units::Same;
 
 /// The law of one sign, given the hive it comes from.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -85,7 +86,7 @@ impl Law {
             }
             _ => return 0.0,
         };
-        chance.max(LEAST).ln()
+        chance.max(LEAST).same_ln()
     }
 
     /// Chance that an answer has nothing to do with the hive: a slip of the pen, a stray reading. 0 for laws without any.
@@ -146,13 +147,13 @@ fn pick(weights: &[f64; 4], u: f64) -> usize {
 
 fn density(read: f64, mean: f64, sd: f64) -> f64 {
     let z = (read - mean) / sd;
-    (-0.5 * z * z).exp() / (sd * (2.0 * std::f64::consts::PI).sqrt())
+    (-0.5 * z * z).same_exp() / (sd * (2.0 * std::f64::consts::PI).sqrt())
 }
 
 /// Chance that a negative binomial count lies from `least` to `most`.
 fn between(mean: f64, size: f64, least: u32, most: Option<u32>) -> f64 {
     match most {
-        Some(most) if most == least => log_pmf(mean, size, least).exp(),
+        Some(most) if most == least => log_pmf(mean, size, least).same_exp(),
         Some(most) => (sum_to(mean, size, most) - below(mean, size, least)).max(0.0),
         None => (1.0 - below(mean, size, least)).max(0.0),
     }
@@ -166,7 +167,7 @@ fn below(mean: f64, size: f64, n: u32) -> f64 {
 fn sum_to(mean: f64, size: f64, most: u32) -> f64 {
     const FAR: u32 = 5_000;
     let ratio = mean / (mean + size);
-    let mut term = log_pmf(mean, size, 0).exp();
+    let mut term = log_pmf(mean, size, 0).same_exp();
     let mut sum = term;
     for n in 1..=most.min(FAR) {
         term *= ratio * (f64::from(n) - 1.0 + size) / f64::from(n);
@@ -178,14 +179,16 @@ fn sum_to(mean: f64, size: f64, most: u32) -> f64 {
 fn log_pmf(mean: f64, size: f64, n: u32) -> f64 {
     let n = f64::from(n);
     let p = size / (size + mean);
-    libm::lgamma(n + size) - libm::lgamma(size) - libm::lgamma(n + 1.0) + size * p.ln() + n * (1.0 - p).max(1e-300).ln()
+    libm::lgamma(n + size) - libm::lgamma(size) - libm::lgamma(n + 1.0)
+        + size * p.same_ln()
+        + n * (1.0 - p).max(1e-300).same_ln()
 }
 
 /// The count below which share `u` of a negative binomial lies.
 fn count_at(mean: f64, size: f64, u: f64) -> u32 {
     const MOST: u32 = 20_000;
     let ratio = mean / (mean + size);
-    let mut term = log_pmf(mean, size, 0).exp();
+    let mut term = log_pmf(mean, size, 0).same_exp();
     let (mut sum, mut n) = (term, 0);
     while sum < u && n < MOST {
         n += 1;

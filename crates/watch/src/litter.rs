@@ -1,6 +1,7 @@
 //! Dead bees after they fall: on the floor, carried out, lying before the hive, gone.
 
 use snowhum_apiary::{DeadPlace, Sign};
+use snowhum_units::Same;
 
 /// Where a colony's dead lie.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -51,7 +52,7 @@ impl Litter {
     /// A day passes.
     pub(crate) fn day(&mut self, law: &LitterLaw, day: &LitterDay) {
         let flown = (day.flight_hours / law.whole_flight_hours).min(1.0);
-        self.outside *= (-1.0 / law.gone_days - day.fresh_snow_m / law.hidden_m).exp();
+        self.outside *= (-1.0 / law.gone_days - day.fresh_snow_m / law.hidden_m).same_exp();
         if !day.carried {
             return;
         }

@@ -2,6 +2,7 @@
 
 use snowhum_apiary::{EmptyHive, Hive};
 use snowhum_units::Range;
+use snowhum_units::Same;
 use snowhum_winter::Parameter;
 
 use crate::flock::{logistic, logit};
@@ -37,7 +38,7 @@ impl Priors {
     #[must_use]
     pub(crate) fn draw(&self, [tare, side, seen, ear]: [f64; 4]) -> Own {
         Own {
-            tare_kg: self.tare_kg * (TARE_SPREAD * tare).exp(),
+            tare_kg: self.tare_kg * (TARE_SPREAD * tare).same_exp(),
             side_share: between(self.side, side),
             seen: between(self.seen, seen),
             ear: self.ear * ear,

@@ -2,6 +2,7 @@
 
 use crate::litter::{Litter, LitterDay, LitterLaw};
 use crate::view::Own;
+use snowhum_units::Same;
 use snowhum_winter::Cause;
 
 /// One dead particle.
@@ -47,7 +48,7 @@ impl Remains {
     pub(crate) fn day(&mut self, law: &DeadLaw, litter: &LitterLaw, hour: usize, day: &LitterDay) {
         self.litter.day(litter, &LitterDay { died: 0.0, carried: false, ..*day });
         if self.days(hour) > law.found_after_days {
-            self.stores_kg *= (-law.robbed_an_hour * day.flight_hours).exp();
+            self.stores_kg *= (-law.robbed_an_hour * day.flight_hours).same_exp();
         }
     }
 }

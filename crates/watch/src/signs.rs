@@ -25,6 +25,7 @@ pub use written::{answer, seen};
 use crate::{Conditions, Law, Parameters, View};
 use look::Look;
 use snowhum_apiary::{Poked, Sign};
+use snowhum_units::Same;
 
 /// How a colony is at a visit, the same for all its signs.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -81,11 +82,11 @@ pub fn visit_log_probability<'a>(
             let (law, answer) = law_of(sign, &look).zip(answer(sign))?;
             Some(law.log_probability(&answer))
         });
-        chance.ln() + logs.sum::<f64>()
+        chance.same_ln() + logs.sum::<f64>()
     };
     let (quiet, lively) = (under(Today::Quiet, quiet), under(Today::Lively, 1.0 - quiet));
     let greater = quiet.max(lively);
-    greater + ((quiet - greater).exp() + (lively - greater).exp()).ln()
+    greater + ((quiet - greater).same_exp() + (lively - greater).same_exp()).same_ln()
 }
 
 /// Chance that a sign as written has nothing to do with this hive.

@@ -4,6 +4,7 @@
 //! is resampled only within itself, so neither can be wiped out by chance, however unlikely it has become.
 
 use crate::weights::{effective, systematic};
+use snowhum_units::Same;
 
 /// The living: whatever a model holds for each of a fixed number of particles.
 pub trait Population {
@@ -96,8 +97,8 @@ impl<A: Population, D: Clone> Strata<A, D> {
     pub fn evidence(&self, alive: &[f64], dead: &[f64]) -> Evidence {
         let none = Evidence { log_evidence: f64::NEG_INFINITY, unexplained: true };
         let Some(greatest) = self.greatest(alive, dead) else { return none };
-        let all = self.held(alive, dead).map(|(mass, log)| mass * (log - greatest).exp()).sum::<f64>();
-        let log_evidence = greatest + all.ln();
+        let all = self.held(alive, dead).map(|(mass, log)| mass * (log - greatest).same_exp()).sum::<f64>();
+        let log_evidence = greatest + all.same_ln();
         if log_evidence.is_nan() {
             return none;
         }
@@ -111,7 +112,8 @@ impl<A: Population, D: Clone> Strata<A, D> {
         if evidence.unexplained {
             return evidence;
         }
-        let weighed = |mass: f64, log: f64| if mass > 0.0 { mass * (log - evidence.log_evidence).exp() } else { 0.0 };
+        let weighed =
+            |mass: f64, log: f64| if mass > 0.0 { mass * (log - evidence.log_evidence).same_exp() } else { 0.0 };
         for (mass, log) in self.alive_mass.iter_mut().zip(alive) {
             *mass = weighed(*mass, *log);
         }

@@ -8,6 +8,7 @@
 
 use crate::strata::{Evidence, Population, Strata};
 use crate::weights::effective;
+use snowhum_units::Same;
 
 /// How a reading was taken in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -109,7 +110,7 @@ fn counting(mass: &[f64], logs: &[f64], power: f64) -> f64 {
     if !greatest.is_finite() {
         return 0.0;
     }
-    let weighed: Vec<f64> = held().map(|(mass, log)| mass * (power * (log - greatest)).exp()).collect();
+    let weighed: Vec<f64> = held().map(|(mass, log)| mass * (power * (log - greatest)).same_exp()).collect();
     effective(&weighed)
 }
 

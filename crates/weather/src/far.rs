@@ -2,6 +2,7 @@
 
 use crate::Place;
 use serde::{Deserialize, Serialize};
+use snowhum_units::Same;
 use snowhum_units::{KelvinDifference, Metre, System};
 
 const SHIPPED: &str = include_str!("../../../data/weather_files.toml");
@@ -76,8 +77,8 @@ impl Nearness {
 fn distance(a: Place, b: Place) -> Metre {
     let (la, lb) = (a.latitude.radians(), b.latitude.radians());
     let east = (a.longitude - b.longitude).radians();
-    let half = ((la - lb) / 2.0).sin().powi(2) + la.cos() * lb.cos() * (east / 2.0).sin().powi(2);
-    Metre::new(EARTH.get() * 2.0 * half.sqrt().min(1.0).asin())
+    let half = ((la - lb) / 2.0).same_sin().powi(2) + la.same_cos() * lb.same_cos() * (east / 2.0).same_sin().powi(2);
+    Metre::new(EARTH.get() * 2.0 * half.sqrt().min(1.0).same_asin())
 }
 
 impl Far {

@@ -2,6 +2,7 @@
 
 use crate::Place;
 use crate::sun_day::SunDay;
+use snowhum_units::Same;
 
 /// Lag of the warmest hour behind noon, h; cooling of the night; lag of the coldest hour behind sunrise, h.
 ///
@@ -36,7 +37,7 @@ impl Turns {
     }
 
     fn rise(&self, hour: f64) -> f64 {
-        (std::f64::consts::PI * (hour - self.coldest_h) / (self.length_h + 2.0 * A_H)).sin()
+        (std::f64::consts::PI * (hour - self.coldest_h) / (self.length_h + 2.0 * A_H)).same_sin()
     }
 
     /// Weights at an hour of this day; `next_coldest_h` counts from this day's beginning.
@@ -47,7 +48,7 @@ impl Turns {
         }
         // The exponential never reaches its end; stretched so that it meets the next coldest hour.
         let night = (hour - self.sunset_h) / (next_coldest_h - self.sunset_h);
-        let left = ((-B * night).exp() - (-B).exp()) / (1.0 - (-B).exp());
+        let left = ((-B * night).same_exp() - (-B).same_exp()) / (1.0 - (-B).same_exp());
         let at_sunset = self.rise(self.sunset_h);
         Weights { base, coldest: left * (1.0 - at_sunset), warmest: left * at_sunset, next_coldest: 1.0 - left }
     }

@@ -8,6 +8,7 @@ use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_physics::dense::Factors;
 use snowhum_units::Kelvin;
+use snowhum_units::Same;
 
 /// Hours in which a departure from the usual loses all but one in e: a daily lag-1 correlation of 0.75, the middle of
 /// the generator's own.
@@ -130,7 +131,7 @@ fn hour_of(start: Timestamp, at: Timestamp, hours: usize) -> Option<usize> {
 }
 
 fn correlation(a: usize, b: usize) -> f64 {
-    (-(a.abs_diff(b) as f64) / MEMORY_H).exp()
+    (-(a.abs_diff(b) as f64) / MEMORY_H).same_exp()
 }
 
 fn correlations(at: &[(usize, f64)]) -> Option<Factors> {

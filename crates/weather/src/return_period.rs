@@ -1,5 +1,6 @@
 //! How cold it gets once in so many years.
 
+use snowhum_units::Same;
 use snowhum_units::{Kelvin, KelvinDifference, Range};
 
 /// Fewest winters for which a single figure may be shown.
@@ -25,7 +26,7 @@ pub fn once_in(years: f64, mean: Kelvin, sd: KelvinDifference) -> Option<Kelvin>
     if !(years > 1.0 && years.is_finite() && sd.get() >= 0.0) {
         return None;
     }
-    let factor = -(6f64.sqrt() / std::f64::consts::PI) * (EULER + (years / (years - 1.0)).ln().ln());
+    let factor = -(6f64.sqrt() / std::f64::consts::PI) * (EULER + (years / (years - 1.0)).same_ln().same_ln());
     Some(mean - sd * factor)
 }
 

@@ -1,6 +1,7 @@
 //! Snow on the ground from what falls and how warm it is.
 
 use snowhum_physics::snow::{fresh_density, melt, snow_share};
+use snowhum_units::Same;
 use snowhum_units::{Kelvin, Metre};
 
 /// Density towards which lying snow settles, and the rate, 1/h.
@@ -42,7 +43,7 @@ impl SnowPack {
     fn settle(&mut self, hours: f64) {
         let density = self.water_kg_per_m2 / self.depth_m;
         if density < SETTLED_KG_PER_M3 {
-            let denser = SETTLED_KG_PER_M3 + (density - SETTLED_KG_PER_M3) * (-SETTLING_PER_H * hours).exp();
+            let denser = SETTLED_KG_PER_M3 + (density - SETTLED_KG_PER_M3) * (-SETTLING_PER_H * hours).same_exp();
             self.depth_m = self.water_kg_per_m2 / denser;
         }
     }

@@ -4,6 +4,7 @@
 
 use crate::Place;
 use snowhum_physics::sun::{self, SunError};
+use snowhum_units::Same;
 use snowhum_units::{Degree, Metre, Pascal, WattPerSquareMetre};
 
 /// The sun over a day that begins at some second; hours count from there.
@@ -30,14 +31,14 @@ pub(crate) struct SunHour {
 impl SunDay {
     pub(crate) fn at(place: Place, begins_s: i64) -> Result<Self, SunError> {
         let midday_s = begins_s + 43_200;
-        let (sin_latitude, cos_latitude) = place.latitude.radians().sin_cos();
+        let (sin_latitude, cos_latitude) = place.latitude.radians().same_sin_cos();
         let position = sun::position(midday_s, place.latitude, place.longitude)?;
-        let (sin_z, cos_z) = position.zenith.radians().sin_cos();
-        let (sin_a, cos_a) = position.azimuth.radians().sin_cos();
+        let (sin_z, cos_z) = position.zenith.radians().same_sin_cos();
+        let (sin_a, cos_a) = position.azimuth.radians().same_sin_cos();
         let sin_declination = sin_latitude * cos_z + cos_latitude * sin_z * cos_a;
         let cos_declination = (1.0 - sin_declination * sin_declination).max(0.0).sqrt();
         // Hour angle from its sine and cosine, both times cos(declination).
-        let angle = (-sin_z * sin_a).atan2(cos_latitude * cos_z - sin_latitude * sin_z * cos_a);
+        let angle = (-sin_z * sin_a).same_atan2(cos_latitude * cos_z - sin_latitude * sin_z * cos_a);
         let noon_h = (12.0 - angle.to_degrees() / 15.0).rem_euclid(24.0);
         let outside = sun::extraterrestrial_normal(midday_s);
         Ok(Self { sin_latitude, cos_latitude, sin_declination, cos_declination, noon_h, outside })
@@ -46,20 +47,21 @@ impl SunDay {
     /// Hours from sunrise to sunset, 0 to 24.
     pub(crate) fn length_h(&self) -> f64 {
         let below = -self.sin_latitude * self.sin_declination / (self.cos_latitude * self.cos_declination).max(1e-9);
-        below.clamp(-1.0, 1.0).acos().to_degrees() * 2.0 / 15.0
+        below.clamp(-1.0, 1.0).same_acos().to_degrees() * 2.0 / 15.0
     }
 
     /// Height of the noon sun above the horizon.
     pub(crate) fn noon_height(&self) -> Degree {
         let sine = self.sin_latitude * self.sin_declination + self.cos_latitude * self.cos_declination;
-        Degree::new(sine.clamp(-1.0, 1.0).asin().to_degrees())
+        Degree::new(sine.clamp(-1.0, 1.0).same_asin().to_degrees())
     }
 
     /// The sun in the middle of the hour from `hour` on.
     pub(crate) fn hour(&self, hour: usize) -> SunHour {
         let angle = ((hour as f64 + 0.5 - self.noon_h) * 15.0).to_radians();
-        let cos_z = self.sin_latitude * self.sin_declination + self.cos_latitude * self.cos_declination * angle.cos();
-        let zenith = Degree::new(cos_z.clamp(-1.0, 1.0).acos().to_degrees());
+        let cos_z =
+            self.sin_latitude * self.sin_declination + self.cos_latitude * self.cos_declination * angle.same_cos();
+        let zenith = Degree::new(cos_z.clamp(-1.0, 1.0).same_acos().to_degrees());
         SunHour { zenith, clear: sun::clear_sky(zenith), outside: self.outside }
     }
 
@@ -80,7 +82,7 @@ impl SunHour {
 ///
 /// Source: ISO 2533: p = 101325 (1 - 2.25577e-5 h)^5.25588.
 pub(crate) fn standard_pressure(elevation: Metre) -> Pascal {
-    snowhum_physics::STANDARD_PRESSURE * (1.0 - 2.255_77e-5 * elevation.get()).max(0.0).powf(5.255_88)
+    snowhum_physics::STANDARD_PRESSURE * (1.0 - 2.255_77e-5 * elevation.get()).max(0.0).same_powf(5.255_88)
 }
 
 #[cfg(test)]

@@ -1,5 +1,6 @@
 //! The cluster alone: its power, core and mantle when the air round it has a given temperature.
 
+use snowhum_units::Same;
 use snowhum_units::{Kelvin, Kilogram, Watt, WattPerKelvin};
 
 use crate::Parameters;
@@ -44,13 +45,13 @@ pub fn cluster_in(p: &Parameters, mass: Kilogram, air: Kelvin, outdoors: Kelvin)
     let laws = Laws::of(p);
     let t = air.celsius();
     let loose = ((t - laws.tightest_at) * laws.per_kelvin).clamp(0.0, 1.0);
-    let size = (mass.get() / laws.reference_mass).powf(2.0 / 3.0) * (laws.log_area_ratio * loose).exp();
+    let size = (mass.get() / laws.reference_mass).same_powf(2.0 / 3.0) * (laws.log_area_ratio * loose).same_exp();
     let specific = |conductance: f64| conductance * laws.reference_mass * size;
     let core_air = specific(p.conductance_core_air.value);
     let core_mantle = specific(p.conductance_core_mantle.value);
     let mantle_air = 1.0 / (1.0 / core_air - 1.0 / core_mantle);
     let rest_at = outdoors.celsius().clamp(10.0, 20.0);
-    let rest = mass.get() * p.rest_power.value * (laws.rest_per_kelvin * (rest_at - 20.0)).exp();
+    let rest = mass.get() * p.rest_power.value * (laws.rest_per_kelvin * (rest_at - 20.0)).same_exp();
     let wanted = (core_air * (laws.core_broodless - t)).max(mantle_air * (laws.mantle_floor - t)).max(rest);
     let heat = wanted.min(p.power_ceiling.value * mass.get());
     let mantle = t + heat / mantle_air;
@@ -59,6 +60,6 @@ pub fn cluster_in(p: &Parameters, mass: Kilogram, air: Kelvin, outdoors: Kelvin)
         core: Kelvin::from_celsius(mantle + heat / core_mantle),
         mantle: Kelvin::from_celsius(mantle),
         conductance: WattPerKelvin::new(core_air),
-        volume_ratio: p.volume_ratio.value.powf(loose),
+        volume_ratio: p.volume_ratio.value.same_powf(loose),
     }
 }

@@ -1,6 +1,7 @@
 //! Length of the day.
 
 use snowhum_units::Degree;
+use snowhum_units::Same;
 
 /// Hours from sunrise to sunset on a day of the year (1 to 366) at a latitude, refraction and the sun's disc counted
 /// (sun's middle 0.833° below the horizon).
@@ -9,11 +10,12 @@ use snowhum_units::Degree;
 /// and polar night 0.
 #[must_use]
 pub fn hours(day_of_year: i16, latitude: Degree) -> f64 {
-    let declination = 23.45f64.to_radians() * (std::f64::consts::TAU * (284.0 + f64::from(day_of_year)) / 365.0).sin();
+    let declination =
+        23.45f64.to_radians() * (std::f64::consts::TAU * (284.0 + f64::from(day_of_year)) / 365.0).same_sin();
     let phi = latitude.radians();
-    let horizon = (-0.833f64).to_radians().sin();
-    let cosine = (horizon - phi.sin() * declination.sin()) / (phi.cos() * declination.cos());
-    24.0 / std::f64::consts::PI * cosine.clamp(-1.0, 1.0).acos()
+    let horizon = (-0.833f64).to_radians().same_sin();
+    let cosine = (horizon - phi.same_sin() * declination.same_sin()) / (phi.same_cos() * declination.same_cos());
+    24.0 / std::f64::consts::PI * cosine.clamp(-1.0, 1.0).same_acos()
 }
 
 #[cfg(test)]

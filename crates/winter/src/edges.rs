@@ -1,6 +1,7 @@
 //! Heat lost at edges and corners beyond what the faces lose, from the table of a two-dimensional solver.
 
 use serde::Deserialize;
+use snowhum_units::Same;
 
 use crate::block::{FLOOR, LID, LOW_WALL, SURFACES, WALL};
 use crate::shell::Plan;
@@ -61,7 +62,7 @@ pub(crate) fn losses(
 /// psi between the table's build-ups, weighted by closeness of the logarithms of both resistances.
 fn linear_loss(table: &[Edge], meeting: Meeting) -> f64 {
     const NEAR: f64 = 1e-4;
-    let logarithm = |r: f64| r.max(0.05).ln();
+    let logarithm = |r: f64| r.max(0.05).same_ln();
     let mut sum = 0.0;
     let mut weights = 0.0;
     for edge in table.iter().filter(|edge| edge.edge == meeting.kind) {

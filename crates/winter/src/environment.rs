@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use snowhum_physics::snow::snow_share;
 use snowhum_physics::sun;
+use snowhum_units::Same;
 use snowhum_units::{Degree, Fraction, Kelvin, Metre, MetrePerSecond, Pascal};
 use snowhum_weather::{Ensemble, Place};
 
@@ -187,8 +188,8 @@ impl Environment {
         let altitude = (90.0 - sun.zenith.get()).to_radians();
         let azimuth = sun.azimuth.radians();
         // Mean over four upright faces: their beams add up to cos(altitude) (|cos azimuth| + |sin azimuth|).
-        let faced = altitude.cos() * (azimuth.cos().abs() + azimuth.sin().abs()) / 4.0;
-        let level = direct * altitude.sin().max(0.0) + diffuse;
+        let faced = altitude.same_cos() * (azimuth.same_cos().abs() + azimuth.same_sin().abs()) / 4.0;
+        let level = direct * altitude.same_sin().max(0.0) + diffuse;
         let albedo = if snow > 0.02 { ALBEDO_SNOW } else { ALBEDO_GROUND };
         let wall_sun = direct * faced + 0.5 * diffuse + 0.5 * albedo * level;
         let flies = (t > FLIGHT_FROM || (t > FLIGHT_IN_SUN_FROM && level > FLIGHT_SUN))

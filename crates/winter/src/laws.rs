@@ -3,6 +3,7 @@
 use crate::{Parameters, Vectors};
 use snowhum_physics::honey::Honey;
 use snowhum_units::Fraction;
+use snowhum_units::Same;
 
 /// Seconds in a step.
 pub(crate) const HOUR: f64 = 3_600.0;
@@ -93,9 +94,9 @@ impl Laws {
         Self {
             tightest_at: p.tightest_at.value,
             per_kelvin: 1.0 / span,
-            log_area_ratio: 2.0 / 3.0 * p.volume_ratio.value.ln(),
-            contracting: 1.0 - (-1.0 / p.contracting_hours.value).exp(),
-            expanding: 1.0 - (-1.0 / p.expanding_hours.value).exp(),
+            log_area_ratio: 2.0 / 3.0 * p.volume_ratio.value.same_ln(),
+            contracting: 1.0 - (-1.0 / p.contracting_hours.value).same_exp(),
+            expanding: 1.0 - (-1.0 / p.expanding_hours.value).same_exp(),
             nest_looseness: p.nest_looseness.value,
             mantle_over_core: 1.0 / mantle_share,
             mantle_share,
@@ -103,7 +104,7 @@ impl Laws {
             core_brood: p.core_brood.value,
             mantle_floor: p.mantle_floor.value,
             mantle_motionless: p.mantle_motionless.value,
-            rest_per_kelvin: p.rest_q10.value.ln() / 10.0,
+            rest_per_kelvin: p.rest_q10.value.same_ln() / 10.0,
             bee_mass: p.bee_mass.value,
             reference_mass: p.reference_cluster_mass.value,
             honey_energy: energy,
@@ -145,5 +146,5 @@ impl Laws {
 
 /// The daily hazard that adds up to a `chance` over a winter.
 pub(crate) fn daily(chance: f64) -> f64 {
-    -(1.0 - chance).ln() / WINTER_DAYS
+    -(1.0 - chance).same_ln() / WINTER_DAYS
 }

@@ -5,6 +5,7 @@ use crate::block::{FLOOR, LID, LOW_WALL, WALL};
 use crate::ends::Ends;
 use crate::saturation::{MOLAR_RATIO, saturation_pa};
 use crate::step::colony::total;
+use snowhum_units::Same;
 
 /// What can be read of a member at an hour.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -106,8 +107,8 @@ impl Members {
     fn frames(&self, m: usize, count: f64) -> f64 {
         let (block, i) = self.parts(m);
         let (frames, bees) = self.counted();
-        let width = (0.5 * self.laws().log_area_ratio * (block.bees.loose[i] - 1.0)).exp();
-        frames * (count / bees.max(FEWEST_BEES)).cbrt() * width
+        let width = (0.5 * self.laws().log_area_ratio * (block.bees.loose[i] - 1.0)).same_exp();
+        frames * (count / bees.max(FEWEST_BEES)).same_cbrt() * width
     }
 
     fn relative_humidity(&self, ratio: f64, t_c: f64) -> f64 {
@@ -147,7 +148,7 @@ impl Members {
     pub fn learned(&self, m: usize) -> [f64; LEARNED] {
         let (block, i) = self.parts(m);
         let t = &block.traits;
-        let ln = |value: f64| value.max(1e-12).ln();
+        let ln = |value: f64| value.max(1e-12).same_ln();
         [
             ln(t.core_air[i]),
             ln(t.power_ceiling[i]),
@@ -166,7 +167,7 @@ impl Members {
     /// Moves member `m` to these numbers, on the scales of [`Self::learned`]. Call [`Self::relearned`] after the last.
     pub fn relearn(&mut self, m: usize, to: &[f64; LEARNED]) {
         let now = self.learned(m);
-        let factor = |at: usize| (to[at] - now[at]).clamp(-1.0, 1.0).exp();
+        let factor = |at: usize| (to[at] - now[at]).clamp(-1.0, 1.0).same_exp();
         let (block, i) = self.parts_mut(m);
         let t = &mut block.traits;
         t.core_air[i] *= factor(0);

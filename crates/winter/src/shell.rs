@@ -5,6 +5,7 @@ mod faces;
 mod plan;
 
 use snowhum_apiary::Hive;
+use snowhum_units::Same;
 use snowhum_units::{Kilogram, Pascal};
 
 pub(crate) use air_ways::{AirWays, SLOT_HEIGHT};
@@ -108,7 +109,7 @@ impl Shell {
 /// Width of the tightest cluster as a ball between combs, m: bees and air fill the share that combs leave.
 fn width(mass: Kilogram, p: &Parameters) -> f64 {
     let volume = mass.get() / (p.tightest_density.value * AIR_SHARE);
-    (6.0 * volume / std::f64::consts::PI).cbrt()
+    (6.0 * volume / std::f64::consts::PI).same_cbrt()
 }
 
 impl Roof {

@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use snowhum_apiary::{Colony, Mites, QueenState, Stores as KeptStores, StoresKind, winter_year};
 use snowhum_draws::Key;
 use snowhum_units::Kilogram;
+use snowhum_units::Same;
 
 use crate::block::{Bees, Block, Stores, Traits};
 use crate::daylight;
@@ -140,7 +141,8 @@ fn traits(p: &Parameters, joint: &JointDraw, z: [[f64; 4]; 3], lane: usize, trai
     traits.touched[lane] = p.touched_per_kg.at(reach[0]);
     traits.climb_from[lane] = p.climb_from.at(reach[1]);
     traits.cross_from[lane] = p.cross_from.at(reach[2]);
-    traits.winter_hazard[lane] = p.winter_bee_hazard.at(joint.winter_bee_hazard) * (COLONIES_LIVES * kept[0]).exp();
+    traits.winter_hazard[lane] =
+        p.winter_bee_hazard.at(joint.winter_bee_hazard) * (COLONIES_LIVES * kept[0]).same_exp();
     traits.ageing[lane] = 1.0 / p.winter_bee_ageing.at(joint.winter_bee_ageing);
     traits.ageing_from[lane] = p.winter_bee_ageing_from.at(joint.winter_bee_ageing_from);
     traits.resting_pace[lane] = p.resting_pace.at(joint.resting_pace).min(1.0);
@@ -154,7 +156,7 @@ fn traits(p: &Parameters, joint: &JointDraw, z: [[f64; 4]; 3], lane: usize, trai
     traits.laying_half[lane] = p.laying_half_bees.at(joint.laying_half_bees);
     traits.nest_cells[lane] = p.nest_cells.at(joint.nest_cells);
     traits.brood_food[lane] = p.brood_food.at(joint.brood_food);
-    let scatter = (p.brood_any_season_scatter.value * kept[2]).exp();
+    let scatter = (p.brood_any_season_scatter.value * kept[2]).same_exp();
     traits.any_season[lane] = (p.brood_any_season.at(joint.brood_any_season) * scatter).min(1.0);
     traits.workers[lane] = 1.0;
 }
@@ -167,7 +169,7 @@ fn reared_by_october(laws: &Laws, season: Season, age: f64, block: &Block, lane:
         let season = Season { winter_bee_age: age + day as f64, ..season };
         let emerges = season.winter_bee_age + colony::FROM_EGG_TO_BEE;
         let summer = if emerges < colony::FIRST_WINTER_BEES { OCTOBER - emerges } else { 0.0 };
-        colony::laid_in_season(laws, season, block, lane) * (-laws.summer_bee_hazard * summer).exp()
+        colony::laid_in_season(laws, season, block, lane) * (-laws.summer_bee_hazard * summer).same_exp()
     };
     (0..days).map(laid_on).sum()
 }
@@ -189,13 +191,13 @@ fn background(
         + p.background_by_yard.at(joint.background_by_yard) * yard;
     let bees = &block.bees;
     let count = bees.unharmed[lane] + bees.summer[lane];
-    let left = (-p.summer_bee_hazard.value * (OCTOBER - age).max(0.0)).exp();
+    let left = (-p.summer_bee_hazard.value * (OCTOBER - age).max(0.0)).same_exp();
     let brood = (bees.sealed_brood[lane] - OCTOBERS_BROOD * count).max(0.0);
     let to_come = (brood + by_october) * block.traits.workers[lane];
     let smaller = REFERENCE / (bees.unharmed[lane] + left * bees.summer[lane] + to_come).max(1.0);
-    let by_size = smaller.powf(p.background_by_size.at(joint.background_by_size)).min(MOST_BY_SIZE);
+    let by_size = smaller.same_powf(p.background_by_size.at(joint.background_by_size)).min(MOST_BY_SIZE);
     let traits = &mut block.traits;
-    traits.background[lane] = daily(p.background_loss.at(joint.background_loss).min(0.9)) * spread.exp() * by_size;
+    traits.background[lane] = daily(p.background_loss.at(joint.background_loss).min(0.9)) * spread.same_exp() * by_size;
     traits.viruses[lane] = p.virus_loss.at(joint.virus_loss) * traits.spoilt[lane];
 }
 
@@ -280,7 +282,7 @@ fn spoilt_share(
         Mites::NotCounted => (p.uncounted_mites.at(z[0]), harm),
         Mites::Counted { found, bees, on } => {
             let counted = gamma_quantile(f64::from(found) + 0.5, z[0]) * 100.0 / f64::from(bees.max(1));
-            (counted / p.wash_efficiency.at(z[1]) * (BETWEEN_FRAMES * z[2]).exp(), on)
+            (counted / p.wash_efficiency.at(z[1]) * (BETWEEN_FRAMES * z[2]).same_exp(), on)
         }
     };
     let days_between = harm.duration_since(counted).as_hours() as f64 / 24.0;
@@ -289,14 +291,15 @@ fn spoilt_share(
     // A count after the harm looks back on fewer mites than did it, unless a treatment came between; then on more.
     let treated_since = colony.treatments.iter().any(|t| t.on > harm && t.on < counted);
     let looking_back = if treated_since { 1.0 / AFTER_TREATMENT } else { 1.0 };
-    let at_harm = per_hundred * (p.mite_growth.value * days_between.clamp(-60.0, 150.0)).exp() * left * looking_back;
-    let half = p.mites_half_damage.at(joint.mites_half_damage) * (COLONIES_HARM * z2[0]).exp();
+    let at_harm =
+        per_hundred * (p.mite_growth.value * days_between.clamp(-60.0, 150.0)).same_exp() * left * looking_back;
+    let half = p.mites_half_damage.at(joint.mites_half_damage) * (COLONIES_HARM * z2[0]).same_exp();
     spoilt_by(at_harm, half, p.mites_steepness.at(joint.mites_steepness))
 }
 
 /// Dose and response: the share of winter bees that `per_hundred` mites on a hundred bees spoil.
 fn spoilt_by(per_hundred: f64, half: f64, steepness: f64) -> f64 {
-    let dose = (per_hundred.max(0.0) / half).powf(steepness);
+    let dose = (per_hundred.max(0.0) / half).same_powf(steepness);
     dose / (1.0 + dose)
 }
 
@@ -313,11 +316,11 @@ fn bees(colony: &Colony, p: &Parameters, joint: &JointDraw, z: [f64; 4], age: f6
     let lived = hazard_lived(&block.traits, lane, age.max(0.0));
     let bees: &mut Bees = &mut block.bees;
     bees.age[lane] = age.max(0.0);
-    let outlived = (-(p.summer_bee_hazard.value * age.max(0.0) - lived)).exp();
+    let outlived = (-(p.summer_bee_hazard.value * age.max(0.0) - lived)).same_exp();
     let at_emergence = (p.summer_bee_share.at(joint.summer_bee_share) + 0.02 * (-age).max(0.0)).min(0.95);
     let summer_share = at_emergence * outlived / (at_emergence * outlived + 1.0 - at_emergence);
     let winter = count * (1.0 - summer_share);
-    let spoilt_left = spoilt * (-(block.traits.damaged_factor[lane] - 1.0) * lived).exp();
+    let spoilt_left = spoilt * (-(block.traits.damaged_factor[lane] - 1.0) * lived).same_exp();
     let all_left = spoilt_left + 1.0 - spoilt;
     bees.summer[lane] = count * summer_share;
     bees.damaged[lane] = winter * spoilt_left / all_left;
@@ -333,7 +336,7 @@ fn brood(colony: &Colony, laws: &Laws, laid_in: Season, z: f64, lane: usize, blo
     let laid = colony::laid_in_season(laws, laid_in, block, lane);
     let sealed = match colony.sealed_brood {
         Some(seen) => seen.at(z).max(0.0),
-        None => colony::SEALED_DAYS * laid * (COLONIES * z).exp(),
+        None => colony::SEALED_DAYS * laid * (COLONIES * z).same_exp(),
     };
     set_brood(&mut block.bees, sealed, lane);
 }
@@ -355,7 +358,7 @@ pub(crate) fn season(date: Date, environment: &Environment, p: &Parameters) -> S
 /// The hazard that winter bees of `age` have lived through, as nurses: autumn is a time of brood.
 fn hazard_lived(traits: &Traits, lane: usize, age: f64) -> f64 {
     let (pace, from) = (traits.ageing[lane], traits.ageing_from[lane]);
-    let aged = (((age - from) * pace).exp() - (-from * pace).exp()) / pace;
+    let aged = (((age - from) * pace).same_exp() - (-from * pace).same_exp()) / pace;
     traits.winter_hazard[lane] * (age + aged)
 }
 

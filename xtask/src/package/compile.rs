@@ -1,8 +1,8 @@
 //! The program for one kind of machine, the same bytes wherever it is built by the same compilers.
 
-use super::musl;
+use super::musl::Musl;
 use super::release::Release;
-use crate::house;
+use crate::{house, needs};
 use anyhow::Result;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -15,6 +15,8 @@ pub(super) struct Target {
     pub(super) machine: &'static str,
     /// Linked with everything it needs, against musl.
     pub(super) is_static: bool,
+    /// Runs its programs on this machine, where that is not of its kind.
+    pub(super) runner: Option<&'static str>,
     /// The C compiler, which links as well.
     pub(super) compiler: &'static str,
     /// What installs the C compiler.
@@ -22,11 +24,12 @@ pub(super) struct Target {
 }
 
 /// First the machine that packages are made on.
-pub(super) const TARGETS: [Target; 2] = [
+pub(super) const TARGETS: [Target; 3] = [
     Target {
         triple: "x86_64-unknown-linux-gnu",
         machine: "x86_64",
         is_static: false,
+        runner: None,
         compiler: "gcc",
         installed_by: "apt-get install gcc",
     },
@@ -34,8 +37,17 @@ pub(super) const TARGETS: [Target; 2] = [
         triple: "x86_64-unknown-linux-musl",
         machine: "x86_64",
         is_static: true,
+        runner: None,
         compiler: "musl-gcc",
         installed_by: "apt-get install musl-tools",
+    },
+    Target {
+        triple: "aarch64-unknown-linux-musl",
+        machine: "aarch64",
+        is_static: true,
+        runner: Some("qemu-aarch64-static"),
+        compiler: "aarch64-linux-gnu-gcc",
+        installed_by: "apt-get install gcc-aarch64-linux-gnu",
     },
 ];
 
@@ -72,12 +84,17 @@ pub(super) fn build(target: &Target, release: &Release) -> Result<Outcome> {
              rustc-web, cargo-web and rust-web-src"
         )));
     };
+    let musl = match target.is_static.then(|| Musl::of(target, release)).transpose()? {
+        Some(Err(missing)) => return Ok(Outcome::Missing(missing)),
+        Some(Ok(musl)) => Some(musl),
+        None => None,
+    };
     let mut cargo = rust.cargo(target, release);
-    if target.is_static && rust.from_source {
-        match musl::linking(release)? {
-            Ok(words) => cargo.arg("--").args(words),
-            Err(missing) => return Ok(Outcome::Missing(missing)),
-        };
+    if let Some(musl) = musl {
+        cargo.env(format!("CFLAGS_{}", target.triple.replace('-', "_")), rust.c_words(&musl.headers()?));
+        if rust.from_source {
+            cargo.arg("--").args(musl.linking(release)?);
+        }
     }
     house::pass(&mut cargo)?;
     Ok(Outcome::Built(release.build().join(target.triple).join("release").join("snowhum")))
@@ -106,15 +123,17 @@ impl Rust {
     }
 
     fn cargo(&self, target: &Target, release: &Release) -> Command {
-        let words = ["rustc", "--locked", "--release", "--package", "snowhum", "--bin", "snowhum"];
-        let mut cargo = house::cargo_of(&self.cargo, &words);
+        let words = ["auditable", "rustc", "--locked", "--release", "--package", "snowhum", "--bin", "snowhum"];
+        // The program carries the list of its parts, so that known faults can be looked up from it alone.
+        let mut cargo = house::cargo_of(&needs::place_of("cargo-auditable"), &words);
         if self.cargo.is_absolute() && self.rustc.is_absolute() {
             // What the other toolchain left in the surroundings is none of this one's.
             cargo.env("RUSTC", &self.rustc).env("PATH", "/usr/bin:/bin");
-            ["LD_LIBRARY_PATH", "RUSTUP_TOOLCHAIN", "CARGO"].iter().for_each(|name| {
+            ["LD_LIBRARY_PATH", "RUSTUP_TOOLCHAIN"].iter().for_each(|name| {
                 cargo.env_remove(name);
             });
         }
+        cargo.env("CARGO", &self.cargo);
         cargo.args(["--target", target.triple, "--target-dir"]).arg(release.build());
         if self.from_source {
             cargo.arg("-Zbuild-std=std,panic_unwind").env("RUSTC_BOOTSTRAP", "1");
@@ -123,13 +142,18 @@ impl Rust {
         let names = target.triple.replace('-', "_");
         cargo
             .env("CARGO_ENCODED_RUSTFLAGS", told(&places, "--remap-path-prefix=").join("\x1f"))
-            .env("CFLAGS", told(&places, "-ffile-prefix-map=").join(" "))
+            .env("CFLAGS", self.c_words(&[]))
             .env(format!("CC_{names}"), target.compiler)
             .env(format!("CARGO_TARGET_{}_LINKER", names.to_uppercase()), target.compiler)
             .env("CARGO_PROFILE_RELEASE_STRIP", "symbols")
             .env("CARGO_INCREMENTAL", "0")
             .env("SOURCE_DATE_EPOCH", &release.moment);
         cargo
+    }
+
+    /// Words for the C compiler: names for folders of this machine, and more.
+    fn c_words(&self, more: &[String]) -> String {
+        [told(&self.places(), "-ffile-prefix-map="), more.to_vec()].concat().join(" ")
     }
 
     /// Folders of this machine, and what they are called in the program.

@@ -1,11 +1,28 @@
 //! Packages tried: made twice in two folders, installed into a bare system without a compiler, run, and taken away.
 
+use super::compile::TARGETS;
 use crate::{house, needs};
 use anyhow::{Context, Result, ensure};
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
 const SUMS: &str = "SHA256SUMS";
+/// The file of the public key that belongs to the one that signed.
+const PUBLIC_KEY: &str = "SNOWHUM_PUBLIC_KEY";
+
+/// What every package is asked: each must give the same bytes, whichever C library stands below it.
+const ASKED: [&str; 10] = [
+    "plan --json",
+    "plan --json --seed 7 --members 64 --threads 1",
+    "now --json",
+    "now --json --as-of 2025-11-20 --seed 3",
+    "now --json --as-of 2026-01-04 --seed 11 --threads 1",
+    "now --json --as-of 2026-03-20 --seed 5 --units us",
+    "hive Alder --outside -20 --json",
+    "hive Larch --outside 3 --wind 4 --bees 9000 --start warm --json",
+    "mites --found 9 --bees 300 --month 2026-08 --json",
+    "losses --before 8 --dead 1 --queen-failed 1 --json",
+];
 
 /// Tries what the house as last committed packs.
 ///
@@ -25,12 +42,31 @@ pub(super) fn run() -> Result<()> {
 fn all(folder: &Path) -> Result<()> {
     let packages = super::make()?;
     let bare = Bare::make(&folder.join("bare"))?;
-    let plan = bare.tries_the_debian_package(&packages)?;
-    match found(&packages, "static.tar.gz")? {
-        Some(archive) => tries_the_archive(&archive, &bare, folder, &plan)?,
-        None => println!("no static archive was made, and none is tried"),
+    tries_the_seal(&packages)?;
+    let answers = bare.tries_the_debian_package(&packages)?;
+    for target in TARGETS.iter().filter(|target| target.is_static) {
+        match (found(&packages, &format!("-{}-linux-static.tar.gz", target.machine))?, target.runner) {
+            (Some(archive), None) => tries_the_archive(&archive, &bare, folder, &answers)?,
+            (Some(archive), Some(runner)) => tries_elsewhere(&archive, runner, folder, &answers)?,
+            (None, _) => println!("no archive was made for {}, and none is tried", target.triple),
+        }
     }
     is_the_same_elsewhere(&packages, &folder.join("elsewhere").join("snowhum"))
+}
+
+/// Whether the sums hold, and the signature where there is one, by the programs that a keeper would ask.
+fn tries_the_seal(packages: &Path) -> Result<()> {
+    println!("== sums and signature");
+    house::pass(Command::new("sha256sum").current_dir(packages).args(["--check", "--strict", "--quiet", SUMS]))?;
+    match std::env::var_os(PUBLIC_KEY) {
+        Some(key) => {
+            house::pass(Command::new("minisign").current_dir(packages).arg("-Vm").arg(SUMS).arg("-p").arg(key))
+        }
+        None => {
+            println!("the sums hold; no signature was checked: name the file of the public key in {PUBLIC_KEY}");
+            Ok(())
+        }
+    }
 }
 
 /// Packs a fresh copy in a folder of another name and depth.
@@ -47,6 +83,15 @@ fn is_the_same_elsewhere(packages: &Path, copy: &Path) -> Result<()> {
     Ok(())
 }
 
+/// Names this machine's own Debian, the folder to lay it out in, and where it comes from.
+pub(super) fn of_this_debian<'c>(command: &'c mut Command, root: &Path) -> Result<&'c mut Command> {
+    let release = std::fs::read_to_string("/etc/os-release").context("what system is this?")?;
+    let name = release.lines().find_map(|line| line.strip_prefix("VERSION_CODENAME="));
+    command.arg(name.unwrap_or("stable")).arg(root);
+    let from = Path::new("/etc/apt/sources.list.d/debian.sources");
+    Ok(if from.exists() { command.arg(from) } else { command })
+}
+
 /// A bare system in a folder.
 struct Bare {
     root: PathBuf,
@@ -56,15 +101,9 @@ impl Bare {
     /// Of the same Debian as this machine, from the same places.
     fn make(root: &Path) -> Result<Self> {
         println!("== a bare system");
-        let release = std::fs::read_to_string("/etc/os-release").context("what system is this?")?;
-        let name = release.lines().find_map(|line| line.strip_prefix("VERSION_CODENAME="));
         let mut command = Command::new("mmdebstrap");
-        command.args(["--quiet", "--mode=root", "--variant=apt", name.unwrap_or("stable")]).arg(root);
-        let from = Path::new("/etc/apt/sources.list.d/debian.sources");
-        if from.exists() {
-            command.arg(from);
-        }
-        house::pass(&mut command)?;
+        command.args(["--quiet", "--mode=root", "--variant=apt"]);
+        house::pass(of_this_debian(&mut command, root)?)?;
         let bare = Self { root: root.to_owned() };
         let compilers = bare.run(&["sh", "-c", "command -v cc gcc rustc cargo || true"])?;
         ensure!(compilers.is_empty(), "there is a compiler in it");
@@ -90,8 +129,14 @@ impl Bare {
         Ok(lines.join("\n"))
     }
 
-    /// Installs it, asks it, upgrades it to itself, takes it away; returns the plan it made.
-    fn tries_the_debian_package(&self, packages: &Path) -> Result<Vec<u8>> {
+    /// What a program in it answers to everything that is asked.
+    fn answers_of(&self, program: &str) -> Result<Vec<Vec<u8>>> {
+        let ask = |asked: &&str| self.run(&[program].into_iter().chain(asked.split(' ')).collect::<Vec<_>>());
+        ASKED.iter().map(ask).collect()
+    }
+
+    /// Installs it, asks it, upgrades it to itself, takes it away; returns what it answered.
+    fn tries_the_debian_package(&self, packages: &Path) -> Result<Vec<Vec<u8>>> {
         println!("== the Debian package in it");
         let package = found(packages, "amd64.deb")?.context("no Debian package was made")?;
         std::fs::copy(&package, self.root.join("snowhum.deb"))?;
@@ -110,34 +155,67 @@ impl Bare {
         }
         let demo = self.run(&["snowhum", "demo", "--no-serve"])?;
         ensure!(!demo.trim_ascii().is_empty(), "the demo says nothing");
-        let plan = self.run(&["snowhum", "plan", "--json", "--threads", "2"])?;
+        let answers = self.answers_of("snowhum")?;
         self.run(&["dpkg", "-i", "/snowhum.deb"])?;
         self.run(&["dpkg", "--purge", "snowhum"])?;
         let after = self.listing()?;
         ensure!(before == after, "the package leaves something behind:\n{}", differing(&before, &after));
-        println!("installed, ran, upgraded, taken away with nothing left; a plan of {} bytes", plan.len());
-        Ok(plan)
+        let bytes: usize = answers.iter().map(Vec::len).sum();
+        println!("installed, ran, upgraded, taken away with nothing left; {} answers, {bytes} bytes", answers.len());
+        Ok(answers)
     }
 }
 
 /// Runs the program of the archive in the bare system, and where there is nothing but itself.
-fn tries_the_archive(archive: &Path, bare: &Bare, folder: &Path, plan: &[u8]) -> Result<()> {
+fn tries_the_archive(archive: &Path, bare: &Bare, folder: &Path, answers: &[Vec<u8>]) -> Result<()> {
     println!("== the static archive");
     house::pass(
         Command::new("tar").args(["--no-same-owner", "-C"]).arg(bare.root.join("opt")).arg("-xzf").arg(archive),
     )?;
-    let name = archive.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-    let program = format!("/opt/{}/snowhum", name.trim_end_matches(".tar.gz"));
-    let asked = ["plan", "--json", "--threads", "2"];
-    let there = bare.run(&[&[program.as_str()][..], &asked].concat())?;
+    let program = format!("/opt/{}/snowhum", folder_in(archive));
+    let demo = bare.run(&[&program, "demo", "--no-serve"])?;
+    ensure!(!demo.trim_ascii().is_empty(), "the demo says nothing");
+    are_alike("the bare system", &bare.answers_of(&program)?, answers)?;
     let nothing = Bare { root: folder.join("nothing") };
     std::fs::create_dir_all(&nothing.root)?;
     std::fs::copy(bare.root.join(program.trim_start_matches('/')), nothing.root.join("snowhum"))?;
-    let alone = nothing.run(&[&["/snowhum"][..], &asked].concat())?;
-    ensure!(alone == there, "the program makes another plan where nothing else is");
-    // Exponentials and their like are the C library's, and each has last bits of its own.
-    let likeness = if there == plan { "is" } else { "is not" };
-    println!("it runs in the bare system and in an empty folder; its plan {likeness} the Debian package's to the byte");
+    are_alike("an empty folder", &nothing.answers_of("/snowhum")?, answers)?;
+    println!("it runs in the bare system and in an empty folder, and answers as the Debian package does, to the byte");
+    Ok(())
+}
+
+/// Runs the program of another kind of machine, where something here runs such programs.
+fn tries_elsewhere(archive: &Path, runner: &str, folder: &Path, answers: &[Vec<u8>]) -> Result<()> {
+    println!("== the archive of another machine");
+    if Command::new(runner).arg("--version").output().is_err() {
+        println!("{runner} is not here, and the program is not tried: apt-get install qemu-user-static");
+        return Ok(());
+    }
+    house::pass(Command::new("tar").arg("-C").arg(folder).arg("-xzf").arg(archive))?;
+    let program = folder.join(folder_in(archive)).join("snowhum");
+    let ask = |words: &str| {
+        let mut command = Command::new(runner);
+        command.arg(&program).args(words.split(' ')).env_clear().env("HOME", folder.join("home"));
+        house::capture(&mut command)
+    };
+    ensure!(!ask("demo --no-serve")?.trim_ascii().is_empty(), "the demo says nothing");
+    let own = ASKED.iter().map(|asked| ask(asked)).collect::<Result<Vec<_>>>()?;
+    are_alike(runner, &own, answers)?;
+    println!("it runs by {runner}, and answers as the Debian package does, to the byte");
+    Ok(())
+}
+
+/// The one folder of an archive.
+fn folder_in(archive: &Path) -> String {
+    let name = archive.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+    name.trim_end_matches(".tar.gz").to_owned()
+}
+
+/// Whether the static program answers as the Debian package's did.
+fn are_alike(place: &str, own: &[Vec<u8>], packaged: &[Vec<u8>]) -> Result<()> {
+    for ((asked, own), packaged) in ASKED.iter().zip(own).zip(packaged) {
+        ensure!(own == packaged, "in {place} the static program answers otherwise than the package to `{asked}`");
+    }
     Ok(())
 }
 

@@ -3,6 +3,7 @@
 use super::net::{Evidence, Net};
 use super::tables::{CAUSE, Sign, Tables};
 use super::{CauseChance, LookNext, Seen, ToldSign};
+use snowhum_units::Same;
 
 /// A sign that parts two causes by less is not worth a look.
 const LEAST_GAIN: f64 = 0.005;
@@ -58,6 +59,7 @@ fn gain([yes_first, yes_second]: [f64; 2], [first, second]: [f64; 2]) -> f64 {
         return 0.0;
     }
     let (first, second) = (first / whole, second / whole);
-    let entropy = |p: f64| if p <= 0.0 || p >= 1.0 { 0.0 } else { -p * p.log2() - (1.0 - p) * (1.0 - p).log2() };
+    let entropy =
+        |p: f64| if p <= 0.0 || p >= 1.0 { 0.0 } else { -p * p.same_log2() - (1.0 - p) * (1.0 - p).same_log2() };
     entropy(first * yes_first + second * yes_second) - first * entropy(yes_first) - second * entropy(yes_second)
 }

@@ -5,6 +5,7 @@
 //! (Pearl's virtual evidence); to know a state is a likelihood of one there and none elsewhere.
 
 use snowhum_draws::{Key, normal_quantile};
+use snowhum_units::Same;
 
 use super::factor::Factor;
 
@@ -223,8 +224,8 @@ fn gamma(shape: f64, uniforms: impl Fn(u32) -> [f64; 4]) -> f64 {
         let [for_normal, for_test, for_power, _] = uniforms(attempt);
         let x = normal_quantile(for_normal);
         let v = (1.0 + c * x).powi(3);
-        if v > 0.0 && for_test.ln() < 0.5 * x * x + d - d * v + d * v.ln() {
-            return if shape < 1.0 { d * v * for_power.powf(1.0 / shape) } else { d * v };
+        if v > 0.0 && for_test.same_ln() < 0.5 * x * x + d - d * v + d * v.same_ln() {
+            return if shape < 1.0 { d * v * for_power.same_powf(1.0 / shape) } else { d * v };
         }
     }
     shape

@@ -5,6 +5,7 @@
 //! base rate stands for one who knows nothing of the yard.
 
 use serde::{Deserialize, Serialize};
+use snowhum_units::Same;
 
 use super::lines::Parameters;
 use crate::statistics::rounded;
@@ -108,7 +109,7 @@ pub(super) fn score(known: &[Known], lines: &Parameters) -> Option<ForecastScore
 }
 
 fn surprise(alive: f64, lived: bool) -> f64 {
-    -(if lived { alive } else { 1.0 - alive }).ln()
+    -(if lived { alive } else { 1.0 - alive }).same_ln()
 }
 
 fn brier(alive: f64, lived: bool) -> f64 {
@@ -120,7 +121,7 @@ fn if_right(chances: &[f64]) -> [f64; 2] {
     let n = chances.len() as f64;
     if chances.len() > COUNTED_OUT {
         let mean: f64 = chances.iter().map(|p| p * surprise(*p, true) + (1.0 - p) * surprise(*p, false)).sum();
-        let variance: f64 = chances.iter().map(|p| p * (1.0 - p) * (p / (1.0 - p)).ln().powi(2)).sum();
+        let variance: f64 = chances.iter().map(|p| p * (1.0 - p) * (p / (1.0 - p)).same_ln().powi(2)).sum();
         let half = TOLD_APART * variance.sqrt();
         return [(mean - half).max(0.0) / n, (mean + half) / n];
     }

@@ -4,6 +4,7 @@ use rayon::prelude::*;
 use snowhum_apiary::{Conditions as Noted, DeadCount, DeadPlace, Flight, Listening, Seen, Sign, UpperHoleSign};
 use snowhum_draws::Key;
 use snowhum_units::Range;
+use snowhum_units::Same;
 use snowhum_watch::{Answer, Conditions, Estimate, Scene, View, signs, weighted_range};
 use snowhum_winter::WarmWall;
 
@@ -43,7 +44,7 @@ fn one(scene: &Scene<'_>, estimate: &Estimate, hour: usize) -> Expectation {
         let found: f64 = views
             .iter()
             .map(|(view, mass)| {
-                mass * signs::visit_log_probability(std::slice::from_ref(sign), view, &day, scene.parameters).exp()
+                mass * signs::visit_log_probability(std::slice::from_ref(sign), view, &day, scene.parameters).same_exp()
             })
             .sum();
         found / all.max(1e-300)

@@ -2,6 +2,7 @@
 //! weighed by each, and the better choice taken each time (expected value of sample information by reweighting).
 
 use snowhum_draws::{Key, normal_quantile};
+use snowhum_units::Same;
 use snowhum_winter::Daily;
 
 use super::LookFirst;
@@ -102,7 +103,7 @@ fn weighing(base: &Base<'_>, at: usize, choice: &Choice, alive: f64, cost: f64) 
         let (mut sum, mut all) = (0.0, 0.0);
         for m in (half..stores.len()).step_by(2) {
             let z = (reading - stores[m]) / WEIGHING_SD_KG;
-            let weight = (-0.5 * z * z).exp();
+            let weight = (-0.5 * z * z).same_exp();
             sum += weight * of[m];
             all += weight;
         }

@@ -12,6 +12,7 @@ pub use season::SeasonDays;
 use jiff::civil::Date;
 use serde::Deserialize;
 use snowhum_apiary::{Apiary, MiteCount};
+use snowhum_units::Same;
 use snowhum_winter::Parameter;
 use std::sync::LazyLock;
 
@@ -247,7 +248,7 @@ fn miss(rate: f64, bees: u32, evenness: f64) -> MissChance {
     let share = rate / 100.0;
     MissChance {
         true_mites_per_100_bees: rate,
-        even: rounded((1.0 - share).powf(f64::from(bees)), 4),
-        uneven: rounded((1.0 + share * f64::from(bees) / evenness).powf(-evenness), 4),
+        even: rounded((1.0 - share).same_powf(f64::from(bees)), 4),
+        uneven: rounded((1.0 + share * f64::from(bees) / evenness).same_powf(-evenness), 4),
     }
 }

@@ -1,6 +1,7 @@
 //! Dew and frost point: at which temperature a vapour pressure saturates.
 
 use crate::saturation::{LnPressure, TRIPLE_POINT, ln_over_ice, ln_over_water, over_water};
+use snowhum_units::Same;
 use snowhum_units::{Kelvin, Pascal};
 
 /// The temperature at which vapour begins to settle: as frost below 0.01 °C, as dew above.
@@ -42,7 +43,7 @@ pub fn dew_point_over_water(vapour: Pascal) -> Option<Kelvin> {
 fn invert(vapour: Pascal, law: fn(f64) -> LnPressure) -> Option<Kelvin> {
     const COLDEST_K: f64 = 173.15;
     const WARMEST_K: f64 = 473.15;
-    let target = vapour.get().ln();
+    let target = vapour.get().same_ln();
     if !(law(COLDEST_K).value..=law(WARMEST_K).value).contains(&target) {
         return None;
     }

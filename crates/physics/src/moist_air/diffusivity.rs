@@ -1,5 +1,6 @@
 //! Diffusivity of water vapour in air.
 
+use snowhum_units::Same;
 use snowhum_units::{Kelvin, Pascal, SquareMetrePerSecond};
 
 /// Diffusivity of water vapour in air.
@@ -16,5 +17,5 @@ use snowhum_units::{Kelvin, Pascal, SquareMetrePerSecond};
 /// ```
 #[must_use]
 pub fn vapour_diffusivity(t: Kelvin, total: Pascal) -> SquareMetrePerSecond {
-    SquareMetrePerSecond::new(0.2178e-4 * (t.get() / 273.15).powf(1.81) * (crate::STANDARD_PRESSURE / total))
+    SquareMetrePerSecond::new(0.2178e-4 * (t.get() / 273.15).same_powf(1.81) * (crate::STANDARD_PRESSURE / total))
 }

@@ -1,5 +1,6 @@
 //! Effective thermal conductivity of snow.
 
+use snowhum_units::Same;
 use snowhum_units::{KilogramPerCubicMetre, WattPerMetreKelvin};
 
 /// Conductivity of ice near 0 °C, which no snow passes (from memory).
@@ -20,7 +21,7 @@ const ICE: f64 = 2.2;
 /// ```
 #[must_use]
 pub fn conductivity(density: KilogramPerCubicMetre) -> WattPerMetreKelvin {
-    WattPerMetreKelvin::new(10f64.powf(2.650 * density.get() / 1000.0 - 1.652).min(ICE))
+    WattPerMetreKelvin::new(10f64.same_powf(2.650 * density.get() / 1000.0 - 1.652).min(ICE))
 }
 
 /// Effective thermal conductivity of snow, quadratic form.

@@ -1,5 +1,6 @@
 //! Density of snow as it falls.
 
+use snowhum_units::Same;
 use snowhum_units::{Kelvin, KilogramPerCubicMetre};
 
 /// Density of fresh snow by air temperature.
@@ -19,5 +20,5 @@ use snowhum_units::{Kelvin, KilogramPerCubicMetre};
 /// ```
 #[must_use]
 pub fn fresh_density(air: Kelvin) -> KilogramPerCubicMetre {
-    KilogramPerCubicMetre::new(67.92 + 51.25 * (air.celsius().min(0.0) / 2.59).exp())
+    KilogramPerCubicMetre::new(67.92 + 51.25 * (air.celsius().min(0.0) / 2.59).same_exp())
 }

@@ -1,5 +1,6 @@
 //! Irradiance under a clear sky.
 
+use snowhum_units::Same;
 use snowhum_units::{Degree, WattPerSquareMetre};
 
 /// Global irradiance on the level under a clear sky; nothing with the sun down.
@@ -20,9 +21,9 @@ use snowhum_units::{Degree, WattPerSquareMetre};
 /// ```
 #[must_use]
 pub fn clear_sky(zenith: Degree) -> WattPerSquareMetre {
-    let cos_z = zenith.radians().cos();
+    let cos_z = zenith.radians().same_cos();
     if cos_z <= 0.0 {
         return WattPerSquareMetre::ZERO;
     }
-    WattPerSquareMetre::new(1098.0 * cos_z * (-0.059 / cos_z).exp())
+    WattPerSquareMetre::new(1098.0 * cos_z * (-0.059 / cos_z).same_exp())
 }

@@ -1,5 +1,6 @@
 //! What cloud takes away.
 
+use snowhum_units::Same;
 use snowhum_units::{Fraction, WattPerSquareMetre};
 
 /// Global irradiance on the level under a cloud cover.
@@ -19,5 +20,5 @@ use snowhum_units::{Fraction, WattPerSquareMetre};
 /// ```
 #[must_use]
 pub fn under_cloud(clear: WattPerSquareMetre, cover: Fraction) -> WattPerSquareMetre {
-    clear * (1.0 - 0.75 * cover.get().clamp(0.0, 1.0).powf(3.4))
+    clear * (1.0 - 0.75 * cover.get().clamp(0.0, 1.0).same_powf(3.4))
 }

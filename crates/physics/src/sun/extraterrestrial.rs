@@ -1,5 +1,6 @@
 //! Irradiance outside the atmosphere.
 
+use snowhum_units::Same;
 use snowhum_units::WattPerSquareMetre;
 
 /// Irradiance on a plane across the sun's rays outside the atmosphere, on the UTC day of a unix second.
@@ -19,8 +20,11 @@ use snowhum_units::WattPerSquareMetre;
 pub fn extraterrestrial_normal(unix_s: i64) -> WattPerSquareMetre {
     const SOLAR_CONSTANT: f64 = 1366.1;
     let b = std::f64::consts::TAU * (day_of_year(unix_s) - 1) as f64 / 365.0;
-    let distance =
-        1.000_11 + 0.034_221 * b.cos() + 0.001_28 * b.sin() + 0.000_719 * (2.0 * b).cos() + 0.000_077 * (2.0 * b).sin();
+    let distance = 1.000_11
+        + 0.034_221 * b.same_cos()
+        + 0.001_28 * b.same_sin()
+        + 0.000_719 * (2.0 * b).same_cos()
+        + 0.000_077 * (2.0 * b).same_sin();
     WattPerSquareMetre::new(SOLAR_CONSTANT * distance)
 }
 

@@ -1,5 +1,6 @@
 //! Direct and diffuse light, from the global.
 
+use snowhum_units::Same;
 use snowhum_units::{Degree, WattPerSquareMetre};
 
 /// Irradiance with its parts.
@@ -36,7 +37,7 @@ pub struct Irradiance {
 pub fn split(global: WattPerSquareMetre, zenith: Degree, extraterrestrial_normal: WattPerSquareMetre) -> Irradiance {
     const LEAST_COS_Z: f64 = 0.065;
     const LOWEST_SUN_DEG: f64 = 87.0;
-    let cos_z = zenith.radians().cos();
+    let cos_z = zenith.radians().same_cos();
     if zenith.get() > LOWEST_SUN_DEG || global <= WattPerSquareMetre::ZERO {
         return Irradiance { global, direct_normal: WattPerSquareMetre::ZERO, diffuse: global };
     }

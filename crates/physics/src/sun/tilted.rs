@@ -1,6 +1,7 @@
 //! Light on a face of any slope.
 
 use super::{Irradiance, SunPosition};
+use snowhum_units::Same;
 use snowhum_units::{Degree, Fraction, WattPerSquareMetre};
 
 /// A face in the open.
@@ -52,10 +53,10 @@ impl OnFace {
 /// ```
 #[must_use]
 pub fn on_face(light: Irradiance, sun: SunPosition, face: Face) -> OnFace {
-    let (sin_z, cos_z) = sun.zenith.radians().sin_cos();
-    let (sin_tilt, cos_tilt) = face.tilt.radians().sin_cos();
+    let (sin_z, cos_z) = sun.zenith.radians().same_sin_cos();
+    let (sin_tilt, cos_tilt) = face.tilt.radians().same_sin_cos();
     let turned = (sun.azimuth - face.azimuth).radians();
-    let cos_incidence = cos_z * cos_tilt + sin_z * sin_tilt * turned.cos();
+    let cos_incidence = cos_z * cos_tilt + sin_z * sin_tilt * turned.same_cos();
     OnFace {
         direct: light.direct_normal * cos_incidence.max(0.0),
         sky: light.diffuse * (0.5 * (1.0 + cos_tilt)),

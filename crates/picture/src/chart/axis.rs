@@ -4,6 +4,7 @@ use super::SIZE;
 use crate::geometry::{Path, Point};
 use crate::scene::{Anchor, Ink, Pen, Scene, Type};
 use crate::words::{fitted, width};
+use snowhum_units::Same;
 
 /// Room between the words of two ticks.
 const APART: f64 = 8.0;
@@ -70,7 +71,7 @@ pub(crate) fn round_step(most: f64, parts: f64) -> f64 {
         return 1.0;
     }
     let rough = most / parts;
-    let decade = 10f64.powf(rough.log10().floor());
+    let decade = 10f64.same_powf(rough.same_log10().floor());
     let step = [1.0, 2.0, 5.0, 10.0].into_iter().find(|step| step * decade >= rough * (1.0 - 1e-9));
     step.unwrap_or(10.0) * decade
 }

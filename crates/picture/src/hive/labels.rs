@@ -8,7 +8,7 @@ use super::measured::{MOST_BOXES, Measured, length, share};
 use super::section::*;
 use crate::figures::{Figures, about, percent};
 use crate::geometry::{Point, Rect};
-use snowhum_units::{Kilogram, SquareMetre};
+use snowhum_units::{Kilogram, Same, SquareMetre};
 
 /// One part pointed at.
 #[derive(Debug, Clone, PartialEq)]
@@ -164,7 +164,8 @@ fn food_of(state: StoresState, hive: &HiveSection, m: &Measured, frame: &Frame) 
     let of_kind = || hive.stores.iter().filter(|stores| stores.state == state);
     let pieces = of_kind().flat_map(|stores| pieces_of(stores, hive, m, frame));
     let ball = m.ball.map(|ball| (frame.at(ball.x, ball.height), frame.len(ball.radius) + 3.0));
-    let is_hidden = |at: Point| ball.is_some_and(|(middle, radius)| (at.x - middle.x).hypot(at.y - middle.y) < radius);
+    let is_hidden =
+        |at: Point| ball.is_some_and(|(middle, radius)| (at.x - middle.x).same_hypot(at.y - middle.y) < radius);
     let spots = pieces.flat_map(|piece| spots_of(piece).map(|at| (at, piece.width * piece.height)));
     let seen = |(at, area): &(Point, f64)| area * if is_hidden(*at) { 1e-3 } else { 1.0 };
     let (anchor, _) = spots.max_by(|a, b| seen(a).total_cmp(&seen(b)))?;

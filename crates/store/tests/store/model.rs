@@ -3,6 +3,7 @@
 mod paper;
 
 use crate::house::{Folder, demo, note_of, now};
+use jiff::ToSpan;
 use paper::{Done, Kind, Paper};
 use proptest::prelude::*;
 use proptest::test_runner::Config;
@@ -16,13 +17,36 @@ use tokio::runtime::Runtime;
 /// What is done to both.
 #[derive(Debug, Clone)]
 pub(super) enum Do {
-    Put { note: u8, words: u8, colony: u8 },
-    Withdraw { note: u8 },
-    UndoNote { note: u8 },
-    UndoColony { colony: u8 },
-    Import { colonies: u8, notes: u8 },
-    Set { name: u8, value: u8 },
-    Unset { name: u8 },
+    Put {
+        note: u8,
+        words: u8,
+        colony: u8,
+    },
+    Withdraw {
+        note: u8,
+    },
+    UndoNote {
+        note: u8,
+    },
+    UndoColony {
+        colony: u8,
+    },
+    Import {
+        colonies: u8,
+        notes: u8,
+    },
+    /// The yard is set up for a later winter: other colonies stand, as of another day, and what was noted stays.
+    Season {
+        colonies: u8,
+        year: u8,
+    },
+    Set {
+        name: u8,
+        value: u8,
+    },
+    Unset {
+        name: u8,
+    },
     Backup,
     Restore,
     Mend,
@@ -50,6 +74,7 @@ impl ReferenceStateMachine for Model {
             4 => note.clone().prop_map(|note| Do::UndoNote { note }),
             2 => colony.prop_map(|colony| Do::UndoColony { colony }),
             2 => (1..8_u8, 0..3_u8).prop_map(|(colonies, notes)| Do::Import { colonies, notes }),
+            2 => (1..8_u8, 1..4_u8).prop_map(|(colonies, year)| Do::Season { colonies, year }),
             2 => (0..3_u8, 0..3_u8).prop_map(|(name, value)| Do::Set { name, value }),
             1 => (0..3_u8).prop_map(|name| Do::Unset { name }),
             1 => Just(Do::Backup),
@@ -79,9 +104,10 @@ struct Kept {
     export: Option<PathBuf>,
 }
 
-/// The demo yard with its first three colonies as `colonies` has bits, and so many notes.
-fn yard(colonies: u8, notes: u8) -> Apiary {
+/// The demo yard so many years on, with its first three colonies as `colonies` has bits, and so many notes.
+fn yard(colonies: u8, notes: u8, year: u8) -> Apiary {
     let mut yard = demo();
+    yard.as_of = yard.as_of.checked_add(i64::from(year).years()).unwrap();
     let notes = (0..notes).map(|note| noted(note, 7, 0)).collect();
     let stays = |place: usize| place < 3 && colonies & (1 << place) != 0;
     yard.colonies = yard.colonies.iter().enumerate().filter(|(at, _)| stays(*at)).map(|(_, one)| one.clone()).collect();
@@ -147,7 +173,10 @@ impl Kept {
             Do::UndoNote { note } => return self.undo(LastOf::Note(noted(note, 0, 0).id)),
             Do::UndoColony { colony } => return self.undo(LastOf::Colony(noted(0, 0, colony).colony)),
             Do::Import { colonies, notes } => {
-                self.run(self.store().import_yard(&yard(colonies, notes), now())).unwrap();
+                self.run(self.store().import_yard(&yard(colonies, notes, 0), now())).unwrap();
+            }
+            Do::Season { colonies, year } => {
+                self.run(self.store().import_yard(&yard(colonies, 0, year), now())).unwrap();
             }
             Do::Set { name, value } => self.run(self.store().set(&name.to_string(), &value.to_string())).unwrap(),
             Do::Unset { name } => self.run(self.store().unset(&name.to_string())).unwrap(),
@@ -231,10 +260,11 @@ impl StateMachineTest for Beside {
                 assert_eq!(kinds, paper.versions(note, noted), "note {note}");
             }
             let standing = store.yard(demo().id).await.unwrap();
-            assert_eq!(standing.is_some(), paper.colonies.is_some());
-            if let Some(standing) = standing {
+            assert_eq!(standing.is_some(), paper.yard.is_some());
+            if let (Some(standing), Some((colonies, year))) = (standing, paper.yard) {
                 assert_eq!(standing.notes, paper.standing(noted));
-                assert_eq!(standing.colonies, yard(paper.colonies.unwrap(), 0).colonies);
+                let expected = yard(colonies, 0, year);
+                assert_eq!((standing.as_of, standing.colonies), (expected.as_of, expected.colonies));
             }
             let settings = store.settings().await.unwrap();
             let expected = paper.settings.iter().map(|(name, value)| (name.to_string(), value.to_string()));

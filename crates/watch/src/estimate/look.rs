@@ -3,6 +3,7 @@
 use jiff::ToSpan;
 use snowhum_apiary::{Act, Feed, NotedOpenings, OpeningKind, QueenState, Sign};
 use snowhum_draws::Key;
+use snowhum_units::Same;
 use snowhum_units::{Fraction, Kilogram};
 use snowhum_winter::{Action, Environment, Members, Record, Settings, Yard};
 
@@ -132,8 +133,8 @@ impl Estimate {
         for m in 0..self.sizes.alive {
             let before = self.strata.alive.queenright_share(m);
             let (right, less) = self.showing.queen_chances(look, &self.strata.alive, m);
-            let odds_moved = (right - before.ln()) - (less - (1.0 - before).ln());
-            let odds = before / (1.0 - before) * (part * odds_moved).exp();
+            let odds_moved = (right - before.same_ln()) - (less - (1.0 - before).same_ln());
+            let odds = before / (1.0 - before) * (part * odds_moved).same_exp();
             let share = if before >= 1.0 { 1.0 } else { odds / (1.0 + odds) };
             if share.is_finite() {
                 self.strata.alive.members.set_queenright(m, share);

@@ -1,6 +1,7 @@
 //! What particles show from outside.
 
 use snowhum_apiary::{Hive, Sign};
+use snowhum_units::Same;
 use snowhum_winter::{Member, Members};
 
 use crate::flock::Flock;
@@ -113,7 +114,7 @@ impl Showing {
     /// does.
     pub(crate) fn queen_chances(&self, look: &Look<'_>, flock: &Flock, m: usize) -> (f64, f64) {
         let share = flock.queenright_share(m);
-        let of = |share: f64, life: Life| share.ln() + look.log_probability(&self.alive(flock, m, life));
+        let of = |share: f64, life: Life| share.same_ln() + look.log_probability(&self.alive(flock, m, life));
         (of(share, Life::Queenright), of(1.0 - share, Life::Queenless))
     }
 }
@@ -131,5 +132,9 @@ fn lid_resistance(hive: &Hive) -> f64 {
 
 fn log_sum(a: f64, b: f64) -> f64 {
     let greatest = a.max(b);
-    if greatest.is_finite() { greatest + ((a - greatest).exp() + (b - greatest).exp()).ln() } else { greatest }
+    if greatest.is_finite() {
+        greatest + ((a - greatest).same_exp() + (b - greatest).same_exp()).same_ln()
+    } else {
+        greatest
+    }
 }

@@ -3,6 +3,7 @@
 use super::besides;
 use super::look::{Look, rising};
 use crate::Law;
+use snowhum_units::Same;
 
 /// Ground counts as white from this depth of snow, m (judgement).
 const WHITE_SNOW_M: f64 = 0.01;
@@ -12,7 +13,7 @@ const WHITE_SNOW_M: f64 = 0.01;
 pub(super) fn law(look: &Look<'_>) -> Law {
     let (view, p) = (&look.view, look.p);
     let today = rising(view.flight_hours, p.flight_sun_hours.value) * look.showing();
-    let lately = (-view.confined_days / p.droppings_last_days.value).exp();
+    let lately = (-view.confined_days / p.droppings_last_days.value).same_exp();
     let flown = besides(today, lately) * look.strength(p.flight_bees.value);
     let long = rising((view.confined_days - p.dysentery_after.value).max(0.0), p.dysentery_after.value);
     let ill = p.dysentery.value * long * look.showing();

@@ -4,6 +4,7 @@ use super::look::{Look, logistic};
 use super::there;
 use crate::Law;
 use snowhum_apiary::Listening;
+use snowhum_units::Same;
 
 /// Heard by the way of listening, the strength of the colony, what the lid swallows, and how this hive and this ear go
 /// together (wall, wrap and hearing are learned there). A dead hive hums for a neighbour or the wind.
@@ -24,5 +25,5 @@ fn shifted(chance: f64, shift: f64) -> f64 {
     if chance <= 0.0 {
         return 0.0;
     }
-    logistic((chance / (1.0 - chance)).ln() + shift)
+    logistic((chance / (1.0 - chance)).same_ln() + shift)
 }

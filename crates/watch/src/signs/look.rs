@@ -2,6 +2,7 @@
 
 use super::Today;
 use crate::{Conditions, Life, Own, Parameters, View};
+use snowhum_units::Same;
 
 /// A hive as seen on a day, all numbers within what can be.
 #[derive(Debug, Clone, Copy)]
@@ -69,17 +70,17 @@ impl<'a> Look<'a> {
 pub(super) fn quiet_chance(day: &Conditions, p: &Parameters) -> f64 {
     let cold = (-day.air_c).max(0.0) / 10.0 * p.quiet_cold.value;
     let wind = day.wind_m_per_s / 5.0 * p.quiet_wind.value;
-    let log_odds = (p.quiet.value / (1.0 - p.quiet.value)).ln();
+    let log_odds = (p.quiet.value / (1.0 - p.quiet.value)).same_ln();
     logistic(log_odds + cold + wind).min(p.quiet_most.value)
 }
 
 pub(super) fn logistic(x: f64) -> f64 {
-    1.0 / (1.0 + (-x).exp())
+    1.0 / (1.0 + (-x).same_exp())
 }
 
 /// `1 − e^(−x/scale)`.
 pub(super) fn rising(x: f64, scale: f64) -> f64 {
-    1.0 - (-x / scale).exp()
+    1.0 - (-x / scale).same_exp()
 }
 
 pub(super) fn tamed_day(day: &Conditions) -> Conditions {

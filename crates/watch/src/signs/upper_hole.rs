@@ -3,6 +3,7 @@
 use super::besides;
 use super::look::{Look, rising};
 use crate::Law;
+use snowhum_units::Same;
 
 /// Weights of new rime, rime of unknown age, a damp rim and a dry one, each if the ones before it are not there. Hours
 /// of rime make it likelier up to what a keeper sees at best; new rime is not always told from old. Rime outlives the
@@ -10,12 +11,12 @@ use crate::Law;
 pub(super) fn law(look: &Look<'_>) -> Law {
     let (view, p) = (&look.view, look.p);
     let days = look.dead_days();
-    let kept = days.map_or(1.0, |days| p.rime_outlives.value * (-days / p.rime_lasts.value).exp());
+    let kept = days.map_or(1.0, |days| p.rime_outlives.value * (-days / p.rime_lasts.value).same_exp());
     let breath = if look.is_alive() { look.showing() } else { 1.0 };
     let newest = breath * rising(view.rime_hours, p.rime_hours.value) * look.frozen(look.day.air_c) * kept;
     let oldest =
         rising(view.old_rime_hours, p.rime_hours.value) * look.frozen(look.day.air_c.max(look.day.week_c)) * kept;
-    let stray = p.rime_stray.value * days.map_or(1.0, |days| (-days / p.rime_stray_days.value).exp());
+    let stray = p.rime_stray.value * days.map_or(1.0, |days| (-days / p.rime_stray_days.value).same_exp());
 
     let rime = besides(stray, p.rime_seen.value * newest);
     let new_rime = rime * p.rime_told.value;

@@ -3,12 +3,13 @@
 use super::look::{Look, rising};
 use super::there;
 use crate::Law;
+use snowhum_units::Same;
 
 /// A hole in the snow on the roof: none without snow, and none over a thick lid.
 pub(super) fn melted_snow(look: &Look<'_>) -> Law {
     let p = look.p;
     let snow = rising(look.day.snow_m, p.melt_snow.value);
-    let let_out = (-look.view.lid_resistance / p.melt_resistance.value).exp();
+    let let_out = (-look.view.lid_resistance / p.melt_resistance.value).same_exp();
     let own = p.melt_seen.value * look.strength(p.warmth_bees.value) * let_out;
     there(p.melt_stray.value * snow, snow * own)
 }

@@ -4,6 +4,7 @@ use super::look::Look;
 use super::reading;
 use crate::Law;
 use snowhum_apiary::Weighing;
+use snowhum_units::Same;
 
 /// A weighing weighs the dead as the living: it tells of stores.
 pub(super) fn law(weighing: &Weighing, look: &Look<'_>) -> Law {
@@ -17,11 +18,11 @@ pub(super) fn law(weighing: &Weighing, look: &Look<'_>) -> Law {
             let stated = if stated.is_finite() { stated } else { 0.0 };
             around(view.stores_kg, stated.clamp(p.stores_least_sd.value, p.stores_most_sd.value))
         }
-        Weighing::Scale { .. } => around(gross + snow, p.scale_sd.value.hypot(snow)),
-        Weighing::TwoSidedLift { .. } => around((gross + snow) * p.lift_shows.value, p.lift_sd.value.hypot(snow)),
+        Weighing::Scale { .. } => around(gross + snow, p.scale_sd.value.same_hypot(snow)),
+        Weighing::TwoSidedLift { .. } => around((gross + snow) * p.lift_shows.value, p.lift_sd.value.same_hypot(snow)),
         Weighing::OneSide { .. } => {
             let share = view.own.side_share;
-            around((gross + snow) * share, p.side_sd.value.hypot(snow * share))
+            around((gross + snow) * share, p.side_sd.value.same_hypot(snow * share))
         }
         Weighing::Heft(_) => heft(gross, look),
     }
@@ -30,7 +31,7 @@ pub(super) fn law(weighing: &Weighing, look: &Look<'_>) -> Law {
 /// Light, fair or heavy: the hand's estimate of the whole, wrong by a factor, held against the empty hive.
 fn heft(gross: f64, look: &Look<'_>) -> Law {
     let (tare, p) = (look.view.own.tare_kg, look.p);
-    let under = |limit: f64| normal_share((limit / gross.max(1.0)).ln() / p.heft_spread.value);
+    let under = |limit: f64| normal_share((limit / gross.max(1.0)).same_ln() / p.heft_spread.value);
     let light = under(tare + p.heft_light.value);
     let not_heavy = under(tare + p.heft_heavy.value);
     Law::Choice([light, not_heavy - light, 1.0 - not_heavy, 0.0])

@@ -8,6 +8,7 @@ use crate::generator::season::Season;
 use snowhum_physics::moist_air::relative_humidity;
 use snowhum_physics::saturation::over_water;
 use snowhum_physics::sun::Irradiance;
+use snowhum_units::Same;
 use snowhum_units::{Fraction, Kelvin, MetrePerSecond, Pascal, WattPerSquareMetre};
 
 /// Clear-sky sun below which cloud cannot be told from the sun.
@@ -117,14 +118,14 @@ fn cover_by_sun(hours: &[RawHour], course: &Course, day: usize) -> Option<f64> {
         }
     }
     // Kasten and Czeplak turned round.
-    (clear > 0.0).then(|| ((1.0 - global / clear) / 0.75).clamp(0.0, 1.0).powf(1.0 / 3.4))
+    (clear > 0.0).then(|| ((1.0 - global / clear) / 0.75).clamp(0.0, 1.0).same_powf(1.0 / 3.4))
 }
 
 fn cover_by_range(season: &Season<'_>, course: &Course, day: usize) -> f64 {
     let CourseDay { month, mean, coldest, warmest, sun } = &course.days[day];
     let p = season.parameters;
     let usual_k = season.range_k(sun.clear_mean());
-    let deviate = ((*warmest - *coldest).get().max(0.5) / usual_k).ln() / p.range_spread;
+    let deviate = ((*warmest - *coldest).get().max(0.5) / usual_k).same_ln() / p.range_spread;
     season.sky(*month, season.winterness(mean.celsius())).cover(p.range_with_sky * deviate.clamp(-3.0, 3.0))
 }
 

@@ -6,6 +6,7 @@ use super::purpose;
 use super::residuals::{Deviates, cold_tailed};
 use super::slow::Slow;
 use snowhum_draws::{Key, normal_quantile};
+use snowhum_units::Same;
 
 /// Shape of the depth of a wet day: depth goes with the power 1.3 of an exponential deviate (judgement); the divisor
 /// is Γ(2.3), so that the mean is kept.
@@ -71,7 +72,7 @@ fn one(
     let mut weather = DayWeather {
         mean_c: day.mean_c + slow_k + day.sd_k * cold_tailed(mean, day.tail),
         slow_k,
-        range_k: day.range_k * (p.range_spread * range - 0.5 * p.range_spread * p.range_spread).exp(),
+        range_k: day.range_k * (p.range_spread * range - 0.5 * p.range_spread * p.range_spread).same_exp(),
         sky,
         dew_deviate: normal_quantile(dew),
         turns_h: [12.0 * first, 12.0 + 12.0 * second],
@@ -80,7 +81,7 @@ fn one(
     };
     if wetness > day.rain.wet_above {
         let [depth, length, start, _] = key.uniforms([path, day.number, purpose::RAIN, 0]);
-        weather.rain_mm = day.rain.wet_day_mm * (-depth.ln()).powf(DEPTH_POWER) / DEPTH_MEAN;
+        weather.rain_mm = day.rain.wet_day_mm * (-depth.same_ln()).same_powf(DEPTH_POWER) / DEPTH_MEAN;
         weather.rain_hours = 3 + (10.0 * length) as usize;
         weather.rain_from = ((25 - weather.rain_hours) as f64 * start) as usize;
     }

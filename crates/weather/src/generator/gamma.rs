@@ -1,5 +1,7 @@
 //! The gamma function.
 
+use snowhum_units::Same;
+
 /// Γ(x) for x above 0, within 1e-10 of its value: Stirling's series, reached by raising x above 8.
 pub(crate) fn gamma(x: f64) -> f64 {
     let mut raised = x;
@@ -10,8 +12,8 @@ pub(crate) fn gamma(x: f64) -> f64 {
     }
     let r = 1.0 / raised;
     let series = r * (1.0 / 12.0 - r * r * (1.0 / 360.0 - r * r * (1.0 / 1260.0 - r * r / 1680.0)));
-    let ln = (raised - 0.5) * raised.ln() - raised + 0.5 * std::f64::consts::TAU.ln() + series;
-    ln.exp() / product
+    let ln = (raised - 0.5) * raised.same_ln() - raised + 0.5 * std::f64::consts::TAU.same_ln() + series;
+    ln.same_exp() / product
 }
 
 #[cfg(test)]

@@ -4,6 +4,7 @@ use super::parameters::Parameters;
 use crate::Climate;
 use crate::climatology::days_in_month;
 use snowhum_draws::normal_quantile;
+use snowhum_units::Same;
 use snowhum_units::WattPerSquareMetre;
 
 /// Logit of the sky's cover whose mean over the days is the month's.
@@ -16,7 +17,7 @@ pub(crate) struct Sky {
 impl Sky {
     /// Cover at a standard deviate of the sky.
     pub(crate) fn cover(&self, deviate: f64) -> f64 {
-        1.0 / (1.0 + (-self.logit - self.spread * deviate).exp())
+        1.0 / (1.0 + (-self.logit - self.spread * deviate).same_exp())
     }
 }
 
@@ -92,7 +93,7 @@ impl<'a> Season<'a> {
         let cover = (p.sky_base + by_wet_days * self.rain[month].share_wet).clamp(0.05, 0.95);
         // The mean of a logistic of a normal deviate: probit approximation.
         let flattened = (1.0 + std::f64::consts::PI / 8.0 * p.sky_spread * p.sky_spread).sqrt();
-        Sky { logit: (cover / (1.0 - cover)).ln() * flattened, spread: p.sky_spread }
+        Sky { logit: (cover / (1.0 - cover)).same_ln() * flattened, spread: p.sky_spread }
     }
 
     /// Dew point less the day's lowest temperature, without its scatter.
@@ -106,7 +107,7 @@ fn rain(climate: &Climate, month: usize, p: &Parameters) -> Rain {
     const RAINIEST: f64 = 0.95;
     let a_day_mm = climate.precipitation[month].get() * 1000.0 / days_in_month(month) as f64;
     let depth_mm = p.wet_day_depth + p.wet_day_depth_by_warmth * climate.temperature[month].celsius().max(0.0);
-    let share_wet = (1.0 - (-a_day_mm / depth_mm).exp()).clamp(1e-6, RAINIEST);
+    let share_wet = (1.0 - (-a_day_mm / depth_mm).same_exp()).clamp(1e-6, RAINIEST);
     Rain { wet_above: normal_quantile(1.0 - share_wet), wet_day_mm: a_day_mm / share_wet, share_wet }
 }
 

@@ -10,6 +10,7 @@ use super::parameters::Parameters;
 use super::purpose;
 use snowhum_draws::Key;
 use snowhum_units::MetrePerSecond;
+use snowhum_units::Same;
 
 pub(crate) fn hourly(frame: &Frame, days: &[DayWeather], p: &Parameters, key: Key, path: u32) -> Vec<MetrePerSecond> {
     // The correlation of the squares is the square of that of the deviates.
@@ -25,14 +26,14 @@ pub(crate) fn hourly(frame: &Frame, days: &[DayWeather], p: &Parameters, key: Ke
             let index = frame.spin_up + hour / 24;
             if hour % 24 == 0 {
                 let w = p.wind_with_sky;
-                of_day = scale * (w * days[index].sky - 0.5 * w * w).exp();
+                of_day = scale * (w * days[index].sky - 0.5 * w * w).same_exp();
             }
             if hour % 2 == 0 {
                 four = key.normals([path, frame.days[index].number, purpose::WIND, (hour % 24 / 2) as u32]);
             }
             x = lag * x + fresh * four[hour % 2 * 2];
             y = lag * y + fresh * four[hour % 2 * 2 + 1];
-            MetrePerSecond::new(of_day * (0.5 * (x * x + y * y)).powf(1.0 / p.wind_shape))
+            MetrePerSecond::new(of_day * (0.5 * (x * x + y * y)).same_powf(1.0 / p.wind_shape))
         })
         .collect()
 }

@@ -7,6 +7,7 @@ mod law;
 
 use serde::{Deserialize, Serialize};
 use snowhum_units::Range;
+use snowhum_units::Same;
 use snowhum_winter::Parameters;
 
 use crate::statistics::rounded;
@@ -59,7 +60,7 @@ pub fn background(winters: &[OwnWinter]) -> Result<Background, SumFault> {
     let winters: Vec<OwnWinter> = winters.iter().copied().filter(|winter| winter.at_risk > 0).collect();
     let together = together(&winters)?;
     let (before, after) = (learnt(&parameters, &[]), learnt(&parameters, &winters));
-    let width = |range: Range<f64>| (range.p90 / range.p10).ln();
+    let width = |range: Range<f64>| (range.p90 / range.p10).same_ln();
     let mut background = Background {
         winters: winters.len(),
         together,

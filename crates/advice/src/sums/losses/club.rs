@@ -6,6 +6,7 @@
 //! algebra is the binomial model's.
 
 use snowhum_draws::normal_quantile;
+use snowhum_units::Same;
 
 use super::{ClubLosses, Operation};
 use crate::statistics::rounded;
@@ -67,7 +68,7 @@ fn dispersion(operations: &[Operation], rate: f64) -> Option<f64> {
 fn quasi(rate: f64, colonies: u32, dispersion: f64, members: usize) -> Interval {
     let reach = if dispersion > 1.0 { student(members as f64 - 1.0) } else { normal_quantile(0.975) };
     let error = (dispersion / (f64::from(colonies) * rate * (1.0 - rate))).sqrt();
-    let middle = (rate / (1.0 - rate)).ln();
-    let back = |logit: f64| 1.0 / (1.0 + (-logit).exp());
+    let middle = (rate / (1.0 - rate)).same_ln();
+    let back = |logit: f64| 1.0 / (1.0 + (-logit).same_exp());
     Interval { low: back(middle - reach * error), high: back(middle + reach * error) }
 }

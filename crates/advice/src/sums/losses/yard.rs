@@ -1,9 +1,8 @@
 //! One yard: a census, exact for itself and weak as evidence of anything else.
 
-use statrs::distribution::{Binomial, DiscreteCDF};
-
 use super::{YardCount, YardLosses};
 use crate::statistics::rounded;
+use crate::sums::chances::share_at_least;
 use crate::sums::intervals::{Interval, beta_share, clopper_pearson, wilson};
 use crate::sums::{SumFault, within};
 
@@ -53,6 +52,5 @@ pub(super) fn yard(count: &YardCount) -> Result<YardLosses, SumFault> {
 
 /// Chance of `lost` or more of `at_risk` at the usual rate.
 fn at_least(lost: u32, at_risk: u32) -> f64 {
-    let Some(below) = lost.checked_sub(1) else { return 1.0 };
-    Binomial::new(USUAL, u64::from(at_risk)).map_or(f64::NAN, |count| count.sf(u64::from(below)))
+    if lost == 0 { 1.0 } else { share_at_least(f64::from(lost), f64::from(at_risk), USUAL) }
 }

@@ -38,8 +38,8 @@ struct Version {
 pub(super) struct Paper {
     versions: Vec<Version>,
     pub(super) settings: BTreeMap<u8, u8>,
-    /// A bit for each that stands; none before a yard was brought in.
-    pub(super) colonies: Option<u8>,
+    /// A bit for each colony that stands, and of which year; none before a yard was brought in.
+    pub(super) yard: Option<(u8, u8)>,
     backup: Option<Box<Paper>>,
     export: Option<Box<Paper>>,
     pub(super) done: Done,
@@ -57,7 +57,7 @@ impl Paper {
 
     /// The notes that stand at colonies that stand.
     pub(super) fn standing(&self, noted: Noted) -> Vec<Note> {
-        let stands = |one: &Version| self.colonies.is_some_and(|colonies| colonies & (1 << one.colony) != 0);
+        let stands = |one: &Version| self.yard.is_some_and(|(colonies, _)| colonies & (1 << one.colony) != 0);
         let last = (0..5).filter_map(|note| self.last(note).map(|at| self.versions[at]));
         last.filter(|one| one.kind != Kind::Withdrawn && stands(one))
             .map(|one| noted(one.note, one.words, one.colony))
@@ -71,12 +71,13 @@ impl Paper {
             Do::UndoNote { note } => return self.undo(|one| one.note == note),
             Do::UndoColony { colony } => return self.undo(|one| one.colony == colony),
             Do::Import { colonies, notes } => {
-                self.colonies = Some(colonies);
+                self.yard = Some((colonies, 0));
                 let new: Vec<u8> = (0..notes).filter(|note| self.last(*note).is_none()).collect();
                 for note in new {
                     self.put(note, 7, 0);
                 }
             }
+            Do::Season { colonies, year } => self.yard = Some((colonies, year)),
             Do::Set { name, value } => drop(self.settings.insert(name, value)),
             Do::Unset { name } => drop(self.settings.remove(&name)),
             Do::Backup => self.backup = Some(Box::new(self.clone())),

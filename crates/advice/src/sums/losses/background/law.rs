@@ -10,6 +10,7 @@
 
 use serde::{Deserialize, Serialize};
 use snowhum_units::Range;
+use snowhum_units::Same;
 use snowhum_winter::{JointDraw, Parameters};
 
 use super::OwnWinter;
@@ -73,7 +74,7 @@ pub fn learnt(parameters: &Parameters, winters: &[OwnWinter]) -> Learnt {
         for draw in draws {
             let (from, bell) = bell(draw.middle, draw.by_yard);
             for (at, share) in (from..).zip(bell) {
-                let one = draw.weight * share * (evidence[at] - highest).exp();
+                let one = draw.weight * share * (evidence[at] - highest).same_exp();
                 let yard = level(at) - draw.middle;
                 mass[at] += one;
                 sum += one;
@@ -94,7 +95,7 @@ pub fn learnt(parameters: &Parameters, winters: &[OwnWinter]) -> Learnt {
 fn draws(p: &Parameters) -> Vec<Draw> {
     let draw = |weight: f64, [loss, year, yard]: [f64; 3]| Draw {
         weight,
-        middle: (-(-p.background_loss.at(loss).min(HIGHEST)).ln_1p()).ln(),
+        middle: (-(-p.background_loss.at(loss).min(HIGHEST)).same_ln_1p()).same_ln(),
         by_year: p.background_by_year.at(year),
         by_yard: p.background_by_yard.at(yard),
     };
@@ -110,7 +111,7 @@ fn draws(p: &Parameters) -> Vec<Draw> {
     for year in &deviates {
         for yard in &deviates {
             for loss in &deviates {
-                let weight = (-0.5 * (year * year + yard * yard + loss * loss)).exp();
+                let weight = (-0.5 * (year * year + yard * yard + loss * loss)).same_exp();
                 draws.push(draw(weight, [*loss, *year, *yard]));
             }
         }
@@ -124,7 +125,7 @@ fn evidence(winters: &[Vec<f64>], by_year: f64) -> Vec<f64> {
         let (from, bell) = bell(level(at), by_year);
         let one = |winter: &Vec<f64>| {
             let mean: f64 = winter[from..].iter().zip(&bell).map(|(likelihood, share)| likelihood * share).sum();
-            mean.ln().max(NOTHING)
+            mean.same_ln().max(NOTHING)
         };
         winters.iter().map(one).sum()
     };
@@ -136,12 +137,12 @@ fn likelihood(winter: &OwnWinter) -> Vec<f64> {
     let (lost, lived) = (f64::from(winter.lost), f64::from(winter.at_risk.saturating_sub(winter.lost)));
     let log = |at: usize| {
         // Nobody lost says nothing of a chance of none, whose logarithm would be multiplied by zero.
-        let dead = if lost > 0.0 { lost * lost_at(level(at)).ln() } else { 0.0 };
-        dead - lived * level(at).exp()
+        let dead = if lost > 0.0 { lost * lost_at(level(at)).same_ln() } else { 0.0 };
+        dead - lived * level(at).same_exp()
     };
     let logs: Vec<f64> = (0..POINTS).map(log).collect();
     let highest = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-    logs.into_iter().map(|log| (log - highest).exp()).collect()
+    logs.into_iter().map(|log| (log - highest).same_exp()).collect()
 }
 
 /// Shares of a normal law on the grid, which sum to one, from the first point that has any.
@@ -150,7 +151,7 @@ fn bell(middle: f64, spread: f64) -> (usize, Vec<f64>) {
     let spread = spread.max(0.2 * STEP);
     let place = |level: f64| ((level - LEAST) / STEP).round().clamp(0.0, (POINTS - 1) as f64) as usize;
     let (from, to) = (place(middle - REACH * spread), place(middle + REACH * spread));
-    let share = |at: usize| (-0.5 * ((level(at) - middle) / spread).powi(2)).exp();
+    let share = |at: usize| (-0.5 * ((level(at) - middle) / spread).powi(2)).same_exp();
     let shares: Vec<f64> = (from..=to).map(share).collect();
     let sum: f64 = shares.iter().sum();
     (from, shares.into_iter().map(|share| share / sum).collect())
@@ -162,7 +163,7 @@ fn level(at: usize) -> f64 {
 
 /// Chance of being lost at a level of the hazard.
 fn lost_at(level: f64) -> f64 {
-    -(-level.exp()).exp_m1()
+    -(-level.same_exp()).same_exp_m1()
 }
 
 /// The level below which so much of the mass lies; each point's mass lies evenly over its step.
