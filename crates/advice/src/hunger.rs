@@ -5,37 +5,36 @@ use snowhum_winter::{Action, Event};
 
 use crate::actions::touched;
 use crate::plan::Base;
-use crate::shortage::{Shortages, WORTH_FEEDING, alive_in_spring};
+use crate::shortage::{AMPLE, Shortages, WORTH_FEEDING, alive_in_spring};
 use crate::statistics::mean_of_ends;
 
-/// Stores given beyond a colony's shortage to the one that had no mites, whose more bees eat more (judgement).
-const AMPLE: Kilogram = Kilogram::new(10.0);
+/// Chance of starving below which no hunger is looked into (judgement).
+const RARE: f64 = 0.01;
 
-/// What a colony's chances as it stands can be at most.
+/// A hungry colony's chances as it stands: those it has once fed, times the share that hunger leaves of the same colony had it
+/// no mites.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct AtMost {
+pub(crate) struct Apart {
     /// Alive in spring.
     pub(crate) alive: f64,
     /// Alive, fed and queenright.
     pub(crate) fed_and_queenright: f64,
 }
 
-impl AtMost {
-    /// Where food is not short.
-    pub(crate) const ALL: Self = Self { alive: 1.0, fed_and_queenright: 1.0 };
-}
-
-/// By colony: its chance once fed, times the share that hunger leaves of the same colony had it no mites.
-pub(crate) fn at_most(base: &Base<'_>, fed: &Shortages) -> Vec<AtMost> {
-    let is_asked = |at: &usize| fed.amounts[*at] >= WORTH_FEEDING;
+/// By colony; none where food is not short.
+pub(crate) fn apart(base: &Base<'_>, fed: &Shortages) -> Vec<Option<Apart>> {
+    // What mites left too small to be short may still be hungry.
+    let starved =
+        |at: usize| mean_of_ends(&base.trajectories[at], |end| end.ended.starved + end.ended.isolation_starvation);
+    let is_asked = |at: &usize| fed.amounts[*at] >= WORTH_FEEDING || starved(*at) >= RARE;
     let asked: Vec<usize> = (0..base.housed.len()).filter(is_asked).collect();
-    let mut most = vec![AtMost::ALL; base.housed.len()];
+    let mut chances = vec![None; base.housed.len()];
     if asked.is_empty() {
-        return most;
+        return chances;
     }
     let event = |colony: usize, action: Action| Event { day: 0, colony, action };
     let clean: Vec<Event> = asked.iter().map(|at| event(*at, Action::HadNoMites)).collect();
-    let food = |at: &usize| event(*at, Action::Syrup { stores: fed.amounts[*at] + AMPLE });
+    let food = |at: &usize| event(*at, Action::Syrup { stores: Kilogram::new(AMPLE) });
     let given: Vec<Event> = clean.iter().cloned().chain(asked.iter().map(food)).collect();
     let places = touched(base, &clean);
     let (hungry, given) = (base.rerun(&places, &clean), base.rerun(&places, &given));
@@ -43,10 +42,10 @@ pub(crate) fn at_most(base: &Base<'_>, fed: &Shortages) -> Vec<AtMost> {
         let left = |kept: f64, all: f64| (kept / all.max(1e-9)).min(1.0);
         let kept = mean_of_ends(hungry, |end| end.fed_and_queenright(base.fed()));
         let queenright = mean_of_ends(given, |end| end.queenright);
-        most[at] = AtMost {
+        chances[at] = Some(Apart {
             alive: fed.alive[at] * left(alive_in_spring(hungry), alive_in_spring(given)),
             fed_and_queenright: fed.queenright[at] * left(kept, queenright),
-        };
+        });
     }
-    most
+    chances
 }

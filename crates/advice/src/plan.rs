@@ -12,7 +12,7 @@ use crate::actions::{self, Situation, Weighed};
 use crate::ahead::Ahead;
 use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres, WeatherAnswer};
 use crate::gifts::{self, Gift};
-use crate::hunger::AtMost;
+use crate::hunger::Apart;
 use crate::need::Need;
 use crate::shortage::alive_in_spring;
 use crate::statistics::{mean_and_error, mean_of_ends, rounded, weighted_range};
@@ -57,8 +57,8 @@ pub(crate) struct Base<'a> {
     pub(crate) eaten: Vec<Kilogram>,
     /// Chance of each to be alive with a queen in spring, once it has what is short.
     pub(crate) queenright_if_fed: Vec<f64>,
-    /// By colony, where food is short: see [`hunger::at_most`].
-    at_most: Vec<AtMost>,
+    /// By colony, where food is short: see [`hunger::apart`].
+    apart: Vec<Option<Apart>>,
     /// Frames that go from heavy hives to short ones.
     pub(crate) gifts: Vec<Option<Gift>>,
     pub(crate) finish_syrup_by: Range<Date>,
@@ -88,9 +88,9 @@ impl Base<'_> {
         (stores.get() > 0.0).then_some(Event { day: 0, colony: at, action })
     }
 
-    /// What a colony's chances as it stands can be at most.
-    pub(crate) fn at_most(&self, at: usize) -> AtMost {
-        self.at_most.get(at).copied().unwrap_or(AtMost::ALL)
+    /// A hungry colony's chances as it stands, hunger kept apart from mites; none where food is not short.
+    pub(crate) fn apart(&self, at: usize) -> Option<Apart> {
+        self.apart.get(at).copied().flatten()
     }
 
     /// Days of the run.
@@ -195,7 +195,7 @@ impl<'a> Base<'a> {
     /// Finds what is short, and who can give some of it.
     fn with_food(mut self) -> Self {
         let shortages = shortage::shortages(&self);
-        self.at_most = hunger::at_most(&self, &shortages);
+        self.apart = hunger::apart(&self, &shortages);
         (self.shortages, self.eaten) = (shortages.amounts, shortages.eaten);
         self.queenright_if_fed = shortages.queenright;
         self.gifts = gifts::gifts(&self);
@@ -213,7 +213,7 @@ impl<'a> Base<'a> {
             shortages: Vec::new(),
             eaten: Vec::new(),
             queenright_if_fed: Vec::new(),
-            at_most: Vec::new(),
+            apart: Vec::new(),
             gifts: Vec::new(),
             finish_syrup_by,
         };
@@ -230,9 +230,9 @@ pub(crate) fn colony_plan(base: &Base<'_>, at: usize, weighed: &[Weighed]) -> Co
     let colony = &housed.colony;
     let fed: Vec<f64> = trajectory.ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
     let (alive_fed_queenright, error) = mean_and_error(&fed);
-    let alive_fed_queenright = alive_fed_queenright.min(base.at_most(at).fed_and_queenright);
+    let alive_fed_queenright = base.apart(at).map_or(alive_fed_queenright, |apart| apart.fed_and_queenright);
     let survive = alive_in_spring(trajectory);
-    let alive = survive.min(base.at_most(at).alive);
+    let alive = base.apart(at).map_or(survive, |apart| apart.alive);
     let sugar = sugar_for(base.shortages[at]);
     let actions: Vec<_> = weighed.iter().map(|weighed| weighed.answer.clone()).collect();
     ColonyPlan {

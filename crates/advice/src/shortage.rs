@@ -14,7 +14,7 @@ pub const WORTH_FEEDING: Kilogram = Kilogram::new(0.5);
 /// The members that should reach spring so.
 const CONFIDENCE: f64 = 0.9;
 /// Stores no colony needs more than, kg.
-const AMPLE: f64 = 40.0;
+pub(crate) const AMPLE: f64 = 40.0;
 /// Runs that close in on the amount.
 const ROUNDS: usize = 3;
 

@@ -233,8 +233,10 @@ fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, programme: Programm
     ColonyFirst {
         name: base.housed[at].colony.name.clone(),
         verdict: verdict(ground, &facts.fate, &programme.steps),
-        if_not: lives
-            .then(|| chance(&base.trajectories[at]).min(rounded(facts.alive * base.at_most(at).fed_and_queenright, 3))),
+        if_not: lives.then(|| {
+            let apart = base.apart(at).map(|apart| rounded(facts.alive * apart.fed_and_queenright, 3));
+            apart.unwrap_or_else(|| chance(&base.trajectories[at]))
+        }),
         short_kg: if lives { rounded(base.shortages[at].get(), 1) } else { 0.0 },
         why: why::of(ground, at, facts, (&programme, run, if_done)),
         steps: programme.steps,

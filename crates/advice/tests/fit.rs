@@ -304,9 +304,9 @@ fn syrup_that_is_too_late_for_part_of_a_need_leaves_the_rest_to_solid_feed() {
 
 #[test]
 fn a_need_far_over_the_rule_is_said_and_fed_in_two_parts() {
-    let lines = with(&with(STRONG, "stores = \"10 kg\""), "bees = 40000").replace("frames_of_bees = 9\n", "");
+    let lines = with(&with(STRONG, "stores = \"10 kg\""), "bees = 75000").replace("frames_of_bees = 9\n", "");
     let high = ["47.6", "12", "1700 m", "Europe/Berlin"];
-    let plan = planned(&yard_of("[\"deep\", \"deep\"]", high, "2025-08-10", &[("One", &lines)]));
+    let plan = planned(&yard_of("[\"deep\", \"deep\", \"deep\"]", high, "2025-08-10", &[("One", &lines)]));
     let colony = &plan.colonies[0];
     let over = colony.over_rule.as_ref().unwrap_or_else(|| panic!("{} kg short", colony.shortage_kg));
     assert!(over.need_kg >= 1.5 * over.rule_kg[1], "{over:?}");

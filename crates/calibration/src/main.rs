@@ -2,38 +2,25 @@
 
 #![expect(clippy::print_stdout, clippy::print_stderr, reason = "a chore talks to the one who runs it")]
 
-use rayon::prelude::*;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
+use snowhum_calibration::design;
 use snowhum_calibration::design::latin_hypercube;
-use snowhum_calibration::emulator::{Emulator, Found};
+use snowhum_calibration::fit::{Effort, Fitted, fit};
 use snowhum_calibration::posterior::{self, Evidence};
 use snowhum_calibration::score::{own_average, score};
-use snowhum_calibration::simulate::Winter;
-use snowhum_calibration::study::{Study, studies};
+use snowhum_calibration::study::studies;
 use snowhum_calibration::write::{self, Missed, Posterior, Scores};
-use snowhum_calibration::{CalibrationError, design};
 use snowhum_winter::{JointDraw, Parameters};
 
 /// Seed of everything.
 const SEED: u64 = 20_261_129;
-/// Points of the design, and colonies run at each.
-const POINTS: usize = 3_000;
-const COLONIES: usize = 12;
-/// Points held out, and colonies run at each.
-const POINTS_HELD_OUT: usize = 120;
-const COLONIES_HELD_OUT: usize = 96;
-/// Closer looks after the first.
-const CLOSER: u64 = 2;
-/// Steps of each walker: for what is shipped, and for a study left out.
-const STEPS: usize = 5_000;
+/// Steps of each walker for a study left out.
 const STEPS_WITHOUT: usize = 2_000;
 /// Joint draws that are shipped, and that scores are made with.
 const SHIPPED: usize = 256;
-const SCORED: usize = 2_000;
-/// How much wider the design spreads the background than its prior: it must hold bad years and yards too.
-const WIDER: f64 = 2.2;
+const SCORED: usize = Effort::WHOLE.drawn;
 
 fn main() -> ExitCode {
     let Some(data) = std::env::args().nth(1).map(PathBuf::from) else {
@@ -52,19 +39,7 @@ fn main() -> ExitCode {
 fn run(data: &std::path::Path) -> Result<(), Box<dyn std::error::Error>> {
     let priors = write::priors(&Parameters::shipped()?);
     let studies = studies()?;
-    let wide = [design_points(POINTS, SEED), design_points(POINTS_HELD_OUT, SEED + 4)];
-    let looked = |points: &[Vec<Vec<f64>>; 2]| {
-        emulators(&studies, &priors, [&points[0], &points[1]])
-            .map(|emulators| Evidence::new(studies.clone(), emulators, &priors))
-    };
-    let mut evidence = looked(&wide)?;
-    // Where a look leaves parameters, the next looks closer: emulators need only hold there.
-    for look in 0..CLOSER {
-        let near =
-            |count, seed| evidence.points_near(&posterior::draw(&evidence, None, STEPS_WITHOUT, count, seed), seed);
-        evidence = looked(&[near(POINTS, SEED + 5 + 2 * look), near(POINTS_HELD_OUT, SEED + 6 + 2 * look)])?;
-    }
-    let shipped = posterior::draw(&evidence, None, STEPS, SCORED, SEED);
+    let Fitted { evidence, states: shipped } = fit(&studies, &priors, Effort::WHOLE, SEED)?;
     let scores = scores(&evidence, &shipped);
     print(&evidence, &scores);
     let rows: Vec<&Vec<f64>> = design::thinned(SHIPPED, SCORED).map(|at| &shipped[at]).collect();
@@ -82,39 +57,6 @@ fn run(data: &std::path::Path) -> Result<(), Box<dyn std::error::Error>> {
     std::fs::write(data.join("winter_joint_draws.toml"), write::joint_draws(about, SEED, &names, &columns))?;
     std::fs::write(data.join("real_winter_scores.toml"), toml::to_string(&scores)?)?;
     Ok(())
-}
-
-fn design_points(count: usize, seed: u64) -> Vec<Vec<f64>> {
-    let mut points = latin_hypercube(count, JointDraw::NAMES.len(), seed);
-    let background = JointDraw::NAMES.iter().position(|name| *name == "background_loss");
-    for point in &mut points {
-        if let Some(at) = background {
-            point[at] *= WIDER;
-        }
-    }
-    points
-}
-
-fn emulators(
-    studies: &[Study],
-    priors: &Parameters,
-    [points, held_out]: [&[Vec<f64>]; 2],
-) -> Result<Vec<Vec<Emulator>>, CalibrationError> {
-    let one = |study: &Study| -> Result<Vec<Emulator>, CalibrationError> {
-        let winter = Winter::of(study, SEED)?;
-        let computed = winter.run(priors, points, COLONIES, SEED);
-        let checked = winter.run(priors, held_out, COLONIES_HELD_OUT, SEED + 3);
-        let fit = |at: usize| {
-            let row = &study.rows[at];
-            let found = Found { points, values: &computed.by_row[at] };
-            let check = Found { points: held_out, values: &checked.by_row[at] };
-            Emulator::fit(&row.what, row.kind.scale(), &found, &check)
-        };
-        let fitted = (0..study.rows.len()).into_par_iter().map(fit).collect();
-        eprintln!("{}: run and emulated", study.id);
-        fitted
-    };
-    studies.iter().map(one).collect()
 }
 
 fn scores(evidence: &Evidence, shipped: &[Vec<f64>]) -> Scores {

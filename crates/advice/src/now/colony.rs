@@ -46,7 +46,7 @@ impl Spring {
         let fed: Vec<f64> = ends.iter().map(|end| alive * end.fed_and_queenright(base.fed())).collect();
         let hungry = ends.iter().filter(|end| end.first_hungry_day.is_some()).count();
         let (chance, error) = mean_and_error(&fed);
-        let chance = chance.min(alive * base.at_most(at).fed_and_queenright);
+        let chance = base.apart(at).map_or(chance, |apart| alive * apart.fed_and_queenright);
         Self { fed: (chance, error), hungry: hungry as f64 / ends.len().max(1) as f64 }
     }
 }
