@@ -3,6 +3,7 @@
 pub(crate) mod counts;
 mod peers;
 mod scaling;
+mod still;
 
 use crate::house;
 use anyhow::{Context, Result, bail};
@@ -23,7 +24,10 @@ pub(crate) fn run(arguments: &[&str]) -> Result<()> {
         ["--counts"] => counts::print(),
         ["--counts", "--store"] => counts::store(),
         ["--scaling"] => scaling::run(),
-        unknown => bail!("no such bench: {} (--peers [--json], --counts [--store], --scaling)", unknown.join(" ")),
+        ["--still"] => still::run(),
+        unknown => {
+            bail!("no such bench: {} (--peers [--json], --counts [--store], --scaling, --still)", unknown.join(" "))
+        }
     }
 }
 

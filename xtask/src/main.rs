@@ -29,7 +29,8 @@ cargo xtask CHORE
           --try makes them twice and installs them into a bare system (needs to be root; many minutes)
   guide   take the pictures of docs/user-guide in a real browser
   bench   nanoseconds per particle-hour; --peers [--json] beside other tools (needs Python 3 and the network),
-          --counts [--store] instructions (needs valgrind), --scaling by size, into docs/PERFORMANCE.md
+          --counts [--store] instructions (needs valgrind), --scaling by size, into docs/PERFORMANCE.md,
+          --still whether twenty seeds say one thing of the demo (the release binary must be built)
   validate
           compute every check afresh and write docs/VALIDATION.md, docs/PARAMETERS.md and docs/pictures
   calibrate

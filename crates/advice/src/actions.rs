@@ -84,8 +84,9 @@ pub(crate) struct Weighed {
 
 /// The actions most worth doing, best first.
 pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
-    let mut weighed: Vec<Weighed> =
-        candidates::all(situation).iter().map(|candidate| weigh(situation, candidate)).collect();
+    let candidates = candidates::all(situation);
+    let hopeful = candidates.iter().filter(|candidate| may_help(situation, candidate));
+    let mut weighed: Vec<Weighed> = hopeful.map(|candidate| weigh(situation, candidate)).collect();
     // A blocked opening is cleared whatever the sums say: what they do not hold is bees that cannot get out.
     // Whether it pays is one question, whether it helps is another: what helps is told with its price.
     weighed.retain(|it| {
@@ -108,11 +109,31 @@ pub(crate) fn nothing_helps(actions: &[ActionAnswer]) -> bool {
     !actions.iter().any(|action| action.helps() || action.kind == ActionKind::ClearOpenings)
 }
 
+/// A quarter of the members is run first.
+const A_PART: usize = 4;
+/// Members of which no part is worth running first.
+const FEW: usize = 64;
+/// Standard errors by which a candidate must fall short among them to be left out.
+const SURELY: f64 = 3.0;
+
+/// Whether a candidate can still be worth a keeper's walk once a part of the members has been run with it. What is seen to do
+/// next to nothing costs no more than that part.
+fn may_help(situation: &Situation<'_>, candidate: &Candidate) -> bool {
+    let base = situation.base;
+    let members = base.question.members / A_PART;
+    if members < FEW || candidate.kind == ActionKind::ClearOpenings || candidate.fed_first {
+        return true;
+    }
+    let (gain, error) = mean_and_error(&gains(base, members, &[], &candidate.events));
+    let most = base.ahead.alive(situation.colony) * (gain + SURELY * error);
+    rounded(100.0 * most, 1) >= LEAST_WORTH
+}
+
 /// Runs a candidate and compares it, member by member, with the base's own run.
 fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
     let base = situation.base;
     let food = candidate.fed_first.then(|| base.feeding(situation.colony)).flatten();
-    let gains = gains(base, food.as_slice(), &candidate.events);
+    let gains = gains(base, base.question.members, food.as_slice(), &candidate.events);
     // A dead colony gains nothing, and what is done for it costs the same.
     let alive = base.ahead.alive(situation.colony);
     let (gain, error) = mean_and_error(&gains);
@@ -138,13 +159,13 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
     Weighed { answer, gains, feeds: candidate.feeds, events: candidate.events.clone() }
 }
 
-/// Colonies alive, fed and queenright more than in the plan's run with `food` alone given, for each member.
-fn gains(base: &Base<'_>, food: &[Event], events: &[Event]) -> Vec<f64> {
+/// Colonies alive, fed and queenright more than in the plan's run with `food` alone given, for each of the first members.
+fn gains(base: &Base<'_>, members: usize, food: &[Event], events: &[Event]) -> Vec<f64> {
     let places = touched(base, events);
-    let without = (!food.is_empty()).then(|| base.rerun(&places, food));
-    let outcomes = base.rerun(&places, &[food, events].concat());
+    let without = (!food.is_empty()).then(|| base.rerun_of(members, &places, food));
+    let outcomes = base.rerun_of(members, &places, &[food, events].concat());
     let fed = base.fed();
-    let mut gains = vec![0.0; base.question.members];
+    let mut gains = vec![0.0; members];
     for (at, (place, outcome)) in places.iter().zip(&outcomes).enumerate() {
         let before = without.as_ref().map_or(&base.trajectories[*place], |without| &without[at]);
         for ((gain, after), before) in gains.iter_mut().zip(&outcome.ends).zip(&before.ends) {
@@ -160,7 +181,15 @@ pub(crate) fn touched(base: &Base<'_>, events: &[Event]) -> Vec<usize> {
         Action::MoveFrames { to, .. } | Action::Unite { into: to } => Some(to),
         _ => None,
     });
-    let mut places: BTreeSet<usize> = events.iter().map(|event| event.colony).chain(receivers).collect();
+    beside_them(base, events.iter().map(|event| event.colony).chain(receivers))
+}
+
+/// Some colonies with the hives they warm and those that warm them, in order.
+pub(crate) fn beside_them(base: &Base<'_>, places: impl Iterator<Item = usize>) -> Vec<usize> {
+    let mut places: BTreeSet<usize> = places.collect();
+    if base.ahead.is_each_alone() {
+        return places.into_iter().collect();
+    }
     let warmed = |place: &usize| base.housed[*place].neighbour.is_some_and(|lender| places.contains(&lender));
     let borrowers: Vec<usize> = (0..base.housed.len()).filter(warmed).collect();
     places.extend(borrowers);

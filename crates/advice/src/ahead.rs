@@ -5,7 +5,7 @@ use std::ops::Range;
 use snowhum_apiary::NotedOpenings;
 use snowhum_watch::{Outlook, Scene};
 use snowhum_winter::{
-    Action, Environment, Event, Housed, Parameters, Record, Schedule, Settings, Trajectory, WarmWall, Yard, run,
+    Action, Environment, Event, Housed, Parameters, Schedule, Settings, Trajectory, WarmWall, Yard, run,
 };
 
 /// Where a run starts from.
@@ -53,6 +53,12 @@ impl Ahead<'_> {
         (environment, behind..(behind + days).min(environment.days()))
     }
 
+    /// Whether every colony runs by itself, beside a wall that is as warm whatever is done: nothing done to one then touches
+    /// another.
+    pub(crate) fn is_each_alone(&self) -> bool {
+        matches!(self, Self::Watched(_))
+    }
+
     /// Chance that a colony is alive where the run starts; its members all are.
     pub(crate) fn alive(&self, place: usize) -> f64 {
         match self {
@@ -82,7 +88,7 @@ impl Ahead<'_> {
                 let (part, schedule) = part_of(housed, places, events);
                 run(&Yard { environment, parameters, colonies: &part }, &schedule, settings)
             }
-            Self::Watched(watched) => places.iter().map(|&place| watched.run(place, events, settings.record)).collect(),
+            Self::Watched(watched) => places.iter().map(|&place| watched.run(place, events, settings)).collect(),
         }
     }
 }
@@ -107,10 +113,11 @@ fn part_of(housed: &[Housed], places: &[usize], events: &[Event]) -> (Vec<Housed
 }
 
 impl Watched<'_> {
-    fn run(&self, place: usize, events: &[Event], record: Record) -> Trajectory {
+    fn run(&self, place: usize, events: &[Event], settings: Settings) -> Trajectory {
         let mut own: Vec<(usize, Action)> = events.iter().filter_map(|event| self.own(place, event)).collect();
         own.sort_by_key(|(day, _)| *day);
-        self.outlooks[place].run(&self.scene, self.beside[place].as_ref(), &own, record)
+        let (outlook, beside) = (&self.outlooks[place], self.beside[place].as_ref());
+        outlook.run_of(settings.members, &self.scene, beside, &own, settings.record)
     }
 
     /// What an event means for one colony alone: of frames moved, one side takes and the other hangs in.

@@ -9,7 +9,6 @@ use snowhum_weather::{Far, Provenance};
 use snowhum_winter::Ends;
 
 use crate::fit::FitAnswer;
-use crate::need::Need;
 use crate::now::NowAnswer;
 use crate::statistics::rounded;
 use crate::verdict::{ColonyVerdict, FirstAnswer};
@@ -41,8 +40,6 @@ pub struct PlanAnswer {
     pub how_sure: String,
     /// Every colony in the yard's order.
     pub colonies: Vec<ColonyPlan>,
-    /// What each of them needs first, in the same order.
-    pub needs: Vec<Need>,
     /// Whether each colony is fit for winter, and what the yard needs for it.
     pub fit: Option<FitAnswer>,
     /// What a keeper is told first.

@@ -1,6 +1,7 @@
 //! Whether combs can be lifted in the days ahead: neither moved about a hive nor given to another in the cold.
 
-use snowhum_units::Kelvin;
+use snowhum_apiary::food_in;
+use snowhum_units::{Kelvin, Kilogram};
 
 use crate::plan::Base;
 
@@ -10,6 +11,17 @@ const FROM: Kelvin = Kelvin::from_celsius(10.0);
 /// Days ahead that are looked at, and how many of them must have a mild hour (judgement: one may be rain).
 const AHEAD: usize = 7;
 const MILD_DAYS: usize = 2;
+
+/// Share of a hive's combs that holds stores once it is fed full (judgement: as of a frame worth moving).
+const FULL: f64 = 0.9;
+
+/// Stores that a hive's combs still take: it is never fed more, whatever is short.
+pub(crate) fn room(base: &Base<'_>, at: usize) -> Kilogram {
+    let housed = &base.housed[at];
+    let combs = f64::from(housed.hive.comb_count());
+    let all = food_in(FULL * combs, housed.hive.mean_comb_side()).p50;
+    Kilogram::new((all - housed.colony.stores.total.p50).get().max(0.0))
+}
 
 /// Whether combs can be lifted on some day of the week ahead, in at least half of the weather that may come.
 pub(crate) fn can_be_lifted(base: &Base<'_>) -> bool {

@@ -24,6 +24,7 @@ use snowhum_apiary::{Colony, Combs, Mites};
 use snowhum_units::System;
 use snowhum_winter::{Event, Housed, Trajectory};
 
+use crate::actions::{beside_them, touched};
 use crate::answer::ColonyPlan;
 use crate::plan::Base;
 use crate::shortage::WORTH_FEEDING;
@@ -41,8 +42,8 @@ pub(crate) struct Look<'a> {
     dates: SiteDates,
     health: Health,
     cold: Country,
-    /// The same winter with every colony given what it is short of today.
-    fed: Vec<Trajectory>,
+    /// The same winter with every colony given what it is short of today; none where nothing is short.
+    fed: Vec<Option<Trajectory>>,
     /// The fortnight's mean of the daily maximum on the plan's first day, °C.
     warmth_c: f64,
 }
@@ -52,7 +53,7 @@ pub(crate) fn fit(base: &Base<'_>, plans: &[ColonyPlan]) -> Option<FitAnswer> {
     let figures = Figures::shipped()?;
     let dates = dates::of(base, &figures);
     let cold = figures.cold_of(dates::coldest_month(base));
-    let fed = run_fed(base, &base.housed, &[]);
+    let fed = fed(base);
     let health = Health::from(base, &figures, &dates);
     let look = Look { base, plans, dates, health, cold, fed, warmth_c: dates::warmth(base), figures };
     let colonies: Vec<ColonyFit> = (0..base.housed.len()).map(|at| colony(&look, at)).collect();
@@ -72,18 +73,30 @@ pub(crate) fn site_dates(base: &Base<'_>) -> Option<SiteDates> {
     Some(dates::of(base, &Figures::shipped()?))
 }
 
-/// Every colony given what it is short of today, as syrup or, where it is too late for that, as solid feed; and what else is
-/// done.
-fn run_fed(base: &Base<'_>, housed: &[Housed], done: &[Event]) -> Vec<Trajectory> {
-    let places: Vec<usize> = (0..base.housed.len()).collect();
-    let events: Vec<Event> = places.iter().filter_map(|at| base.feeding(*at)).chain(done.iter().cloned()).collect();
-    base.ahead.run(housed, &places, &events, base.end_only())
+/// Every colony given what it is short of today, as syrup or, where it is too late for that, as solid feed.
+fn fed(base: &Base<'_>) -> Vec<Option<Trajectory>> {
+    let events = feeding(base);
+    let places = touched(base, &events);
+    let mut fed = vec![None; base.housed.len()];
+    for (at, run) in places.iter().zip(base.rerun(&places, &events)) {
+        fed[*at] = Some(run);
+    }
+    fed
+}
+
+fn feeding(base: &Base<'_>) -> Vec<Event> {
+    (0..base.housed.len()).filter_map(|at| base.feeding(at)).collect()
 }
 
 fn colony(look: &Look<'_>, at: usize) -> ColonyFit {
     let scales = scales::all(look, at);
     let (verdict, unite) = verdict::of(look, at);
     ColonyFit { name: look.colony(at).name.clone(), say: say::colony(look, at), scales, verdict, unite }
+}
+
+/// Alive and queenright in spring, for each member. Food is not asked about: it is given.
+fn queenright(run: &Trajectory) -> impl Iterator<Item = f64> {
+    run.ends.iter().map(|end| end.queenright)
 }
 
 impl Look<'_> {
@@ -111,24 +124,26 @@ impl Look<'_> {
 
     /// Chance of being alive and queenright in spring, once given what it is short of.
     fn fed_chance(&self, at: usize) -> f64 {
-        mean_and_error(&self.outcomes(&self.fed, at)).0
+        mean_and_error(&queenright(self.fed_run(at)).collect::<Vec<_>>()).0
     }
 
-    /// Alive and queenright in spring, for each member of a colony in a run. Food is not asked about: it is given.
-    fn outcomes(&self, run: &[Trajectory], at: usize) -> Vec<f64> {
-        run[at].ends.iter().map(|end| end.queenright).collect()
+    fn fed_run(&self, at: usize) -> &Trajectory {
+        self.fed[at].as_ref().unwrap_or(&self.base.trajectories[at])
     }
 
     /// What some colonies gain when something is done, every colony fed: the mean of their sum and its standard error.
     fn gain(&self, done: &[Event], of: &[usize]) -> (f64, f64) {
-        self.gain_of(&run_fed(self.base, &self.base.housed, done), of)
+        self.gain_of(&self.base.housed, done, of)
     }
 
-    fn gain_of(&self, after: &[Trajectory], of: &[usize]) -> (f64, f64) {
-        let mut gains = vec![0.0; self.base.question.members];
-        for &at in of {
-            let (after, before) = (self.outcomes(after, at), self.outcomes(&self.fed, at));
-            for ((gain, after), before) in gains.iter_mut().zip(after).zip(before) {
+    /// The same in hives that may have changed.
+    fn gain_of(&self, housed: &[Housed], done: &[Event], of: &[usize]) -> (f64, f64) {
+        let base = self.base;
+        let places = beside_them(base, of.iter().copied().chain(touched(base, done)));
+        let after = base.ahead.run(housed, &places, &[feeding(base), done.to_vec()].concat(), base.end_only());
+        let mut gains = vec![0.0; base.question.members];
+        for (at, after) in places.iter().zip(&after).filter(|(at, _)| of.contains(at)) {
+            for ((gain, after), before) in gains.iter_mut().zip(queenright(after)).zip(queenright(self.fed_run(*at))) {
                 *gain += after - before;
             }
         }

@@ -10,7 +10,7 @@ mod window;
 mod winter;
 mod year;
 
-pub use answer::{Belief, Caution, Due, HalfMonth, JOBS_SCHEMA, JobWindow, JobsAnswer, Kind, Trigger};
+pub use answer::{Belief, Caution, Due, HalfMonth, HiveDue, JOBS_SCHEMA, JobWindow, JobsAnswer, Kind, Trigger};
 pub use triggers::Triggers;
 pub use year::season_start;
 
@@ -76,6 +76,7 @@ pub fn jobs(question: &JobsQuestion<'_>) -> JobsAnswer {
         as_of: question.as_of,
         from: question.from,
         weather: WeatherAnswer::new(&question.year.provenance, members, question.year.paths.len(), question.system),
+        hives: Vec::new(),
         windows: in_order(windows, question.as_of),
         half_months: half_months(&ground.year),
         notes: notes(&ground),
@@ -83,9 +84,12 @@ pub fn jobs(question: &JobsQuestion<'_>) -> JobsAnswer {
 }
 
 impl JobsAnswer {
-    /// The same with what is known of each colony today: which go hungry, and when.
+    /// The same with what is known of each colony today: the verdict on it, which go hungry, and when.
     #[must_use]
     pub fn told_by(mut self, now: &NowAnswer) -> Self {
+        if now.as_of == self.as_of {
+            self.hives = colonies::due(now);
+        }
         let hungry = colonies::hungry(now);
         let is_gone = |name: &String| now.colonies.iter().any(|one| one.name == *name && one.is_gone());
         self.windows.iter_mut().for_each(|window| window.colonies.retain(|name| !is_gone(name)));

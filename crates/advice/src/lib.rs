@@ -21,7 +21,6 @@ mod left_out;
 pub mod lessons;
 pub mod lifting;
 mod looks_to;
-pub mod need;
 pub mod now;
 mod over_rule;
 mod plan;

@@ -1,5 +1,6 @@
 //! Where each colony stands now, from weather and notes, and what to do next.
 
+mod alert;
 mod answer;
 mod beside;
 mod colony;
@@ -10,14 +11,13 @@ mod lid;
 mod look_first;
 mod open_first;
 mod thresholds;
-mod word;
 
+pub use alert::{Alert, alert};
 pub use answer::{
     ColonyNow, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer, OpenFirst, StoresNow,
 };
 pub use lid::may_lift;
 pub use thresholds::Thresholds;
-pub use word::{Alert, Word, alert};
 
 use jiff::ToSpan;
 use jiff::civil::Date;
@@ -31,7 +31,7 @@ use crate::LooksTo;
 use crate::ahead::{Ahead, Watched};
 use crate::answer::WeatherAnswer;
 use crate::plan::{Base, PlanQuestion, colony_plan};
-use crate::verdict::{self, Facts, FirstAnswer};
+use crate::verdict::{self, Facts, FirstAnswer, LastVerdict};
 use crate::{fit, yard};
 use colony::Seen;
 
@@ -51,6 +51,8 @@ pub struct NowQuestion<'a> {
     pub thresholds: &'a Thresholds,
     /// Particles.
     pub sizes: Sizes,
+    /// What was decided of each colony last, as far as that is kept: near a line it holds.
+    pub last: &'a [LastVerdict],
 }
 
 /// A yard made ready for watching: its weather as the model takes it, its colonies, and who warms whom.
@@ -218,16 +220,21 @@ impl<'a> Ground<'a> {
                 watching: &watchings[at],
                 visits: &self.visits[at],
                 expect_next: &expectations[at],
-                thresholds: self.question.thresholds,
-                looks_to: self.looks_to(),
                 end: scene.start + jiff::SignedDuration::from_hours(until as i64),
             };
             colony::now(&base, at, &watched)
         };
         let seen: Vec<Seen> = (0..base.housed.len()).map(colony).collect();
-        let first = self.first(&base, &seen);
+        let (first, plan) = (self.first(&base, &seen), &self.question.plan);
         let colonies = seen.into_iter().enumerate();
-        let colonies = colonies.map(|(at, seen)| ColonyNow { verdict: first.verdict(at), ..seen.now }).collect();
+        let told = |at: usize| first.colonies.get(at).map_or_else(String::new, |one| one.says(plan.system));
+        let of_colony = |(at, seen): (usize, Seen)| ColonyNow {
+            verdict: first.verdict(at),
+            about: told(at),
+            nothing_helps: seen.now.nothing_helps && first.only_looks(at),
+            ..seen.now
+        };
+        let colonies = colonies.map(of_colony).collect();
         self.answer(&scene, colonies, first)
     }
 
@@ -247,7 +254,12 @@ impl<'a> Ground<'a> {
             let own = &fit.as_ref()?.colonies.get(at)?.verdict;
             (!own.with.as_ref().is_some_and(is_gone)).then_some(own)
         };
-        let facts: Vec<Facts<'_>> = seen.iter().enumerate().map(|(at, seen)| seen.facts(of_fit(at))).collect();
+        let last = |at: usize| {
+            let id = base.housed.get(at)?.colony.id;
+            self.question.last.iter().find(|last| last.colony == id).map(|last| &last.verdict)
+        };
+        let facts: Vec<Facts<'_>> =
+            seen.iter().enumerate().map(|(at, seen)| seen.facts(of_fit(at), last(at))).collect();
         verdict::first(base, today, self.looks_to(), &facts)
     }
 
@@ -285,9 +297,4 @@ impl<'a> Ground<'a> {
             first,
         }
     }
-}
-
-/// The day before a plan's own: the day asked about.
-pub(crate) fn day_before(date: Date) -> Date {
-    date.saturating_sub(1.days())
 }

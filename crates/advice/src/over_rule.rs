@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::Combs;
 use snowhum_units::Kilogram;
 
+use crate::combs;
 use crate::plan::Base;
 use crate::rules;
 use crate::shortage::{self, LEFT_IN_SPRING, WORTH_FEEDING};
@@ -86,7 +87,8 @@ fn says(base: &Base<'_>, over: &OverRule) -> String {
     )
 }
 
-/// Stores to give a colony now: what is short, or the part of it up to a rule far below.
+/// Stores to give a colony now: what is short, or the part of it up to a rule far below, and never more than its combs take.
 pub(crate) fn now(base: &Base<'_>, at: usize) -> Kilogram {
-    over_rule(base, at).map_or(base.shortages[at], |over| Kilogram::new(over.first_kg))
+    let wanted = over_rule(base, at).map_or(base.shortages[at].get(), |over| over.first_kg);
+    Kilogram::new(wanted.min(combs::room(base, at).get()))
 }

@@ -13,7 +13,6 @@ use crate::ahead::Ahead;
 use crate::answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres, WeatherAnswer};
 use crate::gifts::{self, Gift};
 use crate::hunger::Apart;
-use crate::need::Need;
 use crate::shortage::alive_in_spring;
 use crate::statistics::{mean_and_error, mean_of_ends, rounded, weighted_range};
 use crate::sums::losses::learnt;
@@ -77,7 +76,12 @@ impl Base<'_> {
 
     /// Runs some colonies again, with something done; the places are in order and hold whatever touches them.
     pub(crate) fn rerun(&self, places: &[usize], events: &[Event]) -> Vec<Trajectory> {
-        self.ahead.run(&self.housed, places, events, self.end_only())
+        self.rerun_of(self.question.members, places, events)
+    }
+
+    /// The same of the first members alone, who are those of every run.
+    pub(crate) fn rerun_of(&self, members: usize, places: &[usize], events: &[Event]) -> Vec<Trajectory> {
+        self.ahead.run(&self.housed, places, events, Settings { members, ..self.end_only() })
     }
 
     /// What colony `at` is short of, given today as what bees can take now; none where it is short of nothing.
@@ -121,10 +125,6 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         weighed.iter().enumerate().map(|(at, own)| colony_plan(&base, at, own)).collect();
     let fit = fit::fit(&base, &colonies);
     let fitness = |at: usize| Some(&fit.as_ref()?.colonies.get(at)?.verdict);
-    let need = |(at, colony): (usize, &ColonyPlan)| {
-        Need::of(colony, fitness(at).map(|verdict| verdict.kind), fitness(at).and_then(|verdict| verdict.queen))
-    };
-    let needs = colonies.iter().enumerate().map(need).collect();
     let facts: Vec<Facts<'_>> = weighed
         .iter()
         .enumerate()
@@ -136,11 +136,13 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
             beside: false,
             weighed,
             fit: fitness(at),
+            last: None,
         })
         .collect();
     let first = verdict::first(&base, question.as_of, LooksTo::Spring, &facts);
     for (at, colony) in colonies.iter_mut().enumerate() {
         colony.verdict = first.verdict(at);
+        colony.nothing_helps = colony.nothing_helps && first.only_looks(at);
     }
     let apiary = question.apiary;
     PlanAnswer {
@@ -160,7 +162,6 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         how_sure: how_sure(question.parameters),
         fit,
         colonies,
-        needs,
         first,
     }
 }

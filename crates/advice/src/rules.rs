@@ -12,6 +12,16 @@ const SHIPPED: &str = include_str!("../../../data/rules_of_thumb.toml");
 #[derive(Debug, Clone, Deserialize)]
 struct File {
     rule: Vec<Rule>,
+    feeding: Vec<Feeding>,
+}
+
+/// Until when the trade of a region feeds syrup.
+#[derive(Debug, Clone, Deserialize)]
+struct Feeding {
+    region: String,
+    /// Least and most latitude, least and most longitude.
+    r#box: [f64; 4],
+    says: String,
 }
 
 #[derive(Debug, Clone, Deserialize)]
@@ -39,7 +49,25 @@ pub fn stores_rule(site: &Site, hive: &Hive) -> Option<RuleOfThumb> {
     found(site, hive).map(|(rule, _)| rule)
 }
 
-/// The same, with how well it is founded.
+/// Until when syrup is fed by custom at a site, and why that may differ from a day reckoned here; none where no custom is known.
+#[must_use]
+pub fn feeding_custom(site: &Site) -> Option<String> {
+    let customs = toml::from_str::<File>(SHIPPED).ok()?.feeding;
+    let (latitude, longitude) = (site.latitude.get(), site.longitude.get());
+    let fits = |custom: &&Feeding| {
+        let [south, north, west, east] = custom.r#box;
+        (south..=north).contains(&latitude) && (west..=east).contains(&longitude)
+    };
+    let size = |custom: &Feeding| (custom.r#box[1] - custom.r#box[0]) * (custom.r#box[3] - custom.r#box[2]);
+    let custom = customs.iter().filter(fits).min_by(|a, b| size(a).total_cmp(&size(b)))?;
+    Some(format!(
+        "By custom ({}) {}. The safe day here is earlier: it is the one on which syrup fed until then is carried down and \
+         capped in nine years of ten; in most years bees still take it later, and what they do not cap ferments.",
+        custom.region, custom.says
+    ))
+}
+
+/// [`stores_rule`], with how well it is founded.
 pub(crate) fn found(site: &Site, hive: &Hive) -> Option<(RuleOfThumb, Status)> {
     let rules = toml::from_str::<File>(SHIPPED).ok()?.rule;
     let (latitude, longitude) = (site.latitude.get(), site.longitude.get());

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Act, Apiary, Colony, Feed, KnownBy, Mites, Note};
 use snowhum_units::Range;
 
-use crate::now::{ColonyNow, NowAnswer, Word};
+use crate::now::{ColonyNow, NowAnswer};
 use crate::statistics::rounded;
 use crate::treatments::{TreatmentRow, treatments};
 use crate::verdict::ColonyVerdict;
@@ -52,8 +52,6 @@ pub struct ColonySeason {
     pub treatments: Vec<TreatmentRow>,
     /// What the estimate said after the last visit of each month.
     pub months: Vec<MonthSaid>,
-    /// How it stands.
-    pub word: Word,
     /// The one verdict on it.
     pub verdict: ColonyVerdict,
     /// In words.
@@ -114,7 +112,6 @@ fn colony_season(colony: &Colony, now: &ColonyNow, notes: &[&Note], treatments: 
         fed: fed(notes),
         treatments,
         months: months(now),
-        word: now.word,
         verdict: now.verdict.clone(),
         about: now.about.clone(),
     }

@@ -3,8 +3,10 @@
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event, MemberEnd, Trajectory};
 
+use crate::actions::beside_them;
 use crate::plan::Base;
 use crate::statistics::{mean_of_ends, quantile, weighted_range};
+use crate::verdict::Estimate;
 
 /// Food within reach that a colony should have left at the horizon (judgement: a month of early brood rearing; what
 /// counts as fed at all is the parameter `fed_in_spring`).
@@ -44,13 +46,13 @@ pub(crate) fn shortages(base: &Base<'_>) -> Shortages {
     let mut alive: Vec<f64> = base.trajectories.iter().map(alive_in_spring).collect();
     if lacks.contains(&true) {
         for _ in 0..ROUNDS {
-            let runs = given(base, &amounts);
-            for (amount, run) in amounts.iter_mut().zip(&runs).filter(|(amount, _)| **amount > 0.0) {
-                *amount = (*amount - surplus(run)).clamp(0.0, AMPLE);
+            for (at, run) in given(base, &lacks, &amounts) {
+                if amounts[at] > 0.0 {
+                    amounts[at] = (amounts[at] - surplus(&run)).clamp(0.0, AMPLE);
+                }
+                (eaten[at], queenright[at]) = (eaten_by_half(&run), queenright_in_spring(&run));
+                alive[at] = alive_in_spring(&run);
             }
-            eaten = runs.iter().map(eaten_by_half).collect();
-            queenright = runs.iter().map(queenright_in_spring).collect();
-            alive = runs.iter().map(alive_in_spring).collect();
         }
     }
     Shortages { amounts: amounts.into_iter().map(Kilogram::new).collect(), eaten, queenright, alive }
@@ -83,18 +85,27 @@ pub(crate) fn need(base: &Base<'_>, at: usize) -> Kilogram {
     Kilogram::new((there - over).get().max(0.0))
 }
 
+/// What is short of food, below nought what is over, and how sure the run is of it.
+pub(crate) fn estimate(base: &Base<'_>, at: usize) -> Estimate {
+    let over: Vec<f64> = base.trajectories[at].ends.iter().map(|end| (LEFT_IN_SPRING - end.reachable).get()).collect();
+    let own = Estimate::by_parts(&over, |part| quantile(part, CONFIDENCE));
+    let short = base.shortages[at].get();
+    Estimate { value: if short > 0.0 { short } else { own.value }, ..own }
+}
+
 /// What the worst tenth has within reach over what it should.
 fn surplus(trajectory: &Trajectory) -> f64 {
     let over: Vec<f64> = trajectory.ends.iter().map(|end| (end.reachable - LEFT_IN_SPRING).get()).collect();
     quantile(&over, 1.0 - CONFIDENCE)
 }
 
-/// The winter when each colony is given its amount today.
-fn given(base: &Base<'_>, amounts: &[f64]) -> Vec<Trajectory> {
+/// The winter when each colony is given its amount today, of those that lack something and what they touch.
+fn given(base: &Base<'_>, lacks: &[bool], amounts: &[f64]) -> Vec<(usize, Trajectory)> {
     let feed = |(at, kg): (usize, &f64)| {
         (*kg > 0.0).then_some(Event { day: 0, colony: at, action: Action::Syrup { stores: Kilogram::new(*kg) } })
     };
     let events: Vec<Event> = amounts.iter().enumerate().filter_map(feed).collect();
-    let places: Vec<usize> = (0..base.housed.len()).collect();
-    base.rerun(&places, &events)
+    let places = beside_them(base, (0..lacks.len()).filter(|at| lacks[*at]));
+    let runs = base.rerun(&places, &events);
+    places.into_iter().zip(runs).collect()
 }

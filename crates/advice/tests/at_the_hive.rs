@@ -48,6 +48,7 @@ fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
         signs: &signs,
         thresholds: &thresholds,
         sizes: Sizes { alive: 300, dead: 120 },
+        last: &[],
     };
     let ground = Ground::of(question);
     ground.now(&ground.watch())

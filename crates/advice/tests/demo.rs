@@ -5,13 +5,13 @@
 use std::sync::OnceLock;
 
 use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
-use snowhum_advice::need::Need;
+use snowhum_advice::verdict::Task;
 use snowhum_advice::{PlanQuestion, hive, plan, yard};
 use snowhum_apiary::Apiary;
 use snowhum_units::{Fraction, Kelvin, Kilogram, MetrePerSecond, System};
 use snowhum_weather::Ensemble;
 use snowhum_winter::{
-    Action, Cause, Ends, Environment, Event, Housed, MemberEnd, Parameters, Record, Schedule, Settings, StartFrom,
+    Action, Cause, Environment, Event, Housed, MemberEnd, Parameters, Record, Schedule, Settings, StartFrom,
     SteadyQuestion, Trajectory, Yard, run,
 };
 
@@ -231,38 +231,12 @@ fn insulating_only_alders_lid_moves_the_water_from_the_lid_to_the_walls() {
     }
 }
 
-/// A colony of the demo that is short of so much, comes to spring with such a chance, and can or cannot be helped.
-fn like(chance: f64, shortage_kg: f64, nothing_helps: bool) -> ColonyPlan {
-    let ends = Ends { starved: 1.0 - chance, ..Ends::default() };
-    ColonyPlan { alive_fed_queenright: chance, shortage_kg, nothing_helps, ends, ..colony("Alder").clone() }
-}
-
-#[test]
-fn a_colony_needs_the_keeper_where_its_word_is_act_or_stop_and_nowhere_else() {
-    use snowhum_advice::fit::VerdictKind::{Alone, ShakeOut, Stop, Treat, Unite};
-    let cases = [
-        (like(0.95, 0.0, true), Some(Alone), "sound", false),
-        (like(0.95, 0.0, true), None, "sound", false),
-        (like(0.95, 4.0, true), Some(Alone), "watch: food", false),
-        (like(0.7, 4.0, true), Some(Alone), "act: food", true),
-        (like(0.95, 0.0, true), Some(Treat), "act: mites first", true),
-        (like(0.95, 4.0, true), Some(Treat), "act: mites, then food", true),
-        (like(0.7, 4.0, true), Some(Unite), "act: unite", true),
-        (like(0.7, 4.0, true), Some(ShakeOut), "act: shake out", true),
-        (like(0.95, 4.0, true), Some(Stop), "stop: foulbrood first", true),
-        (like(0.3, 0.0, true), Some(Alone), "watch: starved", false),
-        (like(0.7, 0.0, false), Some(Alone), "act: starved", true),
-    ];
-    for (colony, verdict, words, urgent) in cases {
-        let need = Need::of(&colony, verdict, None);
-        assert_eq!((need.words().as_str(), need.is_urgent()), (words, urgent));
-    }
-}
-
 #[test]
 fn a_plan_says_of_every_colony_what_it_needs() {
     let plan = answer();
-    assert_eq!(plan.needs.len(), plan.colonies.len());
-    assert_eq!(plan.needs[place("Alder")], Need::Nothing);
-    assert!(plan.needs[place("Larch")].is_urgent() && plan.needs[place("Juniper")].is_urgent());
+    let of = |name: &str| &plan.first.colonies[place(name)];
+    assert!(plan.colonies.iter().zip(&plan.first.colonies).all(|(plan, first)| plan.verdict == first.verdict));
+    assert!(!of("Alder").verdict.is_urgent() && of("Larch").verdict.is_urgent());
+    let feeds = |name: &str| of(name).steps.iter().any(|step| matches!(step.task, Task::FeedSolid { .. }));
+    assert!(feeds("Juniper") && !feeds("Alder"), "{:?}", of("Juniper").steps);
 }

@@ -9,9 +9,9 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
 use snowhum_advice::fit::{Verdict, VerdictKind};
-use snowhum_advice::need::Need;
-use snowhum_advice::now::{ColonyNow, Ground, NowAnswer, NowQuestion, Thresholds, Word};
+use snowhum_advice::now::{ColonyNow, Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::queen::QueenTrouble;
+use snowhum_advice::verdict::{ColonyFirst, Step, Task, Urgency, Why};
 use snowhum_advice::{PlanQuestion, plan};
 use snowhum_apiary::Apiary;
 use snowhum_units::System;
@@ -78,6 +78,7 @@ fn now_on(apiary: &Apiary, as_of: Date) -> NowAnswer {
         signs: &signs,
         thresholds: &thresholds,
         sizes: Sizes { alive: 128, dead: 64 },
+        last: &[],
     });
     ground.now(&ground.watch())
 }
@@ -90,8 +91,13 @@ fn verdict<'a>(plan: &'a PlanAnswer, name: &str) -> &'a Verdict {
     &plan.fit.as_ref().unwrap().colonies.iter().find(|colony| colony.name == name).unwrap().verdict
 }
 
-fn need(plan: &PlanAnswer, name: &str) -> Need {
-    plan.needs[plan.colonies.iter().position(|colony| colony.name == name).unwrap()]
+/// What is told first of a colony.
+fn first<'a>(plan: &'a PlanAnswer, name: &str) -> &'a ColonyFirst {
+    plan.first.colonies.iter().find(|colony| colony.name == name).unwrap()
+}
+
+fn first_of<'a>(now: &'a NowAnswer, name: &str) -> &'a ColonyFirst {
+    now.first.colonies.iter().find(|colony| colony.name == name).unwrap()
 }
 
 fn here<'a>(now: &'a NowAnswer, name: &str) -> &'a ColonyNow {
@@ -133,7 +139,7 @@ fn each_state_has_its_own_end_word_and_first_action_and_none_betters_a_laying_qu
                 verdict(&plan, state).kind,
                 VerdictKind::Alone | VerdictKind::Company | VerdictKind::Boost
             ));
-            assert!(need(&plan, state).words().ends_with(trouble.words()), "{:?}", need(&plan, state));
+            assert!(first(&plan, state).why.contains(&Why::Queen { trouble }), "{:?}", first(&plan, state));
             let first = &told.actions[0];
             assert!(first.by_custom && first.by >= first.from, "{first:?}");
             words.insert(verdict(&plan, state).words());
@@ -171,7 +177,9 @@ fn each_is_done_what_custom_asks_of_it_in_its_season() {
     assert!(says(&summer, "virgin").contains("in 100 such queens still mate"), "{}", says(&summer, "virgin"));
     assert!(says(&summer, "drone layer").contains("take her out"));
     assert!(says(&summer, "laying workers").starts_with("give it no queen"));
-    assert!(matches!(need(&summer, "virgin"), Need::QueenLater(_)) && need(&summer, "none").is_urgent());
+    for state in TOLD {
+        assert!(first(&summer, state).steps.iter().any(|step| matches!(step.task, Task::Queen { .. })), "{state}");
+    }
 
     let winter = plan("2025-12-20");
     assert_eq!(kinds(&winter), [VerdictKind::Wait; 4]);
@@ -180,7 +188,7 @@ fn each_is_done_what_custom_asks_of_it_in_its_season() {
     for state in TOLD {
         assert!(says(&winter, state).starts_with("nothing now"), "{}", says(&winter, state));
         assert!(says(&winter, state).contains("on the first day on which bees fly well"));
-        assert!(!need(&winter, state).is_urgent() && need(&winter, state) != Need::Nothing);
+        assert_eq!(first(&winter, state).verdict.word, Urgency::LookInside, "{state}");
     }
     let list = &winter.fit.as_ref().unwrap().shopping;
     assert!(list.hives.iter().all(|hive| hive.name == "Strong"), "what has no queen is not fed: {list:?}");
@@ -208,8 +216,9 @@ fn the_present_knows_the_queen_by_file_and_by_note() {
     {
         let one = here(&now, state);
         assert_eq!(one.queen, Some(trouble));
-        assert_ne!(one.word, Word::Sound);
-        assert!(one.about.starts_with(trouble.words()), "{}", one.about);
+        assert_ne!(one.verdict.word, Urgency::LeaveAlone);
+        let queen = |step: &Step| matches!(step.task, Task::Queen { trouble: told, .. } if told == trouble);
+        assert!(first_of(&now, state).steps.iter().any(queen), "{}", one.about);
         assert!(one.actions[0].by_custom && !one.nothing_helps);
         assert!(one.alive_queenright < 0.7 * one.alive, "{state}");
     }
@@ -228,7 +237,8 @@ fn midwinter_waits_and_json_tells_the_trouble() {
     let now = now_on(&yard("2025-10-05", &TOLD, ""), "2025-12-28".parse().unwrap());
     for (state, trouble) in TOLD.iter().zip(QueenTrouble::ALL) {
         let one = here(&now, state);
-        assert_eq!(one.word, Word::Watch, "{}", one.about);
+        assert_eq!(one.verdict.word, Urgency::LookInside, "{}", one.about);
+        assert!(one.about.contains("nothing in the cold"), "{}", one.about);
         let json = serde_json::to_value(one).unwrap();
         assert_eq!(json["queen"], serde_json::to_value(trouble).unwrap());
     }

@@ -78,6 +78,7 @@ fn now(apiary: &Apiary, winter: &Ensemble) -> NowAnswer {
         signs: &signs,
         thresholds: &thresholds,
         sizes: Sizes { alive: 128, dead: 32 },
+        last: &[],
     });
     let watchings = ground.watch();
     ground.now(&watchings)

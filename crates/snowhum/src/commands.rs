@@ -20,6 +20,8 @@ pub(crate) mod serve;
 mod setup;
 mod spring;
 mod sum;
+#[cfg(test)]
+mod tests;
 pub(crate) mod treatments;
 mod weather;
 pub(crate) mod weigh;

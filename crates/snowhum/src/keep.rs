@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
+use snowhum_advice::verdict::LastVerdict;
 use snowhum_apiary::Apiary;
 use snowhum_store::{Fault, Store, Wrong};
 use snowhum_units::Speech;
@@ -96,6 +97,20 @@ pub(crate) fn yard(asked: Option<&Path>) -> anyhow::Result<(PathBuf, Apiary)> {
         exit::input(format!("{shown}: no yard is kept here yet; bring yours in with: snowhum import my-yard.toml"))
     })?;
     Ok((path, apiary))
+}
+
+/// What was decided of each colony of a yard when its pages last told it; nothing where no records are kept of it.
+pub(crate) fn last_told(apiary: &Apiary, asked: Option<&Path>) -> Vec<LastVerdict> {
+    let path = asked.map(Path::to_owned).or_else(usual_place).filter(|path| path.exists() && !apiary.invented);
+    let told = |path: PathBuf| {
+        with(async {
+            let store = Store::open(&path).await?;
+            let last = snowhum_web::last_told(&store, apiary.id).await?;
+            store.close().await;
+            Ok(last)
+        })
+    };
+    path.map(told).and_then(Result::ok).unwrap_or_default()
 }
 
 /// The first yard of a store, with its notes; none if it holds none.

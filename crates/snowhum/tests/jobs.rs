@@ -32,7 +32,15 @@ fn jobs_promise_their_keys_and_write_a_calendar() {
     let calendar = std::fs::read_to_string(&file).unwrap();
     assert!(calendar.starts_with("BEGIN:VCALENDAR\r\n") && calendar.ends_with("END:VCALENDAR\r\n"));
     let dated = windows.iter().filter(|window| !window["earliest"].is_null()).count();
-    assert!(calendar.matches("BEGIN:VEVENT").count() <= dated && calendar.matches("BEGIN:VEVENT").count() > 25);
+    let hives = answer["hives"].as_array().unwrap();
+    for hive in hives {
+        for key in ["name", "verdict", "says", "on"] {
+            assert!(hive.get(key).is_some(), "{key} is missing in {hive}");
+        }
+    }
+    let due = hives.iter().filter(|hive| !hive["on"].is_null()).count();
+    let events = calendar.matches("BEGIN:VEVENT").count();
+    assert!(events <= dated + due && events > 25, "{events} events for {dated} windows and {due} hives");
 }
 
 #[test]

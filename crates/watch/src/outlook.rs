@@ -47,6 +47,24 @@ impl Outlook {
     ) -> Trajectory {
         self.members.clone().run_on(scene.yard, beside, actions, record)
     }
+
+    /// The same of the first `count` members alone.
+    #[must_use]
+    pub fn run_of(
+        &self,
+        count: usize,
+        scene: &Scene<'_>,
+        beside: Option<&WarmWall>,
+        actions: &[(usize, Action)],
+        record: Record,
+    ) -> Trajectory {
+        if count >= self.members.count() {
+            return self.run(scene, beside, actions, record);
+        }
+        let mut members = self.members.clone();
+        members.select(&(0..count).collect::<Vec<_>>());
+        members.run_on(scene.yard, beside, actions, record)
+    }
 }
 
 /// Puts copies of one ancestor far apart, so that they walk different weather: a fixed stride through the places.

@@ -20,6 +20,7 @@ use crate::fault::Fault;
 use crate::gate::{Gate, Reach};
 use crate::reckon::{Ask, Present, Reckon};
 use crate::settings::Settings;
+use crate::told;
 
 /// How often it is looked whether another program has written: one short question to the file.
 const LOOK: Duration = Duration::from_secs(3);
@@ -138,15 +139,16 @@ impl App {
         *lock(&self.0.tried) = Some(ask.day);
         let key = Key::of(&ask);
         let watched = before.filter(|before| before.key == key).map(|before| before.watchings);
-        let app = self.clone();
+        let (app, last) = (self.clone(), ask.last.clone());
         let computed = aside(move || app.0.reckon.present(&ask, watched)).await;
         match computed {
             // A yard begun meanwhile is asked about next.
             Ok(_) if self.records().1 != key.facts.id => None,
             Ok(Ok((present, watchings))) => {
+                let kept = told::keep(&self.store(), &key.facts, &last, &present.now).await;
                 let standing = Arc::new(Standing { present, at: Timestamp::now(), revision });
                 *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = Some(standing);
-                self.say_trouble(None);
+                self.say_trouble(kept.err().map(|fault| fault.to_string()));
                 Some(Before { key, watchings })
             }
             Ok(Err(words)) => {
@@ -164,7 +166,8 @@ impl App {
     pub(crate) async fn ask(&self) -> Result<Ask, StoreFault> {
         let settings = self.settings().await?;
         let apiary = settings.priced(self.apiary().await?);
-        Ok(Ask { day: self.day(&apiary), system: settings.system, apiary })
+        let last = told::last(&self.store(), apiary.id).await?;
+        Ok(Ask { day: self.day(&apiary), system: settings.system, apiary, last })
     }
 
     /// The yard with its notes as they stand.

@@ -6,6 +6,7 @@ use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion};
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
+use snowhum_advice::verdict::LastVerdict;
 use snowhum_advice::{HiveAnswer, hive, yard};
 use snowhum_apiary::{Apiary, NotedOpenings};
 use snowhum_units::System;
@@ -24,6 +25,8 @@ pub struct Ask {
     pub day: Date,
     /// Units of the reasons in words.
     pub system: System,
+    /// What was decided of each colony when the pages last told it.
+    pub last: Vec<LastVerdict>,
 }
 
 /// Where a yard stands, with what its pictures need.

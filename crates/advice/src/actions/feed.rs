@@ -13,7 +13,7 @@ use crate::course::Course;
 use crate::gifts::{self, Gift};
 use crate::shortage::WORTH_FEEDING;
 use crate::syrup::STORES_PER_FONDANT;
-use crate::{finish, over_rule, words};
+use crate::{finish, over_rule, rules, words};
 
 /// Food out of reach worth moving.
 const LEAST_FAR: Kilogram = Kilogram::new(0.5);
@@ -107,7 +107,7 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
             CubicMetre::new(course.litres() * 1e-3).show(question.system, 0),
             words::day(course.finish)
         ),
-        why: course_words(&course, base.finish_syrup_by),
+        why: course_words(&course, base.finish_syrup_by, rules::feeding_custom(&question.apiary.site)),
         from: question.as_of,
         by: course.begin,
         cost: course.sugar().get() * question.apiary.money.sugar_per_kg + WORK_SYRUP * question.apiary.money.hour,
@@ -129,16 +129,19 @@ pub(crate) fn syrup_day(course: &Course, as_of: Date) -> usize {
     course.days(as_of).clamp(0, SYRUP_TAKEN) as usize
 }
 
-fn course_words(course: &Course, finish: Range<Date>) -> String {
+fn course_words(course: &Course, finish: Range<Date>, custom: Option<String>) -> String {
+    let custom = custom.map_or_else(String::new, |custom| format!(". {}", custom.trim_end_matches('.')));
     let (feeder, safe, half) = (finish::FEEDERS[0].0, words::day(finish.p10), words::day(finish.p50));
     if course.is_safe {
         return format!(
-            "with {feeder} begin by {}: fed, taken and capped before bees stop taking syrup here ({half} is in time in half of all years)",
+            "with {feeder} begin by {}: fed, taken and capped before bees stop taking syrup here ({half} is in time in half of all years){custom}",
             words::day(course.begin)
         );
     }
     let much = if course.rest >= WORTH_FEEDING { "; it gives no more than that in the days left" } else { "" };
-    format!("begin at once with {feeder}: {half} is in time in half of all years, {safe} would have been safe{much}")
+    format!(
+        "begin at once with {feeder}: {half} is in time in half of all years, {safe} would have been safe{much}{custom}"
+    )
 }
 
 /// Fondant over the cluster before the first members go hungry; in spring until syrup can be given.

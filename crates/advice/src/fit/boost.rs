@@ -3,8 +3,8 @@
 use snowhum_apiary::brood_on;
 use snowhum_winter::Housed;
 
+use super::Look;
 use super::scales::FULL_COMB;
-use super::{Look, run_fed};
 
 /// Frames of sealed brood from which a colony can spare one (judgement).
 const SPARE_FROM: f64 = 3.0;
@@ -44,5 +44,5 @@ fn gain(look: &Look<'_>, giver: usize, taker: usize, frame: f64) -> (f64, f64) {
     };
     shift(&mut housed[giver], -frame);
     shift(&mut housed[taker], frame);
-    look.gain_of(&run_fed(look.base, &housed, &[]), &[giver, taker])
+    look.gain_of(&housed, &[], &[giver, taker])
 }

@@ -9,9 +9,9 @@ use super::boost::{self, Boost};
 use super::scales::{self, thousands};
 use super::{Look, health, unite};
 use crate::answer::ColonyPlan;
-use crate::need::SOUND;
 use crate::queen::{self, Ground, Partner, QueenTrouble};
 use crate::shortage::WORTH_FEEDING;
+use crate::verdict::SOUND;
 use crate::words::{day, hives, in_hundred};
 
 /// The least gain that is called one, hives in a hundred.

@@ -6,6 +6,7 @@ use snowhum_units::Range;
 use snowhum_winter::Status;
 
 use crate::answer::WeatherAnswer;
+use crate::verdict::ColonyVerdict;
 
 /// Name and number of the form; the number rises when a key changes.
 pub const JOBS_SCHEMA: &str = "snowhum.jobs/1";
@@ -25,12 +26,37 @@ pub struct JobsAnswer {
     pub from: Date,
     /// What weather it stands on.
     pub weather: WeatherAnswer,
+    /// The one verdict on each colony on the day asked about, in walking order; none where that day has none.
+    #[serde(default)]
+    pub hives: Vec<HiveDue>,
     /// The windows in order of their usual day.
     pub windows: Vec<JobWindow>,
     /// How many days serve for what, half-month by half-month.
     pub half_months: Vec<HalfMonth>,
     /// What to know of this answer.
     pub notes: Vec<String>,
+}
+
+/// What is due at one hive.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct HiveDue {
+    /// The keeper's name.
+    pub name: String,
+    /// The one verdict.
+    pub verdict: ColonyVerdict,
+    /// What is first, or what is known against it; no capital, no stop.
+    pub says: String,
+    /// The day it stands on in a calendar: the last, or the next on which bees fly where a look waits for one; none where
+    /// nothing is to be done.
+    pub on: Option<Date>,
+}
+
+impl HiveDue {
+    /// Hive, word and what is first.
+    #[must_use]
+    pub fn words(&self) -> String {
+        format!("{}: {}: {}", self.name, self.verdict.words(), self.says)
+    }
 }
 
 /// One job and when it falls due here.

@@ -9,6 +9,7 @@ use super::year::{SiteDay, falls_below, first_of_autumn, flying_over, frosts};
 use crate::cautions::Hazard;
 use crate::dates::Dates;
 use crate::finish::{RIPENING, TAKEN_FROM, WINDOW};
+use crate::rules;
 use crate::words::day;
 
 /// Days that stand for a week and a fortnight.
@@ -90,7 +91,12 @@ fn mites(ground: &Ground<'_>, feeding: &Feeding) -> Vec<JobWindow> {
         window("mite-count-summer", "Count mites in every hive", Kind::By, (&count, first), before)
             .why("A count now says whether honey can stay on. A mean over the yard hides the worst hive."),
         window("honey-off", "Honey off", Kind::By, (&feeding.honey_off, first), winter_bees())
-            .why("Supers stand in the way of most treatments and of winter feed; the earlier of the two decides here."),
+            .why("Supers stand in the way of most treatments and of winter feed; the earlier of the two decides here.")
+            .others(
+                "Where the main flow ends later, from lime, goldenrod or heather, honey comes off when it ends and the \
+                 treatment goes on the same week: each week later rears more winter bees among mites. Where it ends \
+                 sooner, so does the waiting.",
+            ),
         window("treat-mites", "Mite treatment begun", Kind::By, (&feeding.treated, first), winter_bees())
             .why(
                 "Bees raised from now on must live until spring. A later treatment protects the neighbours and next \
@@ -123,6 +129,7 @@ fn syrup(ground: &Ground<'_>, days: i64) -> Trigger {
 
 fn food(ground: &Ground<'_>, feeding: &Feeding) -> Vec<JobWindow> {
     let (t, first) = (ground.question.triggers, ground.year.first());
+    let custom = rules::feeding_custom(&ground.question.apiary.site);
     let begin = || {
         let words = format!("{:.0} days of feeding before syrup must be finished.", t.feeding_days.value);
         trigger("feeding_days", &t.feeding_days, words)
@@ -142,7 +149,10 @@ fn food(ground: &Ground<'_>, feeding: &Feeding) -> Vec<JobWindow> {
             syrup(ground, RIPENING),
         )
         .why("Thin food that is not cured and capped ferments. Feeders and empty supers come off with it.")
-        .others("Some feed fondant as the main autumn food: it is eaten rather than stored and can go on later.")
+        .others(format!(
+            "Some feed fondant as the main autumn food: it is eaten rather than stored and can go on later.{}",
+            custom.map_or_else(String::new, |custom| format!(" {custom}"))
+        ))
         .believed(
             "Syrup in January helps.",
             "Clustered bees neither take it nor cure it, and wet chills them. Too late for syrup means fondant, \

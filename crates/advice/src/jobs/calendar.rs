@@ -31,14 +31,46 @@ pub fn calendar(answer: &JobsAnswer, yard: &Apiary, speech: Speech, stamped: Tim
     calendar.append_property(Property::new("METHOD", "PUBLISH"));
     calendar.append_property(Property::new("X-WR-CALNAME", plain(&format!("{}: jobs and dates", yard.name))));
     calendar.append_property(Property::new("X-WR-TIMEZONE", plain(&yard.site.zone)));
-    for window in &answer.windows {
-        if let Some(day) = window.day() {
-            let told =
-                [format!("{} ({})", window.what, yard.name), description(answer, window)].map(|text| said(&text));
-            calendar.push(event(answer, window, day, yard, &told).append_property(stamp(stamped)).done());
-        }
+    for entry in hives(answer).chain(windows(answer)) {
+        let told = [format!("{} ({})", entry.what, yard.name), entry.says.clone()].map(|text| said(&text));
+        calendar.push(event(answer, &entry, yard, &told).append_property(stamp(stamped)).done());
     }
     without_alarm_stamps(&calendar.to_string())
+}
+
+/// What stands in the calendar.
+struct Entry {
+    /// Name that stays.
+    job: String,
+    day: Date,
+    kind: Kind,
+    what: String,
+    says: String,
+}
+
+/// What is first at each hive.
+fn hives(answer: &JobsAnswer) -> impl Iterator<Item = Entry> {
+    answer.hives.iter().filter_map(|hive| {
+        Some(Entry {
+            job: format!("hive {}", hive.name),
+            day: hive.on?,
+            kind: if hive.verdict.is_urgent() { Kind::About } else { Kind::By },
+            what: hive.words(),
+            says: invented(answer),
+        })
+    })
+}
+
+fn windows(answer: &JobsAnswer) -> impl Iterator<Item = Entry> {
+    answer.windows.iter().filter_map(|window| {
+        Some(Entry {
+            job: window.id.clone(),
+            day: window.day()?,
+            kind: window.kind,
+            what: window.what.clone(),
+            says: description(answer, window),
+        })
+    })
 }
 
 /// The id of a job of a season, whatever its dates.
@@ -47,17 +79,17 @@ pub fn event_id(yard: Uuid, job: &str, season: i16) -> Uuid {
     Uuid::new_v5(&yard, format!("job {job} {season}").as_bytes())
 }
 
-fn event(answer: &JobsAnswer, window: &JobWindow, day: Date, yard: &Apiary, [summary, says]: &[String; 2]) -> Event {
+fn event(answer: &JobsAnswer, entry: &Entry, yard: &Apiary, [summary, says]: &[String; 2]) -> Event {
     let mut event = Event::new();
     event
-        .uid(&event_id(yard.id.0, &window.id, answer.from.year()).to_string())
+        .uid(&event_id(yard.id.0, &entry.job, answer.from.year()).to_string())
         .sequence(sequence(answer))
         .summary(summary)
         .description(says);
-    event.append_property(whole_day("DTSTART", day));
-    event.append_property(whole_day("DTEND", day.saturating_add(1.days())));
+    event.append_property(whole_day("DTSTART", entry.day));
+    event.append_property(whole_day("DTEND", entry.day.saturating_add(1.days())));
     event.append_property(Property::new("TRANSP", "TRANSPARENT"));
-    let before = if window.kind == Kind::By { DAYS_BEFORE_DEADLINE } else { DAYS_BEFORE };
+    let before = if entry.kind == Kind::By { DAYS_BEFORE_DEADLINE } else { DAYS_BEFORE };
     let ahead = chrono::Duration::hours(24 * before - ALARM_HOUR);
     event.alarm(Alarm::display(summary, Trigger::before_start(ahead)));
     event
@@ -88,10 +120,12 @@ fn description(answer: &JobsAnswer, window: &JobWindow) -> String {
     if let Some(caution) = &window.caution {
         lines.push(caution.says.clone());
     }
-    if answer.invented {
-        lines.push("An invented yard.".to_owned());
-    }
+    lines.extend(answer.invented.then(|| invented(answer)));
     lines.join("\n")
+}
+
+fn invented(answer: &JobsAnswer) -> String {
+    if answer.invented { "An invented yard.".to_owned() } else { String::new() }
 }
 
 /// A text without the control characters that the standard forbids.

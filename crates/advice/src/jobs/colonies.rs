@@ -1,17 +1,16 @@
 //! What the colonies themselves say: when they are without brood, when brood begins, when food runs out.
 
-use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_winter::Status;
 
-use super::answer::{JobWindow, Kind, Trigger};
+use super::answer::{HiveDue, JobWindow, Kind, Trigger};
 use super::triggers::Triggers;
 use super::window::window;
 use crate::broodless::BroodDays;
 use crate::dates::Dates;
-use crate::now::NowAnswer;
+use crate::now::{ColonyNow, NowAnswer};
 use crate::plan::{PlanQuestion, run_once};
-use crate::words::{day, run_out};
+use crate::words::run_out;
 
 /// The window of hunger.
 pub(super) const HUNGER: &str = "food-runs-out";
@@ -50,14 +49,22 @@ pub(super) fn hungry(now: &NowAnswer) -> Option<JobWindow> {
         source: "the winter model, your counts and your notes".to_owned(),
         status: Status::Judgement,
     };
-    let before = first.runs_out.p10.map(|day| day.saturating_sub(14.days()));
-    let by = before.map_or_else(String::new, |by| format!(" Lift it, and feed if it is light, by {}.", day(by)));
     let mut window = window(HUNGER, "Food may run out", Kind::About, (&Dates::of(Vec::new()), now.as_of), trigger);
     window.earliest = first.runs_out.p10;
     window.usual = first.runs_out.p50;
     window.latest = first.runs_out.p90;
     window.share = None;
-    Some(
-        window.why(format!("{}.{by}", said.join("; "))).of_colonies(short.iter().map(|one| one.name.clone()).collect()),
-    )
+    Some(window.why(format!("{}.", said.join("; "))).of_colonies(short.iter().map(|one| one.name.clone()).collect()))
+}
+
+/// The one verdict on each colony, with the day it stands on.
+pub(super) fn due(now: &NowAnswer) -> Vec<HiveDue> {
+    let flight = now.flight_day.map_or(now.as_of, |flight| flight.on);
+    let of_colony = |colony: &ColonyNow| HiveDue {
+        name: colony.name.clone(),
+        on: colony.verdict.first.as_ref().map(|_| colony.verdict.by.unwrap_or(flight)),
+        verdict: colony.verdict.clone(),
+        says: colony.about.clone(),
+    };
+    now.colonies.iter().map(of_colony).collect()
 }

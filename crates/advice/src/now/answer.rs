@@ -5,7 +5,6 @@ use serde::{Deserialize, Serialize};
 use snowhum_units::Range;
 use snowhum_winter::Ends;
 
-use super::Word;
 use crate::LooksTo;
 use crate::answer::{ActionAnswer, DateRange, OpenDates, WeatherAnswer};
 use crate::queen::QueenTrouble;
@@ -50,9 +49,7 @@ pub struct NowAnswer {
 pub struct ColonyNow {
     /// The keeper's name.
     pub name: String,
-    /// The word of earlier answers, for those who read it; [`Self::verdict`] is what is shown.
-    pub word: Word,
-    /// What the word is about.
+    /// What the verdict is about: what is first, or what is known against it.
     pub about: String,
     /// What no sum holds and is to be known beside it, gravest first; no capitals, no stops.
     pub beside: Vec<String>,
@@ -64,6 +61,9 @@ pub struct ColonyNow {
     pub seen_dead: bool,
     /// The colony it was put to, if it was: its hive is empty.
     pub united_into: Option<String>,
+    /// Whether it is watched no more: dead and examined, sold, or taken.
+    #[serde(default)]
+    pub is_closed: bool,
     /// What is wrong with its queen, as it was told.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub queen: Option<QueenTrouble>,
@@ -103,13 +103,13 @@ impl ColonyNow {
     /// Whether nothing lives in its hive that is still watched: seen dead, put to another colony, sold or closed.
     #[must_use]
     pub fn is_gone(&self) -> bool {
-        self.seen_dead || self.united_into.is_some() || self.word == Word::Closed
+        self.seen_dead || self.united_into.is_some() || self.is_closed
     }
 
     /// Whether it was seen dead and nobody has looked yet for what ended it: until then the model's causes stand.
     #[must_use]
     pub fn is_unexplained(&self) -> bool {
-        self.seen_dead && self.word != Word::Closed
+        self.seen_dead && !self.is_closed
     }
 
     /// An answer of which nothing is known yet.
@@ -117,13 +117,13 @@ impl ColonyNow {
         let never = OpenDates { p10: None, p50: None, p90: None };
         Self {
             name: String::new(),
-            word: Word::Sound,
             about: String::new(),
             beside: Vec::new(),
             alive: 0.0,
             alive_queenright: 0.0,
             seen_dead: false,
             united_into: None,
+            is_closed: false,
             queen: None,
             bees: None,
             stores_kg: StoresNow { total: None, reachable: None },

@@ -9,15 +9,13 @@ use snowhum_winter::{Daily, Ends};
 
 use super::beside;
 use super::evidence::{self, date};
-use super::word::{Closed, Grounds, word};
-use super::{ColonyNow, Expectation, LookFirst, StoresNow, Thresholds, day_before, look_first};
-use crate::LooksTo;
+use super::{ColonyNow, Expectation, LookFirst, StoresNow, look_first};
 use crate::actions::{self, Situation, Weighed};
 use crate::answer::ActionAnswer;
 use crate::fit::Verdict;
 use crate::plan::Base;
 use crate::statistics::{mean_and_error, rounded};
-use crate::verdict::{Facts, Fate};
+use crate::verdict::{ColonyVerdict, Facts, Fate};
 use crate::{queen, sealed, seasons};
 
 /// A colony as the watch left it.
@@ -26,8 +24,6 @@ pub(super) struct Watched<'a> {
     pub(super) watching: &'a Watching,
     pub(super) visits: &'a [Visit],
     pub(super) expect_next: &'a Expectation,
-    pub(super) thresholds: &'a Thresholds,
-    pub(super) looks_to: LooksTo,
     /// The end of the day asked about.
     pub(super) end: Timestamp,
 }
@@ -36,18 +32,15 @@ pub(super) struct Watched<'a> {
 struct Spring {
     /// Chance of being alive, fed and queenright, and its standard error.
     fed: (f64, f64),
-    /// Chance of hunger before.
-    hungry: f64,
 }
 
 impl Spring {
     fn of(base: &Base<'_>, at: usize, alive: f64) -> Self {
         let ends = &base.trajectories[at].ends;
         let fed: Vec<f64> = ends.iter().map(|end| alive * end.fed_and_queenright(base.fed())).collect();
-        let hungry = ends.iter().filter(|end| end.first_hungry_day.is_some()).count();
         let (chance, error) = mean_and_error(&fed);
         let chance = base.apart(at).map_or(chance, |apart| alive * apart.fed_and_queenright);
-        Self { fed: (chance, error), hungry: hungry as f64 / ends.len().max(1) as f64 }
+        Self { fed: (chance, error) }
     }
 }
 
@@ -61,7 +54,7 @@ pub(super) struct Seen {
 }
 
 impl Seen {
-    pub(super) fn facts<'a>(&'a self, fit: Option<&'a Verdict>) -> Facts<'a> {
+    pub(super) fn facts<'a>(&'a self, fit: Option<&'a Verdict>, last: Option<&'a ColonyVerdict>) -> Facts<'a> {
         Facts {
             fate: self.fate.clone(),
             alive: self.now.alive,
@@ -70,12 +63,13 @@ impl Seen {
             beside: self.beside,
             weighed: &self.weighed,
             fit,
+            last,
         }
     }
 }
 
 pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> Seen {
-    let Watched { estimate, visits, thresholds, looks_to, end, .. } = *watched;
+    let Watched { estimate, visits, end, .. } = *watched;
     let standing = estimate.standing();
     let (seen_dead, united_into) = (seen_dead(visits), united_into(base, visits));
     let closed = closed(visits, seen_dead);
@@ -91,34 +85,16 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> Seen {
     let spring = Spring::of(base, at, standing.alive);
     let fate = match (&united_into, &closed) {
         (Some(into), _) => Fate::UnitedInto(into.clone()),
-        (None, Some(Closed::Foulbrood)) => Fate::Foulbrood,
-        (None, Some(_)) => Fate::Gone,
+        (None, Some(closed)) => closed.fate(),
         (None, None) if seen_dead => Fate::SeenDead,
         (None, None) => Fate::Lives,
     };
-    let (word, about) = word(&Grounds {
-        today: day_before(base.question.as_of),
-        alive: standing.alive,
-        alive_queenright: standing.queenright,
-        alive_fed_queenright: spring.fed.0,
-        seen_dead,
-        united_into: united_into.as_deref(),
-        closed: closed.as_ref(),
-        shut: shut.as_deref(),
-        queen: queen.as_ref(),
-        actions: &actions,
-        hungry: spring.hungry >= thresholds.hungry_sound.value,
-        beside: &beside,
-        thresholds,
-        looks_to,
-    });
     let signs = !gone && beside::asks_for_a_look(base, at, end);
     let now = ColonyNow {
-        word,
-        about,
         beside,
         seen_dead,
         united_into,
+        is_closed: matches!(fate, Fate::Gone(_)),
         queen: queen.map(|advice| advice.trouble),
         nothing_helps: !gone && actions::nothing_helps(&actions),
         actions,
@@ -194,7 +170,28 @@ fn closed(visits: &[Visit], seen_dead: bool) -> Option<Closed> {
     last.flatten().filter(|closed| seen_dead || !closed.needs_dead())
 }
 
+/// Why a colony is watched no more.
+enum Closed {
+    /// Dead, and signs of foulbrood in it.
+    Foulbrood,
+    /// Dead and examined, with what was likeliest.
+    Examined(String),
+    /// Sold or given away.
+    Sold,
+    /// Taken by a disaster.
+    Disaster,
+}
+
 impl Closed {
+    fn fate(&self) -> Fate {
+        match self {
+            Self::Foulbrood => Fate::Foulbrood,
+            Self::Examined(words) => Fate::Gone(format!("dead and examined: {words}")),
+            Self::Sold => Fate::Gone("sold: watched no more".to_owned()),
+            Self::Disaster => Fate::Gone("taken by a disaster: watched no more".to_owned()),
+        }
+    }
+
     fn examined(examined: &Examined) -> Option<Self> {
         let kept = crate::lessons::KeptExamination::of(Date::ZERO, examined);
         Some(if kept.stopped { Self::Foulbrood } else { Self::Examined(kept.words) })

@@ -7,7 +7,7 @@ const SHIPPED: &str = include_str!("../../../../data/now.toml");
 parameters! {
     /// Thresholds of the present, by name.
     Thresholds:
-    alive_sound queen_sound fed_sound hungry_sound worth_acting due_within worth_acting_anyway lid_look_air
+    alive_sound queen_sound fed_sound worth_acting lid_look_air
     lid_minutes_air lid_minute_air lid_seconds_air lid_look_wind lid_minutes_wind lid_minute_wind lid_seconds_wind
     lid_look_time lid_minutes_time lid_minute_time lid_seconds_time
     verdict_today verdict_week verdict_hungry_at_once verdict_count_holds

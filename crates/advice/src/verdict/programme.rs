@@ -5,9 +5,10 @@ pub(super) mod mites;
 
 use snowhum_winter::Event;
 
-use super::Step;
 use super::ground::Ground;
+use super::still::{Estimate, Held, Line};
 use super::task::Task;
+use super::{ColonyVerdict, Step};
 use crate::actions::Weighed;
 use crate::answer::ActionKind;
 use crate::fit::{Verdict, VerdictKind, foulbrood};
@@ -24,8 +25,8 @@ pub(crate) enum Fate {
     Foulbrood,
     /// Put to another.
     UnitedInto(String),
-    /// Dead and examined, sold, or taken.
-    Gone,
+    /// Dead and examined, sold, or taken: in words.
+    Gone(String),
 }
 
 /// What is known of a colony, whatever it was learnt from.
@@ -43,11 +44,28 @@ pub(crate) struct Facts<'a> {
     pub(crate) weighed: &'a [Weighed],
     /// Whether it is fit for winter; none once that is no question.
     pub(crate) fit: Option<&'a Verdict>,
+    /// What was decided of it last, where that is kept.
+    pub(crate) last: Option<&'a ColonyVerdict>,
 }
 
 impl Facts<'_> {
     pub(super) fn queen_in_doubt(&self, ground: &Ground<'_>) -> bool {
         self.alive_queenright < ground.thresholds.queen_sound.value * self.alive
+    }
+
+    /// Notes where its life or its queen is so near its line that another draw of members may tell it otherwise.
+    fn note_doubts(&self, ground: &Ground<'_>, held: &mut Held) {
+        let members = ground.base.question.members.max(1) as f64;
+        let of = |chance: f64| Estimate { value: chance, error: (chance * (1.0 - chance) / members).max(0.0).sqrt() };
+        held.is_over(Line::Alive, of(self.alive), ground.thresholds.alive_sound.value, None);
+        if self.alive > 0.0 {
+            held.is_over(
+                Line::Queen,
+                of(self.alive_queenright / self.alive),
+                ground.thresholds.queen_sound.value,
+                None,
+            );
+        }
     }
 }
 
@@ -56,6 +74,7 @@ impl Facts<'_> {
 pub(crate) struct Programme {
     pub(super) steps: Vec<Step>,
     pub(super) events: Vec<Event>,
+    pub(super) held: Held,
 }
 
 impl Programme {
@@ -65,32 +84,38 @@ impl Programme {
     }
 
     /// By last day, then by weight. Mites that nobody counted take the last day of what comes before them, so that hunger never
-    /// hides them; and a hive that may be dead is listened to before it is fed, as soon as that is due within a week.
+    /// hides them; treated in the time without brood they do so too, once that is here, but for what is due today. A hive that
+    /// may be dead is listened to before it is fed, as soon as that is due within a week.
     fn sorted(mut self, ground: &Ground<'_>) -> Self {
         let earliest = self.steps.iter().filter_map(|step| step.by).min();
+        let today = ground.within(ground.thresholds.verdict_today.value);
+        let next = self.steps.iter().filter_map(|step| step.by).filter(|by| *by > today).min();
         for step in &mut self.steps {
-            let first = match step.task {
-                Task::CountMites { again: false } => true,
-                Task::Listen => earliest.is_some_and(|by| by <= ground.week()),
-                _ => false,
+            let before = match step.task {
+                Task::CountMites { again: false } => earliest,
+                Task::TreatBroodless { look_first: false, counted: false } => next.map(|by| by.max(step.from)),
+                Task::Listen => earliest.filter(|by| *by <= ground.week()),
+                _ => None,
             };
-            if first {
-                step.by = [step.by, earliest].into_iter().flatten().min();
+            if before.is_some() {
+                step.by = [step.by, before].into_iter().flatten().min();
                 step.word = ground.urgency(step.by);
             }
         }
         self.steps.sort_by_key(|step| (step.by.is_none(), step.by, step.task.rank()));
+        self.held.in_order(&mut self.steps, ground.today, ground.week());
         self
     }
 }
 
 /// What the colony at a place needs.
 pub(super) fn of(ground: &Ground<'_>, at: usize, facts: &Facts<'_>) -> Programme {
-    let mut programme = Programme::default();
+    let held = Held { last: facts.last.cloned(), near: Vec::new() };
+    let mut programme = Programme { held, ..Programme::default() };
     match &facts.fate {
         Fate::SeenDead => programme.add(ground, Task::CloseDead, Some(ground.week())),
         Fate::Foulbrood => programme.add(ground, Task::TellInspector, Some(ground.today)),
-        Fate::UnitedInto(_) | Fate::Gone => {}
+        Fate::UnitedInto(_) | Fate::Gone(_) => {}
         Fate::Lives => living(&mut programme, ground, at, facts),
     }
     programme.sorted(ground)
@@ -100,6 +125,7 @@ pub(super) fn of(ground: &Ground<'_>, at: usize, facts: &Facts<'_>) -> Programme
 const CLUSTERED: [i8; 6] = [11, 12, 1, 2, 3, 4];
 
 fn living(programme: &mut Programme, ground: &Ground<'_>, at: usize, facts: &Facts<'_>) {
+    facts.note_doubts(ground, &mut programme.held);
     let colony = &ground.base.housed[at].colony;
     if foulbrood(colony) {
         programme.add(ground, Task::TellInspector, Some(ground.today));

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use snowhum_units::{CubicMetre, Kilogram, System};
+use snowhum_winter::Cause;
 
 use crate::fit::VerdictKind;
 use crate::queen::QueenTrouble;
@@ -29,6 +30,8 @@ pub enum Task {
     TreatBroodless {
         /// Whether a look must show first that there is none, since the run shows no such time.
         look_first: bool,
+        /// Whether mites were counted before this winter; of those that nobody counted it comes first.
+        counted: bool,
     },
     /// Eggs are looked for.
     LookForEggs,
@@ -87,6 +90,11 @@ pub enum Task {
     Listen,
     /// Looked into on the first day that allows it.
     LookIn,
+    /// Looked into on the first day that allows it, since too few like it come to spring and nothing known is due.
+    SeeWhatDecides {
+        /// What most that end still end of; none where no cause has a name.
+        of: Option<Cause>,
+    },
 }
 
 /// Places in the order in which tasks of one day are told: what cannot wait, mites, queens, food, the hive.
@@ -115,9 +123,22 @@ impl Task {
             Self::CountMites { again: true } => 15,
             Self::SetBeside { .. } => 16,
             Self::InsulateLid | Self::Wrap | Self::CloseMesh => 17,
-            Self::LookIn => 18,
+            Self::LookIn | Self::SeeWhatDecides { .. } => 18,
             Self::CloseDead => FIRST_TO_LAST,
         }
+    }
+
+    /// Whether it tells what to do and does nothing for the bees by itself.
+    pub(crate) fn only_looks(&self) -> bool {
+        matches!(
+            self,
+            Self::Listen | Self::LookIn | Self::SeeWhatDecides { .. } | Self::LookForEggs | Self::CountMites { .. }
+        )
+    }
+
+    /// Whether it is the same thing to do, whatever its amount.
+    pub(super) fn is_like(&self, other: &Self) -> bool {
+        std::mem::discriminant(self) == std::mem::discriminant(other)
     }
 
     /// Whether its bees live on elsewhere once it is done.
@@ -140,8 +161,8 @@ impl Task {
             Self::CountMites { again: false } => "count mites (300 bees); over the line treat all",
             Self::CountMites { again: true } => "count mites again before bees cluster",
             Self::TreatMites => "over the mite line: treat all on one day, by label",
-            Self::TreatBroodless { look_first: true } => "treat for mites once a look shows no brood, by label",
-            Self::TreatBroodless { look_first: false } => "treat for mites while broodless, by label and law",
+            Self::TreatBroodless { look_first: true, .. } => "treat for mites once a look shows no brood, by label",
+            Self::TreatBroodless { look_first: false, .. } => "treat for mites while broodless, by label and law",
             Self::LookForEggs => "look for eggs; if none, requeen or unite it",
             Self::Queen { trouble, how, with } => return queen(*trouble, *how, with.as_deref()),
             Self::Unite { with } => return format!("put it to {with}"),
@@ -155,7 +176,20 @@ impl Task {
             Self::Wrap => "wrap the walls in felt paper",
             Self::CloseMesh => "push the tray in under the mesh",
             Self::Listen => "listen at the wall; silent: look in on a mild day",
-            Self::LookIn => "look in on the first mild day",
+            Self::LookIn | Self::SeeWhatDecides { of: None | Some(Cause::Other) } => "look in on the first mild day",
+            Self::SeeWhatDecides { of: Some(Cause::Starved) } => "lift or weigh it: its food decides",
+            Self::SeeWhatDecides { of: Some(Cause::IsolationStarvation) } => {
+                "on the first mild day see that food touches the bees"
+            }
+            Self::SeeWhatDecides { of: Some(Cause::TooSmall) } => {
+                "on the first mild day count its seams of bees: size decides"
+            }
+            Self::SeeWhatDecides { of: Some(Cause::QueenFailed) } => {
+                "on the first mild day look for eggs: its queen decides"
+            }
+            Self::SeeWhatDecides { of: Some(Cause::Mites) } => {
+                "on the first mild day look in and count mites: they decide"
+            }
         }
         .to_owned()
     }

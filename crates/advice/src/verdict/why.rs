@@ -2,14 +2,15 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_winter::{Cause, Ends, Trajectory};
+use snowhum_winter::{Cause, Trajectory};
 
+use super::SOUND;
+use super::doubt;
 use super::ground::Ground;
 use super::programme::{Facts, Fate, Programme, mites};
 use super::task::Task;
 use super::yard;
 use crate::actions::Situation;
-use crate::need::SOUND;
 use crate::queen::QueenTrouble;
 use crate::shortage::WORTH_FEEDING;
 use crate::words::short_day;
@@ -21,7 +22,10 @@ pub enum Why {
     /// The keeper saw it dead.
     SeenDead,
     /// Dead and examined, sold, or taken.
-    Gone,
+    Gone {
+        /// Which, in words.
+        how: String,
+    },
     /// Its bees went to another colony.
     UnitedInto {
         /// Which.
@@ -75,7 +79,7 @@ impl Why {
     pub fn words(&self) -> String {
         match self {
             Self::SeenDead => "seen dead",
-            Self::Gone => "watched no more",
+            Self::Gone { how } => return how.clone(),
             Self::UnitedInto { into } => return format!("put to {into}"),
             Self::Foulbrood => "signs of foulbrood",
             Self::ShutIn => "its bees are shut in",
@@ -106,7 +110,7 @@ pub(super) fn of(
     match &facts.fate {
         Fate::SeenDead => return vec![Why::SeenDead],
         Fate::Foulbrood => return vec![Why::Foulbrood],
-        Fate::Gone => return vec![Why::Gone],
+        Fate::Gone(how) => return vec![Why::Gone { how: how.clone() }],
         Fate::UnitedInto(into) => return vec![Why::UnitedInto { into: into.clone() }],
         Fate::Lives => {}
     }
@@ -141,10 +145,7 @@ pub(super) fn of(
     if facts.beside {
         why.push(Why::Sign);
     }
-    let ends = Ends::from_causes(std::array::from_fn(|cause| {
-        run.ends.iter().map(|end| end.ended.by_cause()[cause].1).sum::<f64>() / run.ends.len().max(1) as f64
-    }));
-    if let Some(cause) = ends
+    if let Some(cause) = doubt::ends(run)
         .most_likely()
         .filter(|cause| *cause != Cause::Other && if_done.is_some_and(|chance| chance < SOUND) && why.is_empty())
     {

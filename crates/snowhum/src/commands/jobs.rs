@@ -30,7 +30,7 @@ pub(super) fn run(arguments: &JobsArguments, common: &Common) -> anyhow::Result<
     let mut answer = progress::during("reckoning the year", || windows(&apiary, run, as_of, system))?;
     // A day outside the winter that was counted has no present; the windows of the site stand all the same.
     if let Ok(present) = Present::resolve(&apiary, run) {
-        answer = answer.told_by(&super::now::told(&apiary, present, run, system)?);
+        answer = answer.told_by(&super::now::told(&apiary, present, run, common)?);
     }
     if let Some(file) = &arguments.ics {
         write(file, &calendar::calendar(&answer, &apiary, text::voice::speech(), Timestamp::now()))?;

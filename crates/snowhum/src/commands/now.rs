@@ -3,14 +3,13 @@
 mod alert;
 
 use clap::Args;
-use snowhum_advice::now::{Ground, NowAnswer, Thresholds};
+use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_apiary::Apiary;
-use snowhum_units::System;
 
 use super::plan::ToldArguments;
 use crate::args::{Common, LiveArguments, RunArguments, YardArguments};
 use crate::weather_source::Present;
-use crate::{exit, progress, sources, text};
+use crate::{exit, keep, progress, sources, text};
 
 /// Which yard stands where, and whether a forecast is asked for.
 #[derive(Debug, Clone, Args)]
@@ -50,16 +49,23 @@ pub(super) fn run(arguments: &NowArguments, common: &Common) -> anyhow::Result<(
 fn answer(apiary: &Apiary, arguments: &NowArguments, common: &Common) -> anyhow::Result<NowAnswer> {
     let run = &arguments.yard.run;
     let present = progress::during("reading the weather", || Present::resolve(apiary, run)?.foretold(&arguments.live))?;
-    told(apiary, present, run, common.units.into())
+    told(apiary, present, run, common)
 }
 
 /// Where each colony stands under a weather that is resolved.
-pub(super) fn told(apiary: &Apiary, present: Present, run: &RunArguments, system: System) -> anyhow::Result<NowAnswer> {
+pub(super) fn told(
+    apiary: &Apiary,
+    present: Present,
+    run: &RunArguments,
+    common: &Common,
+) -> anyhow::Result<NowAnswer> {
     let parameters = snowhum_winter::Parameters::shipped()?;
     let signs = snowhum_watch::Parameters::shipped()?;
     let thresholds = Thresholds::shipped()?;
     let apiary = present.weather.moved(apiary);
-    let question = present.question(&apiary, &parameters, (&signs, &thresholds), run, system);
+    let last = keep::last_told(&apiary, common.store.as_deref());
+    let question = present.question(&apiary, &parameters, (&signs, &thresholds), run, common.units.into());
+    let question = NowQuestion { last: &last, ..question };
     Ok(progress::during("watching the colonies", || {
         let ground = Ground::of(question);
         let watchings = ground.watch();

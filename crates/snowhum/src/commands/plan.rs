@@ -48,8 +48,7 @@ pub(super) fn tell(
     if at.is_none() && !told.all && !common.json {
         // The first screen is of hives as they stand by now: the plan behind it need not be computed.
         sealed::refuse(apiary, &Parameters::shipped()?).map_err(exit::input)?;
-        let (_, as_of) = progress::during("reading the weather", || Weather::resolve(apiary, arguments))?;
-        if let Some(now) = present(apiary, as_of, arguments, common)? {
+        if let Some(now) = present(apiary, arguments.as_of.unwrap_or(apiary.as_of), arguments, common)? {
             text::say(&text::plan::words_of_present(&now, common.units.into()))?;
             return exit::check(&now.first, arguments.check);
         }
@@ -93,7 +92,7 @@ fn present(
 ) -> anyhow::Result<Option<NowAnswer>> {
     let arguments = RunArguments { as_of: Some(as_of), ..arguments.clone() };
     let Ok(present) = Present::resolve(apiary, &arguments) else { return Ok(None) };
-    let now = super::now::told(apiary, present, &arguments, common.units.into())?;
+    let now = super::now::told(apiary, present, &arguments, common)?;
     Ok((now.as_of == as_of && now.first.colonies.len() == apiary.colonies.len()).then_some(now))
 }
 

@@ -12,7 +12,7 @@ use anyhow::Context;
 use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::jobs::{JobsAnswer, Triggers};
-use snowhum_advice::now::NowAnswer;
+use snowhum_advice::now::{NowAnswer, NowQuestion};
 use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
 use snowhum_advice::{plan, sealed};
@@ -107,7 +107,7 @@ impl Reckon for Model {
         let present = weather_source::Present::resolve(&ask.apiary, &arguments).map_err(words)?;
         let apiary = present.weather.moved(&ask.apiary);
         let question = present.question(&apiary, &parameters, (&signs, &thresholds), &arguments, ask.system);
-        Ok(Present::of(question, before))
+        Ok(Present::of(NowQuestion { last: &ask.last, ..question }, before))
     }
 
     fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {

@@ -3,7 +3,6 @@
 use snowhum_advice::jobs::Triggers;
 use snowhum_advice::spring::{Hunger, SpringQuestion, Springtime, spring};
 use snowhum_apiary::Apiary;
-use snowhum_units::System;
 
 use super::jobs::windows;
 use crate::args::{Common, RunArguments, YardArguments};
@@ -12,7 +11,7 @@ use crate::{exit, progress, sources, text};
 
 pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
-    let answer = answer(&apiary, &arguments.run, common.units.into())?;
+    let answer = answer(&apiary, &arguments.run, common)?;
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
@@ -26,14 +25,15 @@ pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<
     Ok(())
 }
 
-fn answer(apiary: &Apiary, run: &RunArguments, system: System) -> anyhow::Result<Springtime> {
+fn answer(apiary: &Apiary, run: &RunArguments, common: &Common) -> anyhow::Result<Springtime> {
+    let system = common.units.into();
     let triggers = Triggers::shipped()?;
     let as_of = asked_day(apiary, run)?;
     let present = progress::during("reading the weather", || Present::resolve(apiary, run))?;
     let windows = progress::during("reckoning the year", || windows(apiary, run, as_of, system))?;
     let winter = present.weather.winter.clone();
     let moved = present.weather.moved(apiary);
-    let now = super::now::told(apiary, present, run, system)?;
+    let now = super::now::told(apiary, present, run, common)?;
     let jobs = windows.told_by(&now);
     let question =
         SpringQuestion { apiary: &moved, now: &now, jobs: &jobs, winter: &winter, triggers: &triggers, system };

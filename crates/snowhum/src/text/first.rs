@@ -363,6 +363,7 @@ mod tests {
             if_not: Some(0.1),
             short_kg: 12.4,
             why: vec![Why::Hungry { from: date(2026, 2, 12) }, Why::MitesNotCounted, Why::FoodNotWeighed],
+            near: Vec::new(),
         };
         let kinds =
             [LaterKind::CountMites, LaterKind::Guards, LaterKind::Broodless, LaterKind::Weigh, LaterKind::LookThrough];

@@ -1,16 +1,16 @@
-//! Fit for winter, in the plan's words: a verdict for each colony, the yard's dates and its shopping list.
+//! Fit for winter, in the plan's words: what speaks for and against each colony, the yard's dates and its shopping list.
 
 use jiff::civil::Date;
 use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Shopping, Stands, VerdictKind, What};
+use snowhum_advice::words::capital;
 use snowhum_units::{CubicMetre, Kilogram, System};
 
 use crate::text::{Once, entry};
 
-/// One colony's verdict, where it stands off what is usual, and what nobody looked at.
+/// What speaks for and against a colony's winter, where it stands off what is usual, and what nobody looked at.
 pub(crate) fn colony(fit: &ColonyFit, once: &mut Once) -> String {
     let verdict = &fit.verdict;
-    let mut page = entry("Fit?", &format!("{}: {}", verdict.words(), verdict.says));
-    page += &entry("", &format!("because {}", verdict.reasons.join("; ")));
+    let mut page = entry("Fit?", &capital(&verdict.reasons.join("; ")));
     let scales: Vec<String> = fit.scales.iter().filter_map(off).collect();
     if !scales.is_empty() {
         page += &entry("Scales", &scales.join("; "));

@@ -15,6 +15,9 @@ const MONTH: usize = 4;
 pub(crate) fn words(answer: &JobsAnswer) -> String {
     let invented = if answer.invented { " (an invented yard)" } else { "" };
     let mut page = format!("Jobs and dates, {}{invented}: {}\n", answer.apiary, answer.as_of);
+    for hive in &answer.hives {
+        page += &format!("  {}\n", wrapped(&hive.words(), 4));
+    }
     page += &wrapped(&format!("It stands on {}.", answer.weather.source), 0);
     page += "\n";
     for note in answer.weather.told().chain(&answer.notes) {

@@ -2,11 +2,10 @@
 
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
-use snowhum_advice::need::SOUND;
 use snowhum_advice::now::NowAnswer;
 use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
-use snowhum_advice::verdict::{ColonyFirst, Why};
-use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_month};
+use snowhum_advice::verdict::{ColonyFirst, SOUND, Why};
+use snowhum_advice::words::{both_ways, capital, day, hives, in_hundred, part_of_month, run_out, short_month};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
 
@@ -107,7 +106,7 @@ pub(crate) fn one(plan: &PlanAnswer, at: usize, moved: Option<&str>, system: Sys
     paragraphs.extend(moved.map(|moved| entry("Counted", moved)));
     paragraphs.extend(colony_words(plan, colony, system));
     if let Some(fit) = plan.fit.as_ref().and_then(|fit| fit.colonies.get(at)) {
-        paragraphs.push(entry("Fit?", &format!("because {}", fit.verdict.reasons.join("; "))));
+        paragraphs.push(entry("Fit?", &capital(&fit.verdict.reasons.join("; "))));
     }
     paragraphs.extend(colony.actions.iter().map(|action| {
         let caution = action.caution.as_ref().map_or_else(String::new, |caution| format!(". Mind: {caution}"));

@@ -111,6 +111,7 @@ impl Present {
             signs,
             thresholds,
             sizes: Sizes::USUAL,
+            last: &[],
         }
     }
 }

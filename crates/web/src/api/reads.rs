@@ -3,10 +3,12 @@
 use axum::Json;
 use axum::extract::State;
 use serde_json::{Value, json};
+use snowhum_advice::answer::PlanAnswer;
 
 use super::notes::Refused;
 use crate::app::App;
 use crate::fault::Fault;
+use crate::pages::jobs::told;
 
 /// Where every colony stands.
 pub(crate) async fn now(State(app): State<App>) -> Result<Json<Value>, Refused> {
@@ -20,12 +22,14 @@ pub(crate) async fn now(State(app): State<App>) -> Result<Json<Value>, Refused> 
 
 /// The winter ahead.
 pub(crate) async fn plan(State(app): State<App>) -> Result<Json<Value>, Refused> {
-    let plan = app.plan().await?.map_err(Fault::Wrong)?;
-    Ok(Json(json!(*plan)))
+    let mut plan = PlanAnswer::clone(&*app.plan().await?.map_err(Fault::Wrong)?);
+    if let Some(standing) = app.standing() {
+        plan.take_first(&standing.present.now);
+    }
+    Ok(Json(json!(plan)))
 }
 
-/// The windows of the year.
+/// The windows of the year, and what is due at each hive.
 pub(crate) async fn jobs(State(app): State<App>) -> Result<Json<Value>, Refused> {
-    let windows = app.windows().await?.map_err(Fault::Wrong)?;
-    Ok(Json(json!(*windows)))
+    Ok(Json(json!(told(&app).await?.map_err(Fault::Wrong)?)))
 }

@@ -94,12 +94,6 @@ pub(crate) fn chip(verdict: &ColonyVerdict) -> Markup {
     html! { span class=(class) { (verdict.words()) } }
 }
 
-/// What a colony's verdict is about: the first thing to do, or what is known against it.
-pub(crate) fn about(now: &NowAnswer, at: usize, colony: &ColonyNow, system: System) -> String {
-    let first = now.first.colonies.get(at).filter(|_| !colony.is_gone());
-    first.map_or_else(|| colony.about.clone(), |first| first.says(system))
-}
-
 fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
     let (system, to) = (view.settings.system, now.looks_to);
     let id = view.apiary.colonies.get(at).map(|colony| colony.id.0.to_string()).unwrap_or_default();
@@ -110,7 +104,7 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
             }
             div {
                 h2 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(&colony.verdict)) }
-                p class="about" { (capital(&about(now, at, colony, system))) "." }
+                p class="about" { (capital(&colony.about)) "." }
                 @for beside in &colony.beside { p { span class="label" { "Mind" } " " (capital(beside)) "." } }
                 @if !colony.is_gone() {
                     p { span class="label" { "Food" } " " (capital(&run_out(&colony.runs_out, to))) "." }

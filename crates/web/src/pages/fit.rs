@@ -5,8 +5,9 @@ mod guess;
 use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
-use snowhum_advice::fit::{ColonyFit, FitAnswer, HiveFeed, Scale, Shopping, Stands, Uniting, Verdict, VerdictKind};
+use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Stands, Uniting, VerdictKind};
 use snowhum_advice::shortage::WORTH_FEEDING;
+use snowhum_advice::verdict::{ColonyFirst, half_kilograms};
 use snowhum_advice::words::day;
 use snowhum_picture::{FigureScale, FigureScales};
 use snowhum_units::System;
@@ -17,6 +18,7 @@ use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
 use crate::page::{Place, page};
+use crate::pages::apiary::chip;
 use crate::view::{Asked, View};
 use crate::words::{both_ways, capital, mass};
 
@@ -48,7 +50,7 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
         p class="no-print" { "Learning? " a href="/fit?guess=1" { "Guess first, then see" } "." }
         div class="verdicts" {
             @for (at, one) in fit.colonies.iter().enumerate() {
-                @if let Some(colony) = plan.colonies.get(at) { (told((one, colony), &fit.shopping, at, view.settings.system)) }
+                @if let Some(colony) = plan.colonies.get(at) { (told(view, (one, colony), first(view, plan, at), at)) }
             }
         }
         section {
@@ -64,16 +66,23 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
     }
 }
 
-fn told((fit, colony): (&ColonyFit, &ColonyPlan), list: &Shopping, at: usize, system: System) -> Markup {
+/// What is told first of a colony: as it stands on the day asked about, and until that is known as it was counted.
+fn first<'a>(view: &'a View, plan: &'a PlanAnswer, at: usize) -> Option<&'a ColonyFirst> {
+    let first = view.standing.as_ref().map_or(&plan.first, |standing| &standing.present.now.first);
+    first.colonies.get(at)
+}
+
+fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&ColonyFirst>, at: usize) -> Markup {
+    let system = view.settings.system;
     html! {
         section class="verdict chance" {
             div {
-                h2 { (fit.name) " " (chip(&fit.verdict, colony)) }
-                p class="about" { (capital(&fit.verdict.says)) "." }
+                h2 { (fit.name) " " @if let Some(first) = first { (chip(&first.verdict)) } }
+                @if let Some(first) = first { (due(first, system)) }
                 @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite)) }
                 ul { @for reason in &fit.verdict.reasons { li { (capital(reason)) "." } } }
                 @for say in &fit.say { p { (say) } }
-                p { span class="label" { "Food" } " " (food(colony, list, system)) }
+                @if let Some(over) = &colony.over_rule { p { span class="label" { "Food" } " " (capital(&over.says)) "." } }
                 (looks(fit))
                 (ranges(fit))
             }
@@ -82,51 +91,15 @@ fn told((fit, colony): (&ColonyFit, &ColonyPlan), list: &Shopping, at: usize, sy
     }
 }
 
-/// A verdict as a chip; its shape says it without colour. A colony that would starve as it stands is not told sound.
-fn chip(verdict: &Verdict, colony: &ColonyPlan) -> Markup {
-    let is_short = colony.shortage_kg >= WORTH_FEEDING.get();
-    let (class, words) = match verdict.kind {
-        VerdictKind::Alone if is_short => ("word watch", "feed it, then winter alone".to_owned()),
-        VerdictKind::Alone => ("word sound", verdict.words()),
-        VerdictKind::Unite if verdict.queen.is_some() => ("word act", verdict.words()),
-        VerdictKind::Company
-        | VerdictKind::Boost
-        | VerdictKind::Treat
-        | VerdictKind::Unite
-        | VerdictKind::LookAgain
-        | VerdictKind::Wait => ("word watch", verdict.words()),
-        VerdictKind::ShakeOut | VerdictKind::Stop => ("word act", verdict.words()),
-    };
-    html! { span class=(class) { (words) } }
-}
-
-fn food(colony: &ColonyPlan, list: &Shopping, system: System) -> Markup {
-    let fed = list.hives.iter().find(|hive| hive.name == colony.name);
+/// What is to be done for a colony, the first first, and what it is short of.
+fn due(first: &ColonyFirst, system: System) -> Markup {
     html! {
-        @if let Some(fed) = fed {
-            (mass(colony.shortage_kg, system)) " of stores short. "
-            @if fed.is_fed_now() { (given(colony, fed, system)) }
-            @if let Some(over) = &colony.over_rule { " " (capital(&over.says)) "." }
-        } @else {
-            "Nothing is short: 9 in 10 such hives come to spring with food in reach."
+        p class="about" { (capital(&first.says(system))) "." }
+        @if first.steps.len() > 1 {
+            ol class="ranked" { @for step in &first.steps { li { (capital(&step.words(system))) "." } } }
         }
-    }
-}
-
-/// What it is given now: syrup for as much as bees still take, solid feed for the rest.
-fn given(colony: &ColonyPlan, fed: &HiveFeed, system: System) -> Markup {
-    let litres = |litres: f64| snowhum_units::CubicMetre::new(litres * 1e-3).show(system, 1);
-    let finish = &colony.finish_syrup_by;
-    html! {
-        @if fed.is_solid() {
-            @if colony.too_late_for_syrup { "The day for syrup here was about " (day(finish.p50)) ": " }
-            @else { "No feeder is quick enough for syrup any more: " }
-            "frames of stores, or " (mass(fed.fondant_kg, system)) " of fondant right over the bees."
-        } @else {
-            (mass(fed.sugar_kg, system)) " of sugar as " (litres(fed.syrup_l)) " of 3:2 syrup, finished by " (day(finish.p10))
-            " to be safe (" (day(finish.p50)) " is in time in half of all years)"
-            @if fed.fondant_kg > 0.0 { "; and " (mass(fed.fondant_kg, system)) " of fondant for what no feeder gives in time" }
-            "."
+        @if first.short_kg >= WORTH_FEEDING.get() {
+            p { span class="label" { "Food" } " " (half_kilograms(first.short_kg, system)) " of stores short." }
         }
     }
 }

@@ -64,7 +64,7 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
     let answer = &standing.present.now;
     let system = view.settings.system;
     html! {
-        p class="lede" { (capital(&apiary::about(answer, at, now, system))) "." }
+        p class="lede" { (capital(&now.about)) "." }
         @for beside in &now.beside { p class="caution" { (capital(beside)) "." } }
         @if colony.quick_start {
             p class="small" { "Only the four quick facts are known of it, so the ranges are wide; each further fact narrows them." }

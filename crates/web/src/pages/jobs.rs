@@ -15,11 +15,13 @@ use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
 use crate::page::{Place, page};
+use crate::pages::apiary::chip;
 use crate::view::View;
+use crate::words::capital;
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let answered = told(&app, &view).await?;
+    let answered = told(&app).await?;
     let body = html! {
         h1 { "Jobs and dates" }
         @match &answered {
@@ -33,7 +35,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
 /// The same for the keeper's own calendar.
 pub(crate) async fn download(State(app): State<App>) -> Result<impl IntoResponse, Fault> {
     let view = View::of(&app).await?;
-    let answer = told(&app, &view).await?.map_err(Fault::Wrong)?;
+    let answer = told(&app).await?.map_err(Fault::Wrong)?;
     let file = calendar::calendar(&answer, &view.apiary, view.settings.speech, Timestamp::now());
     let kind = [
         (header::CONTENT_TYPE, "text/calendar; charset=utf-8"),
@@ -42,12 +44,12 @@ pub(crate) async fn download(State(app): State<App>) -> Result<impl IntoResponse
     Ok((kind, file))
 }
 
-/// The windows with what the last estimate says of hunger.
-pub(crate) async fn told(app: &App, view: &View) -> Result<Result<JobsAnswer, String>, Fault> {
+/// The windows with what the last estimate says of each hive.
+pub(crate) async fn told(app: &App) -> Result<Result<JobsAnswer, String>, Fault> {
     let windows = app.windows().await?;
     Ok(windows.map(|windows| {
         let windows = JobsAnswer::clone(&windows);
-        match &view.standing {
+        match app.standing() {
             Some(standing) => windows.told_by(&standing.present.now),
             None => windows,
         }
@@ -57,11 +59,16 @@ pub(crate) async fn told(app: &App, view: &View) -> Result<Result<JobsAnswer, St
 fn body(answer: &JobsAnswer) -> Markup {
     let due = |due: Due| answer.windows.iter().filter(move |window| window.due == due);
     html! {
+        @if !answer.hives.is_empty() {
+            ul class="evidence" {
+                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(&hive.verdict)) " " (capital(&hive.says)) "." } }
+            }
+        }
         p class="lede" {
             @match due(Due::Now).count() {
-                0 => "Nothing is due today.",
-                1 => "One thing has its time now.",
-                many => { (many) " things have their time now." }
+                0 => "No date of the yard's year is due today.",
+                1 => "One thing of the yard's year has its time now.",
+                many => { (many) " things of the yard's year have their time now." }
             }
         }
         p { "Dates are this site's own, from many winters of its weather. Of a deadline the first date is the safe one." }

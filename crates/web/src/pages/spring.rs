@@ -54,7 +54,7 @@ fn still_ahead(jobs: &JobsAnswer) -> Markup {
 
 async fn answer(app: &App, view: &View) -> Result<Option<Result<Springtime, String>>, Fault> {
     let Some(standing) = view.standing.clone() else { return Ok(None) };
-    let jobs = match told(app, view).await? {
+    let jobs = match told(app).await? {
         Ok(jobs) => jobs,
         Err(words) => return Ok(Some(Err(words))),
     };

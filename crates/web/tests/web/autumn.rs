@@ -30,7 +30,7 @@ fn a_guess_comes_first_and_nothing_of_the_verdict_is_shown_before_it() {
     run(|served| async move {
         served.settled().await;
         let before = page(&served, "/fit?guess=1").await;
-        assert!(!before.contains("The model</span>") && before.contains("Your verdict"));
+        assert!(!before.contains("The model</span>") && before.contains("Your guess"));
         let after = page(&served, "/fit?guess=1&g0=alone&g3=alone&g4=nonsense").await;
         assert_eq!(after.matches("The model</span>").count(), 2, "two were guessed");
         assert!(after.contains("The same.") && after.contains("They differ."));

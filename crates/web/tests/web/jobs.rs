@@ -20,7 +20,7 @@ fn what_is_due_stands_first_with_its_reason_and_its_source() {
 }
 
 #[test]
-fn the_calendar_is_a_download_with_one_event_for_each_dated_window() {
+fn the_calendar_is_a_download_with_one_event_for_each_dated_window_and_for_each_hive_that_needs_something() {
     run(|served| async move {
         served.settled().await;
         let answer = served.get("/jobs.ics").await;
@@ -30,8 +30,8 @@ fn the_calendar_is_a_download_with_one_event_for_each_dated_window() {
         let windows: Value = serde_json::from_str(&served.get("/api/jobs").await.body).unwrap();
         let dated = windows["windows"].as_array().unwrap().iter().filter(|one| !one["earliest"].is_null()).count();
         let events = answer.body.matches("BEGIN:VEVENT").count();
-        // The estimate may add when food runs out.
-        assert!(events == dated || events == dated + 1, "{events} events for {dated} windows");
+        let hives = windows["hives"].as_array().unwrap().iter().filter(|one| !one["on"].is_null()).count();
+        assert!(hives > 0 && events == dated + hives, "{events} events for {dated} windows and {hives} hives");
     });
 }
 

@@ -78,7 +78,10 @@ impl Reckon for Small {
         Ok(with_plan(ask, ask.day.saturating_add(1.days()), |plan| {
             let sizes = Sizes { alive: 64, dead: 32 };
             let (signs, thresholds) = (&signs, &thresholds);
-            Present::of(NowQuestion { plan, as_of: ask.day, known_hours: 0, signs, thresholds, sizes }, before)
+            Present::of(
+                NowQuestion { plan, as_of: ask.day, known_hours: 0, signs, thresholds, sizes, last: &ask.last },
+                before,
+            )
         }))
     }
 

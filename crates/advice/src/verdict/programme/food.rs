@@ -7,19 +7,21 @@ use super::Programme;
 use crate::actions::{Situation, solid_day, solid_fondant, thin_syrup, thin_syrup_by};
 use crate::course::Course;
 use crate::over_rule;
-use crate::shortage::WORTH_FEEDING;
+use crate::shortage::{self, WORTH_FEEDING};
 use crate::statistics::rounded;
 use crate::syrup::{STORES_PER_FONDANT, Strength, sugar_for};
 use crate::verdict::ground::Ground;
+use crate::verdict::still::Line;
 use crate::verdict::task::Task;
 
 /// What is short, fed with its dates.
 pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize) {
     let base = ground.base;
-    let short = base.shortages[at];
-    if short < WORTH_FEEDING {
+    let was_fed = programme.held.was_fed();
+    if !programme.held.is_over(Line::Food, shortage::estimate(base, at), WORTH_FEEDING.get(), was_fed) {
         return;
     }
+    let short = Kilogram::new(base.shortages[at].get().max(WORTH_FEEDING.get()));
     let situation = Situation { base, colony: at };
     if thin_syrup::is_taken(base) {
         let sugar = sugar_for(short);

@@ -25,7 +25,7 @@ pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize, fac
             programme.add(ground, Task::TreatMites, Some(all.min(none).max(ground.week())));
             programme.events.push(treat);
         } else if matches!(ground.month, 10 | 11 | 12 | 1) {
-            broodless(programme, ground, at);
+            broodless(programme, ground, at, true);
         }
         return;
     }
@@ -42,7 +42,7 @@ pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize, fac
             }
         }
         None if matches!(ground.month, 11 | 12 | 1) && !treated_lately(ground, colony) => {
-            broodless(programme, ground, at);
+            broodless(programme, ground, at, false);
         }
         Some(on) if matches!(ground.month, 9 | 10) && ground.counts_mites() => {
             let holds = ground.thresholds.verdict_count_holds.value;
@@ -57,13 +57,13 @@ pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize, fac
 
 /// A treatment in the time without brood, as far as it is still ahead. Where the run shows no such time a look decides, about
 /// the day on which there is least.
-fn broodless(programme: &mut Programme, ground: &Ground<'_>, at: usize) {
+fn broodless(programme: &mut Programme, ground: &Ground<'_>, at: usize, counted: bool) {
     let (from, by, look_first) = match &ground.broodless {
         Some([_, until]) if ground.today >= until.p50 => return,
         Some([from, until]) => (from.p90.min(until.p10).max(ground.today), until.p10, false),
         None => (ground.today, ground.least_brood(), true),
     };
-    programme.add(ground, Task::TreatBroodless { look_first }, Some(by.max(ground.week())));
+    programme.add(ground, Task::TreatBroodless { look_first, counted }, Some(by.max(ground.week())));
     if let Some(step) = programme.steps.last_mut() {
         step.from = from;
     }

@@ -16,7 +16,7 @@ pub(super) fn page(view: &View, plan: &PlanAnswer, fit: &FitAnswer, asked: &Aske
     let any = guesses.iter().any(Option::is_some);
     html! {
         p class="lede" {
-            @if any { "Your guesses beside the model's verdicts. Neither has looked in spring." }
+            @if any { "Your guesses beside the model's. Neither has looked in spring." }
             @else { "The facts of " (day(plan.as_of)) ", " (fit.dates.country) ". What would you do with each colony?" }
         }
         form method="get" action="/fit" {
@@ -94,7 +94,7 @@ fn seen(found: &Colony) -> String {
 fn choices(at: usize) -> Markup {
     html! {
         fieldset class="choices" {
-            legend { "Your verdict" }
+            legend { "Your guess" }
             @for kind in VerdictKind::ALL {
                 label { input type="radio" name={ "g" (at) } value=(kind.written()); span { (kind.words()) } }
             }
@@ -107,7 +107,7 @@ fn beside(guess: VerdictKind, colony: &ColonyFit) -> Markup {
     html! {
         div class="kept" role="status" {
             p { span class="label" { "You" } " " (capital(guess.words())) }
-            p { span class="label" { "The model" } " " (capital(verdict.kind.words())) ": " (verdict.says) "." }
+            p { span class="label" { "The model" } " " (capital(verdict.kind.words())) "." }
             ul { @for reason in &verdict.reasons { li { (capital(reason)) "." } } }
             @if guess == verdict.kind { p { "The same." } } @else { p { "They differ. Where the reasons do not convince you, look again at the bees: you know what the figures leave out." } }
         }

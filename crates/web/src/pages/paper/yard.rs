@@ -43,9 +43,6 @@ fn table(now: &NowAnswer, system: System) -> Markup {
 
 /// The one next thing, with its last day.
 fn next(now: &NowAnswer, at: usize, colony: &ColonyNow, system: System) -> (Option<Date>, String) {
-    if let Some(other) = &colony.united_into {
-        return (None, format!("empty: put to {other}"));
-    }
     let first = now.first.colonies.get(at).and_then(|first| first.steps.first());
     if let Some(step) = first {
         let amount = step.task.amount(system).map_or_else(String::new, |amount| format!("{amount}: "));
