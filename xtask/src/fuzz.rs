@@ -1,4 +1,4 @@
-//! Bytes that nobody would write, at every way in, for so many minutes each.
+//! Bytes that nobody would write, at every way in, for so many minutes each or ten million tries.
 
 use crate::house;
 use anyhow::{Context, Result, bail, ensure};
@@ -7,6 +7,9 @@ use std::process::Command;
 /// Each way in, as in `crates/fuzzed`.
 const TARGETS: [&str; 10] =
     ["yard", "note", "epw", "isd_lite", "ghcn_daily", "station_csv", "notes_sheet", "export", "database", "forms"];
+
+/// Tries after which a way in is left for the next, though its minutes are not over.
+const MOST: u64 = 10_000_000;
 
 /// Where what the fuzzer learns lies from run to run, beside the corpus that is kept.
 const FOUND: &str = "target/found";
@@ -37,6 +40,7 @@ fn fuzzer(target: &str, minutes: u64) -> Command {
     command.env("RUSTC_BOOTSTRAP", "1").current_dir(house::root().join("fuzz"));
     command.arg(format!("{FOUND}/{target}")).arg(format!("corpus/{target}"));
     command.arg("--").arg(format!("-max_total_time={}", 60 * minutes)).args(["-timeout=60", "-print_final_stats=1"]);
+    command.arg(format!("-runs={MOST}"));
     command
 }
 
