@@ -83,7 +83,7 @@ pub(crate) fn month(text: &str) -> Option<i8> {
 }
 
 fn no_time(written: &str) -> Wrong {
-    Wrong::new(format!("\"{}\" is no time", shown(written)), "write such as \"2026-01-25 10:00\"")
+    Wrong::new(format!("\"{}\" is no time", shown(written)), "write such as \"2026-01-06 10:00\"")
 }
 
 /// A day that may be two keeps its own words; one that is none is no time.
@@ -287,7 +287,7 @@ mod tests {
             assert_eq!(read_time(text), Ok(wanted), "{text}");
         }
         for text in ["25:00", "2026-01-06 10:61", "sometime", "", "1066-10-14 10:00"] {
-            assert!(read_time(text).unwrap_err().remedy.contains("2026-01-25 10:00"), "{text}");
+            assert!(read_time(text).unwrap_err().remedy.contains("2026-01-06 10:00"), "{text}");
         }
     }
 }
