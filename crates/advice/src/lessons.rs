@@ -141,9 +141,12 @@ pub struct Costs {
 /// When the yard has no colony, or the shipped table cannot be read.
 pub fn lessons(question: &LessonsQuestion<'_>) -> Result<LessonsAnswer, SumFault> {
     let lines = Lines::shipped()?;
-    let apiary = question.apiary;
-    let diary = Diary::of(apiary, question.as_of);
     let season = season_of(question);
+    // A winter that is over is told of the yard as it was then.
+    let then = question.apiary.in_winter(season.year);
+    let apiary = &*then;
+    let question = &LessonsQuestion { apiary, ..question.clone() };
+    let diary = Diary::of(apiary, question.as_of);
     let wintered = wintered(apiary, &diary, &season);
     let (so_far, losses) = counted(question, &wintered)?;
     let winters = winters::all(apiary, &diary, (question.spring, question.as_of));
@@ -180,6 +183,16 @@ pub fn own_winters(apiary: &Apiary, as_of: Date, spring: Date) -> Vec<OwnWinter>
     unnamed(&winters::all(apiary, &Diary::of(apiary, as_of), (spring, as_of)))
 }
 
+/// What became of each colony of a yard in the winter it was counted for, in the yard's order, by all that was noted.
+#[must_use]
+pub fn fates(apiary: &Apiary) -> Vec<Fate> {
+    let diary = Diary::of(apiary, Date::MAX);
+    let season = Season::of(winter_year(apiary.as_of, apiary.site.latitude), apiary, apiary.as_of);
+    // What was noted since, in spring and summer, counts as well.
+    let season = Season { until: Date::MAX, ..season };
+    apiary.colonies.iter().map(|colony| outcome::of(&diary, colony.id, &season).fate).collect()
+}
+
 fn unnamed(winters: &[WinterRecord]) -> Vec<OwnWinter> {
     winters.iter().filter_map(|winter| winter.unnamed).collect()
 }
@@ -204,7 +217,7 @@ fn costs(apiary: &Apiary, so_far: SoFar, winters: &[WinterRecord], season: &Seas
 fn season_of(question: &LessonsQuestion<'_>) -> Season {
     let apiary = question.apiary;
     let year = question.season.unwrap_or_else(|| winter_year(apiary.as_of, apiary.site.latitude));
-    Season::of(year, question.apiary, question.spring)
+    Season::of(year, &apiary.in_winter(year), question.spring)
 }
 
 /// The count, and the losses once every colony is told.
@@ -261,7 +274,8 @@ fn scored(
 
 /// What the dead of the winter before taught.
 fn remembered(apiary: &Apiary, diary: &Diary<'_>, season: &Season, spring: Date) -> Vec<String> {
-    let before = Season::of(season.year - 1, apiary, spring);
+    let then = apiary.in_winter(season.year - 1);
+    let before = Season::of(season.year - 1, &then, spring);
     let one = |colony: &Colony| {
         let outcome = outcome::of(diary, colony.id, &before);
         let (on, examined) = outcome.examined.filter(|_| outcome.fate == Fate::Dead)?;
@@ -270,7 +284,7 @@ fn remembered(apiary: &Apiary, diary: &Diary<'_>, season: &Season, spring: Date)
         let next = next.map_or_else(String::new, |next| format!(": {next}"));
         Some(format!("{}, winter {}, {}{next}.", colony.name, before.name, kept.words))
     };
-    apiary.colonies.iter().filter_map(one).collect()
+    then.colonies.iter().filter_map(one).collect()
 }
 
 fn say(

@@ -1,7 +1,7 @@
 //! Changes of a winter set-up, for comparing one with another.
 
 use crate::fault::Wrong;
-use crate::nearest::nearest;
+use crate::nearest::instead;
 use crate::openings::Aperture;
 use crate::shipped::same_name;
 use crate::standards::standard;
@@ -281,10 +281,7 @@ fn boxes(how: &str) -> Result<SetupChange, Wrong> {
 }
 
 fn unknown(what: &str) -> Wrong {
-    let remedy = match nearest(what, EXAMPLES.iter().map(|(name, _)| *name)) {
-        Some(near) => format!("did you mean \"{near}\"?"),
-        None => examples(),
-    };
+    let remedy = instead(what, EXAMPLES.iter().map(|(name, _)| *name));
     Wrong::new(format!("\"{what}\" is nothing that can be changed"), remedy)
 }
 

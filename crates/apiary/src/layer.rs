@@ -2,7 +2,7 @@
 
 use crate::fault::Wrong;
 use crate::materials::{StockMaterial, material, materials};
-use crate::nearest::nearest;
+use crate::nearest::{instead, nearest};
 use crate::shipped::same_name;
 use crate::{Layer, Material};
 use snowhum_units::{Metre, SquareMetreKelvinPerWatt};
@@ -76,6 +76,10 @@ pub(crate) fn read(text: &str, own: &[Material]) -> Result<Layer, Wrong> {
             let right = format!("write its thickness, such as \"{} 20 mm\"", found.name);
             return Err(Wrong::new(format!("\"{text}\" has no thickness"), right));
         }
+        (written, _) if snowhum_units::number(written).is_ok() => {
+            let right = format!("write \"{written} mm\" or \"{written} in\", such as \"50 mm\"");
+            return Err(Wrong::new(format!("\"{written}\" has no unit"), right));
+        }
         (written, _) => Metre::from_str(written)?,
     };
     if !(THINNEST_M..=THICKEST_M).contains(&thickness.get()) {
@@ -91,6 +95,7 @@ pub(crate) fn read(text: &str, own: &[Material]) -> Result<Layer, Wrong> {
 fn split(text: &str) -> (&str, &str) {
     let text = text.trim();
     let numeric = |c: char| c.is_ascii_digit() || matches!(c, '.' | '-' | '+');
+    let goes_on = |c: char| numeric(c) || c == ',';
     let begins = |(at, c): &(usize, char)| {
         c.is_ascii_digit() || (numeric(*c) && text[at + 1..].starts_with(|next: char| next.is_ascii_digit()))
     };
@@ -99,7 +104,7 @@ fn split(text: &str) -> (&str, &str) {
         let name = text[..start].trim().trim_end_matches(',').trim();
         return (name, text[start..].trim());
     }
-    let after_number = text.find(|c: char| !numeric(c)).unwrap_or(text.len());
+    let after_number = text.find(|c: char| !goes_on(c)).unwrap_or(text.len());
     let unit_start = after_number + (text[after_number..].len() - text[after_number..].trim_start().len());
     let unit_end = text[unit_start..].find(char::is_whitespace).map_or(text.len(), |at| unit_start + at);
     let name = text[unit_end..].trim();
@@ -111,10 +116,7 @@ fn unknown(name: &str) -> Wrong {
     let aliases = materials().iter().flat_map(|stock| stock.aliases.iter().map(String::as_str));
     let remedy = match nearest(name, names().chain(aliases)) {
         Some(near) => format!("did you mean \"{near}\"?"),
-        None => {
-            let known: Vec<&str> = names().collect();
-            format!("use one of {}; or describe your own in a [[material]] table", known.join(", "))
-        }
+        None => format!("{}; or describe your own in a [[material]] table", instead(name, names())),
     };
     Wrong::new(format!("\"{name}\" is no known material"), remedy)
 }

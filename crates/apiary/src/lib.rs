@@ -12,6 +12,7 @@
 mod change;
 mod colony;
 mod comb;
+mod doubt;
 mod fault;
 mod file;
 mod hive;
@@ -23,6 +24,8 @@ mod nearest;
 mod note;
 mod opening_state;
 mod openings;
+mod past;
+mod past_text;
 mod queen_found;
 mod quick_start;
 mod shipped;
@@ -30,11 +33,13 @@ mod site;
 mod standards;
 mod tare;
 mod towns;
+mod when;
 mod words;
 
 pub use change::{FloorKind, SetupChange};
 pub use colony::*;
 pub use comb::{bees_on, bees_stated, brood_on, food_in, frames_covered, most_bees};
+pub use doubt::Doubt;
 pub use fault::{Advisory, Fault, Faults, SealedHive, Wrong};
 pub use file::{LONGEST_FILE, MOST_HIVES, read, read_bytes};
 pub use hive::*;
@@ -45,11 +50,14 @@ pub use nearest::nearest_names;
 pub use note::*;
 pub use opening_state::{NotedOpening, NotedOpenings, OpeningState};
 pub use openings::{Aperture, Guard, guards};
+pub use past::{AutumnCount, PastWinter, SeasonFault};
+pub use past_text::season_text;
 pub use quick_start::{QuickFault, QuickHive, QuickStart};
 pub use site::*;
 pub use standards::{BoxSize, Standard, standard, standards};
 pub use tare::{EmptyHive, empty_box, floor_thickness};
 pub use towns::{Town, towns};
+pub use when::{Reckoned, read_day, read_time};
 pub use words::{
     Combs, Finding, PlainWord, Sitting, SizedWord, brood_words, comb_sources, findings, food_range, food_words,
     sitting_words, strength_range, strength_words, usual_money, weighed,

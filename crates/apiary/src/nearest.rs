@@ -1,62 +1,71 @@
-//! The nearest known word to a mistyped one.
+//! The nearest known words to a mistyped one.
+
+use crate::shipped::same_name;
+
+/// Words offered where one is not known.
+const OFFERED: usize = 3;
+/// A choice of no more words than this is told whole.
+const LISTED: usize = 6;
+/// Letters of a word that are compared: what is longer is no slip of the pen.
+const LONGEST: usize = 48;
 
 /// The candidate that differs from `word` by the fewest letters, if that is few enough to be a slip;
 /// or the one that `word` is the beginning of.
 pub(crate) fn nearest<'a>(word: &str, candidates: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
-    const LONGEST: usize = 48;
-    let word: Vec<char> = word.to_lowercase().chars().collect();
-    if word.is_empty() || word.len() > LONGEST {
+    let word = word.to_lowercase();
+    let letters = word.chars().count();
+    if letters == 0 || letters > LONGEST {
         return None;
     }
-    let begun: String = word.iter().collect();
     let candidates: Vec<&str> = candidates.into_iter().collect();
-    let longer = candidates.iter().find(|candidate| candidate.to_lowercase().starts_with(&begun));
-    if let Some(longer) = longer.filter(|_| word.len() > 3) {
+    let longer = candidates.iter().find(|candidate| candidate.to_lowercase().starts_with(&word));
+    if let Some(longer) = longer.filter(|_| letters > 3) {
         return Some(longer);
     }
-    let most = (word.len() / 3).clamp(1, 4);
-    candidates
-        .into_iter()
-        .map(|candidate| (distance(&word, &candidate.to_lowercase().chars().collect::<Vec<_>>()), candidate))
-        .filter(|(apart, _)| *apart <= most)
-        .min_by_key(|(apart, _)| *apart)
-        .map(|(_, candidate)| candidate)
+    let most = (letters / 3).clamp(1, 4);
+    let near = candidates.into_iter().map(|candidate| (distance(&word, candidate), candidate));
+    near.filter(|(apart, _)| *apart <= most).min_by_key(|(apart, _)| *apart).map(|(_, candidate)| candidate)
 }
 
 /// So many of some names, those that differ from `word` by the fewest letters first; all of them in order where there are no
 /// more than that.
 #[must_use]
 pub fn nearest_names<'a>(word: &str, names: &[&'a str], most: usize) -> Vec<&'a str> {
-    const LONGEST: usize = 48;
-    let letters = |text: &str| text.to_lowercase().chars().take(LONGEST).collect::<Vec<char>>();
-    let word = letters(word);
+    let word: String = word.to_lowercase().chars().take(LONGEST).collect();
     let mut near = names.to_vec();
     if near.len() > most {
-        near.sort_by_key(|name| distance(&word, &letters(name)));
+        near.sort_by_key(|name| distance(&word, name));
         near.truncate(most);
     }
     near
 }
 
-/// Letters to insert, drop or change.
-fn distance(a: &[char], b: &[char]) -> usize {
-    let mut row: Vec<usize> = (0..=b.len()).collect();
-    for (i, from) in a.iter().enumerate() {
-        let mut diagonal = row[0];
-        row[0] = i + 1;
-        for (j, to) in b.iter().enumerate() {
-            let change = diagonal + usize::from(from != to);
-            diagonal = row[j + 1];
-            row[j + 1] = change.min(row[j] + 1).min(diagonal + 1);
+/// What to write in place of a word that is not known: the one it is a slip of, else the nearest three; of a handful all.
+pub(crate) fn instead<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> String {
+    let mut all: Vec<&str> = Vec::new();
+    for one in known {
+        if !all.iter().any(|other| same_name(other, one)) {
+            all.push(one);
         }
     }
-    // Letters only shaken about, such as two that changed places, are one slip.
-    let sorted = |letters: &[char]| {
-        let mut letters = letters.to_vec();
-        letters.sort_unstable();
-        letters
-    };
-    if row[b.len()] > 1 && sorted(a) == sorted(b) { 1 } else { row[b.len()] }
+    let quoted = |one: &&str| format!("\"{one}\"");
+    if let Some(near) = nearest(word.trim(), all.iter().copied()) {
+        let others = nearest_names(word.trim(), &all, OFFERED);
+        let others: Vec<String> = others.iter().filter(|one| **one != near).map(quoted).collect();
+        let more = if others.is_empty() { String::new() } else { format!(" Near it are {}", others.join(", ")) };
+        return format!("did you mean \"{near}\"?{more}");
+    }
+    if all.len() <= LISTED {
+        return format!("write one of {}", all.iter().map(quoted).collect::<Vec<_>>().join(", "));
+    }
+    let near: Vec<String> = nearest_names(word.trim(), &all, OFFERED).iter().map(quoted).collect();
+    format!("the nearest known are {}", near.join(", "))
+}
+
+/// Letters to insert, drop, change or swap with the next.
+fn distance(word: &str, candidate: &str) -> usize {
+    let candidate: String = candidate.to_lowercase().chars().take(LONGEST).collect();
+    strsim::osa_distance(word, &candidate)
 }
 
 #[cfg(test)]
@@ -70,6 +79,15 @@ mod tests {
         assert_eq!(nearest("brich", ["alder", "birch"]), Some("birch"));
         assert_eq!(nearest("frames", ["stores_frames", "frames_of_bees"]), Some("frames_of_bees"));
         assert_eq!(nearest("gold", ["wood"]), None);
-        assert_eq!(distance(&['a', 'b'], &['b']), 1);
+        assert_eq!(distance("ab", "b"), 1);
+    }
+
+    #[test]
+    fn of_many_words_never_more_than_three_are_offered() {
+        let known = ["hum", "hole", "hook", "heft", "humidity", "hum", "poke", "melt", "bees"];
+        for word in ["hmu", "xylophone", "", "h"] {
+            let offered = instead(word, known).matches('"').count() / 2;
+            assert!((1..=3).contains(&offered), "{word}: {}", instead(word, known));
+        }
     }
 }

@@ -38,7 +38,7 @@ impl FromStr for Aperture {
         }
         match text.split_once(['x', '×', 'X']) {
             None => length(text).map(Self::Round),
-            Some((width, height)) if width.trim().parse::<f64>().is_ok() => {
+            Some((width, height)) if snowhum_units::number(width).is_ok() => {
                 // "100 x 8 mm": the unit at the end serves both.
                 let unit = height.trim_start_matches(|c: char| !c.is_alphabetic());
                 Ok(Self::Slot(length(&format!("{} {unit}", width.trim()))?, length(height)?))

@@ -1,7 +1,6 @@
 //! A yard begun with four facts a hive: what a keeper typed becomes a yard file, and the file is read as any other.
 
-use crate::{Apiary, Fault, food_words, read};
-use jiff::civil::Date;
+use crate::{Apiary, Fault, Reckoned, food_words, read, read_day};
 use snowhum_units::System;
 
 /// What was typed, unread. Whatever is empty was not said.
@@ -166,22 +165,16 @@ fn quoted(typed: &str) -> String {
 
 /// A number as it is; anything else as a text, for the reader to judge.
 fn number(typed: &str) -> String {
-    let plain = typed.trim().replace('−', "-").replace(',', ".");
-    plain
-        .parse::<f64>()
-        .ok()
-        .filter(|number| number.is_finite())
-        .map_or_else(|| quoted(typed), |number| number.to_string())
+    snowhum_units::number(typed).map_or_else(|_| quoted(typed), |number| number.to_string())
 }
 
 /// A quantity; a bare number is in `unit`.
 fn quantity(typed: &str, unit: &str) -> String {
-    let plain = typed.trim().replace('−', "-").replace(',', ".");
-    quoted(&if plain.parse::<f64>().is_ok() { format!("{plain} {unit}") } else { plain })
+    quoted(&if snowhum_units::number(typed).is_ok() { format!("{} {unit}", typed.trim()) } else { typed.to_owned() })
 }
 
 fn day(typed: &str) -> String {
-    typed.trim().parse::<Date>().map_or_else(|_| quoted(typed), |day| day.to_string())
+    read_day(typed, Reckoned::Whole).map_or_else(|_| quoted(typed), |day| day.to_string())
 }
 
 /// A fault of the file as one of the field that was typed into.

@@ -1,6 +1,6 @@
 //! Where the hives stand, and what things cost there.
 
-use crate::{Act, ApiaryId, Colony, Entry, Hive, Note};
+use crate::{Act, ApiaryId, Colony, Entry, Hive, Note, PastWinter};
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_units::{Degree, Metre};
@@ -30,6 +30,12 @@ pub struct Apiary {
     /// What was noted since, by time and id. A plan does not read it.
     #[serde(default)]
     pub notes: Vec<Note>,
+    /// Winters that are over, the oldest first. No answer of this winter reads them but the yard's own losses.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub past: Vec<PastWinter>,
+    /// The yard file of the winter before, beside this one, which whoever opens files reads into `past`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub last_winter: Option<String>,
 }
 
 impl Apiary {

@@ -171,7 +171,7 @@ fn faults_print_as_file_line_field_with_a_hint_and_serialise_as_promised() {
     let line = found.faults[0].line;
     assert!(
         printed.starts_with(&format!(
-            "yard.toml:{line}: colony \"Birch\".stores: \"14\" has no unit\n  hint: write one of"
+            "yard.toml:{line}: colony \"Birch\".stores: \"14\" has no unit\n  hint: write \"14 kg\" or \"14 lb\""
         )),
         "{printed}"
     );

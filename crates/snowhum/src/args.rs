@@ -1,7 +1,14 @@
 //! Arguments: one source for parsing, help and completions.
 
+#[cfg(test)]
+mod every;
+mod written;
+
+pub(crate) use written::{Written, any_month, in_range, parse_date, plain};
+
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use jiff::civil::Date;
+use snowhum_units::{Kelvin, MetrePerSecond};
 use std::path::PathBuf;
 
 use crate::commands::deadout::DeadoutArguments;
@@ -14,6 +21,7 @@ use crate::commands::now::NowArguments;
 use crate::commands::plan::PlanArguments;
 use crate::commands::print::PrintArguments;
 use crate::commands::records::RestoreArguments;
+use crate::commands::season::SeasonArguments;
 use crate::commands::serve::lan::LanArguments;
 use crate::commands::treatments::TreatmentsArguments;
 use crate::commands::weigh::WeighArguments;
@@ -34,7 +42,7 @@ pub(crate) struct Common {
     /// Print JSON on stdout instead of words.
     #[arg(long, global = true)]
     pub(crate) json: bool,
-    /// Units in words.
+    /// Units of answers, and of numbers written without one.
     #[arg(long, global = true, value_enum, default_value_t = Units::Metric)]
     pub(crate) units: Units,
     /// Words of the trade; as chosen for the pages of the records, else British.
@@ -113,6 +121,10 @@ pub(crate) enum Command {
     ///
     /// Example: snowhum now --apiary my-yard.toml --as-of 2026-02-07
     Now(NowArguments),
+    /// A new autumn: last winter becomes history, the colonies that live are counted anew, and their winter is planned.
+    ///
+    /// Example: snowhum season --colony "Alder=8 frames; 14 kg; 3/300; laying" --gone Birch
+    Season(SeasonArguments),
     /// Note what was seen or done at a colony.
     ///
     /// Example: snowhum note Alder "hum=heard by ear" "dead=30 on snow" --air -24
@@ -166,15 +178,18 @@ pub(crate) enum Command {
     DeadBees(DeadBeesArguments),
     /// Mites in a sample: how many per 100 bees, how sure, against which line.
     ///
-    /// Example: snowhum mites --found 9 --bees 300 --month 2026-08
+    /// Examples: snowhum mites Alder 14/300 --keep
+    ///           snowhum mites --found 9 --bees 300 --month 2026-08
     Mites(MitesArguments),
     /// Sugar for a shortage: litres of syrup, kilograms of solid feed, frames of stores.
     ///
-    /// Example: snowhum feed --short 8 --syrup-by 2026-09-10 --as-of 2026-08-20
+    /// Examples: snowhum feed Alder
+    ///           snowhum feed --short "8 kg" --syrup-by 2026-09-10 --as-of 2026-08-20
     Feed(FeedArguments),
     /// A hive weighed: two sides lifted, one side as a trend, frames counted, or a scale.
     ///
-    /// Example: snowhum weigh --left 19 --right 16 --inset 2 --hive "Langstroth 10"
+    /// Examples: snowhum weigh Alder 19 16 --keep
+    ///           snowhum weigh --left "19 kg" --right "16 kg" --inset "2 cm" --hive "Langstroth 10"
     Weigh(WeighArguments),
     /// A winter's losses and lessons from the records; or one yard's counts, or the members of a club pooled.
     ///
@@ -301,30 +316,37 @@ pub(crate) struct RunArguments {
     pub(crate) check: bool,
 }
 
+impl RunArguments {
+    /// As it is computed where nothing else is said, for a day.
+    pub(crate) fn usual(as_of: Option<Date>) -> Self {
+        Self { weather: Vec::new(), columns: None, as_of, seed: 1, members: 200, check: false }
+    }
+}
+
 #[derive(Debug, Args)]
 pub(crate) struct HiveArguments {
     /// The colony's name.
     pub(crate) colony: String,
-    /// Outdoor air: °C, or with a unit such as "5 F".
+    /// Outdoor air, such as "-20 C" or "5 F"; a bare number is in your --units.
     #[arg(long, allow_hyphen_values = true, value_name = "T")]
-    pub(crate) outside: String,
+    pub(crate) outside: Written<Kelvin>,
     /// Outdoor relative humidity in percent, over ice below 0 °C.
-    #[arg(long, default_value_t = 80.0)]
+    #[arg(long, default_value_t = 80.0, value_parser = plain)]
     pub(crate) humidity: f64,
-    /// Wind at the hive: m/s, or with a unit such as "7 mph".
-    #[arg(long, default_value = "1")]
-    pub(crate) wind: String,
+    /// Wind at the hive, such as "3 m/s" or "7 mph"; a bare number is in your --units.
+    #[arg(long, default_value = "1 m/s")]
+    pub(crate) wind: Written<MetrePerSecond>,
     /// Grown bees; the colony's own number if not given.
-    #[arg(long, value_name = "N")]
+    #[arg(long, value_name = "N", value_parser = plain)]
     pub(crate) bees: Option<f64>,
     /// Cells of brood.
-    #[arg(long, value_name = "N", default_value_t = 0.0)]
+    #[arg(long, value_name = "N", default_value_t = 0.0, value_parser = plain)]
     pub(crate) brood_cells: f64,
     /// Which side the hive settles from.
     #[arg(long, value_enum, default_value_t = Start::Cold)]
     pub(crate) start: Start,
     /// A plain heater of so many watts in place of the colony.
-    #[arg(long, value_name = "W")]
+    #[arg(long, value_name = "W", value_parser = plain)]
     pub(crate) heater_w: Option<f64>,
     /// Draw the hive cut open into this file, as SVG; it must not exist yet.
     #[arg(long, value_name = "FILE")]
@@ -422,70 +444,10 @@ fn parse_bees(text: &str) -> Result<f64, String> {
     in_range(text, 50.0, 100_000.0, "a number of bees, such as 12000")
 }
 
-pub(crate) fn in_range(text: &str, low: f64, high: f64, what: &str) -> Result<f64, String> {
-    let number = text.parse::<f64>().ok().filter(|value| (low..=high).contains(value));
-    number.ok_or_else(|| format!("\"{text}\" is not {what} (between {low} and {high})"))
-}
-
-/// A day as calendars of all countries sort it, so that none is taken for another.
-pub(crate) fn parse_date(text: &str) -> Result<Date, String> {
-    text.parse().map_err(|_| format!("\"{text}\" is no day; write year, month and day, such as 2025-12-10"))
-}
-
 fn parse_month(text: &str) -> Result<i8, String> {
     let month = any_month(text)?;
     if (5..=9).contains(&month) {
         return Err("only winter is answered, October to April; in the south give the month six months away".to_owned());
     }
     Ok(month)
-}
-
-/// A month by its number, with its year, or as a day in it.
-pub(crate) fn any_month(text: &str) -> Result<i8, String> {
-    let text = text.trim();
-    let digits = |part: &str, most: usize| (1..=most).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());
-    let parts: Vec<&str> = text.split('-').collect();
-    let month = match parts[..] {
-        [month] if digits(month, 2) => month.parse().ok(),
-        [year, month] if year.len() == 4 && month.len() == 2 && digits(year, 4) && digits(month, 2) => {
-            month.parse().ok()
-        }
-        [_, _, day] if digits(day, 2) => text.parse::<Date>().ok().map(Date::month),
-        _ => None,
-    };
-    let month = month.filter(|month| (1..=12).contains(month));
-    month.ok_or_else(|| format!("\"{text}\" is no month; write one such as 1, 2026-01 or 2026-01-18"))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::any_month;
-
-    #[test]
-    fn a_month_is_a_number_or_a_year_with_it_or_a_day_in_it() {
-        for (text, month) in [("7", 7), ("07", 7), ("12", 12), ("2026-07", 7), ("2026-07-09", 7), (" 2026-01 ", 1)] {
-            assert_eq!(any_month(text), Ok(month), "{text}");
-        }
-    }
-
-    #[test]
-    fn nothing_else_is_a_month() {
-        for text in [
-            "",
-            "x-3",
-            "-3",
-            "0",
-            "13",
-            "2026-13",
-            "2026-+3",
-            "2026-02-30",
-            "26-03",
-            "2026-3-x",
-            "2026-07-09-01",
-            "July",
-        ] {
-            let wrong = any_month(text).unwrap_err();
-            assert!(wrong.contains("2026-01-18"), "{text}: {wrong}");
-        }
-    }
 }

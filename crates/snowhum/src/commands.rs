@@ -8,6 +8,7 @@ pub(crate) mod feed;
 pub(crate) mod generate;
 mod hive;
 pub(crate) mod jobs;
+mod keeping;
 pub(crate) mod losses;
 pub(crate) mod mites;
 mod new;
@@ -16,6 +17,7 @@ pub(crate) mod now;
 pub(crate) mod plan;
 pub(crate) mod print;
 pub(crate) mod records;
+pub(crate) mod season;
 pub(crate) mod serve;
 mod setup;
 mod spring;
@@ -58,6 +60,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::SignInCode => records::sign_in_code(common),
         Command::Doctor => records::doctor(common),
         Command::Hive(hive) => hive::run(hive, common),
+        Command::Season(arguments) => season::run(arguments, common),
         Command::Setup(setup) => setup::run(setup, common),
         Command::DeadBees(question) => dead_bees::run(question, common),
         Command::Mites(question) => mites::run(question, common),

@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use snowhum_apiary::{Apiary, Colony, Faults};
+use snowhum_apiary::{Apiary, Colony, Doubt, Faults, PastWinter};
 
 use crate::args::Common;
 use crate::{exit, keep, progress, text};
@@ -33,11 +33,17 @@ fn found(file: Option<&Path>, common: &Common) -> anyhow::Result<Apiary> {
     demo()
 }
 
-/// The yard of a file.
+/// The yard of a file, with the winters before it.
 pub(crate) fn yard_file(path: &Path) -> anyhow::Result<Apiary> {
+    with_history(path, yard_alone(path)?)
+}
+
+/// The yard of a file alone.
+fn yard_alone(path: &Path) -> anyhow::Result<Apiary> {
     let bytes = read(path)?;
     let read = snowhum_apiary::read_bytes(&bytes, &path.display().to_string());
     let (apiary, advisories) = read.map_err(|faults| told(faults).map_or_else(|error| error, exit::input))?;
+    of_today(path, &apiary)?;
     if !advisories.is_empty() {
         progress::note(&format!(
             "{} things were taken for granted; to see them:\n  snowhum check {}",
@@ -46,6 +52,49 @@ pub(crate) fn yard_file(path: &Path) -> anyhow::Result<Apiary> {
         ));
     }
     Ok(apiary)
+}
+
+/// The yard with the winters before it, out of the files it names.
+fn with_history(path: &Path, mut apiary: Apiary) -> anyhow::Result<Apiary> {
+    let Some(name) = apiary.last_winter.take() else { return Ok(apiary) };
+    let before = path.parent().unwrap_or(Path::new("")).join(&name);
+    let last = yard_alone(&before).map_err(|error| {
+        let shown = path.display();
+        exit::input(format!("{shown}: last_winter = \"{name}\": {error}"))
+    })?;
+    if last.id != apiary.id || last.as_of >= apiary.as_of {
+        let words = "is not this yard in an earlier year; name last year's file of the same yard, or take the line out";
+        return Err(exit::input(format!("{}: last_winter = \"{name}\" {words}", path.display())));
+    }
+    // Each file is of an earlier year than the one before it, so that this ends.
+    let last = with_history(&before, last)?;
+    let over = PastWinter { as_of: last.as_of, hives: last.hives, colonies: last.colonies, notes: last.notes };
+    apiary.past = last.past.into_iter().chain([over]).collect();
+    Ok(apiary)
+}
+
+/// Refuses visits that are still to come, and says which lie before the count; an invented yard has a day of its own.
+fn of_today(path: &Path, apiary: &Apiary) -> anyhow::Result<()> {
+    if apiary.invented {
+        return Ok(());
+    }
+    let mut early = None;
+    for note in &apiary.notes {
+        match apiary.doubts(note, jiff::Timestamp::now()).first() {
+            Some(ahead @ Doubt::Ahead { .. }) => {
+                return Err(exit::input(format!("{}: a visit of {ahead}", path.display())));
+            }
+            Some(Doubt::BeforeCount { on, .. }) => early = early.or(Some(*on)),
+            _ => {}
+        }
+    }
+    if let Some(on) = early {
+        progress::note(&format!(
+            "A visit of {on} lies before the count of {}: it is kept as history, and this winter's answers do not heed it.",
+            apiary.as_of
+        ));
+    }
+    Ok(())
 }
 
 /// The faults of a file with all that is known of them.

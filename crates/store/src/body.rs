@@ -35,7 +35,9 @@ pub(crate) fn read<T: DeserializeOwned>(text: &str, what: &str, id: &str) -> Res
 /// The body of a yard.
 pub(crate) fn of_yard(yard: &Apiary) -> Result<String, Wrong> {
     written(yard, "the yard")?;
-    let bare = Apiary { hives: Vec::new(), colonies: Vec::new(), notes: Vec::new(), ..yard.clone() };
+    let mut bare = Apiary { hives: Vec::new(), colonies: Vec::new(), notes: Vec::new(), ..yard.clone() };
+    // The notes of winters that are over are rows like all others.
+    bare.past.iter_mut().for_each(|past| past.notes.clear());
     let refused = |error: serde_json::Error| Wrong::Refused { what: error.to_string() };
     let mut body = serde_json::to_value(bare).map_err(refused)?;
     if let Value::Object(fields) = &mut body {

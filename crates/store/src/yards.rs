@@ -49,6 +49,12 @@ impl Store {
     pub async fn import_yard(&self, yard: &Apiary, recorded: impl Into<Recorded>) -> Result<Imported, Fault> {
         let recorded = recorded.into();
         let import = async {
+            // What cannot be read brings no history with it, and is written anew.
+            let kept = self.yard_of(yard.id, Who::Standing).await.unwrap_or_default();
+            let yard = match kept {
+                Some(kept) => &yard.clone().following(&kept).map_err(earlier)?,
+                None => yard,
+            };
             let mut writing = self.writing().await?;
             let imported = import(&mut writing, yard, &recorded).await?;
             writing.commit().await?;
@@ -91,12 +97,18 @@ impl Store {
                 "SELECT id, body FROM colonies WHERE yard = $1 ORDER BY place, id",
             ),
         };
+        let has_past = !body::yard(&body, &key, Parts::default())?.past.is_empty();
         let parts = Parts {
             hives: bodies(&mut reading, hives, &key, "hive").await?,
             colonies: bodies(&mut reading, colonies, &key, "colony").await?,
-            notes: notes::of_yard(&mut reading, id, Timestamp::MAX, who).await?,
+            // Those of colonies that left belong to winters that are over.
+            notes: notes::of_yard(&mut reading, id, Timestamp::MAX, if has_past { Who::Ever } else { who }).await?,
         };
-        body::yard(&body, &key, parts).map(Some)
+        let yard = body::yard(&body, &key, parts)?;
+        Ok(Some(match who {
+            Who::Standing => of_standing(yard.with_notes_by_winter()),
+            Who::Ever => yard,
+        }))
     }
 
     /// The yards by name, a keeper's own before invented ones.
@@ -119,6 +131,18 @@ impl Store {
     }
 }
 
+fn earlier(wrong: snowhum_apiary::Wrong) -> Wrong {
+    let right = "take the yard of the records, or a file of its latest autumn";
+    Wrong::Unfit { field: "the day of the count", what: wrong.problem, right }
+}
+
+/// The yard without notes of colonies that left it.
+fn of_standing(mut yard: Apiary) -> Apiary {
+    let colonies = &yard.colonies;
+    yard.notes.retain(|note| colonies.iter().any(|colony| colony.id == note.colony));
+    yard
+}
+
 async fn import(writing: &mut Transaction, yard: &Apiary, recorded: &Recorded) -> Result<Imported, Wrong> {
     refuse_elsewhere(writing, yard).await?;
     let key = yard.id.0.to_string();
@@ -131,15 +155,36 @@ async fn import(writing: &mut Transaction, yard: &Apiary, recorded: &Recorded) -
         .zip(&yard.colonies)
         .map(|(place, colony)| row_of_colony(&key, place, colony))
         .collect::<Result<_, Wrong>>()?;
+    bury(writing, yard, at).await?;
     let standing = "SELECT id FROM hives WHERE yard = $1 AND left_at IS NULL";
     renew(HIVES, writing, Standing { rows: standing, yard: &key }, hives, at).await?;
     let standing = "SELECT id FROM colonies WHERE yard = $1 AND left_at IS NULL";
     let colonies_left = renew(COLONIES, writing, Standing { rows: standing, yard: &key }, colonies, at).await?;
     let mut imported = Imported { colonies_left, ..Imported::default() };
-    for note in &yard.notes {
+    for note in yard.every_note() {
         imported.notes.count(notes::take_once(writing, note, recorded).await?);
     }
     Ok(imported)
+}
+
+/// Hives and colonies of winters that are over, which the records do not know: they are kept as gone, for their notes.
+async fn bury(writing: &mut SqliteConnection, yard: &Apiary, at: i64) -> Result<(), Wrong> {
+    let key = yard.id.0.to_string();
+    for past in &yard.past {
+        let hives = (0_i64..).zip(&past.hives).map(|(place, hive)| (HIVES, row_of_hive(&key, place, hive)));
+        let colonies = (0_i64..).zip(&past.colonies).map(|(place, one)| (COLONIES, row_of_colony(&key, place, one)));
+        for (table, row) in hives.chain(colonies) {
+            let row = row?;
+            let is_known = match row.first() {
+                Some(id) => table.row(writing, id).await?.is_some(),
+                None => true,
+            };
+            if !is_known {
+                hashes::keep(table, writing, table.with(&row, "left_at", Cell::Whole(at))).await?;
+            }
+        }
+    }
+    Ok(())
 }
 
 /// What stands in a yard before it is renewed.

@@ -18,7 +18,7 @@ mod show;
 mod speech;
 mod temperature;
 
-pub use parse::ParseError;
+pub use parse::{Bare, Measured, ParseError, number};
 pub use quantity::*;
 pub use range::Range;
 pub use same::Same;

@@ -74,7 +74,7 @@ function notesOf(form) {
       const value = typed.value.trim();
       if (value === "") continue;
       if (typed.dataset.before === "dead=") seen = seen.filter((entry) => !entry.startsWith("dead="));
-      seen.push(typed.dataset.before + value + typed.dataset.after);
+      seen.push(typed.dataset.before + value + (/[a-z]/i.test(value) ? "" : typed.dataset.after));
     }
     const words = hive.querySelector("[data-words]").value.trim() || null;
     if (seen.length === 0 && words === null) continue;

@@ -215,6 +215,15 @@ impl App {
         Ok(())
     }
 
+    /// Keeps the yard of a new autumn in the place of last year's, and serves it under today's date.
+    pub(crate) async fn renew(&self, yard: &Apiary) -> Result<(), Fault> {
+        self.store().import_yard(yard, Timestamp::now()).await?;
+        *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = None;
+        self.show_day(None);
+        self.touch();
+        Ok(())
+    }
+
     /// Asks the model something long, when it is this asker's turn.
     pub(crate) async fn ask_long<T: Send + 'static>(
         &self,

@@ -27,6 +27,14 @@ pub(crate) enum Fault {
     /// What was sent cannot be read; the text says what would be right.
     #[error("{0}")]
     Wrong(String),
+    /// What was sent may be a slip; the keeper can say that it is right.
+    #[error("{says}")]
+    Asked {
+        /// What there is to ask.
+        says: String,
+        /// The form that was sent, and where to: it is sent again by one tap.
+        again: Option<(String, Vec<(String, String)>)>,
+    },
     /// It comes from another site.
     #[error("This was sent from another site, and is refused.")]
     Foreign,
@@ -55,7 +63,7 @@ impl Fault {
         match self {
             Self::Missing(_) | Self::NoColony { .. } => StatusCode::NOT_FOUND,
             Self::Elsewhere(_) => StatusCode::SEE_OTHER,
-            Self::Wrong(_) => StatusCode::UNPROCESSABLE_ENTITY,
+            Self::Wrong(_) | Self::Asked { .. } => StatusCode::UNPROCESSABLE_ENTITY,
             Self::Store(fault) if matches!(fault.wrong, snowhum_store::Wrong::Unfit { .. }) => {
                 StatusCode::UNPROCESSABLE_ENTITY
             }
@@ -75,6 +83,7 @@ impl IntoResponse for Fault {
         let title = match self {
             Self::OnlyShown => "Only to look at",
             Self::Missing(_) | Self::NoColony { .. } => "Not here",
+            Self::Asked { .. } => "Is that right?",
             _ => "Not done",
         };
         let body = html! {
@@ -87,6 +96,14 @@ impl IntoResponse for Fault {
 }
 
 impl Fault {
+    /// The same question with the form that was sent.
+    pub(crate) fn again(self, action: String, pairs: &[(String, String)]) -> Self {
+        match self {
+            Self::Asked { says, .. } => Self::Asked { says, again: Some((action, pairs.to_vec())) },
+            other => other,
+        }
+    }
+
     /// Where to go from here.
     fn ways_on(&self) -> Markup {
         html! {
@@ -97,6 +114,15 @@ impl Fault {
                     p { "These are in it:" }
                     ul { @for (name, id) in colonies { li { a class="way" href={ "/hive/" (id.0) } { (name) } } } }
                     p { a href="/" { "Look at the yard" } "." }
+                },
+                Self::Asked { again: Some((action, pairs)), .. } => {
+                    p { "Nothing was noted yet." }
+                    form method="post" action=(action) {
+                        @for (name, value) in pairs { input type="hidden" name=(name) value=(value); }
+                        input type="hidden" name="sure" value="yes";
+                        button class="main" { "It is right: note it" }
+                    }
+                    p { "Else go back and mend it, or " a href="/" { "look at the yard" } "." }
                 },
                 _ => p { "Nothing was changed. Go back and mend it, or " a href="/" { "look at the yard" } "." },
             }

@@ -83,6 +83,7 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
                     @if let (None, Some(trouble)) = (&view.standing, &view.trouble) {
                         p class="caution" { strong { "No estimate: " } (trouble) }
                     }
+                    (new_autumn(view, place))
                     (body)
                 }
                 (foot(view))
@@ -184,6 +185,20 @@ pub(crate) fn age(view: &View) -> Markup {
             }
             @if let (Some(_), Some(trouble)) = (&view.standing, &view.trouble) {
                 p class="caution" { strong { "No newer estimate: " } (trouble) }
+            }
+        }
+    }
+}
+
+/// The one step where the yard's counts are of a winter that is over.
+fn new_autumn(view: &View, place: Place) -> Markup {
+    let year = |day| snowhum_apiary::winter_year(day, view.apiary.site.latitude);
+    let is_over = year(view.now.date()) > year(view.apiary.as_of) && !view.apiary.invented;
+    html! {
+        @if is_over && place != Place::Losses && view.visitor.may_write() {
+            p class="caution" {
+                "These colonies were counted on " (view.apiary.as_of.strftime("%-d %B %Y").to_string())
+                ", for a winter that is over. " a href="/season" { "Begin the new autumn" } "."
             }
         }
     }

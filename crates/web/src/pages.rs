@@ -15,6 +15,7 @@ pub(crate) mod normal;
 pub(crate) mod notes;
 pub(crate) mod paper;
 pub(crate) mod round;
+pub(crate) mod season;
 pub(crate) mod settings;
 pub(crate) mod setup;
 pub(crate) mod sheet;

@@ -74,6 +74,7 @@ fn addresses() -> Addresses {
         .route("/normal", get(pages::normal::show))
         .route("/dead", get(pages::dead::list))
         .route("/dead/{colony}", get(pages::dead::show).post(pages::dead::keep))
+        .route("/season", get(pages::season::show).post(pages::season::keep))
         .route("/losses", get(pages::losses::show).post(pages::losses::keep))
         .route("/inside", get(pages::inside::show))
         .route("/treatments", get(pages::treatments::show).post(pages::treatments::keep))

@@ -4,9 +4,10 @@ use jiff::civil::Date;
 use jiff::{SignedDuration, Timestamp};
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId};
-use snowhum_units::System;
+use snowhum_units::{Bare, Kelvin, Measured, MetrePerSecond};
 use uuid::Uuid;
 
+use crate::fault::Fault;
 use crate::view::View;
 
 /// Most entries of one note, and most letters of its free words.
@@ -38,6 +39,9 @@ pub(crate) struct Sent {
     /// Free words.
     #[serde(default)]
     pub(crate) words: Option<String>,
+    /// The keeper was asked about it, and says that it is right.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub(crate) sure: bool,
 }
 
 impl Sent {
@@ -45,6 +49,17 @@ impl Sent {
     pub(crate) fn note(&self, id: NoteId, view: &View) -> Result<Note, String> {
         timely(self.at, view)?;
         self.changed(id, view)
+    }
+
+    /// The note, if nothing is to be asked about it.
+    pub(crate) fn asked(&self, id: NoteId, view: &View) -> Result<Note, Fault> {
+        let note = self.note(id, view).map_err(Fault::Wrong)?;
+        // What lies ahead is refused above, by the day looked at.
+        let doubts = view.apiary.doubts(&note, Timestamp::MAX);
+        match doubts.first().filter(|_| !self.sure) {
+            Some(doubt) => Err(Fault::Asked { says: format!("{}: {doubt}.", view.name_of(note.colony)), again: None }),
+            None => Ok(note),
+        }
     }
 
     /// A note that is kept already, checked against the yard.
@@ -63,7 +78,7 @@ impl Sent {
         if entries.is_empty() {
             return Err(format!("{}: nothing is noted; tap or write something.", colony.name));
         }
-        let conditions = self.conditions(view.settings.system)?;
+        let conditions = self.conditions(Bare::In(view.settings.system))?;
         Ok(Note { id, visit: VisitId(self.visit), colony: ColonyId(self.colony), at: self.at, conditions, entries })
     }
 
@@ -75,7 +90,8 @@ impl Sent {
             _ => written.to_owned(),
         };
         let wrong = |wrong: &dyn std::fmt::Display| format!("{}: {}: {wrong}", colony.name, shortened(&written));
-        let entry = Entry::read(&written, &|name| view.named(name)).map_err(|error| wrong(&error))?;
+        let bare = Bare::In(view.settings.system);
+        let entry = Entry::read_in(&written, &|name| view.named(name), bare).map_err(|error| wrong(&error))?;
         view.apiary.check_opening(colony.id, &entry).map_err(|error| wrong(&error))?;
         Ok(entry)
     }
@@ -90,10 +106,9 @@ impl Sent {
         Ok(Some(words.chars().filter(|letter| *letter != '\0').collect()))
     }
 
-    fn conditions(&self, system: System) -> Result<Conditions, String> {
-        let (degree, speed) = if system == System::Us { ("F", "mph") } else { ("C", "m/s") };
-        let air_k = quantity::<snowhum_units::Kelvin>(self.air.as_deref(), degree, "the air")?;
-        let wind_m_per_s = quantity::<snowhum_units::MetrePerSecond>(self.wind.as_deref(), speed, "the wind")?;
+    fn conditions(&self, bare: Bare) -> Result<Conditions, String> {
+        let air_k = quantity::<Kelvin>(self.air.as_deref(), bare, "the air")?;
+        let wind_m_per_s = quantity::<MetrePerSecond>(self.wind.as_deref(), bare, "the wind")?;
         if air_k.is_some_and(|air| !(-70.0..=50.0).contains(&air.celsius())) {
             return Err("The air: from -70 °C to 50 °C can be noted.".to_owned());
         }
@@ -122,16 +137,10 @@ pub(crate) fn timely(at: Timestamp, view: &View) -> Result<(), String> {
     })
 }
 
-/// Reads a quantity; a bare number is in `unit`.
-fn quantity<T: std::str::FromStr<Err = snowhum_units::ParseError>>(
-    text: Option<&str>,
-    unit: &str,
-    what: &str,
-) -> Result<Option<T>, String> {
+/// Reads a quantity, if one is given.
+fn quantity<T: Measured>(text: Option<&str>, bare: Bare, what: &str) -> Result<Option<T>, String> {
     let Some(text) = text.map(str::trim).filter(|text| !text.is_empty()) else { return Ok(None) };
-    let text = text.replace('−', "-").replace(',', ".");
-    let text = if text.parse::<f64>().is_ok() { format!("{text} {unit}") } else { text };
-    text.parse::<T>().map(Some).map_err(|error| format!("{}: {error}", crate::words::capital(what)))
+    T::read(text, bare).map(Some).map_err(|error| format!("{}: {error}", crate::words::capital(what)))
 }
 
 /// A text short enough for a message.

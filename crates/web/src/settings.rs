@@ -78,5 +78,5 @@ pub(crate) fn currency(text: &str) -> Option<String> {
 
 /// What a colony is worth.
 pub(crate) fn worth(text: &str) -> Option<f64> {
-    text.trim().parse::<f64>().ok().filter(|worth| (0.0..=MOST_WORTH).contains(worth))
+    snowhum_units::number(text).ok().filter(|worth| (0.0..=MOST_WORTH).contains(worth))
 }

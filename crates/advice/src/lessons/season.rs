@@ -66,7 +66,7 @@ impl<'a> Diary<'a> {
     /// Every note of a yard up to and with a day.
     pub(super) fn of(apiary: &'a Apiary, as_of: Date) -> Self {
         let zone = TimeZone::get(&apiary.site.zone).unwrap_or(TimeZone::UTC);
-        let dated = apiary.notes.iter().map(|note| (note.at.to_zoned_datetime(zone.clone()).date(), note));
+        let dated = apiary.every_note().map(|note| (note.at.to_zoned_datetime(zone.clone()).date(), note));
         let mut notes: Vec<_> = dated.filter(|(on, _)| *on <= as_of).collect();
         notes.sort_by_key(|(_, note)| (note.at, note.id));
         Self { notes }

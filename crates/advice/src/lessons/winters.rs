@@ -64,9 +64,14 @@ pub(super) fn all(apiary: &Apiary, diary: &Diary<'_>, (spring, as_of): (Date, Da
     let year_of = |day: Date| winter_year(day, apiary.site.latitude);
     let mut years: Vec<i16> = diary.notes.iter().map(|(on, _)| year_of(*on)).collect();
     years.push(year_of(apiary.as_of));
+    years.extend(apiary.past.iter().map(|past| year_of(past.as_of)));
     years.sort_unstable();
     years.dedup();
-    years.into_iter().rev().map(|year| record(apiary, diary, Season::of(year, apiary, spring), as_of)).collect()
+    let one = |year: i16| {
+        let then = apiary.in_winter(year);
+        record(&then, diary, Season::of(year, &then, spring), as_of)
+    };
+    years.into_iter().rev().map(one).collect()
 }
 
 /// Colonies of a winter: all of the yard where it is the counted one, else those that were noted in it.

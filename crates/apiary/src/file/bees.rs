@@ -139,7 +139,7 @@ pub(crate) fn brood(section: &Section<'_>, hive: Option<&Hive>, report: &mut Rep
         return Some(row.range());
     }
     let (number, unit) = written.split_once(' ').unwrap_or((written, ""));
-    let amount = number.parse::<f64>().ok().filter(|amount| (0.0..=200_000.0).contains(amount));
+    let amount = snowhum_units::number(number).ok().filter(|amount| (0.0..=200_000.0).contains(amount));
     match (amount, unit.trim()) {
         (Some(frames), "frame" | "frames") if frames <= 40.0 => Some(Some(brood_on(frames, hive?.mean_comb_side()))),
         (Some(cells), "cells") => Some(Some(Range { p10: 0.8 * cells, p50: cells, p90: 1.25 * cells })),

@@ -34,10 +34,7 @@ pub(crate) fn kind(section: &Section<'_>, report: &mut Report) -> Option<Kind> {
     }
     let names = standards().iter().map(|standard| standard.name.as_str());
     let aliases = standards().iter().flat_map(|standard| standard.aliases.iter().map(String::as_str));
-    let remedy = match crate::nearest::nearest(written, names.clone().chain(aliases)) {
-        Some(near) => format!("did you mean \"{near}\"?"),
-        None => format!("use one of {}; or \"own\" with the sizes written out", names.collect::<Vec<_>>().join("; ")),
-    };
+    let remedy = format!("{}; or write \"own\" with the sizes", crate::nearest::instead(written, names.chain(aliases)));
     report.fault(&entry.spot, format!("\"{}\" is no known kind of hive", shown(written)), remedy);
     None
 }

@@ -4,8 +4,9 @@ use super::colony::at;
 use super::report::Report;
 use super::scalar::Limits;
 use super::section::{Entry, Section, shown};
+use crate::note::mites_counted;
 use crate::shipped::same_name;
-use crate::{Mites, Queen, Treatment, TreatmentClass};
+use crate::{Act, Mites, Queen, Reckoned, Treatment, TreatmentClass, read_day};
 use jiff::civil::Date;
 use toml::de::DeValue;
 
@@ -18,7 +19,7 @@ pub(crate) fn mites(section: &Section<'_>, as_of: Option<Date>, report: &mut Rep
         return Some(Mites::NotCounted);
     };
     if matches!(entry.value, DeValue::String(_)) {
-        return not_counted(&entry, report);
+        return in_words(&entry, as_of, report);
     }
     let count = entry.section(EXAMPLE, report)?;
     count.only(&["found", "bees", "on"], report);
@@ -42,19 +43,31 @@ pub(crate) fn mites(section: &Section<'_>, as_of: Option<Date>, report: &mut Rep
     Some(Mites::Counted { found, bees, on })
 }
 
-/// A text in place of a count: that nobody counted; a share such as `3%` is no count, since it does not say of how many
-/// bees.
-fn not_counted(entry: &Entry<'_>, report: &mut Report) -> Option<Mites> {
+/// A text in place of a count: that nobody counted; or the count as a note has it and its day, `14/300 on 28.8.2025`.
+fn in_words(entry: &Entry<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Mites> {
     let written = entry.text(report)?;
     if same_name("not counted", written) {
         return Some(Mites::NotCounted);
     }
-    report.fault(
-        &entry.spot,
-        format!("\"{}\" is no count of mites", shown(written)),
-        format!("write the mites found, the bees they were on and the day, mites = {EXAMPLE}"),
-    );
-    None
+    let no_count = |report: &mut Report| {
+        let problem = format!("\"{}\" is no count of mites with its day", shown(written));
+        let remedy = format!("write mites = \"2 of 300 on 2025-08-28\", or mites = {EXAMPLE}");
+        report.fault(&entry.spot, problem, remedy);
+        None
+    };
+    let Some((count, on)) = written.rsplit_once(" on ") else { return no_count(report) };
+    let (Ok(Act::MitesCounted { found, bees }), Ok(on)) = (mites_counted(count), read_day(on, Reckoned::Whole)) else {
+        return no_count(report);
+    };
+    if as_of.is_some_and(|as_of| on > as_of) {
+        report.fault(
+            &entry.spot,
+            format!("{on} is after the day the colonies were looked at"),
+            "write the day of the count",
+        );
+        return None;
+    }
+    Some(Mites::Counted { found, bees, on })
 }
 
 pub(crate) fn queen(section: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Queen> {

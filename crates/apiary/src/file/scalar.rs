@@ -2,12 +2,12 @@
 
 use super::report::{Report, Spot};
 use super::section::{Entry, Section, shown};
-use crate::YEARS;
 use crate::fault::Wrong;
-use crate::nearest::nearest;
+use crate::nearest::instead;
 use crate::shipped::same_name;
+use crate::{Reckoned, read_day};
 use jiff::civil::Date;
-use snowhum_units::{Degree, Kilogram, Metre, ParseError, SquareMetre};
+use snowhum_units::{Degree, Kilogram, Metre, ParseError, SquareMetre, number};
 use std::str::FromStr;
 use toml::de::DeValue;
 
@@ -74,7 +74,7 @@ impl<'a> Entry<'a> {
 
     /// A plain number within limits.
     pub(crate) fn number(&self, limits: &Limits, report: &mut Report) -> Option<f64> {
-        let Some(value) = plain(self.value) else {
+        let Some(value) = plain(self.value).or_else(|| quoted(self.value)) else {
             return self.not_a("number", &format!("write a number {}", limits.said), report);
         };
         if !value.is_finite() || !limits.holds(value) {
@@ -124,9 +124,12 @@ impl<'a> Entry<'a> {
                 None
             }
             Err(error) => {
+                // Lengths of a hive are millimetres and those of a site metres: the limits say which.
+                let is_length = matches!(error, ParseError::NoUnit { metric: "cm", .. });
                 let wrong = Wrong::from(error);
                 // The quantity's own example knows nothing of this field; the limits do.
                 let remedy = wrong.remedy.split(", such as").next().unwrap_or_default();
+                let remedy = if is_length { "write it with its unit" } else { remedy };
                 report.fault(&self.spot, wrong.problem, format!("{remedy}, {}", limits.said));
                 None
             }
@@ -144,18 +147,8 @@ impl<'a> Entry<'a> {
     }
 
     /// Reports a word that is not among the known ones.
-    pub(crate) fn no_such_word<'w>(
-        &self,
-        written: &str,
-        known: impl Iterator<Item = &'w str> + Clone,
-        report: &mut Report,
-    ) {
-        let list: Vec<String> = known.clone().map(|word| format!("\"{word}\"")).collect();
-        let remedy = match nearest(written.trim(), known) {
-            Some(near) => format!("did you mean \"{near}\"? Known are {}", list.join(", ")),
-            None => format!("write one of {}", list.join(", ")),
-        };
-        report.fault(&self.spot, format!("\"{}\" is not known here", shown(written)), remedy);
+    pub(crate) fn no_such_word<'w>(&self, written: &str, known: impl Iterator<Item = &'w str>, report: &mut Report) {
+        report.fault(&self.spot, format!("\"{}\" is not known here", shown(written)), instead(written, known));
     }
 
     /// Text that parses into something with its own explanation.
@@ -175,11 +168,7 @@ impl<'a> Entry<'a> {
             DeValue::String(text) => shown(text.trim()),
             _ => return self.not_a("date", REMEDY, report),
         };
-        let date = written.parse::<Date>().ok().filter(|date| YEARS.contains(&date.year()));
-        if date.is_none() {
-            report.fault(&self.spot, format!("\"{written}\" is no day"), REMEDY);
-        }
-        date
+        read_day(&written, Reckoned::Whole).map_err(|wrong| report.wrong(&self.spot, wrong)).ok()
     }
 
     pub(crate) fn list(&self, report: &mut Report) -> Option<Vec<Entry<'a>>> {
@@ -212,6 +201,11 @@ impl<'a> Entry<'a> {
         report.fault(&self.spot, format!("is {kind}, not a {wanted}"), remedy);
         None
     }
+}
+
+/// The number of a text, such as one with a decimal comma, which TOML has only in quotes.
+fn quoted(value: &DeValue<'_>) -> Option<f64> {
+    if let DeValue::String(text) = value { number(text).ok() } else { None }
 }
 
 /// The number of an integer or float; what is too large for either is infinite.

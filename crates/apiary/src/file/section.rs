@@ -1,9 +1,12 @@
 //! A table of the file with its place, and the values in it.
 
 use super::report::{Report, Spot};
-use crate::nearest::nearest;
+use crate::nearest::{instead, nearest};
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
+
+/// Known keys that are told whole where one is not known.
+const FEW: usize = 12;
 
 /// A value with its place.
 pub(crate) struct Entry<'a> {
@@ -66,7 +69,9 @@ impl<'a> Section<'a> {
             let spot = Spot { line: report.line_at(name.span().start), field: self.field(&called) };
             let remedy = match nearest(key, known.iter().copied()) {
                 Some(near) => format!("did you mean \"{near}\"?"),
-                None => format!("take it out; known here are {}", known.join(", ")),
+                // Of a few all are told: a vast file of keys that are not known is refused soon, too.
+                None if known.len() <= FEW => format!("take it out; known here are {}", known.join(", ")),
+                None => format!("take it out; {}", instead(key, known.iter().copied())),
             };
             report.fault(&spot, "is no key that is known here", remedy);
         }

@@ -4,6 +4,7 @@ use super::report::{Report, Spot};
 use super::scalar::Limits;
 use super::section::{Entry, Section, shown};
 use crate::nearest::nearest;
+use crate::when::month;
 use crate::words::usual_money;
 use crate::{Exposure, Money, Shelter, Site};
 use jiff::tz::TimeZone;
@@ -79,7 +80,7 @@ fn angle(entry: &Entry<'_>, most: f64, letters: [char; 2], report: &mut Report) 
                 _ => (text, 1.0),
             };
             let number = number.trim().trim_end_matches("deg").trim_end_matches('°').trim();
-            match number.parse::<f64>() {
+            match snowhum_units::number(number) {
                 Ok(number) => sign * number,
                 Err(_) => {
                     report.fault(&entry.spot, format!("\"{}\" is no angle", shown(text)), remedy);
@@ -131,12 +132,6 @@ fn month_and_day(entry: &Entry<'_>, report: &mut Report) -> Option<(i8, i8)> {
         report.fault(&entry.spot, format!("\"{}\" is no day of the year", shown(written)), remedy);
     }
     pair
-}
-
-fn month(text: &str) -> Option<i8> {
-    const MONTHS: [&str; 12] = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-    let text = text.to_lowercase();
-    MONTHS.iter().zip(1..).find(|(name, _)| text.starts_with(**name)).map(|(_, number)| number)
 }
 
 /// `[money]`, every key of it optional.

@@ -5,7 +5,9 @@ use super::section::{Entry as Value, Section, shown};
 use super::yard::id_of;
 use crate::fault::Wrong;
 use crate::shipped::same_name;
-use crate::{ApiaryId, Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, YEARS, split_entries};
+use crate::{
+    ApiaryId, Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, read_time, split_entries,
+};
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
 use snowhum_units::{Kelvin, MetrePerSecond};
@@ -54,7 +56,12 @@ pub(super) fn read(
         for line in seen.entries(report) {
             let Some((colony, entries)) = noted(&line, &known, report) else { continue };
             let id = NoteId(id_of(yard, "note", &format!("{}/{}", visit.written, colony.0)));
-            notes.push(Note { id, visit: visit_id, colony, at: visit.at, conditions: visit.conditions, entries });
+            let note = Note { id, visit: visit_id, colony, at: visit.at, conditions: visit.conditions, entries };
+            if notes.iter().any(|other: &Note| other.is_double_of(&note)) {
+                let remedy = "take one of the two out, or write the time at which it was seen again";
+                report.fault(&line.spot, "says the same as another visit in the same minute", remedy);
+            }
+            notes.push(note);
         }
     }
     notes.sort_by_key(|note| (note.at, note.id));
@@ -88,11 +95,8 @@ fn moment(entry: &Value<'_>, remedy: &str, report: &mut Report) -> Option<DateTi
         DeValue::Datetime(moment) => format!("{moment}T12:00:00"),
         _ => entry.text(report)?.trim().to_owned(),
     };
-    let moment = written.parse::<DateTime>().ok().filter(|moment| YEARS.contains(&moment.year()));
-    if moment.is_none() {
-        report.fault(&entry.spot, format!("\"{}\" is no time", shown(&written)), remedy);
-    }
-    moment
+    let read = read_time(&written, None);
+    read.map_err(|wrong| report.fault(&entry.spot, wrong.problem, remedy)).ok()
 }
 
 pub(crate) fn air(entry: &Value<'_>, report: &mut Report) -> Option<Kelvin> {

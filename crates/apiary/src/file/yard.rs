@@ -24,6 +24,7 @@ struct Header {
     registration: Option<String>,
     invented: bool,
     as_of: Date,
+    last_winter: Option<String>,
 }
 
 pub(crate) fn read(text: &str, report: &mut Report) -> Option<Apiary> {
@@ -62,6 +63,8 @@ pub(crate) fn read(text: &str, report: &mut Report) -> Option<Apiary> {
         hives: hives.into_iter().map(|named| named.hive).collect::<Option<Vec<Hive>>>()?,
         colonies,
         notes,
+        past: Vec::new(),
+        last_winter: header.last_winter,
     })
 }
 
@@ -87,11 +90,15 @@ pub(crate) fn id(section: &Section<'_>, made: Uuid, report: &mut Report) -> Uuid
 fn header(root: &Section<'_>, report: &mut Report) -> Option<Header> {
     let entry = root.need("apiary", "write [apiary] with name = \"…\" and as_of = 2025-10-05", report)?;
     let section = entry.section("[apiary]", report)?;
-    section.only(&["id", "name", "registration", "invented", "as_of"], report);
+    section.only(&["id", "name", "registration", "invented", "as_of", "last_winter"], report);
     let name = section.need("name", "give the yard a name, such as name = \"Rowan Bank\"", report);
     let name = name.and_then(|name| name.name(report));
     let registration = match section.get("registration", report) {
         Some(entry) => Some(entry.name(report)?),
+        None => None,
+    };
+    let last_winter = match section.get("last_winter", report) {
+        Some(entry) => Some(entry.text(report)?.to_owned()),
         None => None,
     };
     let invented = section.get("invented", report).map_or(Some(false), |entry| entry.truth(report));
@@ -100,7 +107,7 @@ fn header(root: &Section<'_>, report: &mut Report) -> Option<Header> {
     let name = name?;
     let made = Uuid::new_v5(&NAMESPACE, format!("apiary/{}", name.to_lowercase()).as_bytes());
     let id = ApiaryId(id(&section, made, report));
-    Some(Header { id, name, registration, invented: invented?, as_of: as_of? })
+    Some(Header { id, name, registration, invented: invented?, as_of: as_of?, last_winter })
 }
 
 fn hives(root: &Section<'_>, builder: &Builder<'_>, report: &mut Report) -> Vec<NamedHive> {

@@ -4,7 +4,7 @@ use super::TreatmentNote;
 use super::examined::{Examined, SpringCount};
 use crate::{ColonyId, QueenState, SetupChange};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
-use snowhum_units::{CubicMetre, Kilogram, ParseError};
+use snowhum_units::{Bare, CubicMetre, Kilogram, Measured, ParseError, System, number};
 use std::fmt;
 use std::str::FromStr;
 
@@ -96,21 +96,30 @@ impl Feed {
     ///
     /// ```
     /// use snowhum_apiary::Feed;
-    /// assert!((Feed::Syrup3To2.mass_of("10 L").unwrap().get() - 12.87).abs() < 1e-9);
-    /// assert!((Feed::Fondant.mass_of("2.5 kg").unwrap().get() - 2.5).abs() < 1e-9);
-    /// assert!(Feed::Fondant.mass_of("2 L").is_err());
+    /// use snowhum_units::{Bare, System};
+    /// let mass = |feed: Feed, text| feed.mass_of(text, Bare::In(System::Metric));
+    /// assert!((mass(Feed::Syrup3To2, "10 L").unwrap().get() - 12.87).abs() < 1e-9);
+    /// assert!((mass(Feed::Fondant, "2,5").unwrap().get() - 2.5).abs() < 1e-9);
+    /// assert!(mass(Feed::Fondant, "2 L").is_err());
+    /// assert!(mass(Feed::Syrup3To2, "10").is_err(), "kilograms or litres");
     /// ```
     ///
     /// # Errors
     /// When it is no mass; of syrup, when it is no volume either.
-    pub fn mass_of(self, text: &str) -> Result<Kilogram, ParseError> {
+    pub fn mass_of(self, text: &str, bare: Bare) -> Result<Kilogram, ParseError> {
         let [one, three_halves, two] = SYRUP_KG_PER_LITRE;
         let kg_per_litre = match self {
             Self::Syrup1To1 => one,
             Self::Syrup3To2 => three_halves,
             Self::Syrup2To1 => two,
-            Self::Fondant | Self::Candy | Self::Sugar => return text.parse(),
+            Self::Fondant | Self::Candy | Self::Sugar => return Kilogram::read(text, bare),
         };
+        if number(text).is_ok() {
+            // Syrup is weighed by some and measured by others.
+            let system = if let Bare::In(system) = bare { system } else { System::Metric };
+            let (metric, us) = (Kilogram::usual(system), CubicMetre::usual(system));
+            return Err(ParseError::NoUnit { text: text.to_owned(), metric, us });
+        }
         text.parse().or_else(|_| Ok(Kilogram::new(text.parse::<CubicMetre>()?.get() * 1e3 * kg_per_litre)))
     }
 

@@ -2,10 +2,12 @@
 
 use super::act::{Act, Feed};
 use super::examined::SpringCount;
-use super::grammar::{kilograms, name_of, short, within, word};
+use super::grammar::{name_of, percent, short, word};
 use super::treatment::TreatmentNote;
+use super::weighed::{kilograms, within};
 use crate::fault::Wrong;
 use crate::{ColonyId, QueenState};
+use snowhum_units::Bare;
 
 const FEEDS: [(&str, Feed); 6] = [
     ("3:2 syrup", Feed::Syrup3To2),
@@ -23,7 +25,7 @@ const DONE: [(&str, Act); 5] = [
     ("moved", Act::Moved),
 ];
 
-pub(super) fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Result<Act, Wrong> {
+pub(super) fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>, bare: Bare) -> Result<Act, Wrong> {
     let find = |name: &str| {
         let name = name.trim();
         let wrong = || Wrong::new(format!("no colony is called \"{name}\""), "write the name of a colony of this yard");
@@ -39,19 +41,19 @@ pub(super) fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyI
                 ));
             };
             let mass = how[..how.len() - feed.len()].trim().trim_end_matches(" of");
-            Ok(Act::Fed { feed: *kind, mass_kg: within(mass, kind.mass_of(mass.trim())?, 60.0)? })
+            Ok(Act::Fed { feed: *kind, mass_kg: within(mass, kind.mass_of(mass.trim(), bare)?, 60.0)? })
         }
         "frames" => {
             let Some((stores, giver)) = how.split_once(" from ") else {
                 return Err(Wrong::new(format!("\"{how}\" names no giver"), "write \"frames=3.6 kg from Alder\""));
             };
-            Ok(Act::FramesFrom { giver: find(giver)?, stores_kg: kilograms(stores, 60.0)? })
+            Ok(Act::FramesFrom { giver: find(giver)?, stores_kg: kilograms(stores, 60.0, bare)? })
         }
         "changed" => Ok(Act::Changed(how.parse()?)),
         "treated" => TreatmentNote::read(how).map(Act::Treated),
         "united" => Ok(Act::UnitedInto(find(how.strip_prefix("into ").unwrap_or(how))?)),
         "examined" => Ok(Act::Examined(how.parse()?)),
-        "mites" => mites(how),
+        "mites" => mites_counted(how),
         "counted" => Ok(Act::Counted(word(how, &SpringCount::WORDS)?)),
         _ => word(how, &DONE),
     }
@@ -72,17 +74,23 @@ pub(super) fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> Strin
     }
 }
 
-/// Mites and the bees they came off.
-fn mites(how: &str) -> Result<Act, Wrong> {
+/// Mites and the bees they came off, or their share of a usual sample.
+pub(crate) fn mites_counted(how: &str) -> Result<Act, Wrong> {
     /// A sample is a cup of bees or two.
     const MOST_BEES: u32 = 2_000;
+    /// Half a US cup, the sample that counting methods ask for.
+    const USUAL_BEES: &str = "300";
     let wrong = || {
         let remedy = format!("write mites and bees of the sample, up to {MOST_BEES}, such as \"mites=14 of 300\"");
         Wrong::new(format!("\"{how}\" is no count of mites"), remedy)
     };
-    let (found, bees) = how.split_once(" of ").or_else(|| how.split_once('/')).ok_or_else(wrong)?;
-    let bees = bees.trim().trim_end_matches("bees").trim();
-    let (found, bees) = (found.trim().parse().map_err(|_| wrong())?, bees.parse().map_err(|_| wrong())?);
+    let parts = how.split_once(" of ").or_else(|| how.split_once('/'));
+    let (found, bees) = parts.or(how.contains('%').then_some((how, USUAL_BEES))).ok_or_else(wrong)?;
+    let bees = bees.trim().trim_end_matches("bees").trim().parse::<u32>().map_err(|_| wrong())?;
+    let found = match found.contains('%') {
+        true => (percent(found)?.get() * f64::from(bees)).round() as u32,
+        false => found.trim().parse().map_err(|_| wrong())?,
+    };
     let is_sound = (1..=MOST_BEES).contains(&bees) && found <= 10 * bees;
     if is_sound { Ok(Act::MitesCounted { found, bees }) } else { Err(wrong()) }
 }

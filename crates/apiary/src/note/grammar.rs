@@ -6,12 +6,12 @@ use super::acts::{act, written_act};
 use super::sign::{
     DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign,
 };
-use super::weighing::{Heft, Weighing};
+use super::weighed::{weighing, written_weighing};
 use crate::fault::Wrong;
-use crate::nearest::nearest;
+use crate::nearest::{instead, nearest, nearest_names};
 use crate::shipped::same_name;
 use crate::{ColonyId, OpeningState, QueenState};
-use snowhum_units::{Fraction, Kelvin, Kilogram};
+use snowhum_units::{Bare, Fraction, Kelvin, Measured, number};
 
 /// What can be noted, each with an example.
 const EXAMPLES: [(&str, &str); 44] = [
@@ -90,7 +90,6 @@ const FLIGHTS: [(&str, Flight); 4] =
     [("well", Flight::Well), ("thin", Flight::Thin), ("traffic", Flight::Traffic), ("none", Flight::None)];
 const DROPPINGS: [(&str, DroppingsPlace); 3] =
     [("on snow", DroppingsPlace::Snow), ("on hive", DroppingsPlace::Hive), ("none", DroppingsPlace::None)];
-const HEFTS: [(&str, Heft); 3] = [("light", Heft::Light), ("fair", Heft::Fair), ("heavy", Heft::Heavy)];
 const PROBES: [(&str, ProbePlace); 3] =
     [("under lid", ProbePlace::UnderLid), ("combs", ProbePlace::Combs), ("floor", ProbePlace::Floor)];
 /// Every word a note may begin with, with an example of each.
@@ -128,22 +127,31 @@ impl Entry {
     /// # Errors
     /// When the text is no note, with what would be right.
     pub fn read(text: &str, colony: &dyn Fn(&str) -> Option<ColonyId>) -> Result<Self, Wrong> {
+        Self::read_in(text, colony, Bare::Refused)
+    }
+
+    /// As [`Self::read`], with numbers without a unit as the keeper means them.
+    ///
+    /// # Errors
+    /// When the text is no note, with what would be right.
+    pub fn read_in(text: &str, colony: &dyn Fn(&str) -> Option<ColonyId>, bare: Bare) -> Result<Self, Wrong> {
         // An examination names every sign that was looked for.
         let longest = if text.trim_start().starts_with("examined") { 2_000 } else { 800 };
         if text.chars().count() > longest {
             return Err(Wrong::new("the note is far too long", format!("write at most {longest} letters")));
         }
         let Some((what, how)) = text.split_once('=') else {
-            return Err(Wrong::new(format!("\"{text}\" has no \"=\""), known()));
+            let remedy = format!("{}; what no sum reads is \"words={text}\"", examples_near(text));
+            return Err(Wrong::new(format!("\"{text}\" has no \"=\""), remedy));
         };
         let (what, how) = (what.trim().to_lowercase(), how.trim());
         match what.as_str() {
             "words" => Ok(Self::Words(how.to_owned())),
             "queen" => queen(how),
             "fed" | "frames" | "changed" | "treated" | "united" | "did" | "examined" | "counted" | "mites" => {
-                act(&what, how, colony).map(Self::Act)
+                act(&what, how, colony, bare).map(Self::Act)
             }
-            _ => sign(&what, how).map(Self::Sign),
+            _ => sign(&what, how, bare).map(Self::Sign),
         }
     }
 
@@ -158,7 +166,7 @@ impl Entry {
     }
 }
 
-fn sign(what: &str, how: &str) -> Result<Sign, Wrong> {
+fn sign(what: &str, how: &str, bare: Bare) -> Result<Sign, Wrong> {
     let seen = || word(how, &SEEN);
     Ok(match what {
         "dead" => dead_bees(how)?,
@@ -173,8 +181,8 @@ fn sign(what: &str, how: &str) -> Result<Sign, Wrong> {
         "droppings" => Sign::Droppings(word(how, &DROPPINGS)?),
         "melt" => Sign::MeltedSnow(seen()?),
         "stripes" => Sign::Stripes { seams: seams(how)? },
-        "stores" | "scale" | "weight" | "lift" | "side" | "heft" => Sign::Weight(weighing(what, how)?),
-        "inside" => inside(how)?,
+        "stores" | "scale" | "weight" | "lift" | "side" | "heft" => Sign::Weight(weighing(what, how, bare)?),
+        "inside" => inside(how, bare)?,
         "humidity" => Sign::InsideHumidity { read: percent(how)? },
         "warm spot" => Sign::ThermalSpot(seen()?),
         "bees" => bees_seen(how)?,
@@ -205,15 +213,21 @@ fn queen(how: &str) -> Result<Entry, Wrong> {
     word(how, &words)
 }
 
-fn known() -> String {
-    let examples: Vec<String> = EXAMPLES.iter().map(|(_, example)| format!("\"{example}\"")).collect();
-    format!("write one of {}", examples.join(", "))
+/// The three examples whose words are nearest to one that is not known.
+fn examples_near(what: &str) -> String {
+    const OFFERED: usize = 3;
+    let mut words: Vec<&str> = EXAMPLES.iter().map(|(word, _)| *word).collect();
+    words.dedup();
+    let near = nearest_names(what, &words, OFFERED);
+    let of =
+        |word: &&str| EXAMPLES.iter().find(|(known, _)| known == word).map(|(_, example)| format!("\"{example}\""));
+    format!("write such as {}", near.iter().filter_map(of).collect::<Vec<_>>().join(", "))
 }
 
 fn unknown(what: &str) -> Wrong {
     let near = nearest(what, EXAMPLES.iter().map(|(word, _)| *word));
     let example = near.and_then(|near| EXAMPLES.iter().find(|(word, _)| *word == near));
-    let remedy = example.map_or_else(known, |(_, example)| format!("did you mean \"{example}\"?"));
+    let remedy = example.map_or_else(|| examples_near(what), |(_, example)| format!("did you mean \"{example}\"?"));
     Wrong::new(format!("\"{what}\" is nothing that can be noted"), remedy)
 }
 
@@ -221,12 +235,7 @@ pub(super) fn word<T: Clone>(written: &str, choices: &[(&str, T)]) -> Result<T, 
     if let Some((_, choice)) = choices.iter().find(|(word, _)| same_name(word, written)) {
         return Ok(choice.clone());
     }
-    let list: Vec<String> = choices.iter().map(|(word, _)| format!("\"{word}\"")).collect();
-    let near = nearest(written, choices.iter().map(|(word, _)| *word));
-    let remedy = match near {
-        Some(near) => format!("did you mean \"{near}\"? Known are {}", list.join(", ")),
-        None => format!("write one of {}", list.join(", ")),
-    };
+    let remedy = instead(written, choices.iter().map(|(word, _)| *word));
     Err(Wrong::new(format!("\"{written}\" is not known here"), remedy))
 }
 
@@ -267,70 +276,25 @@ fn hum(how: &str) -> Result<Sign, Wrong> {
 
 fn seams(how: &str) -> Result<f64, Wrong> {
     const MOST: f64 = 30.0;
-    let number = how.trim_end_matches("seams").trim_end_matches("seam").trim();
-    let seams = number.parse::<f64>().ok().filter(|seams| (0.0..=MOST).contains(seams));
+    let written = how.trim_end_matches("seams").trim_end_matches("seam").trim();
+    let seams = number(written).ok().filter(|seams| (0.0..=MOST).contains(seams));
     seams.ok_or_else(|| Wrong::new(format!("\"{how}\" is no number of seams"), "write a number from 0 to 30"))
 }
 
-fn weighing(what: &str, how: &str) -> Result<Weighing, Wrong> {
-    match what {
-        "stores" => {
-            let (mass, spread) = how.split_once('±').or_else(|| how.split_once("+-")).unwrap_or((how, "2 kg"));
-            Ok(Weighing::Stores { mass_kg: kilograms(mass, 150.0)?, plus_minus_kg: kilograms(spread, 50.0)? })
-        }
-        "scale" | "weight" => Ok(Weighing::Scale { gross_kg: kilograms(how, 400.0)? }),
-        "lift" => two_sides(how),
-        "side" => Ok(Weighing::OneSide { read_kg: kilograms(how, 300.0)? }),
-        _ => Ok(Weighing::Heft(word(how, &HEFTS)?)),
-    }
-}
-
-fn two_sides(how: &str) -> Result<Weighing, Wrong> {
-    /// Hives mostly rest on rails a little in from their edges; none is told, none is taken.
-    const MOST_INSET: f64 = 0.4;
-    let (sides, inset) = how.split_once(" inset ").unwrap_or((how, "0 %"));
-    let Some((left, right)) = sides.split_once(',') else {
-        return Err(Wrong::new(
-            format!("\"{how}\" is not two sides"),
-            "write both, such as \"lift=21 kg, 19 kg inset 10 %\"",
-        ));
-    };
-    let inset = percent(inset)?.get();
-    if inset > MOST_INSET {
-        return Err(Wrong::new("the hive would rest on its middle", "write an inset of at most 40 % of its width"));
-    }
-    Ok(Weighing::TwoSidedLift {
-        left_kg: kilograms(left, 300.0)?,
-        right_kg: kilograms(right, 300.0)?,
-        inset_share: inset,
-    })
-}
-
-pub(super) fn kilograms(text: &str, most_kg: f64) -> Result<Kilogram, Wrong> {
-    within(text, text.trim().parse()?, most_kg)
-}
-
-pub(super) fn within(text: &str, mass: Kilogram, most_kg: f64) -> Result<Kilogram, Wrong> {
-    if (0.0..=most_kg).contains(&mass.get()) {
-        return Ok(mass);
-    }
-    Err(Wrong::new(format!("\"{}\" cannot be", text.trim()), format!("write a mass from 0 to {most_kg} kg")))
-}
-
-fn percent(text: &str) -> Result<Fraction, Wrong> {
-    let number = text.trim().trim_end_matches('%').trim().parse::<f64>().ok();
-    let share = number.map(|percent| percent / 100.0).filter(|share| (0.0..=1.0).contains(share));
+pub(super) fn percent(text: &str) -> Result<Fraction, Wrong> {
+    let share = number(text.trim().trim_end_matches('%')).ok();
+    let share = share.map(|percent| percent / 100.0).filter(|share| (0.0..=1.0).contains(share));
     let wrong = || Wrong::new(format!("\"{}\" is no share", text.trim()), "write a per cent, such as \"75 %\"");
     share.map(Fraction::new).ok_or_else(wrong)
 }
 
-fn inside(how: &str) -> Result<Sign, Wrong> {
+fn inside(how: &str, bare: Bare) -> Result<Sign, Wrong> {
     let place = PROBES.iter().find(|(words, _)| how.to_lowercase().ends_with(words));
     let (read, place) = match place {
         Some((words, place)) => (&how[..how.len() - words.len()], *place),
         None => (how, ProbePlace::UnderLid),
     };
-    let read_k: Kelvin = read.trim().trim_end_matches(" at").trim().parse()?;
+    let read_k = Kelvin::read(read.trim().trim_end_matches(" at"), bare)?;
     if !(-60.0..=60.0).contains(&read_k.celsius()) {
         return Err(Wrong::new(format!("\"{how}\" cannot be"), "write a temperature from -60 C to 60 C"));
     }
@@ -392,19 +356,6 @@ fn written_sign(sign: &Sign) -> String {
     }
 }
 
-fn written_weighing(weighing: &Weighing) -> String {
-    let kg = |mass: &Kilogram| format!("{} kg", short(mass.get()));
-    match weighing {
-        Weighing::Stores { mass_kg, plus_minus_kg } => format!("stores={} ± {}", kg(mass_kg), kg(plus_minus_kg)),
-        Weighing::Scale { gross_kg } => format!("scale={}", kg(gross_kg)),
-        Weighing::TwoSidedLift { left_kg, right_kg, inset_share } => {
-            format!("lift={}, {} inset {} %", kg(left_kg), kg(right_kg), short(100.0 * inset_share))
-        }
-        Weighing::OneSide { read_kg } => format!("side={}", kg(read_kg)),
-        Weighing::Heft(heft) => format!("heft={}", name_of(heft, &HEFTS)),
-    }
-}
-
 /// A number to three places at most, without idle zeros.
 pub(super) fn short(value: f64) -> String {
     let rounded = (value * 1e3).round() / 1e3;
@@ -414,6 +365,7 @@ pub(super) fn short(value: f64) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use snowhum_units::System;
     use uuid::Uuid;
 
     #[test]
@@ -440,20 +392,60 @@ mod tests {
         for (text, expected) in [
             ("dead=many", "over 100"),
             ("hole=frosty", "new rime"),
-            ("upper=shut", "plugged with bees"),
+            ("upper=shut", "the nearest known are"),
             ("poke=maybe", "not tried"),
             ("hook=some", "over 100"),
             ("hmu=heard", "hum=heard by ear"),
             ("fed=5 kg", "fondant"),
-            ("stores=8", "kg"),
+            ("stores=8", "\"8 kg\" or \"8 lb\""),
+            ("lift=42,38", "42 kg, 38 kg"),
+            ("fed=10 3:2 syrup", "\"10 kg\""),
+            ("mites=3 % of 0", "14 of 300"),
             ("united=Nobody", "name of a colony"),
             ("lift=20 kg", "both"),
             ("stripes=99", "0 to 30"),
             ("inside=900 C", "-60 C"),
-            ("all well", "="),
+            ("all well", "words=all well"),
         ] {
             let wrong = Entry::read(text, &|_| None).unwrap_err();
             assert!(wrong.to_string().contains(expected), "{text}: {wrong}");
+        }
+    }
+
+    #[test]
+    fn a_bare_number_in_a_note_follows_the_keepers_units() {
+        let read =
+            |text: &str, system| Entry::read_in(text, &|_| None, Bare::In(system)).map_err(|wrong| wrong.to_string());
+        for (bare, metric, us) in [
+            ("stores=8 ± 1,5", "stores=8 kg ± 1.5 kg", "stores=8 lb ± 1.5 lb"),
+            ("scale=46", "scale=46 kg", "scale=46 lb"),
+            ("lift=42 38", "lift=42 kg, 38 kg", "lift=42 lb, 38 lb"),
+            ("lift=42, 38", "lift=42 kg, 38 kg", "lift=42 lb, 38 lb"),
+            ("lift=42,5, 38,25 inset 10", "lift=42.5 kg, 38.25 kg inset 10 %", "lift=42.5 lb, 38.25 lb inset 10 %"),
+            ("side=17", "side=17 kg", "side=17 lb"),
+            ("inside=12 under lid", "inside=12 C under lid", "inside=12 F under lid"),
+            ("fed=5 fondant", "fed=5 kg fondant", "fed=5 lb fondant"),
+        ] {
+            assert_eq!(read(bare, System::Metric), read(metric, System::Metric), "{bare}");
+            assert_eq!(read(bare, System::Us), read(us, System::Metric), "{bare}");
+            assert!(Entry::read(bare, &|_| None).is_err(), "{bare}: nobody said whose units");
+        }
+    }
+
+    #[test]
+    fn mites_are_read_as_a_count_or_as_a_share() {
+        for (text, found, bees) in [
+            ("mites=14 of 300", 14, 300),
+            ("mites=14/300", 14, 300),
+            ("mites=3 %", 9, 300),
+            ("mites=2,5%", 8, 300),
+            ("mites=3 % of 200", 6, 200),
+        ] {
+            assert_eq!(
+                Entry::read(text, &|_| None),
+                Ok(Entry::Act(crate::Act::MitesCounted { found, bees })),
+                "{text}"
+            );
         }
     }
 

@@ -2,41 +2,55 @@
 
 use clap::{Args, ValueEnum};
 use jiff::civil::Date;
+use snowhum_advice::sums::SumFault;
 use snowhum_advice::sums::boxes::{box_named, standard_named, usual_box};
 use snowhum_advice::sums::feed::{FeedQuestion, Season, feed};
-use snowhum_units::{CubicMetre, Kilogram, Metre};
+use snowhum_apiary::{Apiary, HiveBox};
+use snowhum_units::{Bare, CubicMetre, Kilogram, Metre};
 
-use crate::args::Common;
-use crate::commands::{hive::with_unit, sum};
-use crate::text;
+use crate::args::{Common, RunArguments, Written, parse_date};
+use crate::commands::keeping::{self, OfYard};
+use crate::commands::{note, plan, sum};
+use crate::{exit, sources, text};
+
+/// The usual hive where none is named.
+const USUAL: &str = "Langstroth, 10 frames";
 
 /// What is short.
 #[derive(Debug, Args)]
 pub(crate) struct FeedArguments {
-    /// Stores that are short: kg, or with a unit such as "18 lb".
-    #[arg(long, value_name = "KG")]
-    short: String,
-    /// When it is fed.
-    #[arg(long, value_enum, default_value_t = When::Autumn)]
-    season: When,
+    /// A colony of the yard: what it is short of, its hive and its dates are known from there.
+    #[arg(value_name = "COLONY", required_unless_present = "short")]
+    colony: Option<String>,
+    /// Stores that are short, such as "8 kg" or "18 lb"; a bare number is in your --units.
+    #[arg(long, value_name = "MASS")]
+    short: Option<Written<Kilogram>>,
+    /// When it is fed; autumn if not given, and of a colony by its day.
+    #[arg(long, value_enum)]
+    season: Option<When>,
     /// The day by which syrup must be finished (`plan` says it for your site).
-    #[arg(long, value_name = "DATE")]
+    #[arg(long, value_name = "DATE", value_parser = parse_date)]
     syrup_by: Option<Date>,
     /// Today: with --syrup-by it says how much must go down a day, or that it is too late.
-    #[arg(long, value_name = "DATE")]
+    #[arg(long, value_name = "DATE", value_parser = parse_date)]
     as_of: Option<Date>,
-    /// What your feeder holds: litres, or with a unit such as "2 gal".
-    #[arg(long, value_name = "L")]
-    feeder: Option<String>,
-    /// Hive whose box the feed lies on.
-    #[arg(long, value_name = "HIVE", default_value = "Langstroth, 10 frames")]
-    hive: String,
+    /// What your feeder holds, such as "6 L" or "2 gal"; a bare number is in your --units.
+    #[arg(long, value_name = "VOLUME")]
+    feeder: Option<Written<CubicMetre>>,
+    /// Hive whose box the feed lies on; a Langstroth of ten frames if not given.
+    #[arg(long, value_name = "HIVE", conflicts_with = "colony")]
+    hive: Option<String>,
     /// Size of that box; the lowest usual one if not given.
     #[arg(long = "box", value_name = "SIZE")]
     size: Option<String>,
-    /// Thickness of a slab, such as "5 cm" or "2 in": how much is that?
+    /// Thickness of a slab, such as "5 cm" or "2 in": how much is that? A bare number is in your --units.
     #[arg(long, value_name = "THICK")]
-    slab: Option<String>,
+    slab: Option<Written<Metre>>,
+    /// Note what you gave, such as "10 L 3:2 syrup" or "2.5 kg fondant".
+    #[arg(long, value_name = "GIVEN", requires = "colony")]
+    keep: Option<String>,
+    #[command(flatten)]
+    of: OfYard,
 }
 
 /// When it is fed.
@@ -51,27 +65,101 @@ enum When {
 }
 
 pub(crate) fn run(arguments: &FeedArguments, common: &Common) -> anyhow::Result<()> {
-    let standard = standard_named(&arguments.hive).map_err(sum::fault)?;
-    let hive_box = match &arguments.size {
-        Some(size) => box_named(standard, size),
-        None => usual_box(standard),
+    let given = arguments.keep.as_deref().map(|given| entries(given, arguments, common)).transpose()?;
+    let question = match &arguments.colony {
+        Some(name) => of_colony(name, arguments, common)?,
+        None => of_hive(arguments, common)?,
     };
-    let question = FeedQuestion {
-        short: with_unit::<Kilogram>("--short", &arguments.short, "kg")?,
-        season: match arguments.season {
-            When::Autumn => Season::Autumn,
-            When::Winter => Season::Winter,
-            When::Spring => Season::Spring,
-        },
+    let dates = [question.as_of, question.syrup_by];
+    let answer = feed(&question).map_err(sum::fault)?;
+    sum::say(&answer, common, |answer| text::feed::words(answer, dates, common.units.into()))?;
+    match (&arguments.colony, given) {
+        (Some(name), Some(given)) => keeping::note_of(name, given, &arguments.of, common),
+        _ => Ok(()),
+    }
+}
+
+/// What was given, read before anything is computed.
+fn entries(given: &str, arguments: &FeedArguments, common: &Common) -> anyhow::Result<Vec<snowhum_apiary::Entry>> {
+    let (_, apiary) = keeping::yard(arguments.of.apiary.as_deref(), common)?;
+    let name = arguments.colony.as_deref().unwrap_or_default();
+    let colony = apiary.colonies[sources::place_of(&apiary, name)?].id;
+    note::entries(&[format!("fed={given}")], &apiary, colony, Bare::In(common.units.into()))
+}
+
+/// A shortage as told, on a hive as named.
+fn of_hive(arguments: &FeedArguments, common: &Common) -> anyhow::Result<FeedQuestion> {
+    let system = common.units;
+    let standard = standard_named(arguments.hive.as_deref().unwrap_or(USUAL)).map_err(sum::fault)?;
+    let short = arguments.short.ok_or_else(|| exit::input("--short: say what is short, or name a colony"))?;
+    Ok(FeedQuestion {
+        short: short.read(system),
+        season: arguments.season.unwrap_or(When::Autumn).into(),
         as_of: arguments.as_of,
         syrup_by: arguments.syrup_by,
-        feeder: arguments.feeder.as_deref().map(|text| with_unit::<CubicMetre>("--feeder", text, "L")).transpose()?,
+        feeder: arguments.feeder.map(|feeder| feeder.read(system)),
         hive: standard.name.clone(),
-        hive_box: hive_box.map_err(sum::fault)?,
-        slab: arguments.slab.as_deref().map(|text| with_unit::<Metre>("--slab", text, "cm")).transpose()?,
-    };
-    let answer = feed(&question).map_err(sum::fault)?;
-    sum::say(&answer, common, |answer| {
-        text::feed::words(answer, [arguments.as_of, arguments.syrup_by], common.units.into())
+        hive_box: box_of(standard, arguments).map_err(sum::fault)?,
+        slab: arguments.slab.map(|slab| slab.read(system)),
     })
+}
+
+fn box_of(standard: &snowhum_apiary::Standard, arguments: &FeedArguments) -> Result<HiveBox, SumFault> {
+    match &arguments.size {
+        Some(size) => box_named(standard, size),
+        None => usual_box(standard),
+    }
+}
+
+/// What a colony of the yard is short of by its plan, with its own hive and its site's dates.
+fn of_colony(name: &str, arguments: &FeedArguments, common: &Common) -> anyhow::Result<FeedQuestion> {
+    let apiary = sources::apiary(arguments.of.apiary.as_deref(), common)?;
+    let at = sources::place_of(&apiary, name)?;
+    let run = RunArguments::usual(arguments.as_of);
+    let plan = plan::answer(&apiary, &run, common)?;
+    let planned = plan.first.colonies.get(at).map(|first| first.short_kg);
+    let short = arguments.short.map(|short| short.read(common.units)).or(planned.map(Kilogram::new));
+    let short = short.filter(|short| short.get() > 0.0).ok_or_else(|| enough(name, &plan.as_of))?;
+    let last = plan.colonies.get(at).map(|colony| colony.finish_syrup_by.p50);
+    let hive = apiary.colonies.get(at).and_then(|colony| apiary.hive_of(colony));
+    let hive = hive.ok_or_else(|| exit::input(format!("{name} has no hive")))?;
+    let system = common.units;
+    Ok(FeedQuestion {
+        short,
+        season: arguments.season.map_or_else(|| season(&apiary, plan.as_of, last), Season::from),
+        as_of: Some(plan.as_of),
+        syrup_by: arguments.syrup_by.or(last),
+        feeder: arguments.feeder.map(|feeder| feeder.read(system)),
+        hive: hive.standard.clone(),
+        hive_box: match &arguments.size {
+            Some(size) => standard_named(&hive.standard).and_then(|one| box_named(one, size)).map_err(sum::fault)?,
+            None => hive.boxes.last().cloned().ok_or_else(|| exit::input(format!("the hive of {name} has no box")))?,
+        },
+        slab: arguments.slab.map(|slab| slab.read(system)),
+    })
+}
+
+/// A colony that nothing is short of is an answer, not a question.
+fn enough(name: &str, as_of: &Date) -> anyhow::Error {
+    exit::input(format!("{name} is short of nothing as of {as_of}; to reckon with an amount of your own give --short"))
+}
+
+/// Syrup until its last day, solid feed through the cold, any feed once the year has turned to spring.
+fn season(apiary: &Apiary, day: Date, last: Option<Date>) -> Season {
+    let month = snowhum_advice::words::season_month(day, apiary.site.latitude.get());
+    match month {
+        4..=6 => Season::Spring,
+        7..=12 if last.is_none_or(|last| day <= last) => Season::Autumn,
+        _ => Season::Winter,
+    }
+}
+
+impl From<When> for Season {
+    fn from(when: When) -> Self {
+        match when {
+            When::Autumn => Self::Autumn,
+            When::Winter => Self::Winter,
+            When::Spring => Self::Spring,
+        }
+    }
 }

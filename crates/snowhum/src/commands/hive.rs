@@ -2,7 +2,7 @@
 
 use snowhum_advice::{hive, yard};
 use snowhum_picture::{IdPrefix, PlateWidth};
-use snowhum_units::{Fraction, Kelvin, MetrePerSecond, Watt};
+use snowhum_units::{Fraction, System, Watt};
 use snowhum_web::steady_section;
 use snowhum_winter::{Parameters, StartFrom, SteadyQuestion};
 use std::io::Write;
@@ -17,7 +17,7 @@ pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<
     let Some(housed) = housed.get(at) else {
         return Err(exit::input(format!("colony {} has no hive", arguments.colony)));
     };
-    let question = question(arguments, housed.colony.bees.p50)?;
+    let question = question(arguments, housed.colony.bees.p50, common.units.into())?;
     let parameters = Parameters::shipped()?;
     let answer = hive(housed, &parameters, question);
     if let Some(file) = &arguments.svg {
@@ -35,9 +35,8 @@ pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<
     Ok(())
 }
 
-fn question(arguments: &HiveArguments, own_bees: f64) -> anyhow::Result<SteadyQuestion> {
-    let outside = with_unit::<Kelvin>("--outside", &arguments.outside, "C")?;
-    let wind = with_unit::<MetrePerSecond>("--wind", &arguments.wind, "m/s")?;
+fn question(arguments: &HiveArguments, own_bees: f64, system: System) -> anyhow::Result<SteadyQuestion> {
+    let (outside, wind) = (arguments.outside.read(system), arguments.wind.read(system));
     let bees = arguments.bees.unwrap_or(own_bees);
     for (option, value, low, high) in [
         ("--outside (°C; a winter cluster is asked about)", outside.celsius(), -60.0, 15.0),
@@ -63,14 +62,4 @@ fn question(arguments: &HiveArguments, own_bees: f64) -> anyhow::Result<SteadyQu
             Start::Warm => StartFrom::Warm,
         },
     })
-}
-
-/// Reads a quantity; a bare number is in `unit`.
-pub(super) fn with_unit<T: std::str::FromStr<Err = snowhum_units::ParseError>>(
-    option: &str,
-    text: &str,
-    unit: &str,
-) -> anyhow::Result<T> {
-    let text = if text.trim().parse::<f64>().is_ok() { format!("{text} {unit}") } else { text.to_owned() };
-    text.parse::<T>().map_err(|error| exit::input(format!("{option}: {error}")))
 }

@@ -7,7 +7,7 @@ use jiff::Timestamp;
 use snowhum_advice::lessons::{Forecast, LessonsQuestion, foretold, lessons};
 use snowhum_advice::sums::losses::{Counted, LossesQuestion, Operation, OwnWinter, YardCount, losses};
 
-use crate::args::{Common, RunArguments, YardArguments};
+use crate::args::{Common, RunArguments, YardArguments, plain};
 use crate::commands::sum;
 use crate::weather_source::Weather;
 use crate::{exit, progress, sources, text, weather_source};
@@ -62,10 +62,10 @@ pub(crate) struct LossesArguments {
     #[arg(long, value_name = "FILE")]
     club: Option<PathBuf>,
     /// What a colony costs to replace.
-    #[arg(long, value_name = "MONEY")]
+    #[arg(long, value_name = "MONEY", value_parser = plain)]
     colony_price: Option<f64>,
     /// What a colony would have earned this season.
-    #[arg(long, value_name = "MONEY", requires = "colony_price")]
+    #[arg(long, value_name = "MONEY", requires = "colony_price", value_parser = plain)]
     season_worth: Option<f64>,
     /// Your money.
     #[arg(long, value_name = "CODE", default_value = "EUR")]
@@ -106,6 +106,11 @@ pub(crate) fn run(arguments: &LossesArguments, common: &Common) -> anyhow::Resul
 /// A winter's losses and lessons, out of the records.
 fn of_records(arguments: &LossesArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
+    // A winter that is over is told, and its forecast made, of the yard as it was then.
+    let apiary = match arguments.season {
+        Some(year) => apiary.in_winter(year).into_owned(),
+        None => apiary,
+    };
     let run = &arguments.yard.run;
     let as_of = match run.as_of {
         Some(day) => day,

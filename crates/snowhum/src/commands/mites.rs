@@ -2,16 +2,26 @@
 
 use clap::{Args, ValueEnum};
 use jiff::civil::Date;
+use snowhum_advice::fit::mite_region;
 use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, mites, of_yard};
-use std::path::PathBuf;
+use snowhum_advice::words::season_month;
+use snowhum_apiary::{Act, Entry};
+use snowhum_units::Bare;
 
 use crate::args::{Common, any_month, in_range};
-use crate::commands::sum;
+use crate::commands::keeping::{self, OfYard};
+use crate::commands::{note, sum};
 use crate::{exit, progress, sources, text};
 
 /// What was counted.
 #[derive(Debug, Args)]
 pub(crate) struct MitesArguments {
+    /// A colony of the yard: region and month are known from there.
+    #[arg(value_name = "COLONY", conflicts_with_all = ["found", "sample"])]
+    colony: Option<String>,
+    /// What was counted on it, such as 14/300 or "3 % of 300".
+    #[arg(value_name = "MITES/BEES")]
+    count: Option<String>,
     /// Mites found. Without this and without --sample the counts of the yard are taken, each colony by itself.
     #[arg(long, value_name = "N", conflicts_with = "sample")]
     found: Option<u32>,
@@ -33,9 +43,11 @@ pub(crate) struct MitesArguments {
     /// The month, such as 2026-08; in the south give the month six months away.
     #[arg(long, value_name = "MONTH", value_parser = any_month)]
     month: Option<i8>,
-    /// The yard whose counts are taken; that of the records, else the invented demo, if not given.
-    #[arg(long, value_name = "FILE", conflicts_with_all = ["found", "sample"])]
-    apiary: Option<PathBuf>,
+    /// Note the count at the colony.
+    #[arg(long, requires = "count")]
+    keep: bool,
+    #[command(flatten)]
+    of: OfYard,
 }
 
 /// How mites are counted.
@@ -56,17 +68,44 @@ pub(crate) fn run(arguments: &MitesArguments, common: &Common) -> anyhow::Result
         let colony = "the colony".to_owned();
         samples.push(Sample { colony, found, by: counted(arguments, arguments.bees, arguments.days)? });
     }
-    if samples.is_empty() {
-        return yard(arguments, common);
+    match (&arguments.colony, &arguments.count) {
+        (Some(name), Some(count)) => return of_colony(name, count, arguments, common),
+        (Some(name), None) => {
+            let words = format!("what was counted at {name}? Write such as: snowhum mites {name} 14/300");
+            return Err(exit::input(words));
+        }
+        _ if samples.is_empty() => return yard(arguments, common),
+        _ => {}
     }
     let question = MitesQuestion { samples, region: arguments.region.clone(), month: arguments.month };
     let answer = mites(&question).map_err(sum::fault)?;
     sum::say(&answer, common, text::mites::words)
 }
 
+/// A count at a colony of the yard, against the line of its region and month.
+fn of_colony(name: &str, count: &str, arguments: &MitesArguments, common: &Common) -> anyhow::Result<()> {
+    let apiary = sources::apiary(arguments.of.apiary.as_deref(), common)?;
+    let colony = &apiary.colonies[sources::place_of(&apiary, name)?];
+    let entries = note::entries(&[format!("mites={count}")], &apiary, colony.id, Bare::In(common.units.into()))?;
+    let [Entry::Act(Act::MitesCounted { found, bees })] = entries[..] else {
+        return Err(exit::input(format!("\"{count}\": write mites and bees, such as 14/300")));
+    };
+    let at = arguments.of.at.as_deref().map(|written| note::moment(written, &apiary)).transpose()?;
+    let day = note::day_of(&apiary, at)?;
+    let by = counted(arguments, bees, arguments.days)?;
+    let question = MitesQuestion {
+        samples: vec![Sample { colony: colony.name.clone(), found, by }],
+        region: arguments.region.clone().or_else(|| mite_region(&apiary.site)),
+        month: arguments.month.or(Some(season_month(day, apiary.site.latitude.get()))),
+    };
+    let answer = mites(&question).map_err(sum::fault)?;
+    sum::say(&answer, common, text::mites::words)?;
+    if arguments.keep { keeping::note_of(name, entries, &arguments.of, common) } else { Ok(()) }
+}
+
 /// The counts of a yard file, the worst first, and who was not counted.
 fn yard(arguments: &MitesArguments, common: &Common) -> anyhow::Result<()> {
-    let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
+    let apiary = sources::apiary(arguments.of.apiary.as_deref(), common)?;
     let none = || {
         exit::input(format!(
             "nobody counted mites in {}; give --found and --bees, or write mites in the yard file",

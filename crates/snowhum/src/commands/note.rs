@@ -1,19 +1,19 @@
 //! `note`: what was seen and done at a colony; `undo`: the last of it taken back.
 
 use clap::Args;
-use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
 use jiff::{SignedDuration, Timestamp};
 use serde::Serialize;
 use snowhum_apiary::{
-    Apiary, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, sign_examples, split_entries,
+    Apiary, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, read_time, sign_examples, split_entries,
 };
 use snowhum_store::{LastOf, Put, Store, Undone};
-use snowhum_units::{Kelvin, MetrePerSecond};
+use snowhum_units::{Bare, Kelvin, MetrePerSecond};
+use std::path::PathBuf;
 use uuid::Uuid;
 
-use super::hive::with_unit;
-use crate::args::Common;
+use super::keeping;
+use crate::args::{Common, Written};
 use crate::{exit, keep, sources, text};
 
 /// Notes of one walk past the hives lie within so much time of each other.
@@ -27,24 +27,30 @@ pub(crate) struct NoteArguments {
     /// What was seen or done, such as "hum=heard by ear"; several, or several joined by ";".
     #[arg(value_name = "WHAT=HOW", required_unless_present = "list")]
     entries: Vec<String>,
-    /// When: "2026-01-06 10:00" on the yard's clock; now if not given.
+    /// When: "2026-01-06 10:00", "6.1.2026", "yesterday 10:00" on the yard's clock; now if not given.
     #[arg(long, value_name = "TIME")]
     at: Option<String>,
-    /// Outdoor air: °C, or with a unit; from the weather if not given.
+    /// Outdoor air, such as "-5 C"; a bare number is in your --units; from the weather if not given.
     #[arg(long, allow_hyphen_values = true, value_name = "T")]
-    air: Option<String>,
+    air: Option<Written<Kelvin>>,
     /// Snow on the ground: none, old, or new since the last look.
     #[arg(long, value_name = "SNOW", value_parser = snow)]
     snow: Option<SnowCover>,
-    /// Wind: m/s, or with a unit.
+    /// Wind, such as "3 m/s"; a bare number is in your --units.
     #[arg(long, value_name = "W")]
-    wind: Option<String>,
+    wind: Option<Written<MetrePerSecond>>,
     /// A note to put right, by its id; its earlier version is kept.
     #[arg(long, value_name = "ID")]
     edit: Option<Uuid>,
     /// List the colony's notes instead.
     #[arg(long, conflicts_with_all = ["entries", "edit"])]
     list: bool,
+    /// A yard file, at whose end it is noted; the records if not given.
+    #[arg(long, value_name = "FILE", conflicts_with = "edit")]
+    apiary: Option<PathBuf>,
+    /// Keep it though it was asked about: noted twice, or before the first count.
+    #[arg(long)]
+    sure: bool,
 }
 
 #[derive(Debug, Args)]
@@ -83,19 +89,16 @@ fn snow(written: &str) -> Result<SnowCover, String> {
 }
 
 pub(super) fn run(arguments: &NoteArguments, common: &Common) -> anyhow::Result<()> {
-    let (path, apiary) = keep::yard(common.store.as_deref())?;
+    let (book, apiary) = keeping::yard(arguments.apiary.as_deref(), common)?;
     let colony = apiary.colonies[sources::place_of(&apiary, &arguments.colony)?].id;
     if arguments.list {
         return list(&apiary, colony, common);
     }
-    let note = note(arguments, &apiary, colony)?;
-    let put = keep::with(async {
-        let store = Store::open(&path).await?;
-        let put = store.put_note(&note, Timestamp::now()).await?;
-        store.close().await;
-        Ok(put)
-    })?;
-    let done = match put {
+    let note = note(arguments, &apiary, colony, common)?;
+    if arguments.edit.is_none() {
+        keeping::asked(&apiary, &note, arguments.sure)?;
+    }
+    let done = match book.keep(&apiary, &note)? {
         Put::Stored => "stored",
         Put::AlreadyThere => "known already",
         Put::Edited => "edited",
@@ -144,15 +147,11 @@ fn list(apiary: &Apiary, colony: ColonyId, common: &Common) -> anyhow::Result<()
 }
 
 fn noted(apiary: &Apiary, note: &Note, done: &'static str) -> Noted {
-    let name = |id: ColonyId| {
-        let found = apiary.colonies.iter().find(|colony| colony.id == id);
-        found.map_or_else(|| id.0.to_string(), |colony| colony.name.clone())
-    };
-    let written: Vec<String> = note.entries.iter().map(|entry| entry.written(&name)).collect();
-    Noted { id: note.id, colony: name(note.colony), at: note.at, done, note: written.join("; ") }
+    let (colony, written) = (keeping::name_of(apiary, note.colony), keeping::written(apiary, note));
+    Noted { id: note.id, colony, at: note.at, done, note: written }
 }
 
-fn note(arguments: &NoteArguments, apiary: &Apiary, colony: ColonyId) -> anyhow::Result<Note> {
+fn note(arguments: &NoteArguments, apiary: &Apiary, colony: ColonyId, common: &Common) -> anyhow::Result<Note> {
     let edited = match arguments.edit {
         Some(id) => Some(known(apiary, NoteId(id), colony)?),
         None => None,
@@ -163,8 +162,8 @@ fn note(arguments: &NoteArguments, apiary: &Apiary, colony: ColonyId) -> anyhow:
         (None, None) => Timestamp::now(),
     };
     let before = edited.map(|note| note.conditions).unwrap_or_default();
-    let air = arguments.air.as_deref().map(|air| with_unit::<Kelvin>("--air", air, "C")).transpose()?;
-    let wind = arguments.wind.as_deref().map(|wind| with_unit::<MetrePerSecond>("--wind", wind, "m/s")).transpose()?;
+    let air = arguments.air.map(|air| air.read(common.units));
+    let wind = arguments.wind.map(|wind| wind.read(common.units));
     Ok(Note {
         id: edited.map_or_else(|| NoteId(Uuid::now_v7()), |note| note.id),
         visit: edited.map_or_else(|| visit(apiary, at), |note| note.visit),
@@ -175,7 +174,7 @@ fn note(arguments: &NoteArguments, apiary: &Apiary, colony: ColonyId) -> anyhow:
             snow: arguments.snow.or(before.snow),
             wind_m_per_s: wind.or(before.wind_m_per_s),
         },
-        entries: entries(&arguments.entries, apiary, colony)?,
+        entries: entries(&arguments.entries, apiary, colony, Bare::In(common.units.into()))?,
     })
 }
 
@@ -191,14 +190,15 @@ pub(super) fn visit(apiary: &Apiary, at: Timestamp) -> VisitId {
     nearest.map_or_else(|| VisitId(Uuid::now_v7()), |note| note.visit)
 }
 
-fn entries(written: &[String], apiary: &Apiary, at: ColonyId) -> anyhow::Result<Vec<Entry>> {
+pub(super) fn entries(written: &[String], apiary: &Apiary, at: ColonyId, bare: Bare) -> anyhow::Result<Vec<Entry>> {
     let colony = |name: &str| {
         apiary.colonies.iter().find(|colony| colony.name.eq_ignore_ascii_case(name.trim())).map(|colony| colony.id)
     };
     let all = written.iter().flat_map(|line| split_entries(line));
     let read: Vec<Entry> = all
         .map(|entry| {
-            let read = Entry::read(entry, &colony).and_then(|read| apiary.check_opening(at, &read).map(|()| read));
+            let read =
+                Entry::read_in(entry, &colony, bare).and_then(|read| apiary.check_opening(at, &read).map(|()| read));
             read.map_err(|wrong| exit::input(format!("\"{entry}\": {wrong}")))
         })
         .collect::<anyhow::Result<_>>()?;
@@ -214,10 +214,16 @@ pub(super) fn moment(written: &str, apiary: &Apiary) -> anyhow::Result<Timestamp
     if let Ok(instant) = written.trim().parse::<Timestamp>() {
         return Ok(instant);
     }
-    let whole = |time: &str| format!("{}{time}", written.trim().replace(' ', "T"));
-    let civil = whole("").parse::<DateTime>().or_else(|_| whole(":00").parse::<DateTime>());
-    let civil = civil.map_err(|_| wrong())?;
-    zone(apiary)?.to_ambiguous_timestamp(civil).compatible().map_err(|_| wrong())
+    let zone = zone(apiary)?;
+    let civil = read_time(written, Some(zone.to_datetime(Timestamp::now())));
+    let civil = civil.map_err(|wrong| exit::input(format!("--at: {wrong}")))?;
+    zone.to_ambiguous_timestamp(civil).compatible().map_err(|_| wrong())
+}
+
+/// The day of a time on the yard's clock; of now, of an invented yard its own.
+pub(super) fn day_of(apiary: &Apiary, at: Option<Timestamp>) -> anyhow::Result<jiff::civil::Date> {
+    let last = apiary.notes.iter().map(|note| note.at).max().filter(|_| apiary.invented);
+    Ok(zone(apiary)?.to_datetime(at.or(last).unwrap_or_else(Timestamp::now)).date())
 }
 
 /// A time as the yard's clock shows it.

@@ -1,16 +1,17 @@
 //! `plan`: the winter ahead for each colony.
 
 use clap::Args;
+use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::now::NowAnswer;
 use snowhum_advice::{plan, sealed};
-use snowhum_apiary::Apiary;
+use snowhum_apiary::{Apiary, winter_year};
 use snowhum_winter::Parameters;
 
 use crate::args::{Common, RunArguments, YardArguments};
 use crate::weather_source::{Present, Weather};
-use crate::{exit, progress, sources, text};
+use crate::{exit, progress, sources, text, weather_source};
 
 /// Which yard or colony is planned for, and how much of it is told.
 #[derive(Debug, Clone, Args)]
@@ -34,7 +35,23 @@ pub(crate) struct ToldArguments {
 
 pub(super) fn run(arguments: &PlanArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
+    if arguments.yard.run.as_of.is_none() {
+        is_over(&apiary)?;
+    }
     tell(&apiary, &arguments.yard.run, &arguments.told, common)
+}
+
+/// Says that a yard was counted for a winter that is over, and the one step.
+fn is_over(apiary: &Apiary) -> anyhow::Result<()> {
+    let today = weather_source::zone(&apiary.site)?.to_datetime(Timestamp::now()).date();
+    let year = |day| winter_year(day, apiary.site.latitude);
+    if !apiary.invented && year(today) > year(apiary.as_of) {
+        progress::note(&format!(
+            "{} was counted on {}, for a winter that is over; this is its plan of then. For this autumn's: snowhum season",
+            apiary.name, apiary.as_of
+        ));
+    }
+    Ok(())
 }
 
 /// Computes a yard's plan and prints it.
@@ -67,7 +84,7 @@ pub(super) fn tell(
     exit::check(&answer.first, arguments.check)
 }
 
-fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
+pub(super) fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
     let parameters = Parameters::shipped()?;
     sealed::refuse(apiary, &parameters).map_err(exit::input)?;
     let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(apiary, arguments))?;

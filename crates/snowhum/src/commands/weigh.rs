@@ -4,129 +4,196 @@ use clap::{ArgGroup, Args};
 use snowhum_advice::sums::SumFault;
 use snowhum_advice::sums::boxes::{box_named, standard_named};
 use snowhum_advice::sums::weigh::{FrameCount, Tare, TwoSided, Way, WeighQuestion, usual_centre_height, weigh};
-use snowhum_apiary::{HiveBox, Layer, Standard};
-use snowhum_units::{Kilogram, Metre};
+use snowhum_apiary::{Apiary, Colony, Entry, Hive, HiveBox, Layer, Sign, Standard, Weighing};
+use snowhum_units::{Kilogram, Metre, System};
 
-use crate::args::Common;
-use crate::commands::{hive::with_unit, sum};
-use crate::{exit, text};
+use crate::args::{Common, Written, plain};
+use crate::commands::keeping::{self, OfYard};
+use crate::commands::sum;
+use crate::{exit, sources, text};
 
 /// The usual hive where none is named.
 const USUAL: &str = "Langstroth, 10 frames";
 
 /// What was weighed.
 #[derive(Debug, Args)]
-#[command(group(ArgGroup::new("way").required(true).args(["left", "one_side", "scale", "frames"])))]
+#[command(group(ArgGroup::new("way").required(true).args(["readings", "left", "one_side", "scale", "frames"])))]
 pub(crate) struct WeighArguments {
-    /// Lowest steady reading with the left side lifted just clear: kg, or with a unit such as "42 lb".
-    #[arg(long, value_name = "KG", requires = "right")]
-    left: Option<String>,
+    /// A colony of the yard: its hive and its bees are known from there.
+    #[arg(value_name = "COLONY")]
+    colony: Option<String>,
+    /// The lowest steady readings of its two sides, each lifted just clear; bare numbers are in your --units.
+    #[arg(value_name = "LEFT RIGHT", num_args = 0..=2)]
+    readings: Vec<Written<Kilogram>>,
+    /// Lowest steady reading with the left side lifted just clear, such as "42 lb"; bare numbers are in your --units.
+    #[arg(long, value_name = "MASS", requires = "right")]
+    left: Option<Written<Kilogram>>,
     /// The same at the right.
-    #[arg(long, value_name = "KG", requires = "left")]
-    right: Option<String>,
-    /// Between the two lift points: cm, or with a unit; the hive's own width if not given.
-    #[arg(long, value_name = "CM")]
-    width: Option<String>,
-    /// From a lift point in to the outer edge of what the hive turns on: cm, or with a unit.
-    #[arg(long, value_name = "CM", default_value = "0")]
-    inset: String,
-    /// How far the side was lifted: cm, or with a unit.
-    #[arg(long, value_name = "CM", default_value = "1")]
-    lift: String,
-    /// Height of the centre of gravity: cm, or with a unit; half of two deep boxes if not given.
-    #[arg(long, value_name = "CM")]
-    centre_height: Option<String>,
+    #[arg(long, value_name = "MASS", requires = "left")]
+    right: Option<Written<Kilogram>>,
+    /// Between the two lift points, cm or inches if it has no unit; the hive's own width if not given.
+    #[arg(long, value_name = "LENGTH")]
+    width: Option<Written<Metre>>,
+    /// From a lift point in to the outer edge of what the hive turns on.
+    #[arg(long, value_name = "LENGTH", default_value = "0 cm")]
+    inset: Written<Metre>,
+    /// How far the side was lifted.
+    #[arg(long, value_name = "LENGTH", default_value = "1 cm")]
+    lift: Written<Metre>,
+    /// Height of the centre of gravity; half of the boxes' height if not given, of two deep ones where no hive is known.
+    #[arg(long, value_name = "LENGTH")]
+    centre_height: Option<Written<Metre>>,
     /// One side only, as a trend.
-    #[arg(long, value_name = "KG")]
-    one_side: Option<String>,
+    #[arg(long, value_name = "MASS")]
+    one_side: Option<Written<Kilogram>>,
     /// The same side's reading before.
-    #[arg(long, value_name = "KG", requires = "one_side")]
-    before: Option<String>,
+    #[arg(long, value_name = "MASS", requires = "one_side")]
+    before: Option<Written<Kilogram>>,
     /// The whole hive on a scale.
-    #[arg(long, value_name = "KG")]
-    scale: Option<String>,
+    #[arg(long, value_name = "MASS")]
+    scale: Option<Written<Kilogram>>,
     /// Full frames of capped food, such as 7.5, or with the box, deep=4 and medium=3.5.
     #[arg(long, value_name = "N")]
     frames: Vec<String>,
     /// The empty hive with its frames, as you weighed it.
-    #[arg(long, value_name = "KG", conflicts_with = "boxes")]
-    tare: Option<String>,
+    #[arg(long, value_name = "MASS", conflicts_with = "boxes")]
+    tare: Option<Written<Kilogram>>,
     /// Kind of hive: its empty weight is reckoned from its parts, and its combs counted.
-    #[arg(long, value_name = "HIVE")]
+    #[arg(long, value_name = "HIVE", conflicts_with = "colony")]
     hive: Option<String>,
     /// Its boxes from below, such as deep,deep; the usual ones if not given.
     #[arg(long, value_name = "SIZES", value_delimiter = ',', requires = "hive")]
     boxes: Vec<String>,
     /// Bees; about 2 kg of them if not given.
-    #[arg(long, value_name = "N")]
+    #[arg(long, value_name = "N", value_parser = plain)]
     bees: Option<f64>,
     /// Snow, feeder, wrap: what else was lifted.
-    #[arg(long, value_name = "KG", default_value = "0")]
-    other: String,
+    #[arg(long, value_name = "MASS", default_value = "0 kg")]
+    other: Written<Kilogram>,
+    /// Note what was found at the colony.
+    #[arg(long, requires = "colony")]
+    keep: bool,
+    #[command(flatten)]
+    of: OfYard,
 }
 
 pub(crate) fn run(arguments: &WeighArguments, common: &Common) -> anyhow::Result<()> {
+    let system = common.units.into();
+    let apiary = match &arguments.colony {
+        Some(_) => Some(sources::apiary(arguments.of.apiary.as_deref(), common)?),
+        None => None,
+    };
+    let known = apiary.as_ref().map(|apiary| known(apiary, arguments)).transpose()?;
     let question = WeighQuestion {
-        way: way(arguments)?,
-        tare: tare(arguments)?,
-        bees: arguments.bees,
-        hive: hive(arguments)?,
-        other: with_unit("--other", &arguments.other, "kg")?,
+        way: way(arguments, known, system)?,
+        tare: tare(arguments, known, system)?,
+        bees: arguments.bees.or(known.map(|(colony, _)| colony.bees.p50)),
+        hive: hive(arguments, known)?,
+        other: arguments.other.read(system),
     };
     let answer = weigh(&question).map_err(sum::fault)?;
-    sum::say(&answer, common, |answer| text::weigh::words(answer, common.units.into()))
+    sum::say(&answer, common, |answer| text::weigh::words(answer, system))?;
+    match &arguments.colony {
+        Some(colony) if arguments.keep => {
+            keeping::note_of(colony, vec![noted(&question.way, answer.stores_noted())?], &arguments.of, common)
+        }
+        _ => Ok(()),
+    }
 }
 
-fn way(arguments: &WeighArguments) -> anyhow::Result<Way> {
-    let kg = |option: &str, text: &str| with_unit::<Kilogram>(option, text, "kg");
-    if let (Some(left), Some(right)) = (&arguments.left, &arguments.right) {
-        return Ok(Way::TwoSided(TwoSided {
-            left: kg("--left", left)?,
-            right: kg("--right", right)?,
-            width: width(arguments)?,
-            inset: with_unit("--inset", &arguments.inset, "cm")?,
-            lift: with_unit("--lift", &arguments.lift, "cm")?,
-            centre_height: match &arguments.centre_height {
-                Some(text) => with_unit("--centre-height", text, "cm")?,
-                None => usual_centre_height().map_err(sum::fault)?,
-            },
-        }));
+/// The colony asked about, with its hive.
+fn known<'a>(apiary: &'a Apiary, arguments: &WeighArguments) -> anyhow::Result<(&'a Colony, &'a Hive)> {
+    let name = arguments.colony.as_deref().unwrap_or_default();
+    let colony = &apiary.colonies[sources::place_of(apiary, name)?];
+    apiary.hive_of(colony).map(|hive| (colony, hive)).ok_or_else(|| exit::input(format!("{name} has no hive")))
+}
+
+/// What is noted of a weighing: food with its error where it is known, else what was read.
+fn noted(way: &Way, stores: Option<(f64, f64)>) -> anyhow::Result<Entry> {
+    let weighing = match (way, stores) {
+        (_, Some((kg, spread))) => {
+            Weighing::Stores { mass_kg: Kilogram::new(kg), plus_minus_kg: Kilogram::new(spread) }
+        }
+        (Way::Scale(gross_kg), None) => Weighing::Scale { gross_kg: *gross_kg },
+        (Way::OneSide { now, .. }, None) => Weighing::OneSide { read_kg: *now },
+        (Way::TwoSided(_) | Way::Frames(_), None) => {
+            return Err(exit::input("no food could be reckoned from this weighing, and nothing is noted"));
+        }
+    };
+    Ok(Entry::Sign(Sign::Weight(weighing)))
+}
+
+fn way(arguments: &WeighArguments, known: Option<(&Colony, &Hive)>, system: System) -> anyhow::Result<Way> {
+    let kg = |written: Written<Kilogram>| written.read(system);
+    match (arguments.readings.as_slice(), arguments.left, arguments.right) {
+        ([left, right], ..) => return two_sided(kg(*left), kg(*right), arguments, known, system),
+        ([one], ..) => {
+            let one = kg(*one).show(system, 1);
+            return Err(exit::input(format!(
+                "{one} alone: of the whole hive on a scale write --scale \"{one}\", of one side --one-side \"{one}\""
+            )));
+        }
+        (_, Some(left), Some(right)) => return two_sided(kg(left), kg(right), arguments, known, system),
+        _ => {}
     }
-    if let Some(now) = &arguments.one_side {
-        let before = arguments.before.as_deref().map(|text| kg("--before", text)).transpose()?;
-        return Ok(Way::OneSide { now: kg("--one-side", now)?, before });
+    if let Some(now) = arguments.one_side {
+        return Ok(Way::OneSide { now: kg(now), before: arguments.before.map(kg) });
     }
-    if let Some(whole) = &arguments.scale {
-        return Ok(Way::Scale(kg("--scale", whole)?));
+    if let Some(whole) = arguments.scale {
+        return Ok(Way::Scale(kg(whole)));
     }
     let counts: anyhow::Result<Vec<FrameCount>> =
-        arguments.frames.iter().map(|text| frame_count(text, arguments)).collect();
+        arguments.frames.iter().map(|text| frame_count(text, arguments, known)).collect();
     Ok(Way::Frames(counts?))
 }
 
-fn width(arguments: &WeighArguments) -> anyhow::Result<Metre> {
-    if let Some(text) = &arguments.width {
-        return with_unit("--width", text, "cm");
-    }
-    let boxes = boxes(arguments, named(arguments)?).map_err(sum::fault)?;
+fn two_sided(
+    left: Kilogram,
+    right: Kilogram,
+    arguments: &WeighArguments,
+    known: Option<(&Colony, &Hive)>,
+    system: System,
+) -> anyhow::Result<Way> {
+    let length = |written: Written<Metre>| written.read(system);
+    let centre_height = match (arguments.centre_height, known) {
+        (Some(written), _) => length(written),
+        (None, Some((_, hive))) => hive.boxes_height() / 2.0,
+        (None, None) => usual_centre_height().map_err(sum::fault)?,
+    };
+    let width = match (arguments.width, known) {
+        (Some(written), _) => length(written),
+        (None, Some((_, hive))) => outer_width(&hive.boxes)?,
+        (None, None) => outer_width(&boxes(arguments, named(arguments)?).map_err(sum::fault)?)?,
+    };
+    let (inset, lift) = (length(arguments.inset), length(arguments.lift));
+    Ok(Way::TwoSided(TwoSided { left, right, width, inset, lift, centre_height }))
+}
+
+fn outer_width(boxes: &[HiveBox]) -> anyhow::Result<Metre> {
     let outer = boxes.first().map(|lowest| lowest.width + 2.0 * lowest.wall.thickness);
     outer.ok_or_else(|| exit::input("--width: give the distance between the lift points"))
 }
 
 /// Frames as `7.5` or `deep=4`.
-fn frame_count(text: &str, arguments: &WeighArguments) -> anyhow::Result<FrameCount> {
-    let standard = named(arguments)?;
+fn frame_count(text: &str, arguments: &WeighArguments, known: Option<(&Colony, &Hive)>) -> anyhow::Result<FrameCount> {
+    let standard = match known {
+        Some((_, hive)) => standard_named(&hive.standard).map_err(sum::fault)?,
+        None => named(arguments)?,
+    };
     let usual = standard.usual_boxes.first().map_or("brood", String::as_str);
     let (size, frames) = text.split_once('=').unwrap_or((usual, text));
     let wrong = |_| exit::input(format!("--frames \"{text}\": write a number, such as 7.5, or deep=4"));
-    let frames = frames.trim().parse().map_err(wrong)?;
+    let frames = plain(frames).map_err(wrong)?;
     let comb_side = box_named(standard, size).map_err(sum::fault)?.comb_side;
     Ok(FrameCount { frames, comb_side })
 }
 
-fn tare(arguments: &WeighArguments) -> anyhow::Result<Tare> {
-    if let Some(tare) = &arguments.tare {
-        return Ok(Tare::Own(with_unit("--tare", tare, "kg")?));
+fn tare(arguments: &WeighArguments, known: Option<(&Colony, &Hive)>, system: System) -> anyhow::Result<Tare> {
+    if let Some(tare) = arguments.tare {
+        return Ok(Tare::Own(tare.read(system)));
+    }
+    if let Some((_, hive)) = known {
+        return Ok(Tare::Parts { boxes: hive.boxes.clone(), lid: hive.lid.clone() });
     }
     if arguments.hive.is_none() {
         return Ok(Tare::Unknown);
@@ -141,7 +208,10 @@ fn sheet(text: &str) -> Result<Layer, SumFault> {
 }
 
 /// The hive the answer leans on: the one named, or the usual one where frames are counted.
-fn hive(arguments: &WeighArguments) -> anyhow::Result<Option<String>> {
+fn hive(arguments: &WeighArguments, known: Option<(&Colony, &Hive)>) -> anyhow::Result<Option<String>> {
+    if let Some((_, hive)) = known {
+        return Ok(Some(hive.standard.clone()));
+    }
     let leans = arguments.hive.is_some() || !arguments.frames.is_empty();
     Ok(if leans { Some(named(arguments)?.name.clone()) } else { None })
 }

@@ -40,8 +40,9 @@ impl Present {
         let last = weather.spring.saturating_add(AFTER_WINTER.days());
         if as_of > last {
             return Err(exit::input(format!(
-                "as-of {as_of} lies long after this winter, which ended here about {}; count the colonies anew for the next",
-                weather.spring
+                "{} was counted on {} for a winter that ended here about {}, long before {as_of}. It says nothing of how its \
+                 colonies stand now. The one step: snowhum season, which counts those that live anew and keeps last winter",
+                apiary.name, apiary.as_of, weather.spring
             )));
         }
         let covered = apiary.as_of.saturating_add((weather.winter.hours() as i64 / 24 - 2).days());

@@ -59,7 +59,7 @@ pub(crate) async fn keep(
         Err(wrong) => return Ok((wrong.status(), Json(json!({ "wrong": wrong.body_text() }))).into_response()),
     };
     let view = View::of(&app).await?;
-    let note = sent.note(NoteId(id), &view).map_err(Fault::Wrong)?;
+    let note = sent.asked(NoteId(id), &view)?;
     let (status, outcome) = match keep_note(&app, &note).await? {
         Put::Stored => (StatusCode::CREATED, "stored"),
         Put::AlreadyThere => (StatusCode::OK, "stored already"),
@@ -79,5 +79,6 @@ pub(crate) fn example() -> Value {
         wind: Some("2 m/s".to_owned()),
         seen: vec!["dead=22 on snow".to_owned(), "hum=heard by ear".to_owned()],
         words: Some("bright morning".to_owned()),
+        sure: false,
     })
 }

@@ -10,7 +10,7 @@ use snowhum_advice::fit::{HiveFeed, Shopping};
 use snowhum_advice::sums::feed::{FeedAnswer, FeedQuestion, Season, feed};
 use snowhum_advice::words::day;
 use snowhum_apiary::Apiary;
-use snowhum_units::{CubicMetre, Kilogram, Metre, System};
+use snowhum_units::{Bare, CubicMetre, Kilogram, Measured, Metre, System};
 
 use super::questions::heard;
 use crate::app::App;
@@ -54,10 +54,8 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 /// The list with the keeper's own feeder.
 fn feeder(asked: &Asked, list: &Shopping, system: System) -> Result<Shopping, String> {
     let Some(text) = asked.get("feeder") else { return Ok(list.clone()) };
-    let unit = if system == System::Us { "gal" } else { "L" };
-    let bare = text.replace(',', ".");
-    let with_unit = if bare.parse::<f64>().is_ok() { format!("{bare} {unit}") } else { bare };
-    let litres = with_unit.parse::<CubicMetre>().ok().map(|volume| volume.get() * 1e3);
+    let unit = CubicMetre::usual(system);
+    let litres = CubicMetre::read(text, Bare::In(system)).ok().map(|volume| volume.get() * 1e3);
     let litres = litres.filter(|litres| FEEDER_L.contains(litres));
     litres
         .map(|litres| list.with_feeder(litres))

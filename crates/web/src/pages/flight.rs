@@ -113,6 +113,7 @@ pub(crate) async fn tap(State(app): State<App>, Form(pairs): Pairs) -> Result<Re
         wind: None,
         seen: vec![(*entry).to_owned()],
         words: None,
+        sure: true,
     };
     let mut kept = sent.note(note, &view).map_err(Fault::Wrong)?;
     if let Some(before) = app.store().versions(note).await?.last() {

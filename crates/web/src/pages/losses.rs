@@ -10,6 +10,7 @@ use axum::response::Redirect;
 use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::lessons::{Forecast, LessonsAnswer, LessonsQuestion, lessons};
+use snowhum_apiary::winter_year;
 
 use super::notes::Pairs;
 use super::questions::heard;
@@ -72,7 +73,9 @@ async fn answer(app: &App, view: &View, spring: Date, asked: &Asked) -> Result<R
         Ok(answer) => answer,
         Err(wrong) => return Ok(Err(crate::words::capital(&wrong.to_string()))),
     };
-    if asked.get("foretold").is_none() || !answer.can_be_scored() {
+    // The plan is of the winter the colonies were counted for last; one that is over had another.
+    let is_planned = answer.season.year == winter_year(view.apiary.as_of, view.apiary.site.latitude);
+    if asked.get("foretold").is_none() || !is_planned || !answer.can_be_scored() {
         return Ok(Ok(answer));
     }
     let plan = match app.plan().await? {

@@ -38,7 +38,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 fn answer(asked: &Asked) -> Result<(DeadBeesQuestion, DeadBeesAnswer), String> {
     let number = |name: &str, low: f64, high: f64, what: &str| -> Result<Option<f64>, String> {
         let Some(text) = asked.get(name) else { return Ok(None) };
-        let read = text.replace(',', ".").parse::<f64>().ok().filter(|value| (low..=high).contains(value));
+        let read = snowhum_units::number(text).ok().filter(|value| (low..=high).contains(value));
         read.map(Some).ok_or_else(|| format!("{}: write {what}.", crate::sent::shortened(text)))
     };
     let found = number("found", 0.0, 100_000.0, "a whole number of dead bees, such as 30")?.unwrap_or(0.0);

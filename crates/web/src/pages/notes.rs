@@ -36,8 +36,10 @@ pub(crate) async fn add(State(app): State<App>, Path(id): Path<String>, Form(pai
         wind: None,
         seen: written(&form),
         words: form.get("words").map(str::to_owned),
+        sure: form.get("sure").is_some(),
     };
-    let note = sent.note(ids::note_of(VisitId(visit), ColonyId(id)), &view).map_err(Fault::Wrong)?;
+    let note = sent.asked(ids::note_of(VisitId(visit), ColonyId(id)), &view);
+    let note = note.map_err(|fault| fault.again(format!("/hive/{id}/note"), &form.0))?;
     keep(&app, &note).await?;
     Ok(Redirect::to(&format!("/hive/{id}")))
 }
@@ -65,7 +67,8 @@ pub(crate) async fn begin(State(app): State<App>, Path(id): Path<String>) -> Res
 pub(super) fn time(view: &View, form: &Asked) -> Result<Timestamp, Fault> {
     let Some(on) = form.get("on") else { return Ok(view.now.timestamp()) };
     let wrong = || Fault::Wrong(format!("{}: write a day such as 2026-01-18.", shortened(on)));
-    let day: jiff::civil::Date = on.parse().map_err(|_| wrong())?;
+    let read = snowhum_apiary::read_day(on, snowhum_apiary::Reckoned::Back(view.now.date()));
+    let day = read.map_err(|wrong| Fault::Wrong(format!("{}.", crate::words::capital(&wrong.to_string()))))?;
     let noon = day.at(12, 0, 0, 0).to_zoned_datetime(view.now.time_zone().clone()).map_err(|_| wrong())?;
     timely(noon.timestamp(), view).map_err(Fault::Wrong)?;
     Ok(noon.timestamp())
@@ -143,6 +146,7 @@ pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pair
         wind: None,
         seen: snowhum_apiary::split_entries(line).map(str::to_owned).collect(),
         words: form.get("words").map(str::to_owned),
+        sure: true,
     };
     let read = sent.changed(NoteId(id), &view).map_err(Fault::Wrong)?;
     keep(&app, &Note { conditions: old.conditions, ..read }).await?;

@@ -270,7 +270,8 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
         if sent.seen.is_empty() && sent.words.is_none() {
             continue;
         }
-        notes.push(sent.note(ids::note_of(VisitId(visit), colony.id), &view).map_err(Fault::Wrong)?);
+        let note = sent.asked(ids::note_of(VisitId(visit), colony.id), &view);
+        notes.push(note.map_err(|fault| fault.again("/round".to_owned(), &form.0))?);
     }
     if notes.is_empty() {
         return Err(Fault::Wrong("No hive was noted: tap what you saw at one at least.".to_owned()));
@@ -284,12 +285,12 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
 fn sent(view: &View, form: &Asked, at: usize, colony: ColonyId, visit: uuid::Uuid) -> Result<Sent, Fault> {
     let of = |field: &str| form.get(&format!("{at}.{field}")).map(str::to_owned);
     let mut seen: Vec<String> = USUAL.iter().chain(&FURTHER).filter_map(|question| of(question.field)).collect();
-    for (_, field, before, figure) in TYPED {
+    for (_, field, before, _) in TYPED {
         let Some(typed) = of(field) else { continue };
         if before == "dead=" {
             seen.retain(|entry| !entry.starts_with("dead="));
         }
-        seen.push(format!("{before}{typed}{}", figure.unit(view.settings.system)));
+        seen.push(format!("{before}{typed}"));
     }
     Ok(Sent {
         visit,
@@ -300,6 +301,7 @@ fn sent(view: &View, form: &Asked, at: usize, colony: ColonyId, visit: uuid::Uui
         wind: None,
         seen,
         words: of("words"),
+        sure: form.get("sure").is_some(),
     })
 }
 

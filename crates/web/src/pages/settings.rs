@@ -4,8 +4,8 @@ use axum::Form;
 use axum::extract::State;
 use axum::http::HeaderMap;
 use axum::response::Redirect;
-use jiff::civil::Date;
 use maud::{Markup, html};
+use snowhum_apiary::{Reckoned, read_day};
 use snowhum_units::{Speech, System};
 
 use super::notes::Pairs;
@@ -89,8 +89,8 @@ pub(crate) async fn day(State(app): State<App>, Form(pairs): Pairs) -> Result<Re
         return Err(wrong("Only an invented yard can be looked at on another day; start the program with --as-of."));
     }
     let form = Asked(pairs);
-    let day: Date =
-        form.get("day").and_then(|text| text.parse().ok()).ok_or_else(|| wrong("Name a day such as 2026-02-07."))?;
+    let day = form.get("day").and_then(|text| read_day(text, Reckoned::Nearest(app.day(&apiary))).ok());
+    let day = day.ok_or_else(|| wrong("Name a day such as 2026-02-07."))?;
     if day < apiary.as_of {
         return Err(wrong("That day lies before the colonies were counted."));
     }

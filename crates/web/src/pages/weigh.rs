@@ -6,8 +6,7 @@ use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::sums::weigh::{Tare, TwoSided, Way, WeighAnswer, WeighQuestion, weigh};
 use snowhum_apiary::{Colony, Hive};
-use snowhum_units::{Kilogram, Metre, System};
-use std::str::FromStr;
+use snowhum_units::{Bare, Kilogram, Measured, Metre, System};
 use uuid::Uuid;
 
 use super::questions::heard;
@@ -53,9 +52,8 @@ pub(crate) async fn show(
 fn question(asked: &Asked, hive: &Hive, bees: f64, system: System) -> Option<Result<WeighQuestion, String>> {
     let typed = ["left", "right", "scale"].iter().any(|name| asked.get(name).is_some());
     typed.then(|| {
-        let (mass_unit, length_unit) = units(system);
-        let kg = |name: &str| measured::<Kilogram>(asked, name, mass_unit);
-        let length = |name: &str| measured::<Metre>(asked, name, length_unit);
+        let kg = |name: &str| measured::<Kilogram>(asked, name, system);
+        let length = |name: &str| measured::<Metre>(asked, name, system);
         let lowest = hive.boxes.first().ok_or_else(|| "The hive has no box.".to_owned())?;
         let way = match (kg("left")?, kg("right")?, kg("scale")?) {
             (Some(left), Some(right), None) => Way::TwoSided(TwoSided {
@@ -78,17 +76,11 @@ fn question(asked: &Asked, hive: &Hive, bees: f64, system: System) -> Option<Res
     })
 }
 
-/// Units of bare numbers.
-fn units(system: System) -> (&'static str, &'static str) {
-    if system == System::Us { ("lb", "in") } else { ("kg", "cm") }
-}
-
 /// A quantity as typed: with its unit, or a bare number in the keeper's.
-fn measured<Q: FromStr>(asked: &Asked, name: &str, unit: &str) -> Result<Option<Q>, String> {
+fn measured<Q: Measured>(asked: &Asked, name: &str, system: System) -> Result<Option<Q>, String> {
     let Some(text) = asked.get(name) else { return Ok(None) };
-    let bare = text.replace(',', ".");
-    let written = if bare.parse::<f64>().is_ok() { format!("{bare} {unit}") } else { bare };
-    written.parse().map(Some).map_err(|_| format!("{}: write a figure such as 21.5 {unit}.", shortened(text)))
+    let wrong = |_| format!("{}: write a figure such as 21.5 {}.", shortened(text), Q::usual(system));
+    Q::read(text, Bare::In(system)).map(Some).map_err(wrong)
 }
 
 fn told(view: &View, colony: &Colony, answer: &WeighAnswer) -> Markup {
@@ -133,7 +125,7 @@ const FIELDS: [(&str, &str, bool); 8] = [
 ];
 
 fn form(id: Uuid, asked: &Asked, system: System) -> Markup {
-    let (mass_unit, length_unit) = units(system);
+    let (mass_unit, length_unit) = (Kilogram::usual(system), Metre::usual(system));
     html! {
         form method="get" action={ "/hive/" (id) "/weigh" } {
             div class="stack" {

@@ -15,5 +15,6 @@ mod named;
 mod notes;
 mod pages;
 mod paper;
+mod season;
 mod support;
 mod words;

@@ -2,10 +2,13 @@
 
 use jiff::Timestamp;
 use snowhum_apiary::{Apiary, ApiaryId};
-use snowhum_store::Store;
+use snowhum_store::{Store, Wrong};
 use std::path::{Path, PathBuf};
 
-use crate::{exit, keep, sources};
+use crate::{exit, keep, progress, sources};
+
+/// The field that a yard of an earlier autumn than its records is refused by.
+const COUNTED: &str = "the day of the count";
 
 /// What the keeper asks to see.
 #[derive(Debug, Clone, Copy)]
@@ -57,7 +60,14 @@ async fn kept(path: &Path) -> anyhow::Result<Option<(Store, ApiaryId)>> {
 }
 
 async fn taken_in(store: Store, apiary: &Apiary, home: Option<PathBuf>) -> anyhow::Result<Found> {
-    store.import_yard(apiary, Timestamp::now()).await.map_err(exit::environment)?;
+    match store.import_yard(apiary, Timestamp::now()).await {
+        Ok(_) => {}
+        // Its next autumn was begun in the pages: the file is of a winter that is over.
+        Err(fault) if matches!(fault.wrong, Wrong::Unfit { field: COUNTED, .. }) => {
+            progress::note(&format!("The yard of the records is served, not the file's: {fault}"));
+        }
+        Err(fault) => return Err(exit::environment(fault)),
+    }
     Ok(Found { store, yard: apiary.id, home, is_first_run: false })
 }
 

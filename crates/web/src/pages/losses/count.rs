@@ -83,6 +83,7 @@ pub(super) async fn keep(app: &App, view: &View, form: &Asked) -> Result<usize, 
             wind: None,
             seen: entries.iter().map(|entry| (*entry).to_owned()).collect(),
             words: None,
+            sure: true,
         };
         all.push(sent.note(ids::note_of(VisitId(visit), colony.id), view).map_err(Fault::Wrong)?);
     }

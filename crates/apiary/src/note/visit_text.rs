@@ -1,0 +1,68 @@
+//! A note as a yard file has it.
+
+use super::{Note, SnowCover};
+use crate::{Apiary, ColonyId};
+use jiff::tz::TimeZone;
+
+impl Apiary {
+    /// A note as a visit of its own at the end of a yard file.
+    #[must_use]
+    pub fn visit_text(&self, note: &Note) -> String {
+        let zone = TimeZone::get(&self.site.zone).unwrap_or(TimeZone::UTC);
+        let name = |id: ColonyId| {
+            let found = self.colonies.iter().find(|colony| colony.id == id);
+            found.map_or_else(|| id.0.to_string(), |colony| colony.name.clone())
+        };
+        let seen = note.entries.iter().map(|entry| entry.written(&name)).collect::<Vec<_>>().join("; ");
+        let at = format!("at = {}", zone.to_datetime(note.at).strftime("%Y-%m-%dT%H:%M:%S"));
+        let air = note.conditions.air_k.map(|air| format!("air = \"{:.1} C\"", air.celsius()));
+        let wind = note.conditions.wind_m_per_s.map(|wind| format!("wind = \"{:.1} m/s\"", wind.get()));
+        let snow = note.conditions.snow.map(|snow| format!("snow = \"{}\"", snow.word()));
+        let told = format!("[visit.seen]\n{} = {}", quoted(&name(note.colony)), quoted(&seen));
+        let lines: Vec<String> = [Some(at), air, snow, wind, Some(told)].into_iter().flatten().collect();
+        format!("\n[[visit]]\n{}\n", lines.join("\n"))
+    }
+}
+
+impl SnowCover {
+    /// As it is written.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::None => "none",
+            Self::Old => "old",
+            Self::New => "new",
+        }
+    }
+}
+
+/// A text in the quotes of TOML, which name a colony too where it is a key.
+fn quoted(text: &str) -> String {
+    let mut quoted = String::from("\"");
+    for letter in text.chars() {
+        match letter {
+            '"' | '\\' => quoted.extend(['\\', letter]),
+            letter if letter.is_control() => quoted += &format!("\\u{:04X}", u32::from(letter)),
+            letter => quoted.push(letter),
+        }
+    }
+    quoted + "\""
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::{Entry, demo_text, read};
+
+    #[test]
+    fn a_note_written_at_the_end_of_a_yard_file_reads_as_it_was() {
+        let (yard, _) = read(demo_text(), "demo").unwrap();
+        let mut note = yard.notes.last().unwrap().clone();
+        note.at += jiff::SignedDuration::from_hours(3);
+        note.entries.push(Entry::Words("a \"quoted\" word \\ and a tab\t".to_owned()));
+        let text = format!("{}{}", demo_text(), yard.visit_text(&note));
+        let (again, _) = read(&text, "demo").unwrap();
+        let last = again.notes.last().unwrap();
+        assert_eq!((last.at, last.colony, last.conditions.snow), (note.at, note.colony, note.conditions.snow));
+        assert_eq!(last.entries, note.entries);
+    }
+}

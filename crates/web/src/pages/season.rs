@@ -1,0 +1,136 @@
+//! A new autumn: last winter becomes history, the colonies that live are counted anew.
+
+use axum::Form;
+use axum::extract::State;
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Redirect, Response};
+use maud::{Markup, html};
+use snowhum_advice::lessons::{Fate, fates};
+use snowhum_apiary::{AutumnCount, Colony, Reckoned, SeasonFault, Wrong, read_day, winter_year};
+use snowhum_units::{Bare, Kilogram, Measured};
+
+use super::notes::Pairs;
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::{Asked, View};
+use crate::words::capital;
+
+/// What is asked of a colony: the field, its question, and an example.
+const ASKS: [(&str, &str, &str); 4] = [
+    ("bees", "Frames of bees, or weak, middling, strong", "8"),
+    ("food", "Food, or light, fair, heavy", "14"),
+    ("mites", "Mites, if you counted", "3/300"),
+    ("queen", "Queen, if you looked", "laying"),
+];
+
+/// What a colony was noted to be, and needs no count.
+const GONE: [Fate; 4] = [Fate::Dead, Fate::Sold, Fate::United, Fate::Disaster];
+
+/// The form.
+pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    Ok(sheet(&view, &Asked(Vec::new()), &[]))
+}
+
+/// Begins the autumn with what was found.
+pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Response, Fault> {
+    let view = View::of(&app).await?;
+    if view.apiary.invented {
+        return Err(Fault::Wrong("The invented yard has one winter; begin a yard of your own.".to_owned()));
+    }
+    let form = Asked(pairs);
+    let begun = as_of(&view, &form)
+        .and_then(|as_of| view.apiary.next_autumn(as_of, &counts(&view, &form), Bare::In(view.settings.system)));
+    match begun {
+        Ok(next) => {
+            app.renew(&next).await?;
+            Ok(Redirect::to("/?begun=1").into_response())
+        }
+        Err(faults) => Ok((StatusCode::UNPROCESSABLE_ENTITY, sheet(&view, &form, &faults)).into_response()),
+    }
+}
+
+fn as_of(view: &View, form: &Asked) -> Result<jiff::civil::Date, Vec<SeasonFault>> {
+    let today = view.now.date();
+    let Some(written) = form.get("as_of") else { return Ok(today) };
+    let fault = |wrong: Wrong| vec![SeasonFault { colony: None, field: "as_of", wrong }];
+    read_day(written, Reckoned::Back(today)).map_err(fault)
+}
+
+/// What was found at each colony that is not gone.
+fn counts(view: &View, form: &Asked) -> Vec<AutumnCount> {
+    let one = |(at, colony): (usize, &Colony)| {
+        let of = |field: &str| form.get(&format!("{at}.{field}")).unwrap_or_default().to_owned();
+        let stays = form.get(&format!("{at}.gone")).is_none();
+        stays.then(|| AutumnCount {
+            name: colony.name.clone(),
+            bees: of("bees"),
+            food: of("food"),
+            mites: of("mites"),
+            queen: of("queen"),
+        })
+    };
+    standing(view).filter_map(one).collect()
+}
+
+/// Colonies that were not noted as gone, with their places.
+fn standing(view: &View) -> impl Iterator<Item = (usize, &Colony)> {
+    let fates = fates(&view.apiary);
+    let stays = move |at: &usize| fates.get(*at).is_none_or(|fate| !GONE.contains(fate));
+    view.apiary.colonies.iter().enumerate().filter(move |(at, _)| stays(at))
+}
+
+fn sheet(view: &View, form: &Asked, faults: &[SeasonFault]) -> Markup {
+    let apiary = &view.apiary;
+    let year = winter_year(apiary.as_of, apiary.site.latitude);
+    let stays: Vec<usize> = standing(view).map(|(at, _)| at).collect();
+    let gone: Vec<&str> = (0..apiary.colonies.len())
+        .filter(|at| !stays.contains(at))
+        .map(|at| apiary.colonies[at].name.as_str())
+        .collect();
+    let body = html! {
+        h1 { "A new autumn" }
+        p class="lede" {
+            "The colonies were counted last on " (apiary.as_of.strftime("%-d %B %Y").to_string())
+            ". Count those that live; their hives stay as they are. The winter of " (year)
+            " is kept, with its losses as they are."
+        }
+        @if !gone.is_empty() { p { "Left out, as noted: " (gone.join(", ")) "." } }
+        @if !faults.is_empty() {
+            section class="caution" role="alert" {
+                h2 { "To be mended" }
+                ul { @for fault in faults { li { (capital(&fault.to_string())) "." } } }
+            }
+        }
+        form method="post" action="/season" {
+            label for="as_of" { "The day you looked" }
+            input id="as_of" name="as_of" autocomplete="off" maxlength="40"
+                value=(form.get("as_of").map_or_else(|| view.now.date().to_string(), str::to_owned));
+            @for (at, colony) in standing(view) { (colony_form(view, at, colony, form)) }
+            button class="main" { "Begin this autumn" }
+        }
+    };
+    page(view, Place::Elsewhere, "A new autumn", &body)
+}
+
+fn colony_form(view: &View, at: usize, colony: &Colony, form: &Asked) -> Markup {
+    let unit = Kilogram::usual(view.settings.system);
+    html! {
+        fieldset {
+            legend { (colony.name) }
+            div class="stack" {
+                @for (field, asks, example) in ASKS {
+                    @let name = format!("{at}.{field}");
+                    div {
+                        label for=(name) { (asks) @if field == "food" { ", " (unit) } }
+                        input id=(name) name=(name) maxlength="40" autocomplete="off" placeholder=(example)
+                            value=(form.get(&name).unwrap_or_default());
+                    }
+                }
+            }
+            @let name = format!("{at}.gone");
+            label { input type="checkbox" name=(name) value="yes" checked[form.get(&name).is_some()]; " It is dead, sold or united" }
+        }
+    }
+}

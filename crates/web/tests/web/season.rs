@@ -1,0 +1,74 @@
+//! A new autumn begun in the browser, and slips that are asked about.
+
+use super::support::{Served, demo, run_bare};
+use axum::http::StatusCode;
+use jiff::civil::date;
+use snowhum_apiary::Apiary;
+use snowhum_web::Reach;
+
+fn own() -> Apiary {
+    Apiary { invented: false, ..demo() }
+}
+
+#[test]
+fn the_yard_leads_to_the_new_autumn_and_last_winter_stays_as_it_was() {
+    run_bare(async {
+        let served = Served::on(None, own(), Reach::this_machine(), date(2026, 9, 10)).await;
+        let yard = served.get("/").await.body;
+        assert!(yard.contains("for a winter that is over") && yard.contains("href=\"/season\""));
+        let form = served.get("/season").await.body;
+        assert!(form.contains("name=\"0.bees\"") && form.contains("5 October 2025"), "{form}");
+        let before = served.store.yard(served.yard.id).await.unwrap().unwrap();
+        let nothing = served.post("/season", &[("as_of", "10.9.2026")]).await;
+        assert_eq!(nothing.status, StatusCode::UNPROCESSABLE_ENTITY);
+        assert!(nothing.body.contains("Alder: ") && nothing.body.contains("middling"), "{}", nothing.body);
+        let mut pairs = vec![("as_of", "10.9.2026"), ("0.bees", "8"), ("0.food", "14,5"), ("0.mites", "3 %")];
+        pairs.extend([("1.gone", "yes"), ("2.gone", "yes"), ("3.gone", "yes"), ("4.gone", "yes")]);
+        let begun = served.post("/season", &pairs).await;
+        assert_eq!(begun.status, StatusCode::SEE_OTHER, "{}", begun.body);
+        let after = served.store.yard(served.yard.id).await.unwrap().unwrap();
+        assert_eq!((after.as_of, after.colonies.len()), (date(2026, 9, 10), 1));
+        let then = after.in_winter(2025);
+        assert_eq!((&then.colonies, &then.notes), (&before.colonies, &before.notes), "history, to the digit");
+        assert!(after.notes.is_empty());
+        assert!(!served.get("/").await.body.contains("for a winter that is over"));
+        let losses = served.get("/losses?season=2025").await;
+        assert_eq!(losses.status, StatusCode::OK);
+    });
+}
+
+#[test]
+fn the_invented_yard_begins_no_autumn() {
+    run_bare(async {
+        let served = Served::open(None).await;
+        assert_eq!(served.post("/season", &[]).await.status, StatusCode::UNPROCESSABLE_ENTITY);
+    });
+}
+
+#[test]
+fn a_note_twice_or_before_the_count_is_asked_about_on_every_way_in() {
+    run_bare(async {
+        let served = Served::open_yard(None, own()).await;
+        let page = format!("/hive/{}/note", served.colony("Alder"));
+        let early = [("line", "hum=heard by ear"), ("on", "1.9.2025")];
+        let asked = served.post(&page, &early).await;
+        assert_eq!(asked.status, StatusCode::UNPROCESSABLE_ENTITY);
+        assert!(asked.body.contains("name=\"sure\"") && asked.body.contains("before the colonies were counted"));
+        let sure = served.post(&page, &[&early[..], &[("sure", "yes")]].concat()).await;
+        assert_eq!(sure.status, StatusCode::SEE_OTHER);
+        let now = [("line", "scale=46"), ("on", "6 Feb 2026")];
+        assert_eq!(served.post(&page, &now).await.status, StatusCode::SEE_OTHER);
+        let again = served.post(&page, &now).await;
+        assert!(again.body.contains("the same stands noted"), "{}", again.body);
+        let sent = |sure: bool| {
+            serde_json::json!({
+                "visit": "019a0000-0000-7000-8000-0000000000f1", "colony": served.colony("Alder"),
+                "at": "2026-02-06T10:00:00Z", "seen": ["scale=46"], "sure": sure,
+            })
+        };
+        let put = |id: &str| format!("/api/notes/019a0000-0000-7000-8000-0000000000{id}");
+        let refused = served.put(&put("a1"), &sent(false)).await;
+        assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY, "{}", refused.body);
+        assert_eq!(served.put(&put("a1"), &sent(true)).await.status, StatusCode::CREATED);
+    });
+}
