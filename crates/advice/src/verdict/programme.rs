@@ -85,7 +85,7 @@ impl Programme {
 
     /// By last day, then by weight. Mites that nobody counted take the last day of what comes before them, so that hunger never
     /// hides them; treated in the time without brood they do so too, once that is here, but for what is due today. A hive that
-    /// may be dead is listened to before it is fed, as soon as that is due within a week.
+    /// may be dead is listened to before anything is done to it.
     fn sorted(mut self, ground: &Ground<'_>) -> Self {
         let earliest = self.steps.iter().filter_map(|step| step.by).min();
         let today = ground.within(ground.thresholds.verdict_today.value);
@@ -94,7 +94,7 @@ impl Programme {
             let before = match step.task {
                 Task::CountMites { again: false } => earliest,
                 Task::TreatBroodless { look_first: false, counted: false } => next.map(|by| by.max(step.from)),
-                Task::Listen => earliest.filter(|by| *by <= ground.week()),
+                Task::Listen => earliest,
                 _ => None,
             };
             if before.is_some() {

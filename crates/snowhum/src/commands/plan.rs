@@ -100,7 +100,7 @@ pub(super) fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common)
     Ok(answer)
 }
 
-/// How the hives stand on the plan's day; none where the day is before the count.
+/// How the hives stand on the plan's day; none where the day is before the count or the plan at its end.
 fn present(
     apiary: &Apiary,
     as_of: Date,
@@ -109,6 +109,9 @@ fn present(
 ) -> anyhow::Result<Option<NowAnswer>> {
     let arguments = RunArguments { as_of: Some(as_of), ..arguments.clone() };
     let Ok(present) = Present::resolve(apiary, &arguments) else { return Ok(None) };
+    if as_of >= present.weather.spring {
+        return Ok(None);
+    }
     let now = super::now::told(apiary, present, &arguments, common)?;
     Ok((now.as_of == as_of && now.first.colonies.len() == apiary.colonies.len()).then_some(now))
 }

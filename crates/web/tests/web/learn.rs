@@ -70,7 +70,7 @@ fn an_examination_is_kept_once_and_the_hive_is_watched_no_more() {
         assert_eq!(notes.len(), before + 1);
         let now = served.settled().await;
         assert_eq!(now["now"]["colonies"][3]["seen_dead"], true);
-        assert_eq!(now["now"]["colonies"][3]["word"], "closed", "nothing calls for the keeper there any more");
+        assert_eq!(now["now"]["colonies"][3]["is_closed"], true, "nothing calls for the keeper there any more");
         let hive = shown(&served, &format!("/hive/{larch}")).await;
         assert!(hive.contains("likeliest mites and the viruses they carry"), "the hive page shows it");
         let lost = shown(&served, "/losses").await;

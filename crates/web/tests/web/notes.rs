@@ -180,7 +180,7 @@ fn a_colony_that_was_sold_is_asked_about_no_more() {
         let kept = served.post(&format!("/hive/{alder}/note"), &[("line", "counted=sold")]).await;
         assert_eq!(kept.status, StatusCode::SEE_OTHER);
         let now = served.settled().await;
-        assert_eq!(now["now"]["colonies"][0]["word"], "closed");
+        assert_eq!(now["now"]["colonies"][0]["is_closed"], true);
         let round = served.get("/round").await.body;
         assert!(round.contains("Not asked about") && !round.contains(&format!("data-colony=\"{alder}\"")));
         assert_eq!(round.matches("data-colony=").count(), 4);
