@@ -1,6 +1,6 @@
 //! What is asked about before a note is kept: slips of the pen and of the thumb.
 
-use crate::{Apiary, Note};
+use crate::{Apiary, Note, YEARS};
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use jiff::{SignedDuration, Timestamp};
@@ -53,7 +53,8 @@ impl Apiary {
         let at = zone.to_datetime(note.at);
         let twice = self.notes.iter().find(|other| other.is_double_of(note));
         let ahead = note.at.duration_since(now) > FAST;
-        let before = at.date() < self.as_of;
+        // What is of no year that records can be of is no history, and whoever keeps notes refuses it.
+        let before = at.date() < self.as_of && YEARS.contains(&at.year());
         [
             ahead.then_some(Doubt::Ahead { at }),
             twice.map(|other| Doubt::Twice { at: zone.to_datetime(other.at) }),

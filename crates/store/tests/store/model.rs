@@ -173,10 +173,10 @@ impl Kept {
             Do::UndoNote { note } => return self.undo(LastOf::Note(noted(note, 0, 0).id)),
             Do::UndoColony { colony } => return self.undo(LastOf::Colony(noted(0, 0, colony).colony)),
             Do::Import { colonies, notes } => {
-                self.run(self.store().import_yard(&yard(colonies, notes, 0), now())).unwrap();
+                return self.bring(&yard(colonies, notes, 0));
             }
             Do::Season { colonies, year } => {
-                self.run(self.store().import_yard(&yard(colonies, 0, year), now())).unwrap();
+                return self.bring(&yard(colonies, 0, year));
             }
             Do::Set { name, value } => self.run(self.store().set(&name.to_string(), &value.to_string())).unwrap(),
             Do::Unset { name } => self.run(self.store().unset(&name.to_string())).unwrap(),
@@ -200,6 +200,17 @@ impl Kept {
             }
         }
         Done::Nothing
+    }
+
+    /// A yard of an earlier autumn than the records is refused, so that it writes over no history.
+    fn bring(&self, yard: &Apiary) -> Done {
+        match self.run(self.store().import_yard(yard, now())) {
+            Ok(_) => Done::Nothing,
+            Err(fault) => {
+                assert!(matches!(fault.wrong, Wrong::Unfit { field: "the day of the count", .. }), "{fault}");
+                Done::Refused
+            }
+        }
     }
 
     fn put_back(&mut self, from: Option<PathBuf>) {
@@ -264,6 +275,7 @@ impl StateMachineTest for Beside {
             if let (Some(standing), Some((colonies, year))) = (standing, paper.yard) {
                 assert_eq!(standing.notes, paper.standing(noted));
                 let expected = yard(colonies, 0, year);
+                assert_eq!(standing.past.is_empty(), !paper.has_past, "winters that are over");
                 assert_eq!((standing.as_of, standing.colonies), (expected.as_of, expected.colonies));
             }
             let settings = store.settings().await.unwrap();

@@ -79,6 +79,6 @@ pub(crate) fn example() -> Value {
         wind: Some("2 m/s".to_owned()),
         seen: vec!["dead=22 on snow".to_owned(), "hum=heard by ear".to_owned()],
         words: Some("bright morning".to_owned()),
-        sure: false,
+        sure: true,
     })
 }

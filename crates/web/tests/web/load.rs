@@ -54,6 +54,7 @@ async fn write(served: Served, at: usize, end: Instant) {
         let id = Uuid::from_u128((at as u128 + 1) << 64 | kept);
         let note = json!({
             "visit": id, "colony": served.yard.colonies[at].id.0, "at": "2026-02-07T10:00:00Z", "seen": ["hum=heard by ear"],
+            "sure": true,
         });
         assert_eq!(served.put(&format!("/api/notes/{id}"), &note).await.status, StatusCode::CREATED);
         kept += 1;

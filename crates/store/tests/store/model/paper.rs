@@ -40,6 +40,8 @@ pub(super) struct Paper {
     pub(super) settings: BTreeMap<u8, u8>,
     /// A bit for each colony that stands, and of which year; none before a yard was brought in.
     pub(super) yard: Option<(u8, u8)>,
+    /// Whether a winter of the yard is over: what was noted in it is history then.
+    pub(super) has_past: bool,
     backup: Option<Box<Paper>>,
     export: Option<Box<Paper>>,
     pub(super) done: Done,
@@ -55,8 +57,11 @@ impl Paper {
         own.map(|one| (one.kind, noted(one.note, one.words, one.colony))).collect()
     }
 
-    /// The notes that stand at colonies that stand.
+    /// The notes of this winter that stand at colonies that stand; all of them are of the first one.
     pub(super) fn standing(&self, noted: Noted) -> Vec<Note> {
+        if self.has_past {
+            return Vec::new();
+        }
         let stands = |one: &Version| self.yard.is_some_and(|(colonies, _)| colonies & (1 << one.colony) != 0);
         let last = (0..5).filter_map(|note| self.last(note).map(|at| self.versions[at]));
         last.filter(|one| one.kind != Kind::Withdrawn && stands(one))
@@ -71,13 +76,17 @@ impl Paper {
             Do::UndoNote { note } => return self.undo(|one| one.note == note),
             Do::UndoColony { colony } => return self.undo(|one| one.colony == colony),
             Do::Import { colonies, notes } => {
-                self.yard = Some((colonies, 0));
+                if !self.bring(colonies, 0) {
+                    return Done::Refused;
+                }
                 let new: Vec<u8> = (0..notes).filter(|note| self.last(*note).is_none()).collect();
                 for note in new {
                     self.put(note, 7, 0);
                 }
             }
-            Do::Season { colonies, year } => self.yard = Some((colonies, year)),
+            Do::Season { colonies, year } => {
+                return if self.bring(colonies, year) { Done::Nothing } else { Done::Refused };
+            }
             Do::Set { name, value } => drop(self.settings.insert(name, value)),
             Do::Unset { name } => drop(self.settings.remove(&name)),
             Do::Backup => self.backup = Some(Box::new(self.clone())),
@@ -87,6 +96,17 @@ impl Paper {
             Do::Mend | Do::ImportExport | Do::Reopen => {}
         }
         Done::Nothing
+    }
+
+    /// Sets up the yard for a winter, unless it is an earlier one than that it stands in.
+    fn bring(&mut self, colonies: u8, year: u8) -> bool {
+        let before = self.yard.map(|(_, year)| year);
+        if before.is_some_and(|before| year < before) {
+            return false;
+        }
+        self.has_past |= before.is_some_and(|before| year > before);
+        self.yard = Some((colonies, year));
+        true
     }
 
     fn last(&self, note: u8) -> Option<usize> {
