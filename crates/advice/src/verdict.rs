@@ -291,7 +291,9 @@ fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, mut programme: Prog
 /// The word of a colony with its steps in order.
 fn verdict(ground: &Ground<'_>, fate: &Fate, steps: &[Step]) -> ColonyVerdict {
     let first = steps.first().map(|step| step.task.clone());
-    let by = steps.iter().filter_map(|step| step.by).min();
+    // A hive that may be dead is listened to on the next walk, whatever else comes later.
+    let listens = steps.first().filter(|step| step.task == Task::Listen);
+    let by = listens.map_or_else(|| steps.iter().filter_map(|step| step.by).min(), |step| step.by);
     let word = match (fate, by) {
         (Fate::SeenDead | Fate::Gone(_), _) => Urgency::Lost,
         (_, by) if first.is_some() => ground.urgency(by),

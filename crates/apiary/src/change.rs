@@ -281,7 +281,8 @@ fn boxes(how: &str) -> Result<SetupChange, Wrong> {
 }
 
 fn unknown(what: &str) -> Wrong {
-    let remedy = instead(what, EXAMPLES.iter().map(|(name, _)| *name));
+    let known = instead(what, EXAMPLES.iter().map(|(name, _)| *name));
+    let remedy = format!("{known}, written as \"lid=50 mm foam\"");
     Wrong::new(format!("\"{what}\" is nothing that can be changed"), remedy)
 }
 

@@ -144,14 +144,11 @@ fn named(parts: &[&str], at: usize, from: Reckoned) -> Result<Option<Date>, Wron
     let Some(month) = month(parts[at]).map(i16::from) else { return Ok(None) };
     let others: Vec<&str> = parts.iter().enumerate().filter(|(place, _)| *place != at).map(|(_, part)| *part).collect();
     let day_of = |text: &str| whole(text.trim_end_matches(|letter: char| letter.is_ascii_alphabetic()));
+    let is_year = |text: &str| text.len() == 4 && whole(text).is_some();
     match others[..] {
         [day] => day_of(day).map_or(Ok(None), |day| reckoned(month, day, &parts.join(" "), from)),
-        [year, day] if year.len() == 4 => {
-            Ok(whole(year).zip(day_of(day)).and_then(|(year, day)| date(year, month, day)))
-        }
-        [day, year] if year.len() == 4 => {
-            Ok(whole(year).zip(day_of(day)).and_then(|(year, day)| date(year, month, day)))
-        }
+        [year, day] if is_year(year) => Ok(whole(year).zip(day_of(day)).and_then(|(year, day)| date(year, month, day))),
+        [day, year] if is_year(year) => Ok(whole(year).zip(day_of(day)).and_then(|(year, day)| date(year, month, day))),
         _ => Ok(None),
     }
 }

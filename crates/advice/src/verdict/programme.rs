@@ -85,7 +85,7 @@ impl Programme {
 
     /// By last day, then by weight. Mites that nobody counted take the last day of what comes before them, so that hunger never
     /// hides them; treated in the time without brood they do so too, once that is here, but for what is due today. A hive that
-    /// may be dead is listened to before anything is done to it.
+    /// may be dead is listened to before anything is done to it: on the next walk, or by the day of what is due within a week.
     fn sorted(mut self, ground: &Ground<'_>) -> Self {
         let earliest = self.steps.iter().filter_map(|step| step.by).min();
         let today = ground.within(ground.thresholds.verdict_today.value);
@@ -94,7 +94,7 @@ impl Programme {
             let before = match step.task {
                 Task::CountMites { again: false } => earliest,
                 Task::TreatBroodless { look_first: false, counted: false } => next.map(|by| by.max(step.from)),
-                Task::Listen => earliest,
+                Task::Listen => earliest.filter(|by| *by <= ground.week()),
                 _ => None,
             };
             if before.is_some() {
@@ -102,7 +102,7 @@ impl Programme {
                 step.word = ground.urgency(step.by);
             }
         }
-        self.steps.sort_by_key(|step| (step.by.is_none(), step.by, step.task.rank()));
+        self.steps.sort_by_key(|step| (step.task != Task::Listen, step.by.is_none(), step.by, step.task.rank()));
         self.held.in_order(&mut self.steps, ground.today, ground.week());
         self
     }

@@ -5,6 +5,7 @@ mod served;
 
 use jiff::Timestamp;
 use jiff::civil::{Date, date};
+use rayon::prelude::*;
 use serde_json::Value;
 use snowhum_advice::jobs::{JobsAnswer, calendar::calendar};
 use snowhum_advice::now::NowAnswer;
@@ -148,8 +149,9 @@ fn the_demo_says_one_thing_everywhere() {
 
 #[test]
 fn twenty_made_up_yards_say_one_thing_everywhere_from_august_to_may() {
-    for (seed, yard) in (1..).zip(yards()) {
+    let yards: Vec<(u64, Apiary)> = (1..).zip(yards()).collect();
+    yards.into_par_iter().for_each(|(seed, yard)| {
         let winter = Winter::of(yard, seed);
         DATES.into_iter().for_each(|day| holds_on(&winter, day));
-    }
+    });
 }
