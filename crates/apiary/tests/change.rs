@@ -104,7 +104,7 @@ fn anything_else_is_told_what_would_be_right() {
         ("colour=red", "lid="),
         ("lid=foam", "thickness"),
         ("lid=50 foam", "mm"),
-        ("wrap=50 mm gold", "pine"),
+        ("wrap=50 mm gold", "[[material]]"),
         ("floor=moss", "open mesh"),
         ("upper hole=full", "25 mm"),
         ("entrance=wide", "mm"),
