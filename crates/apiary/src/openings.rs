@@ -4,7 +4,7 @@ use crate::fault::Wrong;
 use crate::shipped::{same_name, table};
 use crate::{Floor, FrameWay, Hive, Opening, OpeningKind, Side};
 use serde::Deserialize;
-use snowhum_units::{Fraction, Metre, SquareMetre};
+use snowhum_units::{Fraction, Metre, ParseError, SquareMetre};
 use std::f64::consts::PI;
 use std::str::FromStr;
 use std::sync::LazyLock;
@@ -206,7 +206,11 @@ pub struct Guard {
 
 /// A width, height or diameter of an opening: above 1 mm, at most a metre.
 fn length(text: &str) -> Result<Metre, Wrong> {
-    let length = Metre::from_str(text)?;
+    // An opening is measured in millimetres: "25" is no 25 cm.
+    let length = Metre::from_str(text).map_err(|error| match error {
+        ParseError::NoUnit { text, us, .. } => ParseError::NoUnit { text, metric: "mm", us },
+        other => other,
+    })?;
     if !(0.001..=1.0).contains(&length.get()) {
         return Err(Wrong::new(
             format!("\"{}\" is no size for an opening of a hive", text.trim()),
