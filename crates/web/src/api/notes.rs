@@ -59,7 +59,8 @@ pub(crate) async fn keep(
         Err(wrong) => return Ok((wrong.status(), Json(json!({ "wrong": wrong.body_text() }))).into_response()),
     };
     let view = View::of(&app).await?;
-    let note = sent.asked(NoteId(id), &view)?;
+    // Nobody stands before a phone that sends what was tapped hours ago: ids tell doubles, and nothing tapped is lost to a question.
+    let note = sent.note(NoteId(id), &view).map_err(Fault::Wrong)?;
     let (status, outcome) = match keep_note(&app, &note).await? {
         Put::Stored => (StatusCode::CREATED, "stored"),
         Put::AlreadyThere => (StatusCode::OK, "stored already"),
