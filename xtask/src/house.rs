@@ -28,6 +28,10 @@ pub(crate) fn cargo_of(program: &Path, arguments: &[&str]) -> Command {
             command.env_remove(name);
         }
     }
+    if std::env::var_os("CI").is_some() {
+        // A build server compiles once: what spares a second build, and lines for a debugger, cost a fifth of the first.
+        command.env("CARGO_INCREMENTAL", "0").env("CARGO_PROFILE_DEV_DEBUG", "none");
+    }
     command
 }
 

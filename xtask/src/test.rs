@@ -1,6 +1,7 @@
 //! Everything that must hold before a change is taken: what the build server runs.
 
 mod browser;
+mod patience;
 mod smoke;
 mod steps;
 mod supply;
@@ -21,6 +22,9 @@ pub(crate) fn run() -> Result<()> {
     steps.print();
     outcome
 }
+
+/// All tests, those in a browser too: one set of features, so that nothing is compiled twice.
+const TESTS: [&str; 4] = ["test", "--workspace", "--features", "snowhum-browser/browser"];
 
 /// The tests in a browser are checked as well, though no plain build has them.
 const CLIPPY: [&str; 9] = [
@@ -56,7 +60,8 @@ fn all(steps: &mut Steps) -> Result<()> {
     steps.run("clippy", || quiet(&CLIPPY))?;
     steps.run("release build", || quiet(&["build", "--release", "--package", "snowhum"]))?;
     steps.run("axe-core", browser::fetch_checker)?;
-    steps.run_tests("tests", &["test", "--workspace", "--features", "snowhum-browser/browser", "--no-fail-fast"])?;
+    steps.run("test build", || quiet(&[&TESTS[..], &["--no-run"]].concat()))?;
+    steps.run_tests("tests", &[&TESTS[..], &["--no-fail-fast"]].concat())?;
     steps.run("smoke", smoke::run)?;
     steps.run("instruction counts", counts::gate)
 }

@@ -1,9 +1,11 @@
 //! Steps with their times.
 
+use super::patience::Patience;
 use super::tally::Tally;
 use crate::house;
 use anyhow::{Context, Result, ensure};
 use std::io::{BufRead, BufReader};
+use std::os::unix::process::CommandExt;
 use std::process::Stdio;
 use std::time::{Duration, Instant};
 
@@ -45,10 +47,19 @@ impl Steps {
             // An error says in words where it happened; the frames of a runtime under it would hide them.
             let mut cargo = house::cargo(arguments);
             cargo.env("RUST_LIB_BACKTRACE", "0").stdout(Stdio::piped());
+            // Nobody sits before a build server to end what hangs; elsewhere a keyboard's interrupt must reach the tests.
+            let is_watched = std::env::var_os("CI").is_some();
+            if is_watched {
+                cargo.process_group(0);
+            }
             let mut child = cargo.spawn().context("could not start cargo")?;
+            let patience = is_watched.then(|| Patience::with_group(child.id()));
             if let Some(output) = child.stdout.take() {
                 for line in BufReader::new(output).lines() {
                     let line = line?;
+                    if let Some(patience) = &patience {
+                        patience.heard();
+                    }
                     println!("{line}");
                     tally.read(&line);
                 }
