@@ -23,9 +23,8 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use rayon::prelude::*;
 use snowhum_apiary::{Act, Apiary, ColonyId};
-use snowhum_watch::{Estimate, Leaving, Outlook, Scene, Sizes, Visit, Watching, visits};
+use snowhum_watch::{Estimate, Noted, Outlook, Scene, Sizes, Visit, Watching, visits};
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
-use std::sync::Mutex;
 
 use crate::LooksTo;
 use crate::ahead::{Ahead, Watched};
@@ -137,62 +136,16 @@ impl<'a> Ground<'a> {
     /// Watches every colony through its notes.
     #[must_use]
     pub fn watch(&self) -> Vec<Watching> {
-        let yard = self.yard();
-        let scene = self.scene(&yard);
-        let walls = self.walls(&yard);
-        self.watch_all(|place, joining| {
-            let noted = (&self.visits[place][..], joining);
-            Watching::replay(&scene, place, walls[place].as_ref(), noted, self.question.sizes)
-        })
+        self.watch_on(None)
     }
 
     /// Brings earlier watchings of the same yard up to its notes: a note at the end is quick, an earlier one or an edit
     /// is a replay.
     #[must_use]
-    pub fn watch_on(&self, before: Vec<Watching>) -> Vec<Watching> {
-        if before.len() != self.housed.len() {
-            return self.watch();
-        }
+    pub fn watch_on(&self, before: Option<Vec<Watching>>) -> Vec<Watching> {
         let yard = self.yard();
-        let scene = self.scene(&yard);
-        let walls = self.walls(&yard);
-        let before: Vec<Mutex<Option<Watching>>> = before.into_iter().map(|one| Mutex::new(Some(one))).collect();
-        self.watch_all(|place, joining| {
-            let noted = (&self.visits[place][..], joining);
-            let (wall, sizes) = (walls[place].as_ref(), self.question.sizes);
-            match before[place].lock().ok().and_then(|mut one| one.take()) {
-                Some(one) => one.update(&scene, wall, noted, sizes),
-                None => Watching::replay(&scene, place, wall, noted, sizes),
-            }
-        })
-    }
-
-    /// Watches colonies that were put to others first, in order of time, then all the rest.
-    fn watch_all(&self, watch: impl Fn(usize, &[Leaving]) -> Option<Watching> + Sync) -> Vec<Watching> {
-        let mut done: Vec<Option<Watching>> = vec![None; self.housed.len()];
-        let mut leaving: Vec<Leaving> = Vec::new();
-        let joining = |leaving: &[Leaving], place: usize| -> Vec<Leaving> {
-            let id = self.housed[place].colony.id;
-            leaving.iter().filter(|one| one.into == id).cloned().collect()
-        };
-        for place in self.leavers() {
-            done[place] = watch(place, &joining(&leaving, place));
-            leaving.extend(done[place].as_ref().and_then(|one| one.leaving.clone()));
-        }
-        let rest = done.par_iter_mut().enumerate().filter(|(_, one)| one.is_none());
-        rest.for_each(|(place, one)| *one = watch(place, &joining(&leaving, place)));
-        done.into_iter().flatten().collect()
-    }
-
-    /// Colonies that were put to another, in the order in which that was done.
-    fn leavers(&self) -> Vec<usize> {
-        let left = |visits: &[Visit]| {
-            visits.iter().find(|visit| visit.acts.iter().any(|act| matches!(act, Act::UnitedInto(_)))).map(|v| v.hour)
-        };
-        let mut leavers: Vec<(usize, usize)> =
-            self.visits.iter().enumerate().filter_map(|(place, visits)| Some((left(visits)?, place))).collect();
-        leavers.sort_unstable();
-        leavers.into_iter().map(|(_, place)| place).collect()
+        let (scene, walls) = (self.scene(&yard), self.walls(&yard));
+        Noted { scene: &scene, walls: &walls, visits: &self.visits, sizes: self.question.sizes }.watch(before)
     }
 
     /// Where every colony stands, and what to do.

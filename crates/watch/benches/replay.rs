@@ -30,8 +30,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let scene = Scene { yard: &yard, start, known_hours: 0, parameters: &signs, seed: 1 };
     let notes: Vec<Note> = (0..COLONIES).flat_map(|of| (0..NOTES).map(move |n| note(start, of, n))).collect();
     let begun = Instant::now();
-    let watchings: Vec<Watching> =
-        (0..housed.len()).into_par_iter().filter_map(|place| replay(&scene, place, &notes)).collect();
+    let watchings = watched(&scene, &notes, None);
     println!(
         "replay: {:.2} s for {COLONIES} colonies, {} + {} particles, {} h, {NOTES} notes each ({} threads)",
         begun.elapsed().as_secs_f64(),
@@ -40,13 +39,17 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         24 * DAYS,
         rayon::current_num_threads()
     );
-    let id = housed[0].colony.id;
-    let mut more = notes.clone();
-    more.push(Note { at: start + jiff::SignedDuration::from_hours(24 * 248), ..note(start, 0, NOTES) });
+    // A walk past all hives on a day of flight, and the last of its notes on its own.
+    let walk = |of: u128| Note {
+        at: start + jiff::SignedDuration::from_hours(24 * 247 + 12),
+        entries: vec![Entry::Sign(Sign::Flight(Flight::Thin)), Entry::Sign(Sign::Pollen(Seen::No))],
+        ..note(start, of, NOTES)
+    };
+    let mut more: Vec<Note> = notes.iter().cloned().chain((1..COLONIES).map(walk)).collect();
+    let walked = watched(&scene, &more, Some(watchings));
+    more.push(walk(0));
     let begun = Instant::now();
-    let before = watchings.into_iter().next().ok_or("nothing was watched")?;
-    let after =
-        before.update(&scene, None, (&visits(&scene, &more, id), &[]), Sizes::USUAL).ok_or("nothing was watched")?;
+    let after = watched(&scene, &more, Some(walked)).into_iter().next().ok_or("nothing was watched")?;
     let standing = after.at(&scene, None, 24 * (DAYS - 1)).standing();
     println!(
         "one more note: {:.0} ms ({:.0} in 100 alive)",
@@ -62,9 +65,10 @@ fn one(number: u128) -> Housed {
     Housed { colony, hive: langstroth(Dress { lid_foam_mm: 50.0, ..Dress::BARE }), neighbour: None }
 }
 
-fn replay(scene: &Scene<'_>, place: usize, notes: &[Note]) -> Option<Watching> {
-    let id = scene.yard.colonies.get(place)?.colony.id;
-    Watching::replay(scene, place, None, (&visits(scene, notes, id), &[]), Sizes::USUAL)
+fn watched(scene: &Scene<'_>, notes: &[Note], before: Option<Vec<Watching>>) -> Vec<Watching> {
+    let visits: Vec<_> = scene.yard.colonies.iter().map(|one| visits(scene, notes, one.colony.id)).collect();
+    let walls = vec![None; visits.len()];
+    Noted { scene, walls: &walls, visits: &visits, sizes: Sizes::USUAL }.watch(before)
 }
 
 /// Every sixth day somebody looks; every other time nothing is heard.

@@ -6,7 +6,7 @@ use snowhum_draws::normal_quantile;
 
 use crate::litter::{Litter, LitterDay};
 use crate::own::Priors;
-use crate::signs::{self, Today};
+use crate::signs::{self, Hour, Today};
 use crate::view::{Conditions, FreshSnow, Life, View};
 use crate::{Answer, Parameters};
 
@@ -76,7 +76,7 @@ impl DeadBeesSeen {
         };
         let sign = Sign::DeadBees { count: DeadCount::Counted(0), place: self.place };
         let today = if draw(1)[0] < signs::quiet_chance(&day, p) { Today::Quiet } else { Today::Lively };
-        match signs::law(&sign, &view, &day, today, p).map(|law| law.sample(draw(2))) {
+        match signs::law(&sign, &view, &day, today, Hour::PLAIN, p).map(|law| law.sample(draw(2))) {
             Some(Answer::Count(count, _)) => f64::from(count),
             _ => 0.0,
         }

@@ -23,8 +23,10 @@ pub mod strata;
 pub mod tempering;
 mod twin;
 mod view;
+mod walks;
 mod watching;
 mod weights;
+mod yard;
 
 pub use beginner::DeadBeesSeen;
 pub use estimate::{Estimate, Sizes};
@@ -38,4 +40,5 @@ pub use scene::Scene;
 pub use standing::{Standing, weighted_range};
 pub use twin::{Twin, TwinState};
 pub use view::{Conditions, FreshSnow, Life, Own, View};
-pub use watching::{Leaving, Moved, Watching};
+pub use watching::{Moved, Watching};
+pub use yard::Noted;

@@ -12,7 +12,7 @@ parameters! {
     quiet quiet_cold quiet_wind quiet_most quiet_showing dead_size dead_stray dead_stray_mean found_on_ground
     snowed_over floor_to_board floor_to_tray floor_to_guard rime_hours rime_seen rime_told rime_stray rime_stray_days
     rime_outlives rime_lasts thaw_at thaw_width damp_seen damp_stray hum_ear hum_tube hum_knock hum_bees hum_muffled
-    hum_stray poke_answers poke_bees poke_cold poke_stray poke_visitors flight_air flight_width flight_dull flight_sun_hours flight_wind flight_bees cleansing_least
+    hum_stray poke_answers poke_bees poke_cold poke_stray poke_visitors flight_air flight_width flight_hour flight_missed flight_dull flight_sun_hours flight_wind flight_bees cleansing_least
     cleansing_most cleansing_days flight_well flight_well_bees flight_stray_well flight_stray_thin robbers_at_dead
     robbers_at_living robbers_stray robbing_from_day robbing_until_day robbing_stores season_width wasps_at_living
     wasps_at_dead pollen_seen pollen_brood pollen_queenless pollen_stray pollen_from_day pollen_until_day

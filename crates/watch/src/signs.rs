@@ -2,11 +2,13 @@
 //!
 //! One rule holds throughout: what also a dead hive would show (a neighbour's bee, a gust of wind, old rime), a living
 //! one shows as well, and its own doing comes on top. Signs of one visit share one latent [`Today`], since a colony
-//! that sits quiet is quiet to ear and eye alike; it is summed out over a visit and drawn once for a made-up one.
+//! that sits quiet is quiet to ear and eye alike, and all hives of one hour share what kind of [`Hour`] it was; both are
+//! summed out over a visit and drawn once for a made-up one.
 
 mod dead_bees;
 mod droppings;
 mod flight;
+mod hour;
 mod hum;
 mod inside;
 mod look;
@@ -20,6 +22,7 @@ mod warmth;
 mod weight;
 mod written;
 
+pub use hour::{Hour, Hours, KINDS, hangs_on_the_hour};
 pub use written::{answer, seen};
 
 use crate::{Conditions, Law, Parameters, View};
@@ -58,47 +61,63 @@ pub fn quiet_chance(day: &Conditions, p: &Parameters) -> f64 {
 ///     air_c: -5.0, wind_m_per_s: 1.0, snow_m: 0.2, fresh_snow: FreshSnow::None, week_c: -6.0, season_day: 30.0,
 /// };
 /// let p = Parameters::shipped().unwrap();
-/// let law = signs::law(&Sign::SeenDead, &dead, &day, signs::Today::Lively, &p);
+/// let law = signs::law(&Sign::SeenDead, &dead, &day, signs::Today::Lively, signs::Hour::PLAIN, &p);
 /// assert_eq!(law, Some(Law::There(0.9)));
 /// ```
 #[must_use]
-pub fn law(sign: &Sign, view: &View, day: &Conditions, today: Today, p: &Parameters) -> Option<Law> {
-    law_of(sign, &Look::new(view, day, today, p))
+pub fn law(sign: &Sign, view: &View, day: &Conditions, today: Today, hour: Hour, p: &Parameters) -> Option<Law> {
+    law_of(sign, &Look::new(view, day, today, hour, p))
 }
 
-/// Natural logarithm of the chance of all signs of one visit, whichever way the colony was that day:
-/// `ln Σ P(today) Π P(sign | today)`. Signs without a law are left out.
+/// Natural logarithm of the chance of all signs of one visit, whichever way the colony was that day and whatever kind of
+/// hour it was: `ln Σ P(hour) Σ P(today) Π P(sign | today, hour)`. Signs without a law are left out.
 #[must_use]
-pub fn visit_log_probability<'a>(
-    signs: impl IntoIterator<Item = &'a Sign> + Clone,
-    view: &View,
-    day: &Conditions,
-    p: &Parameters,
-) -> f64 {
+pub fn visit_log_probability(signs: &[Sign], view: &View, day: &Conditions, p: &Parameters) -> f64 {
+    Hours::unknown(p).over(&visit_log_probabilities(signs, view, day, p))
+}
+
+/// The same in each kind of hour.
+#[must_use]
+pub fn visit_log_probabilities(signs: &[Sign], view: &View, day: &Conditions, p: &Parameters) -> [f64; KINDS] {
     let quiet = quiet_chance(day, p);
-    let under = |today: Today, chance: f64| {
-        let look = Look::new(view, day, today, p);
-        let logs = signs.clone().into_iter().filter_map(|sign| {
-            let (law, answer) = law_of(sign, &look).zip(answer(sign))?;
+    let plain = Look::new(view, day, Today::Lively, Hour::PLAIN, p);
+    let sum = |hanging: bool, look: &Look<'_>| -> f64 {
+        let logs = signs.iter().filter(|sign| hangs_on_the_hour(sign) == hanging).filter_map(|sign| {
+            let (law, answer) = law_of(sign, look).zip(answer(sign))?;
             Some(law.log_probability(&answer))
         });
-        chance.same_ln() + logs.sum::<f64>()
+        logs.sum()
     };
-    let (quiet, lively) = (under(Today::Quiet, quiet), under(Today::Lively, 1.0 - quiet));
-    let greater = quiet.max(lively);
-    greater + ((quiet - greater).same_exp() + (lively - greater).same_exp()).same_ln()
+    let under = |today: Today, chance: f64| {
+        let look = Look { today, ..plain };
+        (look, chance.same_ln() + sum(false, &look))
+    };
+    let (tight, lively) = (under(Today::Quiet, quiet), under(Today::Lively, 1.0 - quiet));
+    let hangs = signs.iter().any(hangs_on_the_hour);
+    let either = |hour: Hour| {
+        let of = |(look, log): &(Look<'_>, f64)| if hangs { log + sum(true, &Look { hour, ..*look }) } else { *log };
+        let (quiet, lively) = (of(&tight), of(&lively));
+        let greater = quiet.max(lively);
+        greater + ((quiet - greater).same_exp() + (lively - greater).same_exp()).same_ln()
+    };
+    if !hangs {
+        return [either(Hour::PLAIN); KINDS];
+    }
+    let mut chances = [0.0; KINDS];
+    chances.iter_mut().zip(Hour::all()).for_each(|(chance, hour)| *chance = either(hour));
+    chances
 }
 
 /// Chance that a sign as written has nothing to do with this hive.
 #[must_use]
 pub fn slip(sign: &Sign, view: &View, day: &Conditions, p: &Parameters) -> f64 {
-    let law = law(sign, view, day, Today::Lively, p);
+    let law = law(sign, view, day, Today::Lively, Hour::PLAIN, p);
     law.zip(answer(sign)).map_or(0.0, |(law, answer)| law.slip(&answer))
 }
 
 /// What a keeper who looks for these signs writes down at one visit to this hive. `draw` gives independent uniforms for
-/// each place: 0 for the colony's day, then one for each template in its order. What is written only when it is seen
-/// (bees under the lid, a dead queen, a dead colony) is left out when it is not.
+/// each place: 0 for the colony's day and the hour, then one for each template in its order. What is written only when it
+/// is seen (bees under the lid, a dead queen, a dead colony) is left out when it is not.
 #[must_use]
 pub fn sample_visit(
     templates: &[Sign],
@@ -107,8 +126,22 @@ pub fn sample_visit(
     p: &Parameters,
     mut draw: impl FnMut(u32) -> [f64; 4],
 ) -> Vec<Sign> {
+    let hour = Hour::drawn(draw(0)[1], p);
+    sample_visit_in(hour, templates, view, day, p, draw)
+}
+
+/// The same in an hour that other hives share.
+#[must_use]
+pub fn sample_visit_in(
+    hour: Hour,
+    templates: &[Sign],
+    view: &View,
+    day: &Conditions,
+    p: &Parameters,
+    mut draw: impl FnMut(u32) -> [f64; 4],
+) -> Vec<Sign> {
     let today = if draw(0)[0] < quiet_chance(day, p) { Today::Quiet } else { Today::Lively };
-    let look = Look::new(view, day, today, p);
+    let look = Look::new(view, day, today, hour, p);
     let places = (1..).zip(templates);
     let written = places.filter_map(|(place, template)| seen(template, &law_of(template, &look)?.sample(draw(place))));
     written.collect()

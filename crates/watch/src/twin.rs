@@ -16,6 +16,8 @@ use crate::view::{Conditions, Life, View};
 
 /// Stream of the coins that decide a twin's fate, and of its keeper's eyes.
 const COINS: u64 = 0x0043_4f49_4e53;
+/// Stream of the hours in which the hives of a yard are looked at.
+const HOURS: u64 = 0x0048_4f55_5253;
 
 /// What a coin is for: the last word of its counter.
 #[derive(Debug, Clone, Copy)]
@@ -29,6 +31,7 @@ enum Coin {
 pub struct Twin {
     of: Estimate,
     key: Key,
+    hours: Key,
     fates: Vec<Fate>,
 }
 
@@ -54,7 +57,8 @@ impl Twin {
     #[must_use]
     pub fn begin(scene: &Scene<'_>, place: usize, count: usize) -> Option<Self> {
         let of = Estimate::begin(scene, place, Sizes { alive: count, dead: 1 })?;
-        Some(Self { of, key: Key::new(scene.seed, COINS), fates: vec![Fate::Queenright; count] })
+        let key = Key::new(scene.seed, COINS + place as u64);
+        Some(Self { of, key, hours: Key::new(scene.seed, HOURS), fates: vec![Fate::Queenright; count] })
     }
 
     /// Time passes; on each day coins fall.
@@ -103,12 +107,15 @@ impl Twin {
         }
     }
 
-    /// Signs that the keeper of twin `m` notes when looking for those of `templates`.
+    /// Signs that the keeper of twin `m` notes when looking for those of `templates`. Twins under one
+    /// weather at several places of a yard are looked at in the same hour.
     #[must_use]
     pub fn seen(&self, m: usize, scene: &Scene<'_>, day: &Conditions, templates: &[Sign]) -> Vec<Sign> {
         let hour = self.of.hour() as u32;
         let draw = |at: u32| self.key.uniforms([m as u32, hour, at, Coin::Eyes as u32]);
-        signs::sample_visit(templates, &self.view(m), day, scene.parameters, draw)
+        let path = self.of.strata.alive.members.path(m) as u32;
+        let kind = signs::Hour::drawn(self.hours.uniforms([path, hour, 0, 0])[0], scene.parameters);
+        signs::sample_visit_in(kind, templates, &self.view(m), day, scene.parameters, draw)
     }
 
     /// The keeper of twin `m` has looked, and what was seen is old from now on.

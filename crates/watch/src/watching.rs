@@ -1,4 +1,4 @@
-//! A colony watched through its notes: full replay, and a checkpoint at the last visit.
+//! A colony watched through its notes, to its last visit.
 
 use snowhum_apiary::{Act, ColonyId, NoteId};
 use snowhum_winter::WarmWall;
@@ -7,6 +7,7 @@ use crate::estimate::{Estimate, Sizes};
 use crate::log::Visit;
 use crate::outlook::Outlook;
 use crate::scene::Scene;
+use crate::signs::{Hours, hangs_on_the_hour};
 use crate::standing::Standing;
 
 /// What one visit did to the estimate.
@@ -30,11 +31,11 @@ pub struct Moved {
 
 /// A colony that was put to another: what it brings.
 #[derive(Debug, Clone)]
-pub struct Leaving {
+pub(crate) struct Leaving {
     /// Hour of the run.
-    pub hour: usize,
+    pub(crate) hour: usize,
     /// To whom.
-    pub into: ColonyId,
+    pub(crate) into: ColonyId,
     /// Its living members.
     bees: Outlook,
     /// All that was noted of it.
@@ -52,70 +53,38 @@ pub struct Watching {
     /// What each visit did.
     pub moved: Vec<Moved>,
     /// What it took along when it was put to another colony, if it was.
-    pub leaving: Option<Leaving>,
-    visits: Vec<Visit>,
+    pub(crate) leaving: Option<Leaving>,
+    /// Visits weighed so far, each with what other hives told of its hour.
+    pub(crate) seen: Vec<(Visit, Hours)>,
     /// Colonies put to this one: when, and by what notes of theirs.
     joined: Vec<(usize, Vec<Visit>)>,
+    /// As it was at the last visit whose signs hang on the hour, before that was weighed: a neighbour seen in the same
+    /// hour may still tell more of it.
+    pub(crate) before_the_hour: Option<Box<Watching>>,
 }
 
 impl Watching {
-    /// Replays all visits from the start. The same visits give the same estimate to the last bit, whatever was noted and
-    /// withdrawn in between. `joining` are colonies put to this one, in order of time.
-    #[must_use]
-    pub fn replay(
-        scene: &Scene<'_>,
-        place: usize,
-        beside: Option<&WarmWall>,
-        (visits, joining): (&[Visit], &[Leaving]),
-        sizes: Sizes,
-    ) -> Option<Self> {
-        let begin = Estimate::begin(scene, place, sizes)?;
-        let (moved, visits_seen, joined) = (Vec::new(), Vec::new(), Vec::new());
-        let mut watching = Self { at_last_visit: begin, moved, leaving: None, visits: visits_seen, joined };
-        watching.add_all(scene, beside, visits, joining);
-        Some(watching)
+    /// Before anything was noted; `None` if the yard has no such colony.
+    pub(crate) fn begin(scene: &Scene<'_>, place: usize, sizes: Sizes) -> Option<Self> {
+        Some(Self {
+            at_last_visit: Estimate::begin(scene, place, sizes)?,
+            moved: Vec::new(),
+            leaving: None,
+            seen: Vec::new(),
+            joined: Vec::new(),
+            before_the_hour: None,
+        })
     }
 
-    /// Brings the watch up to these visits: goes on from the checkpoint if they only add to what it has seen, else
-    /// replays.
-    #[must_use]
-    pub fn update(
-        self,
-        scene: &Scene<'_>,
-        beside: Option<&WarmWall>,
-        (visits, joining): (&[Visit], &[Leaving]),
-        sizes: Sizes,
-    ) -> Option<Self> {
-        let joined = joining.iter().map(|leaving| (leaving.hour, leaving.visits.clone()));
-        let next = visits.get(self.visits.len());
-        // A visit made before a colony was put to this one, and noted after, was not weighed in its place.
-        let is_late = next.zip(self.joined.last()).is_some_and(|(visit, (hour, _))| visit.hour < *hour);
-        if is_late || !visits.starts_with(&self.visits) || !joined.eq(self.joined.iter().cloned()) {
-            return Self::replay(scene, self.at_last_visit.place(), beside, (visits, joining), sizes);
-        }
-        let seen = self.visits.len();
-        let mut watching = self;
-        watching.add_all(scene, beside, &visits[seen..], &[]);
-        Some(watching)
-    }
-
-    fn add_all(&mut self, scene: &Scene<'_>, beside: Option<&WarmWall>, visits: &[Visit], joining: &[Leaving]) {
-        let mut joining = joining.iter().peekable();
-        for visit in visits {
-            while let Some(leaving) = joining.next_if(|leaving| leaving.hour <= visit.hour) {
-                self.join(scene, beside, leaving);
-            }
-            self.add(scene, beside, visit);
-        }
-        for leaving in joining {
-            self.join(scene, beside, leaving);
-        }
-    }
-
-    fn add(&mut self, scene: &Scene<'_>, beside: Option<&WarmWall>, visit: &Visit) {
+    /// Weighs a visit in an hour of which other hives told something.
+    pub(crate) fn add(&mut self, scene: &Scene<'_>, beside: Option<&WarmWall>, visit: &Visit, hours: Hours) {
         self.at_last_visit.advance(scene, beside, visit.hour);
+        if visit.signs.iter().any(hangs_on_the_hour) {
+            self.before_the_hour = None;
+            self.before_the_hour = Some(Box::new(self.clone()));
+        }
         let before = self.at_last_visit.standing();
-        let weighed = self.at_last_visit.visit(scene, visit);
+        let weighed = self.at_last_visit.visit(scene, visit, hours);
         self.moved.push(Moved {
             hour: visit.hour,
             notes: visit.notes.clone(),
@@ -125,21 +94,33 @@ impl Watching {
             log_evidence: weighed.evidence.log_evidence,
             unexplained: weighed.evidence.unexplained,
         });
-        self.visits.push(visit.clone());
-        let into = visit.acts.iter().find_map(|act| match act {
-            Act::UnitedInto(into) => Some(*into),
-            _ => None,
-        });
-        if let (Some(into), None) = (into, &self.leaving) {
+        self.seen.push((visit.clone(), hours));
+        if let (Some(into), None) = (put_to(visit), &self.leaving) {
             let bees = self.at_last_visit.outlook(scene, BROUGHT);
-            self.leaving = Some(Leaving { hour: visit.hour, into, bees, visits: self.visits.clone() });
+            let visits = self.seen.iter().map(|(visit, _)| visit.clone()).collect();
+            self.leaving = Some(Leaving { hour: visit.hour, into, bees, visits });
         }
     }
 
-    fn join(&mut self, scene: &Scene<'_>, beside: Option<&WarmWall>, leaving: &Leaving) {
+    /// Takes in a colony that was put to this one, unless it has.
+    pub(crate) fn join(&mut self, scene: &Scene<'_>, beside: Option<&WarmWall>, leaving: &Leaving) {
+        if self.joined.iter().any(|(hour, visits)| *hour == leaving.hour && *visits == leaving.visits) {
+            return;
+        }
         self.at_last_visit.advance(scene, beside, leaving.hour);
         self.at_last_visit.take_in(leaving.bees.members(), leaving.bees.alive);
         self.joined.push((leaving.hour, leaving.visits.clone()));
+    }
+
+    /// Hour of the last that was taken in: a visit or a colony put to this one.
+    pub(crate) fn last_hour(&self) -> usize {
+        let seen = self.seen.last().map_or(0, |(visit, _)| visit.hour);
+        seen.max(self.joined_at().unwrap_or(0))
+    }
+
+    /// Hour of the last colony put to this one.
+    pub(crate) fn joined_at(&self) -> Option<usize> {
+        self.joined.last().map(|(hour, _)| *hour)
     }
 
     /// The estimate at an hour at or after the last visit.
@@ -149,4 +130,12 @@ impl Watching {
         estimate.advance(scene, beside, hour);
         estimate
     }
+}
+
+/// The colony that a visit put this one to.
+pub(crate) fn put_to(visit: &Visit) -> Option<ColonyId> {
+    visit.acts.iter().find_map(|act| match act {
+        Act::UnitedInto(into) => Some(*into),
+        _ => None,
+    })
 }

@@ -9,6 +9,8 @@ mod runs;
 mod world;
 #[path = "calibration/wrong_worlds.rs"]
 mod wrong_worlds;
+#[path = "calibration/yards.rs"]
+mod yards;
 
 use runs::{BATCH, Covered, DRAWS, Filter, Run, Trial, batch, brier, log_score, reliability};
 use world::{World, uncertain_colony, winters};

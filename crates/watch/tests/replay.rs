@@ -6,13 +6,13 @@ mod world;
 
 use jiff::{SignedDuration, Timestamp};
 use snowhum_apiary::{
-    Act, Conditions, DeadCount, DeadPlace, Entry, Feed, Flight, Listening, Note, NoteId, QueenState, Seen, Sign,
-    UpperHoleSign, VisitId, Weighing,
+    Act, ColonyId, Conditions, DeadCount, DeadPlace, Entry, Feed, Flight, Listening, Note, NoteId, QueenState, Seen,
+    Sign, UpperHoleSign, VisitId, Weighing,
 };
 use snowhum_draws::Key;
 use snowhum_testkit::colony;
 use snowhum_units::{Kelvin, Kilogram};
-use snowhum_watch::{Estimate, Scene, Sizes, Standing, Watching, signs, visits, weighted_range};
+use snowhum_watch::{Estimate, Noted, Scene, Sizes, Standing, Watching, signs, visits, weighted_range};
 use snowhum_winter::{Environment, Record};
 use uuid::Uuid;
 use world::{DAYS, World, environment, known, uncertain_colony, winters};
@@ -66,7 +66,14 @@ fn in_known_weather(test: impl Fn(&World, &Scene<'_>)) {
 }
 
 fn replayed(world: &World, scene: &Scene<'_>, notes: &[Note]) -> Watching {
-    Watching::replay(scene, 0, None, (&visits(scene, notes, world.colonies[0].colony.id), &[]), SIZES).unwrap()
+    watched(world, scene, notes, None).remove(0)
+}
+
+/// All colonies of a world, gone on with from what was watched before.
+fn watched(world: &World, scene: &Scene<'_>, notes: &[Note], before: Option<Vec<Watching>>) -> Vec<Watching> {
+    let visits: Vec<_> = world.colonies.iter().map(|housed| visits(scene, notes, housed.colony.id)).collect();
+    let walls = vec![None; visits.len()];
+    Noted { scene, walls: &walls, visits: &visits, sizes: SIZES }.watch(before)
 }
 
 fn at_the_end(scene: &Scene<'_>, watching: &Watching) -> Standing {
@@ -89,45 +96,52 @@ fn the_order_in_which_notes_are_entered_does_not_matter() {
 #[test]
 fn a_note_made_and_withdrawn_leaves_no_trace() {
     in_known_weather(|world, scene| {
-        let id = world.colonies[0].colony.id;
         let notes = log(world, scene);
-        let before = replayed(world, scene, &notes);
+        let before = watched(world, scene, &notes, None);
         let mut with_one_more = notes.clone();
         with_one_more.push(note(world, scene, 9, 60, vec![dead(400)]));
-        let more = before.clone().update(scene, None, (&visits(scene, &with_one_more, id), &[]), SIZES).unwrap();
-        assert_ne!(at_the_end(scene, &more), at_the_end(scene, &before));
-        let withdrawn = more.update(scene, None, (&visits(scene, &notes, id), &[]), SIZES).unwrap();
-        assert_eq!(withdrawn.moved, before.moved);
-        assert_eq!(at_the_end(scene, &withdrawn), at_the_end(scene, &before));
+        let more = watched(world, scene, &with_one_more, Some(before.clone()));
+        assert_ne!(at_the_end(scene, &more[0]), at_the_end(scene, &before[0]));
+        let withdrawn = watched(world, scene, &notes, Some(more));
+        assert_eq!(withdrawn[0].moved, before[0].moved);
+        assert_eq!(at_the_end(scene, &withdrawn[0]), at_the_end(scene, &before[0]));
     });
 }
 
 #[test]
 fn going_on_from_the_last_visit_is_the_same_as_a_replay() {
     in_known_weather(|world, scene| {
-        let id = world.colonies[0].colony.id;
         let notes = log(world, scene);
-        let first = replayed(world, scene, &notes[..3]);
-        let went_on = first.update(scene, None, (&visits(scene, &notes, id), &[]), SIZES).unwrap();
-        assert_eq!(at_the_end(scene, &went_on), at_the_end(scene, &replayed(world, scene, &notes)));
+        let first = watched(world, scene, &notes[..3], None);
+        let went_on = watched(world, scene, &notes, Some(first));
+        assert_eq!(at_the_end(scene, &went_on[0]), at_the_end(scene, &replayed(world, scene, &notes)));
     });
 }
 
 #[test]
 fn a_note_made_before_bees_joined_and_stored_after_is_weighed_in_its_place() {
-    in_known_weather(|world, scene| {
-        let id = world.colonies[0].colony.id;
-        let mut put_to_it = vec![note(world, scene, 1, 20, vec![dead(4)])];
-        put_to_it.push(note(world, scene, 2, 60, vec![Entry::Act(Act::UnitedInto(id))]));
-        let leaving = [replayed(world, scene, &put_to_it).leaving.unwrap()];
-        let early = [note(world, scene, 3, 30, vec![stores(6.0)])];
-        let late = [early[0].clone(), note(world, scene, 4, 45, vec![dead(40)])];
-        let of = |notes: &[Note]| visits(scene, notes, id);
-        let replay = |notes: &[Note]| Watching::replay(scene, 0, None, (&of(notes), &leaving), SIZES).unwrap();
-        let went_on = replay(&early).update(scene, None, (&of(&late), &leaving), SIZES).unwrap();
-        assert_ne!(at_the_end(scene, &replay(&early)), at_the_end(scene, &replay(&late)));
-        assert_eq!(at_the_end(scene, &went_on), at_the_end(scene, &replay(&late)));
-    });
+    let mut world = World::of(uncertain_colony());
+    let mut other = world.colonies[0].clone();
+    other.colony.id = ColonyId(Uuid::from_u128(77));
+    world.colonies.push(other);
+    let outside = known(&winters(1, 5), 0);
+    let yard = world.yard(&outside);
+    let (world, scene) = (&world, &world.scene(&yard, 24 * DAYS, 3));
+    let into = world.colonies[0].colony.id;
+    let of_other = |number, day, entry| Note {
+        colony: world.colonies[1].colony.id,
+        ..note(world, scene, number, day, vec![entry])
+    };
+    let put_to_it = [of_other(1, 20, dead(4)), of_other(2, 60, Entry::Act(Act::UnitedInto(into)))];
+    let early = [&put_to_it[..], &[note(world, scene, 3, 30, vec![stores(6.0)])]].concat();
+    let late = [&early[..], &[note(world, scene, 4, 45, vec![dead(40)])]].concat();
+    let replay = |notes: &[Note]| watched(world, scene, notes, None);
+    let went_on = watched(world, scene, &late, Some(replay(&early)));
+    assert_ne!(at_the_end(scene, &replay(&early)[0]), at_the_end(scene, &replay(&late)[0]));
+    assert_eq!(at_the_end(scene, &went_on[0]), at_the_end(scene, &replay(&late)[0]));
+    let alone = [&early[2..], &[note(world, scene, 4, 45, vec![dead(40)])]].concat();
+    let parted = watched(world, scene, &alone, Some(went_on));
+    assert_eq!(at_the_end(scene, &parted[0]), at_the_end(scene, &replay(&alone)[0]));
 }
 
 #[test]

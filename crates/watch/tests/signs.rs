@@ -18,7 +18,7 @@ use snowhum_apiary::{
 };
 use snowhum_draws::Key;
 use snowhum_units::{Fraction, Kelvin, Kilogram};
-use snowhum_watch::signs::{Today, answer, law, quiet_chance, sample_visit, seen, visit_log_probability};
+use snowhum_watch::signs::{Hour, Today, answer, law, quiet_chance, sample_visit, seen, visit_log_probability};
 use snowhum_watch::{Answer, Conditions, FreshSnow, Law, Life, Own, Parameters, View};
 use wild::{any_day, any_view};
 
@@ -178,7 +178,7 @@ fn what_is_made_up_is_as_frequent_as_its_law_says() {
     let mut who = 0;
     for (view, day) in views_and_days() {
         for (template, today) in templates().iter().flat_map(|sign| DAYS.map(|today| (sign, today))) {
-            let law = law(template, &view, &day, today, &p).unwrap();
+            let law = law(template, &view, &day, today, Hour::PLAIN, &p).unwrap();
             let (chances, cell) = cells(&law);
             let mut counts = vec![0; chances.len()];
             who += 1;
@@ -219,7 +219,7 @@ fn chances_of_all_answers_sum_to_one() {
     let p = parameters();
     for (view, day) in views_and_days() {
         for (template, today) in templates().iter().flat_map(|sign| DAYS.map(|today| (sign, today))) {
-            let law = law(template, &view, &day, today, &p).unwrap();
+            let law = law(template, &view, &day, today, Hour::PLAIN, &p).unwrap();
             let sum: f64 = match law {
                 Law::Count { .. } => {
                     let of = |(least, most)| law.log_probability(&Answer::Count(least, most)).exp();
@@ -240,7 +240,7 @@ fn a_band_is_as_likely_as_its_counts_together() {
     let (p, view, day) = (parameters(), View { litter_outside: 20.0, ..living() }, frost(2.0));
     let chance = |count| {
         let sign = Sign::DeadBees { count, place: DeadPlace::Snow };
-        visit_log_probability([&sign], &view, &day, &p).exp()
+        visit_log_probability(&[sign], &view, &day, &p).exp()
     };
     let counts: f64 = (6..=20).map(|n| chance(DeadCount::Counted(n))).sum();
     assert!((counts - chance(DeadCount::Band(6, Some(20)))).abs() < 1e-9);
@@ -251,7 +251,9 @@ fn what_is_written_reads_back_as_what_was_seen() {
     let (p, key) = (parameters(), Key::new(20_260_101, 3));
     for (view, day) in views_and_days() {
         for (place, template) in (0..).zip(templates()) {
-            let drawn = law(&template, &view, &day, Today::Lively, &p).unwrap().sample(key.uniforms([place, 0, 0, 0]));
+            let drawn = law(&template, &view, &day, Today::Lively, Hour::PLAIN, &p)
+                .unwrap()
+                .sample(key.uniforms([place, 0, 0, 0]));
             let Some(sign) = seen(&template, &drawn) else {
                 assert!(matches!(template, Sign::ClusterSeen { seams: None } | Sign::DeadQueen | Sign::SeenDead));
                 assert_eq!(drawn, Answer::There(false));
@@ -312,7 +314,7 @@ fn a_dead_hive_shows_a_cleansing_flight_at_most_three_times_in_a_hundred() {
     for (air_c, season_day) in [(9.0, 45.0), (15.0, 75.0), (25.0, 120.0), (40.0, 150.0)] {
         let day = Conditions { air_c, ..mild(season_day) };
         let view = View { flight_hours: 12.0, ..dead() };
-        let chance = |seen| visit_log_probability([&Sign::Flight(seen)], &view, &day, &p).exp();
+        let chance = |seen| visit_log_probability(&[Sign::Flight(seen)], &view, &day, &p).exp();
         let either = chance(Flight::Well) + chance(Flight::Thin);
         assert!(either <= 0.03, "{air_c} C: {either}");
     }
@@ -367,7 +369,8 @@ fn snow_that_the_weather_walked_has_hides_the_dead_outside_but_once() {
     let p = Parameters::shipped().unwrap();
     let mean = |place, fresh_snow| {
         let sign = Sign::DeadBees { count: DeadCount::Counted(3), place };
-        match law(&sign, &living(), &Conditions { fresh_snow, ..frost(-5.0) }, Today::Lively, &p).unwrap() {
+        match law(&sign, &living(), &Conditions { fresh_snow, ..frost(-5.0) }, Today::Lively, Hour::PLAIN, &p).unwrap()
+        {
             Law::Count { mean, .. } => mean,
             other => panic!("{other:?}"),
         }
@@ -382,13 +385,13 @@ fn snow_that_the_weather_walked_has_hides_the_dead_outside_but_once() {
 #[test]
 fn a_quiet_colony_shows_less_and_a_dead_one_the_same() {
     let p = parameters();
-    let hum = |view: &View, today| match law(&HEARD, view, &frost(-5.0), today, &p) {
+    let hum = |view: &View, today| match law(&HEARD, view, &frost(-5.0), today, Hour::PLAIN, &p) {
         Some(Law::There(chance)) => chance,
         other => panic!("{other:?}"),
     };
     assert!(hum(&living(), Today::Quiet) < 0.6 * hum(&living(), Today::Lively));
     for (template, air_c) in templates().iter().flat_map(|sign| [-5.0, 9.0].map(|air_c| (sign, air_c))) {
-        let of = |today| law(template, &dead(), &frost(air_c), today, &p);
+        let of = |today| law(template, &dead(), &frost(air_c), today, Hour::PLAIN, &p);
         assert_eq!(of(Today::Quiet), of(Today::Lively), "{template:?}");
     }
 }
@@ -410,7 +413,7 @@ fn a_hive_lifted_at_both_sides_weighs_the_same_wherever_its_weight_lies() {
 fn weighings_tell_full_from_empty_and_not_living_from_dead() {
     let p = parameters();
     for weighing in templates().into_iter().filter(|sign| matches!(sign, Sign::Weight(_))) {
-        let of = |view: &View| visit_log_probability([&weighing], view, &frost(-5.0), &p);
+        let of = |view: &View| visit_log_probability(std::slice::from_ref(&weighing), view, &frost(-5.0), &p);
         let full = View { stores_kg: 40.0, ..living() };
         assert!(of(&View { stores_kg: 9.0, ..living() }) > of(&full) + 0.5, "{weighing:?}");
         assert!((of(&View { life: Life::Dead { days: 3.0 }, ..full }) - of(&full)).abs() < 1e-12, "{weighing:?}");
@@ -440,7 +443,7 @@ proptest! {
         let (p, signs) = (parameters(), templates());
         prop_assert!(visit_log_probability(&signs, &view, &day, &p).is_finite());
         for (sign, today) in signs.iter().flat_map(|sign| DAYS.map(|today| (sign, today))) {
-            let law = law(sign, &view, &day, today, &p).unwrap();
+            let law = law(sign, &view, &day, today, Hour::PLAIN, &p).unwrap();
             let log = law.log_probability(&answer(sign).unwrap());
             prop_assert!(log.is_finite(), "{sign:?} {law:?}: {log}");
             match law {

@@ -84,10 +84,7 @@ impl Present {
     #[must_use]
     pub fn of(question: NowQuestion<'_>, before: Option<Vec<Watching>>) -> (Self, Vec<Watching>) {
         let ground = Ground::of(question);
-        let watchings = match before {
-            Some(before) => ground.watch_on(before),
-            None => ground.watch(),
-        };
+        let watchings = ground.watch_on(before);
         let now = ground.now(&watchings);
         let today = today(&question);
         let housed = section::as_dressed(question.plan.apiary, yard::housed(question.plan.apiary), question.as_of);

@@ -13,7 +13,7 @@ use crate::flock::{Flock, LEARNS};
 use crate::liu_west::Kernel;
 use crate::log::Visit;
 use crate::scene::Scene;
-use crate::signs;
+use crate::signs::{self, Hours, KINDS};
 use crate::strata::Evidence;
 use crate::tempering::{Taken, Weighed, weigh_sharply};
 use crate::view::Conditions;
@@ -61,16 +61,21 @@ impl Rejuvenation<'_> {
 impl Estimate {
     /// Weighs all particles by signs seen together; what was looked at is old from now on.
     pub fn look(&mut self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
-        let weighed = self.weigh(scene, day, seen);
+        self.look_in(Hours::unknown(scene.parameters), scene, day, seen)
+    }
+
+    /// The same in an hour of which other hives told something.
+    pub fn look_in(&mut self, hours: Hours, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
+        let weighed = self.weigh(hours, scene, day, seen);
         self.looked(seen);
         self.openings_noted(scene, |openings, at| seen.iter().for_each(|sign| openings.see(sign, at)));
         weighed
     }
 
     /// Weighs all particles by a visit's signs at this hour, carries on those that fit, then does what was done.
-    pub fn visit(&mut self, scene: &Scene<'_>, visit: &Visit) -> Weighed {
+    pub(crate) fn visit(&mut self, scene: &Scene<'_>, visit: &Visit, hours: Hours) -> Weighed {
         let day = scene.conditions(visit.hour, &visit.conditions);
-        let weighed = self.look(scene, &day, &visit.signs);
+        let weighed = self.look_in(hours, scene, &day, &visit.signs);
         for act in &visit.acts {
             self.act(scene, act);
         }
@@ -78,13 +83,13 @@ impl Estimate {
     }
 
     /// Weighs all particles by signs seen together. A sharp look is taken in steps, so that it leaves particles enough.
-    pub fn weigh(&mut self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
+    pub fn weigh(&mut self, hours: Hours, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
         // What says nothing of the bees, such as how an opening was found, leaves every particle as it was to the last bit.
         if seen.iter().all(|sign| signs::answer(sign).is_none()) {
             let evidence = Evidence { log_evidence: 0.0, unexplained: false };
             return Weighed { evidence, taken: Taken::AtOnce };
         }
-        let look = Look { scene, day, seen };
+        let look = Look { scene, day, seen, hours };
         let rejuvenation = Rejuvenation { scene, key: self.key, known: self.showing.hour <= scene.known_hours };
         let (key, showing, first) = (self.key, &self.showing, self.renewals);
         let uniform = |step: usize| key.uniforms([first + step as u32, 0, 0, Purpose::Renewal as u32])[0];
@@ -110,6 +115,19 @@ impl Estimate {
         self.log_evidence += weighed.evidence.log_evidence;
         let unexplained = weighed.evidence.unexplained || slipped;
         Weighed { evidence: Evidence { unexplained, ..weighed.evidence }, ..weighed }
+    }
+
+    /// What signs seen at this hour tell of it: the logarithm of their chance in each kind of hour.
+    #[must_use]
+    pub fn tells_of_the_hour(&self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> [f64; KINDS] {
+        let look = Look { scene, day, seen, hours: Hours::unknown(scene.parameters) };
+        let (mut chances, mut all) = ([0.0; KINDS], 0.0);
+        for (view, mass) in self.views().filter(|(_, mass)| *mass > 0.0) {
+            let logs = look.in_each_hour(&view);
+            chances.iter_mut().zip(logs).for_each(|(chance, log)| *chance += mass * log.same_exp());
+            all += mass;
+        }
+        chances.map(|chance| (chance / all).same_ln())
     }
 
     /// Whether a sign is most likely a slip for nearly all that is still thought possible.

@@ -7,7 +7,7 @@ use snowhum_winter::{Member, Members};
 use crate::flock::Flock;
 use crate::remains::Remains;
 use crate::scene::Scene;
-use crate::signs;
+use crate::signs::{self, Hours, KINDS};
 use crate::view::{Conditions, Life, View};
 
 /// The hive round the particles, and the same hive without bees beside it.
@@ -25,6 +25,8 @@ pub(crate) struct Look<'a> {
     pub(crate) scene: &'a Scene<'a>,
     pub(crate) day: &'a Conditions,
     pub(crate) seen: &'a [Sign],
+    /// What other hives tell of the hour.
+    pub(crate) hours: Hours,
 }
 
 impl Showing {
@@ -121,7 +123,11 @@ impl Showing {
 
 impl Look<'_> {
     fn log_probability(&self, view: &View) -> f64 {
-        signs::visit_log_probability(self.seen, view, self.day, self.scene.parameters)
+        self.hours.over(&self.in_each_hour(view))
+    }
+
+    pub(crate) fn in_each_hour(&self, view: &View) -> [f64; KINDS] {
+        signs::visit_log_probabilities(self.seen, view, self.day, self.scene.parameters)
     }
 }
 

@@ -1,6 +1,6 @@
 //! One look at one hive: what the laws share.
 
-use super::Today;
+use super::{Hour, Today};
 use crate::{Conditions, Life, Own, Parameters, View};
 use snowhum_units::Same;
 
@@ -10,12 +10,13 @@ pub(super) struct Look<'a> {
     pub(super) view: View,
     pub(super) day: Conditions,
     pub(super) today: Today,
+    pub(super) hour: Hour,
     pub(super) p: &'a Parameters,
 }
 
 impl<'a> Look<'a> {
-    pub(super) fn new(view: &View, day: &Conditions, today: Today, p: &'a Parameters) -> Self {
-        Self { view: tamed_view(view), day: tamed_day(day), today, p }
+    pub(super) fn new(view: &View, day: &Conditions, today: Today, hour: Hour, p: &'a Parameters) -> Self {
+        Self { view: tamed_view(view), day: tamed_day(day), today, hour, p }
     }
 
     pub(super) fn is_alive(&self) -> bool {
@@ -44,12 +45,24 @@ impl<'a> Look<'a> {
         if self.is_alive() { rising(self.view.bees, bees) } else { 0.0 }
     }
 
-    /// Chance that it is a day on which bees fly: by the air, the sun of the day so far, and the wind.
+    /// Chance that bees fly in the hour of the look: by the air, the sun of the day so far, the wind, and what kind of hour
+    /// it was.
     pub(super) fn flying(&self) -> f64 {
+        self.flying_in(self.hour)
+    }
+
+    /// The same for an hour of which nothing is known.
+    pub(super) fn flying_at_all(&self) -> f64 {
+        Hour::all().map(|hour| hour.chance(self.p) * self.flying_in(hour)).sum()
+    }
+
+    fn flying_in(&self, hour: Hour) -> f64 {
+        let Some(asks_k) = hour.asks_k(self.p) else { return 0.0 };
         let dull = 1.0 - rising(self.view.flight_hours, self.p.flight_sun_hours.value);
         let needed = self.p.flight_air.value
             + self.p.flight_dull.value * dull
-            + self.p.flight_wind.value * self.day.wind_m_per_s;
+            + self.p.flight_wind.value * self.day.wind_m_per_s
+            + asks_k;
         logistic((self.day.air_c - needed) / self.p.flight_width.value)
     }
 

@@ -12,5 +12,5 @@ pub(super) fn law(look: &Look<'_>) -> Law {
     let p = look.p;
     let felt = 1.0 - rising((-look.day.air_c).max(0.0), p.poke_cold.value);
     let own = p.poke_answers.value * look.strength(p.poke_bees.value) * felt * look.showing();
-    there(p.poke_stray.value + p.poke_visitors.value * look.flying(), own)
+    there(p.poke_stray.value + p.poke_visitors.value * look.flying_at_all(), own)
 }

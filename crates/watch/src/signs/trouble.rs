@@ -21,7 +21,7 @@ pub(super) fn robbers(look: &Look<'_>) -> Law {
 pub(super) fn wasps(look: &Look<'_>) -> Law {
     let p = look.p;
     let share = if look.is_alive() { p.wasps_at_living.value } else { p.wasps_at_dead.value };
-    Law::There(besides(p.robbers_stray.value, share * look.flying()))
+    Law::There(besides(p.robbers_stray.value, share * look.flying_at_all()))
 }
 
 /// A bird at the entrance.

@@ -4,6 +4,7 @@ use rayon::prelude::*;
 use snowhum_apiary::{DeadCount, DeadPlace, Listening, Poked, Seen, Sign, UpperHoleSign, Weighing};
 use snowhum_draws::Key;
 use snowhum_units::Kilogram;
+use snowhum_watch::signs::Hours;
 use snowhum_watch::{Estimate, Sizes, Twin};
 use snowhum_weather::Ensemble;
 
@@ -125,7 +126,7 @@ pub(crate) fn batch(trial: &Trial<'_>, batch: usize) -> Vec<Run> {
                 let conditions = scene.conditions(hour, &Default::default());
                 estimate.look(&scene, &conditions, noted);
                 if filter == Filter::CountsTwice {
-                    estimate.weigh(&scene, &conditions, noted);
+                    estimate.weigh(Hours::unknown(scene.parameters), &scene, &conditions, noted);
                 }
             }
             estimate.advance(&scene, None, 24 * DAYS);
@@ -134,7 +135,7 @@ pub(crate) fn batch(trial: &Trial<'_>, batch: usize) -> Vec<Run> {
         .collect()
 }
 
-fn judged(twin: &Twin, m: usize, estimate: &Estimate, seed: u64) -> Run {
+pub(crate) fn judged(twin: &Twin, m: usize, estimate: &Estimate, seed: u64) -> Run {
     let key = Key::new(seed, 0x5241_4e4b);
     let truth = twin.state(m);
     let alive = truth.ended.is_none();
