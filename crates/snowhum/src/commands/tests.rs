@@ -9,6 +9,7 @@ use serde_json::Value;
 use snowhum_advice::jobs::{JobsAnswer, calendar::calendar};
 use snowhum_advice::now::NowAnswer;
 use snowhum_advice::words::capital;
+use snowhum_apiary::Apiary;
 use snowhum_units::{Speech, System};
 use std::sync::Mutex;
 
