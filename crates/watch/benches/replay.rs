@@ -3,13 +3,12 @@
 #![expect(clippy::print_stdout, reason = "a bench prints its figures")]
 
 use jiff::tz::TimeZone;
-use rayon::prelude::*;
 use snowhum_apiary::{
-    Conditions, DeadCount, DeadPlace, Entry, Listening, Note, NoteId, Seen, Sign, UpperHoleSign, VisitId,
+    Conditions, DeadCount, DeadPlace, Entry, Flight, Listening, Note, NoteId, Seen, Sign, UpperHoleSign, VisitId,
 };
 use snowhum_testkit::{Dress, changeable, colony, langstroth, place};
 use snowhum_units::Fraction;
-use snowhum_watch::{Parameters, Scene, Sizes, Watching, visits};
+use snowhum_watch::{Noted, Parameters, Scene, Sizes, Watching, visits};
 use snowhum_winter::{Environment, Housed, LANES, Yard, YardShelter};
 use std::time::Instant;
 use uuid::Uuid;

@@ -5,6 +5,7 @@ mod look;
 mod showing;
 
 pub(crate) use day::DayOut;
+pub(crate) use showing::Heard;
 
 use showing::Showing;
 use snowhum_apiary::{Hive, NotedOpenings};

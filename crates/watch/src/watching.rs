@@ -3,7 +3,7 @@
 use snowhum_apiary::{Act, ColonyId, NoteId};
 use snowhum_winter::WarmWall;
 
-use crate::estimate::{Estimate, Sizes};
+use crate::estimate::{Estimate, Heard, Sizes};
 use crate::log::Visit;
 use crate::outlook::Outlook;
 use crate::scene::Scene;
@@ -42,6 +42,15 @@ pub(crate) struct Leaving {
     visits: Vec<Visit>,
 }
 
+/// What is known of a visit beside its signs.
+#[derive(Debug)]
+pub(crate) struct Told {
+    /// What other hives told of its hour.
+    pub(crate) hours: Hours,
+    /// What its signs say of every particle, where that was asked already.
+    pub(crate) heard: Option<Heard>,
+}
+
 /// Living members that a colony brings to another.
 const BROUGHT: usize = 256;
 
@@ -77,14 +86,15 @@ impl Watching {
     }
 
     /// Weighs a visit in an hour of which other hives told something.
-    pub(crate) fn add(&mut self, scene: &Scene<'_>, beside: Option<&WarmWall>, visit: &Visit, hours: Hours) {
+    pub(crate) fn add(&mut self, scene: &Scene<'_>, beside: Option<&WarmWall>, visit: &Visit, told: Told) {
+        let Told { hours, heard } = told;
         self.at_last_visit.advance(scene, beside, visit.hour);
         if visit.signs.iter().any(hangs_on_the_hour) {
             self.before_the_hour = None;
             self.before_the_hour = Some(Box::new(self.clone()));
         }
         let before = self.at_last_visit.standing();
-        let weighed = self.at_last_visit.visit(scene, visit, hours);
+        let weighed = self.at_last_visit.visit(scene, visit, &hours, heard);
         self.moved.push(Moved {
             hour: visit.hour,
             notes: visit.notes.clone(),

@@ -3,12 +3,12 @@
 use rayon::prelude::*;
 use snowhum_winter::WarmWall;
 
-use crate::estimate::Sizes;
+use crate::estimate::{Heard, Sizes};
 use crate::log::Visit;
 use crate::scene::Scene;
 use crate::signs::{Hours, KINDS};
 use crate::walks::{Walk, walks};
-use crate::watching::{Leaving, Watching, put_to};
+use crate::watching::{Leaving, Told, Watching, put_to};
 
 /// All that was noted in a yard, by place of the colony.
 #[derive(Debug, Clone, Copy)]
@@ -96,21 +96,31 @@ impl Yard<'_> {
             self.hours[*place][*at].is_none() && self.watchings[*place].seen.len() <= *at
         };
         let looks: Vec<(usize, usize)> = walk.looks.iter().filter(open).copied().collect();
-        self.run(|place| looks.iter().find(|(of, _)| *of == place).map(|(_, at)| *at));
-        let (noted, scene) = (self.noted, self.noted.scene);
-        let place_of = |(place, one): (usize, &mut Watching)| {
-            let (_, at) = looks.iter().find(|(of, _)| *of == place)?;
-            let visit = &noted.visits[place][*at];
+        let look_of = |place: usize| looks.iter().find(|(of, _)| *of == place).map(|(_, at)| *at);
+        self.run(look_of);
+        let (noted, scene, left) = (self.noted, self.noted.scene, &self.left);
+        let hear = |(place, one): (usize, &mut Watching)| {
+            let visit = &noted.visits[place][look_of(place)?];
+            joined(&noted, left, one, place, visit.hour);
             one.at_last_visit.advance(scene, noted.walls[place].as_ref(), visit.hour);
-            let day = scene.conditions(visit.hour, &visit.conditions);
-            Some((place, *at, one.at_last_visit.tells_of_the_hour(scene, &day, &visit.signs)))
+            let (heard, told) = one.at_last_visit.hear(scene, visit);
+            Some((place, heard, told))
         };
-        let told: Vec<(usize, usize, [f64; KINDS])> =
-            self.watchings.par_iter_mut().enumerate().filter_map(place_of).collect();
-        for (place, at, _) in &told {
-            let others = told.iter().filter(|(other, ..)| other != place).map(|(.., tells)| tells);
-            self.hours[*place][*at] = Some(Hours::unknown(scene.parameters).told(others));
+        let heard: Vec<(usize, Heard, [f64; KINDS])> =
+            self.watchings.par_iter_mut().enumerate().filter_map(hear).collect();
+        let hours_of = |place: usize| {
+            let others = heard.iter().filter(|(other, ..)| *other != place).map(|(.., told)| told);
+            Hours::unknown(scene.parameters).told(others)
+        };
+        let hours: Vec<Hours> = heard.iter().map(|(place, ..)| hours_of(*place)).collect();
+        let mut told: Vec<Option<Told>> = (0..self.watchings.len()).map(|_| None).collect();
+        for ((place, heard, _), hours) in heard.into_iter().zip(hours) {
+            told[place] = Some(Told { hours, heard: Some(heard) });
         }
+        self.watchings.par_iter_mut().zip(told).enumerate().for_each(|(place, (one, told))| {
+            let Some((at, told)) = look_of(place).zip(told) else { return };
+            one.add(scene, noted.walls[place].as_ref(), &noted.visits[place][at], told);
+        });
     }
 
     /// Weighs the visits of every colony that `until` names a visit for, up to before that one.
@@ -122,7 +132,7 @@ impl Yard<'_> {
                 let visit = &noted.visits[place][at];
                 joined(&noted, left, one, place, visit.hour);
                 let hours = hours[place][at].unwrap_or_else(|| Hours::unknown(noted.scene.parameters));
-                one.add(noted.scene, noted.walls[place].as_ref(), visit, hours);
+                one.add(noted.scene, noted.walls[place].as_ref(), visit, Told { hours, heard: None });
             }
         });
     }

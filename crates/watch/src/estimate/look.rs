@@ -7,7 +7,7 @@ use snowhum_units::Same;
 use snowhum_units::{Fraction, Kilogram};
 use snowhum_winter::{Action, Environment, Members, Record, Settings, Yard};
 
-use super::showing::Look;
+use super::showing::{Heard, Look};
 use super::{Estimate, Purpose};
 use crate::flock::{Flock, LEARNS};
 use crate::liu_west::Kernel;
@@ -61,52 +61,71 @@ impl Rejuvenation<'_> {
 impl Estimate {
     /// Weighs all particles by signs seen together; what was looked at is old from now on.
     pub fn look(&mut self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
-        self.look_in(Hours::unknown(scene.parameters), scene, day, seen)
-    }
-
-    /// The same in an hour of which other hives told something.
-    pub fn look_in(&mut self, hours: Hours, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
-        let weighed = self.weigh(hours, scene, day, seen);
-        self.looked(seen);
-        self.openings_noted(scene, |openings, at| seen.iter().for_each(|sign| openings.see(sign, at)));
+        let (look, hours) = (Look { scene, day, seen }, Hours::unknown(scene.parameters));
+        let weighed = self.weigh_heard(&look, &hours, None);
+        self.looked_at(scene, seen);
         weighed
     }
 
-    /// Weighs all particles by a visit's signs at this hour, carries on those that fit, then does what was done.
-    pub(crate) fn visit(&mut self, scene: &Scene<'_>, visit: &Visit, hours: Hours) -> Weighed {
+    /// Weighs all particles by a visit's signs at this hour, of which other hives told something, carries on those that fit,
+    /// then does what was done. `heard` is what the signs say of each particle, where that is known already.
+    pub(crate) fn visit(&mut self, scene: &Scene<'_>, visit: &Visit, hours: &Hours, heard: Option<Heard>) -> Weighed {
         let day = scene.conditions(visit.hour, &visit.conditions);
-        let weighed = self.look_in(hours, scene, &day, &visit.signs);
+        let look = Look { scene, day: &day, seen: &visit.signs };
+        let weighed = self.weigh_heard(&look, hours, heard);
+        self.looked_at(scene, &visit.signs);
         for act in &visit.acts {
             self.act(scene, act);
         }
         weighed
     }
 
-    /// Weighs all particles by signs seen together. A sharp look is taken in steps, so that it leaves particles enough.
-    pub fn weigh(&mut self, hours: Hours, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
+    /// What a visit's signs say of every particle at this hour, and what they tell of the hour.
+    pub(crate) fn hear(&self, scene: &Scene<'_>, visit: &Visit) -> (Heard, [f64; KINDS]) {
+        let day = scene.conditions(visit.hour, &visit.conditions);
+        let look = Look { scene, day: &day, seen: &visit.signs };
+        let strata = &self.strata;
+        let heard = self.showing.heard(&look, &strata.alive, &strata.dead);
+        let told = heard.of_the_hour(&strata.alive_mass, strata.dead.iter().map(|(_, mass)| mass));
+        (heard, told)
+    }
+
+    /// Weighs all particles by signs seen together, and nothing else.
+    pub fn weigh(&mut self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> Weighed {
+        self.weigh_heard(&Look { scene, day, seen }, &Hours::unknown(scene.parameters), None)
+    }
+
+    /// A sharp look is taken in steps, so that it leaves particles enough.
+    fn weigh_heard(&mut self, look: &Look<'_>, hours: &Hours, heard: Option<Heard>) -> Weighed {
+        let Look { scene, seen, .. } = *look;
         // What says nothing of the bees, such as how an opening was found, leaves every particle as it was to the last bit.
         if seen.iter().all(|sign| signs::answer(sign).is_none()) {
             let evidence = Evidence { log_evidence: 0.0, unexplained: false };
             return Weighed { evidence, taken: Taken::AtOnce };
         }
-        let look = Look { scene, day, seen, hours };
         let rejuvenation = Rejuvenation { scene, key: self.key, known: self.showing.hour <= scene.known_hours };
         let (key, showing, first) = (self.key, &self.showing, self.renewals);
         let uniform = |step: usize| key.uniforms([first + step as u32, 0, 0, Purpose::Renewal as u32])[0];
         let mut steps = 0;
+        let at_first = heard.unwrap_or_else(|| showing.heard(look, &self.strata.alive, &self.strata.dead));
+        let mut asked = 0;
         let weighed = weigh_sharply(
             &mut self.strata,
-            |flock, dead| showing.chances(&look, flock, dead),
+            |flock, dead| {
+                asked += 1;
+                if asked == 1 { at_first.chances(hours) } else { showing.heard(look, flock, dead).chances(hours) }
+            },
             |flock, bridge| {
                 rejuvenation.of(flock, first + bridge.step as u32);
                 steps = bridge.step as u32 + 1;
             },
             uniform,
         );
-        self.weigh_queens(&look, weighed.taken);
+        let moved = (weighed.taken != Taken::AtOnce).then(|| self.showing.heard(look, &self.strata.alive, &[]));
+        self.weigh_queens(moved.as_ref().unwrap_or(&at_first), hours, weighed.taken);
         // Only what was unlikely can be a slip: most looks need no second thought.
         let unlikely = weighed.evidence.log_evidence < UNLIKELY * seen.len() as f64;
-        let slipped = unlikely && seen.iter().any(|sign| self.slipped(&look, sign));
+        let slipped = unlikely && seen.iter().any(|sign| self.slipped(look, sign));
         if weighed.taken == Taken::AtOnce && self.strata.renew(uniform(0)) {
             rejuvenation.of(&mut self.strata.alive, first);
             steps = 1;
@@ -115,19 +134,6 @@ impl Estimate {
         self.log_evidence += weighed.evidence.log_evidence;
         let unexplained = weighed.evidence.unexplained || slipped;
         Weighed { evidence: Evidence { unexplained, ..weighed.evidence }, ..weighed }
-    }
-
-    /// What signs seen at this hour tell of it: the logarithm of their chance in each kind of hour.
-    #[must_use]
-    pub fn tells_of_the_hour(&self, scene: &Scene<'_>, day: &Conditions, seen: &[Sign]) -> [f64; KINDS] {
-        let look = Look { scene, day, seen, hours: Hours::unknown(scene.parameters) };
-        let (mut chances, mut all) = ([0.0; KINDS], 0.0);
-        for (view, mass) in self.views().filter(|(_, mass)| *mass > 0.0) {
-            let logs = look.in_each_hour(&view);
-            chances.iter_mut().zip(logs).for_each(|(chance, log)| *chance += mass * log.same_exp());
-            all += mass;
-        }
-        chances.map(|chance| (chance / all).same_ln())
     }
 
     /// Whether a sign is most likely a slip for nearly all that is still thought possible.
@@ -142,7 +148,7 @@ impl Estimate {
     }
 
     /// What was seen says of each living particle's queen.
-    fn weigh_queens(&mut self, look: &Look<'_>, taken: Taken) {
+    fn weigh_queens(&mut self, heard: &Heard, hours: &Hours, taken: Taken) {
         let part = match taken {
             Taken::AtOnce | Taken::InSteps(_) => 1.0,
             Taken::Widened(_) => WIDENED,
@@ -150,7 +156,7 @@ impl Estimate {
         };
         for m in 0..self.sizes.alive {
             let before = self.strata.alive.queenright_share(m);
-            let (right, less) = self.showing.queen_chances(look, &self.strata.alive, m);
+            let (right, less) = heard.of_queens(hours, m);
             let odds_moved = (right - before.same_ln()) - (less - (1.0 - before).same_ln());
             let odds = before / (1.0 - before) * (part * odds_moved).same_exp();
             let share = if before >= 1.0 { 1.0 } else { odds / (1.0 + odds) };
@@ -160,7 +166,12 @@ impl Estimate {
         }
     }
 
-    /// What was looked at is old from now on.
+    /// What was looked at is old from now on, and openings are as they were seen.
+    fn looked_at(&mut self, scene: &Scene<'_>, seen: &[Sign]) {
+        self.looked(seen);
+        self.openings_noted(scene, |openings, at| seen.iter().for_each(|sign| openings.see(sign, at)));
+    }
+
     fn looked(&mut self, seen: &[Sign]) {
         for m in 0..self.sizes.alive {
             self.strata.alive.looked(m, seen);

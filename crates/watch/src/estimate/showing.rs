@@ -25,8 +25,6 @@ pub(crate) struct Look<'a> {
     pub(crate) scene: &'a Scene<'a>,
     pub(crate) day: &'a Conditions,
     pub(crate) seen: &'a [Sign],
-    /// What other hives tell of the hour.
-    pub(crate) hours: Hours,
 }
 
 impl Showing {
@@ -103,31 +101,69 @@ impl Showing {
         }
     }
 
-    /// Logarithms of a look's chance for the living, their queens summed out, and for the dead.
-    pub(crate) fn chances(&self, look: &Look<'_>, flock: &Flock, dead: &[(Remains, f64)]) -> (Vec<f64>, Vec<f64>) {
+    /// What a look says of every particle.
+    pub(crate) fn heard(&self, look: &Look<'_>, flock: &Flock, dead: &[(Remains, f64)]) -> Heard {
         let living = (0..flock.kept.len()).map(|m| {
-            let (right, less) = self.queen_chances(look, flock, m);
-            log_sum(right, less)
+            let share = flock.queenright_share(m);
+            [(share, Life::Queenright), (1.0 - share, Life::Queenless)].map(|(share, life)| {
+                let log = share.same_ln();
+                look.in_each_hour(&self.alive(flock, m, life)).map(|chance| log + chance)
+            })
         });
-        (living.collect(), dead.iter().map(|(remains, _)| look.log_probability(&self.dead(remains))).collect())
-    }
-
-    /// Logarithms of the chance that living particle `m` has a queen and shows what was seen, and that it has none and
-    /// does.
-    pub(crate) fn queen_chances(&self, look: &Look<'_>, flock: &Flock, m: usize) -> (f64, f64) {
-        let share = flock.queenright_share(m);
-        let of = |share: f64, life: Life| share.same_ln() + look.log_probability(&self.alive(flock, m, life));
-        (of(share, Life::Queenright), of(1.0 - share, Life::Queenless))
+        Heard {
+            living: living.collect(),
+            dead: dead.iter().map(|(remains, _)| look.in_each_hour(&self.dead(remains))).collect(),
+        }
     }
 }
 
 impl Look<'_> {
-    fn log_probability(&self, view: &View) -> f64 {
-        self.hours.over(&self.in_each_hour(view))
+    fn in_each_hour(&self, view: &View) -> [f64; KINDS] {
+        signs::visit_log_probabilities(self.seen, view, self.day, self.scene.parameters)
+    }
+}
+
+/// What a look says of every particle: logarithms of its chance in each kind of hour.
+#[derive(Debug)]
+pub(crate) struct Heard {
+    /// With a queen, and without, each with the chance of that.
+    living: Vec<[[f64; KINDS]; 2]>,
+    dead: Vec<[f64; KINDS]>,
+}
+
+impl Heard {
+    /// Logarithms of the look's chance for the living, their queens summed out, and for the dead.
+    pub(crate) fn chances(&self, hours: &Hours) -> (Vec<f64>, Vec<f64>) {
+        let living = (0..self.living.len()).map(|m| {
+            let (right, less) = self.of_queens(hours, m);
+            log_sum(right, less)
+        });
+        (living.collect(), self.dead.iter().map(|chances| hours.over(chances)).collect())
     }
 
-    pub(crate) fn in_each_hour(&self, view: &View) -> [f64; KINDS] {
-        signs::visit_log_probabilities(self.seen, view, self.day, self.scene.parameters)
+    /// Logarithms of the chance that living particle `m` has a queen and shows what was seen, and that it has none and
+    /// does.
+    pub(crate) fn of_queens(&self, hours: &Hours, m: usize) -> (f64, f64) {
+        let [right, less] = &self.living[m];
+        (hours.over(right), hours.over(less))
+    }
+
+    /// What the look tells of the hour: the logarithm of its chance in each kind, over particles of these masses.
+    pub(crate) fn of_the_hour<'a>(&self, alive: &[f64], dead: impl Iterator<Item = &'a f64>) -> [f64; KINDS] {
+        let (mut chances, mut all) = ([0.0; KINDS], 0.0);
+        let mut add = |mass: f64, logs: &[f64; KINDS]| {
+            chances.iter_mut().zip(logs).for_each(|(chance, log)| *chance += mass * log.same_exp());
+        };
+        for (mass, [right, less]) in alive.iter().zip(&self.living) {
+            add(*mass, right);
+            add(*mass, less);
+            all += mass;
+        }
+        for (mass, logs) in dead.zip(&self.dead) {
+            add(*mass, logs);
+            all += mass;
+        }
+        chances.map(|chance| (chance / all).same_ln())
     }
 }
 

@@ -74,6 +74,10 @@ impl Hours {
     /// The logarithm of a chance whichever kind of hour it was.
     #[must_use]
     pub fn over(&self, chances: &[f64; KINDS]) -> f64 {
+        // What does not hang on the hour is as likely in each of them.
+        if chances.iter().all(|chance| *chance == chances[0]) {
+            return chances[0];
+        }
         let logs: [f64; KINDS] = std::array::from_fn(|kind| self.0[kind].same_ln() + chances[kind]);
         log_sum(&logs)
     }

@@ -4,7 +4,6 @@ use rayon::prelude::*;
 use snowhum_apiary::{DeadCount, DeadPlace, Listening, Poked, Seen, Sign, UpperHoleSign, Weighing};
 use snowhum_draws::Key;
 use snowhum_units::Kilogram;
-use snowhum_watch::signs::Hours;
 use snowhum_watch::{Estimate, Sizes, Twin};
 use snowhum_weather::Ensemble;
 
@@ -126,7 +125,7 @@ pub(crate) fn batch(trial: &Trial<'_>, batch: usize) -> Vec<Run> {
                 let conditions = scene.conditions(hour, &Default::default());
                 estimate.look(&scene, &conditions, noted);
                 if filter == Filter::CountsTwice {
-                    estimate.weigh(Hours::unknown(scene.parameters), &scene, &conditions, noted);
+                    estimate.weigh(&scene, &conditions, noted);
                 }
             }
             estimate.advance(&scene, None, 24 * DAYS);
