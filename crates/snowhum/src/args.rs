@@ -417,7 +417,7 @@ pub(crate) enum WeatherCommand {
     ///
     /// Examples: snowhum weather import station.csv --columns "time=Date,temperature=Temp:F", or
     /// "year=Year,month=Month,day=Day,hour=Hour,temperature=Temp:C"
-    Import(BringArguments),
+    Import(ImportArguments),
     /// Ask a service for a forecast of the yard's place now, and keep it.
     ///
     /// Example: snowhum weather fetch --live met-norway --contact me@example.org

@@ -272,8 +272,10 @@ fn a_malformed_import_is_the_inputs_fault_and_names_it() {
         let fresh = format!("{name}.db");
         let said = folder.refused(&["import", name, "--store", &fresh], 2);
         assert!(said.contains(name) && !said.contains(&fresh), "{name}: {said}");
-        let said = folder.refused(&["import", name], 2);
-        assert!(said.contains(name) && !said.contains("no yard is kept"), "{name}: {said}");
+        if name.ends_with(".csv") {
+            let said = folder.refused(&["import", name], 2);
+            assert!(said.contains(name) && !said.contains("no yard is kept"), "{name}: {said}");
+        }
     }
 }
 
@@ -296,8 +298,8 @@ fn units_chosen_for_the_pages_hold_on_the_command_line_unless_others_are_asked_f
     choose(&folder, "web.units", "us");
     assert_eq!(noted(&[]), "scale=40.823 kg");
     assert_eq!(noted(&["--units", "metric", "--sure"]), "scale=90 kg");
-    assert!(folder.done(&["weigh", "--one-side", "40"]).contains(" lb"));
-    assert!(!folder.done(&["weigh", "--one-side", "40", "--units", "metric"]).contains(" lb"));
+    assert!(folder.done(&["weigh", "--one-side", "40"]).contains(" lb at one side"));
+    assert!(folder.done(&["weigh", "--one-side", "40", "--units", "metric"]).contains("40.0 kg at one side"));
     std::fs::write(folder.0.join("diary.csv"), "Date,Hive,Weight\n2025-12-21,Birch,90\n").unwrap();
     assert_eq!(folder.json(&["import", "diary.csv"])["read"]["rows"][0]["says"], "scale=40.823 kg");
     choose(&folder, "web.units", "metric");

@@ -38,7 +38,7 @@ pub(super) fn moment(day: &str, clock: &str, order: Option<DayOrder>) -> Result<
         (Some((day, month, year)), Some(DayOrder::Day)) | (Some((month, day, year)), Some(DayOrder::Month)) => {
             format!("{day}.{month}.{year}")
         }
-        (Some((a, b, year)), None) => format!("{a}/{b}/{year}"),
+        (Some(_), None) => day.replace('-', "/"),
         (None, _) => day.to_owned(),
     };
     match if clock.trim().is_empty() { with_it } else { clock } {
