@@ -28,6 +28,7 @@ mod past;
 mod past_text;
 mod queen_found;
 mod quick_start;
+mod sheet;
 mod shipped;
 mod site;
 mod standards;
@@ -53,6 +54,9 @@ pub use openings::{Aperture, Guard, guards};
 pub use past::{AutumnCount, PastWinter, SeasonFault};
 pub use past_text::season_text;
 pub use quick_start::{QuickFault, QuickHive, QuickStart};
+pub use sheet::{
+    AskedRows, Incoming, IncomingRow, SheetColumns, SheetFault, SheetFaults, SheetReading, Table, TableRow,
+};
 pub use site::*;
 pub use standards::{BoxSize, Standard, standard, standards};
 pub use tare::{EmptyHive, empty_box, floor_thickness};

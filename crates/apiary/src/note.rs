@@ -18,6 +18,8 @@ pub use sign::{DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, P
 pub use treatment::{TreatmentDetail, TreatmentNote};
 pub use weighing::{Heft, Weighing};
 
+use crate::fault::Wrong;
+use crate::shipped::same_name;
 use crate::{ColonyId, NoteId, VisitId};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
@@ -64,6 +66,32 @@ pub enum SnowCover {
     Old,
     /// Fresh snow since the last look.
     New,
+}
+
+impl Conditions {
+    /// Refuses weather that no keeper stood in.
+    ///
+    /// # Errors
+    /// When it cannot be, with what can.
+    pub fn check(&self) -> Result<(), Wrong> {
+        if self.air_k.is_some_and(|air| !(-70.0..=50.0).contains(&air.celsius())) {
+            return Err(Wrong::new("the air cannot be so", "from -70 °C to 50 °C can be noted"));
+        }
+        if self.wind_m_per_s.is_some_and(|wind| !(0.0..=70.0).contains(&wind.get())) {
+            return Err(Wrong::new("the wind cannot be so", "up to 70 m/s can be noted"));
+        }
+        Ok(())
+    }
+}
+
+impl SnowCover {
+    pub(crate) const WORDS: [(&'static str, Self); 3] = [("none", Self::None), ("old", Self::Old), ("new", Self::New)];
+
+    /// As a keeper writes it.
+    #[must_use]
+    pub fn read(written: &str) -> Option<Self> {
+        Self::WORDS.iter().find(|(word, _)| same_name(word, written)).map(|(_, snow)| *snow)
+    }
 }
 
 /// One thing seen or done.

@@ -86,7 +86,7 @@ async fn served() -> Option<(Store, App)> {
 }
 
 /// Read once: most of what a try costs would be the reading.
-fn small_yard() -> Option<Apiary> {
+pub(crate) fn small_yard() -> Option<Apiary> {
     static YARD: std::sync::OnceLock<Option<Apiary>> = std::sync::OnceLock::new();
     let read = || {
         let (mut yard, _) = snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").ok()?;

@@ -1,20 +1,32 @@
 //! What is brought into the records.
 
 use jiff::Timestamp;
+use snowhum_apiary::AskedRows;
 use snowhum_store::{Access, Store};
+use snowhum_units::System;
+use snowhum_web::{SheetFile, bring_in};
 use std::future::Future;
 use std::path::PathBuf;
+
+use crate::forms::small_yard;
 
 pub(crate) fn run<T>(work: impl Future<Output = T>) -> Option<T> {
     let runtime = tokio::runtime::Builder::new_current_thread().enable_time().build().ok()?;
     Some(runtime.block_on(work))
 }
 
-/// Notes as CSV: what was taken in is in order.
+/// A sheet of notes, a workbook or CSV of any hand: what was taken in is in order, and comes back out as text alike.
 pub fn notes_sheet(bytes: &[u8]) {
+    let Some(yard) = small_yard() else { return };
+    let file = SheetFile { bytes, file: "fuzzed", ..SheetFile::default() };
+    let incoming = match file.read(&yard, System::Metric, Timestamp::UNIX_EPOCH) {
+        Ok(incoming) => incoming,
+        Err(refused) => return assert!(!refused.to_string().is_empty()),
+    };
     run(async {
         let Ok(store) = Store::in_memory().await else { return };
-        let taken = store.import_notes_csv(bytes, Timestamp::UNIX_EPOCH).await;
+        let notes = incoming.kept(AskedRows::LeftOut).unwrap_or_default();
+        let taken = bring_in(&store, &notes, None, Timestamp::UNIX_EPOCH).await;
         in_order(&store, taken.is_ok()).await;
     });
 }

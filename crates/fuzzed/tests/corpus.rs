@@ -3,6 +3,7 @@
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 use snowhum_fuzzed::TARGETS;
+use snowhum_testkit::workbooks::{rows, workbook};
 use std::path::{Path, PathBuf};
 
 /// Changes of each file: some bytes dropped, doubled, flipped.
@@ -99,6 +100,18 @@ fn seeds_are_written() {
     for (name, request) in FORMS {
         write(&format!("forms/{name}"), request.as_bytes());
     }
+    let diary = rows(&[
+        "Date | Hive | Weight (kg) | Dead bees | Remarks",
+        "@46047 | Alder | 42.5 | 12 | quiet",
+        "@46048.4 | Birch | | | hum=heard",
+    ]);
+    write("notes_sheet/diary.xlsx", &workbook(&[("2026", &diary)]));
+    let far = "<row r=\"1048576\"><c r=\"XFD1048576\" s=\"1\"><f>A1</f><v>46047</v></c></row>";
+    write("notes_sheet/far.xlsx", &workbook(&[("empty", ""), ("far", far)]));
+    let other =
+        "Datum;Hive;Gewicht;Note\r\n25.1.2026;Alder;42,5;\"a; b\"\r\n03/04/2026 10:00;Birch;1,500;dead=3 on snow\r\n";
+    write("notes_sheet/other-hand.csv", other.as_bytes());
+    write("notes_sheet/read.csv", b"Date,Hive,Dead bees (on board),Pollen,Temp F,Super\n2026-01-25,Alder,12,x,20,1\n");
     let location = "LOCATION,Nowhere,-,XXX,made up,000000,62.0,25.0,2.0,100.0\n";
     let data = "DATA PERIODS,1,1,Data,Sunday,1/1,1/1\n";
     let row = "2018,1,1,1,60,?9,-5.0,-7.0,86,101300,0,0,270,0,0,0,0,0,0,0,270,3.1,8,8,9.9,77777,9,999999999,9,0.1,12,88,0.0,0.0,0.0\n";

@@ -13,6 +13,7 @@ use std::path::PathBuf;
 
 use crate::commands::deadout::DeadoutArguments;
 use crate::commands::feed::FeedArguments;
+use crate::commands::import::BringArguments;
 use crate::commands::jobs::JobsArguments;
 use crate::commands::losses::LossesArguments;
 use crate::commands::mites::MitesArguments;
@@ -42,8 +43,11 @@ pub(crate) struct Common {
     /// Print JSON on stdout instead of words.
     #[arg(long, global = true)]
     pub(crate) json: bool,
-    /// Units of answers, and of numbers written without one.
-    #[arg(long, global = true, value_enum, default_value_t = Units::Metric)]
+    /// Units of answers, and of numbers written without one; as chosen for the pages of the records, else metric.
+    #[arg(long = "units", id = "units", global = true, value_enum, value_name = "UNITS")]
+    pub(crate) asked_units: Option<Units>,
+    /// The units that hold, once the records were asked.
+    #[arg(skip)]
     pub(crate) units: Units,
     /// Words of the trade; as chosen for the pages of the records, else British.
     #[arg(long, global = true, value_enum, value_name = "WORDS")]
@@ -57,9 +61,10 @@ pub(crate) struct Common {
 }
 
 /// Units in words.
-#[derive(Debug, Clone, Copy, ValueEnum)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, ValueEnum)]
 pub(crate) enum Units {
     /// Kilograms, litres, degrees Celsius.
+    #[default]
     Metric,
     /// Pounds, US gallons, degrees Fahrenheit.
     Us,
@@ -70,6 +75,15 @@ impl From<Units> for snowhum_units::System {
         match units {
             Units::Metric => Self::Metric,
             Units::Us => Self::Us,
+        }
+    }
+}
+
+impl From<snowhum_units::System> for Units {
+    fn from(system: snowhum_units::System) -> Self {
+        match system {
+            snowhum_units::System::Metric => Self::Metric,
+            snowhum_units::System::Us => Self::Us,
         }
     }
 }
@@ -135,11 +149,9 @@ pub(crate) enum Command {
     Undo(UndoArguments),
     /// Bring a yard file, an export or a sheet of notes into the records.
     ///
-    /// Example: snowhum import my-yard.toml
-    Import {
-        /// A yard file (.toml), an export (.json), or notes (.csv).
-        file: PathBuf,
-    },
+    /// Notes of a sheet are shown first, and kept with --keep. Examples: snowhum import my-yard.toml
+    ///           snowhum import diary.xlsx --columns "date=Datum, hive=Volk"
+    Import(BringArguments),
     /// Write all records out: a JSON file, or a folder of CSV sheets.
     ///
     /// Example: snowhum export everything.json

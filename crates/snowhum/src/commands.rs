@@ -7,6 +7,7 @@ mod demo;
 pub(crate) mod feed;
 pub(crate) mod generate;
 mod hive;
+pub(crate) mod import;
 pub(crate) mod jobs;
 mod keeping;
 pub(crate) mod losses;
@@ -30,6 +31,7 @@ pub(crate) mod weigh;
 mod words;
 
 use snowhum_units::Speech;
+use snowhum_web::Chosen;
 
 use crate::args::{Arguments, Command, Common};
 use crate::{exit, keep, text};
@@ -40,8 +42,8 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         let pool = rayon::ThreadPoolBuilder::new().num_threads(threads.clamp(1, 256));
         pool.build_global().map_err(exit::environment)?;
     }
-    let common = &arguments.common;
-    let speech = speech(&arguments.command, common);
+    let (common, speech) = chosen(&arguments.command, &arguments.common);
+    let common = &common;
     if !matches!(arguments.command, Command::Words { .. }) {
         text::voice::speak(speech);
     }
@@ -53,7 +55,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Now(yard) => now::run(yard, common),
         Command::Note(note) => note::run(note, common),
         Command::Undo(colony) => note::undo(colony, common),
-        Command::Import { file } => records::import(file, common),
+        Command::Import(arguments) => import::run(arguments, common),
         Command::Export { to } => records::export(to, common),
         Command::Backup { to } => records::backup(to, common),
         Command::Restore(arguments) => records::restore(arguments, common),
@@ -79,21 +81,23 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
     }
 }
 
-/// How the keeper speaks: as asked for, else as chosen for the pages of the records. Commands about the records
-/// themselves do not open them for it.
-fn speech(command: &Command, common: &Common) -> Speech {
-    if let Some(words) = common.words {
-        return words.into();
-    }
-    let about_records = matches!(
+/// In which units and words the keeper writes and reads: as asked for, else as chosen for the pages of the records. Commands
+/// that copy and look after the records do not open them for it.
+fn chosen(command: &Command, common: &Common) -> (Common, Speech) {
+    let looks_after = matches!(
         command,
-        Command::Import { .. }
-            | Command::Export { .. }
+        Command::Export { .. }
             | Command::Backup { .. }
             | Command::Restore { .. }
             | Command::Doctor
             | Command::Serve(_)
             | Command::Generate(_)
     );
-    if about_records || common.json { Speech::British } else { keep::speech(common.store.as_deref()) }
+    let is_asked = common.asked_units.is_some() && (common.words.is_some() || common.json);
+    let kept = if looks_after || is_asked { Chosen::default() } else { keep::chosen(common.store.as_deref()) };
+    let units = common.asked_units.or(kept.system.map(Into::into)).unwrap_or_default();
+    // What programs read, and what is said of files that come in, is in the words it is written in.
+    let is_plain = common.json || matches!(command, Command::Import(_));
+    let speech = common.words.map_or(if is_plain { Speech::British } else { kept.speech }, Into::into);
+    (Common { units, ..common.clone() }, speech)
 }

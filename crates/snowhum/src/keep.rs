@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use snowhum_advice::verdict::LastVerdict;
 use snowhum_apiary::Apiary;
 use snowhum_store::{Fault, Store, Wrong};
-use snowhum_units::Speech;
+use snowhum_web::Chosen;
 
 use crate::exit;
 
@@ -126,16 +126,16 @@ pub(crate) fn first_yard(path: &Path) -> anyhow::Result<Option<Apiary>> {
     })
 }
 
-/// The words chosen for the pages of the records; British where there are none, or they cannot be read: the command
-/// itself says so then.
-pub(crate) fn speech(asked: Option<&Path>) -> Speech {
+/// What was chosen for the pages of the records; nothing where there are none, or they cannot be read: the command itself
+/// says so then.
+pub(crate) fn chosen(asked: Option<&Path>) -> Chosen {
     let path = asked.map(Path::to_owned).or_else(usual_place).filter(|path| path.exists());
     let kept = path.map(|path| {
         with(async {
             let store = Store::open(&path).await?;
-            let speech = snowhum_web::kept_words(&store).await;
+            let chosen = Chosen::of(&store).await;
             store.close().await;
-            speech
+            chosen
         })
     });
     kept.and_then(Result::ok).unwrap_or_default()

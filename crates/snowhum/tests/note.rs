@@ -272,7 +272,126 @@ fn a_malformed_import_is_the_inputs_fault_and_names_it() {
         let fresh = format!("{name}.db");
         let said = folder.refused(&["import", name, "--store", &fresh], 2);
         assert!(said.contains(name) && !said.contains(&fresh), "{name}: {said}");
+        if name.ends_with(".csv") {
+            let said = folder.refused(&["import", name], 2);
+            assert!(said.contains(name) && !said.contains("no yard is kept"), "{name}: {said}");
+        }
     }
+}
+
+/// Chooses something on the pages of a folder's records.
+fn choose(folder: &Folder, setting: &str, value: &str) {
+    let path = folder.0.join("snowhum").join("records.db");
+    let runtime = tokio::runtime::Builder::new_current_thread().enable_time().build().unwrap();
+    runtime.block_on(async {
+        let store = snowhum_store::Store::open(&path).await.unwrap();
+        store.set(setting, value).await.unwrap();
+        store.close().await;
+    });
+}
+
+#[test]
+fn units_chosen_for_the_pages_hold_on_the_command_line_unless_others_are_asked_for() {
+    let folder = Folder::with_yard("chosen");
+    let noted = |more: &[&str]| folder.json(&[&note(&["scale=90"])[..], more].concat())["note"].clone();
+    assert_eq!(noted(&[]), "scale=90 kg", "nobody chose");
+    choose(&folder, "web.units", "us");
+    assert_eq!(noted(&[]), "scale=40.823 kg");
+    assert_eq!(noted(&["--units", "metric", "--sure"]), "scale=90 kg");
+    assert!(folder.done(&["weigh", "--one-side", "40"]).contains(" lb at one side"));
+    assert!(folder.done(&["weigh", "--one-side", "40", "--units", "metric"]).contains("40.0 kg at one side"));
+    std::fs::write(folder.0.join("diary.csv"), "Date,Hive,Weight\n2025-12-21,Birch,90\n").unwrap();
+    assert_eq!(folder.json(&["import", "diary.csv"])["read"]["rows"][0]["says"], "scale=40.823 kg");
+    choose(&folder, "web.units", "metric");
+    assert_eq!(noted(&["--units", "us", "--sure"]), "scale=40.823 kg");
+}
+
+/// A diary in two hands: a workbook, and text with other headings.
+fn diary(folder: &Folder) {
+    let rows = snowhum_testkit::workbooks::rows(&[
+        "Date | Hive | Weight (kg) | Remarks",
+        "@46011 | Alder | 42.5 | quiet",
+        "@46011 | Birch | 38 | forgot the lid",
+    ]);
+    std::fs::write(folder.0.join("diary.xlsx"), snowhum_testkit::workbooks::workbook(&[("2025", &rows)])).unwrap();
+    let text = "Datum;Volk;Gewicht;Notiz\n20.12.2025;Alder;42,5;ruhig\n20.12.2025;Brich;1,500;\n";
+    std::fs::write(folder.0.join("tagebuch.csv"), text).unwrap();
+}
+
+#[test]
+fn a_sheet_is_shown_before_it_is_kept_kept_once_and_taken_back_in_one_step() {
+    let folder = Folder::with_yard("sheet");
+    diary(&folder);
+    let count = || folder.json(&["note", "Alder", "--list"]).as_array().unwrap().len();
+    let before = count();
+    let shown = folder.done(&["import", "diary.xlsx"]);
+    assert!(shown.contains("scale=42.5 kg; words=quiet") && shown.contains("import diary.xlsx --keep"), "{shown}");
+    assert!(shown.lines().all(|line| line.chars().count() <= 80), "{shown}");
+    assert_eq!(count(), before, "nothing is kept yet");
+    assert!(folder.done(&["import", "diary.xlsx", "--keep"]).contains("2 of 2 notes"));
+    assert_eq!(count(), before + 1);
+    assert_eq!(folder.json(&["import", "diary.xlsx", "--keep"])["kept"]["known"], 2, "once");
+    assert_eq!(folder.json(&["import", "--undo"])["withdrawn"], 2);
+    assert_eq!(count(), before);
+    assert!(folder.refused(&["import", "--undo"], 2).contains("no sheet came in"));
+    assert_eq!(folder.json(&["import", "diary.xlsx", "--keep"])["kept"]["stored"], 2, "and in again");
+    assert_eq!(folder.json(&["doctor"])["well"], true);
+}
+
+#[test]
+fn other_headings_are_refused_with_the_line_that_reads_them_and_that_is_said_once() {
+    let folder = Folder::with_yard("headings");
+    diary(&folder);
+    let mend = folder.refused(&["import", "tagebuch.csv"], 2);
+    assert!(mend.contains("--columns \"date=Datum, hive=Volk\""), "{mend}");
+    let columns = ["--columns", "date=Datum, hive=Volk, scale=Gewicht:kg, words=Notiz"];
+    let faults = folder.refused(&[&["import", "tagebuch.csv"][..], &columns].concat(), 2);
+    for part in ["tagebuch.csv: row 3: Volk: \"Brich\"", "did you mean \"Birch\"?", "row 3: Gewicht: \"1,500 kg\""] {
+        assert!(faults.contains(part), "{part}: {faults}");
+    }
+    let text = "Datum;Volk;Gewicht;Notiz\n20.12.2025;Alder;42,5;ruhig\n";
+    std::fs::write(folder.0.join("tagebuch.csv"), text).unwrap();
+    folder.done(&[&["import", "tagebuch.csv", "--keep"][..], &columns].concat());
+    let again = folder.json(&["import", "tagebuch.csv"]);
+    assert_eq!(
+        (&again["read"]["rows"][0]["says"], &again["read"]["rows"][0]["known"]),
+        (&"scale=42.5 kg; words=ruhig".into(), &true.into())
+    );
+}
+
+#[test]
+fn a_sheet_asks_about_doubles_days_to_come_and_days_before_the_count() {
+    let folder = Folder::with_yard("asked");
+    folder.done(&note(&["words=quiet"]));
+    let write = |text: &str| std::fs::write(folder.0.join("diary.csv"), text).unwrap();
+    write("Date,Hive,Note\n2025-12-19 10:00,Alder,quiet\n2024-12-19,Alder,quiet\n2025-12-20,Alder,loud\n");
+    let asked = folder.refused(&["import", "diary.csv", "--keep"], 2);
+    for part in [
+        "row 2: Alder, 2025-12-19 10:00: words=quiet: the same",
+        "row 3:",
+        "before the colonies were counted",
+        "--sure",
+    ] {
+        assert!(asked.contains(part), "{part}: {asked}");
+    }
+    assert!(!asked.contains("row 4"), "{asked}");
+    assert_eq!(folder.json(&["import", "diary.csv", "--keep", "--leave-asked"])["kept"]["stored"], 1);
+    assert_eq!(folder.json(&["import", "diary.csv", "--keep", "--sure"])["kept"]["stored"], 2);
+    write("Date,Hive,Note\n2149-12-19,Alder,quiet\n");
+    let ahead = folder.refused(&["import", "diary.csv", "--keep", "--sure"], 2);
+    assert!(ahead.contains("still to come") && ahead.contains("--leave-asked"), "{ahead}");
+}
+
+#[test]
+fn a_sheet_that_was_exported_comes_in_again_and_is_asked_about_too() {
+    let folder = Folder::with_yard("exported");
+    folder.done(&note(&["hum=heard by tube"]));
+    folder.done(&["export", "sheets"]);
+    let read = folder.json(&["import", "sheets/note_versions.csv"]);
+    assert!(read["read"]["rows"].as_array().unwrap().iter().all(|row| row["known"] == true && row["asks"].is_null()));
+    folder.done(&["import", "yard.toml", "--store", "other.db"]);
+    let kept = folder.json(&["import", "sheets/note_versions.csv", "--store", "other.db", "--keep"]);
+    assert_eq!(kept["kept"]["stored"], 1);
 }
 
 #[test]

@@ -1,12 +1,11 @@
-//! Tables out as CSV files (RFC 4180), and notes in.
+//! Tables out as CSV files (RFC 4180), and their notes read again.
 
 use crate::body;
 use crate::fault::{Fault, Wrong};
 use crate::files;
 use crate::hashes;
 use crate::migrations::KNOWN;
-use crate::notes::{self, Taken, VersionKind};
-use crate::recorded::Recorded;
+use crate::notes::VersionKind;
 use crate::rows::{Cell, Cells, TABLES, Table, opens_the_gate};
 use crate::store::{Store, Transaction};
 use snowhum_apiary::{Colony, ColonyId, Note, NoteId};
@@ -43,26 +42,6 @@ impl Store {
             files.push(file);
         }
         Ok(files)
-    }
-
-    /// Takes in notes from CSV, each once by its id: the columns `body` and, if there, `kind` are read by name. Where
-    /// a note has several rows the last one counts, and one that was withdrawn is left out. All of it or nothing.
-    ///
-    /// # Errors
-    /// When a line is not in order, named by its number, or the store cannot be written.
-    pub async fn import_notes_csv(&self, from: impl Read, recorded: impl Into<Recorded>) -> Result<Taken, Fault> {
-        let recorded = recorded.into();
-        let import = async {
-            let notes = standing(from)?;
-            let mut writing = self.writing().await?;
-            let mut taken = Taken::default();
-            for note in &notes {
-                taken.count(notes::take_once(&mut writing, note, &recorded).await?);
-            }
-            writing.commit().await?;
-            Ok(taken)
-        };
-        self.named(import).await
     }
 }
 
@@ -106,15 +85,21 @@ fn words(body: &str, names: &HashMap<ColonyId, String>) -> Result<String, Wrong>
     Ok(note.entries.iter().map(|entry| entry.written(&name)).collect::<Vec<_>>().join("; "))
 }
 
-/// The notes of a sheet as its last rows leave them, in the order of their first.
-fn standing(from: impl Read) -> Result<Vec<Note>, Wrong> {
+/// The notes of a sheet that [`Store::export_csv`] wrote, each with its line and in the order of their first: the columns
+/// `body` and, if there, `kind` are read by name. Where a note has several rows the last one counts, and one that was
+/// withdrawn is left out. None of a sheet that was made elsewhere.
+///
+/// # Errors
+/// When a line is not in order, named by its number.
+pub fn notes_in_csv(from: impl Read) -> Result<Option<Vec<(usize, Note)>>, Wrong> {
     let mut sheet = csv::Reader::from_reader(from);
-    let head = sheet.headers().map_err(of_csv)?.clone();
+    // Headings of another hand are not read here at all.
+    let Ok(head) = sheet.headers().cloned() else { return Ok(None) };
     let column = |name: &str| head.iter().position(|one| one == name);
-    let no_body = || unreadable("line 1", "there is no column `body`".to_owned());
-    let (body, kind) = (column("body").ok_or_else(no_body)?, column("kind"));
+    let Some(body) = column("body") else { return Ok(None) };
+    let kind = column("kind");
     let mut order: BTreeMap<NoteId, usize> = BTreeMap::new();
-    let mut notes: Vec<Option<Note>> = Vec::new();
+    let mut notes: Vec<Option<(usize, Note)>> = Vec::new();
     for record in sheet.records() {
         let record = record.map_err(of_csv)?;
         let line = record.position().map_or(0, csv::Position::line);
@@ -125,9 +110,10 @@ fn standing(from: impl Read) -> Result<Vec<Note>, Wrong> {
         let kind = VersionKind::from_word(word).ok_or_else(|| wrong(format!("{word:?} is no kind of version")))?;
         let place = *order.entry(note.id).or_insert(notes.len());
         notes.resize(notes.len().max(place + 1), None);
-        notes[place] = (kind != VersionKind::Withdrawn).then_some(note);
+        let line = usize::try_from(line).unwrap_or(usize::MAX);
+        notes[place] = (kind != VersionKind::Withdrawn).then_some((line, note));
     }
-    Ok(notes.into_iter().flatten().collect())
+    Ok(Some(notes.into_iter().flatten().collect()))
 }
 
 fn of_csv(error: csv::Error) -> Wrong {

@@ -48,7 +48,12 @@ impl Store {
     }
 }
 
-async fn take_back(writing: &mut SqliteConnection, done: &VersionRow, recorded: &Recorded) -> Result<Undone, Wrong> {
+/// Takes one version back.
+pub(crate) async fn take_back(
+    writing: &mut SqliteConnection,
+    done: &VersionRow,
+    recorded: &Recorded,
+) -> Result<Undone, Wrong> {
     let undoes = Some(done.version.as_str());
     let note = done.note()?;
     match before(writing, note.id, done.serial).await? {

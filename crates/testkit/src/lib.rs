@@ -3,6 +3,7 @@
 mod hives;
 mod speech;
 mod weathers;
+pub mod workbooks;
 
 pub use hives::{Dress, colony, langstroth, own_hive};
 pub use speech::{AMERICAN, BRITISH, holds};

@@ -4,12 +4,15 @@
 mod description;
 mod notes;
 mod reads;
+mod sheet;
 
+use axum::extract::DefaultBodyLimit;
 use axum::http::Method;
-use axum::routing::{MethodRouter, get, put};
+use axum::routing::{MethodRouter, delete, get, post, put};
 
 use crate::addresses::Addresses;
 use crate::app::App;
+use crate::routes::LARGEST_SHEET;
 
 /// One address asked in one way.
 struct Route {
@@ -25,7 +28,7 @@ struct Route {
 const READ: [(u16, &str); 3] = [(200, "as described"), SIGN_IN, (503, "there is no estimate yet; the answer says why")];
 const SIGN_IN: (u16, &str) = (401, "nobody is signed in, where the whole network is served");
 
-fn table() -> [Route; 6] {
+fn table() -> [Route; 8] {
     let read = |path, says, handler| Route { method: Method::GET, path, says, handler, body: None, answers: &READ };
     [
         read("/api/now", "Where every colony stands, with the time the estimate was computed.", || get(reads::now)),
@@ -46,6 +49,28 @@ fn table() -> [Route; 6] {
                 (409, "the id holds another note: both are kept as versions, the newer one stands"),
                 (422, "it cannot be read; the answer says what would be right"),
             ],
+        },
+        Route {
+            method: Method::POST,
+            path: "/api/notes/sheet",
+            says: "Reads notes out of a workbook (.xlsx) or CSV, which is the body, and keeps them if the question says keep=yes, \
+                   or of rows that are asked about keep=all or keep=unasked. columns= and sheet= as on the command line.",
+            handler: || post(sheet::bring).layer(DefaultBodyLimit::max(LARGEST_SHEET)),
+            body: None,
+            answers: &[
+                (200, "how it is read; nothing is kept"),
+                (201, "it is kept"),
+                SIGN_IN,
+                (422, "it cannot be read, or is asked about; nothing is kept, and the answer says what would be right"),
+            ],
+        },
+        Route {
+            method: Method::DELETE,
+            path: "/api/notes/sheet",
+            says: "Takes back the notes that came in last from a sheet, all at once.",
+            handler: || delete(sheet::undo),
+            body: None,
+            answers: &[(200, "they are withdrawn"), SIGN_IN, (404, "no sheet came in that could be taken back")],
         },
     ]
 }

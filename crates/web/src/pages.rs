@@ -7,6 +7,7 @@ pub(crate) mod feed;
 pub(crate) mod fit;
 pub(crate) mod flight;
 pub(crate) mod hive;
+pub(crate) mod import;
 pub(crate) mod inside;
 pub(crate) mod jobs;
 pub(crate) mod losses;

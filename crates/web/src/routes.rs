@@ -19,8 +19,13 @@ use crate::{api, assets, guard};
 
 /// Largest body that is read.
 const LARGEST_BODY: usize = 128 * 1024;
-/// How long a body may take to come, all of it (judgement: the largest at 50 kbit/s).
+/// Largest sheet of notes, with all of its form (judgement: some ten years of a keeper's diary).
+pub(crate) const LARGEST_SHEET: usize = 4 << 20;
+/// Where sheets are sent to.
+const SHEETS: [&str; 2] = ["/import", "/api/notes/sheet"];
+/// How long a body may take to come, all of it (judgement: the largest at 50 kbit/s, a sheet at 500).
 const BODY_PATIENCE: Duration = Duration::from_secs(20);
+const SHEET_PATIENCE: Duration = Duration::from_secs(70);
 
 /// The server's answers to every address.
 pub fn router(app: App) -> Router {
@@ -37,7 +42,11 @@ pub fn router(app: App) -> Router {
 /// Takes the whole body before anything is done with it, so that who sends a byte now and then is cut.
 async fn whole(request: Request, next: Next) -> Response {
     let (head, body) = request.into_parts();
-    match tokio::time::timeout(BODY_PATIENCE, to_bytes(body, LARGEST_BODY)).await {
+    let (patience, largest) = match SHEETS.contains(&head.uri.path()) {
+        true => (SHEET_PATIENCE, LARGEST_SHEET),
+        false => (BODY_PATIENCE, LARGEST_BODY),
+    };
+    match tokio::time::timeout(patience, to_bytes(body, largest)).await {
         Ok(Ok(bytes)) => next.run(Request::from_parts(head, Body::from(bytes))).await,
         Ok(Err(_)) => (StatusCode::PAYLOAD_TOO_LARGE, "This is too large, or broke off.\n").into_response(),
         Err(_) => (StatusCode::REQUEST_TIMEOUT, "This took too long to come.\n").into_response(),
@@ -66,6 +75,11 @@ fn addresses() -> Addresses {
         .route("/note/{note}/withdraw", post(pages::notes::withdraw))
         .route("/round", get(pages::round::show).post(pages::round::keep))
         .route("/round/sheet", get(pages::sheet::show))
+        .route(
+            "/import",
+            get(pages::import::show).post(pages::import::bring).layer(DefaultBodyLimit::max(LARGEST_SHEET)),
+        )
+        .route("/import/undo", post(pages::import::undo))
         .route("/flight", get(pages::flight::show).post(pages::flight::tap))
         .route("/jobs", get(pages::jobs::show))
         .route("/jobs.ics", get(pages::jobs::download))

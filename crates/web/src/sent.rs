@@ -109,20 +109,15 @@ impl Sent {
     fn conditions(&self, bare: Bare) -> Result<Conditions, String> {
         let air_k = quantity::<Kelvin>(self.air.as_deref(), bare, "the air")?;
         let wind_m_per_s = quantity::<MetrePerSecond>(self.wind.as_deref(), bare, "the wind")?;
-        if air_k.is_some_and(|air| !(-70.0..=50.0).contains(&air.celsius())) {
-            return Err("The air: from -70 °C to 50 °C can be noted.".to_owned());
-        }
-        if wind_m_per_s.is_some_and(|wind| !(0.0..=70.0).contains(&wind.get())) {
-            return Err("The wind: up to 70 m/s can be noted.".to_owned());
-        }
-        Ok(Conditions { air_k, snow: self.snow, wind_m_per_s })
+        let conditions = Conditions { air_k, snow: self.snow, wind_m_per_s };
+        conditions.check().map_err(|wrong| format!("{}.", crate::words::capital(&wrong.to_string())))?;
+        Ok(conditions)
     }
 }
 
 /// Refuses a time after the day looked at of an invented yard, or after today: its note would be kept and not shown.
 pub(crate) fn timely(at: Timestamp, view: &View) -> Result<(), String> {
-    let looked_at = view.now.timestamp();
-    let last = if view.apiary.invented { looked_at } else { looked_at.max(Timestamp::now()) };
+    let last = latest(view);
     let day = |time: Timestamp| time.to_zoned_datetime(view.now.time_zone().clone()).date();
     let (on, until) = (day(at), day(last));
     if on <= until || at.duration_since(last) <= FAST {
@@ -135,6 +130,12 @@ pub(crate) fn timely(at: Timestamp, view: &View) -> Result<(), String> {
     } else {
         format!("{on} is still to come: today is {until}. Write a day up to today.")
     })
+}
+
+/// The last time that can be noted: of an invented yard that looked at, else now.
+pub(crate) fn latest(view: &View) -> Timestamp {
+    let looked_at = view.now.timestamp();
+    if view.apiary.invented { looked_at } else { looked_at.max(Timestamp::now()) }
 }
 
 /// Reads a quantity, if one is given.

@@ -32,26 +32,44 @@ pub async fn keep_words(store: &Store, speech: Speech) -> Result<(), Fault> {
     store.set(WORDS, if speech == Speech::NorthAmerican { AMERICAN } else { "british" }).await
 }
 
-/// The words that were chosen for the pages of these records; British if nobody chose.
-///
-/// # Errors
-/// When the store cannot be read.
-pub async fn kept_words(store: &Store) -> Result<Speech, Fault> {
-    let kept = store.setting(WORDS).await?;
-    Ok(if kept.as_deref() == Some(AMERICAN) { Speech::NorthAmerican } else { Speech::British })
+/// What was chosen for the pages of some records: for commands, which follow it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Chosen {
+    /// Units; none if nobody chose.
+    pub system: Option<System>,
+    /// Words; British if nobody chose.
+    pub speech: Speech,
+}
+
+impl Chosen {
+    /// As kept in a store.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    pub async fn of(store: &Store) -> Result<Self, Fault> {
+        Ok(Self::among(&store.settings().await?))
+    }
+
+    fn among(kept: &BTreeMap<String, String>) -> Self {
+        let is_american = kept.get(WORDS).is_some_and(|kept| kept == AMERICAN);
+        Self {
+            system: match kept.get(UNITS).map(String::as_str) {
+                Some("us") => Some(System::Us),
+                Some("metric") => Some(System::Metric),
+                _ => None,
+            },
+            speech: if is_american { Speech::NorthAmerican } else { Speech::British },
+        }
+    }
 }
 
 impl Settings {
     /// As kept; units that the keeper never chose are as the program was started.
     pub(crate) fn of(kept: &BTreeMap<String, String>, usual: System) -> Self {
-        let is = |name: &str, value: &str| kept.get(name).is_some_and(|kept| kept == value);
+        let chosen = Chosen::among(kept);
         Self {
-            system: match kept.get(UNITS).map(String::as_str) {
-                Some("us") => System::Us,
-                Some("metric") => System::Metric,
-                _ => usual,
-            },
-            speech: if is(WORDS, AMERICAN) { Speech::NorthAmerican } else { Speech::British },
+            system: chosen.system.unwrap_or(usual),
+            speech: chosen.speech,
             currency: kept.get(CURRENCY).and_then(|text| currency(text)),
             colony_worth: kept.get(COLONY).and_then(|text| worth(text)),
         }

@@ -13,7 +13,6 @@ use jiff::tz::TimeZone;
 use snowhum_units::{Kelvin, MetrePerSecond};
 use toml::de::DeValue;
 
-const SNOW: [(&str, SnowCover); 3] = [("none", SnowCover::None), ("old", SnowCover::Old), ("new", SnowCover::New)];
 /// Most visits a file may list.
 const MOST_VISITS: usize = 5_000;
 
@@ -73,7 +72,7 @@ fn visit(section: &Section<'_>, zone: &TimeZone, report: &mut Report) -> Option<
     let moment = section.need("at", WHEN, report).and_then(|entry| moment(&entry, WHEN, report));
     let air_k = section.get("air", report).map(|entry| air(&entry, report));
     let wind = section.get("wind", report).map(|entry| wind(&entry, report));
-    let snow = section.get("snow", report).map(|entry| entry.word(&SNOW, report));
+    let snow = section.get("snow", report).map(|entry| entry.word(&SnowCover::WORDS, report));
     let conditions = Conditions { air_k: shared(air_k)?, snow: shared(snow)?, wind_m_per_s: shared(wind)? };
     let moment = moment?;
     let at = zone.to_ambiguous_timestamp(moment).compatible().ok()?;

@@ -1,24 +1,35 @@
 //! A note as a yard file has it.
 
+use super::grammar::name_of;
 use super::{Note, SnowCover};
 use crate::{Apiary, ColonyId};
 use jiff::tz::TimeZone;
 
 impl Apiary {
+    /// A colony's name; of one that stands elsewhere its id.
+    #[must_use]
+    pub fn colony_name(&self, id: ColonyId) -> String {
+        let found = self.colonies.iter().find(|colony| colony.id == id);
+        found.map_or_else(|| id.0.to_string(), |colony| colony.name.clone())
+    }
+
+    /// What a note says, as it would be written on a line.
+    #[must_use]
+    pub fn note_text(&self, note: &Note) -> String {
+        let written = note.entries.iter().map(|entry| entry.written(&|id| self.colony_name(id)));
+        written.collect::<Vec<_>>().join("; ")
+    }
+
     /// A note as a visit of its own at the end of a yard file.
     #[must_use]
     pub fn visit_text(&self, note: &Note) -> String {
         let zone = TimeZone::get(&self.site.zone).unwrap_or(TimeZone::UTC);
-        let name = |id: ColonyId| {
-            let found = self.colonies.iter().find(|colony| colony.id == id);
-            found.map_or_else(|| id.0.to_string(), |colony| colony.name.clone())
-        };
-        let seen = note.entries.iter().map(|entry| entry.written(&name)).collect::<Vec<_>>().join("; ");
+        let seen = self.note_text(note);
         let at = format!("at = {}", zone.to_datetime(note.at).strftime("%Y-%m-%dT%H:%M:%S"));
         let air = note.conditions.air_k.map(|air| format!("air = \"{:.1} C\"", air.celsius()));
         let wind = note.conditions.wind_m_per_s.map(|wind| format!("wind = \"{:.1} m/s\"", wind.get()));
         let snow = note.conditions.snow.map(|snow| format!("snow = \"{}\"", snow.word()));
-        let told = format!("[visit.seen]\n{} = {}", quoted(&name(note.colony)), quoted(&seen));
+        let told = format!("[visit.seen]\n{} = {}", quoted(&self.colony_name(note.colony)), quoted(&seen));
         let lines: Vec<String> = [Some(at), air, snow, wind, Some(told)].into_iter().flatten().collect();
         format!("\n[[visit]]\n{}\n", lines.join("\n"))
     }
@@ -28,11 +39,7 @@ impl SnowCover {
     /// As it is written.
     #[must_use]
     pub fn word(self) -> &'static str {
-        match self {
-            Self::None => "none",
-            Self::Old => "old",
-            Self::New => "new",
-        }
+        name_of(&self, &Self::WORDS)
     }
 }
 

@@ -33,6 +33,7 @@ const WITHOUT_UNITS: [(&str, &[&str], &str); 5] = [
             "region",
             "sample",
             "season-of",
+            "sheet",
             "sign",
             "signs",
             "term",

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use clap::Args;
 use jiff::Timestamp;
-use snowhum_apiary::{Apiary, ColonyId, Conditions, Entry, Note, NoteId};
+use snowhum_apiary::{Apiary, Conditions, Entry, Note, NoteId};
 use snowhum_store::{Put, Store};
 use uuid::Uuid;
 
@@ -60,7 +60,7 @@ pub(super) fn note_of(name: &str, entries: Vec<Entry>, of: &OfYard, common: &Com
     };
     asked(&apiary, &note, of.sure)?;
     book.keep(&apiary, &note)?;
-    progress::note(&format!("Noted at {}: {}.", name_of(&apiary, colony), written(&apiary, &note)));
+    progress::note(&format!("Noted at {}: {}.", apiary.colony_name(colony), apiary.note_text(&note)));
     Ok(())
 }
 
@@ -71,20 +71,9 @@ pub(super) fn note_of(name: &str, entries: Vec<Entry>, of: &OfYard, common: &Com
 pub(super) fn asked(apiary: &Apiary, note: &Note, sure: bool) -> anyhow::Result<()> {
     let doubts = apiary.doubts(note, Timestamp::now());
     let Some(doubt) = doubts.iter().find(|doubt| !(sure && doubt.may_be_right())) else { return Ok(()) };
-    let colony = name_of(apiary, note.colony);
+    let colony = apiary.colony_name(note.colony);
     let mend = if doubt.may_be_right() { "; if it is right all the same, add --sure" } else { "" };
-    Err(exit::input(format!("{colony}: {}: {doubt}{mend}", written(apiary, note))))
-}
-
-/// What a note says, as it would be written.
-pub(super) fn written(apiary: &Apiary, note: &Note) -> String {
-    let name = |id: ColonyId| name_of(apiary, id);
-    note.entries.iter().map(|entry| entry.written(&name)).collect::<Vec<_>>().join("; ")
-}
-
-pub(super) fn name_of(apiary: &Apiary, id: ColonyId) -> String {
-    let found = apiary.colonies.iter().find(|colony| colony.id == id);
-    found.map_or_else(|| id.0.to_string(), |colony| colony.name.clone())
+    Err(exit::input(format!("{colony}: {}: {doubt}{mend}", apiary.note_text(note))))
 }
 
 impl Book {

@@ -80,12 +80,7 @@ fn words_of_notes() -> String {
 }
 
 fn snow(written: &str) -> Result<SnowCover, String> {
-    match written.trim() {
-        "none" => Ok(SnowCover::None),
-        "old" => Ok(SnowCover::Old),
-        "new" => Ok(SnowCover::New),
-        _ => Err("write none, old or new".to_owned()),
-    }
+    SnowCover::read(written).ok_or_else(|| "write none, old or new".to_owned())
 }
 
 pub(super) fn run(arguments: &NoteArguments, common: &Common) -> anyhow::Result<()> {
@@ -147,7 +142,7 @@ fn list(apiary: &Apiary, colony: ColonyId, common: &Common) -> anyhow::Result<()
 }
 
 fn noted(apiary: &Apiary, note: &Note, done: &'static str) -> Noted {
-    let (colony, written) = (keeping::name_of(apiary, note.colony), keeping::written(apiary, note));
+    let (colony, written) = (apiary.colony_name(note.colony), apiary.note_text(note));
     Noted { id: note.id, colony, at: note.at, done, note: written }
 }
 

@@ -1,7 +1,6 @@
-//! `import`, `export`, `backup`, `restore`, `doctor`: everything in and out, nothing lost.
+//! `export`, `backup`, `restore`, `doctor`: everything out and back again, nothing lost.
 
-use std::fs::File;
-use std::io::{BufReader, BufWriter, Write};
+use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 
 use clap::Args;
@@ -11,49 +10,7 @@ use snowhum_store::{Access, Found, Report, Store};
 use snowhum_web::NotKept;
 
 use crate::args::Common;
-use crate::{exit, keep, new_file, sources, text};
-
-/// Brings a yard file, an export or a sheet of notes into the store.
-pub(super) fn import(file: &Path, common: &Common) -> anyhow::Result<()> {
-    let path = keep::place(common.store.as_deref())?;
-    let ending = file.extension().and_then(|ending| ending.to_str()).unwrap_or_default().to_ascii_lowercase();
-    let opened = || File::open(file).map(BufReader::new).map_err(|error| unreadable(file, &error));
-    let (what, answer) = match ending.as_str() {
-        "json" => {
-            let from = opened()?;
-            keep::bring(&path, file, async |store| store.import_json(from).await)?;
-            ("everything of the export".to_owned(), json!({ "imported": "json" }))
-        }
-        "csv" => {
-            let from = opened()?;
-            let taken = keep::bring(&path, file, async |store| store.import_notes_csv(from, Timestamp::now()).await)?;
-            let said = format!(
-                "{} notes, {} known already, {} that differ from what is kept",
-                taken.stored, taken.known, taken.differing
-            );
-            (
-                said,
-                json!({ "imported": "csv", "stored": taken.stored, "known": taken.known, "differing": taken.differing }),
-            )
-        }
-        _ => {
-            let apiary = sources::yard_file(file)?;
-            let done = keep::bring(&path, file, async |store| store.import_yard(&apiary, Timestamp::now()).await)?;
-            let said = format!(
-                "{} with {} colonies; {} notes, {} known already",
-                apiary.name,
-                apiary.colonies.len(),
-                done.notes.stored,
-                done.notes.known
-            );
-            (
-                said,
-                json!({ "imported": "yard", "yard": apiary.name, "stored": done.notes.stored, "known": done.notes.known }),
-            )
-        }
-    };
-    say(common, &format!("brought in: {what}. Kept in {}", path.display()), &answer)
-}
+use crate::{exit, keep, new_file, text};
 
 /// Writes everything out: a JSON file, or a folder of CSV sheets.
 pub(super) fn export(to: &Path, common: &Common) -> anyhow::Result<()> {
@@ -169,7 +126,7 @@ fn told(common: &Common, head: &str, report: &Report) -> anyhow::Result<()> {
     }
 }
 
-fn say(common: &Common, words: &str, answer: &serde_json::Value) -> anyhow::Result<()> {
+pub(super) fn say(common: &Common, words: &str, answer: &serde_json::Value) -> anyhow::Result<()> {
     if common.json { text::say(&serde_json::to_string_pretty(answer)?) } else { text::say(words) }
 }
 
@@ -183,6 +140,6 @@ fn existing(common: &Common) -> anyhow::Result<PathBuf> {
     Err(exit::input(format!("{shown}: nothing is kept here yet; bring a yard in with: snowhum import my-yard.toml")))
 }
 
-fn unreadable(file: &Path, error: &std::io::Error) -> anyhow::Error {
+pub(super) fn unreadable(file: &Path, error: &std::io::Error) -> anyhow::Error {
     exit::input(format!("{}: cannot be read: {error}", file.display()))
 }

@@ -1,8 +1,8 @@
 //! Everything out and in again.
 
-use crate::house::{Folder, demo, note, now, run};
+use crate::house::{Folder, demo, note, note_of, now, run};
 use jiff::Timestamp;
-use snowhum_apiary::Entry;
+use snowhum_apiary::{Entry, Note};
 use snowhum_store::{Alert, LastOf, Recorded, Store, Taken, Wrong};
 use std::fs;
 
@@ -189,9 +189,11 @@ fn sheets_hold_every_row_and_their_notes_go_into_another_store_once() {
         let sheet = fs::read(folder.path().join("out/note_versions.csv")).unwrap();
         assert!(String::from_utf8_lossy(&sheet).contains("dead=22 on snow"), "in words too");
         let standing = demo().notes.len() + 1 - 2;
-        let taken = again.import_notes_csv(&sheet[..], now()).await.unwrap();
+        let notes = snowhum_store::notes_in_csv(&sheet[..]).unwrap().unwrap();
+        let notes: Vec<Note> = notes.into_iter().map(|(_, note)| note).collect();
+        let taken = again.import_notes(&notes, now()).await.unwrap();
         assert_eq!(taken, Taken { stored: standing, known: 0, differing: 0 });
-        let taken = again.import_notes_csv(&sheet[..], now()).await.unwrap();
+        let taken = again.import_notes(&notes, now()).await.unwrap();
         assert_eq!(taken, Taken { stored: 0, known: standing, differing: 0 });
         let notes = async |store: &Store| store.notes(yard.id, Timestamp::MAX).await.unwrap();
         assert_eq!(notes(&again).await, notes(&store).await);
@@ -199,19 +201,48 @@ fn sheets_hold_every_row_and_their_notes_go_into_another_store_once() {
 }
 
 #[test]
-fn a_sheet_that_is_not_in_order_is_refused_with_its_line_and_nothing_is_kept() {
+fn a_sheet_that_is_not_in_order_is_refused_with_its_line_and_one_of_another_hand_is_not_read() {
+    let good = serde_json::to_string(&note(1)).unwrap().replace('"', "\"\"");
+    for (sheet, expected) in [
+        (format!("body\n\"{good}\"\n\"{{}}\"\n"), "line 3: the body cannot be read"),
+        (format!("kind,body\nmended,\"{good}\"\n"), "line 2: \"mended\" is no kind"),
+        (format!("kind,body\nmade,\"{good}\",more\n"), "line 2"),
+    ] {
+        let wrong = snowhum_store::notes_in_csv(sheet.as_bytes()).unwrap_err().to_string();
+        assert!(wrong.contains(expected), "{expected}: {wrong}");
+    }
+    for other in ["name\nx\n", "", "Date;Hive\n2026-01-25;Alder\n"] {
+        assert_eq!(snowhum_store::notes_in_csv(other.as_bytes()).unwrap(), None, "{other}");
+    }
+}
+
+#[test]
+fn notes_brought_in_together_are_taken_back_together_but_for_those_that_were_changed() {
     run(async {
-        let good = serde_json::to_string(&note(1)).unwrap().replace('"', "\"\"");
-        for (sheet, expected) in [
-            ("name\nx\n".to_owned(), "line 1: there is no column `body`"),
-            (format!("body\n\"{good}\"\n\"{{}}\"\n"), "line 3: the body cannot be read"),
-            (format!("kind,body\nmended,\"{good}\"\n"), "line 2: \"mended\" is no kind"),
-            (format!("kind,body\nmade,\"{good}\",more\n"), "line 2"),
-        ] {
-            let store = Store::in_memory().await.unwrap();
-            let fault = store.import_notes_csv(sheet.as_bytes(), now()).await.unwrap_err().to_string();
-            assert!(fault.contains(expected), "{expected}: {fault}");
-            assert!(store.versions(note(1).id).await.unwrap().is_empty());
-        }
+        let store = Store::in_memory().await.unwrap();
+        store.import_yard(&demo(), now()).await.unwrap();
+        let standing = async || store.notes(demo().id, Timestamp::MAX).await.unwrap();
+        let before = standing().await;
+        let note = |n| note_of(demo().colonies[0].id, n, &format!("note {n}"));
+        store.put_note(&note(1), now()).await.unwrap();
+        assert_eq!(store.undo_import(now()).await.unwrap(), None, "nothing came in yet");
+        let four: Vec<_> = (1..=4).map(note).collect();
+        let taken = store.import_notes(&four, now()).await.unwrap();
+        assert_eq!(taken, Taken { stored: 3, known: 1, differing: 0 });
+        let mut changed = note(3);
+        changed.entries.push(Entry::Words("seen again".to_owned()));
+        store.put_note(&changed, now()).await.unwrap();
+        let back = store.undo_import(now()).await.unwrap().unwrap();
+        assert_eq!((back.withdrawn, back.changed), (2, 1));
+        let mut left = standing().await;
+        left.retain(|note| !before.contains(note));
+        assert_eq!(left.len(), 2, "the one that was there and the one that was changed: {left:?}");
+        assert_eq!(store.undo_import(now()).await.unwrap(), None, "once");
+
+        // What was taken back can come in again.
+        let taken = store.import_notes(&four, now()).await.unwrap();
+        assert_eq!(taken, Taken { stored: 2, known: 1, differing: 1 });
+        assert_eq!(standing().await.len(), before.len() + 4);
+        assert!(store.doctor().await.unwrap().is_well());
     });
 }

@@ -56,7 +56,9 @@ fn hostile_words_go_in_and_come_out_as_they_are() {
             store.export_csv(&sheets).await.unwrap();
             let sheet = fs::read(sheets.join("note_versions.csv")).unwrap();
             let other = Store::in_memory().await.unwrap();
-            other.import_notes_csv(&sheet[..], now()).await.unwrap();
+            let notes = snowhum_store::notes_in_csv(&sheet[..]).unwrap().unwrap();
+            let notes: Vec<_> = notes.into_iter().map(|(_, note)| note).collect();
+            other.import_notes(&notes, now()).await.unwrap();
             assert_eq!(other.versions(edited.id).await.unwrap()[0].note, edited);
         }
     });

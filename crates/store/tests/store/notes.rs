@@ -180,11 +180,10 @@ fn a_day_nobody_can_mean_is_refused_on_every_way_in() {
             slip.at = at.parse().unwrap();
             let mut yard = demo();
             yard.notes = vec![Note { colony: yard.colonies[0].id, ..slip.clone() }];
-            let sheet = format!("body\n\"{}\"\n", serde_json::to_string(&slip).unwrap().replace('"', "\"\""));
             for fault in [
                 store.put_note(&slip, now()).await.unwrap_err(),
                 store.import_yard(&yard, now()).await.unwrap_err(),
-                store.import_notes_csv(sheet.as_bytes(), now()).await.unwrap_err(),
+                store.import_notes(std::slice::from_ref(&slip), now()).await.unwrap_err(),
             ] {
                 assert!(matches!(fault.wrong, Wrong::Unfit { .. }) && fault.to_string().contains(at), "{fault}");
             }

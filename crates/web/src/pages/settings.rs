@@ -41,6 +41,7 @@ pub(crate) async fn show(State(app): State<App>, headers: HeaderMap, asked: Aske
                     None => "In memory alone: they are gone when the program ends. Start it with --store to keep them.",
                 }
             }
+            p { a class="way" href="/import" { "Notes from a spreadsheet" } }
         }
     };
     Ok(page(&view, Place::Elsewhere, "Settings", &body))

@@ -16,5 +16,6 @@ mod notes;
 mod pages;
 mod paper;
 mod season;
+mod sheets;
 mod support;
 mod words;
