@@ -1,7 +1,7 @@
 //! A colony watched through its notes: full replay, and a checkpoint at the last visit.
 
 use snowhum_apiary::{Act, ColonyId, NoteId};
-use snowhum_winter::WarmWall;
+use snowhum_winter::{RoomStay, WarmWall};
 
 use crate::estimate::{Estimate, Sizes};
 use crate::log::Visit;
@@ -56,6 +56,8 @@ pub struct Watching {
     visits: Vec<Visit>,
     /// Colonies put to this one: when, and by what notes of theirs.
     joined: Vec<(usize, Vec<Visit>)>,
+    /// When its hive stood indoors, as far as was known.
+    stays: Vec<RoomStay>,
 }
 
 impl Watching {
@@ -71,7 +73,8 @@ impl Watching {
     ) -> Option<Self> {
         let begin = Estimate::begin(scene, place, sizes)?;
         let (moved, visits_seen, joined) = (Vec::new(), Vec::new(), Vec::new());
-        let mut watching = Self { at_last_visit: begin, moved, leaving: None, visits: visits_seen, joined };
+        let stays = stays(scene, place);
+        let mut watching = Self { at_last_visit: begin, moved, leaving: None, visits: visits_seen, joined, stays };
         watching.add_all(scene, beside, visits, joining);
         Some(watching)
     }
@@ -90,8 +93,10 @@ impl Watching {
         let next = visits.get(self.visits.len());
         // A visit made before a colony was put to this one, and noted after, was not weighed in its place.
         let is_late = next.zip(self.joined.last()).is_some_and(|(visit, (hour, _))| visit.hour < *hour);
-        if is_late || !visits.starts_with(&self.visits) || !joined.eq(self.joined.iter().cloned()) {
-            return Self::replay(scene, self.at_last_visit.place(), beside, (visits, joining), sizes);
+        let place = self.at_last_visit.place();
+        let is_elsewhere = self.stays != stays(scene, place);
+        if is_late || is_elsewhere || !visits.starts_with(&self.visits) || !joined.eq(self.joined.iter().cloned()) {
+            return Self::replay(scene, place, beside, (visits, joining), sizes);
         }
         let seen = self.visits.len();
         let mut watching = self;
@@ -149,4 +154,9 @@ impl Watching {
         estimate.advance(scene, beside, hour);
         estimate
     }
+}
+
+/// When the hive at a place stands indoors.
+fn stays(scene: &Scene<'_>, place: usize) -> Vec<RoomStay> {
+    scene.yard.colonies.get(place).map_or_else(Vec::new, |housed| housed.stays.clone())
 }

@@ -69,8 +69,11 @@ impl Estimate {
 
     /// Weighs all particles by a visit's signs at this hour, carries on those that fit, then does what was done.
     pub fn visit(&mut self, scene: &Scene<'_>, visit: &Visit) -> Weighed {
-        let day = scene.conditions(visit.hour, &visit.conditions);
-        let weighed = self.look(scene, &day, &visit.signs);
+        let day = scene.conditions(self.place, visit.hour, &visit.conditions);
+        // What nobody can see in a dark room says nothing there: "no flight" is no sign of death.
+        let indoors = scene.is_indoors(self.place, visit.hour);
+        let seen = visit.signs.iter().filter(|sign| !indoors || sign.is_seen_indoors()).cloned();
+        let weighed = self.look(scene, &day, &seen.collect::<Vec<_>>());
         for act in &visit.acts {
             self.act(scene, act);
         }
@@ -216,6 +219,8 @@ impl Estimate {
                 self.showing.empty.act(scene.yard, Action::SweepRoof);
             }
             Act::Brushed => self.brushed(),
+            // Where the hive stands is known to the scene, from the yard's plan and all notes together.
+            Act::CarriedIn(_) | Act::CarriedOut => {}
             // A colony united, examined or counted is no longer watched, and a move of the stand changes no sum here. A count
             // of mites stands beside the estimate: what the bees it was made on will live is not known from it.
             Act::UnitedInto(_) | Act::Moved | Act::Examined(_) | Act::Counted(_) | Act::MitesCounted { .. } => {}
