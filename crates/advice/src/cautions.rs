@@ -29,6 +29,8 @@ pub enum Hazard {
     OneSide,
     /// A whole hive moved.
     Carrying,
+    /// A cellar full of bees.
+    ClosedRoom,
     /// Acids.
     Acids,
     /// Medicines.
@@ -75,10 +77,11 @@ static NONE: LazyLock<Caution> = LazyLock::new(|| Caution {
 
 impl Hazard {
     /// All of them, in the order they are listed.
-    pub const ALL: [Self; 18] = [
+    pub const ALL: [Self; 19] = [
         Self::Lifting,
         Self::OneSide,
         Self::Carrying,
+        Self::ClosedRoom,
         Self::Acids,
         Self::Label,
         Self::Antibiotics,
@@ -103,6 +106,7 @@ impl Hazard {
             Self::Lifting => "lifting",
             Self::OneSide => "one_side",
             Self::Carrying => "carrying",
+            Self::ClosedRoom => "closed_room",
             Self::Acids => "acids",
             Self::Label => "label",
             Self::Antibiotics => "antibiotics",

@@ -4,6 +4,7 @@ mod answer;
 mod autumn;
 pub mod calendar;
 mod colonies;
+mod indoors;
 mod spring;
 mod triggers;
 mod window;
@@ -67,6 +68,7 @@ pub fn jobs(question: &JobsQuestion<'_>) -> JobsAnswer {
     let mut windows = autumn::windows(&ground);
     windows.extend(winter::windows(&ground));
     windows.extend(spring::windows(&ground));
+    indoors::left_out(&ground, &mut windows);
     let apiary = question.apiary;
     let members = question.colonies.map_or(question.year.paths.len(), |plan| plan.members);
     JobsAnswer {
@@ -142,5 +144,6 @@ fn notes(ground: &Ground<'_>) -> Vec<String> {
             "No colony is counted for this season yet: brood and hunger stand on rules of the trade alone.".to_owned(),
         );
     }
+    notes.extend(indoors::minds(ground));
     notes
 }

@@ -16,6 +16,7 @@ mod gifts;
 pub mod glossary;
 mod hive;
 mod hunger;
+pub mod indoors;
 pub mod jobs;
 mod left_out;
 pub mod lessons;

@@ -68,7 +68,7 @@ impl<'a> Ground<'a> {
     pub fn of(question: NowQuestion<'a>) -> Self {
         let apiary = question.plan.apiary;
         let environment = yard::environment(&apiary.site, question.plan.winter, apiary.as_of);
-        let housed = yard::housed(apiary);
+        let housed = yard::housed_to(apiary, question.as_of);
         let mut ground = Self { question, environment, housed, visits: Vec::new() };
         let until = ground.until();
         let of_colony = |id: ColonyId| {
@@ -243,9 +243,9 @@ impl<'a> Ground<'a> {
                 plan.system,
             ),
             currency: apiary.money.currency.clone(),
-            flight_day: flight_day::next(&self.environment, until, plan.as_of),
-            lid: lid::tomorrow(&self.environment, until, self.question.thresholds, plan.system),
-            open_first: open_first::of(apiary, &colonies, end),
+            flight_day: flight_day::next(&self.environment, &self.housed, until, plan.as_of),
+            lid: lid::tomorrow(&self.environment, &self.housed, (until, self.question.thresholds), plan.system),
+            open_first: open_first::of(apiary, (&colonies, &first), end),
             colonies,
             first,
         }

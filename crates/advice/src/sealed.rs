@@ -44,7 +44,8 @@ pub(crate) fn refuse_try(housed: &Housed, parameters: &Parameters) -> Result<(),
 #[must_use]
 pub fn told(mut faults: Faults, parameters: &Parameters) -> Faults {
     for sealed in &faults.sealed {
-        let housed = Housed { colony: sealed.colony.clone(), hive: sealed.hive.clone(), neighbour: None };
+        let housed =
+            Housed { colony: sealed.colony.clone(), hive: sealed.hive.clone(), neighbour: None, stays: Vec::new() };
         let own = |field: &str| field.starts_with("hive ");
         let fault = faults.faults.iter_mut().find(|fault| fault.line == sealed.line && own(&fault.field));
         if let Some(fault) = fault {

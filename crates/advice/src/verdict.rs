@@ -26,6 +26,7 @@ use snowhum_winter::Trajectory;
 
 use crate::LooksTo;
 use crate::actions::touched;
+use crate::indoors::{self, IndoorsAnswer};
 use crate::plan::Base;
 use crate::statistics::{mean_and_error, rounded};
 use crate::words::{day, short_day};
@@ -137,6 +138,9 @@ pub struct ColonyFirst {
     /// The lines it stands so near that another seed may say another thing.
     #[serde(default)]
     pub near: Vec<Line>,
+    /// Where its hive stands, or is to stand, that winters indoors.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub indoors: Option<IndoorsAnswer>,
 }
 
 impl Step {
@@ -150,6 +154,12 @@ impl Step {
 }
 
 impl ColonyFirst {
+    /// Whether its hive stands indoors on the day asked about.
+    #[must_use]
+    pub fn is_indoors(&self) -> bool {
+        self.indoors.as_ref().is_some_and(|indoors| indoors.is_in)
+    }
+
     /// What is first, and if nothing is, what is known against it; no capital, no stop.
     #[must_use]
     pub fn says(&self, system: System) -> String {
@@ -282,10 +292,17 @@ fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, mut programme: Prog
         }),
         short_kg: if lives { rounded(base.shortages[at].get(), 1) } else { 0.0 },
         why: why::of(ground, at, facts, (&programme, run, if_done)),
+        indoors: indoors_of(ground, at).filter(|_| lives),
         near: programme.held.near,
         steps: programme.steps,
         if_done,
     }
+}
+
+/// Where the hive of the colony at a place winters indoors, if it does.
+fn indoors_of(ground: &Ground<'_>, at: usize) -> Option<IndoorsAnswer> {
+    let question = ground.base.question;
+    indoors::of(question.apiary, &ground.base.housed[at].colony, ground.today, question.system)
 }
 
 /// The word of a colony with its steps in order.

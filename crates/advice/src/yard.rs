@@ -6,7 +6,7 @@ use snowhum_units::{Fraction, Metre};
 use snowhum_weather::{Ensemble, Place};
 use snowhum_winter::{Environment, Housed, YardShelter};
 
-use crate::winter_bees;
+use crate::{indoors, winter_bees};
 
 /// Height of a hive's middle over ground, for the wind it feels.
 const HIVE_HEIGHT: Metre = Metre::new(0.8);
@@ -50,7 +50,7 @@ pub fn environment(site: &Site, weather: &Ensemble, first_day: Date) -> Environm
 /// Every colony as [`housed`] has it, each queen as she was last found to stand up to a day.
 #[must_use]
 pub fn housed_on(apiary: &Apiary, day: Date) -> Vec<Housed> {
-    let mut all = housed(apiary);
+    let mut all = housed_to(apiary, day);
     for housed in &mut all {
         housed.colony.autumn.queen = apiary.queen_on(&housed.colony, day);
     }
@@ -63,18 +63,29 @@ pub fn housed_on(apiary: &Apiary, day: Date) -> Vec<Housed> {
 /// Of two hives that touch, the one with fewer bees is warmed by the other; a hive that is warmed warms no third.
 #[must_use]
 pub fn housed(apiary: &Apiary) -> Vec<Housed> {
+    housed_to(apiary, apiary.as_of)
+}
+
+/// The same, in the rooms they stand in by what was noted up to a day. Hives that do not winter side by side warm none.
+#[must_use]
+pub fn housed_to(apiary: &Apiary, until: Date) -> Vec<Housed> {
     let with_hive: Vec<_> =
         apiary.colonies.iter().filter_map(|colony| Some((colony, apiary.hive_of(colony)?))).collect();
+    let stays: Vec<_> = with_hive.iter().map(|(colony, _)| indoors::stays(apiary, colony, until)).collect();
     let bees = |at: usize| with_hive[at].0.bees.p50;
     let beside = |at: usize| {
         let touching = with_hive[at].1.neighbour.as_ref()?.hive;
-        with_hive.iter().position(|(_, other)| other.id == touching).filter(|&lender| bees(lender) > bees(at))
+        with_hive
+            .iter()
+            .position(|(_, other)| other.id == touching)
+            .filter(|&lender| bees(lender) > bees(at) && stays[lender] == stays[at])
     };
     let warmed = |at: usize| beside(at).filter(|&lender| beside(lender).is_none());
     let house = |(at, (colony, hive)): (usize, &(&Colony, &Hive))| Housed {
         colony: (*colony).clone(),
         hive: (*hive).clone(),
         neighbour: warmed(at),
+        stays: stays[at].clone(),
     };
     with_hive.iter().enumerate().map(house).collect()
 }

@@ -5,6 +5,7 @@ mod bees;
 mod boxes;
 mod colony;
 mod hive;
+mod indoors;
 mod layers;
 mod record;
 mod report;

@@ -1,6 +1,6 @@
 //! A hive as it is built for this winter, from the floor up.
 
-use crate::HiveId;
+use crate::{HiveId, IndoorPlan};
 use serde::{Deserialize, Serialize};
 use snowhum_units::{
     Degree, Fraction, JoulePerKilogramKelvin, KilogramPerCubicMetre, Metre, SquareMetre, WattPerMetreKelvin,
@@ -41,6 +41,9 @@ pub struct Hive {
     pub stand: Metre,
     /// A hive that touches this one.
     pub neighbour: Option<Neighbour>,
+    /// Where it is to winter, if indoors.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub indoors: Option<IndoorPlan>,
 }
 
 /// A hive touching another, which then loses no heat on that side to the open air.

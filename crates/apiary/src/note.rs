@@ -13,6 +13,7 @@ mod weighing;
 pub use act::{Act, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR, SYRUP_KG_PER_LITRE};
 pub(crate) use acts::mites_counted;
 pub use examined::{Examined, Found, FoundSign, Likeliest, SpringCount};
+pub(crate) use grammar::percent;
 pub use grammar::{sign_examples, split_entries};
 pub use sign::{DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign};
 pub use treatment::{TreatmentDetail, TreatmentNote};

@@ -97,11 +97,23 @@ impl NotedOpenings {
         }
     }
 
-    /// Takes in what was done: an opening made anew is clear.
+    /// Snow and ice stay outdoors.
+    fn thaw(&mut self, at: Timestamp) {
+        let is_frozen =
+            |opening: &NotedOpening| matches!(opening.state, OpeningState::DriftedOver | OpeningState::Iced);
+        for opening in [&mut self.entrance, &mut self.upper_hole] {
+            if opening.as_ref().is_some_and(is_frozen) {
+                noted(opening, OpeningState::Clear, at);
+            }
+        }
+    }
+
+    /// Takes in what was done: an opening made anew is clear, and so is one that is carried out of the snow.
     pub fn take(&mut self, act: &Act, at: Timestamp) {
         match act {
             Act::Changed(SetupChange::Entrance(_)) => noted(&mut self.entrance, OpeningState::Clear, at),
             Act::Changed(SetupChange::UpperHole(_)) => noted(&mut self.upper_hole, OpeningState::Clear, at),
+            Act::CarriedIn(_) => self.thaw(at),
             _ => {}
         }
     }
@@ -172,11 +184,8 @@ impl Apiary {
         last.max_by_key(|(at, _)| *at).map_or_else(has_hole, |(_, has)| has)
     }
 
-    /// Refuses a note on an opening that a colony's hive has not got.
-    ///
-    /// # Errors
-    /// When an upper hole is spoken of and there is none.
-    pub fn check_opening(&self, colony: ColonyId, entry: &Entry) -> Result<(), Wrong> {
+    /// Refuses a note on an opening that a colony's hive has not got: an upper hole where there is none.
+    pub(crate) fn check_opening(&self, colony: ColonyId, entry: &Entry) -> Result<(), Wrong> {
         let speaks_of_it = matches!(entry, Entry::Sign(Sign::UpperEntrance(_)));
         if !speaks_of_it || self.has_upper_hole(colony) {
             return Ok(());

@@ -145,7 +145,7 @@ impl Apiary {
             let wrong = Wrong::new("no colony is counted", "count those that live");
             faults.push(SeasonFault { colony: None, field: "colony", wrong });
         }
-        let hives: Vec<Hive> = self.hives.iter().map(|hive| self.as_dressed(hive)).collect();
+        let hives: Vec<Hive> = self.hives.iter().map(|hive| self.as_dressed(hive).with_open_dates()).collect();
         let mut colonies = Vec::new();
         for count in counts {
             let read = self.counted(count, &hives, as_of, bare);

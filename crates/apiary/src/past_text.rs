@@ -5,7 +5,7 @@ use crate::{Apiary, AutumnCount, Mites, QueenState, food_words, strength_words};
 use toml_edit::{ArrayOfTables, DocumentMut, Item, Table, Value, value};
 
 /// What a colony keeps from one autumn to the next; all else is found anew.
-const STAYS: [&str; 6] = ["id", "name", "hive", "kind", "boxes", "stores_kind"];
+const STAYS: [&str; 7] = ["id", "name", "hive", "kind", "boxes", "stores_kind", "indoors"];
 
 /// The text of the next autumn's file: the same yard and hives, the colonies that were counted with what was found, and the
 /// file of the winter before by its name. `next` is that autumn as it was read from the counts.
@@ -18,6 +18,14 @@ pub fn season_text(last: &str, file: &str, next: &Apiary, counts: &[AutumnCount]
     if let Some(head) = document.get_mut("apiary").and_then(Item::as_table_mut) {
         head.insert("as_of", value(next.as_of.to_string()));
         head.insert("last_winter", value(file));
+    }
+    // The days in and out of the winter before are none of the next.
+    for key in ["indoors", "hive"] {
+        let tables = document.get_mut(key).and_then(Item::as_array_of_tables_mut);
+        tables.into_iter().flat_map(ArrayOfTables::iter_mut).for_each(|table| {
+            table.remove("in");
+            table.remove("out");
+        });
     }
     if let Some(colonies) = document.get_mut("colony").and_then(Item::as_array_of_tables_mut) {
         renew(colonies, next, counts);

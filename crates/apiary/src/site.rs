@@ -1,6 +1,6 @@
 //! Where the hives stand, and what things cost there.
 
-use crate::{Act, ApiaryId, Colony, Entry, Hive, Note, PastWinter};
+use crate::{Act, ApiaryId, Colony, Entry, Hive, Note, PastWinter, Room};
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_units::{Degree, Metre};
@@ -23,6 +23,9 @@ pub struct Apiary {
     pub site: Site,
     /// Prices and worth.
     pub money: Money,
+    /// Rooms that hives winter in.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub rooms: Vec<Room>,
     /// The hives in walking order.
     pub hives: Vec<Hive>,
     /// The colonies, each in a hive of `hives`.
@@ -52,9 +55,11 @@ impl Apiary {
         let noted = self.notes.iter().flat_map(|note| &note.entries).flat_map(|entry| match entry {
             Entry::Words(words) => vec![words],
             Entry::Act(Act::Treated(given)) => given.details.values().collect(),
+            Entry::Act(Act::CarriedIn(room)) => vec![room],
             Entry::Act(_) | Entry::Sign(_) => Vec::new(),
         });
-        let own = std::iter::once(&self.name).chain(&self.registration).chain(names).chain(noted);
+        let rooms = self.rooms.iter().map(|room| &room.name);
+        let own = std::iter::once(&self.name).chain(&self.registration).chain(names).chain(rooms).chain(noted);
         own.chain(layers.map(|layer| &layer.material.name)).map(String::as_str)
     }
 }

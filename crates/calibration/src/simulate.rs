@@ -125,7 +125,8 @@ impl Members {
         let names = JointDraw::NAMES.iter().map(|name| (*name).to_owned()).collect();
         parameters.joint = JointDraws { names, rows: rows.to_vec(), ..JointDraws::default() };
         let first = parameters.joint.first(seed);
-        let colonies = [Housed { colony: colony_of(kind), hive: langstroth(dress(study)), neighbour: None }];
+        let colonies =
+            [Housed { colony: colony_of(kind), hive: langstroth(dress(study)), neighbour: None, stays: Vec::new() }];
         let yard = Yard { environment, parameters: &parameters, colonies: &colonies };
         let settings = Settings { members: rows.len() * replicates, seed, record: Record::Days };
         Self { trajectory: run(&yard, &Schedule::default(), settings).swap_remove(0), rows: rows.len(), first }

@@ -6,6 +6,7 @@ mod exit;
 mod keep;
 mod new_file;
 mod progress;
+mod room_record;
 mod sources;
 mod text;
 mod weather_source;

@@ -5,6 +5,7 @@ use std::path::Path;
 use snowhum_apiary::{Apiary, Colony, Doubt, Faults, PastWinter};
 
 use crate::args::Common;
+use crate::room_record::with_records;
 use crate::{exit, keep, progress, text};
 
 /// Largest yard file read, so that a wrong path cannot fill memory.
@@ -44,6 +45,7 @@ fn yard_alone(path: &Path) -> anyhow::Result<Apiary> {
     let read = snowhum_apiary::read_bytes(&bytes, &path.display().to_string());
     let (apiary, advisories) = read.map_err(|faults| told(faults).map_or_else(|error| error, exit::input))?;
     of_today(path, &apiary)?;
+    let apiary = with_records(path, apiary)?;
     if !advisories.is_empty() {
         progress::note(&format!(
             "{} things were taken for granted; to see them:\n  snowhum check {}",

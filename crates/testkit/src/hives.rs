@@ -99,6 +99,7 @@ pub fn own_hive(dress: Dress, length: f64, width: f64, depth: f64, frames: u32) 
         facing: Degree::new(180.0),
         stand: Metre::new(0.4),
         neighbour: None,
+        indoors: None,
     }
 }
 

@@ -31,7 +31,7 @@ pub(crate) fn ask(parameters: &Parameters, dress: Dress, question: SteadyQuestio
 
 /// The answer for any hive.
 pub(crate) fn ask_of(parameters: &Parameters, hive: Hive, question: SteadyQuestion) -> SteadyAnswer {
-    let housed = Housed { colony: colony(question.bees, 20.0), hive, neighbour: None };
+    let housed = Housed { colony: colony(question.bees, 20.0), hive, neighbour: None, stays: Vec::new() };
     steady(&housed, parameters, question)
 }
 

@@ -124,7 +124,7 @@ fn go(parameters: &Parameters, colony: Colony, weather: &Ensemble, settings: Set
     let shelter = YardShelter { wind: Fraction::new(0.4), sun: Fraction::new(1.0) };
     let environment = Environment::yard(weather, place(), shelter, jiff::civil::date(2025, 10, 1));
     let hive = langstroth(Dress { lid_foam_mm: 50.0, ..Dress::BARE });
-    let colonies = [Housed { colony, hive, neighbour: None }];
+    let colonies = [Housed { colony, hive, neighbour: None, stays: Vec::new() }];
     let yard = Yard { environment: &environment, parameters, colonies: &colonies };
     run(&yard, &Schedule::default(), settings).swap_remove(0)
 }

@@ -61,7 +61,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
 fn one(number: u128) -> Housed {
     let mut colony = colony(16_000.0, 18.0);
     colony.id.0 = Uuid::from_u128(100 + number);
-    Housed { colony, hive: langstroth(Dress { lid_foam_mm: 50.0, ..Dress::BARE }), neighbour: None }
+    Housed { colony, hive: langstroth(Dress { lid_foam_mm: 50.0, ..Dress::BARE }), neighbour: None, stays: Vec::new() }
 }
 
 fn watched(scene: &Scene<'_>, notes: &[Note], before: Option<Vec<Watching>>) -> Vec<Watching> {

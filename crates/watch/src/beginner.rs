@@ -58,6 +58,7 @@ impl DeadBeesSeen {
                 died: self.deaths_a_day,
                 flight_hours: if flight < flies { DAY_HOURS } else { 0.0 },
                 carried: true,
+                indoors: false,
                 fresh_snow_m: 0.0,
                 air_c: air_c + 6.0 * normal_quantile(air),
             };

@@ -21,6 +21,8 @@ pub(crate) struct LitterDay {
     pub flight_hours: f64,
     /// Whether bees are there to carry.
     pub carried: bool,
+    /// Whether the hive stands in a dark room: its dead stay on its floor, for want of a flight and of light to crawl to.
+    pub indoors: bool,
     /// Depth of fresh snow, m.
     pub fresh_snow_m: f64,
     /// Mean outdoor air, °C.
@@ -57,6 +59,7 @@ impl Litter {
             return;
         }
         let mild = ((day.air_c - law.fall_out_none_c) / -law.fall_out_none_c).clamp(0.0, 1.0);
+        let mild = if day.indoors { 0.0 } else { mild };
         let out = mild * law.fall_out * day.died;
         let afield = flown * law.lost_afield * day.died;
         let carried = flown * law.carried_out * self.floor;
@@ -93,7 +96,7 @@ mod tests {
     };
 
     fn cold() -> LitterDay {
-        LitterDay { died: 50.0, flight_hours: 0.0, carried: true, fresh_snow_m: 0.0, air_c: 0.0 }
+        LitterDay { died: 50.0, flight_hours: 0.0, carried: true, indoors: false, fresh_snow_m: 0.0, air_c: 0.0 }
     }
 
     #[test]
@@ -106,6 +109,15 @@ mod tests {
         assert!(before.floor > 1_000.0 && before.outside < 50.0, "{before:?}");
         litter.day(&LAW, &LitterDay { flight_hours: 4.0, ..cold() });
         assert!(litter.outside > 500.0, "{litter:?}");
+    }
+
+    #[test]
+    fn the_dead_of_a_hive_indoors_stay_on_its_floor() {
+        let mut litter = Litter::default();
+        for _ in 0..30 {
+            litter.day(&LAW, &LitterDay { indoors: true, air_c: 4.0, ..cold() });
+        }
+        assert_eq!((litter.floor, litter.outside), (1_500.0, 0.0));
     }
 
     #[test]
@@ -122,8 +134,7 @@ mod tests {
     fn the_dead_carry_nobody_out() {
         let mut litter = Litter { floor: 3_000.0, outside: 20.0 };
         for _ in 0..30 {
-            litter
-                .day(&LAW, &LitterDay { flight_hours: 5.0, carried: false, died: 0.0, fresh_snow_m: 0.0, air_c: 5.0 });
+            litter.day(&LAW, &LitterDay { flight_hours: 5.0, carried: false, died: 0.0, air_c: 5.0, ..cold() });
         }
         assert_eq!(litter.floor, 3_000.0);
         assert!(litter.outside < 1.0);

@@ -2,7 +2,7 @@
 
 use jiff::Timestamp;
 use snowhum_apiary::SnowCover;
-use snowhum_winter::Yard;
+use snowhum_winter::{Outside, Yard};
 
 use crate::parameters::Parameters;
 use crate::{Conditions, FreshSnow};
@@ -31,23 +31,28 @@ impl Scene<'_> {
         (hour <= 24 * self.yard.environment.days()).then_some(hour)
     }
 
-    /// The day of a visit as the keeper saw it; what was not noted is the mean of the weather paths at that hour.
+    /// The day of a visit to a colony as the keeper saw it; what was not noted is the mean of the weather paths at that hour.
+    /// Of a hive indoors what counts is the room: the weather noted is that of the yard.
     #[must_use]
-    pub fn conditions(&self, hour: usize, noted: &snowhum_apiary::Conditions) -> Conditions {
+    pub fn conditions(&self, place: usize, hour: usize, noted: &snowhum_apiary::Conditions) -> Conditions {
         const WEEK: usize = 168;
         /// Depth that fresh snow is taken for where only "new" was noted, m.
         const FRESH_M: f64 = 0.05;
         /// Depth gained in a day, m, from which it snowed (judgement).
         const SNOWED_M: f64 = 0.02;
         let now = hour.saturating_sub(1);
-        let air_now = self.mean(now, |outside| outside.air.celsius());
+        let indoors = snowhum_apiary::Conditions::default();
+        let noted = if self.is_indoors(place, hour) { &indoors } else { noted };
+        let air_now = self.mean(place, now, |outside| outside.air.celsius());
         let week = (now.saturating_sub(WEEK)..=now).step_by(6);
         let count = week.clone().count().max(1) as f64;
-        let lying = self.mean(now, |outside| outside.snow.get());
-        let yesterday = self.mean(now.saturating_sub(24), |outside| outside.snow.get());
+        let lying = self.mean(place, now, |outside| outside.snow.get());
+        let yesterday = self.mean(place, now.saturating_sub(24), |outside| outside.snow.get());
         Conditions {
             air_c: noted.air_k.map_or(air_now, |air| air.celsius()),
-            wind_m_per_s: noted.wind_m_per_s.map_or_else(|| self.mean(now, |o| o.wind.get()), |wind| wind.get()),
+            wind_m_per_s: noted
+                .wind_m_per_s
+                .map_or_else(|| self.mean(place, now, |outside| outside.wind.get()), |wind| wind.get()),
             snow_m: match noted.snow {
                 Some(SnowCover::None) => 0.0,
                 Some(_) => lying.max(FRESH_M),
@@ -58,7 +63,7 @@ impl Scene<'_> {
                 (Some(SnowCover::New), false) => FreshSnow::Noted,
                 _ => FreshSnow::None,
             },
-            week_c: week.map(|hour| self.mean(hour, |outside| outside.air.celsius())).sum::<f64>() / count,
+            week_c: week.map(|hour| self.mean(place, hour, |outside| outside.air.celsius())).sum::<f64>() / count,
             season_day: self.season_day(hour),
         }
     }
@@ -72,9 +77,23 @@ impl Scene<'_> {
         day.rem_euclid(365.25)
     }
 
-    fn mean(&self, hour: usize, of: impl Fn(&snowhum_winter::Outside) -> f64) -> f64 {
-        let paths = if hour < self.known_hours { 1 } else { self.yard.environment.paths() };
-        let found = (0..paths).filter_map(|path| self.yard.environment.outside(hour, path));
+    /// Whether a colony's hive stands indoors at the end of an hour of the run.
+    #[must_use]
+    pub fn is_indoors(&self, place: usize, hour: usize) -> bool {
+        let housed = self.yard.colonies.get(place);
+        housed.is_some_and(|housed| housed.is_indoors(self.yard.environment, hour.saturating_sub(1)))
+    }
+
+    /// What lies outside a colony's hive in an hour on a path.
+    pub(crate) fn outside(&self, place: usize, hour: usize, path: usize) -> Option<Outside> {
+        self.yard.colonies.get(place)?.outside(self.yard.environment, hour, path)
+    }
+
+    fn mean(&self, place: usize, hour: usize, of: impl Fn(&Outside) -> f64) -> f64 {
+        // Paths are one while the weather is known; a room has its own air on each.
+        let is_known = hour < self.known_hours && !self.is_indoors(place, hour + 1);
+        let paths = if is_known { 1 } else { self.yard.environment.paths() };
+        let found = (0..paths).filter_map(|path| self.outside(place, hour, path));
         let (sum, count) = found.fold((0.0, 0.0), |(sum, count), outside| (sum + of(&outside), count + 1.0));
         if count > 0.0 { sum / count } else { 0.0 }
     }

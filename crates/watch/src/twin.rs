@@ -65,7 +65,7 @@ impl Twin {
     pub fn advance(&mut self, scene: &Scene<'_>, hour: usize) {
         while let Some(step) = self.of.step(scene, None, hour) {
             if step == Step::Day {
-                let today = DayOut::of(scene, self.of.hour());
+                let today = DayOut::of(scene, self.of.place(), self.of.hour());
                 self.of.keep_day(&today);
                 self.fates = (0..self.fates.len()).map(|m| self.fell(m, &today)).collect();
             }

@@ -47,7 +47,10 @@ impl Noted<'_> {
     /// new. Empty if there are more visited colonies than the yard has.
     #[must_use]
     pub fn watch(&self, before: Option<Vec<Watching>>) -> Vec<Watching> {
-        let before = before.filter(|before| before.len() == self.visits.len()).unwrap_or_default();
+        let is_of_these = |before: &Vec<Watching>| {
+            before.len() == self.visits.len() && before.iter().all(|one| one.stands_in(self.scene))
+        };
+        let before = before.filter(is_of_these).unwrap_or_default();
         let walks = walks(self.visits.iter().map(Vec::as_slice));
         let old = Old::of(&before, self.visits);
         let hours = old.hours(self, &walks, &before);

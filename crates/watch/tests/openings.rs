@@ -29,7 +29,7 @@ fn watched(scene: &Scene<'_>, seen: &[(usize, Sign)], until: usize) -> Estimate 
     let mut estimate = Estimate::begin(scene, 0, SIZES).unwrap();
     for (hour, sign) in seen {
         estimate.advance(scene, None, *hour);
-        let day = scene.conditions(*hour, &Default::default());
+        let day = scene.conditions(0, *hour, &Default::default());
         estimate.look(scene, &day, std::slice::from_ref(sign));
     }
     estimate.advance(scene, None, until);

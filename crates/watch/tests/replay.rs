@@ -270,7 +270,7 @@ fn a_living_colony_that_shows_the_usual_is_never_given_up() {
     for visit in 0..12 {
         let hour = 24 * (10 + 14 * visit) + 11;
         estimate.advance(&scene, None, hour);
-        let day = scene.conditions(hour, &Conditions::default());
+        let day = scene.conditions(0, hour, &Conditions::default());
         let count = DeadCount::Counted(usual_count(&scene, &estimate, &day));
         // A hum is heard in fewer than half of all visits: the usual visit hears none.
         let seen =

@@ -347,8 +347,8 @@ struct Key {
 
 impl Key {
     fn of(ask: &Ask) -> Self {
-        let read = ask.apiary.notes.iter().filter_map(|note| Some((note.at, note.conditions.air_k?))).collect();
-        Self { facts: Apiary { notes: Vec::new(), ..ask.apiary.clone() }, day: ask.day, read }
+        let facts = Apiary { notes: Vec::new(), ..ask.apiary.clone() };
+        Self { facts, day: ask.day, read: ask.apiary.outdoor_air().collect() }
     }
 }
 

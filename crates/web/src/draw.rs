@@ -76,7 +76,8 @@ fn hive(view: &View, at: usize) -> Option<snowhum_picture::HiveSection> {
     let settled = present.settled.get(at)?.as_ref();
     let noted = present.openings.get(at).copied().unwrap_or_default();
     let within = section::Within::estimated(housed, colony, noted, view.now.time_zone().clone());
-    let hive = section::of(housed, &within, settled, &present.today, view.settings.system);
+    let today = present.at_hives.get(at).unwrap_or(&present.today);
+    let hive = section::of(housed, &within, settled, today, view.settings.system);
     Some(snowhum_picture::HiveSection { speech: view.settings.speech, ..hive })
 }
 

@@ -14,7 +14,7 @@ use snowhum_watch::Watching;
 use snowhum_winter::{Housed, StartFrom, SteadyQuestion};
 
 use crate::section;
-use crate::weather_ahead::{Day, Today, coming, today};
+use crate::weather_ahead::{Day, Today, at_hives, coming, today};
 
 /// A question about a yard.
 #[derive(Debug, Clone)]
@@ -40,6 +40,8 @@ pub struct Present {
     pub days: Vec<Day>,
     /// Each colony in its hive as it stands.
     pub housed: Vec<Housed>,
+    /// What lies outside each of them: the yard, or a room.
+    pub at_hives: Vec<Today>,
     /// Entrance and upper hole of each as last noted.
     pub openings: Vec<NotedOpenings>,
     /// Each hive settled at today's weather; none where no colony is likely to live.
@@ -87,19 +89,21 @@ impl Present {
         let watchings = ground.watch_on(before);
         let now = ground.now(&watchings);
         let today = today(&question);
-        let housed = section::as_dressed(question.plan.apiary, yard::housed(question.plan.apiary), question.as_of);
+        let housed = yard::housed_to(question.plan.apiary, question.as_of);
+        let housed = section::as_dressed(question.plan.apiary, housed, question.as_of);
+        let at_hives = at_hives(&question, &housed, today);
         let openings = section::openings_noted(question.plan.apiary, &housed, question.as_of);
         let settled = housed
             .iter()
             .zip(&openings)
-            .zip(&now.colonies)
-            .map(|((housed, noted), colony)| {
+            .zip(now.colonies.iter().zip(&at_hives))
+            .map(|((housed, noted), (colony, today))| {
                 let bees = colony.bees.as_ref().filter(|_| !colony.is_gone())?.p50;
                 let housed = Housed { hive: housed.hive.with_openings(noted), ..housed.clone() };
-                Some(hive(&housed, question.plan.parameters, steady(&today, bees)))
+                Some(hive(&housed, question.plan.parameters, steady(today, bees)))
             })
             .collect();
-        (Self { now, days: coming(&question), today, housed, openings, settled }, watchings)
+        (Self { now, days: coming(&question), today, housed, at_hives, openings, settled }, watchings)
     }
 }
 

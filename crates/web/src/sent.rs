@@ -92,7 +92,7 @@ impl Sent {
         let wrong = |wrong: &dyn std::fmt::Display| format!("{}: {}: {wrong}", colony.name, shortened(&written));
         let bare = Bare::In(view.settings.system);
         let entry = Entry::read_in(&written, &|name| view.named(name), bare).map_err(|error| wrong(&error))?;
-        view.apiary.check_opening(colony.id, &entry).map_err(|error| wrong(&error))?;
+        view.apiary.check_entry(colony.id, &entry).map_err(|error| wrong(&error))?;
         Ok(entry)
     }
 

@@ -4,6 +4,7 @@ use axum::extract::FromRequestParts;
 use axum::http::Uri;
 use axum::http::request::Parts;
 use jiff::ZonedDateTime;
+use snowhum_advice::indoors::IndoorsAnswer;
 use snowhum_advice::now::ColonyNow;
 use snowhum_apiary::{Apiary, Colony, ColonyId, Note};
 use std::convert::Infallible;
@@ -111,6 +112,17 @@ impl View {
         let mut notes: Vec<&Note> = self.apiary.notes.iter().filter(is_shown).collect();
         notes.sort_by_key(|note| std::cmp::Reverse((note.at, note.id)));
         notes
+    }
+
+    /// Whether a colony's hive stands indoors on the day asked about.
+    pub(crate) fn is_indoors(&self, colony: &Colony) -> bool {
+        let today = self.now.date();
+        self.apiary.stays(colony, today).iter().any(|stay| stay.holds(today))
+    }
+
+    /// Where a colony's hive winters, if indoors, by its place in the yard.
+    pub(crate) fn indoors(&self, at: usize) -> Option<&IndoorsAnswer> {
+        self.standing.as_ref()?.present.now.first.colonies.get(at)?.indoors.as_ref()
     }
 
     /// Whether a colony's hive has an upper hole.

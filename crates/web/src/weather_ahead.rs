@@ -6,7 +6,7 @@ use snowhum_advice::now::NowQuestion;
 use snowhum_advice::yard;
 use snowhum_units::{Fraction, Kelvin, Metre, MetrePerSecond};
 use snowhum_weather::{Ensemble, Hourly};
-use snowhum_winter::Environment;
+use snowhum_winter::{Environment, Housed, RoomStay};
 
 /// Days ahead that are shown.
 const SHOWN: usize = 7;
@@ -55,6 +55,25 @@ pub(crate) fn today(question: &NowQuestion<'_>) -> Today {
         wind: MetrePerSecond::new(at_hives(&|outside| outside.wind.get())),
         snow: Metre::new(at_hives(&|outside| outside.snow.get())),
     }
+}
+
+/// What lies outside each hive at noon: its room where it stands indoors, else the yard.
+pub(crate) fn at_hives(question: &NowQuestion<'_>, housed: &[Housed], today: Today) -> Vec<Today> {
+    let noon = first_hour_ahead(question).saturating_sub(12);
+    let outside = environment(question);
+    let of_room = |hive: &Housed| {
+        let holds =
+            |stay: &&RoomStay| stay.from <= question.as_of && stay.until.is_none_or(|until| question.as_of < until);
+        let stay = hive.stays.iter().find(holds)?;
+        let air = (0..outside.paths()).filter_map(|path| hive.outside(&outside, noon, path)).map(|one| one.air.get());
+        Some(Today {
+            air: Kelvin::new(middle(air.collect())),
+            humidity: stay.air.humidity,
+            wind: MetrePerSecond::ZERO,
+            snow: Metre::ZERO,
+        })
+    };
+    housed.iter().map(|hive| of_room(hive).unwrap_or(today)).collect()
 }
 
 pub(crate) fn coming(question: &NowQuestion<'_>) -> Vec<Day> {

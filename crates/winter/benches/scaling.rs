@@ -23,7 +23,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let one = |number: usize| {
         let mut colony = colony(18_000.0, 22.0);
         colony.id.0 = uuid::Uuid::from_u128(1 + number as u128);
-        Housed { colony, hive: langstroth(Dress::BARE), neighbour: None }
+        Housed { colony, hive: langstroth(Dress::BARE), neighbour: None, stays: Vec::new() }
     };
     let housed: Vec<Housed> = (0..colonies).map(one).collect();
     let yard = Yard { environment: &environment, parameters: &parameters, colonies: &housed };

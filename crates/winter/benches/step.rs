@@ -29,7 +29,8 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let shelter = YardShelter { wind: Fraction::new(0.4), sun: Fraction::new(1.0) };
     let weather = changeable(-3.0, HOURS, 2 * LANES);
     let environment = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 10, 1));
-    let housed = [Housed { colony: colony(18_000.0, 22.0), hive: langstroth(Dress::BARE), neighbour: None }];
+    let housed =
+        [Housed { colony: colony(18_000.0, 22.0), hive: langstroth(Dress::BARE), neighbour: None, stays: Vec::new() }];
     let yard = Yard { environment: &environment, parameters: &parameters, colonies: &housed };
     let as_json = std::env::args().any(|argument| argument == "--json");
     let mut figures = Vec::new();

@@ -14,6 +14,7 @@ use crate::block::Block;
 use crate::daily::BlockDay;
 use crate::environment::{Environment, Walk};
 use crate::history::{Record, Trajectory, member_end};
+use crate::indoors::{RoomStay, Rooms};
 use crate::joint::World;
 use crate::lanes::LANES;
 use crate::laws::Laws;
@@ -31,6 +32,8 @@ pub struct Housed {
     pub hive: Hive,
     /// Place in the yard of the hive that touches this one.
     pub neighbour: Option<usize>,
+    /// When it stands indoors, in order of time.
+    pub stays: Vec<RoomStay>,
 }
 
 /// What a run is made of.
@@ -59,6 +62,7 @@ pub struct Settings {
 #[derive(Debug, Clone)]
 pub(crate) struct Running {
     pub(crate) shell: Shell,
+    pub(crate) rooms: Rooms,
     pub(crate) cluster: Cluster,
     /// Bees on those frames.
     pub(crate) bees_counted: f64,
@@ -121,6 +125,7 @@ impl Running {
             blocks: indices.clone().map(block).collect(),
             walks: indices.map(|index| Walk::of_block(index, yard.environment.paths())).collect(),
             shell,
+            rooms: Rooms::of(&housed.stays, yard.environment),
             cluster,
             bees_counted: colony.bees.p50,
             dark_stores: start::darkness(colony.stores.kind),

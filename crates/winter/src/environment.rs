@@ -313,7 +313,9 @@ impl Columns {
     }
 }
 
-fn humidity_ratio(t_c: f64, humidity: f64, pressure_pa: f64) -> f64 {
+/// kg of water in a kilogram of dry air.
+#[inline(always)]
+pub(crate) fn humidity_ratio(t_c: f64, humidity: f64, pressure_pa: f64) -> f64 {
     let saturated = saturation_ratio(t_c, 1.0 / pressure_pa);
     // Humidity is a share of vapour pressure; at winter pressures the ratio follows within a per mille.
     let e = humidity * saturated * pressure_pa / (crate::saturation::MOLAR_RATIO + saturated);

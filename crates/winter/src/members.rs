@@ -123,6 +123,7 @@ impl Members {
         }
         Hours {
             environment: yard.environment,
+            rooms: &running.rooms,
             shell: &running.shell,
             laws: &self.laws,
             walk: &running.walks[index],
@@ -136,7 +137,12 @@ impl Members {
 
     fn close(&mut self, yard: &Yard<'_>, index: usize, day: usize) {
         let running = &mut self.running;
-        let closing = Closing { shell: &running.shell, key: running.key, dark_stores: running.dark_stores };
+        let closing = Closing {
+            shell: &running.shell,
+            rooms: &running.rooms,
+            key: running.key,
+            dark_stores: running.dark_stores,
+        };
         close_day(yard, &self.laws, closing, index, day, &mut running.blocks[index]);
     }
 

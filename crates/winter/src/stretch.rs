@@ -9,6 +9,7 @@ use crate::daily::BlockDay;
 use crate::engine::{Running, Yard};
 use crate::environment::{Environment, Hour, Walk};
 use crate::history::Record;
+use crate::indoors::Rooms;
 use crate::lanes::{LANES, exp};
 use crate::laws::Laws;
 use crate::shell::Shell;
@@ -53,6 +54,7 @@ impl Stretch {
         for day in days {
             Hours {
                 environment: yard.environment,
+                rooms: &colony.rooms,
                 shell: &colony.shell,
                 laws,
                 walk: &colony.walks[index],
@@ -62,7 +64,12 @@ impl Stretch {
                 block,
             }
             .run();
-            let closing = Closing { shell: &colony.shell, key: colony.key, dark_stores: colony.dark_stores };
+            let closing = Closing {
+                shell: &colony.shell,
+                rooms: &colony.rooms,
+                key: colony.key,
+                dark_stores: colony.dark_stores,
+            };
             close_day(yard, laws, closing, index, day, block);
             if record == Record::Days {
                 stretch.days.push(BlockDay::of(&colony.shell, block, members));
@@ -77,6 +84,7 @@ impl Stretch {
 #[derive(Clone, Copy)]
 pub(crate) struct Closing<'a> {
     pub(crate) shell: &'a Shell,
+    pub(crate) rooms: &'a Rooms,
     pub(crate) key: Key,
     pub(crate) dark_stores: f64,
 }
@@ -84,7 +92,8 @@ pub(crate) struct Closing<'a> {
 /// What happens once a day: bees age and die, brood is laid, hunger and fate are booked. The day's sums are left.
 pub(crate) fn close_day(yard: &Yard<'_>, laws: &Laws, of: Closing<'_>, index: usize, day: usize, block: &mut Block) {
     scatter(laws, of.key, index, day, block);
-    laws.vectors.dispatch(Midnight { laws, season: season(yard, day), of, day: day as f64, block });
+    let season = of.rooms.seen(day, season(yard, day));
+    laws.vectors.dispatch(Midnight { laws, season, of, day: day as f64, block });
 }
 
 /// The end of a day of one block, compiled as the hours are.
@@ -143,6 +152,8 @@ pub(crate) fn season(yard: &Yard<'_>, day: usize) -> Season {
 /// Hours of one block: the inner loop, compiled for the widest vectors the machine has.
 pub(crate) struct Hours<'a> {
     pub(crate) environment: &'a Environment,
+    /// Rooms that the hive stands in.
+    pub(crate) rooms: &'a Rooms,
     pub(crate) shell: &'a Shell,
     pub(crate) laws: &'a Laws,
     pub(crate) walk: &'a Walk,
@@ -171,6 +182,7 @@ impl pulp::NullaryFnOnce for Hours<'_> {
             if !self.environment.hour(hour, self.walk, &mut outside) {
                 return;
             }
+            self.rooms.fill(hour, self.walk, self.environment.pressure(), &mut outside);
             let beside = self.beside.and_then(|faces| {
                 let since = hour.checked_sub(faces.begins)?;
                 self.walk.gather(&faces.values, since, paths, &mut face).then_some(&face)

@@ -23,7 +23,7 @@ fn settings(record: Record) -> Settings {
 }
 
 fn housed(colony: Colony) -> Housed {
-    Housed { colony, hive: langstroth(Dress { lid_foam_mm: 50.0, ..Dress::BARE }), neighbour: None }
+    Housed { colony, hive: langstroth(Dress { lid_foam_mm: 50.0, ..Dress::BARE }), neighbour: None, stays: Vec::new() }
 }
 
 fn one(environment: &Environment, housed: Housed, schedule: &Schedule) -> Trajectory {
@@ -214,7 +214,8 @@ fn a_warm_neighbour_warms_a_nucleus() {
     let mut small = colony(6_000.0, 8.0);
     small.frames_of_bees = 4.0;
     let warm = |neighbour| {
-        let colonies = [strong.clone(), Housed { colony: small.clone(), hive: nucleus.clone(), neighbour }];
+        let colonies =
+            [strong.clone(), Housed { colony: small.clone(), hive: nucleus.clone(), neighbour, stays: Vec::new() }];
         let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
         let out = run(&yard, &Schedule::default(), settings(Record::Days));
         out[1].hive(HiveDaily::Warm, 60..120).unwrap()

@@ -113,7 +113,7 @@ prop_compose! {
 }
 
 fn ask_of(hive: Hive, question: SteadyQuestion) -> SteadyAnswer {
-    let housed = Housed { colony: colony(question.bees, 20.0), hive, neighbour: None };
+    let housed = Housed { colony: colony(question.bees, 20.0), hive, neighbour: None, stays: Vec::new() };
     steady(&housed, &parameters(), question)
 }
 
@@ -140,7 +140,8 @@ fn under_snow(build: Build, still: SteadyQuestion, depth_m: f64) -> Vec<Trajecto
     // A warmer cluster wears less and keeps more bees, which give off more heat: the same bees are compared.
     let mut parameters = without_brood();
     parameters.load_wear.fix(0.0);
-    let colonies = [Housed { colony: colony(still.bees, 25.0), hive: build.hive(), neighbour: None }];
+    let colonies =
+        [Housed { colony: colony(still.bees, 25.0), hive: build.hive(), neighbour: None, stays: Vec::new() }];
     let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
     let alone = |seed| Settings { members: 1, seed, record: Record::Days };
     (0..LANES as u64).map(|seed| run(&yard, &Schedule::default(), alone(seed)).swap_remove(0)).collect()
@@ -160,7 +161,7 @@ fn long_winter(build: Build, colony: Colony, mean_c: f64, parameters: &Parameter
     let shelter = YardShelter { wind: Fraction::new(0.5), sun: Fraction::new(0.8) };
     let weather = changeable(mean_c, 24 * DAYS, 3);
     let environment = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 10, 1));
-    let colonies = [Housed { colony, hive: build.hive(), neighbour: None }];
+    let colonies = [Housed { colony, hive: build.hive(), neighbour: None, stays: Vec::new() }];
     let yard = Yard { environment: &environment, parameters, colonies: &colonies };
     let settings = Settings { members: LANES, seed: 9, record: Record::End };
     run(&yard, &Schedule::default(), settings).swap_remove(0).ends
@@ -178,7 +179,7 @@ fn winter(build: Build, colony: Colony, mean_c: f64, (days, members): (usize, us
     let weather = changeable(mean_c, 24 * days, 3);
     let environment = Environment::yard(&weather, place(), shelter, jiff::civil::date(2025, 10, 1));
     let parameters = parameters();
-    let colonies = [Housed { colony, hive: build.hive(), neighbour: None }];
+    let colonies = [Housed { colony, hive: build.hive(), neighbour: None, stays: Vec::new() }];
     let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };
     run(&yard, &Schedule::default(), Settings { members, seed: 9, record: Record::Days }).swap_remove(0)
 }

@@ -25,7 +25,8 @@ fn question(outside_c: f64) -> SteadyQuestion {
 }
 
 fn ask(dress: Dress, question: SteadyQuestion) -> SteadyAnswer {
-    let housed = Housed { colony: colony(question.bees, 20.0), hive: langstroth(dress), neighbour: None };
+    let housed =
+        Housed { colony: colony(question.bees, 20.0), hive: langstroth(dress), neighbour: None, stays: Vec::new() };
     steady(&housed, &parameters(), question)
 }
 

@@ -48,7 +48,7 @@ fn winter_of(
     dress: Dress,
     (parameters, schedule): (&Parameters, &Schedule),
 ) -> Trajectory {
-    let colonies = [Housed { colony, hive: langstroth(dress), neighbour: None }];
+    let colonies = [Housed { colony, hive: langstroth(dress), neighbour: None, stays: Vec::new() }];
     let yard = Yard { environment, parameters, colonies: &colonies };
     run(&yard, schedule, Settings { members: MEMBERS, seed: 5, record: Record::Days }).swap_remove(0)
 }
@@ -181,7 +181,7 @@ fn hives_of_one_yard_are_not_two_independent_draws() {
     let mate = |id| {
         let mut colony = colony(16_000.0, 26.0);
         colony.id = snowhum_apiary::ColonyId(uuid::Uuid::from_u128(id));
-        Housed { colony, hive: langstroth(Dress::BARE), neighbour: None }
+        Housed { colony, hive: langstroth(Dress::BARE), neighbour: None, stays: Vec::new() }
     };
     let (environment, colonies) = (outdoors(5.0), [mate(1), mate(2)]);
     let yard = Yard { environment: &environment, parameters: &parameters, colonies: &colonies };

@@ -44,7 +44,8 @@ pub(super) fn insulate_lid(situation: &Situation<'_>) -> Option<Candidate> {
 pub(super) fn wrap(situation: &Situation<'_>) -> Option<Candidate> {
     let hive = &situation.housed().hive;
     let wall = hive.boxes.last().map(|b| std::slice::from_ref(&b.wall)).map_or(0.0, resistance);
-    if wall >= GOOD_WALL || !hive.wrap.is_empty() {
+    // A hive that winters indoors needs none.
+    if wall >= GOOD_WALL || !hive.wrap.is_empty() || !situation.housed().stays.is_empty() {
         return None;
     }
     let base = situation.base;

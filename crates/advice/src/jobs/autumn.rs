@@ -4,6 +4,7 @@ use snowhum_winter::Status;
 
 use super::Ground;
 use super::answer::{JobWindow, Kind, Trigger};
+use super::indoors::{self, Way};
 use super::window::{degrees, trigger, window};
 use super::year::{SiteDay, falls_below, first_of_autumn, flying_over, frosts};
 use crate::cautions::Hazard;
@@ -239,28 +240,25 @@ fn moves(ground: &Ground<'_>) -> Vec<JobWindow> {
     let cellar = year.when(|path| falls_below(path, FORTNIGHT, t.cellar_mean.value, mean));
     let flown = format!("A fortnight without an hour of {}.", degrees(t.flying_over_high.value, system));
     let stored = format!("The mean of a fortnight falls below {}.", degrees(t.cellar_mean.value, system));
-    vec![
-        window(
-            "winter-yard",
-            "Move to a winter yard",
-            Kind::From,
-            (&over, first),
-            trigger("flying_over_high", &t.flying_over_high, flown),
-        )
-        .why(
-            "Bees that no longer fly do not go back to the old place. Later, in hard frost, a jolt breaks the cluster.",
-        )
-        .caution(&[Hazard::Carrying]),
-        window(
-            "cellar-in",
-            "Into a cellar, if used",
-            Kind::From,
-            (&cellar, first),
-            trigger("cellar_mean", &t.cellar_mean, stored),
-        )
-        .why("Cold enough to stay clustered and dark; after the last good flight if there is a choice.")
-        .caution(&[Hazard::Carrying]),
-    ]
+    let into = window(
+        "cellar-in",
+        "Into a cellar, if used",
+        Kind::From,
+        (&cellar, first),
+        trigger("cellar_mean", &t.cellar_mean, stored),
+    )
+    .why("Cold enough to stay clustered and dark; after the last good flight if there is a choice.")
+    .caution(&[Hazard::Carrying]);
+    let yard = window(
+        "winter-yard",
+        "Move to a winter yard",
+        Kind::From,
+        (&over, first),
+        trigger("flying_over_high", &t.flying_over_high, flown),
+    )
+    .why("Bees that no longer fly do not go back to the old place. Later, in hard frost, a jolt breaks the cluster.")
+    .caution(&[Hazard::Carrying]);
+    std::iter::once(yard).chain(indoors::carried(ground, Way::In, into)).collect()
 }
 
 /// Frost at nought.

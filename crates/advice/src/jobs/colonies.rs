@@ -60,9 +60,12 @@ pub(super) fn hungry(now: &NowAnswer) -> Option<JobWindow> {
 /// The one verdict on each colony, with the day it stands on.
 pub(super) fn due(now: &NowAnswer) -> Vec<HiveDue> {
     let flight = now.flight_day.map_or(now.as_of, |flight| flight.on);
+    // A hive indoors waits for no flight.
+    let indoors = |name: &str| now.first.colonies.iter().any(|one| one.name == name && one.is_indoors());
+    let next = |name: &str| if indoors(name) { now.as_of } else { flight };
     let of_colony = |colony: &ColonyNow| HiveDue {
         name: colony.name.clone(),
-        on: colony.verdict.first.as_ref().map(|_| colony.verdict.by.unwrap_or(flight)),
+        on: colony.verdict.first.as_ref().map(|_| colony.verdict.by.unwrap_or_else(|| next(&colony.name))),
         verdict: colony.verdict.clone(),
         says: colony.about.clone(),
     };

@@ -5,6 +5,7 @@ use jiff::ToSpan;
 use super::Ground;
 use super::answer::{JobWindow, Kind, Trigger};
 use super::colonies::Broods;
+use super::indoors::{self, Way};
 use super::window::{degrees, trigger, window};
 use super::year::{first_of_autumn, melts, rises_above, rises_for_good, warmth};
 use crate::cautions::Hazard;
@@ -154,11 +155,9 @@ fn thaw(ground: &Ground<'_>) -> Vec<JobWindow> {
     let (first, midwinter) = (year.first(), year.midwinter());
     let melt = year.when(|path| melts(path, midwinter, t.snow_lies.value, t.snow_left.value));
     let bears = year.when(|path| rises_for_good(path, midwinter, 14, t.thaw_mean.value, |day| day.mean));
-    let out = year.when(|path| rises_above(path, midwinter, 14, t.cellar_mean.value, |day| day.mean));
     let sunk = format!("The winter's snow has sunk to {:.0} % of its deepest.", 100.0 * t.snow_left.value);
     let thawed = format!("The mean of a fortnight stays above {}.", degrees(t.thaw_mean.value, system));
-    let stored = format!("The mean of a fortnight reaches {}.", degrees(t.cellar_mean.value, system));
-    vec![
+    let mut windows = vec![
         window(
             "melt-check",
             "Meltwater, leaning hives",
@@ -177,14 +176,22 @@ fn thaw(ground: &Ground<'_>) -> Vec<JobWindow> {
         )
         .why("Bears wake hungry and hives smell of brood.")
         .caution(&[Hazard::Fence]),
-        window(
-            "cellar-out",
-            "Out of the cellar, if used",
-            Kind::From,
-            (&out, first),
-            trigger("cellar_mean", &t.cellar_mean, stored),
-        )
-        .why("In the evening before a flying day, each to its old place.")
-        .caution(&[Hazard::Carrying]),
-    ]
+    ];
+    windows.extend(indoors::carried(ground, Way::Out, out_of_the_cellar(ground)));
+    windows
+}
+
+fn out_of_the_cellar(ground: &Ground<'_>) -> JobWindow {
+    let (t, year) = (ground.question.triggers, &ground.year);
+    let out = year.when(|path| rises_above(path, year.midwinter(), 14, t.cellar_mean.value, |day| day.mean));
+    let stored = format!("The mean of a fortnight reaches {}.", degrees(t.cellar_mean.value, ground.question.system));
+    window(
+        "cellar-out",
+        "Out of the cellar, if used",
+        Kind::From,
+        (&out, year.first()),
+        trigger("cellar_mean", &t.cellar_mean, stored),
+    )
+    .why("In the evening before a flying day, each to its old place.")
+    .caution(&[Hazard::Carrying])
 }

@@ -141,6 +141,7 @@ impl ColonyNow {
                 frost_at_hole: None,
                 hum: 0.0,
                 flight: 0.0,
+                indoors: false,
             },
             evidence: Vec::new(),
             actions: Vec::new(),
@@ -175,6 +176,9 @@ pub struct Expectation {
     pub hum: f64,
     /// Chance of seeing a cleansing flight at noon.
     pub flight: f64,
+    /// Whether it stands indoors that day: the dead are those on its floor, the air is the room's.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub indoors: bool,
 }
 
 /// What a visit did to the estimate.

@@ -6,6 +6,7 @@ use snowhum_apiary::{Apiary, ColonyId, Note, OpeningKind, OpeningState, Seen, Si
 
 use crate::actions::{Situation, over_the_line};
 use crate::fit::{GUARD, left_on};
+use crate::indoors;
 use crate::plan::Base;
 use crate::words::day;
 
@@ -20,6 +21,7 @@ pub(super) fn of(base: &Base<'_>, at: usize, until: Timestamp) -> Vec<String> {
     let noted = Noted { apiary, colony: colony.id, until };
     let mut beside: Vec<String> = mites(base, at).into_iter().collect();
     beside.extend(openings(base, at));
+    beside.extend(room(base, at, until));
     beside.extend(noted.mouse());
     beside.extend(noted.drones());
     beside.extend(noted.no_pollen());
@@ -43,6 +45,23 @@ fn mites(base: &Base<'_>, at: usize) -> Option<String> {
          viruses they bring, so trust the count before the chance",
         day(on)
     ))
+}
+
+/// What the room of a hive indoors asks for, and whether it stands there at all.
+fn room(base: &Base<'_>, at: usize, until: Timestamp) -> Vec<String> {
+    let (question, colony) = (base.question, &base.housed[at].colony);
+    let zone = TimeZone::get(&question.apiary.site.zone).unwrap_or(TimeZone::UTC);
+    // An hour or two before the end of the day asked about, whatever clocks did since the count.
+    let today = (until - jiff::SignedDuration::from_hours(2)).to_zoned_datetime(zone).date();
+    let Some(indoors) = indoors::of(question.apiary, colony, today, question.system) else { return Vec::new() };
+    let seen = indoors::seen_outdoors(question.apiary, colony, today).map(|on| {
+        format!(
+            "what was noted on {} is seen outdoors alone, and by the plan it stands in {}: note the day it is carried in",
+            day(on),
+            indoors.room
+        )
+    });
+    seen.into_iter().chain(indoors.minds).collect()
 }
 
 /// An opening noted shut, and since when.

@@ -36,9 +36,15 @@ pub(super) fn all(
 }
 
 fn one(scene: &Scene<'_>, estimate: &Estimate, hour: usize) -> Expectation {
-    let day = scene.conditions(hour, &Noted::default());
+    let day = scene.conditions(estimate.place(), hour, &Noted::default());
+    let indoors = scene.is_indoors(estimate.place(), hour);
     let views: Vec<(View, f64)> = estimate.views().filter(|(_, mass)| *mass > 0.0).collect();
-    let place = if day.snow_m > 0.02 { DeadPlace::Snow } else { DeadPlace::Ground };
+    let place = match indoors {
+        // In a dark room the dead lie on the hive's own floor.
+        true => DeadPlace::Hook,
+        false if day.snow_m > 0.02 => DeadPlace::Snow,
+        false => DeadPlace::Ground,
+    };
     let chance = |sign: &Sign| -> f64 {
         let all: f64 = views.iter().map(|(_, mass)| mass).sum();
         let found: f64 = views
@@ -51,14 +57,16 @@ fn one(scene: &Scene<'_>, estimate: &Estimate, hour: usize) -> Expectation {
     };
     let hole = snowhum_apiary::OpeningKind::UpperHole;
     // Nobody sees rime at a hole that is shut.
-    let has_hole = estimate.hive().has_opening(hole) && estimate.openings().shut(hole).is_none();
+    let has_hole = !indoors && estimate.hive().has_opening(hole) && estimate.openings().shut(hole).is_none();
+    let flies = |sign: Flight| if indoors { 0.0 } else { chance(&Sign::Flight(sign)) };
     Expectation {
         on: date(scene.yard.environment.first_day(), hour),
         air_c: rounded(day.air_c, 0),
         dead_bees: dead_bees(scene, &views, &day, place),
         frost_at_hole: has_hole.then(|| rounded(chance(&Sign::UpperHole(UpperHoleSign::NewRime)), 2)),
         hum: rounded(chance(&Sign::Hum { heard: Seen::Yes, how: Listening::Ear }), 2),
-        flight: rounded(chance(&Sign::Flight(Flight::Well)) + chance(&Sign::Flight(Flight::Thin)), 2),
+        flight: rounded(flies(Flight::Well) + flies(Flight::Thin), 2),
+        indoors,
     }
 }
 

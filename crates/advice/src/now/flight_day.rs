@@ -2,7 +2,7 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_winter::Environment;
+use snowhum_winter::{Environment, Housed};
 
 use super::FlightDay;
 
@@ -16,8 +16,14 @@ const LEAST_HOURS: usize = 2;
 const LIKELY: f64 = 0.5;
 
 /// The first day likely to be one; `tomorrow` is the day that begins at `hours_behind`.
-pub(super) fn next(environment: &Environment, hours_behind: usize, tomorrow: Date) -> Option<FlightDay> {
-    let chances: Vec<f64> = (0..AHEAD).map_while(|day| chance(environment, hours_behind + 24 * day)).collect();
+pub(super) fn next(
+    environment: &Environment,
+    housed: &[Housed],
+    hours_behind: usize,
+    tomorrow: Date,
+) -> Option<FlightDay> {
+    let begins = |day: usize| hours_behind + 24 * day;
+    let chances: Vec<f64> = (0..AHEAD).map_while(|day| chance(environment, housed, begins(day))).collect();
     let likely = |chance: &f64| *chance >= LIKELY;
     let day = chances.iter().position(likely)?;
     Some(FlightDay {
@@ -28,10 +34,13 @@ pub(super) fn next(environment: &Environment, hours_behind: usize, tomorrow: Dat
     })
 }
 
-/// Share of the paths on which the day that begins at `hour` is a flying day.
-fn chance(environment: &Environment, hour: usize) -> Option<f64> {
+/// Share of the paths on which the day that begins at `hour` is a flying day; none is while every hive stands indoors.
+fn chance(environment: &Environment, housed: &[Housed], hour: usize) -> Option<f64> {
     if hour + 24 > environment.hours() {
         return None;
+    }
+    if !housed.is_empty() && housed.iter().all(|hive| hive.is_indoors(environment, hour)) {
+        return Some(0.0);
     }
     let flies = |path: usize| (hour..hour + 24).filter(|hour| environment.flies(*hour, path)).count() >= LEAST_HOURS;
     let paths = environment.paths();

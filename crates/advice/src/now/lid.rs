@@ -1,7 +1,7 @@
 //! May I lift the lid?
 
 use snowhum_units::{Kelvin, MetrePerSecond, System};
-use snowhum_winter::Environment;
+use snowhum_winter::{Environment, Housed};
 
 use super::{LidVerdict, Thresholds};
 
@@ -83,12 +83,18 @@ pub fn may_lift(air: Kelvin, wind: MetrePerSecond, thresholds: &Thresholds, syst
 /// The verdict for tomorrow at one o'clock, by the middle of the weather paths.
 pub(super) fn tomorrow(
     environment: &Environment,
-    hours_behind: usize,
-    thresholds: &Thresholds,
+    housed: &[Housed],
+    (hours_behind, thresholds): (usize, &Thresholds),
     system: System,
 ) -> LidVerdict {
     let hour = hours_behind + 13;
-    let outside: Vec<_> = (0..environment.paths()).filter_map(|path| environment.outside(hour, path)).collect();
+    // Where all hives stand indoors it is the first one's room that counts.
+    let outdoors = housed.iter().any(|hive| !hive.is_indoors(environment, hour));
+    let of_room = housed.first().filter(|_| !outdoors);
+    let at = |path: usize| {
+        of_room.map_or_else(|| environment.outside(hour, path), |hive| hive.outside(environment, hour, path))
+    };
+    let outside: Vec<_> = (0..environment.paths()).filter_map(at).collect();
     let middle = |mut values: Vec<f64>| {
         values.sort_by(f64::total_cmp);
         values.get(values.len() / 2).copied().unwrap_or(f64::NAN)

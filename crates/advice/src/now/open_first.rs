@@ -4,6 +4,7 @@ use jiff::Timestamp;
 use snowhum_apiary::{Apiary, ColonyId, DroppingsPlace, Flight, Sign};
 
 use super::{ColonyNow, OpenFirst};
+use crate::verdict::FirstAnswer;
 
 /// Days that a flying day is asked about.
 const LATELY_S: i64 = 5 * 86_400;
@@ -31,10 +32,12 @@ impl Flew {
 }
 
 /// The colonies to open, first things first, when some flew lately; none if nobody flew.
-pub(super) fn of(apiary: &Apiary, colonies: &[ColonyNow], until: Timestamp) -> Vec<OpenFirst> {
+pub(super) fn of(apiary: &Apiary, (colonies, first): (&[ColonyNow], &FirstAnswer), until: Timestamp) -> Vec<OpenFirst> {
+    let indoors = |name: &str| first.colonies.iter().any(|one| one.name == name && one.is_indoors());
     let flown: Vec<(&ColonyNow, Flew)> = apiary
         .colonies
         .iter()
+        .filter(|colony| !indoors(&colony.name))
         .filter_map(|colony| {
             let now = colonies.iter().find(|now| now.name == colony.name)?;
             Some((now, lately(apiary, colony.id, until)))

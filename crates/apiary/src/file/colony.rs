@@ -1,6 +1,7 @@
 //! `[[colony]]`: the bees as they were found.
 
 use super::hive::{self, Builder, NamedHive};
+use super::indoors::AT_A_HIVE;
 use super::report::{Report, Spot};
 use super::section::{Entry, Section, shown};
 use super::{autumn, bees, record, stores, yard};
@@ -8,7 +9,7 @@ use crate::nearest::nearest;
 use crate::{Colony, ColonyId, Hive};
 use jiff::civil::Date;
 
-const KEYS: [&str; 28] = [
+const KEYS: [&str; 31] = [
     "id",
     "name",
     "hive",
@@ -37,6 +38,9 @@ const KEYS: [&str; 28] = [
     "queen",
     "troubles",
     "left_on",
+    "indoors",
+    "in",
+    "out",
 ];
 
 const WIDE: &str = "only words are known of bees and food, so every range is wide; count and weigh to narrow it";
@@ -113,8 +117,10 @@ fn hive_of(
 }
 
 fn named_hive(section: &Section<'_>, entry: &Entry<'_>, hives: &[NamedHive], report: &mut Report) -> Option<Hive> {
-    if let Some(stray) = section.get("boxes", report) {
-        report.fault(&stray.spot, "belongs to the hive", "write boxes in the [[hive]] table");
+    for key in ["boxes"].into_iter().chain(AT_A_HIVE) {
+        if let Some(stray) = section.get(key, report) {
+            report.fault(&stray.spot, "belongs to the hive", format!("write {key} in the [[hive]] table"));
+        }
     }
     let wanted = entry.text(report)?;
     if let Some(found) = yard::find(hives, wanted) {

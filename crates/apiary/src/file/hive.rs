@@ -1,17 +1,18 @@
 //! `[[hive]]`: how a hive is built for this winter.
 
 use super::boxes::{self, Kind};
+use super::indoors::Rooms;
 use super::report::{Report, Spot};
 use super::scalar::Limits;
 use super::section::{Entry, Section, shown};
 use super::{layers, yard};
 use crate::change::{FloorKind, floor_of, hole};
 use crate::openings::{Aperture, guard, guards};
-use crate::{ApiaryId, FrameWay, Hive, HiveId, Layer, Material, Neighbour, Side};
+use crate::{ApiaryId, FrameWay, Hive, HiveBox, HiveId, Layer, Material, Neighbour, Side};
 use snowhum_units::{Degree, Fraction, Metre};
 use std::str::FromStr;
 
-const KEYS: [&str; 20] = [
+const KEYS: [&str; 23] = [
     "id",
     "name",
     "kind",
@@ -32,6 +33,9 @@ const KEYS: [&str; 20] = [
     "facing",
     "stand",
     "neighbour",
+    "indoors",
+    "in",
+    "out",
 ];
 
 /// Keys whose silence is filled with what is usual, and that is then said.
@@ -50,6 +54,7 @@ pub(crate) struct Builder<'a> {
     pub(crate) yard: ApiaryId,
     pub(crate) own: &'a [Material],
     pub(crate) southern: bool,
+    pub(crate) rooms: &'a Rooms,
 }
 
 /// A hive, or at least its name where it could not be built.
@@ -75,7 +80,7 @@ pub(crate) fn read(section: &Section<'_>, builder: &Builder<'_>, report: &mut Re
     let name = name.and_then(|entry| entry.name(report));
     let neighbour = section.get("neighbour", report).and_then(|entry| neighbour(&entry, report));
     let id = name.as_deref().map(|name| HiveId(yard::id(section, yard::id_of(builder.yard, "hive", name), report)));
-    let hive = build(section, name.as_deref().zip(id), builder, report);
+    let hive = placed(section, name.as_deref().zip(id), builder, report);
     let shut_at = hive.as_ref().filter(|hive| hive.is_sealed()).map(|_| shut(section, report));
     NamedHive { name, hive, spot: section.spot.clone(), shut_at, neighbour }
 }
@@ -83,8 +88,20 @@ pub(crate) fn read(section: &Section<'_>, builder: &Builder<'_>, report: &mut Re
 /// The hive of a colony that only says its kind.
 pub(crate) fn implied(section: &Section<'_>, name: &str, builder: &Builder<'_>, report: &mut Report) -> NamedHive {
     let id = HiveId(yard::id_of(builder.yard, "hive", name));
-    let hive = build(section, Some((name, id)), builder, report);
+    let hive = placed(section, Some((name, id)), builder, report);
     NamedHive { name: Some(name.to_owned()), hive, spot: section.spot.clone(), shut_at: None, neighbour: None }
+}
+
+/// The hive as it is built, with where it is to winter.
+fn placed(
+    section: &Section<'_>,
+    named: Option<(&str, HiveId)>,
+    builder: &Builder<'_>,
+    report: &mut Report,
+) -> Option<Hive> {
+    let indoors = builder.rooms.of(section, report);
+    let hive = build(section, named, builder, report)?;
+    Some(Hive { indoors: indoors?, ..hive })
 }
 
 fn build(
@@ -103,7 +120,6 @@ fn build(
     let ((name, id), kind) = (named?, kind?);
     let (boxes, dress, place, ways) = (stack?, dress?, place?, ways?);
     let floor = floor_of(floor_kind?, &boxes).ok()?;
-    let top_wall = boxes.last().map(|top| top.wall.clone());
     say_defaults(section, report);
     Some(cut(
         Hive {
@@ -111,10 +127,10 @@ fn build(
             name: name.to_owned(),
             standard: kind_name(&kind),
             floor,
-            boxes,
             frames: place.way,
             lid_breathes: dress.breathes,
-            wall_absorptance: dress.wall_colour.unwrap_or_else(|| face(dress.wrap.last().or(top_wall.as_ref()))),
+            wall_absorptance: dress.wall_colour.unwrap_or_else(|| face(outermost(&dress.wrap, &boxes))),
+            boxes,
             roof_absorptance: dress.roof_colour.unwrap_or_else(|| face(dress.lid.last())),
             lid: dress.lid,
             wrap: dress.wrap,
@@ -123,6 +139,7 @@ fn build(
             facing: place.facing,
             stand: place.stand,
             neighbour: None,
+            indoors: None,
         },
         &ways,
     ))
@@ -149,7 +166,12 @@ fn cut(mut hive: Hive, ways: &Ways) -> Hive {
 
 /// Absorptance of the outermost sheet of the walls, when no colour is written.
 pub(crate) fn wall_absorptance(hive: &Hive) -> Fraction {
-    face(hive.wrap.last().or(hive.boxes.last().map(|top| &top.wall)))
+    face(outermost(&hive.wrap, &hive.boxes))
+}
+
+/// The sheet of the walls that the sun meets.
+fn outermost<'a>(wrap: &'a [Layer], boxes: &'a [HiveBox]) -> Option<&'a Layer> {
+    wrap.last().or(boxes.last().map(|top| &top.wall))
 }
 
 /// Absorptance of a sheet's bare face; that of weathered wood for an own material.

@@ -7,7 +7,7 @@ use crate::nearest::instead;
 use crate::shipped::same_name;
 use crate::{Reckoned, read_day};
 use jiff::civil::Date;
-use snowhum_units::{Degree, Kilogram, Metre, ParseError, SquareMetre, number};
+use snowhum_units::{Degree, Kelvin, Kilogram, Metre, ParseError, SquareMetre, number};
 use std::str::FromStr;
 use toml::de::DeValue;
 
@@ -29,7 +29,7 @@ macro_rules! measured {
         }
     )*};
 }
-measured!(Kilogram, Metre, SquareMetre, Degree);
+measured!(Kilogram, Metre, SquareMetre, Degree, Kelvin);
 
 /// Lowest and highest value, and how a keeper would say them.
 pub(crate) struct Limits {
@@ -43,7 +43,7 @@ impl Limits {
         Self { low, high, said }
     }
 
-    fn holds(&self, value: f64) -> bool {
+    pub(crate) fn holds(&self, value: f64) -> bool {
         (self.low..=self.high).contains(&value)
     }
 }

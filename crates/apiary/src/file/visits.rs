@@ -4,9 +4,10 @@ use super::report::{Report, Spot};
 use super::section::{Entry as Value, Section, shown};
 use super::yard::id_of;
 use crate::fault::Wrong;
+use crate::indoors::known_room;
 use crate::shipped::same_name;
 use crate::{
-    ApiaryId, Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, read_time, split_entries,
+    ApiaryId, Colony, ColonyId, Conditions, Entry, Note, NoteId, Room, SnowCover, VisitId, read_time, split_entries,
 };
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
@@ -16,10 +17,11 @@ use toml::de::DeValue;
 /// Most visits a file may list.
 const MOST_VISITS: usize = 5_000;
 
-/// The colonies a note may be about.
+/// The colonies and rooms a note may be about.
 struct Known<'a> {
     colonies: &'a [Colony],
-    /// Whether every colony of the file could be read: only then is an unknown name at fault itself.
+    rooms: &'a [Room],
+    /// Whether all of them could be read: only then is an unknown name at fault itself.
     complete: bool,
 }
 
@@ -32,9 +34,8 @@ struct Visit {
 
 pub(super) fn read(
     root: &Section<'_>,
-    yard: ApiaryId,
-    zone: &str,
-    colonies: &[Colony],
+    (yard, zone): (ApiaryId, &str),
+    (colonies, rooms): (&[Colony], &[Room]),
     report: &mut Report,
 ) -> Vec<Note> {
     let sections = root.tables("visit", report);
@@ -42,7 +43,7 @@ pub(super) fn read(
     if let Some(first) = sections.get(MOST_VISITS) {
         report.fault(&first.spot, format!("is visit {}", MOST_VISITS + 1), "keep a yard file to one winter");
     }
-    let known = Known { colonies, complete: report.is_clean() };
+    let known = Known { colonies, rooms, complete: report.is_clean() };
     let mut notes = Vec::new();
     for section in sections.iter().take(MOST_VISITS) {
         section.only(&["at", "air", "snow", "wind", "seen"], report);
@@ -138,7 +139,8 @@ fn noted(line: &Value<'_>, known: &Known<'_>, report: &mut Report) -> Option<(Co
     let text = line.text(report)?;
     let mut entries = Vec::new();
     for written in split_entries(text) {
-        match Entry::read(written, &find) {
+        let read = Entry::read(written, &find);
+        match read.and_then(|entry| known_room(known.rooms, &entry).map(|()| entry)) {
             Ok(entry) => entries.push(entry),
             Err(wrong) => report.wrong(
                 &Spot { field: format!("{} \"{}\"", line.spot.field, shown(written)), ..line.spot.clone() },

@@ -1,6 +1,7 @@
 //! The whole file: the yard, its hives, its colonies, and what must fit between them.
 
 use super::hive::{self, Builder, NamedHive};
+use super::indoors::{self, Rooms};
 use super::report::{Report, Spot};
 use super::section::{Section, shown};
 use super::shape::MOST_HIVES;
@@ -15,7 +16,7 @@ use uuid::Uuid;
 /// Names under which ids are made when a file gives none (a version 5 UUID of "snowhum yard file").
 const NAMESPACE: Uuid = Uuid::from_u128(0x6a0d_5a5e_6f5b_5d0c_9c1e_7b1c_0f3a_9e21);
 
-const SECTIONS: [&str; 7] = ["apiary", "site", "money", "material", "hive", "colony", "visit"];
+const SECTIONS: [&str; 8] = ["apiary", "site", "money", "material", "indoors", "hive", "colony", "visit"];
 
 /// The header: what the yard is called and when it was looked at.
 struct Header {
@@ -41,17 +42,16 @@ pub(crate) fn read(text: &str, report: &mut Report) -> Option<Apiary> {
     let own = layers::own_materials(&root, report);
     let yard_id = header.as_ref().map_or(ApiaryId(NAMESPACE), |header| header.id);
     let southern = site.as_ref().is_some_and(|site| site.latitude.get() < 0.0);
-    let builder = Builder { yard: yard_id, own: &own, southern };
-    let mut hives = hives(&root, &builder, report);
     let as_of = header.as_ref().map(|header| header.as_of);
+    let rooms = indoors::read(&root, as_of, report);
+    let builder = Builder { yard: yard_id, own: &own, southern, rooms: &rooms };
+    let mut hives = hives(&root, &builder, report);
     let colonies = colonies(&root, &builder, &mut hives, as_of, report);
-    hive::join_neighbours(&mut hives, report);
-    unlike_ids(&hives, &colonies, report);
-    sealed(&hives, &colonies, report);
-    let header = header?;
-    let site = site?;
+    together(&rooms, &mut hives, &colonies, report);
+    let (header, site) = (header?, site?);
     let colonies: Vec<Colony> = colonies.into_iter().map(|(colony, _)| colony).collect();
-    let notes = visits::read(&root, header.id, &site.zone, &colonies, report);
+    let rooms = rooms.sound();
+    let notes = visits::read(&root, (header.id, &site.zone), (&colonies, &rooms), report);
     Some(Apiary {
         id: header.id,
         name: header.name,
@@ -60,12 +60,21 @@ pub(crate) fn read(text: &str, report: &mut Report) -> Option<Apiary> {
         as_of: header.as_of,
         site,
         money: money?,
+        rooms,
         hives: hives.into_iter().map(|named| named.hive).collect::<Option<Vec<Hive>>>()?,
         colonies,
         notes,
         past: Vec::new(),
         last_winter: header.last_winter,
     })
+}
+
+/// What must fit between hives, rooms and colonies.
+fn together(rooms: &Rooms, hives: &mut [NamedHive], colonies: &[(Colony, Spot)], report: &mut Report) {
+    hive::join_neighbours(hives, report);
+    rooms.say_empty(hives, report);
+    unlike_ids(hives, colonies, report);
+    sealed(hives, colonies, report);
 }
 
 /// An id that a name always gives.
@@ -90,7 +99,7 @@ pub(crate) fn id(section: &Section<'_>, made: Uuid, report: &mut Report) -> Uuid
 fn header(root: &Section<'_>, report: &mut Report) -> Option<Header> {
     let entry = root.need("apiary", "write [apiary] with name = \"…\" and as_of = 2025-10-05", report)?;
     let section = entry.section("[apiary]", report)?;
-    section.only(&["id", "name", "registration", "invented", "as_of", "last_winter"], report);
+    section.only(&["id", "name", "registration", "invented", "as_of", "last_winter", "indoors"], report);
     let name = section.need("name", "give the yard a name, such as name = \"Rowan Bank\"", report);
     let name = name.and_then(|name| name.name(report));
     let registration = match section.get("registration", report) {

@@ -42,6 +42,10 @@ pub enum Act {
     Swept,
     /// Moved to another stand.
     Moved,
+    /// Carried into a room to winter there.
+    CarriedIn(String),
+    /// Carried out of it again.
+    CarriedOut,
     /// The upper hole was brushed free of rime, so that only new rime counts from now on.
     Brushed,
     /// The dead hive was examined.

@@ -6,6 +6,7 @@ use super::grammar::{name_of, percent, short, word};
 use super::treatment::TreatmentNote;
 use super::weighed::{kilograms, within};
 use crate::fault::Wrong;
+use crate::shipped::same_name;
 use crate::{ColonyId, QueenState};
 use snowhum_units::Bare;
 
@@ -54,6 +55,7 @@ pub(super) fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyI
         "united" => Ok(Act::UnitedInto(find(how.strip_prefix("into ").unwrap_or(how))?)),
         "examined" => Ok(Act::Examined(how.parse()?)),
         "mites" => mites_counted(how),
+        "carried" => carried(how),
         "counted" => Ok(Act::Counted(word(how, &SpringCount::WORDS)?)),
         _ => word(how, &DONE),
     }
@@ -70,8 +72,24 @@ pub(super) fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> Strin
         Act::Counted(count) => format!("counted={}", name_of(count, &SpringCount::WORDS)),
         Act::MitesCounted { found, bees } => format!("mites={found} of {bees}"),
         Act::QueenFound(state) => format!("queen={}", name_of(state, &QueenState::WORDS)),
+        Act::CarriedIn(room) => format!("carried=into {room}"),
+        Act::CarriedOut => "carried=out".to_owned(),
         done => format!("did={}", name_of(done, &DONE)),
     }
+}
+
+/// Into a room, or out of the one it stands in.
+fn carried(how: &str) -> Result<Act, Wrong> {
+    const LONGEST: usize = 60;
+    if same_name(how, "out") {
+        return Ok(Act::CarriedOut);
+    }
+    let room = how.strip_prefix("into ").or_else(|| how.strip_prefix("in ")).unwrap_or_default().trim();
+    if room.is_empty() || room.chars().count() > LONGEST || room.chars().any(|letter| letter.is_control()) {
+        let remedy = "write the room of the yard file, such as \"carried=into Cellar\", or \"carried=out\"";
+        return Err(Wrong::new(format!("\"{how}\" does not say where to"), remedy));
+    }
+    Ok(Act::CarriedIn(room.to_owned()))
 }
 
 /// Mites and the bees they came off, or their share of a usual sample.

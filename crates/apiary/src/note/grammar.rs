@@ -14,7 +14,7 @@ use crate::{ColonyId, OpeningState, QueenState};
 use snowhum_units::{Bare, Fraction, Kelvin, Measured, number};
 
 /// What can be noted, each with an example.
-const EXAMPLES: [(&str, &str); 44] = [
+const EXAMPLES: [(&str, &str); 46] = [
     ("dead", "dead=22 on snow"),
     ("hook", "hook=12"),
     ("entrance", "entrance=clear"),
@@ -56,6 +56,8 @@ const EXAMPLES: [(&str, &str); 44] = [
     ("united", "united=Birch"),
     ("did", "did=brushed"),
     ("did", "did=swept"),
+    ("carried", "carried=into Cellar"),
+    ("carried", "carried=out"),
     ("examined", "examined=small-cluster yes, no-food no, likeliest mites 71"),
     ("counted", "counted=weak"),
     ("mites", "mites=14 of 300"),
@@ -148,9 +150,8 @@ impl Entry {
         match what.as_str() {
             "words" => Ok(Self::Words(how.to_owned())),
             "queen" => queen(how),
-            "fed" | "frames" | "changed" | "treated" | "united" | "did" | "examined" | "counted" | "mites" => {
-                act(&what, how, colony, bare).map(Self::Act)
-            }
+            "fed" | "frames" | "changed" | "treated" | "united" | "did" | "carried" | "examined" | "counted"
+            | "mites" => act(&what, how, colony, bare).map(Self::Act),
             _ => sign(&what, how, bare).map(Self::Sign),
         }
     }
@@ -281,7 +282,7 @@ fn seams(how: &str) -> Result<f64, Wrong> {
     seams.ok_or_else(|| Wrong::new(format!("\"{how}\" is no number of seams"), "write a number from 0 to 30"))
 }
 
-pub(super) fn percent(text: &str) -> Result<Fraction, Wrong> {
+pub(crate) fn percent(text: &str) -> Result<Fraction, Wrong> {
     let share = number(text.trim().trim_end_matches('%')).ok();
     let share = share.map(|percent| percent / 100.0).filter(|share| (0.0..=1.0).contains(share));
     let wrong = || Wrong::new(format!("\"{}\" is no share", text.trim()), "write a per cent, such as \"75 %\"");
@@ -405,6 +406,7 @@ mod tests {
             ("lift=20 kg", "both"),
             ("stripes=99", "0 to 30"),
             ("inside=900 C", "-60 C"),
+            ("carried=home", "carried=into Cellar"),
             ("all well", "words=all well"),
         ] {
             let wrong = Entry::read(text, &|_| None).unwrap_err();

@@ -89,6 +89,24 @@ pub enum Sign {
     SeenDead,
 }
 
+impl Sign {
+    /// Whether it can be seen of a hive that stands in a dark room: there nobody flies, no snow lies and nothing freezes, and
+    /// whose the dead on the room's floor are nobody knows.
+    #[must_use]
+    pub fn is_seen_indoors(&self) -> bool {
+        match self {
+            Self::DeadBees { place: DeadPlace::Snow | DeadPlace::Ground, .. }
+            | Self::Droppings(DroppingsPlace::Snow) => false,
+            Self::Entrance(state) | Self::UpperEntrance(state) => {
+                !matches!(state, OpeningState::DriftedOver | OpeningState::Iced)
+            }
+            Self::UpperHole(_) | Self::Flight(_) | Self::Pollen(_) | Self::MeltedSnow(_) => false,
+            Self::Robbers(_) | Self::Wasps(_) | Self::Bird(_) => false,
+            _ => true,
+        }
+    }
+}
+
 /// Whether a thing looked for was there.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]

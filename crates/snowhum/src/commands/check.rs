@@ -3,6 +3,9 @@
 use std::path::Path;
 
 use crate::args::Common;
+use snowhum_advice::indoors::minds;
+
+use crate::room_record::with_records;
 use crate::{exit, sources, text};
 
 pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
@@ -10,6 +13,7 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
     let name = file.display().to_string();
     match snowhum_apiary::read_bytes(&bytes, &name) {
         Ok((apiary, advisories)) => {
+            let apiary = with_records(file, apiary)?;
             if common.json {
                 text::say("{\n  \"faults\": []\n}")?;
             } else {
@@ -18,6 +22,9 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
                 for advisory in advisories {
                     let note = format!("- line {}, {}: {}", advisory.line, advisory.field, advisory.text);
                     text::say(&text::wrapped(&note, 2))?;
+                }
+                for mind in apiary.rooms.iter().flat_map(|room| minds(room, apiary.as_of, common.units.into())) {
+                    text::say(&text::wrapped(&format!("- {mind}"), 2))?;
                 }
             }
             Ok(())

@@ -193,7 +193,7 @@ pub(super) fn entries(written: &[String], apiary: &Apiary, at: ColonyId, bare: B
     let read: Vec<Entry> = all
         .map(|entry| {
             let read =
-                Entry::read_in(entry, &colony, bare).and_then(|read| apiary.check_opening(at, &read).map(|()| read));
+                Entry::read_in(entry, &colony, bare).and_then(|read| apiary.check_entry(at, &read).map(|()| read));
             read.map_err(|wrong| exit::input(format!("\"{entry}\": {wrong}")))
         })
         .collect::<anyhow::Result<_>>()?;

@@ -8,7 +8,7 @@ use snowhum_advice::words::{capital, day, hives, short_day};
 use snowhum_units::System;
 
 use crate::text::voice::said;
-use crate::text::{WIDTH, filled};
+use crate::text::{WIDTH, entry, filled};
 
 /// Columns of the days before what is to be done.
 const DAYS: usize = 11;
@@ -92,6 +92,24 @@ impl Screen<'_> {
     fn far(&self) -> Vec<String> {
         let says = |far: &FarAnswer| filled(said(&far.says).split_whitespace(), WIDTH);
         self.weather.far.iter().flat_map(says).collect()
+    }
+
+    /// Where hives stand that winter indoors, those alike together.
+    fn indoors(&self) -> Vec<String> {
+        let mut alike: Vec<(&str, Vec<&str>)> = Vec::new();
+        for colony in &self.first.colonies {
+            let Some(indoors) = &colony.indoors else { continue };
+            match alike.iter_mut().find(|(says, _)| *says == indoors.says) {
+                Some((_, names)) => names.push(&colony.name),
+                None => alike.push((&indoors.says, vec![&colony.name])),
+            }
+        }
+        let line = |(says, names): &(&str, Vec<&str>)| {
+            let all = names.len() == self.first.colonies.len() && names.len() > 1;
+            let who = if all { "All hives".to_owned() } else { names.join(", ") };
+            filled(said(&format!("{who}: {says}.")).split_whitespace(), WIDTH)
+        };
+        alike.iter().flat_map(line).collect()
     }
 
     fn to_do(&self) -> Vec<String> {
@@ -204,6 +222,7 @@ impl Screen<'_> {
         if first.unsure.nectar {
             lines.push("No nectar is reckoned from here on: weigh again when the flow is over.".to_owned());
         }
+        lines.extend(self.indoors());
         lines.extend(self.far());
         let weather = &self.weather;
         let stands = format!("seed {}, {} members: {}", first.seed, weather.members, weather.source);
@@ -257,6 +276,12 @@ impl Group<'_> {
         }
         [hives, task].concat()
     }
+}
+
+/// Where a colony's hive winters, if indoors.
+pub(crate) fn place(first: &FirstAnswer, name: &str) -> Option<String> {
+    let colony = first.colonies.iter().find(|colony| colony.name == name)?;
+    Some(entry("Where", &format!("{}.", colony.indoors.as_ref()?.says)))
 }
 
 /// The lines of one colony's steps, each with its days.
@@ -364,6 +389,7 @@ mod tests {
             short_kg: 12.4,
             why: vec![Why::Hungry { from: date(2026, 2, 12) }, Why::MitesNotCounted, Why::FoodNotWeighed],
             near: Vec::new(),
+            indoors: None,
         };
         let kinds =
             [LaterKind::CountMites, LaterKind::Guards, LaterKind::Broodless, LaterKind::Weigh, LaterKind::LookThrough];

@@ -6,7 +6,7 @@ use snowhum_advice::now::{ColonyNow, Evidence, NowAnswer};
 use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_day};
 use snowhum_units::{Kelvin, Kilogram, Range, System};
 
-use crate::text::first::{self, Screen};
+use crate::text::first::{self, Screen, place};
 use crate::text::{Once, entry, fitting, plan, when, wrapped};
 
 /// Visits shown for a colony; the rest are in the JSON.
@@ -108,7 +108,8 @@ fn days_ahead(days: u32) -> String {
 }
 
 fn colony_words(now: &NowAnswer, colony: &ColonyNow, system: System, once: &mut Once) -> Vec<String> {
-    let mut page: Vec<String> = colony.beside.iter().map(|beside| once.entry("Mind", beside)).collect();
+    let mut page: Vec<String> = place(&now.first, &colony.name).into_iter().collect();
+    page.extend(colony.beside.iter().map(|beside| once.entry("Mind", beside)));
     if colony.is_gone() {
         page.push(entry("", &colony.about));
     }
@@ -178,12 +179,16 @@ fn ended(colony: &ColonyNow) -> String {
 
 fn next_look(colony: &ColonyNow, system: System) -> String {
     let next = &colony.expect_next;
-    let mut parts = vec![format!("{:.0} to {:.0} new dead bees", next.dead_bees.p10, next.dead_bees.p90)];
+    let lie = if next.indoors { " on its floor" } else { "" };
+    let mut parts = vec![format!("{:.0} to {:.0} new dead bees{lie}", next.dead_bees.p10, next.dead_bees.p90)];
     if let Some(frost) = next.frost_at_hole {
         parts.push(format!("new rime at the hole {}", in_hundred(frost)));
     }
     parts.push(format!("a hum {}", in_hundred(next.hum)));
-    parts.push(format!("a cleansing flight {}", in_hundred(next.flight)));
+    parts.push(match next.indoors {
+        true => "no bee flies in the dark".to_owned(),
+        false => format!("a cleansing flight {}", in_hundred(next.flight)),
+    });
     let air = Kelvin::from_celsius(next.air_c).show(system, 0);
     entry("Next look", &format!("on {} at {air}: {}", day(next.on), parts.join(", ")))
 }

@@ -10,7 +10,7 @@ use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
 
 use crate::text::chart::spark;
-use crate::text::first::{self, Screen};
+use crate::text::first::{self, Screen, place};
 use crate::text::{Once, entry, fit, fitting, when, wrapped};
 
 /// Lines of one colony's page, at most.
@@ -147,6 +147,7 @@ fn colony_words(plan: &PlanAnswer, colony: &ColonyPlan, system: System) -> Vec<S
         spring += &format!(". Once fed what it is short of: {}", in_hundred(colony.alive_queenright_if_fed));
     }
     page.push(entry("Spring", &spring));
+    page.extend(place(&plan.first, &colony.name));
     page.push(ends(&colony.ends));
     page.push(food(colony, system));
     page.push(bees(colony));

@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use snowhum_advice::PlanQuestion;
 use snowhum_advice::now::{NowQuestion, Thresholds};
 use snowhum_advice::yard;
-use snowhum_apiary::{Apiary, Note};
+use snowhum_apiary::Apiary;
 use snowhum_units::{Kelvin, System};
 use snowhum_watch::Sizes;
 use snowhum_weather::{Ensemble, Hourly, bent_through, following};
@@ -85,7 +85,7 @@ impl Present {
                 self.known_hours = known;
                 joined
             }
-            None => bent_through(winter, yard::place(&apiary.site), apiary.as_of, &noted(&apiary.notes, until)),
+            None => bent_through(winter, yard::place(&apiary.site), apiary.as_of, &noted(apiary, until)),
         };
         self.weather.winter = joined;
         Ok(())
@@ -148,13 +148,9 @@ fn past(file: &Completed, winter: &Ensemble, until: jiff::Timestamp) -> Option<H
     })
 }
 
-/// Temperatures noted at the hives, one for each visit.
-fn noted(notes: &[Note], until: jiff::Timestamp) -> Vec<(jiff::Timestamp, Kelvin)> {
-    let mut read: Vec<(jiff::Timestamp, Kelvin)> = notes
-        .iter()
-        .filter(|note| note.at < until)
-        .filter_map(|note| Some((note.at, note.conditions.air_k?)))
-        .collect();
+/// Temperatures noted at the hives outdoors, one for each visit.
+fn noted(apiary: &Apiary, until: jiff::Timestamp) -> Vec<(jiff::Timestamp, Kelvin)> {
+    let mut read: Vec<(jiff::Timestamp, Kelvin)> = apiary.outdoor_air().filter(|(at, _)| *at < until).collect();
     read.sort_by_key(|(at, _)| *at);
     read.dedup_by_key(|(at, _)| *at);
     read

@@ -1,5 +1,6 @@
 //! The page of parameters, generated from the data files that ship.
 
+use snowhum_advice::indoors::IndoorFigures;
 use snowhum_advice::jobs::Triggers;
 use snowhum_advice::now::Thresholds;
 use snowhum_winter::{Parameter, ParameterError, Parameters};
@@ -28,6 +29,8 @@ pub(crate) fn figures(winter: &Parameters) -> Result<String, ParameterError> {
     table(&mut page, Thresholds::shipped()?.iter());
     page += "\n## Jobs and dates: `data/jobs.toml`\n";
     table(&mut page, Triggers::shipped()?.iter());
+    page += "\n## Rooms that hives winter in: `data/indoors.toml`\n";
+    table(&mut page, IndoorFigures::shipped()?.iter());
     Ok(page)
 }
 

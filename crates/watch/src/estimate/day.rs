@@ -17,7 +17,7 @@ const THICKEST_RIME_HOURS: f64 = 240.0;
 impl Estimate {
     /// Books the day just closed.
     pub(super) fn close_day(&mut self, scene: &Scene<'_>) {
-        let today = DayOut::of(scene, self.showing.hour);
+        let today = DayOut::of(scene, self.place, self.showing.hour);
         self.keep_day(&today);
         let lost = self.book_fate();
         for at in 0..self.strata.dead.len() {
@@ -116,34 +116,36 @@ pub(crate) struct DayOut {
     litter: LitterLaw,
     dead_hive: DeadLaw,
     brood_cost: f64,
+    /// Whether the hive stood indoors.
+    indoors: bool,
     /// Fresh snow, m, and mean air, °C, path by path.
     paths: Vec<(f64, f64)>,
 }
 
 impl DayOut {
-    /// The day that ends at `hour`.
-    pub(crate) fn of(scene: &Scene<'_>, hour: usize) -> Self {
-        let environment = scene.yard.environment;
+    /// The day that ends at `hour`, at the hive of the colony at a place.
+    pub(crate) fn of(scene: &Scene<'_>, place: usize, hour: usize) -> Self {
         let depth =
-            |hour: usize, path: usize| environment.outside(hour, path).map_or(0.0, |outside| outside.snow.get());
+            |hour: usize, path: usize| scene.outside(place, hour, path).map_or(0.0, |outside| outside.snow.get());
         let fallen =
             |path: usize| (depth(hour.saturating_sub(1), path) - depth(hour.saturating_sub(24), path)).max(0.0);
         let air = |path: usize| {
             let hours = (hour.saturating_sub(24)..hour).step_by(3);
-            let sum: f64 = hours.filter_map(|hour| environment.outside(hour, path)).map(|o| o.air.celsius()).sum();
+            let sum: f64 = hours.filter_map(|hour| scene.outside(place, hour, path)).map(|o| o.air.celsius()).sum();
             sum / 8.0
         };
         Self {
             litter: scene.parameters.litter(),
             dead_hive: scene.parameters.dead_hive(),
             brood_cost: scene.parameters.brood_cost.value,
-            paths: (0..environment.paths()).map(|path| (fallen(path), air(path))).collect(),
+            indoors: scene.is_indoors(place, hour),
+            paths: (0..scene.yard.environment.paths()).map(|path| (fallen(path), air(path))).collect(),
         }
     }
 
     /// The day on a weather path, before anybody died or flew.
     fn on(&self, path: usize) -> LitterDay {
         let (fresh_snow_m, air_c) = self.paths.get(path).copied().unwrap_or((0.0, 0.0));
-        LitterDay { died: 0.0, flight_hours: 0.0, carried: false, fresh_snow_m, air_c }
+        LitterDay { died: 0.0, flight_hours: 0.0, carried: false, indoors: self.indoors, fresh_snow_m, air_c }
     }
 }

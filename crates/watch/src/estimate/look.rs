@@ -70,20 +70,27 @@ impl Estimate {
     /// Weighs all particles by a visit's signs at this hour, of which other hives told something, carries on those that fit,
     /// then does what was done. `heard` is what the signs say of each particle, where that is known already.
     pub(crate) fn visit(&mut self, scene: &Scene<'_>, visit: &Visit, hours: &Hours, heard: Option<Heard>) -> Weighed {
-        let day = scene.conditions(visit.hour, &visit.conditions);
-        let look = Look { scene, day: &day, seen: &visit.signs };
-        let weighed = self.weigh_heard(&look, hours, heard);
-        self.looked_at(scene, &visit.signs);
+        let (day, seen) = self.seen_at(scene, visit);
+        let weighed = self.weigh_heard(&Look { scene, day: &day, seen: &seen }, hours, heard);
+        self.looked_at(scene, &seen);
         for act in &visit.acts {
             self.act(scene, act);
         }
         weighed
     }
 
+    /// The day of a visit, and its signs. What nobody can see in a dark room says nothing there: "no flight" is no sign of
+    /// death.
+    fn seen_at(&self, scene: &Scene<'_>, visit: &Visit) -> (Conditions, Vec<Sign>) {
+        let indoors = scene.is_indoors(self.place, visit.hour);
+        let seen = visit.signs.iter().filter(|sign| !indoors || sign.is_seen_indoors()).cloned();
+        (scene.conditions(self.place, visit.hour, &visit.conditions), seen.collect())
+    }
+
     /// What a visit's signs say of every particle at this hour, and what they tell of the hour.
     pub(crate) fn hear(&self, scene: &Scene<'_>, visit: &Visit) -> (Heard, [f64; KINDS]) {
-        let day = scene.conditions(visit.hour, &visit.conditions);
-        let look = Look { scene, day: &day, seen: &visit.signs };
+        let (day, seen) = self.seen_at(scene, visit);
+        let look = Look { scene, day: &day, seen: &seen };
         let strata = &self.strata;
         let heard = self.showing.heard(&look, &strata.alive, &strata.dead);
         let told = heard.of_the_hour(&strata.alive_mass, strata.dead.iter().map(|(_, mass)| mass));
@@ -245,6 +252,8 @@ impl Estimate {
                 self.showing.empty.act(scene.yard, Action::SweepRoof);
             }
             Act::Brushed => self.brushed(),
+            // Where the hive stands is known to the scene, from the yard's plan and all notes together.
+            Act::CarriedIn(_) | Act::CarriedOut => {}
             // A colony united, examined or counted is no longer watched, and a move of the stand changes no sum here. A count
             // of mites stands beside the estimate: what the bees it was made on will live is not known from it.
             Act::UnitedInto(_) | Act::Moved | Act::Examined(_) | Act::Counted(_) | Act::MitesCounted { .. } => {}

@@ -105,7 +105,7 @@ pub(crate) fn batch(trial: &Trial<'_>, batch: usize) -> Vec<Run> {
         twin.advance(&truth_scene, hour);
         for m in 0..BATCH {
             let own_yard = world.yard(&own[m]);
-            let conditions = world.scene(&own_yard, 24 * DAYS, 0).conditions(hour, &Default::default());
+            let conditions = world.scene(&own_yard, 24 * DAYS, 0).conditions(0, hour, &Default::default());
             let noted = twin.seen(m, &truth_scene, &conditions, &templates(visit));
             twin.looked(m, &noted);
             seen[m].push(writes(noted));
@@ -122,7 +122,7 @@ pub(crate) fn batch(trial: &Trial<'_>, batch: usize) -> Vec<Run> {
             for (day, noted) in VISITS.iter().zip(&seen[m]) {
                 let hour = 24 * day + 12;
                 estimate.advance(&scene, None, hour);
-                let conditions = scene.conditions(hour, &Default::default());
+                let conditions = scene.conditions(0, hour, &Default::default());
                 estimate.look(&scene, &conditions, noted);
                 if filter == Filter::CountsTwice {
                     estimate.weigh(&scene, &conditions, noted);

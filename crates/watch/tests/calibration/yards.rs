@@ -79,7 +79,7 @@ fn batch(hives: usize, number: u64, filter: Filter) -> Vec<Judged> {
             twin.advance(&truth, hour);
             for m in 0..BATCH {
                 let own_yard = world.yard(&own[m]);
-                let day_of = world.scene(&own_yard, 24 * DAYS, 0).conditions(hour, &doubtful());
+                let day_of = world.scene(&own_yard, 24 * DAYS, 0).conditions(place, hour, &doubtful());
                 let signs = twin.seen(number_of(m, place), &truth, &day_of, &looked_for());
                 twin.looked(number_of(m, place), &signs);
                 let id = VisitId(Uuid::from_u128(day as u128 + 1));

@@ -52,7 +52,7 @@ impl World {
         Self {
             winter: snowhum_winter::Parameters::shipped().unwrap(),
             signs: Parameters::shipped().unwrap(),
-            colonies: vec![Housed { colony, hive, neighbour: None }],
+            colonies: vec![Housed { colony, hive, neighbour: None, stays: Vec::new() }],
         }
     }
 

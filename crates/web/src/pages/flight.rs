@@ -34,7 +34,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         (warning(&view))
         p { "On the first calm mild day the living come out. One tap a hive; a second tap mends the first." }
         (first_opened(&view))
-        ol class="flights" { @for (at, colony) in view.watched() { (row(&view, at, colony)) } }
+        ol class="flights" { @for (at, colony) in view.watched().filter(|(_, colony)| !view.is_indoors(colony)) { (row(&view, at, colony)) } }
     };
     Ok(page(&view, Place::Flight, "Flight day", &body))
 }

@@ -65,6 +65,7 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
     let system = view.settings.system;
     html! {
         p class="lede" { (capital(&now.about)) "." }
+        @if let Some(indoors) = view.indoors(at) { p { (capital(&indoors.says)) "." } }
         @for beside in &now.beside { p class="caution" { (capital(beside)) "." } }
         @if colony.quick_start {
             p class="small" { "Only the four quick facts are known of it, so the ranges are wide; each further fact narrows them." }
@@ -179,7 +180,7 @@ fn note_form(view: &View, colony: &Colony) -> Markup {
                 label for="line" { "Signs and things done, several with “;” between" }
                 input id="line" name="line" maxlength="600" autocomplete="off" placeholder="hum=heard by ear; dead=22 on snow";
                 @for question in round::AT_A_HIVE.iter().filter(|one| !one.is_of_hole() || view.has_upper_hole(colony)) {
-                    (question.shown(question.field))
+                    (question.shown(question.field, view.is_indoors(colony)))
                 }
                 label for="words" { "Free words" }
                 input id="words" name="words" maxlength="500" autocomplete="off";

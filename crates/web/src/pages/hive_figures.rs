@@ -16,10 +16,10 @@ pub(crate) fn expectations(now: &ColonyNow, system: System) -> Markup {
             h2 { "What the next look should show" }
             p { "On " (date(next.on)) " at " (Kelvin::from_celsius(next.air_c).show(system, 0)) ":" }
             dl {
-                dt { "New dead bees" } dd { (format!("{:.0} to {:.0}", next.dead_bees.p10, next.dead_bees.p90)) " " (why("dead")) }
+                dt { (if next.indoors { "Dead bees on its floor" } else { "New dead bees" }) } dd { (format!("{:.0} to {:.0}", next.dead_bees.p10, next.dead_bees.p90)) " " (why("dead")) }
                 @if let Some(frost) = next.frost_at_hole { dt { "New rime at the hole" } dd { (in_hundred(frost)) " " (why("rime")) } }
                 dt { "A hum, with an ear at the wall" } dd { (in_hundred(next.hum)) " " (why("hum")) }
-                dt { "A cleansing flight" } dd { (in_hundred(next.flight)) " " (why("flight")) }
+                @if !next.indoors { dt { "A cleansing flight" } dd { (in_hundred(next.flight)) " " (why("flight")) } }
             }
         }
     }
@@ -29,13 +29,14 @@ pub(crate) fn figures(view: &View, at: usize) -> Markup {
     let Some(standing) = &view.standing else { return html! {} };
     let Some(Some(hive)) = standing.present.settled.get(at) else { return html! {} };
     let system = view.settings.system;
-    let (today, grams) = (&standing.present.today, hive.condensation_g_per_day);
+    let Some(today) = standing.present.at_hives.get(at) else { return html! {} };
+    let grams = hive.condensation_g_per_day;
     let degrees = |celsius: f64| Kelvin::from_celsius(celsius).show(system, 1);
     html! {
         section {
             h2 { "Heat, air and water" }
             details {
-                summary { "At today's weather: " (today.air.show(system, 0)) ", wind " (today.wind.show(system, 1)) " at the hives" }
+                summary { (if view.indoors(at).is_some_and(|indoors| indoors.is_in) { "In its room today: " } else { "At today's weather: " }) (today.air.show(system, 0)) ", wind " (today.wind.show(system, 1)) " at the hives" }
                 dl class="figures" {
                     dt { "Heat of the colony" } dd { (format!("{:.1} W", hive.heat_w)) " " (why("conductance")) }
                     dt { "Heat loss" } dd { (format!("{:.2} W for each degree", hive.heat_loss_w_per_k)) }

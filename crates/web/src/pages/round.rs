@@ -5,7 +5,7 @@ use axum::extract::State;
 use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
-use snowhum_apiary::{Colony, ColonyId, SnowCover, VisitId};
+use snowhum_apiary::{Colony, ColonyId, Entry, SnowCover, VisitId};
 use snowhum_units::System;
 
 use super::notes::{Pairs, keep as keep_note};
@@ -38,13 +38,25 @@ impl Question {
         }
     }
 
-    /// The question under this name, with its answers to tap.
-    pub(super) fn shown(&self, name: &str) -> Markup {
-        choices(self.asks, name, self.unasked(), self.answers)
+    /// Its answers at a hive: indoors without what nobody can see there.
+    pub(super) fn answers(&self, indoors: bool) -> Vec<(&'static str, &'static str)> {
+        let is_seen = |written: &str| {
+            let read = Entry::read(written, &|_| None);
+            !matches!(read, Ok(Entry::Sign(sign)) if !sign.is_seen_indoors())
+        };
+        self.answers.iter().copied().filter(|(_, written)| !indoors || is_seen(written)).collect()
+    }
+
+    /// The question under this name, with its answers to tap; nothing where none of them can be given.
+    pub(super) fn shown(&self, name: &str, indoors: bool) -> Markup {
+        let answers = self.answers(indoors);
+        html! { @if !answers.is_empty() { (choices(self.asks, name, self.unasked(), &answers)) } }
     }
 }
 
 const UNASKED: &str = "did not look";
+/// Said at a hive that stands indoors, on the round and on its sheet.
+pub(crate) const INDOORS: &str = "Stands indoors: no flight, snow or rime to look for; its dead lie on its floor.";
 
 /// Asked at every hive, in the order a keeper sees things.
 pub(crate) const USUAL: [Question; 7] = [
@@ -149,6 +161,11 @@ pub(crate) const TYPED: [(&str, &str, &str, Figure); 4] = [
     ("One side lifted, always the same", "side", "side=", Figure::Mass),
 ];
 
+/// The typed figures of a hive: indoors without the dead before it.
+pub(crate) fn typed(indoors: bool) -> impl Iterator<Item = (&'static str, &'static str, &'static str, Figure)> {
+    TYPED.into_iter().filter(move |(_, field, ..)| !indoors || *field != "count")
+}
+
 /// What a typed figure is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Figure {
@@ -220,20 +237,21 @@ fn outside(view: &View) -> Markup {
 }
 
 fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
-    let has_hole = view.has_upper_hole(colony);
+    let (has_hole, indoors) = (view.has_upper_hole(colony), view.is_indoors(colony));
     let name = |field: &str| format!("{at}.{field}");
     html! {
         fieldset class="round-hive" data-colony=(colony.id.0) {
             legend { (colony.name) }
+            @if indoors { p class="small" { (INDOORS) } }
             @for question in USUAL.iter().filter(|question| !question.is_of_hole() || has_hole) {
-                (question.shown(&name(question.field)))
+                (question.shown(&name(question.field), indoors))
             }
             details {
                 summary { "Further signs, weight, a word" }
                 @for question in &FURTHER {
-                    (question.shown(&name(question.field)))
+                    (question.shown(&name(question.field), indoors))
                 }
-                @for (asks, field, before, figure) in TYPED {
+                @for (asks, field, before, figure) in typed(indoors) {
                     @let unit = figure.unit(view.settings.system);
                     label for=(name(field)) { (asks) @if !unit.is_empty() { "," (unit) } }
                     input id=(name(field)) name=(name(field)) inputmode="decimal" maxlength="12" autocomplete="off"

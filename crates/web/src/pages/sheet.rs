@@ -3,7 +3,7 @@
 use axum::extract::State;
 use maud::{Markup, html};
 
-use super::round::{FURTHER, Question, TYPED, USUAL};
+use super::round::{FURTHER, INDOORS, Question, USUAL, typed};
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
@@ -16,8 +16,8 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
 
 /// The sheet.
 pub(crate) fn sheet(view: &View) -> Markup {
-    let answers = |question: &Question| {
-        let words: Vec<&str> = question.answers.iter().map(|(words, _)| *words).collect();
+    let answers = |question: &Question, indoors: bool| {
+        let words: Vec<&str> = question.answers(indoors).iter().map(|(words, _)| *words).collect();
         words.join("  ·  ")
     };
     html! {
@@ -27,14 +27,19 @@ pub(crate) fn sheet(view: &View) -> Markup {
         div class="papers" {
         @for (_, colony) in view.watched() {
             @let has_hole = view.has_upper_hole(colony);
+            @let indoors = view.is_indoors(colony);
+            @let is_asked = |question: &&Question| {
+                (!question.is_of_hole() || has_hole) && !question.answers(indoors).is_empty()
+            };
             section class="paper" {
                 h2 { (colony.name) }
+                @if indoors { p class="small" { (INDOORS) } }
                 table {
                     tbody {
-                        @for question in USUAL.iter().filter(|question| !question.is_of_hole() || has_hole).chain(&FURTHER) {
-                            tr { th scope="row" { (question.asks) } td { (answers(question)) } }
+                        @for question in USUAL.iter().chain(&FURTHER).filter(is_asked) {
+                            tr { th scope="row" { (question.asks) } td { (answers(question, indoors)) } }
                         }
-                        @for (asks, _, _, figure) in TYPED {
+                        @for (asks, _, _, figure) in typed(indoors) {
                             tr { th scope="row" { (asks) } td { "__________" (figure.unit(view.settings.system)) } }
                         }
                         tr { th scope="row" { "A word" } td { "" } }

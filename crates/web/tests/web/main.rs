@@ -8,6 +8,7 @@ mod autumn;
 mod begin;
 mod gate;
 mod hostile;
+mod indoors;
 mod jobs;
 mod learn;
 mod load;

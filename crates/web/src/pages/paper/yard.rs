@@ -29,7 +29,12 @@ fn table(now: &NowAnswer, system: System) -> Markup {
                 @for (at, colony) in now.colonies.iter().enumerate() {
                     @let (by, next) = next(now, at, colony, system);
                     tr {
-                        th scope="row" { strong { (colony.name) } }
+                        th scope="row" {
+                            strong { (colony.name) }
+                            @if let Some(indoors) = now.first.colonies.get(at).and_then(|one| one.indoors.as_ref()) {
+                                br; span class="small" { (indoors.says) }
+                            }
+                        }
                         td { (chip(&colony.verdict)) }
                         td { @match by { Some(by) => (date(by)), None => "–" } }
                         td { (capital(&next)) "." }
@@ -51,8 +56,13 @@ fn next(now: &NowAnswer, at: usize, colony: &ColonyNow, system: System) -> (Opti
     if colony.is_gone() {
         return (None, colony.about.clone());
     }
-    let flight = now.flight_day.map(|flight| flight.on);
+    let indoors = colony.expect_next.indoors;
+    let flight = now.flight_day.map(|flight| flight.on).filter(|_| !indoors);
     let look = flight.unwrap_or(colony.expect_next.on);
-    let what = if flight.is_some() { "see whether it flies" } else { "listen and count the dead before it" };
+    let what = match flight {
+        Some(_) => "see whether it flies",
+        None if indoors => "listen, rake out its dead, read the room's thermometer",
+        None => "listen and count the dead before it",
+    };
     (Some(look), what.to_owned())
 }
