@@ -24,11 +24,11 @@ pub(super) fn decoded(bytes: &[u8]) -> Option<String> {
 }
 
 pub(super) fn table(text: &str, file: &str) -> Result<Table, Wrong> {
-    let (said, text, above) = said_delimiter(text);
+    let (said, text) = said_delimiter(text);
     let delimiter = said.unwrap_or_else(|| delimiter(text));
     let mut reader = reader(text, delimiter);
     let mut rows: Vec<TableRow> = Vec::new();
-    let (mut line, mut counted) = (1 + above, 0);
+    let (mut line, mut counted) = (1, 0);
     for record in reader.records() {
         let record = record.map_err(|error| wrong(format!("is no table ({error})"), RIGHT))?;
         // A row begins behind the empty lines before it.
@@ -73,13 +73,13 @@ fn reader(text: &str, delimiter: u8) -> csv::Reader<&[u8]> {
     csv::ReaderBuilder::new().has_headers(false).flexible(true).delimiter(delimiter).from_reader(text.as_bytes())
 }
 
-/// The delimiter that a first line `sep=;` says, what stands below that line, and how many lines it takes.
-fn said_delimiter(text: &str) -> (Option<u8>, &str, usize) {
+/// The delimiter that a first line `sep=;` says, and what stands below that line, which spreadsheets count as no row.
+fn said_delimiter(text: &str) -> (Option<u8>, &str) {
     let said = text.split_once('\n').and_then(|(first, rest)| match first.trim().strip_prefix("sep=")?.as_bytes() {
         [delimiter] => Some((*delimiter, rest)),
         _ => None,
     });
-    said.map_or((None, text, 0), |(delimiter, rest)| (Some(delimiter), rest, 1))
+    said.map_or((None, text), |(delimiter, rest)| (Some(delimiter), rest))
 }
 
 /// The delimiter under which most rows have as many cells as each other, more than one.
