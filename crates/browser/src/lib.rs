@@ -51,6 +51,7 @@ pub const PICTURES: &[Picture] = &[
     of("paper-season", "/paper/season", Look::Desk),
     of("words", "/words", Look::Desk),
     of("source", "/source?find=wall", Look::Desk),
+    of("import", "/import", Look::Desk),
     of("settings", "/settings", Look::Desk),
 ];
 
