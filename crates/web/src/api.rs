@@ -28,7 +28,7 @@ struct Route {
 const READ: [(u16, &str); 3] = [(200, "as described"), SIGN_IN, (503, "there is no estimate yet; the answer says why")];
 const SIGN_IN: (u16, &str) = (401, "nobody is signed in, where the whole network is served");
 
-fn table() -> [Route; 8] {
+fn table() -> Vec<Route> {
     let read = |path, says, handler| Route { method: Method::GET, path, says, handler, body: None, answers: &READ };
     [
         read("/api/now", "Where every colony stands, with the time the estimate was computed.", || get(reads::now)),
@@ -50,6 +50,15 @@ fn table() -> [Route; 8] {
                 (422, "it cannot be read; the answer says what would be right"),
             ],
         },
+    ]
+    .into_iter()
+    .chain(sheets())
+    .collect()
+}
+
+/// A sheet of notes, brought in and taken back.
+fn sheets() -> [Route; 2] {
+    [
         Route {
             method: Method::POST,
             path: "/api/notes/sheet",
