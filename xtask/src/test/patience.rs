@@ -5,7 +5,7 @@ use std::sync::mpsc::{RecvTimeoutError, Sender, channel};
 use std::time::Duration;
 
 /// Longest that no line comes from the tests, which are built by then.
-const QUIET: Duration = Duration::from_secs(10 * 60);
+const QUIET: Duration = Duration::from_secs(20 * 60);
 
 /// Ends a group of processes when no sign of life is given for too long, until it is dropped.
 pub(super) struct Patience(Sender<()>);
