@@ -1,11 +1,23 @@
 //! Weights of particles: how many count, and which are carried on.
 
+use snowhum_units::Same;
+
 /// Effective number of particles: `(Σw)² / Σw²`.
 #[must_use]
 pub(crate) fn effective(weights: &[f64]) -> f64 {
     let sum: f64 = weights.iter().sum();
     let squares: f64 = weights.iter().map(|w| w * w).sum();
     if squares > 0.0 { sum * sum / squares } else { 0.0 }
+}
+
+/// Logarithm of a sum of what is given by its logarithms.
+#[must_use]
+pub(crate) fn log_sum(logs: &[f64]) -> f64 {
+    let greatest = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    if !greatest.is_finite() {
+        return greatest;
+    }
+    greatest + logs.iter().map(|log| (log - greatest).same_exp()).sum::<f64>().same_ln()
 }
 
 /// Systematic resampling: places of `count` survivors at positions `(i + u) / count` of the summed weights.

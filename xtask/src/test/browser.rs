@@ -1,13 +1,11 @@
 //! The pages in a real browser.
 
+use super::TESTS;
 use crate::house;
 use anyhow::{Context, Result};
 use std::path::PathBuf;
 use std::process::Command;
 
-/// The pages' tests; each starts a server and a browser of its own. The same packages and features as all tests, so that
-/// nothing is compiled twice.
-const TESTS: [&str; 6] = ["test", "--workspace", "--features", "snowhum-browser/browser", "--test", "browser"];
 /// The checker of accessibility, of one version so that a run is the same every day.
 const CHECKER: &str = "axe-core@4.14.1";
 
@@ -30,7 +28,8 @@ pub(super) fn fetch_checker() -> Result<Option<String>> {
 /// Takes the guide's pictures.
 pub(super) fn guide() -> Result<()> {
     let folder = house::root().join("docs/user-guide");
-    house::pass(house::cargo(&TESTS).args(["every_page_is_in_the_guide"]).env("SNOWHUM_GUIDE", folder))
+    let test = ["--test", "browser", "every_page_is_in_the_guide"];
+    house::pass(house::cargo(&TESTS).args(test).env("SNOWHUM_GUIDE", folder))
 }
 
 fn target() -> Result<PathBuf> {

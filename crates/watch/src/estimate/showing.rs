@@ -9,6 +9,7 @@ use crate::remains::Remains;
 use crate::scene::Scene;
 use crate::signs::{self, Hours, KINDS};
 use crate::view::{Conditions, Life, View};
+use crate::weights::log_sum;
 
 /// The hive round the particles, and the same hive without bees beside it.
 #[derive(Debug, Clone)]
@@ -136,7 +137,7 @@ impl Heard {
     pub(crate) fn chances(&self, hours: &Hours) -> (Vec<f64>, Vec<f64>) {
         let living = (0..self.living.len()).map(|m| {
             let (right, less) = self.of_queens(hours, m);
-            log_sum(right, less)
+            log_sum(&[right, less])
         });
         (living.collect(), self.dead.iter().map(|chances| hours.over(chances)).collect())
     }
@@ -170,13 +171,4 @@ impl Heard {
 /// Thermal resistance of a hive's lid, m² K/W.
 fn lid_resistance(hive: &Hive) -> f64 {
     hive.lid.iter().map(|layer| layer.resistance().get()).sum()
-}
-
-fn log_sum(a: f64, b: f64) -> f64 {
-    let greatest = a.max(b);
-    if greatest.is_finite() {
-        greatest + ((a - greatest).same_exp() + (b - greatest).same_exp()).same_ln()
-    } else {
-        greatest
-    }
 }

@@ -1,6 +1,7 @@
 //! What kind of hour it was at the hives: unseen, and the same for all hives that were looked at in it.
 
 use crate::Parameters;
+use crate::weights::log_sum;
 use snowhum_apiary::Sign;
 use snowhum_units::Same;
 
@@ -87,13 +88,4 @@ impl Hours {
 #[must_use]
 pub fn hangs_on_the_hour(sign: &Sign) -> bool {
     matches!(sign, Sign::Flight(_) | Sign::Pollen(_) | Sign::Robbers(_))
-}
-
-/// Logarithm of a sum of what is given by its logarithms.
-fn log_sum(logs: &[f64]) -> f64 {
-    let greatest = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-    if !greatest.is_finite() {
-        return greatest;
-    }
-    greatest + logs.iter().map(|log| (log - greatest).same_exp()).sum::<f64>().same_ln()
 }
