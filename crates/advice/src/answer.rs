@@ -4,7 +4,7 @@ pub use crate::over_rule::OverRule;
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_units::{Range, System};
+use snowhum_units::{Range, System, Usual};
 use snowhum_weather::{Far, Provenance};
 use snowhum_winter::Ends;
 
@@ -150,6 +150,8 @@ pub struct ColonyPlan {
     pub food_g_per_day: Vec<MonthRange>,
     /// Bees that die a day, by month.
     pub dead_bees_per_day: Vec<MonthRange>,
+    /// Dead bees that a living colony shows before the hive a fortnight after the last look, by month.
+    pub dead_bees_shown: Vec<MonthUsual>,
     /// Grown bees through the winter.
     pub bees: Vec<DateRange>,
     /// When brood is there again.
@@ -235,6 +237,16 @@ pub struct MonthRange {
     /// Its range over members.
     #[serde(flatten)]
     pub range: Range<f64>,
+}
+
+/// A month's usual count.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct MonthUsual {
+    /// Year and month, `2025-11`.
+    pub month: String,
+    /// What is usual.
+    #[serde(flatten)]
+    pub usual: Usual,
 }
 
 /// A day's figure.

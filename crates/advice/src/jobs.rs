@@ -79,6 +79,7 @@ pub fn jobs(question: &JobsQuestion<'_>) -> JobsAnswer {
         from: question.from,
         weather: WeatherAnswer::new(&question.year.provenance, members, question.year.paths.len(), question.system),
         hives: Vec::new(),
+        next_round: None,
         windows: in_order(windows, question.as_of),
         half_months: half_months(&ground.year),
         notes: notes(&ground),
@@ -91,6 +92,7 @@ impl JobsAnswer {
     pub fn told_by(mut self, now: &NowAnswer) -> Self {
         if now.as_of == self.as_of {
             self.hives = colonies::due(now);
+            self.next_round = Some(now.next_round.clone());
         }
         let hungry = colonies::hungry(now);
         let is_gone = |name: &String| now.colonies.iter().any(|one| one.name == *name && one.is_gone());

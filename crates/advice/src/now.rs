@@ -9,20 +9,24 @@ mod expect;
 mod flight_day;
 mod lid;
 mod look_first;
+mod look_today;
+mod next_round;
 mod open_first;
 mod thresholds;
 
 pub use alert::{Alert, alert};
 pub use answer::{
-    ColonyNow, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer, OpenFirst, StoresNow,
+    ColonyNow, DeadBeesCounted, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer, OpenFirst, StoresNow,
 };
 pub use lid::may_lift;
+pub use look_today::LookToday;
+pub use next_round::{HiveLook, Looked, NextRound};
 pub use thresholds::Thresholds;
 
 use jiff::ToSpan;
 use jiff::civil::Date;
 use rayon::prelude::*;
-use snowhum_apiary::{Act, Apiary, ColonyId};
+use snowhum_apiary::{Act, Apiary, ColonyId, Sign};
 use snowhum_watch::{Estimate, Noted, Outlook, Scene, Sizes, Visit, Watching, visits};
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
 
@@ -33,6 +37,10 @@ use crate::plan::{Base, PlanQuestion, colony_plan};
 use crate::verdict::{self, Facts, FirstAnswer, LastVerdict};
 use crate::{fit, yard};
 use colony::Seen;
+use next_round::Worth;
+
+/// Hours from midnight to the end of the one o'clock hour.
+const AFTERNOON: usize = 14;
 
 /// What is asked.
 #[derive(Debug, Clone, Copy)]
@@ -148,6 +156,20 @@ impl<'a> Ground<'a> {
         Noted { scene: &scene, walls: &walls, visits: &self.visits, sizes: self.question.sizes }.watch(before)
     }
 
+    /// What each of these signs would say of every colony on the day asked about, at one in the afternoon or at its last
+    /// visit, whichever is later; a usual count of dead bees among them.
+    #[must_use]
+    pub fn looks_today(&self, watchings: &[Watching], asked: &[Sign]) -> Vec<LookToday> {
+        let yard = self.yard();
+        let (scene, walls, until) = (self.scene(&yard), self.walls(&yard), self.until());
+        let afternoon = (until + AFTERNOON).saturating_sub(24);
+        let of = |(watching, wall): (&Watching, &Option<WarmWall>)| {
+            let hour = afternoon.max(watching.at_last_visit.hour()).min(until);
+            LookToday::of(&scene, &watching.at(&scene, wall.as_ref(), hour), asked)
+        };
+        watchings.par_iter().zip(&walls).map(of).collect()
+    }
+
     /// Where every colony stands, and what to do.
     #[must_use]
     pub fn now(&self, watchings: &[Watching]) -> NowAnswer {
@@ -172,7 +194,7 @@ impl<'a> Ground<'a> {
                 estimate: &estimates[at],
                 watching: &watchings[at],
                 visits: &self.visits[at],
-                expect_next: &expectations[at],
+                expect_next: &expectations[at].0,
                 end: scene.start + jiff::SignedDuration::from_hours(until as i64),
             };
             colony::now(&base, at, &watched)
@@ -188,7 +210,16 @@ impl<'a> Ground<'a> {
             ..seen.now
         };
         let colonies = colonies.map(of_colony).collect();
-        self.answer(&scene, colonies, first)
+        let now = self.answer(&scene, colonies, first);
+        NowAnswer { next_round: self.next_round(&now, &expectations), ..now }
+    }
+
+    /// When to go and look: hives that are gone tell nothing.
+    fn next_round(&self, now: &NowAnswer, expectations: &[(Expectation, Vec<Worth>)]) -> NextRound {
+        let living = now.colonies.iter().zip(expectations).filter(|(colony, _)| !colony.is_gone());
+        let (names, worth): (Vec<_>, Vec<_>) =
+            living.map(|(colony, (_, worth))| ((colony.name.clone(), colony.alive), worth.clone())).unzip();
+        NextRound::of(&names, &worth, self.environment.first_day(), self.question.thresholds)
     }
 
     /// What is told first: whether a colony winters in its own hive is asked as long as bees still merge.
@@ -245,6 +276,7 @@ impl<'a> Ground<'a> {
             currency: apiary.money.currency.clone(),
             flight_day: flight_day::next(&self.environment, &self.housed, until, plan.as_of),
             lid: lid::tomorrow(&self.environment, &self.housed, (until, self.question.thresholds), plan.system),
+            next_round: NextRound::NONE,
             open_first: open_first::of(apiary, (&colonies, &first), end),
             colonies,
             first,

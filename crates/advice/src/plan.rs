@@ -18,7 +18,7 @@ use crate::statistics::{mean_and_error, mean_of_ends, rounded, weighted_range};
 use crate::sums::losses::learnt;
 use crate::syrup::{Strength, sugar_for};
 use crate::verdict::{self, ColonyVerdict, Facts, Fate};
-use crate::{finish, fit, hunger, left_out, over_rule, rules, seasons, shortage, yard};
+use crate::{dead_bees, finish, fit, hunger, left_out, over_rule, rules, seasons, shortage, yard};
 
 /// What a plan is asked with.
 #[derive(Debug, Clone, Copy)]
@@ -140,7 +140,10 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         })
         .collect();
     let first = verdict::first(&base, question.as_of, LooksTo::Spring, &facts);
+    let latitude = question.apiary.site.latitude.get();
+    let signs = snowhum_watch::Parameters::shipped().ok();
     for (at, colony) in colonies.iter_mut().enumerate() {
+        colony.dead_bees_shown = signs.as_ref().map_or_else(Vec::new, |p| dead_bees::shown_by_month(colony, latitude, p));
         colony.verdict = first.verdict(at);
         colony.nothing_helps = colony.nothing_helps && first.only_looks(at);
     }
@@ -256,6 +259,7 @@ pub(crate) fn colony_plan(base: &Base<'_>, at: usize, weighed: &[Weighed]) -> Co
         hive: seasons::hive_verdict(base, at),
         food_g_per_day: seasons::by_month(base, at, snowhum_winter::Daily::Eaten, 1_000.0),
         dead_bees_per_day: seasons::by_month(base, at, snowhum_winter::Daily::Died, 1.0),
+        dead_bees_shown: Vec::new(),
         bees: seasons::bees(base, at),
         brood_begins: seasons::brood_begins(base, at),
         ends: ends(trajectory, survive - alive),

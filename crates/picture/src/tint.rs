@@ -49,8 +49,6 @@ pub enum Tint {
     WideBand,
     /// Five in ten of what may come.
     NarrowBand,
-    /// More than is usual.
-    Worry,
     /// A hive that lives.
     Lives,
     /// A hive that lives but is weak.
@@ -61,7 +59,7 @@ pub enum Tint {
 
 impl Tint {
     /// Every tint.
-    pub const ALL: [Self; 26] = [
+    pub const ALL: [Self; 25] = [
         Self::Paper,
         Self::Room,
         Self::Solid,
@@ -84,7 +82,6 @@ impl Tint {
         Self::Ground,
         Self::WideBand,
         Self::NarrowBand,
-        Self::Worry,
         Self::Lives,
         Self::Weak,
         Self::Lost,
@@ -151,7 +148,6 @@ impl Tint {
             Self::Ground => look("ground", "ground", "#cfc6b4", "#35312a", Some(H::Back)),
             Self::WideBand => look("wide", "8 in 10", "#dbe5ea", "#2f3d46", Some(H::Dots)),
             Self::NarrowBand => look("narrow", "5 in 10", "#a9c3d0", "#466273", Some(H::Slant)),
-            Self::Worry => look("worry", "more than usual", "#e6b3a3", "#77402f", Some(H::Crossed)),
             Self::Lives => look("lives", "alive", "#8fb58a", "#4b7346", Some(H::Bees)),
             Self::Weak => look("weak", "alive but weak", "#efd27a", "#75612a", Some(H::Slant)),
             Self::Lost => look("lost", "lost", "#d9d5cf", "#45423e", Some(H::Crosses)),

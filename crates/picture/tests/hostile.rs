@@ -198,8 +198,7 @@ proptest! {
     fn no_number_breaks_the_other_charts(a in any::<u32>(), b in any::<u32>(), day in any::<i32>(), share in number()) {
         let mut bees = samples::charts::dead_bees();
         bees.counts[0].found = a;
-        bees.counts[1].expected = Range { p10: b, p50: a, p90: b };
-        bees.worrying = Some(b);
+        bees.counts[1].expected = Usual { least: b, middle: a, most: b };
         let mut jobs = samples::charts::windows();
         jobs.windows[0].days = [day, i32::MIN, i32::MAX];
         let mut hundred = samples::charts::hundred();

@@ -164,6 +164,15 @@ fn dead_bees_are_answered_without_a_yard() {
 }
 
 #[test]
+fn sixty_dead_bees_in_a_mid_winter_fortnight_are_calm() {
+    for month in ["12", "1", "2"] {
+        let answer = json(&["dead-bees", "--found", "60", "--days", "14", "--snow", "--month", month, "--json"]);
+        assert_eq!(answer["verdict"], "as expected", "month {month}: {answer}");
+        assert!(answer["worry"].as_str().unwrap().starts_with("Normal"), "{answer}");
+    }
+}
+
+#[test]
 fn a_new_file_passes_the_check_and_is_never_written_over() {
     let path = folder("new").join("yard.toml");
     drop(std::fs::remove_file(&path));

@@ -17,6 +17,7 @@ mod same;
 mod show;
 mod speech;
 mod temperature;
+mod usual;
 
 pub use parse::{Bare, Measured, ParseError, number};
 pub use quantity::*;
@@ -25,3 +26,4 @@ pub use same::Same;
 pub use show::System;
 pub use speech::{PAIRS, Pair, Speech};
 pub use temperature::Kelvin;
+pub use usual::{Against, Usual};

@@ -4,11 +4,11 @@
 use snowhum_apiary::{DeadCount, DeadPlace, Sign};
 use snowhum_draws::normal_quantile;
 
-use crate::litter::{Litter, LitterDay};
+use crate::litter::{Litter, LitterDay, Since};
 use crate::own::Priors;
 use crate::signs::{self, Hour, Today};
 use crate::view::{Conditions, FreshSnow, Life, View};
-use crate::{Answer, Parameters};
+use crate::{Answer, Ledger, Parameters};
 
 /// Mean air of a month in a cold country, °C, and chance that bees fly on a day of it, January first (judgement: a lake
 /// shore near 60 N; what counts is whether the dead stay in).
@@ -46,12 +46,14 @@ pub struct DeadBeesSeen {
 }
 
 impl DeadBeesSeen {
-    /// One count that this keeper might make. `draw` gives independent uniforms for each place.
-    pub fn made_up(&self, p: &Parameters, mut draw: impl FnMut(u32) -> [f64; 4]) -> f64 {
+    /// One count that this keeper might make, and where the dead are then. `draw` gives independent uniforms for each place.
+    pub fn made_up(&self, p: &Parameters, mut draw: impl FnMut(u32) -> [f64; 4]) -> (f64, Ledger) {
         let [before, seen, ear, side] = draw(0);
         let law = p.litter();
         let (air_c, flies) = MONTHS[usize::from((self.month - 1).rem_euclid(12).unsigned_abs())];
-        let mut litter = Litter { floor: self.deaths_a_day * before * LAIN_BEFORE, outside: 0.0 };
+        let floor = self.deaths_a_day * before * LAIN_BEFORE;
+        let mut litter = Litter { floor, since: Since { had: floor, ..Since::default() }, ..Litter::default() };
+        let snow_m = if self.place == DeadPlace::Snow { 0.2 } else { 0.0 };
         for day in 0..self.days.ceil().clamp(1.0, 120.0) as u32 {
             let [flight, air, ..] = draw(10 + day);
             let day = LitterDay {
@@ -60,6 +62,7 @@ impl DeadBeesSeen {
                 carried: true,
                 indoors: false,
                 fresh_snow_m: 0.0,
+                snow_m,
                 air_c: air_c + 6.0 * normal_quantile(air),
             };
             litter.day(&law, &day);
@@ -70,16 +73,17 @@ impl DeadBeesSeen {
         let day = Conditions {
             air_c,
             wind_m_per_s: 1.0,
-            snow_m: if self.place == DeadPlace::Snow { 0.2 } else { 0.0 },
+            snow_m,
             fresh_snow: FreshSnow::None,
             week_c: air_c,
             season_day: 30.4 * (f64::from(self.month) - 0.5),
         };
         let sign = Sign::DeadBees { count: DeadCount::Counted(0), place: self.place };
         let today = if draw(1)[0] < signs::quiet_chance(&day, p) { Today::Quiet } else { Today::Lively };
-        match signs::law(&sign, &view, &day, today, Hour::PLAIN, p).map(|law| law.sample(draw(2))) {
+        let count = match signs::law(&sign, &view, &day, today, Hour::PLAIN, p).map(|law| law.sample(draw(2))) {
             Some(Answer::Count(count, _)) => f64::from(count),
             _ => 0.0,
-        }
+        };
+        (count, Ledger::of(&litter))
     }
 }

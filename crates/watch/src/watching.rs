@@ -3,6 +3,7 @@
 use snowhum_apiary::{Act, ColonyId, NoteId};
 use snowhum_winter::{RoomStay, WarmWall};
 
+use crate::DeadBees;
 use crate::estimate::{Estimate, Heard, Sizes};
 use crate::log::Visit;
 use crate::outlook::Outlook;
@@ -27,6 +28,8 @@ pub struct Moved {
     pub log_evidence: f64,
     /// Whether nothing the model thought possible explains it.
     pub unexplained: bool,
+    /// Dead bees that were counted, each against what a living colony shows.
+    pub dead_bees: Vec<DeadBees>,
 }
 
 /// A colony that was put to another: what it brings.
@@ -97,6 +100,7 @@ impl Watching {
             self.before_the_hour = Some(Box::new(self.clone()));
         }
         let before = self.at_last_visit.standing();
+        let dead_bees = self.at_last_visit.dead_bees_at(scene, visit, self.dead_last_counted());
         let weighed = self.at_last_visit.visit(scene, visit, &hours, heard);
         self.moved.push(Moved {
             hour: visit.hour,
@@ -106,6 +110,7 @@ impl Watching {
             after: self.at_last_visit.standing(),
             log_evidence: weighed.evidence.log_evidence,
             unexplained: weighed.evidence.unexplained,
+            dead_bees,
         });
         self.seen.push((visit.clone(), hours));
         if let (Some(into), None) = (put_to(visit), &self.leaving) {
@@ -113,6 +118,11 @@ impl Watching {
             let visits = self.seen.iter().map(|(visit, _)| visit.clone()).collect();
             self.leaving = Some(Leaving { hour: visit.hour, into, bees, visits });
         }
+    }
+
+    /// Hour at which dead bees before the hive or on its floor were last counted.
+    fn dead_last_counted(&self) -> usize {
+        self.moved.iter().rev().find(|moved| !moved.dead_bees.is_empty()).map_or(0, |moved| moved.hour)
     }
 
     /// Takes in a colony that was put to this one, unless it has.

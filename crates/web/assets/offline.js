@@ -1,6 +1,6 @@
 // Keeps what the round needs, so that it opens without a signal.
-const KEEP = "snowhum-1";
-const SHELL = ["/round", "/snowhum.css", "/pictures.css", "/round.js", "/icon.svg", "/manifest.webmanifest"];
+const KEEP = "snowhum-2";
+const SHELL = ["/round", "/snowhum.css", "/pictures.css", "/round.js", "/verdict.js", "/icon.svg", "/manifest.webmanifest"];
 // How long the server is waited for where a kept copy can stand in; where none can, as long as it takes.
 const ROUND_MS = 4000;
 const PAGE_MS = 20000;

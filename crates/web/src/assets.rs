@@ -21,6 +21,10 @@ pub(crate) fn routes() -> Addresses {
             get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/round.js")) }),
         )
         .route(
+            "/verdict.js",
+            get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/verdict.js")) }),
+        )
+        .route(
             "/offline.js",
             get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/offline.js")) }),
         )

@@ -2,16 +2,13 @@
 
 use jiff::civil::Date;
 use maud::{Markup, PreEscaped, html};
-use snowhum_advice::dead_bees::{DeadBeesQuestion, Ground, dead_bees};
-use snowhum_advice::now::ColonyNow;
+use snowhum_advice::now::{ColonyNow, DeadBeesCounted};
 use snowhum_advice::words::day;
-use snowhum_apiary::{Apiary, DeadPlace, Note, Sign};
 use snowhum_picture::{
     Cold, DayOutlook, DayStrip, DeadBeesCount, DeadBeesFound, Fate, Flying, FoodDay, FoodFan, Hundred, HundredPart,
     IdPrefix, Plate, PlateWidth, Tick, Windy,
 };
 use snowhum_units::{Fraction, Kilogram, Range, System};
-use snowhum_winter::Parameters;
 
 use crate::section;
 use crate::view::View;
@@ -173,42 +170,19 @@ fn months(from: Date, to: Date, since: impl Fn(Date) -> i32) -> Vec<Tick> {
 /// Counts of dead bees shown.
 const COUNTS: usize = 8;
 
-/// Dead bees found against what is to be expected since the count before; none if none were counted.
-pub(crate) fn dead_bees_found(apiary: &Apiary, name: &str, bees: Option<f64>, notes: &[&Note]) -> Option<Plate> {
-    let (parameters, signs) = (Parameters::shipped().ok()?, snowhum_watch::Parameters::shipped().ok()?);
-    let zone = jiff::tz::TimeZone::get(&apiary.site.zone).ok()?;
-    let mut earlier = apiary.as_of;
-    let mut counts = Vec::new();
-    for note in notes.iter().rev() {
-        let on = note.at.to_zoned_datetime(zone.clone()).date();
-        let before = earlier;
-        for sign in note.signs() {
-            let Sign::DeadBees { count, place } = sign else { continue };
-            // What a hook pulls out lay on the floor: it is no count of what lies before the hive.
-            if *place == DeadPlace::Hook {
-                continue;
-            }
-            let found = match count.bounds() {
-                (least, Some(most)) => least.midpoint(most),
-                (least, None) => least,
-            };
-            let days = (on.duration_since(before).as_hours() as f64 / 24.0).clamp(1.0, 120.0);
-            let ground = if *place == DeadPlace::Snow { Ground::Snow } else { Ground::Bare };
-            let month = snowhum_advice::words::season_month(on, apiary.site.latitude.get());
-            let expected =
-                dead_bees(&DeadBeesQuestion { found, days, bees, month, ground }, &parameters, &signs).expected;
-            counts.push(DeadBeesCount {
-                when: format!("{} to {}", short(before), short(on)),
-                found,
-                expected: expected.map(|count| count.max(0.0) as u32),
-            });
-            // A visit without a count clears no dead away.
-            earlier = on;
-        }
-    }
-    let shown = counts.split_off(counts.len().saturating_sub(COUNTS));
-    (!shown.is_empty())
-        .then(|| DeadBeesFound { title: format!("Dead bees found at {name}"), counts: shown, worrying: None }.plate())
+/// Dead bees found against what was to be expected at that look; none if none were counted.
+pub(crate) fn dead_bees_found(now: &ColonyNow) -> Option<Plate> {
+    let visits = now.evidence.iter().flat_map(|visit| visit.dead_bees.iter().map(move |dead| (visit.on, dead)));
+    let count = |(on, dead): (Date, &DeadBeesCounted)| DeadBeesCount {
+        when: format!("{} to {}", short(dead.since), short(on)),
+        found: dead.found,
+        expected: dead.usual,
+        verdict: dead.verdict,
+    };
+    let mut counts: Vec<DeadBeesCount> = visits.take(COUNTS).map(count).collect();
+    counts.reverse();
+    let title = format!("Dead bees found at {}", now.name);
+    (!counts.is_empty()).then(|| DeadBeesFound { title, counts }.plate())
 }
 
 fn short(on: Date) -> String {

@@ -20,6 +20,7 @@ mod network;
 mod page;
 mod pages;
 mod papers;
+mod phone_table;
 mod reckon;
 mod routes;
 mod section;

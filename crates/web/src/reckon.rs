@@ -13,6 +13,7 @@ use snowhum_units::System;
 use snowhum_watch::Watching;
 use snowhum_winter::{Housed, StartFrom, SteadyQuestion};
 
+use crate::phone_table::PhoneTable;
 use crate::section;
 use crate::weather_ahead::{Day, Today, at_hives, coming, today};
 
@@ -46,6 +47,8 @@ pub struct Present {
     pub openings: Vec<NotedOpenings>,
     /// Each hive settled at today's weather; none where no colony is likely to live.
     pub settled: Vec<Option<HiveAnswer>>,
+    /// What each sign of the round would say, for a phone out of reach.
+    pub table: PhoneTable,
 }
 
 /// The model with the weather it stands on. Asked from threads that may wait.
@@ -103,7 +106,9 @@ impl Present {
                 Some(hive(&housed, question.plan.parameters, steady(today, bees)))
             })
             .collect();
-        (Self { now, days: coming(&question), today, housed, at_hives, openings, settled }, watchings)
+        let colonies: Vec<_> = housed.iter().map(|housed| housed.colony.id.0).collect();
+        let table = PhoneTable::of(&ground, &watchings, &now, &colonies);
+        (Self { now, days: coming(&question), today, housed, at_hives, openings, settled, table }, watchings)
     }
 }
 

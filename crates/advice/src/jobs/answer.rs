@@ -6,6 +6,7 @@ use snowhum_units::Range;
 use snowhum_winter::Status;
 
 use crate::answer::WeatherAnswer;
+use crate::now::NextRound;
 use crate::verdict::ColonyVerdict;
 
 /// Name and number of the form; the number rises when a key changes.
@@ -29,6 +30,9 @@ pub struct JobsAnswer {
     /// The one verdict on each colony on the day asked about, in walking order; none where that day has none.
     #[serde(default)]
     pub hives: Vec<HiveDue>,
+    /// When to go and look, as the day asked about has it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub next_round: Option<NextRound>,
     /// The windows in order of their usual day.
     pub windows: Vec<JobWindow>,
     /// How many days serve for what, half-month by half-month.

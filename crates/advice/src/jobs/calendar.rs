@@ -31,7 +31,7 @@ pub fn calendar(answer: &JobsAnswer, yard: &Apiary, speech: Speech, stamped: Tim
     calendar.append_property(Property::new("METHOD", "PUBLISH"));
     calendar.append_property(Property::new("X-WR-CALNAME", plain(&format!("{}: jobs and dates", yard.name))));
     calendar.append_property(Property::new("X-WR-TIMEZONE", plain(&yard.site.zone)));
-    for entry in hives(answer).chain(windows(answer)) {
+    for entry in hives(answer).chain(round(answer)).chain(windows(answer)) {
         let told = [format!("{} ({})", entry.what, yard.name), entry.says.clone()].map(|text| said(&text));
         calendar.push(event(answer, &entry, yard, &told).append_property(stamp(stamped)).done());
     }
@@ -58,6 +58,18 @@ fn hives(answer: &JobsAnswer) -> impl Iterator<Item = Entry> {
             what: hive.words(),
             says: invented(answer),
         })
+    })
+}
+
+/// The next walk past the hives, where it would tell something.
+fn round(answer: &JobsAnswer) -> Option<Entry> {
+    let round = answer.next_round.as_ref()?;
+    Some(Entry {
+        job: "yard round".to_owned(),
+        day: round.on?,
+        kind: Kind::About,
+        what: "Go and look".to_owned(),
+        says: [format!("About {}:00: {}.", round.hour, round.hives()), invented(answer)].join("\n"),
     })
 }
 

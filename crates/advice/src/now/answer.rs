@@ -2,16 +2,17 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_units::Range;
+use snowhum_units::{Against, Range, Usual};
 use snowhum_winter::Ends;
 
+use super::NextRound;
 use crate::LooksTo;
 use crate::answer::{ActionAnswer, DateRange, OpenDates, WeatherAnswer};
 use crate::queen::QueenTrouble;
 use crate::verdict::{ColonyVerdict, FirstAnswer};
 
 /// Name and number of the form; the number rises when a key changes.
-pub const NOW_SCHEMA: &str = "snowhum.now/1";
+pub const NOW_SCHEMA: &str = "snowhum.now/2";
 
 /// Where a yard stands.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -38,6 +39,8 @@ pub struct NowAnswer {
     pub lid: LidVerdict,
     /// After a flying day: whom to open first.
     pub open_first: Vec<OpenFirst>,
+    /// When to go and look, and at what.
+    pub next_round: NextRound,
     /// Every colony in walking order.
     pub colonies: Vec<ColonyNow>,
     /// What a keeper is told first.
@@ -137,7 +140,7 @@ impl ColonyNow {
             expect_next: Expectation {
                 on: Date::ZERO,
                 air_c: 0.0,
-                dead_bees: Range::exact(0.0),
+                dead_bees: Usual::NONE,
                 frost_at_hole: None,
                 hum: 0.0,
                 flight: 0.0,
@@ -168,8 +171,8 @@ pub struct Expectation {
     pub on: Date,
     /// Outdoor air at noon that it is reckoned for, °C.
     pub air_c: f64,
-    /// Dead bees before the hive since the last look, as this keeper would find them.
-    pub dead_bees: Range<f64>,
+    /// Dead bees before the hive since the last look, as this keeper would find them at a living colony.
+    pub dead_bees: Usual,
     /// Chance of new rime at the upper hole; none without a hole.
     pub frost_at_hole: Option<f64>,
     /// Chance of hearing it with an ear at the wall.
@@ -200,6 +203,24 @@ pub struct Evidence {
     pub stores_after_kg: Option<f64>,
     /// Whether nothing the model thought possible explains it: taken with reserve.
     pub unexplained: bool,
+    /// Dead bees counted, against what is usual.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub dead_bees: Vec<DeadBeesCounted>,
+}
+
+/// Dead bees counted at a visit.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct DeadBeesCounted {
+    /// Day of the count before, or of the beginning.
+    pub since: Date,
+    /// Counted; the middle of a band.
+    pub found: u32,
+    /// What a living colony shows.
+    pub usual: Usual,
+    /// How the count stands to it.
+    pub verdict: Against,
+    /// Where the dead are, in words.
+    pub lie: String,
 }
 
 /// A flying day to come.

@@ -4,9 +4,10 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_apiary::{Apiary, ColonyId, NoteId};
 use snowhum_units::{Kilogram, System};
-use snowhum_watch::{Moved, Watching};
+use snowhum_watch::{DeadBees, Moved, Watching};
 
-use super::Evidence;
+use super::{DeadBeesCounted, Evidence};
+use crate::dead_bees::{ledger_words, usual_words};
 use crate::statistics::rounded;
 use crate::words::hives;
 
@@ -37,6 +38,17 @@ fn one(apiary: &Apiary, moved: &Moved, system: System) -> Evidence {
         stores_before_kg: stores(&moved.before),
         stores_after_kg: stores(&moved.after),
         unexplained: moved.unexplained,
+        dead_bees: moved.dead_bees.iter().map(|one| counted(apiary, one)).collect(),
+    }
+}
+
+fn counted(apiary: &Apiary, dead: &DeadBees) -> DeadBeesCounted {
+    DeadBeesCounted {
+        since: date(apiary.as_of, dead.since),
+        found: dead.found.1.map_or(dead.found.0, |most| dead.found.0.midpoint(most)),
+        usual: dead.usual,
+        verdict: dead.against(),
+        lie: ledger_words(&dead.ledger),
     }
 }
 
@@ -54,12 +66,16 @@ fn written(apiary: &Apiary, id: NoteId) -> String {
     note.entries.iter().map(|entry| entry.written(&name)).collect::<Vec<_>>().join("; ")
 }
 
+fn dead_words(dead: &DeadBees) -> String {
+    format!("dead bees {}: {}", dead.against().words(), usual_words(&dead.usual))
+}
+
 fn words(moved: &Moved, system: System) -> String {
     if moved.unexplained {
         return "fits nothing the model thought possible; taken with reserve. Is it right?".to_owned();
     }
     let (before, after) = (hives(moved.before.alive), hives(moved.after.alive));
-    let mut parts = Vec::new();
+    let mut parts: Vec<String> = moved.dead_bees.iter().map(dead_words).collect();
     if i64::from(before).abs_diff(i64::from(after)) as i64 > HARDLY {
         parts.push(format!("alive from {before} to {after} in 100"));
     }

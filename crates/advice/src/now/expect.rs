@@ -1,14 +1,13 @@
 //! What the next look would most likely show, so that the keeper knows beforehand what would be news.
 
 use rayon::prelude::*;
-use snowhum_apiary::{Conditions as Noted, DeadCount, DeadPlace, Flight, Listening, Seen, Sign, UpperHoleSign};
-use snowhum_draws::Key;
-use snowhum_units::Range;
-use snowhum_units::Same;
-use snowhum_watch::{Answer, Conditions, Estimate, Scene, View, signs, weighted_range};
+use snowhum_apiary::{Conditions as Noted, DeadPlace, Flight, Listening, Seen, Sign, UpperHoleSign};
+use snowhum_units::{Same, Usual};
+use snowhum_watch::{Estimate, Scene, View, signs};
 use snowhum_winter::WarmWall;
 
 use super::Expectation;
+use super::next_round::{self, Worth};
 use super::evidence::date;
 use crate::statistics::rounded;
 
@@ -16,21 +15,26 @@ use crate::statistics::rounded;
 const NEXT_LOOK_DAYS: usize = 7;
 /// Hour of the day at which keepers look.
 const NOON: usize = 13;
-const STREAM: u64 = 0x4558_5045_4354;
 
-/// For every colony, from its estimate at hour `until`.
+/// For every colony, from its estimate at hour `until`; and what looks of the week up to then would tell.
 pub(super) fn all(
     scene: &Scene<'_>,
     estimates: &[Estimate],
     walls: &[Option<WarmWall>],
     until: usize,
-) -> Vec<Expectation> {
+) -> Vec<(Expectation, Vec<Worth>)> {
     let hour = (until + 24 * (NEXT_LOOK_DAYS - 1) + NOON).min(24 * scene.yard.environment.days());
     let ahead = |(estimate, wall): (&Estimate, &Option<WarmWall>)| {
         let mut estimate = estimate.clone();
         estimate.deal_weather(scene);
-        estimate.advance(scene, wall.as_ref(), hour);
-        one(scene, &estimate, hour)
+        let days = (0..NEXT_LOOK_DAYS).flat_map(|day| next_round::HOURS.map(|hour| until + 24 * day + hour));
+        let hours = days.filter(|at| *at < hour);
+        let mut worths = Vec::new();
+        for at in hours.chain([hour]) {
+            estimate.advance(scene, wall.as_ref(), at);
+            worths.extend(next_round::worth(scene, &estimate));
+        }
+        (one(scene, &estimate, hour), worths)
     };
     estimates.par_iter().zip(walls).map(ahead).collect()
 }
@@ -62,26 +66,10 @@ fn one(scene: &Scene<'_>, estimate: &Estimate, hour: usize) -> Expectation {
     Expectation {
         on: date(scene.yard.environment.first_day(), hour),
         air_c: rounded(day.air_c, 0),
-        dead_bees: dead_bees(scene, &views, &day, place),
+        dead_bees: estimate.dead_bees_usual(scene, &day, place).map_or(Usual::NONE, |(usual, _)| usual),
         frost_at_hole: has_hole.then(|| rounded(chance(&Sign::UpperHole(UpperHoleSign::NewRime)), 2)),
         hum: rounded(chance(&Sign::Hum { heard: Seen::Yes, how: Listening::Ear }), 2),
         flight: rounded(flies(Flight::Well) + flies(Flight::Thin), 2),
         indoors,
     }
-}
-
-/// Dead bees as this keeper would count them, one draw for each particle.
-fn dead_bees(scene: &Scene<'_>, views: &[(View, f64)], day: &Conditions, place: DeadPlace) -> Range<f64> {
-    let key = Key::new(scene.seed, STREAM);
-    let template = [Sign::DeadBees { count: DeadCount::Counted(0), place }];
-    let counts = views.iter().enumerate().map(|(at, (view, mass))| {
-        let draw = |step: u32| key.uniforms([at as u32, step, 0, 0]);
-        let seen = signs::sample_visit(&template, view, day, scene.parameters, draw);
-        let count = seen.first().and_then(signs::answer).map_or(0.0, |answer| match answer {
-            Answer::Count(least, _) => f64::from(least),
-            _ => 0.0,
-        });
-        (count, *mass)
-    });
-    weighted_range(counts.collect()).unwrap_or(Range::exact(0.0))
 }

@@ -50,10 +50,9 @@ pub(crate) fn food(system: System) -> FoodFan {
 }
 
 pub(crate) fn dead_bees() -> DeadBeesFound {
-    let count = |when: &str, found, [low, middle, high]: [u32; 3]| DeadBeesCount {
-        when: when.into(),
-        found,
-        expected: Range { p10: low, p50: middle, p90: high },
+    let count = |when: &str, found, [least, middle, most]: [u32; 3]| {
+        let expected = Usual { least, middle, most };
+        DeadBeesCount { when: when.into(), found, expected, verdict: expected.against(found, Some(found)) }
     };
     DeadBeesFound {
         title: "Dead bees found at Alder".into(),
@@ -64,7 +63,6 @@ pub(crate) fn dead_bees() -> DeadBeesFound {
             count("21 Dec to 4 Jan", 1_450, [50, 140, 320]),
             count("5 to 9 Jan", 2, [8, 30, 80]),
         ],
-        worrying: Some(1_200),
     }
 }
 

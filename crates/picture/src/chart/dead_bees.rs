@@ -7,7 +7,7 @@ use crate::plate::{Plate, Table};
 use crate::scene::{Anchor, Ink, Pen, Scene, Type};
 use crate::tint::Tint;
 use crate::words::{clean, lines, width};
-use snowhum_units::Range;
+use snowhum_units::{Against, Usual};
 
 /// Most counts drawn.
 const MOST_ROWS: usize = 24;
@@ -24,10 +24,10 @@ const STRIP: f64 = 12.0;
 ///
 /// ```
 /// use snowhum_picture::{DeadBeesCount, DeadBeesFound};
-/// use snowhum_units::Range;
-/// let one = DeadBeesCount { when: "3 to 12 Jan".into(), found: 180, expected: Range::new(60, 140, 320).unwrap() };
-/// assert_eq!(one.words(), "as expected");
-/// let chart = DeadBeesFound { title: "Dead bees, Alder".into(), counts: vec![one], worrying: Some(900) };
+/// use snowhum_units::{Against, Usual};
+/// let expected = Usual { least: 60, middle: 140, most: 320 };
+/// let one = DeadBeesCount { when: "3 to 12 Jan".into(), found: 180, expected, verdict: Against::Expected };
+/// let chart = DeadBeesFound { title: "Dead bees, Alder".into(), counts: vec![one] };
 /// assert!(chart.plate().description.contains("180 found"));
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -36,8 +36,6 @@ pub struct DeadBeesFound {
     pub title: String,
     /// Counts in order.
     pub counts: Vec<DeadBeesCount>,
-    /// From here on a count is worrying.
-    pub worrying: Option<u32>,
 }
 
 /// One count.
@@ -48,21 +46,9 @@ pub struct DeadBeesCount {
     /// Bees found.
     pub found: u32,
     /// What was to be expected.
-    pub expected: Range<u32>,
-}
-
-impl DeadBeesCount {
-    /// How the count stands to its band.
-    #[must_use]
-    pub fn words(&self) -> &'static str {
-        if self.found > self.expected.p90 {
-            "more than usual"
-        } else if self.found < self.expected.p10 {
-            "fewer than usual"
-        } else {
-            "as expected"
-        }
-    }
+    pub expected: Usual,
+    /// How the count stands to it.
+    pub verdict: Against,
 }
 
 /// Counts from left to right.
@@ -99,7 +85,7 @@ impl DeadBeesFound {
     /// When and how many, on one line if they fit; says where they end.
     fn words_over(&self, scene: &mut Scene, one: &DeadBeesCount, top: f64) -> f64 {
         let room = WIDTH - 2.0 * MARGIN;
-        let said = format!("{} found, {}", count(one.found), self.words_of(one));
+        let said = format!("{} found, {}", count(one.found), one.verdict.words());
         let right = Type::regular(SIZE).anchored(Anchor::End);
         let mut y = top + 16.0;
         if width(&clean(&one.when), SIZE) * HEAVIER + 12.0 + width(&said, SIZE) <= room {
@@ -115,29 +101,15 @@ impl DeadBeesFound {
         y
     }
 
-    fn words_of(&self, one: &DeadBeesCount) -> &'static str {
-        if self.worrying.is_some_and(|most| one.found >= most) { "worrying" } else { one.words() }
-    }
-
     fn roots(&self) -> Roots {
         let counts = self.counts.iter().take(MOST_ROWS);
-        let most = counts.flat_map(|one| [one.found, one.expected.p90]).chain(self.worrying).max().unwrap_or(0);
+        let most = counts.flat_map(|one| [one.found, one.expected.most]).max().unwrap_or(0);
         Roots { most: f64::from(most.max(10)) * 1.08 }
     }
 
-    /// Grid and worrying region beside every bar, amounts below the last.
+    /// Grid beside every bar, amounts below the last.
     fn scale(&self, scene: &mut Scene, roots: &Roots, middles: &[f64], bottom: f64) {
         let strips = || middles.iter().map(|y| (y - STRIP, y + STRIP));
-        if let Some(worrying) = self.worrying {
-            let x = roots.x(worrying);
-            let (mut region, mut edge) = (Path::new(), Path::new());
-            for (high, low) in strips() {
-                region.push(Path::rect(Rect::between(x, WIDTH - MARGIN, high, low)));
-                edge.push(Path::line(Point::new(x, high), Point::new(x, low)));
-            }
-            scene.part("worry", region, Some(Tint::Worry), Pen::NONE);
-            scene.shape(edge, None, Pen::FIRM);
-        }
         let mut free_from = f64::MIN;
         let mut grid = Path::new();
         for bees in [0, 10, 50, 200, 500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000, 100_000] {
@@ -158,21 +130,18 @@ impl DeadBeesFound {
             scene.shape(Path::rect(Rect::new(x, y + 3.0, 22.0, 14.0)), Some(tint), Pen::THIN);
             scene.words(Point::new(x + 28.0, y + 15.0), words, Type::regular(SIZE));
         };
-        swatch(scene, MARGIN, top, Tint::NarrowBand, "8 in 10 hives like it");
+        swatch(scene, MARGIN, top, Tint::NarrowBand, "9 looks in 10");
         let at = Point::new(226.0, top + 10.0);
         let diamond = [at.moved(0.0, -6.5), at.moved(6.5, 0.0), at.moved(0.0, 6.5), at.moved(-6.5, 0.0)];
         scene.shape(Path::closed(&diamond), Some(Tint::Solid), Pen::NONE);
         scene.words(Point::new(240.0, top + 15.0), "found", Type::regular(SIZE));
-        let Some(worrying) = self.worrying else { return top + LINE + 4.0 };
-        let words = format!("worrying: {} and more", about(worrying));
-        swatch(scene, MARGIN, top + 22.0, Tint::Worry, &words);
-        top + 44.0
+        top + LINE + 4.0
     }
 
     fn description(&self) -> String {
         let said = self.counts.iter().take(MOST_ROWS).map(|one| {
-            let (low, high) = (about(one.expected.p10), about(one.expected.p90));
-            format!("{}: {} found, {} to {} expected, {}.", one.when, count(one.found), low, high, self.words_of(one))
+            let (low, high) = (about(one.expected.least), about(one.expected.most));
+            format!("{}: {} found, {} to {} expected, {}.", one.when, count(one.found), low, high, one.verdict.words())
         });
         said.collect::<Vec<_>>().join(" ")
     }
@@ -180,8 +149,8 @@ impl DeadBeesFound {
     fn table(&self) -> Table {
         let mut table = Table::with_head(["Days", "Found", "Expected", "Which is"]);
         for one in self.counts.iter().take(MOST_ROWS) {
-            let band = format!("{} to {}", about(one.expected.p10), about(one.expected.p90));
-            table.row([one.when.clone(), count(one.found), band, self.words_of(one).to_owned()]);
+            let band = format!("{} to {}", about(one.expected.least), about(one.expected.most));
+            table.row([one.when.clone(), count(one.found), band, one.verdict.words().to_owned()]);
         }
         table
     }
@@ -189,7 +158,7 @@ impl DeadBeesFound {
 
 /// The expected band and the count on it.
 fn bar(scene: &mut Scene, one: &DeadBeesCount, roots: &Roots, y: f64) {
-    let (left, middle, right) = (roots.x(one.expected.p10), roots.x(one.expected.p50), roots.x(one.expected.p90));
+    let (left, middle, right) = (roots.x(one.expected.least), roots.x(one.expected.middle), roots.x(one.expected.most));
     let band = Rect::between(left, right, y - 8.0, y + 8.0);
     scene.part("expected", Path::rect(band), Some(Tint::NarrowBand), Pen::THIN);
     let median = Path::line(Point::new(middle, y - 8.0), Point::new(middle, y + 8.0));

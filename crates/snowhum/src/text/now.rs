@@ -39,7 +39,7 @@ fn screen(now: &NowAnswer, system: System) -> Screen<'_> {
 pub(crate) fn all(now: &NowAnswer, system: System) -> String {
     let screen = screen(now, system);
     let mut page = screen.top().join("\n") + "\n\n";
-    page += &the_day(now);
+    page += &the_day(now, system);
     let mut once = Once::default();
     for colony in &now.colonies {
         page += &format!("\n{}: {}\n", colony.name, colony.verdict.words());
@@ -67,12 +67,12 @@ pub(crate) fn one(now: &NowAnswer, at: usize, system: System) -> String {
     let steps = first::steps(&now.first, first, system).join("\n") + "\n";
     let mut paragraphs = vec![title + &steps, plan::chances(first, now.looks_to)];
     paragraphs.extend(colony_words(now, colony, system, &mut Once::default()));
-    paragraphs.push(the_day(now));
+    paragraphs.push(the_day(now, system));
     fitting(&paragraphs, ONE) + "More: snowhum now --all. Label, law and vet come first.\n"
 }
 
 /// Flight, whom to open first, and the lid.
-fn the_day(now: &NowAnswer) -> String {
+fn the_day(now: &NowAnswer, system: System) -> String {
     let mut head = String::new();
     if let Some(says) = now.looks_to.says() {
         head += &entry("Food", &says);
@@ -93,6 +93,7 @@ fn the_day(now: &NowAnswer) -> String {
         ),
         None => entry("Flight day", "none likely within ten days"),
     };
+    head += &entry("Go and look", &now.next_round.says(system));
     for (at, first) in now.open_first.iter().enumerate() {
         head += &entry(if at == 0 { "Open first" } else { "" }, &format!("{}: {}", first.name, first.why));
     }
@@ -180,7 +181,7 @@ fn ended(colony: &ColonyNow) -> String {
 fn next_look(colony: &ColonyNow, system: System) -> String {
     let next = &colony.expect_next;
     let lie = if next.indoors { " on its floor" } else { "" };
-    let mut parts = vec![format!("{:.0} to {:.0} new dead bees{lie}", next.dead_bees.p10, next.dead_bees.p90)];
+    let mut parts = vec![format!("{} new dead bees{lie}", next.dead_bees.words())];
     if let Some(frost) = next.frost_at_hole {
         parts.push(format!("new rime at the hole {}", in_hundred(frost)));
     }

@@ -282,13 +282,13 @@ fn bees(colony: &ColonyPlan) -> String {
 }
 
 fn months(colony: &ColonyPlan, system: System) -> String {
-    let name = |month: &MonthRange| {
-        let number = month.month.rsplit('-').next().and_then(|n| n.parse().ok());
+    let name = |month: &str| {
+        let number = month.rsplit('-').next().and_then(|n| n.parse().ok());
         number.map_or("?", short_month)
     };
     let line = |rows: &[MonthRange], scale: f64, decimals: usize| {
         let parts: Vec<String> =
-            rows.iter().map(|row| format!("{} {:.decimals$}", name(row), row.range.p50 * scale)).collect();
+            rows.iter().map(|row| format!("{} {:.decimals$}", name(&row.month), row.range.p50 * scale)).collect();
         parts.join(", ")
     };
     let (unit, scale, decimals) = match system {
@@ -300,6 +300,12 @@ fn months(colony: &ColonyPlan, system: System) -> String {
     }
     let mut page = entry("Food a day", &format!("{} {unit}", line(&colony.food_g_per_day, scale, decimals)));
     page += &entry("Dead a day", &format!("{} bees", line(&colony.dead_bees_per_day, 1.0, 0)));
+    let shown: Vec<String> = colony
+        .dead_bees_shown
+        .iter()
+        .map(|shown| format!("{} {}", name(&shown.month), shown.usual.words()))
+        .collect();
+    page += &entry("Seen dead", &format!("{} before the hive in a fortnight, 9 looks in 10", shown.join(", ")));
     page
 }
 

@@ -111,6 +111,14 @@ impl Estimate {
     }
 }
 
+/// A day on one weather path.
+#[derive(Debug, Clone, Copy, Default)]
+struct PathDay {
+    fresh_snow_m: f64,
+    snow_m: f64,
+    air_c: f64,
+}
+
 /// A day as it was outside, and the laws of what lies about.
 pub(crate) struct DayOut {
     litter: LitterLaw,
@@ -118,8 +126,8 @@ pub(crate) struct DayOut {
     brood_cost: f64,
     /// Whether the hive stood indoors.
     indoors: bool,
-    /// Fresh snow, m, and mean air, °C, path by path.
-    paths: Vec<(f64, f64)>,
+    /// What lay and fell, path by path.
+    paths: Vec<PathDay>,
 }
 
 impl DayOut {
@@ -127,25 +135,28 @@ impl DayOut {
     pub(crate) fn of(scene: &Scene<'_>, place: usize, hour: usize) -> Self {
         let depth =
             |hour: usize, path: usize| scene.outside(place, hour, path).map_or(0.0, |outside| outside.snow.get());
-        let fallen =
-            |path: usize| (depth(hour.saturating_sub(1), path) - depth(hour.saturating_sub(24), path)).max(0.0);
         let air = |path: usize| {
             let hours = (hour.saturating_sub(24)..hour).step_by(3);
             let sum: f64 = hours.filter_map(|hour| scene.outside(place, hour, path)).map(|o| o.air.celsius()).sum();
             sum / 8.0
+        };
+        let of = |path: usize| {
+            let snow_m = depth(hour.saturating_sub(1), path);
+            let fresh_snow_m = (snow_m - depth(hour.saturating_sub(24), path)).max(0.0);
+            PathDay { fresh_snow_m, snow_m, air_c: air(path) }
         };
         Self {
             litter: scene.parameters.litter(),
             dead_hive: scene.parameters.dead_hive(),
             brood_cost: scene.parameters.brood_cost.value,
             indoors: scene.is_indoors(place, hour),
-            paths: (0..scene.yard.environment.paths()).map(|path| (fallen(path), air(path))).collect(),
+            paths: (0..scene.yard.environment.paths()).map(of).collect(),
         }
     }
 
     /// The day on a weather path, before anybody died or flew.
     fn on(&self, path: usize) -> LitterDay {
-        let (fresh_snow_m, air_c) = self.paths.get(path).copied().unwrap_or((0.0, 0.0));
-        LitterDay { died: 0.0, flight_hours: 0.0, carried: false, indoors: self.indoors, fresh_snow_m, air_c }
+        let PathDay { fresh_snow_m, snow_m, air_c } = self.paths.get(path).copied().unwrap_or_default();
+        LitterDay { died: 0.0, flight_hours: 0.0, carried: false, indoors: self.indoors, fresh_snow_m, snow_m, air_c }
     }
 }

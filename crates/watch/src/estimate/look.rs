@@ -81,7 +81,7 @@ impl Estimate {
 
     /// The day of a visit, and its signs. What nobody can see in a dark room says nothing there: "no flight" is no sign of
     /// death.
-    fn seen_at(&self, scene: &Scene<'_>, visit: &Visit) -> (Conditions, Vec<Sign>) {
+    pub(crate) fn seen_at(&self, scene: &Scene<'_>, visit: &Visit) -> (Conditions, Vec<Sign>) {
         let indoors = scene.is_indoors(self.place, visit.hour);
         let seen = visit.signs.iter().filter(|sign| !indoors || sign.is_seen_indoors()).cloned();
         (scene.conditions(self.place, visit.hour, &visit.conditions), seen.collect())

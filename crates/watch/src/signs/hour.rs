@@ -37,7 +37,7 @@ impl Hour {
     }
 
     /// Chance of it before anything is seen.
-    pub(super) fn chance(self, p: &Parameters) -> f64 {
+    pub(crate) fn chance(self, p: &Parameters) -> f64 {
         let missed = p.flight_missed.value;
         if self.0 == 0 { missed } else { (1.0 - missed) / (KINDS - 1) as f64 }
     }

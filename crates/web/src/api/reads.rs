@@ -20,6 +20,12 @@ pub(crate) async fn now(State(app): State<App>) -> Result<Json<Value>, Refused> 
     ))
 }
 
+/// What each sign of the round would say, for a phone out of reach.
+pub(crate) async fn round(State(app): State<App>) -> Result<Json<Value>, Refused> {
+    let standing = app.standing().ok_or_else(|| app.trouble().map_or(Fault::NotYet, Fault::Trouble))?;
+    Ok(Json(json!(standing.present.table)))
+}
+
 /// The winter ahead.
 pub(crate) async fn plan(State(app): State<App>) -> Result<Json<Value>, Refused> {
     let mut plan = PlanAnswer::clone(&*app.plan().await?.map_err(Fault::Wrong)?);

@@ -182,6 +182,8 @@ fn ahead(view: &View, now: &NowAnswer) -> Markup {
                         None => "None likely within ten days.",
                     }
                 }
+                dt { "Go and look" }
+                dd { (capital(&now.next_round.says(view.settings.system))) "." }
                 dt { "The lid, tomorrow at one" }
                 dd { (now.lid.says) " " span class="small" { (now.lid.other_school) } }
             }

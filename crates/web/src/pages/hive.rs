@@ -5,6 +5,7 @@ use axum::http::Uri;
 use maud::{Markup, html};
 use snowhum_advice::LooksTo;
 use snowhum_advice::cautions::Hazard;
+use snowhum_advice::dead_bees::usual_words;
 use snowhum_advice::now::ColonyNow;
 use snowhum_advice::words::{day, hives, part_of_month, run_out};
 use snowhum_apiary::Colony;
@@ -88,7 +89,7 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
                 @if view.visitor.may_write() { a href={ "/dead/" (colony.id.0) } { "Examine it sign by sign" } "." }
             }
         }
-        (dead_found(view, colony, now))
+        (dead_found(now))
         @if !now.is_gone() { (expectations(now, system)) }
         (evidence(now))
         (lifting::before_lifting(view, at))
@@ -134,17 +135,18 @@ pub(super) fn ended(now: &ColonyNow) -> Markup {
     }
 }
 
-fn dead_found(view: &View, colony: &Colony, now: &ColonyNow) -> Markup {
-    let notes = view.notes_of(colony.id);
-    let bees = now.bees.as_ref().map(|bees| bees.p50).or(Some(colony.bees.p50));
-    let plate = draw::dead_bees_found(&view.apiary, &colony.name, bees, &notes);
+fn dead_found(now: &ColonyNow) -> Markup {
+    let last = now.evidence.iter().find_map(|visit| visit.dead_bees.first());
     html! {
-        @if let Some(plate) = plate {
+        @if let Some(plate) = draw::dead_bees_found(now) {
             section {
                 h2 { "Dead bees found" }
                 (draw::figure(&plate, "dead"))
-                p class="small" {
-                    "Against what a colony of this size is expected to show since the count before. " (apiary::why("dead"))
+                @if let Some(last) = last {
+                    p {
+                        (capital(last.verdict.words())) ": " (usual_words(&last.usual)) ". "
+                        (capital(&last.lie)) ". " (apiary::why("dead"))
+                    }
                 }
             }
         }

@@ -16,7 +16,7 @@ pub(crate) fn expectations(now: &ColonyNow, system: System) -> Markup {
             h2 { "What the next look should show" }
             p { "On " (date(next.on)) " at " (Kelvin::from_celsius(next.air_c).show(system, 0)) ":" }
             dl {
-                dt { (if next.indoors { "Dead bees on its floor" } else { "New dead bees" }) } dd { (format!("{:.0} to {:.0}", next.dead_bees.p10, next.dead_bees.p90)) " " (why("dead")) }
+                dt { (if next.indoors { "Dead bees on its floor" } else { "New dead bees" }) } dd { (next.dead_bees.words()) " " (why("dead")) }
                 @if let Some(frost) = next.frost_at_hole { dt { "New rime at the hole" } dd { (in_hundred(frost)) " " (why("rime")) } }
                 dt { "A hum, with an ear at the wall" } dd { (in_hundred(next.hum)) " " (why("hum")) }
                 @if !next.indoors { dt { "A cleansing flight" } dd { (in_hundred(next.flight)) " " (why("flight")) } }

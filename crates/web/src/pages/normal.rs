@@ -2,7 +2,7 @@
 
 use axum::extract::State;
 use maud::{Markup, html};
-use snowhum_advice::dead_bees::{DeadBeesAnswer, DeadBeesQuestion, Ground, dead_bees};
+use snowhum_advice::dead_bees::{DeadBeesAnswer, DeadBeesQuestion, Ground, dead_bees, usual_words};
 use snowhum_advice::words::month as month_name;
 use snowhum_picture::{DeadBeesCount, DeadBeesFound};
 use snowhum_winter::Parameters;
@@ -58,16 +58,17 @@ fn told(question: &DeadBeesQuestion, answer: &DeadBeesAnswer) -> Markup {
     let count = DeadBeesCount {
         when: format!("{:.0} days", question.days),
         found: answer.found,
-        expected: answer.expected.map(|count| count.max(0.0) as u32),
+        expected: answer.expected,
+        verdict: answer.verdict,
     };
-    let plate = DeadBeesFound { title: "Found, against the expected".to_owned(), counts: vec![count], worrying: None };
+    let plate = DeadBeesFound { title: "Found, against the expected".to_owned(), counts: vec![count] };
     html! {
         section class="kept" role="status" {
             h2 { (capital(answer.verdict.words())) }
             p {
-                (answer.found) " found; 8 in 10 such hives show between " (format!("{:.0}", answer.expected.p10)) " and "
-                (format!("{:.0}", answer.expected.p90)) "."
+                (answer.found) " found; " (usual_words(&answer.expected)) "."
             }
+            p { (capital(&answer.lie)) "." }
             p { (answer.worry) }
             p { span class="label" { "Next" } " " (answer.next) }
             (draw::figure(&plate.plate(), "normal"))

@@ -62,7 +62,7 @@ fn said(figure: YardFigure, now: &NowAnswer) -> String {
         YardFigure::Alive => each(&|colony| Some(in_hundred(colony.alive))),
         YardFigure::Dead => each(&|colony| {
             let dead = &colony.expect_next.dead_bees;
-            Some(format!("{:.0} to {:.0} by {}", dead.p10, dead.p90, day(colony.expect_next.on)))
+            Some(format!("{} by {}", dead.words(), day(colony.expect_next.on)))
         }),
         YardFigure::Hungry => each(&|colony| Some(run_out(&colony.runs_out, now.looks_to))),
         YardFigure::Hole => each(&|colony| colony.expect_next.frost_at_hole.map(in_hundred)),

@@ -200,7 +200,17 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             (outside(&view))
             @for (at, colony) in view.watched() { (hive(&view, at, colony)) }
             (not_asked(&view))
-            div class="keep" { button class="main" { "Keep the round" } }
+            // Shown by the script, which takes one hive a screen.
+            section id="summary" hidden { h2 { "All of it" } ul {} }
+            div class="keep" {
+                div id="steps" hidden {
+                    button type="button" data-go="-1" { "← Previous" }
+                    output {}
+                    button type="button" data-go="1" { "Next →" }
+                    button type="button" data-go="999" { "To the end" }
+                }
+                button class="main" { "Keep the round" }
+            }
         }
         (heard("/round"))
     };
@@ -243,6 +253,13 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
         fieldset class="round-hive" data-colony=(colony.id.0) {
             legend { (colony.name) }
             @if indoors { p class="small" { (INDOORS) } }
+            @if let Some(expected) = expected(view, colony) {
+                p class="choices" { label {
+                    input type="checkbox" name=(name("expected")) value=(expected.written) data-expected="";
+                    span { strong { "As expected" } ": " (expected.words) }
+                } }
+            }
+            p class="verdict" role="status" data-verdict="" hidden {}
             @for question in USUAL.iter().filter(|question| !question.is_of_hole() || has_hole) {
                 (question.shown(&name(question.field), indoors))
             }
@@ -262,6 +279,23 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
             }
         }
     }
+}
+
+/// What one tap says of a hive at which all is as it should be.
+struct Expected {
+    /// As entries, `;` between.
+    written: String,
+    words: String,
+}
+
+/// As many dead bees as a living colony shows today, and a clear entrance; nothing where no estimate says how many, nor of a
+/// hive indoors.
+fn expected(view: &View, colony: &Colony) -> Option<Expected> {
+    let usual = view.standing.as_ref()?.present.table.expected(colony.id.0)?;
+    Some(Expected {
+        written: format!("{};entrance=clear", usual.written),
+        words: format!("{} dead bees, entrance clear", usual.count.words()),
+    })
 }
 
 /// Big targets of which one may be chosen; the first is that nobody looked.
@@ -303,6 +337,12 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
 fn sent(view: &View, form: &Asked, at: usize, colony: ColonyId, visit: uuid::Uuid) -> Result<Sent, Fault> {
     let of = |field: &str| form.get(&format!("{at}.{field}")).map(str::to_owned);
     let mut seen: Vec<String> = USUAL.iter().chain(&FURTHER).filter_map(|question| of(question.field)).collect();
+    // What was tapped otherwise goes before "as expected".
+    let field = |entry: &str| entry.split('=').next().unwrap_or_default().to_owned();
+    let expected = of("expected").unwrap_or_default();
+    let is_open = |entry: &&str| !entry.is_empty() && seen.iter().all(|other| field(other) != field(entry));
+    let expected: Vec<String> = expected.split(';').filter(is_open).map(str::to_owned).collect();
+    seen.extend(expected);
     for (_, field, before, _) in TYPED {
         let Some(typed) = of(field) else { continue };
         if before == "dead=" {

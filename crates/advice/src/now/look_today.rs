@@ -1,0 +1,38 @@
+//! What a look at a hive today could show, and what each answer would say.
+
+use snowhum_apiary::{Conditions, DeadCount, DeadPlace, Sign};
+use snowhum_units::Usual;
+use snowhum_watch::{Estimate, Scene, SignTable};
+
+/// Every particle is asked.
+const ALL: usize = 1;
+/// Snow, m, on which dead bees are counted rather than on the ground.
+pub(super) const LIES_M: f64 = 0.02;
+
+/// A look at one hive today.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LookToday {
+    /// What each sign would say.
+    pub table: SignTable,
+    /// Dead bees that a living colony shows, and the same as a sign; none indoors, or where nothing living is thought
+    /// possible.
+    pub usual: Option<(Usual, Sign)>,
+}
+
+impl LookToday {
+    pub(super) fn of(scene: &Scene<'_>, estimate: &Estimate, asked: &[Sign]) -> Self {
+        let day = scene.conditions(estimate.place(), estimate.hour(), &Conditions::default());
+        let place = if day.snow_m > LIES_M { DeadPlace::Snow } else { DeadPlace::Ground };
+        let outdoors = !scene.is_indoors(estimate.place(), estimate.hour());
+        let usual = estimate.dead_bees_usual(scene, &day, place).filter(|_| outdoors).map(|(usual, _)| {
+            let count = match usual.most {
+                0 => DeadCount::Counted(0),
+                most => DeadCount::Band(usual.least, Some(most)),
+            };
+            (usual, Sign::DeadBees { count, place })
+        });
+        let own = usual.iter().map(|(_, sign)| sign).filter(|sign| !asked.contains(sign));
+        let asked: Vec<Sign> = asked.iter().chain(own).cloned().collect();
+        Self { table: estimate.sign_table(scene, &day, &asked, ALL), usual }
+    }
+}

@@ -1,0 +1,172 @@
+//! When to go and look, and at what: what each sign of each hive would tell of life on the hours of the week ahead.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+use snowhum_apiary::{Conditions, DeadCount, DeadPlace, Flight, Listening, Poked, Seen, Sign, UpperHoleSign};
+use snowhum_units::{Kelvin, System};
+use snowhum_watch::{Estimate, Scene, SignTable};
+
+use super::Thresholds;
+use super::evidence::date;
+use super::look_today::LIES_M;
+use crate::statistics::rounded;
+use crate::words::day;
+
+/// Hours of a day that are weighed, as ends of hours of the day: ten, one and three o'clock.
+pub(super) const HOURS: [usize; 3] = [11, 14, 16];
+/// Every so manieth particle is asked.
+const NTH: usize = 8;
+/// Hives named.
+const NAMED: usize = 3;
+
+/// A sign that is looked for from outside.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Looked {
+    /// Dead bees before the hive.
+    DeadBees,
+    /// A straw at the hole or the entrance.
+    Poke,
+    /// Rime at the upper hole.
+    Hole,
+    /// An ear at the wall.
+    Hum,
+    /// Bees in the air.
+    Flight,
+}
+
+impl Looked {
+    const ALL: [Self; 5] = [Self::DeadBees, Self::Poke, Self::Hole, Self::Hum, Self::Flight];
+
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::DeadBees => "count the dead bees before it",
+            Self::Poke => "poke at the hole with a straw",
+            Self::Hole => "look for rime at the upper hole",
+            Self::Hum => "an ear at the wall",
+            Self::Flight => "see whether it flies",
+        }
+    }
+
+    fn answers(self, place: DeadPlace) -> Vec<Sign> {
+        match self {
+            Self::DeadBees => DeadCount::BANDS.map(|count| Sign::DeadBees { count, place }).to_vec(),
+            Self::Poke => [Poked::Answered, Poked::Silent].map(Sign::Poke).to_vec(),
+            Self::Hole => [UpperHoleSign::NewRime, UpperHoleSign::Rime, UpperHoleSign::Damp, UpperHoleSign::Dry]
+                .map(Sign::UpperHole)
+                .to_vec(),
+            Self::Hum => [Seen::Yes, Seen::No].map(|heard| Sign::Hum { heard, how: Listening::Ear }).to_vec(),
+            Self::Flight => [Flight::Well, Flight::Thin, Flight::Traffic, Flight::None].map(Sign::Flight).to_vec(),
+        }
+    }
+}
+
+/// What a look at one hive at one hour would tell at best.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Worth {
+    hour: usize,
+    air_c: f64,
+    looked: Looked,
+    bits: f64,
+}
+
+/// What is worth looking at in one hive.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct HiveLook {
+    /// The keeper's name.
+    pub name: String,
+    /// The sign that would tell most.
+    pub looked: Looked,
+    /// What it would tell of life in the mean, bits; 1 would settle an even doubt.
+    pub bits: f64,
+}
+
+/// When to go and look.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct NextRound {
+    /// The day of the week ahead on which a walk would tell most; none where no hour of it would tell anything to speak of.
+    pub on: Option<Date>,
+    /// The hour of that day, 0 to 23.
+    pub hour: usize,
+    /// Outdoor air it is reckoned for, °C.
+    pub air_c: f64,
+    /// Hives that it would tell something of, most first.
+    pub looks: Vec<HiveLook>,
+    /// Doubt about the yard now: the greatest chance that a hive is otherwise than it is thought to be.
+    pub doubt: f64,
+}
+
+impl NextRound {
+    /// Nothing to learn.
+    pub(super) const NONE: Self = Self { on: None, hour: 0, air_c: 0.0, looks: Vec::new(), doubt: 0.0 };
+
+    /// The best hour for the whole yard, of what each hive would tell at each; hives that are gone tell nothing.
+    pub(super) fn of(names: &[(String, f64)], worth: &[Vec<Worth>], first_day: Date, thresholds: &Thresholds) -> Self {
+        let hardly = thresholds.look_tells.value;
+        let doubt = names.iter().map(|(_, alive)| alive.min(1.0 - alive)).fold(0.0, f64::max);
+        let hours: Vec<usize> = worth.iter().flatten().map(|one| one.hour).collect();
+        let sum = |hour: &usize| -> f64 { worth.iter().flatten().filter(|one| one.hour == *hour).map(|one| one.bits).sum() };
+        let best = hours.into_iter().max_by(|a, b| sum(a).total_cmp(&sum(b)).then(b.cmp(a)));
+        let Some(hour) = best else { return Self { doubt, ..Self::NONE } };
+        let at_hour = names.iter().zip(worth).filter_map(|((name, _), own)| {
+            let one = own.iter().find(|one| one.hour == hour && one.bits >= hardly)?;
+            Some((HiveLook { name: name.clone(), looked: one.looked, bits: rounded(one.bits, 2) }, one.air_c))
+        });
+        let mut looks: Vec<(HiveLook, f64)> = at_hour.collect();
+        looks.sort_by(|a, b| b.0.bits.total_cmp(&a.0.bits));
+        let Some(air_c) = looks.first().map(|(_, air_c)| rounded(*air_c, 0)) else { return Self { doubt, ..Self::NONE } };
+        let (on, hour) = (date(first_day, hour), (hour - 1) % 24);
+        Self { on: Some(on), hour, air_c, looks: looks.into_iter().map(|(look, _)| look).collect(), doubt }
+    }
+
+    /// In words.
+    #[must_use]
+    pub fn says(&self, system: System) -> String {
+        let Some(on) = self.on else {
+            let doubt = if self.doubt < 0.01 { "less than one".to_owned() } else { format!("{:.0}", 100.0 * self.doubt) };
+            return format!(
+                "nothing to learn from outside in the week ahead: at no hour of it would a look tell much of whether a hive \
+                 lives (in doubt are {doubt} in 100 at most)"
+            );
+        };
+        let air = Kelvin::from_celsius(self.air_c).show(system, 0);
+        format!("{} about {}:00, at {air}: {}", day(on), self.hour, self.hives())
+    }
+
+    /// Which hives, each with the sign that would tell most.
+    #[must_use]
+    pub fn hives(&self) -> String {
+        let named: Vec<String> =
+            self.looks.iter().take(NAMED).map(|look| format!("{} ({})", look.name, look.looked.words())).collect();
+        let more = self.looks.len().saturating_sub(NAMED);
+        let more = if more > 0 { format!(" and {more} more") } else { String::new() };
+        format!("{}{more}", named.join(", "))
+    }
+}
+
+/// What a look at one hive at this hour would tell at best.
+pub(super) fn worth(scene: &Scene<'_>, estimate: &Estimate) -> Option<Worth> {
+    let (place, hour) = (estimate.place(), estimate.hour());
+    let indoors = scene.is_indoors(place, hour);
+    let hole = snowhum_apiary::OpeningKind::UpperHole;
+    let has_hole = estimate.hive().has_opening(hole) && estimate.openings().shut(hole).is_none();
+    let conditions = scene.conditions(place, hour, &Conditions::default());
+    let lie = if conditions.snow_m > LIES_M { DeadPlace::Snow } else { DeadPlace::Ground };
+    let can = |looked: &Looked| {
+        let seen = looked.answers(lie).iter().all(|sign| !indoors || sign.is_seen_indoors());
+        seen && (has_hole || *looked != Looked::Hole)
+    };
+    let asked: Vec<(Looked, Vec<Sign>)> =
+        Looked::ALL.into_iter().filter(can).map(|looked| (looked, looked.answers(lie))).collect();
+    let signs: Vec<Sign> = asked.iter().flat_map(|(_, answers)| answers.clone()).collect();
+    let table = estimate.sign_table(scene, &conditions, &signs, NTH);
+    let bits = |answers: &[Sign]| table.information(&columns(&table, answers));
+    let best = asked.iter().map(|(looked, own)| (*looked, bits(own))).max_by(|a, b| a.1.total_cmp(&b.1));
+    best.map(|(looked, bits)| Worth { hour, air_c: conditions.air_c, looked, bits })
+}
+
+fn columns(table: &SignTable, answers: &[Sign]) -> Vec<usize> {
+    table.columns.iter().enumerate().filter(|(_, column)| answers.contains(&column.sign)).map(|(at, _)| at).collect()
+}
