@@ -60,7 +60,7 @@ pub struct DeadBeesAnswer {
 /// What is usual, as it is said everywhere.
 #[must_use]
 pub fn usual_words(usual: &Usual) -> String {
-    format!("9 looks in 10 at a living colony show {}", usual.words())
+    format!("{} are usual, 9 looks in 10", usual.words())
 }
 
 /// Where its dead are, in one sentence without a capital or a stop.
@@ -84,7 +84,11 @@ pub fn ledger_words(ledger: &Ledger) -> String {
         .map(|(bees, place)| format!("{:.0} {place}", about(bees)))
         .collect();
     let all = about(ledger.had + ledger.died);
-    if told.is_empty() { "hardly any have died".to_owned() } else { format!("of some {all:.0} dead about {}", told.join(", ")) }
+    if told.is_empty() {
+        "hardly any have died".to_owned()
+    } else {
+        format!("of some {all:.0} dead about {}", told.join(", "))
+    }
 }
 
 /// Bees of a wintering colony nobody counted (practice: 5,000 in a nucleus to 20,000).

@@ -16,7 +16,8 @@ mod thresholds;
 
 pub use alert::{Alert, alert};
 pub use answer::{
-    ColonyNow, DeadBeesCounted, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer, OpenFirst, StoresNow,
+    ColonyNow, DeadBeesCounted, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer,
+    OpenFirst, StoresNow,
 };
 pub use lid::may_lift;
 pub use look_today::LookToday;

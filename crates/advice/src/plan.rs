@@ -143,7 +143,8 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
     let latitude = question.apiary.site.latitude.get();
     let signs = snowhum_watch::Parameters::shipped().ok();
     for (at, colony) in colonies.iter_mut().enumerate() {
-        colony.dead_bees_shown = signs.as_ref().map_or_else(Vec::new, |p| dead_bees::shown_by_month(colony, latitude, p));
+        colony.dead_bees_shown =
+            signs.as_ref().map_or_else(Vec::new, |p| dead_bees::shown_by_month(colony, latitude, p));
         colony.verdict = first.verdict(at);
         colony.nothing_helps = colony.nothing_helps && first.only_looks(at);
     }

@@ -209,7 +209,10 @@ fn snow_over_the_entrance_is_said() {
 fn counts_of_dead_bees_are_judged_by_their_band() {
     let rows = samples::charts::dead_bees().plate().table.rows;
     let judged: Vec<&str> = rows.iter().map(|row| row[3].as_str()).collect();
-    assert_eq!(judged, ["as expected", "as expected", "more than expected", "more than expected", "fewer than expected"]);
+    assert_eq!(
+        judged,
+        ["as expected", "as expected", "more than expected", "more than expected", "fewer than expected"]
+    );
 }
 
 #[test]

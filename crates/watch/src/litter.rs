@@ -140,7 +140,15 @@ mod tests {
     };
 
     fn cold() -> LitterDay {
-        LitterDay { died: 50.0, flight_hours: 0.0, carried: true, indoors: false, fresh_snow_m: 0.0, snow_m: 0.2, air_c: 0.0 }
+        LitterDay {
+            died: 50.0,
+            flight_hours: 0.0,
+            carried: true,
+            indoors: false,
+            fresh_snow_m: 0.0,
+            snow_m: 0.2,
+            air_c: 0.0,
+        }
     }
 
     #[test]

@@ -18,7 +18,9 @@ fn questions() -> Vec<Vec<Sign>> {
     let hum = |heard| Sign::Hum { heard, how: Listening::Ear };
     vec![
         BANDS.map(dead).to_vec(),
-        [UpperHoleSign::NewRime, UpperHoleSign::Rime, UpperHoleSign::Damp, UpperHoleSign::Dry].map(Sign::UpperHole).to_vec(),
+        [UpperHoleSign::NewRime, UpperHoleSign::Rime, UpperHoleSign::Damp, UpperHoleSign::Dry]
+            .map(Sign::UpperHole)
+            .to_vec(),
         [Seen::Yes, Seen::No].map(hum).to_vec(),
         [Poked::Answered, Poked::Silent].map(Sign::Poke).to_vec(),
         [Flight::Well, Flight::Thin, Flight::Traffic, Flight::None].map(Sign::Flight).to_vec(),

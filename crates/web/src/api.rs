@@ -34,9 +34,11 @@ fn table() -> Vec<Route> {
         read("/api/now", "Where every colony stands, with the time the estimate was computed.", || get(reads::now)),
         read("/api/plan", "The winter ahead from the day the colonies were counted.", || get(reads::plan)),
         read("/api/jobs", "What is due at this site in the year, and when.", || get(reads::jobs)),
-        read("/api/round", "What each sign of the round would say of every hive: the table a phone multiplies.", || {
-            get(reads::round)
-        }),
+        read(
+            "/api/round",
+            "What each sign of the round would say of every hive: the table a phone multiplies.",
+            || get(reads::round),
+        ),
         read("/api/notes", "The yard's notes as they stand.", || get(notes::all)),
         read("/api/notes/{id}", "Every version of a note, oldest first.", || get(notes::versions)),
         Route {

@@ -1,5 +1,6 @@
 //! The table a phone carries out of reach: what each sign of the round would say of every hive today.
 
+use jiff::Timestamp;
 use jiff::civil::Date;
 use serde::Serialize;
 use snowhum_advice::now::{ColonyNow, Ground, LookToday, NowAnswer};
@@ -30,6 +31,8 @@ pub struct PhoneTable {
 struct HiveTable {
     colony: Uuid,
     name: String,
+    /// When it is reckoned for.
+    at: Timestamp,
     /// Outdoor air that it is reckoned for, °C.
     air_c: f64,
     /// What is first to be done there, as every page has it.
@@ -79,6 +82,7 @@ impl PhoneTable {
                 expected: look.usual.as_ref().map(|(count, sign)| Expected { count: *count, written: written(sign) }),
                 colony: *id,
                 name: colony.name.clone(),
+                at: look.at,
                 air_c: (10.0 * table.air_c).round() / 10.0,
                 first: colony.about.clone(),
                 quiet: table.quiet,

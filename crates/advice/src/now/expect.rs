@@ -7,8 +7,8 @@ use snowhum_watch::{Estimate, Scene, View, signs};
 use snowhum_winter::WarmWall;
 
 use super::Expectation;
-use super::next_round::{self, Worth};
 use super::evidence::date;
+use super::next_round::{self, Worth};
 use crate::statistics::rounded;
 
 /// Days to the next look.

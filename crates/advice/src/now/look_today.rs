@@ -1,5 +1,6 @@
 //! What a look at a hive today could show, and what each answer would say.
 
+use jiff::{SignedDuration, Timestamp};
 use snowhum_apiary::{Conditions, DeadCount, DeadPlace, Sign};
 use snowhum_units::Usual;
 use snowhum_watch::{Estimate, Scene, SignTable};
@@ -12,6 +13,8 @@ pub(super) const LIES_M: f64 = 0.02;
 /// A look at one hive today.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LookToday {
+    /// When it is reckoned for.
+    pub at: Timestamp,
     /// What each sign would say.
     pub table: SignTable,
     /// Dead bees that a living colony shows, and the same as a sign; none indoors, or where nothing living is thought
@@ -33,6 +36,7 @@ impl LookToday {
         });
         let own = usual.iter().map(|(_, sign)| sign).filter(|sign| !asked.contains(sign));
         let asked: Vec<Sign> = asked.iter().chain(own).cloned().collect();
-        Self { table: estimate.sign_table(scene, &day, &asked, ALL), usual }
+        let at = scene.start + SignedDuration::from_hours(estimate.hour().saturating_sub(1) as i64);
+        Self { at, table: estimate.sign_table(scene, &day, &asked, ALL), usual }
     }
 }

@@ -107,7 +107,8 @@ impl NextRound {
         let hardly = thresholds.look_tells.value;
         let doubt = names.iter().map(|(_, alive)| alive.min(1.0 - alive)).fold(0.0, f64::max);
         let hours: Vec<usize> = worth.iter().flatten().map(|one| one.hour).collect();
-        let sum = |hour: &usize| -> f64 { worth.iter().flatten().filter(|one| one.hour == *hour).map(|one| one.bits).sum() };
+        let sum =
+            |hour: &usize| -> f64 { worth.iter().flatten().filter(|one| one.hour == *hour).map(|one| one.bits).sum() };
         let best = hours.into_iter().max_by(|a, b| sum(a).total_cmp(&sum(b)).then(b.cmp(a)));
         let Some(hour) = best else { return Self { doubt, ..Self::NONE } };
         let at_hour = names.iter().zip(worth).filter_map(|((name, _), own)| {
@@ -116,7 +117,9 @@ impl NextRound {
         });
         let mut looks: Vec<(HiveLook, f64)> = at_hour.collect();
         looks.sort_by(|a, b| b.0.bits.total_cmp(&a.0.bits));
-        let Some(air_c) = looks.first().map(|(_, air_c)| rounded(*air_c, 0)) else { return Self { doubt, ..Self::NONE } };
+        let Some(air_c) = looks.first().map(|(_, air_c)| rounded(*air_c, 0)) else {
+            return Self { doubt, ..Self::NONE };
+        };
         let (on, hour) = (date(first_day, hour), (hour - 1) % 24);
         Self { on: Some(on), hour, air_c, looks: looks.into_iter().map(|(look, _)| look).collect(), doubt }
     }
@@ -125,7 +128,8 @@ impl NextRound {
     #[must_use]
     pub fn says(&self, system: System) -> String {
         let Some(on) = self.on else {
-            let doubt = if self.doubt < 0.01 { "less than one".to_owned() } else { format!("{:.0}", 100.0 * self.doubt) };
+            let doubt =
+                if self.doubt < 0.01 { "less than one".to_owned() } else { format!("{:.0}", 100.0 * self.doubt) };
             return format!(
                 "nothing to learn from outside in the week ahead: at no hour of it would a look tell much of whether a hive \
                  lives (in doubt are {doubt} in 100 at most)"

@@ -36,3 +36,19 @@ fn added(before: &[String], after: &[String]) -> Result<String> {
     ensure!(new.len() == 1, "{} notes are new", new.len());
     Ok(new[0].clone())
 }
+
+#[test]
+fn the_line_for_a_note_is_under_three_screens_down_on_a_phone() -> Result<()> {
+    let server = Server::demo()?;
+    let colonies = server.colonies()?;
+    walk("note-line", &server, Form::PhoneLight, async |browser| {
+        for (name, id) in &colonies {
+            browser.go_settled(&format!("/hive/{id}")).await?;
+            let screens =
+                "return (document.getElementById('line').getBoundingClientRect().top + scrollY) / innerHeight";
+            let down = browser.run(screens, Vec::new()).await?.as_f64().unwrap_or(f64::MAX);
+            ensure!(down < 3.0, "{name}: {down:.1} screens down");
+        }
+        Ok(())
+    })
+}

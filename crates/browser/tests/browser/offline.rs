@@ -31,6 +31,93 @@ fn a_round_made_out_of_reach_is_kept_and_sent_later() -> Result<()> {
 }
 
 #[test]
+fn with_the_radio_off_no_tap_is_lost_and_the_verdict_is_shown_after_the_last() -> Result<()> {
+    let server = Server::demo()?;
+    walk("radio-off", &server, Form::PhoneLight, async |browser| {
+        let before = server.notes()?.len();
+        server.settle()?;
+        visit_twice(browser).await?;
+        table_is_kept(browser).await?;
+        server.kill()?;
+        browser.go("/round").await?;
+        browser.tap("label:has([name='0.hole'][value='hole=new rime'])").await?;
+        browser.reads("in 100 such hives live").await?;
+        browser.reads("until synced").await?;
+        browser.tap("[data-go='1']").await?;
+        browser.tap("label:has([name='1.poke'][value='poke=answered'])").await?;
+        browser.reads("Alive: a bee answered.").await?;
+        // A reload, and a browser that crashed, find every tap as it was, on the hive it was made at.
+        browser.go("/round").await?;
+        browser.reads("Alive: a bee answered.").await?;
+        let held = "return [...document.querySelectorAll('#round input:checked')].map((one) => one.value).filter(Boolean).sort()";
+        let taps = browser.run(held, Vec::new()).await?;
+        ensure!(taps == json!(["hole=new rime", "poke=answered"]), "{taps}");
+        keep(browser).await?;
+        browser.reads("Kept in this phone and waiting").await?;
+        browser.go("/round").await?;
+        let taps = browser.run(held, Vec::new()).await?;
+        ensure!(taps == json!([]), "what is kept is no draft any more: {taps}");
+        server.restart()?;
+        browser.run("dispatchEvent(new Event('online'))", Vec::new()).await?;
+        nothing_waits(browser).await?;
+        ensure!(server.notes()?.len() == before + 2, "both notes have arrived once");
+        Ok(())
+    })
+}
+
+/// Waits until the table of today is kept in the phone.
+async fn table_is_kept(browser: &Browser<'_>) -> Result<()> {
+    let kept = "const done = arguments[0]; (async () => { for (let turn = 0; turn < 100; turn += 1) { \
+                if (await caches.match('/api/round')) return true; \
+                await new Promise((after) => setTimeout(after, 100)); } return false; })().then(done)";
+    let is_kept = browser.driver.execute_async(kept, Vec::new()).await?.json().clone();
+    ensure!(is_kept == true, "the table is not kept");
+    Ok(())
+}
+
+#[test]
+fn the_phones_arithmetic_is_the_servers_to_one_in_a_hundred() -> Result<()> {
+    // What is tapped at the first hives, one after the other; each is then noted at one o'clock of the day shown.
+    const LOOKS: [&[&str]; 3] = [
+        &["hum=silent by ear", "dead=0", "hole=dry"],
+        &["hole=new rime", "hum=heard by ear"],
+        &["poke=silent", "dead=6-20", "entrance=clear"],
+    ];
+    let server = Server::demo()?;
+    walk("arithmetic", &server, Form::PhoneLight, async |browser| {
+        browser.go_settled("/round").await?;
+        for (at, looks) in LOOKS.into_iter().enumerate() {
+            let asked = "const [at, seen, done] = arguments; (async () => { \
+                 const [{ alive, opened }, table] = [await import('/verdict.js'), await (await fetch('/api/round')).json()]; \
+                 const hive = table.hives[at]; \
+                 const phone = [alive(opened(hive), []), alive(opened(hive), seen)]; \
+                 const visit = crypto.randomUUID(), id = crypto.randomUUID(); \
+                 const note = { visit, colony: hive.colony, at: hive.at, seen }; \
+                 const sent = await fetch(`/api/notes/${id}`, { method: 'PUT', headers: { 'content-type': 'application/json' }, \
+                   body: JSON.stringify(note) }); \
+                 return { phone, name: hive.name, status: sent.status, said: await sent.text() }; })().then(done, (e) => done(String(e)))";
+            let told = browser.driver.execute_async(asked, vec![json!(at), json!(looks)]).await?.json().clone();
+            ensure!(told["status"] == 201, "{told}");
+            server.settle()?;
+            let now = server.json("/api/now")?;
+            let colony =
+                now["now"]["colonies"].as_array().and_then(|all| all.iter().find(|one| one["name"] == told["name"]));
+            let evidence = &colony.context("no such colony")?["evidence"][0];
+            let (before, after) = (evidence["alive_before"].as_f64(), evidence["alive_after"].as_f64());
+            let phone = |which: usize| told["phone"][which].as_f64();
+            for (server, phone) in [(before, phone(0)), (after, phone(1))] {
+                let (server, phone) = (server.context("no chance")?, phone.context("no chance")?);
+                ensure!(
+                    (server - phone).abs() < 0.01,
+                    "{looks:?}: {phone} in the phone, {server} at the server: {told}"
+                );
+            }
+        }
+        Ok(())
+    })
+}
+
+#[test]
 fn a_server_that_is_only_slow_is_waited_for() -> Result<()> {
     let server = Server::demo()?;
     walk("slow", &server, Form::PhoneLight, async |browser| {
@@ -76,6 +163,12 @@ pub(crate) async fn visit_twice(browser: &Browser<'_>) -> Result<()> {
 async fn note_first_hive(browser: &Browser<'_>) -> Result<()> {
     browser.tap("label:has([name='0.dead'][value='dead=1-5'])").await?;
     browser.tap("label:has([name='0.hum'][value='hum=heard by ear'])").await?;
+    keep(browser).await
+}
+
+/// To the end of the round, and kept.
+async fn keep(browser: &Browser<'_>) -> Result<()> {
+    browser.tap("[data-go='999']").await?;
     browser.tap("#round button.main").await
 }
 

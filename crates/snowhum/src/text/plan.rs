@@ -300,11 +300,8 @@ fn months(colony: &ColonyPlan, system: System) -> String {
     }
     let mut page = entry("Food a day", &format!("{} {unit}", line(&colony.food_g_per_day, scale, decimals)));
     page += &entry("Dead a day", &format!("{} bees", line(&colony.dead_bees_per_day, 1.0, 0)));
-    let shown: Vec<String> = colony
-        .dead_bees_shown
-        .iter()
-        .map(|shown| format!("{} {}", name(&shown.month), shown.usual.words()))
-        .collect();
+    let shown: Vec<String> =
+        colony.dead_bees_shown.iter().map(|shown| format!("{} {}", name(&shown.month), shown.usual.words())).collect();
     page += &entry("Seen dead", &format!("{} before the hive in a fortnight, 9 looks in 10", shown.join(", ")));
     page
 }

@@ -23,12 +23,12 @@ use crate::words::{both_ways, capital, date};
 pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, uri: Uri) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let (at, colony) = view.addressed(&id, &uri)?;
-    Ok(drawn(&view, at, colony))
+    Ok(drawn(&view, at, colony, uri.query() == Some("notes=all")))
 }
 
 /// A function of its own in the machine's code too, so that what a page costs can be counted.
 #[inline(never)]
-fn drawn(view: &View, at: usize, colony: &Colony) -> Markup {
+fn drawn(view: &View, at: usize, colony: &Colony, all_notes: bool) -> Markup {
     let body = html! {
         (walk(view, at))
         h1 {
@@ -37,10 +37,12 @@ fn drawn(view: &View, at: usize, colony: &Colony) -> Markup {
         }
         @match view.colony_now(at) {
             Some(now) => (standing(view, at, colony, now)),
-            None => p class="lede" { "The estimate is on its way. Notes can be made meanwhile." },
+            None => {
+                p class="lede" { "The estimate is on its way. Notes can be made meanwhile." }
+                (note_form(view, colony))
+            }
         }
-        @if view.visitor.may_write() { (note_form(view, colony)) }
-        (signs::list(view, colony))
+        (signs::list(view, colony, all_notes))
     };
     page(view, Place::Elsewhere, &colony.name, &body)
 }
@@ -74,6 +76,7 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
         @if let Some(picture) = draw::cutaway(view, at) { (picture) }
         p class="small" { "Drawn to scale from the yard file. Where the cluster sits and where the food hangs are reckoned, not seen; temperatures as for a colony without brood." }
         @if !now.is_gone() {
+            (note_form(view, colony))
             (action::actions(now, &answer.currency))
             (chance(now, answer.looks_to))
             section {
@@ -89,6 +92,7 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
                 @if view.visitor.may_write() { a href={ "/dead/" (colony.id.0) } { "Examine it sign by sign" } "." }
             }
         }
+        @if now.is_gone() { (note_form(view, colony)) }
         (dead_found(now))
         @if !now.is_gone() { (expectations(now, system)) }
         (evidence(now))
@@ -153,13 +157,16 @@ fn dead_found(now: &ColonyNow) -> Markup {
     }
 }
 
+/// Visits whose part is told; the notes below go further back.
+const EVIDENCE: usize = 10;
+
 fn evidence(now: &ColonyNow) -> Markup {
     html! {
         @if !now.evidence.is_empty() {
             section {
                 h2 { "What each sign did" }
                 ol class="evidence" {
-                    @for visit in &now.evidence {
+                    @for visit in now.evidence.iter().take(EVIDENCE) {
                         li {
                             span class="label" { (date(visit.on)) }
                             @for written in snowhum_apiary::split_entries(&visit.note) { span class="sign" { (crate::words::plain(written)) } }
@@ -174,6 +181,9 @@ fn evidence(now: &ColonyNow) -> Markup {
 
 /// What is tapped at the hive, and a line for anything, as a yard file writes it.
 fn note_form(view: &View, colony: &Colony) -> Markup {
+    if !view.visitor.may_write() {
+        return html! {};
+    }
     html! {
         section class="no-print" id="note" {
             h2 { "Note something" }

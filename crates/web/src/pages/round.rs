@@ -204,10 +204,10 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             section id="summary" hidden { h2 { "All of it" } ul {} }
             div class="keep" {
                 div id="steps" hidden {
-                    button type="button" data-go="-1" { "← Previous" }
+                    button type="button" data-go="-1" aria-label="Hive before" { "←" }
                     output {}
-                    button type="button" data-go="1" { "Next →" }
-                    button type="button" data-go="999" { "To the end" }
+                    button type="button" data-go="999" { "End" }
+                    button type="button" data-go="1" aria-label="Next hive" { "→" }
                 }
                 button class="main" { "Keep the round" }
             }

@@ -193,3 +193,26 @@ fn a_colony_that_was_sold_is_asked_about_no_more() {
         );
     });
 }
+
+#[test]
+fn with_two_hundred_notes_a_hives_page_stays_small_and_all_of_them_are_a_tap_away() {
+    run(|served| async move {
+        let alder = served.colony("Alder");
+        let first = "2025-10-06T12:00:00Z".parse::<jiff::Timestamp>().unwrap();
+        for at in 0..200_u128 {
+            let [visit, id] = [at, at + 1_000].map(|at| uuid::Uuid::from_u128((0x019a_u128 << 112) | (7 << 76) | at));
+            let note = serde_json::json!({
+                "visit": visit, "colony": alder, "at": first + jiff::SignedDuration::from_hours(14 * at as i64),
+                "seen": ["dead=1-5 on snow", "hum=heard by ear", "entrance=clear"],
+            });
+            let answer = served.put(&format!("/api/notes/{id}"), &note).await;
+            assert!(answer.status.is_success(), "{at}: {}", answer.body);
+        }
+        served.settled().await;
+        let page = served.get(&format!("/hive/{alder}")).await.body;
+        assert!(page.len() < 150_000, "{} bytes", page.len());
+        assert!(page.contains("notes=all"));
+        let all = served.get(&format!("/hive/{alder}?notes=all")).await.body;
+        assert!(all.matches("entrance: clear").count() >= 200);
+    });
+}
