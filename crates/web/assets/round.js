@@ -183,13 +183,19 @@ form?.addEventListener("submit", async (event) => {
   } catch (full) {
     return form.submit();
   }
+  const moved = [...form.querySelectorAll("[data-colony]")].flatMap((hive) => {
+    const change = verdictOf(hive)?.change;
+    return change ? [`${hive.querySelector("legend").textContent} ${change}`] : [];
+  });
   form.reset();
   forget();
   await send();
   const left = (await waiting()).filter((entry) => notes.some((note) => note.id === entry.id));
   const name = (list) => list.map((entry) => entry.name).join(", ");
-  if (left.length === 0) told(form, `${notes.length} hives noted and stored: ${name(notes)}.`);
-  else told(form, `Kept in this phone and waiting: ${name(left)}. They are sent when ${signedOut ? "you have signed in" : "the server can be reached"}.`);
+  const what = moved.length > 0 ? ` Alive of 100 such hives, before and after: ${moved.join("; ")}.` : "";
+  const hives = notes.length === 1 ? "1 hive" : `${notes.length} hives`;
+  if (left.length === 0) told(form, `${hives} noted and stored: ${name(notes)}.${what}`);
+  else told(form, `Kept in this phone and waiting: ${name(left)}. They are sent when ${signedOut ? "you have signed in" : "the server can be reached"}.${what}`);
 });
 
 // The draft: every tap is kept in this phone at once, through a reload, a crash and a day out of reach.
@@ -328,13 +334,13 @@ export function verdictOf(fieldset) {
   const before = inHundred(alive(hive, []));
   const words = [
     lead(chance, seen),
-    `${inHundred(chance)} in 100 such hives live; ${before} before this look.`,
+    `${inHundred(chance)} in 100 such hives live, ${before} before.`,
     seen.includes("hole=new rime") && chance >= 0.7 ? "The rime is their breath." : "",
     ...clear,
     nextLook(hive, seen, fieldset),
     airSays(hive),
   ];
-  return { chance, words: words.filter(Boolean).join(" ") };
+  return { change: `${before} → ${inHundred(chance)}`, words: words.filter(Boolean).join(" ") };
 }
 
 function verdicts() {

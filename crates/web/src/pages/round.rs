@@ -189,7 +189,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
     let body = html! {
         h1 { "Yard round" }
         @if let Some(kept) = asked.get("kept").and_then(|text| text.parse::<u16>().ok()) {
-            p class="kept" role="status" { strong { (kept) " hives noted and stored." } " The estimate follows by itself." }
+            p class="kept" role="status" { strong { (kept) (if kept == 1 { " hive" } else { " hives" }) " noted and stored." } " The estimate follows by itself." }
         }
         p class="no-print" {
             "Tap what you saw; leave what you did not look at. Out of reach it waits in the phone and is sent later. "
@@ -256,7 +256,7 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
             @if let Some(expected) = expected(view, colony) {
                 p class="choices" { label {
                     input type="checkbox" name=(name("expected")) value=(expected.written) data-expected="";
-                    span { strong { "As expected" } ": " (expected.words) }
+                    span { "As expected: " (expected.words) }
                 } }
             }
             p class="verdict" role="status" data-verdict="" hidden {}
