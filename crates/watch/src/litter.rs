@@ -67,8 +67,6 @@ pub(crate) struct LitterLaw {
     pub gone_days: f64,
     /// Depth of snow that hides all but one in e, m.
     pub hidden_m: f64,
-    /// Share of those under snow that lie there to be seen once it is gone.
-    pub thawed_out: f64,
     /// Depth of snow, m, below which the ground before the hive is bare.
     pub bare_m: f64,
 }
@@ -92,7 +90,7 @@ impl Litter {
         self.since.flown += afield + (1.0 - law.dropped_near) * carried;
     }
 
-    /// What lies before the hive goes, is hidden by snow, and comes to light when that is gone.
+    /// What lies before the hive goes, or is hidden by snow; what that hid is rot and bird's food when it is gone.
     fn lie(&mut self, law: &LitterLaw, day: &LitterDay) {
         let (gone, hidden) = (1.0 / law.gone_days, day.fresh_snow_m / law.hidden_m);
         let left = self.outside * (-gone - hidden).same_exp();
@@ -102,8 +100,7 @@ impl Litter {
         self.hidden += lost - taken;
         self.since.taken += taken;
         if day.snow_m < law.bare_m {
-            self.outside += law.thawed_out * self.hidden;
-            self.since.taken += (1.0 - law.thawed_out) * self.hidden;
+            self.since.taken += self.hidden;
             self.hidden = 0.0;
         }
     }
@@ -135,7 +132,6 @@ mod tests {
         whole_flight_hours: 3.0,
         gone_days: 7.0,
         hidden_m: 0.02,
-        thawed_out: 0.5,
         bare_m: 0.01,
     };
 
@@ -190,12 +186,12 @@ mod tests {
     }
 
     #[test]
-    fn what_snow_hid_comes_to_light_in_the_thaw() {
+    fn what_snow_hid_is_not_found_again() {
         let mut litter = Litter { outside: 100.0, ..Litter::default() };
         litter.day(&LAW, &LitterDay { died: 0.0, fresh_snow_m: 0.1, ..cold() });
         assert!(litter.outside < 1.0 && litter.hidden > 90.0, "{litter:?}");
         litter.day(&LAW, &LitterDay { died: 0.0, snow_m: 0.0, ..cold() });
-        assert!((40.0..60.0).contains(&litter.outside) && litter.hidden == 0.0, "{litter:?}");
+        assert!(litter.outside < 1.0 && litter.hidden == 0.0 && litter.since.taken > 99.0, "{litter:?}");
     }
 
     #[test]

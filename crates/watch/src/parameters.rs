@@ -25,7 +25,7 @@ parameters! {
     drones_queenless drones_stray dead_queen_queenright dead_queen_queenless dead_queen_stray larvae_thrown larvae_stray
     wings_seen wings_stray bird_at_living bird_at_dead mouse_at_living mouse_at_dead damage_at_living damage_at_dead
     smell_stray smell_seen smell_at smell_width smell_days seen_dead seen_dead_wrongly fall_out fall_out_none lost_afield carried_out
-    dropped_near whole_flight_hours litter_gone_days litter_hidden thawed_out bare_ground brood_cost robbed_an_hour robbers_find_after side_share seen_share ear_spread
+    dropped_near whole_flight_hours litter_gone_days litter_hidden bare_ground brood_cost robbed_an_hour robbers_find_after side_share seen_share ear_spread
 }
 
 impl Parameters {
@@ -48,7 +48,6 @@ impl Parameters {
             whole_flight_hours: self.whole_flight_hours.value,
             gone_days: self.litter_gone_days.value,
             hidden_m: self.litter_hidden.value,
-            thawed_out: self.thawed_out.value,
             bare_m: self.bare_ground.value,
         }
     }

@@ -2,7 +2,6 @@
 
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
-#[expect(dead_code, reason = "one world serves several tests, each by a part of it")]
 mod world;
 
 use snowhum_apiary::{DeadCount, DeadPlace, Flight, Listening, Poked, Seen, Sign, UpperHoleSign};
