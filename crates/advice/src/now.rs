@@ -4,6 +4,7 @@ mod alert;
 mod answer;
 mod beside;
 mod colony;
+mod course;
 mod evidence;
 mod expect;
 mod flight_day;
@@ -16,6 +17,7 @@ pub use alert::{Alert, alert};
 pub use answer::{
     ColonyNow, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer, OpenFirst, StoresNow,
 };
+pub(crate) use course::CourseDay;
 pub use lid::may_lift;
 pub use thresholds::Thresholds;
 

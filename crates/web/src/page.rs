@@ -3,6 +3,7 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use snowhum_advice::words::day;
 
+use crate::frame;
 use crate::gate::Visitor;
 use crate::labels::labelled;
 use crate::spoken::{own_words, spoken};
@@ -12,6 +13,7 @@ use crate::view::View;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Place {
     Yard,
+    Hive,
     Round,
     Flight,
     Jobs,
@@ -25,6 +27,8 @@ pub(crate) enum Place {
     Losses,
     Normal,
     Inside,
+    Tell,
+    Hives,
     Paper,
     Words,
     Elsewhere,
@@ -53,13 +57,25 @@ const SELDOM: &[Way] = &[
     (Place::Losses, "/losses", "Losses and lessons"),
     (Place::Normal, "/normal", "Is this normal?"),
     (Place::Inside, "/inside", "Inside the cluster"),
+    (Place::Tell, "/tell", "The winter told"),
+    (Place::Hives, "/hives", "Hives"),
     (Place::Paper, "/paper", "On paper"),
     (Place::Words, "/words", "Words"),
 ];
 
+/// How long a browser without scripts shows a page whose answer is on its way before it asks again, s.
+const RENEWED_AFTER_S: u8 = 3;
+
+impl Place {
+    /// Whether a page of it asks again by itself; one on which a keeper writes at length does not.
+    const fn renews(self) -> bool {
+        !matches!(self, Self::Round | Self::Dead | Self::Hives | Self::Elsewhere)
+    }
+}
+
 /// A whole page.
 pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Markup {
-    let waits = view.standing.is_none() && view.trouble.is_none();
+    let renews = view.waits() && place.renews();
     let page = html! {
         (DOCTYPE)
         html lang=(view.settings.speech.language()) {
@@ -67,22 +83,21 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 meta name="color-scheme" content="light dark";
-                @if waits { meta http-equiv="refresh" content="2"; }
+                @if renews { noscript { meta http-equiv="refresh" content=(RENEWED_AFTER_S); } }
                 title { (title) " · " (view.apiary.name) }
                 link rel="stylesheet" href="/snowhum.css";
                 link rel="stylesheet" href="/pictures.css";
                 link rel="manifest" href="/manifest.webmanifest";
                 link rel="icon" href="/icon.svg" type="image/svg+xml";
                 @if view.visitor.may_write() { script type="module" src="/round.js" {} }
+                @if renews { script type="module" src="/renew.js" {} }
             }
             body {
                 a class="skip" href="#main" { "To the page itself" }
                 (head(view, place))
-                main id="main" tabindex="-1" {
+                main id="main" tabindex="-1" class=[view.is_behind.then_some("old")] data-waits=[renews.then_some("")] {
                     (invented(view))
-                    @if let (None, Some(trouble)) = (&view.standing, &view.trouble) {
-                        p class="caution" { strong { "No estimate: " } (trouble) }
-                    }
+                    (frame::band(view))
                     (new_autumn(view, place))
                     (body)
                 }
