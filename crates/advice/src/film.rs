@@ -20,6 +20,9 @@ use crate::statistics::rounded;
 /// Name and number of the form; the number rises when a key changes.
 pub const FILM_SCHEMA: &str = "snowhum.tell/1";
 
+/// Chance of being alive under which a hive that was seen dead is dead (judgement).
+const ALL_BUT_DEAD: f64 = 0.01;
+
 /// What is asked, with the two answers that the film tells.
 #[derive(Debug, Clone, Copy)]
 pub struct FilmQuestion<'a> {
@@ -111,6 +114,16 @@ pub struct HiveFilmDay {
     pub caught_g: f64,
     /// Share of the day with frost at the upper hole.
     pub frost_at_hole: f64,
+}
+
+impl HiveFilmDay {
+    /// A day of a hive that was seen dead: from where hardly a living one is thought of it is dead.
+    fn of_dead(self) -> Self {
+        if self.alive >= ALL_BUT_DEAD {
+            return self;
+        }
+        Self { alive: 0.0, food_kg: None, reachable_kg: None, bees: None, radius_cm: None, core_c: None, ..self }
+    }
 }
 
 /// What was noted on a day.
@@ -231,6 +244,7 @@ fn hive_film(
     };
     let foretold = days.get(since(as_of)).and_then(|day| day.foretold_kg);
     let stands = colony.stores_kg.total.filter(|_| !colony.is_gone());
+    let days = if colony.seen_dead { days.into_iter().map(HiveFilmDay::of_dead).collect() } else { days };
     HiveFilm {
         name: colony.name.clone(),
         noted: colony.evidence.iter().rev().filter_map(note).collect(),

@@ -26,7 +26,7 @@ function act(film) {
     const food = own.food[on] === null ? "food unknown" : `food ${own.food[on].toFixed(1)} ${data.mass} (${own.low[on].toFixed(1)} to ${own.high[on].toFixed(1)})`;
     const cluster = own.wide[on] === null ? "" : `cluster ${own.wide[on]} ${data.length} across, core ${own.core[on]} ${data.degree}`;
     const wet = `lid and walls catch ${own.caught[on]} g of water a day${own.frost[on] >= 10 ? ", frost at the hole" : ""}`;
-    return [`alive in ${Math.round(own.alive[on] / 10)} of 100 such hives`, food, [cluster, wet].filter(Boolean).join("; ")];
+    return [`alive in ${Math.min(99, Math.max(1, Math.round(own.alive[on] / 10)))} of 100 such hives`, food, [cluster, wet].filter(Boolean).join("; ")];
   }
 
   function draw(at) {
@@ -40,7 +40,7 @@ function act(film) {
       const middle = Math.min(own.top + food + radius * 0.6, own.bottom - radius);
       set(part(place, "bees"), { r: radius, cy: middle });
       set(part(place, "core"), { r: radius * 0.55, cy: middle });
-      set(part(place, "word"), { y: middle + 4 });
+      set(part(place, "word"), { y: middle + 4, opacity: radius > 8 ? 1 : 0 });
       set(part(place, "rime"), { opacity: Math.min(1, between(own.caught, day) / 20) });
       set(part(place, "hole"), { opacity: between(own.frost, day) / 100 });
       set(part(place, "lost"), { opacity: 1 - alive });

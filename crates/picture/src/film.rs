@@ -26,7 +26,7 @@ const SIDE: f64 = 9.0;
 const MOST_SNOW: f64 = 110.0;
 /// Height of the chart's plot, and where it begins and ends.
 const PLOT: (f64, f64) = (14.0, 124.0);
-const LEFT: f64 = 34.0;
+const LEFT: f64 = 44.0;
 const RIGHT: f64 = 352.0;
 
 /// A winter told.
@@ -268,7 +268,7 @@ impl WinterFilm {
         let frost = if day.frost_at_hole >= 0.1 { ", frost at the hole" } else { "" };
         let wet = format!("lid and walls catch {:.0} g of water a day{frost}", day.caught);
         let rest = cluster.into_iter().chain([wet]).collect::<Vec<_>>().join("; ");
-        [format!("alive in {:.0} of 100 such hives", 100.0 * day.alive), food, rest]
+        [format!("alive in {:.0} of 100 such hives", (100.0 * day.alive).clamp(1.0, 99.0)), food, rest]
     }
 
     fn hive(&self, out: &mut String, hive: &FilmHive, day: &FilmHiveDay) {
@@ -348,11 +348,12 @@ impl WinterFilm {
         }
         let _ = write!(
             out,
-            "<text data-p=\"word\" x=\"{0}\" y=\"{1}\" font-size=\"13\" text-anchor=\"middle\">bees</text>\
+            "<text data-p=\"word\" opacity=\"{3}\" x=\"{0}\" y=\"{1}\" font-size=\"13\" text-anchor=\"middle\">bees</text>\
              <text x=\"{0}\" y=\"{2}\" font-size=\"13\" text-anchor=\"middle\">food</text>",
             number(WIDTH / 2.0),
             number(middle + 4.0),
             number(frame.top + 15.0),
+            if radius > 8.0 { 1 } else { 0 },
         );
     }
 
@@ -513,7 +514,8 @@ impl WinterFilm {
 
     /// What the script moves the parts by: numbers, and the days in words.
     fn data(&self, is_one: bool) -> String {
-        let units = |text: String| text.split_once(' ').map_or_else(String::new, |(_, unit)| unit.to_owned());
+        let units =
+            |text: String| text.split_once(char::is_whitespace).map_or_else(String::new, |(_, unit)| unit.to_owned());
         let say = Figures { system: self.system };
         let temperature = |kelvin: Kelvin| say.temperature(kelvin);
         let whens: Vec<String> = self.days.iter().map(|one| format!("\"{}\"", plain(&one.when))).collect();
@@ -639,7 +641,7 @@ fn plain(text: &str) -> String {
 
 /// The number of a figure in words.
 fn figure(shown: &str) -> String {
-    shown.split(' ').next().unwrap_or("").to_owned()
+    shown.split(char::is_whitespace).next().unwrap_or("").to_owned()
 }
 
 /// The same as data.

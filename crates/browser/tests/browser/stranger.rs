@@ -104,6 +104,10 @@ fn a_hive_with_a_foam_lid_and_an_upper_hole_is_added_with_few_taps() -> Result<(
     })
 }
 
+/// What reaches past the edge.
+const WIDE: &str = "return [...document.querySelectorAll('body *')].filter((one) => one.getBoundingClientRect().right > 361 \
+    && !one.closest('.wide, svg')).slice(0, 6).map((one) => one.outerHTML.slice(0, 120)).join(' | ')";
+
 /// Hives whose names are long, of signs and of letters written from the right.
 const STRANGE: &str = "[apiary]\nname = \"Yard\"\ninvented = true\nas_of = 2025-10-05\n[site]\nlatitude = 61.7\nlongitude = 27.3\n\
      elevation = \"105 m\"\nzone = \"Europe/Helsinki\"\n[[colony]]\nname = \"Donaudampfschifffahrtsgesellschaftskapitänswitwenbienenvolk\"\n\
@@ -138,7 +142,11 @@ fn long_words_signs_and_letters_from_the_right_scroll_no_page_sideways() -> Resu
             ] {
                 browser.go_settled(&page).await?;
                 let wide = browser.run("return document.documentElement.scrollWidth", Vec::new()).await?;
-                ensure!(wide.as_u64().is_some_and(|wide| wide <= 360), "{page} of {name} is {wide} wide");
+                ensure!(
+                    wide.as_u64().is_some_and(|wide| wide <= 360),
+                    "{page} of {name} is {wide} wide: {}",
+                    browser.run(WIDE, Vec::new()).await?
+                );
             }
         }
         Ok(())
