@@ -9,7 +9,7 @@ mod mites;
 pub(crate) mod thin_syrup;
 
 pub(crate) use feed::{solid_day, solid_fondant, syrup_day};
-pub(crate) use mites::{LEFT as MITES_LEFT, over_the_line};
+pub(crate) use mites::over_the_line;
 pub(crate) use thin_syrup::latest as thin_syrup_by;
 
 use std::collections::BTreeSet;

@@ -4,8 +4,9 @@ use jiff::civil::Date;
 use snowhum_apiary::{Apiary, Colony, Exposure, Hive, Shelter, Site};
 use snowhum_units::{Fraction, Metre};
 use snowhum_weather::{Ensemble, Place};
-use snowhum_winter::{Environment, Housed, YardShelter};
+use snowhum_winter::{Environment, HARM_BEFORE_EMERGENCE, Housed, YardShelter};
 
+use crate::jobs::season_start;
 use crate::{indoors, winter_bees};
 
 /// Height of a hive's middle over ground, for the wind it feels.
@@ -66,7 +67,7 @@ pub fn housed(apiary: &Apiary) -> Vec<Housed> {
     housed_to(apiary, apiary.as_of)
 }
 
-/// The same, in the rooms they stand in by what was noted up to a day. Hives that do not winter side by side warm none.
+/// The same, in the rooms they stand in and counted for mites by what was noted up to a day. Hives that do not winter side by side warm none.
 #[must_use]
 pub fn housed_to(apiary: &Apiary, until: Date) -> Vec<Housed> {
     let with_hive: Vec<_> =
@@ -81,8 +82,12 @@ pub fn housed_to(apiary: &Apiary, until: Date) -> Vec<Housed> {
             .filter(|&lender| bees(lender) > bees(at) && stays[lender] == stays[at])
     };
     let warmed = |at: usize| beside(at).filter(|&lender| beside(lender).is_none());
+    let harm = winter_bees::emergence(&apiary.site).map(|emergence| {
+        let season = season_start(apiary.as_of, apiary.site.latitude);
+        winter_bees::date(emergence - HARM_BEFORE_EMERGENCE, season.year())
+    });
     let house = |(at, (colony, hive)): (usize, &(&Colony, &Hive))| Housed {
-        colony: (*colony).clone(),
+        colony: harm.map_or_else(|| (*colony).clone(), |harm| apiary.as_counted(colony, harm, until)),
         hive: (*hive).clone(),
         neighbour: warmed(at),
         stays: stays[at].clone(),

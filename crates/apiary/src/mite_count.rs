@@ -1,6 +1,6 @@
 //! Counts of mites, of the yard file and of notes.
 
-use crate::{Act, Apiary, Colony, Mites};
+use crate::{Act, Apiary, Colony, Mites, Treatment};
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
@@ -27,6 +27,30 @@ impl Apiary {
     /// The last count of a colony up to a day, in the yard file or noted since; none where nobody counted.
     #[must_use]
     pub fn last_mite_count(&self, colony: &Colony, until: Date) -> Option<MiteCount> {
+        self.mite_counts(colony, until).max_by_key(|count| count.on)
+    }
+
+    /// A colony as if its yard file had been written on a day: with that of its counts that says most of the mites at their
+    /// harm to winter bees, and with what was treated before that count was made. A count on the far side of a treatment says
+    /// more of what the treatment left than of what did harm; of others the nearest says most.
+    #[must_use]
+    pub fn as_counted(&self, colony: &Colony, harm: Date, until: Date) -> Colony {
+        let treated: Vec<Treatment> = self.treatments_noted(colony).collect();
+        let between = |count: &MiteCount| {
+            let (from, to) = (count.on.min(harm), count.on.max(harm));
+            colony.treatments.iter().chain(&treated).any(|one| (from..to).contains(&one.on))
+        };
+        let days = |count: &MiteCount| harm.duration_since(count.on).as_hours().abs();
+        let counts = self.mite_counts(colony, until);
+        let Some(MiteCount { found, bees, on }) = counts.min_by_key(|count| (between(count), days(count))) else {
+            return colony.clone();
+        };
+        let mut counted = Colony { mites: Mites::Counted { found, bees, on }, ..colony.clone() };
+        counted.treatments.extend(treated.into_iter().filter(|one| one.on < on));
+        counted
+    }
+
+    fn mite_counts(&self, colony: &Colony, until: Date) -> impl Iterator<Item = MiteCount> {
         let noted = self.acts_of(colony).filter_map(|(on, act)| match act {
             Act::MitesCounted { found, bees } => Some(MiteCount { found: *found, bees: *bees, on }),
             _ => None,
@@ -35,14 +59,21 @@ impl Apiary {
             Mites::Counted { found, bees, on } => Some(MiteCount { found, bees, on }),
             Mites::NotCounted => None,
         };
-        filed.into_iter().chain(noted).filter(|count| count.on <= until).max_by_key(|count| count.on)
+        filed.into_iter().chain(noted).filter(move |count| count.on <= until)
+    }
+
+    fn treatments_noted(&self, colony: &Colony) -> impl Iterator<Item = Treatment> {
+        self.acts_of(colony).filter_map(|(on, act)| match act {
+            Act::Treated(note) => Some(Treatment { on, class: note.class }),
+            _ => None,
+        })
     }
 
     /// The last treatment of a colony on a day or after, in the yard file or noted: a count of that day is made first.
     #[must_use]
     pub fn treated_since(&self, colony: &Colony, on: Date) -> Option<Date> {
-        let noted = self.acts_of(colony).filter(|(_, act)| matches!(act, Act::Treated(_))).map(|(on, _)| on);
-        colony.treatments.iter().map(|treatment| treatment.on).chain(noted).filter(|day| *day >= on).max()
+        let filed = colony.treatments.iter().cloned();
+        filed.chain(self.treatments_noted(colony)).map(|treatment| treatment.on).filter(|day| *day >= on).max()
     }
 
     /// What was noted as done to a colony, with its day here.

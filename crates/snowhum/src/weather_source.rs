@@ -24,6 +24,9 @@ pub(crate) use year::Year;
 
 /// Weather paths of an ensemble.
 const PATHS: usize = 64;
+/// The seed of the winters that a site's own dates are read from: its spring, its last days of autumn. They are the same
+/// whatever a run draws, so that no deadline moves with another seed.
+const DATES: u64 = 1;
 /// Days of autumn needed to see when bees stop taking syrup: 1 July to the end of November.
 const AUTUMN_DAYS: i64 = 153;
 /// Days after the as-of date within which spring is sought.
@@ -116,15 +119,16 @@ impl Weather {
         let place = yard::place(site);
         let zone = zone(site)?;
         let climate = Climate::at(place).map_err(exit::input)?;
-        let found = season::spring_of_climate(place, &climate, spring::year(as_of, site), seed).map_err(exit::input)?;
+        let found =
+            season::spring_of_climate(place, &climate, spring::year(as_of, site), DATES).map_err(exit::input)?;
         let spring = match (spring::own(site, as_of), found) {
             (Some(own), _) => own,
             (None, Some(range)) => range.p50,
             (None, None) => return Err(exit::input(NO_SPRING)),
         };
         let days = winter_days(as_of, spring, at_least)?;
-        let draw = |from, days: i64| generate(place, &climate, &zone, from, 24 * days as usize, PATHS, seed);
-        let (winter, autumn) = rayon::join(|| draw(as_of, days), || draw(autumn_from, AUTUMN_DAYS));
+        let draw = |from, days: i64, seed| generate(place, &climate, &zone, from, 24 * days as usize, PATHS, seed);
+        let (winter, autumn) = rayon::join(|| draw(as_of, days, seed), || draw(autumn_from, AUTUMN_DAYS, DATES));
         Ok(Self {
             as_of,
             winter: winter.map_err(exit::input)?,
@@ -147,11 +151,11 @@ impl Weather {
         let covered = as_of.saturating_add(((long.hours() / 24) as i64).days());
         let found = season::spring_of(&long, site.latitude, &zone(&site)?).map(|range| range.p50);
         let spring =
-            spring::own(&site, as_of).or(found).or_else(|| spring::of_climate(&site, as_of, seed)).unwrap_or(covered);
+            spring::own(&site, as_of).or(found).or_else(|| spring::of_climate(&site, as_of)).unwrap_or(covered);
         let spring = spring.min(covered);
         let mut winter = cut(&long, 24 * winter_days(as_of, spring, at_least.map(|day| day.min(covered)))? as usize);
         winter.provenance.far = far;
-        let autumn = files::ensemble(files, &site, autumn_from, 24 * AUTUMN_DAYS as usize, PATHS, seed);
+        let autumn = files::ensemble(files, &site, autumn_from, 24 * AUTUMN_DAYS as usize, PATHS, DATES);
         let autumn = match autumn {
             Ok(autumn) => autumn,
             // A file of the winter alone says nothing of autumn; the climate of its place does.
@@ -164,7 +168,7 @@ impl Weather {
                     autumn_from,
                     24 * AUTUMN_DAYS as usize,
                     PATHS,
-                    seed,
+                    DATES,
                 )
                 .map_err(exit::input)?
             }

@@ -62,7 +62,7 @@ pub const PROMISES: &[Promise] = &[
     Promise {
         promise: "one seed gives the same bits on any number of threads",
         test: "same_seed_gives_the_same_bits_on_one_and_two_threads",
-        file: "crates/winter/tests/engine.rs",
+        file: "crates/winter/tests/winter/engine.rs",
     },
 ];
 

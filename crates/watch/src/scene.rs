@@ -1,7 +1,7 @@
 //! What every colony's watch stands on.
 
-use jiff::Timestamp;
-use snowhum_apiary::SnowCover;
+use jiff::{Timestamp, ToSpan};
+use snowhum_apiary::{Mites, SnowCover};
 use snowhum_winter::{Outside, Yard};
 
 use crate::parameters::Parameters;
@@ -29,6 +29,14 @@ impl Scene<'_> {
         let seconds = at.as_second() - self.start.as_second();
         let hour = usize::try_from(seconds.div_euclid(3_600)).ok()? + 1;
         (hour <= 24 * self.yard.environment.days()).then_some(hour)
+    }
+
+    /// Whether the count of mites that a colony entered with was made after the day of an hour.
+    pub(crate) fn is_counted_after(&self, place: usize, hour: usize) -> bool {
+        let first = self.yard.environment.first_day();
+        let day = first.saturating_add(((hour.saturating_sub(1) / 24) as i64).days());
+        let counted = self.yard.colonies.get(place).map(|housed| &housed.colony.mites);
+        matches!(counted, Some(Mites::Counted { on, .. }) if *on > day)
     }
 
     /// The day of a visit to a colony as the keeper saw it; what was not noted is the mean of the weather paths at that hour.

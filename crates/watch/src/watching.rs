@@ -1,7 +1,7 @@
 //! A colony watched through its notes, to its last visit.
 
 use snowhum_apiary::{Act, ColonyId, NoteId};
-use snowhum_winter::{RoomStay, WarmWall};
+use snowhum_winter::{Housed, WarmWall};
 
 use crate::estimate::{Estimate, Heard, Sizes};
 use crate::log::Visit;
@@ -70,8 +70,8 @@ pub struct Watching {
     /// As it was at the last visit whose signs hang on the hour, before that was weighed: a neighbour seen in the same
     /// hour may still tell more of it.
     pub(crate) before_the_hour: Option<Box<Watching>>,
-    /// When its hive stood indoors, as far as was known.
-    stays: Vec<RoomStay>,
+    /// The colony as it entered, by what was known.
+    housed: Housed,
 }
 
 impl Watching {
@@ -84,7 +84,7 @@ impl Watching {
             seen: Vec::new(),
             joined: Vec::new(),
             before_the_hour: None,
-            stays: stays(scene, place),
+            housed: scene.yard.colonies.get(place)?.clone(),
         })
     }
 
@@ -125,9 +125,9 @@ impl Watching {
         self.joined.push((leaving.hour, leaving.visits.clone()));
     }
 
-    /// Whether its hive stood where it stands by what is known now.
+    /// Whether it entered as it enters by what is known now: in the same hive and rooms, counted on the same day.
     pub(crate) fn stands_in(&self, scene: &Scene<'_>) -> bool {
-        self.stays == stays(scene, self.at_last_visit.place())
+        scene.yard.colonies.get(self.at_last_visit.place()) == Some(&self.housed)
     }
 
     /// Hour of the last that was taken in: a visit or a colony put to this one.
@@ -156,9 +156,4 @@ pub(crate) fn put_to(visit: &Visit) -> Option<ColonyId> {
         Act::UnitedInto(into) => Some(*into),
         _ => None,
     })
-}
-
-/// When the hive at a place stands indoors.
-fn stays(scene: &Scene<'_>, place: usize) -> Vec<RoomStay> {
-    scene.yard.colonies.get(place).map_or_else(Vec::new, |housed| housed.stays.clone())
 }

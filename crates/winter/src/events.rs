@@ -1,7 +1,5 @@
 //! What an action does to the colonies of a running yard.
 
-use snowhum_units::Fraction;
-
 use crate::block::{Block, Stores};
 use crate::engine::{Running, Yard};
 use crate::lanes::{LANES, Lanes};
@@ -30,9 +28,10 @@ pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event
             let colony = &mut running[event.colony];
             colony.shell = Shell::of(hive, colony.cluster, yard.parameters, yard.environment.pressure());
         }
-        Action::Treat { left } => {
+        Action::Treat => {
+            let left = yard.parameters.mites_treated.value;
             let age = crate::stretch::season(yard, day.min(yard.environment.days())).winter_bee_age;
-            for_each_block(&mut running[event.colony], |block| treat(block, *left, age));
+            for_each_block(&mut running[event.colony], |block| treat(block, left, age));
         }
         Action::HadNoMites => for_each_block(&mut running[event.colony], had_no_mites),
         Action::TakeFrames { stores } => for_each_block(&mut running[event.colony], |block| {
@@ -106,7 +105,7 @@ fn handle_stores(block: &mut Block, action: &Action) {
                 block.heat.hole_free[i] = hole.get();
             }
             Action::Rebuild(_)
-            | Action::Treat { .. }
+            | Action::Treat
             | Action::HadNoMites
             | Action::Unite { .. }
             | Action::MoveFrames { .. }
@@ -116,14 +115,14 @@ fn handle_stores(block: &mut Block, action: &Action) {
 }
 
 /// Winter bees reared after the treatment are spared that part of the harm that it prevents.
-fn treat(block: &mut Block, left: Fraction, winter_bee_age: f64) {
+fn treat(block: &mut Block, left: f64, winter_bee_age: f64) {
     let still_to_come = ((EMERGENCE_SPREAD - winter_bee_age - FREE_AFTER) / (2.0 * EMERGENCE_SPREAD)).clamp(0.0, 1.0);
-    let spared = still_to_come * (1.0 - left.get());
+    let spared = still_to_come * (1.0 - left);
     for i in 0..LANES {
         let saved = block.bees.damaged[i] * spared;
         block.bees.damaged[i] -= saved;
         block.bees.winter[i] += saved;
-        block.traits.spoilt[i] *= left.get();
+        block.traits.spoilt[i] *= left;
         block.traits.viruses[i] *= 1.0 - spared;
     }
 }

@@ -44,6 +44,7 @@ pub use member::{LEARNED, Member};
 pub use members::{Members, WarmWall};
 pub use parameters::{Parameter, ParameterError, ParameterFile, Parameters, Status};
 pub use schedule::{Action, Event, Schedule};
+pub use start::HARM_BEFORE_EMERGENCE;
 pub use steady::{StartFrom, SteadyAnswer, SteadyQuestion, UpperHole, steady};
 pub use step::colony::resting_bee_hazard;
 pub use vectors::Vectors;

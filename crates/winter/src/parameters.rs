@@ -164,7 +164,7 @@ parameters! {
     nest_cells nest_looseness rest_power rest_q10 power_ceiling chill_drop load_threshold load_wear honey_water hours_between_meals crop_reserve
     touched_per_kg climb_from cross_from carry_from move_rate feed_from stores_left_behind winter_bee_hazard
     winter_bee_ageing winter_bee_ageing_from resting_pace winter_bee_emergence summer_bee_hazard summer_bee_share
-    spring_bee_hazard uncounted_mites wash_efficiency mites_half_damage mites_steepness damaged_bee_hazard mite_growth
+    spring_bee_hazard uncounted_mites wash_efficiency mites_half_damage mites_steepness damaged_bee_hazard mites_treated mite_growth
     viable_bees failing_rate queen_failure old_queen_factor late_queen_factor queen_missing queen_missing_unseen
     virgin_mates other_loss background_loss background_by_year background_by_yard background_by_size virus_loss laying_peak
     laying_half_bees laying_half_stores laying_warmth laying_warmth_width brood_light brood_light_scatter

@@ -57,10 +57,7 @@ pub enum Action {
     /// The hive is changed.
     Rebuild(Box<Hive>),
     /// A treatment against mites that spares bees still to be reared.
-    Treat {
-        /// Share of mites it leaves.
-        left: Fraction,
-    },
+    Treat,
     /// No keeper's doing but a question: the colony as it would be had mites spoilt none of its bees.
     HadNoMites,
     /// The colony is put to another, place `into` in the run's yard; its hive is empty after that.

@@ -33,10 +33,8 @@ const START: u32 = u32::MAX;
 
 /// Days since sealed brood was laid, in the middle.
 const SEALED_SINCE: i64 = 15;
-/// Days before winter bees emerge at which mites do most harm to them as brood.
-const HARM_BEFORE_EMERGENCE: f64 = 5.0;
-/// What a treatment before that leaves of the mites (judgement: nine in ten gone).
-const AFTER_TREATMENT: f64 = 0.1;
+/// Days before winter bees emerge at which mites do most harm to them as brood (judgement).
+pub const HARM_BEFORE_EMERGENCE: f64 = 5.0;
 
 /// Spread between colonies of one stock, as a standard deviation of the logarithm (judgement): of their bees' hazard, and
 /// of the mites that spoil half of them, since viruses differ.
@@ -287,10 +285,10 @@ fn spoilt_share(
     };
     let days_between = harm.duration_since(counted).as_hours() as f64 / 24.0;
     let worked = |on: Date| on >= counted && on <= harm.saturating_sub(WORKS_WITHIN.days());
-    let left = if colony.treatments.iter().any(|t| worked(t.on)) { AFTER_TREATMENT } else { 1.0 };
+    let left = if colony.treatments.iter().any(|t| worked(t.on)) { p.mites_treated.value } else { 1.0 };
     // A count after the harm looks back on fewer mites than did it, unless a treatment came between; then on more.
     let treated_since = colony.treatments.iter().any(|t| t.on > harm && t.on < counted);
-    let looking_back = if treated_since { 1.0 / AFTER_TREATMENT } else { 1.0 };
+    let looking_back = if treated_since { 1.0 / p.mites_treated.value } else { 1.0 };
     let at_harm =
         per_hundred * (p.mite_growth.value * days_between.clamp(-60.0, 150.0)).same_exp() * left * looking_back;
     let half = p.mites_half_damage.at(joint.mites_half_damage) * (COLONIES_HARM * z2[0]).same_exp();

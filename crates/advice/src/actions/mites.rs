@@ -2,7 +2,6 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
 use super::{Candidate, Situation};
@@ -13,8 +12,6 @@ use crate::sums::mites::line_for;
 use crate::winter_bees;
 use crate::words::{day, season_month};
 
-/// Share of the mites that a treatment leaves: nine in ten gone, as in the plan's start (judgement).
-pub(crate) const LEFT: Fraction = Fraction::new(0.1);
 /// Days within which it is begun where the day that spares all winter bees is past.
 const AT_ONCE: i64 = 7;
 /// Hours of work.
@@ -46,7 +43,7 @@ pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
         cost: WORK * question.apiary.money.hour,
         feeds: false,
         fed_first: true,
-        events: vec![Event { day: 0, colony: situation.colony, action: Action::Treat { left: LEFT } }],
+        events: vec![Event { day: 0, colony: situation.colony, action: Action::Treat }],
         caution: Some(Hazard::Label),
         rule: None,
         sources: vec!["lines of data/mites.toml", "nine in ten gone: judgement"],

@@ -52,7 +52,6 @@ pub(super) struct Figures {
     pub(super) newspaper_days: Parameter,
     pub(super) capped_days: Parameter,
     pub(super) unite_below: Parameter,
-    pub(super) treated_left: Parameter,
     mite_region: Vec<Region>,
     pub(super) class: Vec<Class>,
     pub(super) broodless: Vec<Broodless>,

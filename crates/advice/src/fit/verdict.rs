@@ -1,7 +1,7 @@
 //! What to do with a colony before winter, and why.
 
 use snowhum_apiary::Trouble;
-use snowhum_units::{Fraction, Kilogram};
+use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event};
 
 use super::answer::{Uniting, Verdict, VerdictKind};
@@ -160,8 +160,7 @@ const VIRUSES: &str = "the model reckons mites as shorter lives of the bees they
 
 /// What a treatment today does in the model.
 fn counterfactual(look: &Look<'_>, at: usize) -> String {
-    let left = Fraction::new(look.figures.treated_left.value);
-    let (gain, error) = look.gain(&[Event { day: 0, colony: at, action: Action::Treat { left } }], &[at]);
+    let (gain, error) = look.gain(&[Event { day: 0, colony: at, action: Action::Treat }], &[at]);
     if 100.0 * gain < LEAST_GAIN || gain < 2.0 * error {
         return "in the model a treatment today changes this winter of its own by no more than chance does".to_owned();
     }

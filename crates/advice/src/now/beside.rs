@@ -41,7 +41,7 @@ pub(super) fn asks_for_a_look(base: &Base<'_>, at: usize, until: Timestamp) -> b
 fn mites(base: &Base<'_>, at: usize) -> Option<String> {
     let (rate, on) = over_the_line(&Situation { base, colony: at })?;
     Some(format!(
-        "{rate:.1} mites per 100 bees on {}, over the line here, and no treatment is noted: the chances hold little of the \
+        "{rate:.1} mites per 100 bees on {}, over the line here, and no treatment is noted since: the chances hold little of the \
          viruses they bring, so trust the count before the chance",
         day(on)
     ))

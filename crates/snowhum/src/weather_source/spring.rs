@@ -6,7 +6,7 @@ use snowhum_advice::yard;
 use snowhum_apiary::Site;
 use snowhum_weather::{Climate, season};
 
-use super::LONGEST_WINTER;
+use super::{DATES, LONGEST_WINTER};
 
 /// Days from the first flow to what is called spring.
 const AFTER_FLOW: i64 = 14;
@@ -23,10 +23,10 @@ pub(super) fn own(site: &Site, as_of: Date) -> Option<Date> {
 }
 
 /// The middle of the climate's springs.
-pub(super) fn of_climate(site: &Site, as_of: Date, seed: u64) -> Option<Date> {
+pub(super) fn of_climate(site: &Site, as_of: Date) -> Option<Date> {
     let place = yard::place(site);
     let climate = Climate::at(place).ok()?;
-    season::spring_of_climate(place, &climate, year(as_of, site), seed).ok()?.map(|range| range.p50)
+    season::spring_of_climate(place, &climate, year(as_of, site), DATES).ok()?.map(|range| range.p50)
 }
 
 /// Year of the midwinter that the plan looks to.

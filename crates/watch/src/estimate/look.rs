@@ -24,8 +24,6 @@ const DISCOUNT: f64 = 0.98;
 const WIDENED: f64 = 0.1;
 /// Mean logarithm of a sign's chance above which no sign of a look is taken for a slip.
 const UNLIKELY: f64 = -4.0;
-/// Share of mites a treatment of a broodless colony leaves (common practice: nine in ten and more are gone).
-const LEFT_BY_TREATMENT: f64 = 0.1;
 
 /// Moves the living after they were resampled: weather dealt afresh where it is known, and what they learn spread.
 struct Rejuvenation<'a> {
@@ -236,7 +234,9 @@ impl Estimate {
             Act::Fed { feed, mass_kg } => members.act(scene.yard, fed(*feed, *mass_kg)),
             Act::FramesFrom { stores_kg, .. } => members.act(scene.yard, Action::HangFrames { stores: *stores_kg }),
             Act::BroughtNear => members.act(scene.yard, Action::BringNear),
-            Act::Treated(_) => members.act(scene.yard, Action::Treat { left: Fraction::new(LEFT_BY_TREATMENT) }),
+            // Of what a later count has seen the work, that count speaks.
+            Act::Treated(_) if scene.is_counted_after(self.place, self.showing.hour) => {}
+            Act::Treated(_) => members.act(scene.yard, Action::Treat),
             Act::Changed(change) => {
                 if let Ok(hive) = self.showing.hive.with_change(change) {
                     let rebuilt = Action::Rebuild(Box::new(hive.clone()));
@@ -255,7 +255,7 @@ impl Estimate {
             // Where the hive stands is known to the scene, from the yard's plan and all notes together.
             Act::CarriedIn(_) | Act::CarriedOut => {}
             // A colony united, examined or counted is no longer watched, and a move of the stand changes no sum here. A count
-            // of mites stands beside the estimate: what the bees it was made on will live is not known from it.
+            // of mites is in the colony as it entered.
             Act::UnitedInto(_) | Act::Moved | Act::Examined(_) | Act::Counted(_) | Act::MitesCounted { .. } => {}
         }
     }

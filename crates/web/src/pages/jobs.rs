@@ -101,15 +101,18 @@ fn whole(window: &JobWindow, as_of: Date) -> Markup {
             h3 { (window.what) }
             @if let Some(words) = window.if_missed(as_of) { p class="kept" { span class="label" { "If it was not done" } " " (words) } }
             p { strong { (sentence(&window.when)) } " " (window.trigger.words) }
-            p { (window.why) }
             @if !window.colonies.is_empty() { p class="small" { "At " (window.colonies.join(", ")) "." } }
-            @if let Some(belief) = &window.belief { p { "“" (belief.said) "” " em { "Not so." } " " (belief.so) } }
-            @if let Some(others) = &window.other_school { p class="small" { (others) } }
             @if let Some(caution) = &window.caution { p class="caution" { (caution.says) } }
-            @if let Some(figure) = &window.trigger.figure {
-                p class="small ways" { a href={ "/source/jobs/" (figure) } { "Says who?" } }
-            } @else if window.trigger.source != "none" {
-                p class="small" { "Says who? " (window.trigger.source) "." }
+            details {
+                summary { "Why" }
+                p { (window.why) }
+                @if let Some(belief) = &window.belief { p { "“" (belief.said) "” " em { "Not so." } " " (belief.so) } }
+                @if let Some(others) = &window.other_school { p class="small" { (others) } }
+                @if let Some(figure) = &window.trigger.figure {
+                    p class="small ways" { a href={ "/source/jobs/" (figure) } { "Says who?" } }
+                } @else if window.trigger.source != "none" {
+                    p class="small" { "Says who? " (window.trigger.source) "." }
+                }
             }
         }
     }

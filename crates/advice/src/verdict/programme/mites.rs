@@ -5,7 +5,7 @@ use snowhum_apiary::Colony;
 use snowhum_winter::{Action, Event};
 
 use super::{Facts, Programme};
-use crate::actions::{MITES_LEFT, Situation, over_the_line};
+use crate::actions::{Situation, over_the_line};
 use crate::fit::VerdictKind;
 use crate::verdict::ground::Ground;
 use crate::verdict::task::Task;
@@ -19,7 +19,7 @@ pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize, fac
     let base = ground.base;
     let [all, none] = ground.spared;
     let colony = &base.housed[at].colony;
-    let treat = Event { day: 0, colony: at, action: Action::Treat { left: MITES_LEFT } };
+    let treat = Event { day: 0, colony: at, action: Action::Treat };
     if over_the_line(&Situation { base, colony: at }).is_some() {
         if ground.counts_mites() {
             programme.add(ground, Task::TreatMites, Some(all.min(none).max(ground.week())));
@@ -69,7 +69,7 @@ fn broodless(programme: &mut Programme, ground: &Ground<'_>, at: usize, counted:
     }
     let day = from.duration_since(ground.base.question.as_of).as_hours() / 24;
     let day = usize::try_from(day).unwrap_or(0);
-    programme.events.push(Event { day, colony: at, action: Action::Treat { left: MITES_LEFT } });
+    programme.events.push(Event { day, colony: at, action: Action::Treat });
 }
 
 /// The day of the last count since high summer.

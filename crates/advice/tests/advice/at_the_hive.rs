@@ -3,71 +3,17 @@
 
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
-use jiff::ToSpan;
 use jiff::civil::{Date, date};
-use jiff::tz::TimeZone;
-use snowhum_advice::now::{ColonyNow, Ground, NowAnswer, NowQuestion, Thresholds};
-use snowhum_advice::{PlanQuestion, yard};
-use snowhum_apiary::{Apiary, Conditions, Entry, Note, NoteId, VisitId};
-use snowhum_units::{Kelvin, System};
-use snowhum_watch::Sizes;
-use snowhum_weather::bent_through;
-use uuid::Uuid;
+use snowhum_advice::now::{ColonyNow, NowAnswer};
+use snowhum_apiary::Apiary;
 
-mod common;
+use crate::common::{asked, note};
 
 const FEBRUARY: Date = date(2026, 2, 7);
 const SILENT: &str = "hum=silent by ear; dead=0 on snow; droppings=none; poke=silent";
 
 fn apiary() -> Apiary {
     snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0
-}
-
-fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
-    let parameters = snowhum_winter::Parameters::shipped().unwrap();
-    let signs = snowhum_watch::Parameters::shipped().unwrap();
-    let thresholds = Thresholds::shipped().unwrap();
-    let (winter, autumn, spring) = common::weather(apiary);
-    let read: Vec<_> = apiary.notes.iter().filter_map(|note| Some((note.at, note.conditions.air_k?))).collect();
-    let winter = bent_through(&winter, yard::place(&apiary.site), apiary.as_of, &read);
-    let question = NowQuestion {
-        plan: PlanQuestion {
-            apiary,
-            winter: &winter,
-            autumn: &autumn,
-            autumn_from: common::autumn_from(apiary),
-            as_of: as_of.saturating_add(1.days()),
-            spring,
-            parameters: &parameters,
-            members: 64,
-            seed: 1,
-            system: System::Metric,
-        },
-        as_of,
-        known_hours: 0,
-        signs: &signs,
-        thresholds: &thresholds,
-        sizes: Sizes { alive: 300, dead: 120 },
-        last: &[],
-    };
-    let ground = Ground::of(question);
-    ground.now(&ground.watch())
-}
-
-/// Notes `line` at the colony of this name.
-fn note(apiary: &mut Apiary, name: &str, on: Date, line: &str) {
-    let colony = apiary.colonies.iter().find(|colony| colony.name == name).unwrap().id;
-    let zone = TimeZone::get(&apiary.site.zone).unwrap();
-    let number = 1 + apiary.notes.len() as u128;
-    let entries = snowhum_apiary::split_entries(line).map(|entry| Entry::read(entry, &|_| None).unwrap()).collect();
-    apiary.notes.push(Note {
-        id: NoteId(Uuid::from_u128(number)),
-        visit: VisitId(Uuid::from_u128(1_000 + on.day_of_year() as u128)),
-        colony,
-        at: on.at(11, 0, 0, 0).to_zoned_datetime(zone).unwrap().timestamp(),
-        conditions: Conditions { air_k: Some(Kelvin::from_celsius(-8.0)), ..Conditions::default() },
-        entries,
-    });
 }
 
 fn names(apiary: &Apiary) -> Vec<String> {

@@ -14,7 +14,7 @@ use snowhum_units::{Degree, Metre, System};
 use snowhum_weather::{Climate, Ensemble, generate};
 use snowhum_winter::Parameters;
 
-mod common;
+use crate::common;
 
 const PATHS: usize = 64;
 

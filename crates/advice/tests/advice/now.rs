@@ -16,7 +16,7 @@ use snowhum_units::{Kelvin, System};
 use snowhum_watch::Sizes;
 use snowhum_weather::bent_through;
 
-mod common;
+use crate::common;
 
 const OCTOBER: Date = date(2025, 10, 5);
 const FEBRUARY: Date = date(2026, 2, 7);

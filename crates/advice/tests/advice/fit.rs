@@ -11,7 +11,7 @@ use snowhum_apiary::Apiary;
 use snowhum_units::System;
 use snowhum_winter::Parameters;
 
-mod common;
+use crate::common;
 
 const LAKE: [&str; 4] = ["61.7", "25", "100 m", "Europe/Helsinki"];
 const PLAIN: [&str; 4] = ["46", "20", "80 m", "Europe/Budapest"];

@@ -15,7 +15,7 @@ use snowhum_winter::{
     SteadyQuestion, Trajectory, Yard, run,
 };
 
-mod common;
+use crate::common;
 
 const MEMBERS: usize = 200;
 

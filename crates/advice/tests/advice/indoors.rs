@@ -15,7 +15,7 @@ use snowhum_units::System;
 use snowhum_watch::Sizes;
 use snowhum_weather::{Climate, generate};
 
-mod common;
+use crate::common;
 
 const FEBRUARY: Date = date(2026, 2, 7);
 

@@ -18,7 +18,7 @@ use snowhum_units::System;
 use snowhum_watch::Sizes;
 use snowhum_winter::{Cause, Parameters};
 
-mod common;
+use crate::common;
 
 const TOLD: [&str; 4] = ["none", "virgin", "drone layer", "laying workers"];
 const KIND: &str =

@@ -8,7 +8,7 @@ use snowhum_advice::{PlanQuestion, plan};
 use snowhum_units::System;
 use snowhum_winter::Parameters;
 
-mod common;
+use crate::common;
 
 /// Latitude, longitude, metres above the sea, zone.
 type Place = (f64, f64, f64, &'static str);

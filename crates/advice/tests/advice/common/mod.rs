@@ -1,0 +1,84 @@
+//! Weather for a yard as the binary would make it, at a smaller number of paths, and what is noted and asked under it.
+
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use jiff::tz::TimeZone;
+use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
+use snowhum_advice::{PlanQuestion, yard};
+use snowhum_apiary::{Apiary, Conditions, Entry, Note, NoteId, VisitId};
+use snowhum_units::{Kelvin, System};
+use snowhum_watch::Sizes;
+use snowhum_weather::{Climate, Ensemble, bent_through, generate, season};
+use uuid::Uuid;
+
+const PATHS: usize = 64;
+const SEED: u64 = 1;
+const AUTUMN_DAYS: usize = 153;
+
+/// First day of the autumn ensemble.
+pub(crate) fn autumn_from(apiary: &Apiary) -> Date {
+    jiff::civil::date(apiary.as_of.year(), 7, 1)
+}
+
+/// Winter, autumn and the day spring is reckoned from.
+pub(crate) fn weather(apiary: &Apiary) -> (Ensemble, Ensemble, Date) {
+    let place = yard::place(&apiary.site);
+    let climate = Climate::at(place).unwrap();
+    let zone = TimeZone::get(&apiary.site.zone).unwrap();
+    let year = apiary.as_of.year() + 1;
+    let spring = season::spring_of_climate(place, &climate, year, SEED).unwrap().unwrap().p50;
+    let days = spring.duration_since(apiary.as_of).as_hours() as usize / 24;
+    let winter = generate(place, &climate, &zone, apiary.as_of, 24 * days, PATHS, SEED).unwrap();
+    let autumn = generate(place, &climate, &zone, autumn_from(apiary), 24 * AUTUMN_DAYS, PATHS, SEED).unwrap();
+    (winter, autumn, spring)
+}
+
+/// Where its colonies stand on a day.
+pub(crate) fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
+    let parameters = snowhum_winter::Parameters::shipped().unwrap();
+    let signs = snowhum_watch::Parameters::shipped().unwrap();
+    let thresholds = Thresholds::shipped().unwrap();
+    let (winter, autumn, spring) = weather(apiary);
+    let read: Vec<_> = apiary.notes.iter().filter_map(|note| Some((note.at, note.conditions.air_k?))).collect();
+    let winter = bent_through(&winter, yard::place(&apiary.site), apiary.as_of, &read);
+    let question = NowQuestion {
+        plan: PlanQuestion {
+            apiary,
+            winter: &winter,
+            autumn: &autumn,
+            autumn_from: autumn_from(apiary),
+            as_of: as_of.saturating_add(1.days()),
+            spring,
+            parameters: &parameters,
+            members: 64,
+            seed: 1,
+            system: System::Metric,
+        },
+        as_of,
+        known_hours: 0,
+        signs: &signs,
+        thresholds: &thresholds,
+        sizes: Sizes { alive: 300, dead: 120 },
+        last: &[],
+    };
+    let ground = Ground::of(question);
+    ground.now(&ground.watch())
+}
+
+/// Notes `line` at the colony of this name.
+pub(crate) fn note(apiary: &mut Apiary, name: &str, on: Date, line: &str) {
+    let colony = apiary.colonies.iter().find(|colony| colony.name == name).unwrap().id;
+    let zone = TimeZone::get(&apiary.site.zone).unwrap();
+    let number = 1 + apiary.notes.len() as u128;
+    let entries = snowhum_apiary::split_entries(line).map(|entry| Entry::read(entry, &|_| None).unwrap()).collect();
+    apiary.notes.push(Note {
+        id: NoteId(Uuid::from_u128(number)),
+        visit: VisitId(Uuid::from_u128(1_000 + on.day_of_year() as u128)),
+        colony,
+        at: on.at(11, 0, 0, 0).to_zoned_datetime(zone).unwrap().timestamp(),
+        conditions: Conditions { air_k: Some(Kelvin::from_celsius(-8.0)), ..Conditions::default() },
+        entries,
+    });
+}

@@ -1,0 +1,15 @@
+//! The yard file and its notes, read and changed.
+
+mod any_input;
+mod autumn;
+mod change;
+mod demo;
+mod faults;
+mod indoors;
+mod past;
+mod quick_start;
+mod shut;
+mod standards;
+mod treatments;
+mod visits;
+mod words;

@@ -1,0 +1,15 @@
+//! The binary as a keeper runs it.
+
+mod cli;
+mod fetch;
+mod first;
+mod indoors;
+mod jobs;
+mod lan;
+mod northway;
+mod note;
+mod season;
+mod shut;
+mod sums;
+mod units;
+mod words;
