@@ -11,7 +11,7 @@ use crate::view::View;
 use crate::words::plain;
 
 /// What was just done and, while an answer is behind, that it is on its way and of when the shown one is.
-pub(crate) fn band(view: &View) -> Markup {
+pub(crate) fn band(view: &View, renews: bool) -> Markup {
     let said = Said::now().and_then(|said| words(view, said));
     let waits = view.waits();
     if said.is_none() && !waits && !(view.is_behind && view.trouble.is_some()) {
@@ -24,7 +24,7 @@ pub(crate) fn band(view: &View) -> Markup {
                 p { strong { @if view.standing.is_some() { "No newer estimate: " } @else { "No estimate: " } } (trouble) }
                 @if let Some(old) = old(view) { p { (old) } }
             } @else if waits {
-                p { strong class="working" { "Working it out." } @if let Some(old) = old(view) { " " (old) } " The page renews itself." }
+                p { strong class="working" { "Working it out." } @if let Some(old) = old(view) { " " (old) } @if renews { " The page renews itself." } }
             } @else if said.is_some() && view.standing.is_some() {
                 p { "What stands here counts it." }
             }

@@ -38,17 +38,13 @@ pub(crate) enum Place {
 type Way = (Place, &'static str, &'static str);
 
 /// What a keeper opens every week, in sight on every page.
-const OFTEN: &[Way] = &[
-    (Place::Yard, "/", "The yard"),
-    (Place::Round, "/round", "Yard round"),
-    (Place::Flight, "/flight", "Flight day"),
-    (Place::Jobs, "/jobs", "Jobs and dates"),
-    (Place::Fit, "/fit", "Fit for winter?"),
-    (Place::Setup, "/setup", "Winter set-up"),
-];
+const OFTEN: &[Way] = &[(Place::Yard, "/", "Yard"), (Place::Round, "/round", "Round"), (Place::Jobs, "/jobs", "Jobs")];
 
 /// What a keeper opens once a season, one tap away.
 const SELDOM: &[Way] = &[
+    (Place::Flight, "/flight", "Flight day"),
+    (Place::Fit, "/fit", "Fit for winter?"),
+    (Place::Setup, "/setup", "Winter set-up"),
     (Place::Feed, "/feed", "Feeding"),
     (Place::Mites, "/mites", "Mites"),
     (Place::Treatments, "/treatments", "Treatment record"),
@@ -97,7 +93,7 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
                 (head(view, place))
                 main id="main" tabindex="-1" class=[view.is_behind.then_some("old")] data-waits=[renews.then_some("")] {
                     (invented(view))
-                    (frame::band(view))
+                    (frame::band(view, renews))
                     (new_autumn(view, place))
                     (body)
                 }
@@ -143,7 +139,7 @@ fn head(view: &View, place: Place) -> Markup {
                 @for way in OFTEN { (link(view, way, place)) }
                 details {
                     summary {
-                        "More pages"
+                        "Menu"
                         @for way in SELDOM.iter().filter(|way| way.0 == place) { ": " strong { (way.2) } }
                     }
                     @for way in SELDOM { (link(view, way, place)) }
@@ -231,7 +227,7 @@ fn invented(view: &View) -> Markup {
                     @if view.visitor.may_write() { a href="/begin" { "Begin your own" } }
                 }
                 @if view.visitor.may_write() { form method="post" action="/day" {
-                    span { "Look at it in winter 2025–26, on" }
+                    span class="unseen" { "Look at it in winter 2025–26, on" }
                     @for (value, words) in DAYS {
                         @let is_shown = view.now.date().to_string() == value;
                         button name="day" value=(value) aria-pressed=[is_shown.then_some("true")] { (words) }

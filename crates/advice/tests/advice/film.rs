@@ -11,7 +11,7 @@ use snowhum_advice::{PlanQuestion, plan};
 use snowhum_units::{Range, System};
 use snowhum_watch::Sizes;
 
-mod common;
+use crate::common;
 
 fn told() -> (FilmAnswer, PlanAnswer, NowAnswer) {
     let apiary = snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0;
