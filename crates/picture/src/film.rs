@@ -282,6 +282,8 @@ impl WinterFilm {
         );
         let snow = self.snow(self.today);
         rectangle(out, "sn-ground", "", [0.0, frame.ground, WIDTH, GROUND]);
+        // Behind the hive, so that what is in it stays in sight.
+        rectangle(out, "sn-snow", " data-p=\"snow\"", [0.0, frame.ground - snow, WIDTH, snow]);
         rectangle(
             out,
             "sn-wood",
@@ -327,7 +329,6 @@ impl WinterFilm {
                 number(right + SIDE + 4.0)
             );
         }
-        rectangle(out, "sn-snow", " data-p=\"snow\"", [0.0, frame.ground - snow, WIDTH, snow]);
         let _ = write!(out, "<g data-p=\"lost\" opacity=\"{}\">", number(1.0 - day.alive));
         line(out, " stroke-width=\"3\"", [x, frame.top, right, frame.bottom]);
         line(out, " stroke-width=\"3\"", [x, frame.bottom, right, frame.top]);
