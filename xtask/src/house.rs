@@ -28,11 +28,27 @@ pub(crate) fn cargo_of(program: &Path, arguments: &[&str]) -> Command {
             command.env_remove(name);
         }
     }
-    if std::env::var_os("CI").is_some() {
-        // A build server compiles once: what spares a second build, and lines for a debugger, cost a fifth of the first.
-        command.env("CARGO_INCREMENTAL", "0").env("CARGO_PROFILE_DEV_DEBUG", "none");
-    }
     command
+}
+
+/// All crates with the tests in a browser, built as they are tested: one profile and one set of features, so that nothing is
+/// compiled twice.
+pub(crate) const TESTED: [&str; 5] = ["--workspace", "--features", "snowhum-browser/browser", "--profile", "tests"];
+
+/// A command that gives way to others.
+pub(crate) fn in_the_background(command: &Command) -> Command {
+    let mut nice = Command::new("nice");
+    nice.args(["-n", "10"]).arg(command.get_program()).args(command.get_args());
+    for (name, value) in command.get_envs() {
+        match value {
+            Some(value) => nice.env(name, value),
+            None => nice.env_remove(name),
+        };
+    }
+    if let Some(folder) = command.get_current_dir() {
+        nice.current_dir(folder);
+    }
+    nice
 }
 
 /// Runs the command with its output passed through.
@@ -65,9 +81,9 @@ pub(crate) fn target() -> Result<PathBuf> {
     Ok(PathBuf::from(target))
 }
 
-/// The program as `cargo build --release` leaves it.
-pub(crate) fn release_binary() -> Result<PathBuf> {
-    Ok(target()?.join("release").join(format!("snowhum{}", std::env::consts::EXE_SUFFIX)))
+/// The program as it is built beside its tests.
+pub(crate) fn binary() -> Result<PathBuf> {
+    Ok(target()?.join("tests").join(format!("snowhum{}", std::env::consts::EXE_SUFFIX)))
 }
 
 /// A command as one would type it.

@@ -21,7 +21,7 @@ use std::process::ExitCode;
 const USAGE: &str = "\
 cargo xtask CHORE
 
-  test    everything that must hold: format, tidy, clippy, release build, a browser, tests, a smoke run
+  test    everything that must hold: format, tidy, clippy, tests, also in a browser, a smoke run, counts of instructions
   tidy    the rules of the house that no compiler checks
   edges   compute data/edge_losses.toml afresh
   fuzz    bytes that nobody would write at every way in: --minutes N [WAY] (needs cargo-fuzz)
@@ -30,7 +30,7 @@ cargo xtask CHORE
   guide   take the pictures of docs/user-guide in a real browser
   bench   nanoseconds per particle-hour; --peers [--json] beside other tools (needs Python 3 and the network),
           --counts [--store] instructions (needs valgrind), --scaling by size, into docs/PERFORMANCE.md,
-          --still whether twenty seeds say one thing of the demo (the release binary must be built)
+          --still whether twenty seeds say one thing of the demo (the tests must be built)
   validate
           compute every check afresh and write docs/VALIDATION.md, docs/PARAMETERS.md and docs/pictures
   calibrate
@@ -58,6 +58,7 @@ fn run() -> Result<()> {
         ["edges"] => edges::run(),
         ["fuzz", rest @ ..] => fuzz::run(rest),
         ["package", rest @ ..] => package::run(rest),
+        ["all-but", program, run @ ..] => test::all_but(program, run),
         ["guide"] => test::guide(),
         ["bench", rest @ ..] => bench::run(rest),
         ["climatology"] => climatology::run(),

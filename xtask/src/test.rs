@@ -8,8 +8,11 @@ mod supply;
 mod tally;
 
 use crate::bench::counts;
+use crate::house::TESTED;
 use crate::{house, needs, tidy};
-use anyhow::Result;
+use anyhow::{Result, bail};
+use std::path::Path;
+use std::process::Command;
 use steps::Steps;
 
 /// Runs every step, and ends at the first that fails.
@@ -22,9 +25,6 @@ pub(crate) fn run() -> Result<()> {
     steps.print();
     outcome
 }
-
-/// All tests, those in a browser too: one set of features, so that nothing is compiled twice.
-const TESTS: [&str; 4] = ["test", "--workspace", "--features", "snowhum-browser/browser"];
 
 /// The tests in a browser are checked as well, though no plain build has them.
 const CLIPPY: [&str; 9] = [
@@ -39,13 +39,16 @@ const CLIPPY: [&str; 9] = [
     "warnings",
 ];
 
+/// The test program that needs a browser.
+const BROWSER: &str = "browser";
+
 /// Makes the guide's pictures afresh.
 ///
 /// # Errors
 /// When something that is needed is missing, or a page fails.
 pub(crate) fn guide() -> Result<()> {
     needs::meet(needs::BROWSER)?;
-    quiet(&["build", "--release", "--package", "snowhum"])?;
+    build()?;
     browser::guide()
 }
 
@@ -58,12 +61,37 @@ fn all(steps: &mut Steps) -> Result<()> {
     steps.run("tidy", || tidy::run().map(|()| None))?;
     steps.run("supply chain", supply::check)?;
     steps.run("clippy", || quiet(&CLIPPY))?;
-    steps.run("release build", || quiet(&["build", "--release", "--package", "snowhum"]))?;
     steps.run("axe-core", browser::fetch_checker)?;
-    steps.run("test build", || quiet(&[&TESTS[..], &["--no-run"]].concat()))?;
-    steps.run_tests("tests", &[&TESTS[..], &["--no-fail-fast"]].concat())?;
+    steps.run("build", build)?;
+    steps.run_tests("tests", side_by_side()?)?;
     steps.run("smoke", smoke::run)?;
     steps.run("instruction counts", counts::gate)
+}
+
+fn build() -> Result<Option<String>> {
+    quiet(&[&["test"], &TESTED[..], &["--no-run"]].concat())
+}
+
+/// The tests in a browser, which wait for pages more than they reckon, and beside them all others, which give way to them.
+fn side_by_side() -> Result<[Command; 2]> {
+    let chore = std::env::current_exe()?;
+    let runner = format!("target.\"cfg(all())\".runner = [{chore:?}, \"all-but\", {BROWSER:?}]");
+    let others = house::cargo(&[&["--config", &runner, "test"], &TESTED[..], &["--no-fail-fast"]].concat());
+    let browser = house::cargo(&[&["test"], &TESTED[..], &["--no-fail-fast", "--test", BROWSER]].concat());
+    Ok([browser, house::in_the_background(&others)])
+}
+
+/// Runs a test program, but for that of a name: it has a run of its own.
+///
+/// # Errors
+/// When the program cannot be run, or a test fails.
+pub(crate) fn all_but(name: &str, run: &[&str]) -> Result<()> {
+    let [program, arguments @ ..] = run else { bail!("no program is named") };
+    let file = Path::new(program).file_name().unwrap_or_default().to_string_lossy();
+    if file.rsplit_once('-').is_some_and(|(stem, _)| stem == name) {
+        return Ok(());
+    }
+    house::pass(Command::new(program).args(arguments))
 }
 
 fn quiet(arguments: &[&str]) -> Result<Option<String>> {

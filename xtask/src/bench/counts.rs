@@ -1,4 +1,4 @@
-//! Instructions of the release binary, counted by callgrind: a gate that no busy machine can move.
+//! Instructions of the binary that is tested, counted by callgrind: a gate that no busy machine can move.
 
 mod callgrind;
 mod served;
@@ -15,7 +15,7 @@ const TOLERANCE: f64 = 0.10;
 /// The width that callgrind's machine offers; counts at another width are other counts.
 const WIDTH: &str = "256-bit vectors";
 const HEAD: &str = "\
-# Instructions of the release binary under callgrind, on one thread, with 256-bit vectors (callgrind knows none wider).
+# Instructions of the binary that is tested (profile `tests`) under callgrind, on one thread, with 256-bit vectors (callgrind knows none wider).
 # Compared by `cargo xtask test`; renewed by `cargo xtask bench --counts --store`, with the reason in the commit.
 ";
 
@@ -56,7 +56,7 @@ pub(crate) fn store() -> Result<()> {
     Ok(())
 }
 
-/// Fails where a count has risen by more than a tenth. The release binary must be built.
+/// Fails where a count has risen by more than a tenth. The binary must be built.
 ///
 /// # Errors
 /// Names each count that rose.
@@ -95,7 +95,7 @@ fn stored() -> Result<Counts> {
 
 fn build() -> Result<()> {
     needs::meet(needs::COUNTS)?;
-    house::pass(&mut house::cargo(&["build", "--release", "--package", "snowhum"]))
+    house::pass(&mut house::cargo(&[&["test"], &house::TESTED[..], &["--no-run", "--test", "snowhum"]].concat()))
 }
 
 /// Whether the processor has what callgrind passes on.
@@ -105,7 +105,7 @@ fn offers_width() -> bool {
 
 /// All counts, on three threads of our own: how busy the machine is changes none of them.
 fn count() -> Result<Counts> {
-    let binary = house::release_binary()?;
+    let binary = house::binary()?;
     let place = std::env::temp_dir().join(format!("snowhum-counts-{}", std::process::id()));
     std::fs::create_dir_all(&place)?;
     house::capture(at(&place, Command::new(&binary).args(["new", "yard.toml"])))?;

@@ -28,7 +28,7 @@ struct Said {
     near: BTreeMap<String, usize>,
 }
 
-/// Asks the release binary with each seed on each day and prints every colony that is not told alike. The binary must be built.
+/// Asks the binary with each seed on each day and prints every colony that is not told alike. The binary must be built.
 ///
 /// # Errors
 /// When it cannot be asked, or a colony that stands near no line is told otherwise by more seeds than one.
@@ -71,7 +71,7 @@ fn on(day: &str) -> Result<BTreeMap<String, Said>> {
 }
 
 fn ask(day: &str, seed: u32) -> Result<Value> {
-    let mut command = Command::new(house::release_binary()?);
+    let mut command = Command::new(house::binary()?);
     // The keeper's own records are out of reach there, so that the demo is asked about.
     let nowhere = std::env::temp_dir().join("snowhum-still");
     command.args(["now", "--json", "--as-of", day, "--seed", &seed.to_string()]);

@@ -1,7 +1,6 @@
 //! The pages in a real browser.
 
-use super::TESTS;
-use crate::house;
+use crate::house::{self, TESTED};
 use anyhow::{Context, Result};
 use std::path::PathBuf;
 use std::process::Command;
@@ -29,7 +28,7 @@ pub(super) fn fetch_checker() -> Result<Option<String>> {
 pub(super) fn guide() -> Result<()> {
     let folder = house::root().join("docs/user-guide");
     let test = ["--test", "browser", "every_page_is_in_the_guide"];
-    house::pass(house::cargo(&TESTS).args(test).env("SNOWHUM_GUIDE", folder))
+    house::pass(house::cargo(&["test"]).args(TESTED).args(test).env("SNOWHUM_GUIDE", folder))
 }
 
 fn target() -> Result<PathBuf> {

@@ -10,7 +10,7 @@ use std::process::Command;
 /// # Errors
 /// Names the command that failed.
 pub(crate) fn run() -> Result<Option<String>> {
-    let binary = house::release_binary()?;
+    let binary = house::binary()?;
     let help = house::capture(Command::new(&binary).arg("--help"))?;
     if !String::from_utf8_lossy(&help).contains("demo") {
         return Ok(Some("skipped: the binary has no demo".to_owned()));

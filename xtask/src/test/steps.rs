@@ -3,10 +3,11 @@
 use super::patience::Patience;
 use super::tally::Tally;
 use crate::house;
-use anyhow::{Context, Result, ensure};
+use anyhow::{Context, Result, bail, ensure};
 use std::io::{BufRead, BufReader};
 use std::os::unix::process::CommandExt;
-use std::process::Stdio;
+use std::process::{Command, Stdio};
+use std::sync::{Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
 /// Steps run so far.
@@ -40,36 +41,26 @@ impl Steps {
         outcome.map(|_| ()).with_context(|| format!("step `{name}` failed"))
     }
 
-    /// Runs tests of cargo's, passes their output through and counts them.
-    pub(crate) fn run_tests(&mut self, name: &'static str, arguments: &[&str]) -> Result<()> {
-        let mut tally = Tally::default();
+    /// Runs tests of cargo's side by side, passes their output through and counts them.
+    pub(crate) fn run_tests(&mut self, name: &'static str, commands: impl IntoIterator<Item = Command>) -> Result<()> {
+        let tally = Mutex::new(Tally::default());
+        let counts = &tally;
         let outcome = self.run(name, || {
-            // An error says in words where it happened; the frames of a runtime under it would hide them.
-            let mut cargo = house::cargo(arguments);
-            cargo.env("RUST_LIB_BACKTRACE", "0").stdout(Stdio::piped());
-            // Nobody sits before a build server to end what hangs; elsewhere a keyboard's interrupt must reach the tests.
-            let is_watched = std::env::var_os("CI").is_some();
-            if is_watched {
-                cargo.process_group(0);
-            }
-            let mut child = cargo.spawn().context("could not start cargo")?;
-            let patience = is_watched.then(|| Patience::with_group(child.id()));
-            if let Some(output) = child.stdout.take() {
-                for line in BufReader::new(output).lines() {
-                    let line = line?;
-                    if let Some(patience) = &patience {
-                        patience.heard();
-                    }
-                    println!("{line}");
-                    tally.read(&line);
-                }
-            }
-            let status = child.wait()?;
-            ensure!(status.success(), "`cargo {}` ended with {status}", arguments.join(" "));
-            ensure!(tally.passed > 0, "no test ran");
+            std::thread::scope(|scope| {
+                let running: Vec<_> = commands
+                    .into_iter()
+                    .map(|mut command| scope.spawn(move || tests_of(&mut command, counts)))
+                    .collect();
+                let told: Vec<Result<()>> = running
+                    .into_iter()
+                    .map(|one| one.join().unwrap_or_else(|_| bail!("a run of tests broke off")))
+                    .collect();
+                told.into_iter().collect::<Result<()>>()
+            })?;
+            ensure!(counted(&tally).passed > 0, "no test ran");
             Ok(None)
         });
-        self.tally += tally;
+        self.tally += counted(&tally);
         outcome
     }
 
@@ -81,6 +72,36 @@ impl Steps {
         }
         println!("{} passed, {} failed", self.tally.passed, self.tally.failed);
     }
+}
+
+/// Runs a command, passes its output through and counts the tests it tells of.
+fn tests_of(command: &mut Command, tally: &Mutex<Tally>) -> Result<()> {
+    // An error says in words where it happened; the frames of a runtime under it would hide them.
+    command.env("RUST_LIB_BACKTRACE", "0").stdout(Stdio::piped());
+    // Nobody sits before a build server to end what hangs; elsewhere a keyboard's interrupt must reach the tests.
+    let is_watched = std::env::var_os("CI").is_some();
+    if is_watched {
+        command.process_group(0);
+    }
+    let mut child = command.spawn().with_context(|| format!("could not start `{}`", house::words(command)))?;
+    let patience = is_watched.then(|| Patience::with_group(child.id()));
+    if let Some(output) = child.stdout.take() {
+        for line in BufReader::new(output).lines() {
+            let line = line?;
+            if let Some(patience) = &patience {
+                patience.heard();
+            }
+            println!("{line}");
+            tally.lock().unwrap_or_else(PoisonError::into_inner).read(&line);
+        }
+    }
+    let status = child.wait()?;
+    ensure!(status.success(), "`{}` ended with {status}", house::words(command));
+    Ok(())
+}
+
+fn counted(tally: &Mutex<Tally>) -> Tally {
+    *tally.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 #[cfg(test)]

@@ -194,12 +194,13 @@ fn run(folder: &Path, words: &[&str], port: u16) -> Result<(Child, u16)> {
     bail!("{} {} ended early: {}", program.display(), words.join(" "), said.join("; "))
 }
 
-/// The release build, or the one that is named.
+/// The program built beside these tests, or the one that is named.
 fn program() -> Result<PathBuf> {
     let named = std::env::var_os("SNOWHUM_PROGRAM").map(PathBuf::from);
-    let path =
-        named.unwrap_or_else(|| target().join("release").join(format!("snowhum{}", std::env::consts::EXE_SUFFIX)));
-    ensure!(path.exists(), "{} is not there: cargo build --release --package snowhum", path.display());
+    let tests = std::env::current_exe()?;
+    let beside = tests.ancestors().nth(2).unwrap_or(&tests).join(format!("snowhum{}", std::env::consts::EXE_SUFFIX));
+    let path = named.unwrap_or(beside);
+    ensure!(path.exists(), "{} is not there: build it with the features and the profile of the tests", path.display());
     Ok(path.canonicalize()?)
 }
 

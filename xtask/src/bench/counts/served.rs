@@ -1,4 +1,4 @@
-//! A page and a resampling, each by itself, counted in a yard that is served: functions of the release binary that
+//! A page and a resampling, each by itself, counted in a yard that is served: functions of the tested binary that
 //! callgrind names. What the server does round them is left out, since it is not the same twice.
 
 use anyhow::{Context, Result, ensure};

@@ -44,11 +44,12 @@ pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize, fac
         None if matches!(ground.month, 11 | 12 | 1) && !treated_lately(ground, colony) => {
             broodless(programme, ground, at, false);
         }
-        Some(on) if matches!(ground.month, 9 | 10) && ground.counts_mites() => {
+        Some(on) if matches!(ground.month, 9 | 10) => {
             let holds = ground.thresholds.verdict_count_holds.value;
-            if (ground.today.duration_since(on).as_hours() / 24) as f64 > holds {
-                let by = ground.dates.cluster.p50.max(ground.week());
-                programme.add(ground, Task::CountMites { again: true }, Some(by));
+            let (old, cluster) =
+                ((ground.today.duration_since(on).as_hours() / 24) as f64 > holds, ground.dates.cluster.p50);
+            if old && ground.today <= cluster {
+                programme.add(ground, Task::CountMites { again: true }, Some(cluster));
             }
         }
         _ => {}
