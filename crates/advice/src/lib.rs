@@ -10,6 +10,7 @@ mod course;
 mod dates;
 pub mod dead_bees;
 pub mod deadout;
+pub mod film;
 pub mod finish;
 pub mod fit;
 mod gifts;

@@ -4,6 +4,7 @@ mod alert;
 mod answer;
 mod beside;
 mod colony;
+mod course;
 mod evidence;
 mod expect;
 mod flight_day;
@@ -19,6 +20,7 @@ pub use answer::{
     ColonyNow, DeadBeesCounted, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer,
     OpenFirst, StoresNow,
 };
+pub(crate) use course::CourseDay;
 pub use lid::may_lift;
 pub use look_today::LookToday;
 pub use next_round::{HiveLook, Looked, NextRound};

@@ -1,5 +1,6 @@
 //! Figures of a run by month and date.
 
+use snowhum_units::Range;
 use snowhum_winter::{Daily, HiveDaily, Trajectory};
 
 use crate::answer::{Condensation, DateRange, HiveVerdict, MonthRange, OpenDates};
@@ -64,11 +65,16 @@ pub(crate) fn fortnightly(base: &Base<'_>, at: usize, what: Daily, decimals: i32
     (0..trajectory.days())
         .step_by(EVERY)
         .filter_map(|day| {
-            let values = trajectory.day(what, day).map(f64::from);
-            let range = weighted_range(&values.zip(alive(trajectory, day)).collect::<Vec<_>>())?;
+            let range = on_day(trajectory, what, day)?;
             Some(DateRange { date: base.date(day), range: range.map(|value| rounded(value, decimals)) })
         })
         .collect()
+}
+
+/// A daily figure among colonies alive at the end of a day.
+pub(crate) fn on_day(trajectory: &Trajectory, what: Daily, day: usize) -> Option<Range<f64>> {
+    let values = trajectory.day(what, day).map(f64::from);
+    weighted_range(&values.zip(alive(trajectory, day)).collect::<Vec<_>>())
 }
 
 /// When food within reach runs out. A member that never goes hungry counts as later than the plan's end.

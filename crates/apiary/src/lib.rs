@@ -9,6 +9,7 @@
 //! assert!(faults.to_string().starts_with("mine.toml:1: apiary.as_of: is missing"));
 //! ```
 
+mod another;
 mod change;
 mod colony;
 mod comb;
@@ -38,6 +39,7 @@ mod towns;
 mod when;
 mod words;
 
+pub use another::AnotherHive;
 pub use change::{FloorKind, SetupChange};
 pub use colony::*;
 pub use comb::{bees_on, bees_stated, brood_on, food_in, frames_covered, most_bees};

@@ -151,14 +151,14 @@ impl QuickHive {
 }
 
 /// A line of the file, if anything was typed.
-fn say(text: &mut String, key: &str, typed: &str, written: impl Fn(&str) -> String) {
+pub(crate) fn say(text: &mut String, key: &str, typed: &str, written: impl Fn(&str) -> String) {
     if !typed.trim().is_empty() {
         *text += &format!("{key} = {}\n", written(typed));
     }
 }
 
 /// A text in quotes, on one line.
-fn quoted(typed: &str) -> String {
+pub(crate) fn quoted(typed: &str) -> String {
     let line: String = typed.trim().chars().map(|letter| if letter.is_control() { ' ' } else { letter }).collect();
     toml::Value::String(line).to_string()
 }

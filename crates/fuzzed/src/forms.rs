@@ -5,6 +5,7 @@ use axum::http::{Method, Request, StatusCode};
 use jiff::Timestamp;
 use jiff::civil::{Date, date};
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::film::FilmAnswer;
 use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::now::NowAnswer;
 use snowhum_advice::setup::{SetupAnswer, Try};
@@ -40,6 +41,9 @@ impl Reckon for Silent {
         Err(SAYS.to_owned())
     }
     fn spring(&self, _: &Ask, _: &NowAnswer, _: &JobsAnswer) -> Result<Springtime, String> {
+        Err(SAYS.to_owned())
+    }
+    fn film(&self, _: &Ask, _: &PlanAnswer, _: &NowAnswer) -> Result<FilmAnswer, String> {
         Err(SAYS.to_owned())
     }
     fn setups(&self, _: &Ask, _: usize, _: &[Try]) -> Result<SetupAnswer, String> {
@@ -81,7 +85,8 @@ async fn served() -> Option<(Store, App)> {
     store.import_yard(&yard, Timestamp::UNIX_EPOCH).await.ok()?;
     let (reckon, reach) = (Box::new(Silent), Reach::this_machine());
     let units = System::Metric;
-    let opened = Opened { store: store.clone(), yard: yard.id, reckon, day: Some(DAY), home: None, units, reach };
+    let opened =
+        Opened { store: store.clone(), yard: yard.id, reckon, day: Some(DAY), home: None, file: None, units, reach };
     Some((store, App::new(opened)))
 }
 

@@ -8,6 +8,7 @@
 mod callout;
 mod chart;
 mod figures;
+mod film;
 mod geometry;
 mod hatch;
 mod hive;
@@ -22,6 +23,7 @@ mod tint;
 mod words;
 
 pub use chart::*;
+pub use film::{FILM_SCRIPT, FILM_STYLE, FilmDay, FilmHive, FilmHiveDay, FilmNote, FoodCame, WinterFilm};
 pub use geometry::{Path, Point, Rect};
 pub use hatch::Hatch;
 pub use hive::*;

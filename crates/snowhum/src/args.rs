@@ -24,6 +24,7 @@ use crate::commands::print::PrintArguments;
 use crate::commands::records::RestoreArguments;
 use crate::commands::season::SeasonArguments;
 use crate::commands::serve::lan::LanArguments;
+use crate::commands::tell::TellArguments;
 use crate::commands::treatments::TreatmentsArguments;
 use crate::commands::weigh::WeighArguments;
 
@@ -227,6 +228,9 @@ pub(crate) enum Command {
     /// Write the sheets for paper as files: yard sheet, round sheet, hive cards, treatments, season.
     /// Example: snowhum print --out papers
     Print(PrintArguments),
+    /// Tell the winter of a hive or of the yard as a film: one file that needs no network and names no place.
+    /// Example: snowhum tell Alder --out winter.html
+    Tell(TellArguments),
     /// The words of the trade, British and North American, with what they mean.
     /// Example: snowhum words crownboard
     Words {

@@ -23,6 +23,7 @@ pub(crate) mod serve;
 mod setup;
 mod spring;
 mod sum;
+pub(crate) mod tell;
 #[cfg(test)]
 mod tests;
 pub(crate) mod treatments;
@@ -74,6 +75,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Deadout(signs) => deadout::run(signs, common),
         Command::Treatments(arguments) => treatments::run(arguments, common),
         Command::Print(arguments) => print::run(arguments, common, speech),
+        Command::Tell(arguments) => tell::run(arguments, common, speech),
         Command::Words { term } => words::run(term.as_deref(), common),
         Command::Serve(arguments) => serve::run(arguments, common),
         Command::Weather(weather) => weather::run(weather, common),

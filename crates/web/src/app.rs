@@ -4,12 +4,15 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use jiff::{Timestamp, ZonedDateTime};
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::film::FilmAnswer;
 use snowhum_advice::jobs::JobsAnswer;
-use snowhum_apiary::{Apiary, ApiaryId};
+use snowhum_advice::setup::{SetupAnswer, Try};
+use snowhum_advice::spring::Springtime;
+use snowhum_apiary::{AnotherHive, Apiary, ApiaryId};
 use snowhum_store::{Fault as StoreFault, Mark, Store};
 use snowhum_units::{Kelvin, System};
 use snowhum_watch::Watching;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 use std::time::Duration;
@@ -18,6 +21,7 @@ use tokio::sync::{Notify, Semaphore};
 use crate::aside::aside;
 use crate::fault::Fault;
 use crate::gate::{Gate, Reach};
+use crate::lasting::{Last, Lasting};
 use crate::reckon::{Ask, Present, Reckon};
 use crate::settings::Settings;
 use crate::told;
@@ -37,6 +41,8 @@ pub struct Opened {
     pub day: Option<Date>,
     /// Where a yard begun in the browser is kept; in `store` where none is named or the store is a file already.
     pub home: Option<PathBuf>,
+    /// The yard file that the yard came from; a hive added in the browser is written at its end.
+    pub file: Option<PathBuf>,
     /// Units of the pages until the keeper sets others.
     pub units: System,
     /// Who can reach the pages.
@@ -50,6 +56,7 @@ pub struct App(Arc<Inner>);
 struct Inner {
     records: RwLock<Records>,
     home: Option<PathBuf>,
+    file: Option<PathBuf>,
     reckon: Box<dyn Reckon>,
     day: Mutex<Option<Date>>,
     units: System,
@@ -58,16 +65,31 @@ struct Inner {
     trouble: Mutex<Option<String>>,
     /// The day that was asked about last.
     tried: Mutex<Option<Date>>,
-    /// The winter ahead, with the revision it is of.
-    plan: tokio::sync::Mutex<Option<(u64, Arc<PlanAnswer>)>>,
-    /// The windows of the year, with the revision they are of.
-    windows: tokio::sync::Mutex<Option<(u64, Arc<JobsAnswer>)>>,
+    /// The winter ahead.
+    plan: Lasting<(), PlanAnswer>,
+    /// The windows of the year.
+    windows: Lasting<(), JobsAnswer>,
+    spring: Lasting<(), Springtime>,
+    film: Lasting<(), FilmAnswer>,
+    setups: Lasting<Setting, SetupAnswer>,
     /// Long computations asked for by pages run one after another, so that many askers cannot stop the machine.
     turn: Arc<Semaphore>,
     /// Rises with everything that changes an estimate.
     revision: AtomicU64,
     changed: Notify,
+    /// Rises when another yard is served: what was asked of the one before is not kept.
+    yards: AtomicU64,
 }
+
+/// A hive by its place, and what is tried on it.
+#[derive(Clone, PartialEq)]
+pub(crate) struct Setting {
+    pub(crate) at: usize,
+    pub(crate) tries: Vec<Try>,
+}
+
+/// How long a page waits for an answer of which there is none yet: most are there by then (judgement).
+const GRACE: Duration = Duration::from_millis(200);
 
 /// The yard being served and the records it is in. A keeper may begin a yard of their own in place of an invented one.
 struct Records {
@@ -90,6 +112,7 @@ impl App {
         Self(Arc::new(Inner {
             records: RwLock::new(Records { store: opened.store, yard: opened.yard }),
             home: opened.home,
+            file: opened.file,
             reckon: opened.reckon,
             day: Mutex::new(opened.day),
             units: opened.units,
@@ -97,11 +120,15 @@ impl App {
             standing: RwLock::new(None),
             trouble: Mutex::new(None),
             tried: Mutex::new(None),
-            plan: tokio::sync::Mutex::new(None),
-            windows: tokio::sync::Mutex::new(None),
+            plan: Lasting::new(),
+            windows: Lasting::new(),
+            spring: Lasting::new(),
+            film: Lasting::new(),
+            setups: Lasting::new(),
             turn: Arc::new(Semaphore::new(1)),
             revision: AtomicU64::new(1),
             changed: Notify::new(),
+            yards: AtomicU64::new(0),
         }))
     }
 
@@ -210,7 +237,7 @@ impl App {
         }
         store.import_yard(yard, Timestamp::now()).await?;
         *self.0.records.write().unwrap_or_else(PoisonError::into_inner) = Records { store, yard: yard.id };
-        *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = None;
+        self.forget();
         self.show_day(None);
         Ok(())
     }
@@ -218,17 +245,25 @@ impl App {
     /// Keeps the yard of a new autumn in the place of last year's, and serves it under today's date.
     pub(crate) async fn renew(&self, yard: &Apiary) -> Result<(), Fault> {
         self.store().import_yard(yard, Timestamp::now()).await?;
-        *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = None;
+        self.forget();
         self.show_day(None);
         self.touch();
         Ok(())
     }
 
+    /// Takes another hive into the yard: at the end of its file, where it came from one, and into the records.
+    pub(crate) async fn add(&self, another: &AnotherHive, yard: &Apiary) -> Result<(), Fault> {
+        if let Some(file) = &self.0.file {
+            written(file, another, yard).map_err(Fault::Wrong)?;
+        }
+        self.store().import_yard(yard, Timestamp::now()).await?;
+        self.forget();
+        self.touch();
+        Ok(())
+    }
+
     /// Asks the model something long, when it is this asker's turn.
-    pub(crate) async fn ask_long<T: Send + 'static>(
-        &self,
-        question: impl FnOnce(&dyn Reckon, Ask) -> Result<T, String> + Send + 'static,
-    ) -> Result<Result<T, String>, Fault> {
+    async fn ask_long<T: Send + 'static>(&self, question: impl Question<T>) -> Result<Result<T, String>, Fault> {
         let turn = Arc::clone(&self.0.turn).acquire_owned().await.map_err(|_| Fault::Cut)?;
         let ask = self.ask().await?;
         let app = self.clone();
@@ -240,38 +275,115 @@ impl App {
         .await
     }
 
-    /// The winter ahead, computed once for each state of the yard.
-    pub(crate) async fn plan(&self) -> Result<Result<Arc<PlanAnswer>, String>, Fault> {
-        let mut kept = self.0.plan.lock().await;
+    /// The last answer to a long question at once; where it is behind, a newer one is computed behind the page.
+    fn lasting<K, T>(&self, of: fn(&Inner) -> &Lasting<K, T>, key: &K, question: impl Question<T>) -> Last<T>
+    where
+        K: Clone + PartialEq + Send + Sync + 'static,
+        T: Send + Sync + 'static,
+    {
         let revision = self.revision();
-        if let Some((of, plan)) = &*kept
-            && *of == revision
-        {
-            return Ok(Ok(Arc::clone(plan)));
+        let asked = of(&self.0).ask(key, revision);
+        if asked.starts {
+            let (app, key, yards) = (self.clone(), key.clone(), self.0.yards.load(Ordering::Acquire));
+            tokio::spawn(async move {
+                let answer = app.ask_long(question).await.unwrap_or_else(|fault| Err(fault.to_string()));
+                let is_of_this_yard = app.0.yards.load(Ordering::Acquire) == yards;
+                of(&app.0).put(&key, revision, is_of_this_yard.then_some(answer));
+            });
         }
-        let plan = match self.ask_long(|reckon, ask| reckon.ahead(&ask)).await? {
-            Ok(plan) => Arc::new(plan),
-            Err(words) => return Ok(Err(words)),
-        };
-        *kept = Some((revision, Arc::clone(&plan)));
-        Ok(Ok(plan))
+        asked.last
     }
 
-    /// The windows of the year, computed once for each state of the yard.
-    pub(crate) async fn windows(&self) -> Result<Result<Arc<JobsAnswer>, String>, Fault> {
-        let mut kept = self.0.windows.lock().await;
-        let revision = self.revision();
-        if let Some((of, windows)) = &*kept
-            && *of == revision
-        {
-            return Ok(Ok(Arc::clone(windows)));
+    /// The same; where there is none yet, a moment is given it.
+    async fn soon<K, T>(&self, of: fn(&Inner) -> &Lasting<K, T>, key: &K, question: impl Question<T> + Clone) -> Last<T>
+    where
+        K: Clone + PartialEq + Send + Sync + 'static,
+        T: Send + Sync + 'static,
+    {
+        let last = self.lasting(of, key, question.clone());
+        if last.answer.is_some() {
+            return last;
         }
-        let windows = match self.ask_long(|reckon, ask| reckon.windows(&ask)).await? {
-            Ok(windows) => Arc::new(windows),
-            Err(words) => return Ok(Err(words)),
-        };
-        *kept = Some((revision, Arc::clone(&windows)));
-        Ok(Ok(windows))
+        match tokio::time::timeout(GRACE, self.whole(of, key, question)).await {
+            Ok(answer) => Last { answer: Some(answer), ..of(&self.0).last(key, self.revision()) },
+            Err(_) => last,
+        }
+    }
+
+    /// The answer as the yard stands now, waited for.
+    async fn whole<K, T>(
+        &self,
+        of: fn(&Inner) -> &Lasting<K, T>,
+        key: &K,
+        question: impl Question<T> + Clone,
+    ) -> Result<Arc<T>, String>
+    where
+        K: Clone + PartialEq + Send + Sync + 'static,
+        T: Send + Sync + 'static,
+    {
+        let revision = self.revision();
+        loop {
+            let mut done = std::pin::pin!(of(&self.0).done());
+            done.as_mut().enable();
+            self.lasting(of, key, question.clone());
+            let last = of(&self.0).last(key, revision);
+            match last.answer {
+                Some(answer) if !last.is_behind => return answer,
+                _ => done.await,
+            }
+        }
+    }
+
+    /// The winter ahead, as it was last computed.
+    pub(crate) async fn plan(&self) -> Last<PlanAnswer> {
+        self.soon(|inner| &inner.plan, &(), ahead).await
+    }
+
+    /// The winter ahead, waited for.
+    pub(crate) async fn whole_plan(&self) -> Result<Arc<PlanAnswer>, Fault> {
+        self.whole(|inner| &inner.plan, &(), ahead).await.map_err(Fault::Wrong)
+    }
+
+    /// The windows of the year, as they were last computed.
+    pub(crate) async fn windows(&self) -> Last<JobsAnswer> {
+        self.soon(|inner| &inner.windows, &(), windows).await
+    }
+
+    /// The windows of the year, waited for.
+    pub(crate) async fn whole_windows(&self) -> Result<Arc<JobsAnswer>, Fault> {
+        self.whole(|inner| &inner.windows, &(), windows).await.map_err(Fault::Wrong)
+    }
+
+    /// The spring from an estimate and the year's windows; where these are behind themselves, the last one stands.
+    pub(crate) async fn spring(&self, from: Option<(Arc<Standing>, JobsAnswer)>) -> Last<Springtime> {
+        let Some((standing, jobs)) = from else { return self.0.spring.last(&(), self.revision()) };
+        let question = move |reckon: &dyn Reckon, ask: Ask| reckon.spring(&ask, &standing.present.now, &jobs);
+        self.soon(|inner| &inner.spring, &(), question).await
+    }
+
+    /// The winter told from a plan and an estimate; where these are behind themselves, the last one stands.
+    pub(crate) async fn film(&self, from: Option<(Arc<PlanAnswer>, Arc<Standing>)>) -> Last<FilmAnswer> {
+        let Some((plan, standing)) = from else { return self.0.film.last(&(), self.revision()) };
+        let question = move |reckon: &dyn Reckon, ask: Ask| reckon.film(&ask, &plan, &standing.present.now);
+        self.soon(|inner| &inner.film, &(), question).await
+    }
+
+    /// Set-ups of a hive side by side.
+    pub(crate) async fn setups(&self, setting: &Setting) -> Last<SetupAnswer> {
+        let Setting { at, tries } = setting.clone();
+        let question = move |reckon: &dyn Reckon, ask: Ask| reckon.setups(&ask, at, &tries);
+        self.soon(|inner| &inner.setups, setting, question).await
+    }
+
+    /// Forgets what was answered of the yard before.
+    fn forget(&self) {
+        self.0.yards.fetch_add(1, Ordering::AcqRel);
+        *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = None;
+        self.0.plan.forget();
+        self.0.windows.forget();
+        self.0.spring.forget();
+        self.0.film.forget();
+        self.0.setups.forget();
     }
 
     pub(crate) fn standing(&self) -> Option<Arc<Standing>> {
@@ -323,6 +435,33 @@ impl App {
     fn say_trouble(&self, words: Option<String>) {
         *lock(&self.0.trouble) = words;
     }
+}
+
+/// Writes a hive at the end of the yard's file, whole or not at all; a file of another autumn is left as it is.
+fn written(file: &Path, another: &AnotherHive, yard: &Apiary) -> Result<(), String> {
+    let wrong = |error: std::io::Error| format!("{} cannot be written: {error}", file.display());
+    let text = std::fs::read_to_string(file).map_err(wrong)?;
+    let with_it = another.appended_to(&text);
+    let (read, _) = snowhum_apiary::read(&with_it, &file.display().to_string()).map_err(|faults| faults.to_string())?;
+    if read.as_of != yard.as_of {
+        return Ok(());
+    }
+    let mut beside = file.as_os_str().to_owned();
+    beside.push(".new");
+    std::fs::write(&beside, with_it).and_then(|()| std::fs::rename(&beside, file)).map_err(wrong)
+}
+
+/// Something long that is asked of the model.
+trait Question<T>: FnOnce(&dyn Reckon, Ask) -> Result<T, String> + Send + 'static {}
+
+impl<T, Q: FnOnce(&dyn Reckon, Ask) -> Result<T, String> + Send + 'static> Question<T> for Q {}
+
+fn ahead(reckon: &dyn Reckon, ask: Ask) -> Result<PlanAnswer, String> {
+    reckon.ahead(&ask)
+}
+
+fn windows(reckon: &dyn Reckon, ask: Ask) -> Result<JobsAnswer, String> {
+    reckon.windows(&ask)
 }
 
 /// Said where a yard is begun beside one that is kept.

@@ -10,7 +10,7 @@ use crate::addresses::Addresses;
 /// The style sheet of every page.
 pub(crate) const STYLE: &str = include_str!("../assets/snowhum.css");
 
-static PICTURES: LazyLock<String> = LazyLock::new(snowhum_picture::stylesheet);
+static PICTURES: LazyLock<String> = LazyLock::new(|| snowhum_picture::stylesheet() + snowhum_picture::FILM_STYLE);
 
 pub(crate) fn routes() -> Addresses {
     Addresses::new()
@@ -19,6 +19,11 @@ pub(crate) fn routes() -> Addresses {
         .route(
             "/round.js",
             get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/round.js")) }),
+        )
+        .route("/film.js", get(|| async { text("text/javascript; charset=utf-8", snowhum_picture::FILM_SCRIPT) }))
+        .route(
+            "/renew.js",
+            get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/renew.js")) }),
         )
         .route(
             "/verdict.js",

@@ -35,8 +35,17 @@ pub use phrase::{NotKept, PassPhrase};
 /// Open to everybody who reaches the server.
 const OPEN: [&str; 5] = ["/sign-in", "/shared/{token}", "/snowhum.css", "/icon.svg", "/manifest.webmanifest"];
 /// What a reader may look at beside it.
-const READER: [&str; 8] =
-    ["/", "/hive/{colony}", "/plan", "/inside", "/source", "/source/{file}/{name}", "/pictures.css", "/sign-out"];
+const READER: [&str; 9] = [
+    "/",
+    "/hive/{colony}",
+    "/plan",
+    "/inside",
+    "/source",
+    "/source/{file}/{name}",
+    "/pictures.css",
+    "/renew.js",
+    "/sign-out",
+];
 /// Pass phrases that wait to be tried; more are sent away.
 const MOST_WAITING: usize = 8;
 

@@ -3,6 +3,7 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use snowhum_advice::words::day;
 
+use crate::frame;
 use crate::gate::Visitor;
 use crate::labels::labelled;
 use crate::spoken::{own_words, spoken};
@@ -12,6 +13,7 @@ use crate::view::View;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Place {
     Yard,
+    Hive,
     Round,
     Flight,
     Jobs,
@@ -25,6 +27,8 @@ pub(crate) enum Place {
     Losses,
     Normal,
     Inside,
+    Tell,
+    Hives,
     Paper,
     Words,
     Elsewhere,
@@ -34,17 +38,13 @@ pub(crate) enum Place {
 type Way = (Place, &'static str, &'static str);
 
 /// What a keeper opens every week, in sight on every page.
-const OFTEN: &[Way] = &[
-    (Place::Yard, "/", "The yard"),
-    (Place::Round, "/round", "Yard round"),
-    (Place::Flight, "/flight", "Flight day"),
-    (Place::Jobs, "/jobs", "Jobs and dates"),
-    (Place::Fit, "/fit", "Fit for winter?"),
-    (Place::Setup, "/setup", "Winter set-up"),
-];
+const OFTEN: &[Way] = &[(Place::Yard, "/", "Yard"), (Place::Round, "/round", "Round"), (Place::Jobs, "/jobs", "Jobs")];
 
 /// What a keeper opens once a season, one tap away.
 const SELDOM: &[Way] = &[
+    (Place::Flight, "/flight", "Flight day"),
+    (Place::Fit, "/fit", "Fit for winter?"),
+    (Place::Setup, "/setup", "Winter set-up"),
     (Place::Feed, "/feed", "Feeding"),
     (Place::Mites, "/mites", "Mites"),
     (Place::Treatments, "/treatments", "Treatment record"),
@@ -53,13 +53,25 @@ const SELDOM: &[Way] = &[
     (Place::Losses, "/losses", "Losses and lessons"),
     (Place::Normal, "/normal", "Is this normal?"),
     (Place::Inside, "/inside", "Inside the cluster"),
+    (Place::Tell, "/tell", "The winter told"),
+    (Place::Hives, "/hives", "Hives"),
     (Place::Paper, "/paper", "On paper"),
     (Place::Words, "/words", "Words"),
 ];
 
+/// How long a browser without scripts shows a page whose answer is on its way before it asks again, s.
+const RENEWED_AFTER_S: u8 = 3;
+
+impl Place {
+    /// Whether a page of it asks again by itself; one on which a keeper writes at length does not.
+    const fn renews(self) -> bool {
+        !matches!(self, Self::Round | Self::Dead | Self::Hives | Self::Elsewhere)
+    }
+}
+
 /// A whole page.
 pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Markup {
-    let waits = view.standing.is_none() && view.trouble.is_none();
+    let renews = view.waits() && place.renews();
     let page = html! {
         (DOCTYPE)
         html lang=(view.settings.speech.language()) {
@@ -67,22 +79,21 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 meta name="color-scheme" content="light dark";
-                @if waits { meta http-equiv="refresh" content="2"; }
+                @if renews { noscript { meta http-equiv="refresh" content=(RENEWED_AFTER_S); } }
                 title { (title) " · " (view.apiary.name) }
                 link rel="stylesheet" href="/snowhum.css";
                 link rel="stylesheet" href="/pictures.css";
                 link rel="manifest" href="/manifest.webmanifest";
                 link rel="icon" href="/icon.svg" type="image/svg+xml";
                 @if view.visitor.may_write() { script type="module" src="/round.js" {} }
+                @if renews { script type="module" src="/renew.js" {} }
             }
             body {
                 a class="skip" href="#main" { "To the page itself" }
                 (head(view, place))
-                main id="main" tabindex="-1" {
+                main id="main" tabindex="-1" class=[view.is_behind.then_some("old")] data-waits=[renews.then_some("")] {
                     (invented(view))
-                    @if let (None, Some(trouble)) = (&view.standing, &view.trouble) {
-                        p class="caution" { strong { "No estimate: " } (trouble) }
-                    }
+                    (frame::band(view, renews))
                     (new_autumn(view, place))
                     (body)
                 }
@@ -128,7 +139,7 @@ fn head(view: &View, place: Place) -> Markup {
                 @for way in OFTEN { (link(view, way, place)) }
                 details {
                     summary {
-                        "More pages"
+                        "Menu"
                         @for way in SELDOM.iter().filter(|way| way.0 == place) { ": " strong { (way.2) } }
                     }
                     @for way in SELDOM { (link(view, way, place)) }
@@ -216,7 +227,7 @@ fn invented(view: &View) -> Markup {
                     @if view.visitor.may_write() { a href="/begin" { "Begin your own" } }
                 }
                 @if view.visitor.may_write() { form method="post" action="/day" {
-                    span { "Look at it in winter 2025–26, on" }
+                    span class="unseen" { "Look at it in winter 2025–26, on" }
                     @for (value, words) in DAYS {
                         @let is_shown = view.now.date().to_string() == value;
                         button name="day" value=(value) aria-pressed=[is_shown.then_some("true")] { (words) }

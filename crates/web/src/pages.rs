@@ -2,11 +2,13 @@
 
 pub(crate) mod apiary;
 pub(crate) mod begin;
+pub(crate) mod change;
 pub(crate) mod dead;
 pub(crate) mod feed;
 pub(crate) mod fit;
 pub(crate) mod flight;
 pub(crate) mod hive;
+pub(crate) mod hives;
 pub(crate) mod import;
 pub(crate) mod inside;
 pub(crate) mod jobs;
@@ -22,6 +24,7 @@ pub(crate) mod setup;
 pub(crate) mod sheet;
 pub(crate) mod source;
 pub(crate) mod spring;
+pub(crate) mod tell;
 pub(crate) mod treatments;
 pub(crate) mod weigh;
 pub(crate) mod words;

@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::film::FilmAnswer;
 use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion};
 use snowhum_advice::setup::{SetupAnswer, Try};
@@ -76,6 +77,12 @@ pub trait Reckon: Send + Sync + 'static {
     /// # Errors
     /// As for [`Self::present`].
     fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String>;
+
+    /// The winter told, with the plan and the present it tells.
+    ///
+    /// # Errors
+    /// As for [`Self::present`].
+    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String>;
 
     /// Set-ups of the hive at place `at` side by side.
     ///

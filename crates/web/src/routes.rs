@@ -15,7 +15,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::gate::{links, sign_in};
 use crate::pages;
-use crate::{api, assets, guard};
+use crate::{api, assets, guard, said};
 
 /// Largest body that is read.
 const LARGEST_BODY: usize = 128 * 1024;
@@ -34,6 +34,7 @@ pub fn router(app: App) -> Router {
         .fallback(missing)
         .layer(DefaultBodyLimit::max(LARGEST_BODY))
         .layer(middleware::from_fn(whole))
+        .layer(middleware::from_fn(said::hear))
         .layer(middleware::from_fn_with_state(app.clone(), guard::guard))
         .layer(CompressionLayer::new())
         .with_state(app)
@@ -68,6 +69,10 @@ fn addresses() -> Addresses {
         .route("/hive/{colony}/notes", get(pages::notes::list))
         .route("/hive/{colony}/undo", post(pages::notes::undo))
         .route("/hive/{colony}/weigh", get(pages::weigh::show))
+        .route("/hive/{colony}/tell", get(pages::tell::hive))
+        .route("/hive/{colony}/change", get(pages::change::show))
+        .route("/hives", get(pages::hives::show).post(pages::hives::add))
+        .route("/tell", get(pages::tell::yard))
         .route("/fit", get(pages::fit::show))
         .route("/feed", get(pages::feed::show))
         .route("/mites", get(pages::mites::show))

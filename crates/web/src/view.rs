@@ -4,6 +4,7 @@ use axum::extract::FromRequestParts;
 use axum::http::Uri;
 use axum::http::request::Parts;
 use jiff::ZonedDateTime;
+use jiff::civil::Date;
 use snowhum_advice::indoors::IndoorsAnswer;
 use snowhum_advice::now::ColonyNow;
 use snowhum_apiary::{Apiary, Colony, ColonyId, Note};
@@ -14,6 +15,7 @@ use uuid::Uuid;
 use crate::app::{App, Standing};
 use crate::fault::Fault;
 use crate::gate::Visitor;
+use crate::lasting::Last;
 use crate::sent::shortened;
 use crate::settings::Settings;
 
@@ -26,6 +28,8 @@ pub(crate) struct View {
     pub(crate) trouble: Option<String>,
     /// Whether something has changed since the estimate was begun.
     pub(crate) is_behind: bool,
+    /// Whether a long answer that the page shows is on its way.
+    pub(crate) awaits: bool,
     pub(crate) visitor: Visitor,
 }
 
@@ -40,11 +44,27 @@ impl View {
             now: app.now(&apiary),
             is_behind: standing.as_ref().is_none_or(|standing| standing.revision != revision),
             trouble: app.trouble(),
+            awaits: false,
             visitor: Visitor::now(),
             apiary,
             settings,
             standing,
         })
+    }
+
+    /// Whether the page will have more to say soon.
+    pub(crate) fn waits(&self) -> bool {
+        self.awaits || (self.is_behind && self.trouble.is_none())
+    }
+
+    /// The page renews itself until this answer is of now.
+    pub(crate) fn await_for<T>(&mut self, last: &Last<T>) {
+        self.awaits |= last.is_behind;
+    }
+
+    /// The day of what is shown: an old answer stands under its own date.
+    pub(crate) fn shown_day(&self) -> Date {
+        self.standing.as_ref().map_or_else(|| self.now.date(), |standing| standing.present.now.as_of)
     }
 
     /// A colony by its id, with its place.
@@ -156,6 +176,17 @@ impl Asked {
     pub(crate) fn get(&self, name: &str) -> Option<&str> {
         let named = self.0.iter().find(|(key, value)| key == name && !value.trim().is_empty());
         named.map(|(_, value)| value.trim())
+    }
+
+    /// Everything said under a name, or under one that begins with it and a dot.
+    pub(crate) fn every<'a>(&'a self, name: &'a str) -> impl Iterator<Item = &'a str> {
+        let is_of =
+            move |key: &str| key.strip_prefix(name).is_some_and(|rest| rest.is_empty() || rest.starts_with('.'));
+        self.0
+            .iter()
+            .filter(move |(key, _)| is_of(key))
+            .map(|(_, value)| value.trim())
+            .filter(|value| !value.is_empty())
     }
 
     pub(crate) fn all<'a>(&'a self, name: &'a str) -> impl Iterator<Item = &'a str> {

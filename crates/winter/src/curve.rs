@@ -1,7 +1,7 @@
 //! The cluster alone: its power, core and mantle when the air round it has a given temperature.
 
 use snowhum_units::Same;
-use snowhum_units::{Kelvin, Kilogram, Watt, WattPerKelvin};
+use snowhum_units::{Kelvin, Kilogram, Metre, Watt, WattPerKelvin};
 
 use crate::Parameters;
 use crate::laws::Laws;
@@ -19,6 +19,8 @@ pub struct ClusterAnswer {
     pub conductance: WattPerKelvin,
     /// Volume over that of the tightest cluster.
     pub volume_ratio: f64,
+    /// Radius, as a sphere.
+    pub radius: Metre,
 }
 
 /// A broodless cluster of `mass` of bees with air of `air` round it, every parameter at its middle.
@@ -61,5 +63,12 @@ pub fn cluster_in(p: &Parameters, mass: Kilogram, air: Kelvin, outdoors: Kelvin)
         mantle: Kelvin::from_celsius(mantle),
         conductance: WattPerKelvin::new(core_air),
         volume_ratio: p.volume_ratio.value.same_powf(loose),
+        radius: radius(mass.get(), loose, p),
     }
+}
+
+/// Radius of a cluster of `mass` kg, `loose` of the way from tightest to loosest.
+pub(crate) fn radius(mass: f64, loose: f64, p: &Parameters) -> Metre {
+    let volume = mass / p.tightest_density.value * p.volume_ratio.value.same_powf(loose);
+    Metre::new((3.0 * volume / (4.0 * std::f64::consts::PI)).same_cbrt())
 }

@@ -1,12 +1,12 @@
 //! A hive at steady weather: what it settles to, with bees or with a plain heater in their place.
 
 use serde::{Deserialize, Serialize};
-use snowhum_units::Same;
 use snowhum_units::{
     CubicMetrePerSecond, Fraction, Kelvin, KilogramPerSecond, Metre, MetrePerSecond, Watt, WattPerKelvin,
 };
 
 use crate::block::{Block, Boundary, FLOOR, LID, LOW_WALL, Tally, WALL};
+use crate::curve::radius;
 use crate::engine::Housed;
 use crate::environment::{Environment, Hour, Walk};
 use crate::laws::Laws;
@@ -210,12 +210,6 @@ fn upper_hole(shell: &Shell, block: &Block) -> UpperHole {
     } else {
         UpperHole::Dry
     }
-}
-
-/// Radius of a cluster of `mass` kg, `loose` of the way from tightest to loosest.
-fn radius(mass: f64, loose: f64, p: &Parameters) -> Metre {
-    let volume = mass / p.tightest_density.value * p.volume_ratio.value.same_powf(loose);
-    Metre::new((3.0 * volume / (4.0 * std::f64::consts::PI)).same_cbrt())
 }
 
 fn relative_humidity(ratio: f64, t_c: f64, pressure_pa: f64) -> f64 {

@@ -8,6 +8,7 @@ mod deadout;
 mod demo;
 mod examined;
 mod feed;
+mod film;
 mod fit;
 mod indoors;
 mod jobs;

@@ -1,5 +1,6 @@
 //! The yard file and its notes, read and changed.
 
+mod another;
 mod any_input;
 mod autumn;
 mod change;

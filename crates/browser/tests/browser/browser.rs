@@ -112,6 +112,7 @@ impl<'a> Browser<'a> {
     /// Waits for the estimate, then opens a page.
     pub(crate) async fn go_settled(&self, path: &str) -> Result<()> {
         self.server.settle()?;
+        self.server.ready(path)?;
         self.go(path).await
     }
 

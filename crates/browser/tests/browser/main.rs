@@ -12,5 +12,6 @@ mod offline;
 mod paper;
 mod server;
 mod setup;
+mod stranger;
 mod taps;
 mod trace;

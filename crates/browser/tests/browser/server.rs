@@ -113,6 +113,18 @@ impl Server {
         bail!("no estimate after {PATIENCE:?}")
     }
 
+    /// Waits until nothing that a page shows is on its way any more.
+    pub(crate) fn ready(&self, path: &str) -> Result<()> {
+        let (path, begun) = (path.split('#').next().unwrap_or_default(), Instant::now());
+        while begun.elapsed() < PATIENCE {
+            if !self.ask(path)?.2.contains(" data-waits") {
+                return Ok(());
+            }
+            std::thread::sleep(Duration::from_millis(50));
+        }
+        bail!("{path} waits still after {PATIENCE:?}")
+    }
+
     /// The ids of all notes as they stand.
     pub(crate) fn notes(&self) -> Result<Vec<String>> {
         let notes = self.json("/api/notes")?;

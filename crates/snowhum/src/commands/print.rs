@@ -76,6 +76,7 @@ async fn papers(
         units: system,
         reach: Reach::this_machine(),
         home: None,
+        file: None,
     });
     let work = tokio::spawn(app.clone().work());
     let papers = app.papers(arguments.address.as_deref()).await.map_err(exit::input);

@@ -11,6 +11,7 @@ pub(crate) mod yard;
 use anyhow::Context;
 use jiff::civil::Date;
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::film::{FilmAnswer, FilmQuestion, film};
 use snowhum_advice::jobs::{JobsAnswer, Triggers};
 use snowhum_advice::now::{NowAnswer, NowQuestion};
 use snowhum_advice::setup::{SetupAnswer, Try, compare};
@@ -58,12 +59,13 @@ async fn serve(which: Which<'_>, arguments: &ServeArguments, common: &Common) ->
     let apiary = store.yard(yard).await.map_err(exit::environment)?.context("the yard was just stored")?;
     let day = arguments.yard.run.as_of.or(apiary.invented.then_some(apiary.as_of));
     let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
+    let file = if let Which::File(file) = which { Some(file.to_owned()) } else { None };
     let reach = lan.as_ref().map_or_else(Reach::this_machine, Lan::reach);
     progress::note(&lies(&store));
     if is_first_run {
         progress::note("No yard is kept yet; this one is invented. Its first page leads to the beginning of yours.");
     }
-    let app = App::new(Opened { store, yard, reckon, day, home, units: common.units.into(), reach });
+    let app = App::new(Opened { store, yard, reckon, day, home, file, units: common.units.into(), reach });
     match lan {
         Some(lan) => lan.serve(app, arguments.port, &arguments.lan).await,
         None => here(app, arguments.port).await,
@@ -130,6 +132,19 @@ impl Reckon for Model {
         let apiary = present.weather.moved(&ask.apiary);
         let (winter, system) = (&present.weather.winter, ask.system);
         Ok(spring(&SpringQuestion { apiary: &apiary, now, jobs, winter, triggers: &triggers, system }))
+    }
+
+    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String> {
+        let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
+        let signs = snowhum_watch::Parameters::shipped().map_err(words)?;
+        let thresholds = snowhum_advice::now::Thresholds::shipped().map_err(words)?;
+        let (from_count, to_day) = (self.arguments(ask.apiary.as_of), self.arguments(now.as_of));
+        let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &from_count).map_err(words)?;
+        let present = weather_source::Present::resolve(&ask.apiary, &to_day).map_err(words)?;
+        let (counted, here) = (weather.moved(&ask.apiary), present.weather.moved(&ask.apiary));
+        let autumn = weather.question(&counted, &parameters, &from_count, ask.system);
+        let present = present.question(&here, &parameters, (&signs, &thresholds), &to_day, ask.system);
+        Ok(film(&FilmQuestion { autumn, plan, present, now }))
     }
 
     fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {

@@ -11,5 +11,6 @@ mod note;
 mod season;
 mod shut;
 mod sums;
+mod tell;
 mod units;
 mod words;

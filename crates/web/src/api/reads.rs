@@ -28,7 +28,7 @@ pub(crate) async fn round(State(app): State<App>) -> Result<Json<Value>, Refused
 
 /// The winter ahead.
 pub(crate) async fn plan(State(app): State<App>) -> Result<Json<Value>, Refused> {
-    let mut plan = PlanAnswer::clone(&*app.plan().await?.map_err(Fault::Wrong)?);
+    let mut plan = PlanAnswer::clone(&*app.whole_plan().await?);
     if let Some(standing) = app.standing() {
         plan.take_first(&standing.present.now);
     }
@@ -37,5 +37,5 @@ pub(crate) async fn plan(State(app): State<App>) -> Result<Json<Value>, Refused>
 
 /// The windows of the year, and what is due at each hive.
 pub(crate) async fn jobs(State(app): State<App>) -> Result<Json<Value>, Refused> {
-    Ok(Json(json!(told(&app).await?.map_err(Fault::Wrong)?)))
+    Ok(Json(json!(told(&app, &*app.whole_windows().await?))))
 }

@@ -11,6 +11,7 @@ use snowhum_units::System;
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
+use crate::frame;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
 use crate::words::{both_ways, capital, date, mass, masses, weekday};
@@ -24,16 +25,21 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 #[inline(never)]
 fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
     let body = html! {
-        h1 { "The yard on " (day(view.now.date())) }
+        h1 { "The yard on " (day(view.shown_day())) }
         @if asked.get("begun").is_some() && !view.apiary.invented { (begun(app)) }
         @match &view.standing {
             Some(standing) => {
                 (first(&standing.present.now))
                 @if let Some(says) = standing.present.now.looks_to.says() { p { (says) } }
-                ol class="hives" {
-                    @for (at, colony) in standing.present.now.colonies.iter().enumerate() { (card(view, at, colony, &standing.present.now)) }
+                @if standing.present.now.colonies.len() > MANY {
+                    (by_need(view, &standing.present.now))
+                } @else {
+                    ol class="hives" {
+                        @for (at, colony) in standing.present.now.colonies.iter().enumerate() { (card(view, at, colony, &standing.present.now)) }
+                    }
                 }
                 (ahead(view, &standing.present.now))
+                p class="ways no-print" { a href="/tell" { "The winter told" } a href="/hives" { "Add or change a hive" } }
             }
             None => (plain_list(view)),
         }
@@ -76,34 +82,82 @@ fn first(now: &NowAnswer) -> Markup {
     }
 }
 
+/// Hives up to which each has a card of its own in walking order; more are told by need, the sound in a line (judgement:
+/// five screens of a phone hold thirty).
+const MANY: usize = 8;
+
+/// The hives of a long yard: those that need the keeper first, then those to watch, then the rest.
+fn by_need(view: &View, now: &NowAnswer) -> Markup {
+    let need = |verdict: &ColonyVerdict| match verdict.word {
+        Urgency::Today | Urgency::ThisWeek => 0,
+        Urgency::By | Urgency::LookInside => 1,
+        Urgency::LeaveAlone | Urgency::Lost => 2,
+    };
+    let group =
+        |wanted: usize| now.colonies.iter().enumerate().filter(move |(_, colony)| need(&colony.verdict) == wanted);
+    html! {
+        @for (wanted, title) in [(0, "First"), (1, "Then")] {
+            @if group(wanted).next().is_some() {
+                h2 { (title) ": " (group(wanted).count()) }
+                ol class="needs" { @for (at, colony) in group(wanted) { (needing(view, at, colony)) } }
+            }
+        }
+        @if group(2).next().is_some() {
+            h2 { "To be left alone, or gone: " (group(2).count()) }
+            ul class="sounds" {
+                @for (at, colony) in group(2) { li { a href={ "/hive/" (id_of(view, at)) } { (colony.name) } " " (chip(view, &colony.verdict)) } }
+            }
+        }
+    }
+}
+
+fn needing(view: &View, at: usize, colony: &ColonyNow) -> Markup {
+    html! {
+        li {
+            a href={ "/hive/" (id_of(view, at)) } { (colony.name) } " " (chip(view, &colony.verdict))
+            p { (capital(&colony.about)) "." }
+        }
+    }
+}
+
+fn id_of(view: &View, at: usize) -> String {
+    view.apiary.colonies.get(at).map(|colony| colony.id.0.to_string()).unwrap_or_default()
+}
+
+/// Names that are told in a sentence; of more the first, and how many.
+const TOLD: usize = 4;
+
 fn listed(names: &[&str]) -> String {
     match names {
+        [first @ .., _] if first.len() >= TOLD => {
+            format!("{} and {} more", names[..TOLD].join(", "), names.len() - TOLD)
+        }
         [] => "none".to_owned(),
         [one] => (*one).to_owned(),
         [rest @ .., last] => format!("{} and {last}", rest.join(", ")),
     }
 }
 
-/// A colony's verdict as a chip; its shape says it without colour.
-pub(crate) fn chip(verdict: &ColonyVerdict) -> Markup {
+/// A colony's verdict as a chip, dated where it is old; its shape says it without colour.
+pub(crate) fn chip(view: &View, verdict: &ColonyVerdict) -> Markup {
     let class = match verdict.word {
         Urgency::LeaveAlone | Urgency::Lost => "word sound",
         Urgency::By | Urgency::LookInside => "word watch",
         Urgency::Today | Urgency::ThisWeek => "word act",
     };
-    html! { span class=(class) { (verdict.words()) } }
+    html! { span class=(class) { (verdict.words()) @if let Some(dated) = frame::dated(view) { ", " (dated) } } }
 }
 
 fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
     let (system, to) = (view.settings.system, now.looks_to);
-    let id = view.apiary.colonies.get(at).map(|colony| colony.id.0.to_string()).unwrap_or_default();
+    let id = id_of(view, at);
     html! {
         li class="hive" {
             a class="small-hive" href={ "/hive/" (id) } aria-hidden="true" tabindex="-1" {
                 @if let Some(picture) = draw::thumbnail(view, at) { (picture) }
             }
             div {
-                h2 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(&colony.verdict)) }
+                h2 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(view, &colony.verdict)) }
                 p class="about" { (capital(&colony.about)) "." }
                 @for beside in &colony.beside { p { span class="label" { "Mind" } " " (capital(beside)) "." } }
                 @if !colony.is_gone() {

@@ -15,6 +15,7 @@ use snowhum_units::{Bare, CubicMetre, Kilogram, Measured, Metre, System};
 use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
+use crate::frame;
 use crate::page::{Place, page};
 use crate::sent::shortened;
 use crate::view::{Asked, View};
@@ -26,23 +27,26 @@ const SLAB: Metre = Metre::new(0.05);
 const FEEDER_L: std::ops::RangeInclusive<f64> = 0.1..=50.0;
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
-    let view = View::of(&app).await?;
-    let plan = app.plan().await?;
+    let mut view = View::of(&app).await?;
+    let last = app.plan().await;
+    view.await_for(&last);
     let system = view.settings.system;
     let body = html! {
         h1 { "Feeding" }
-        @match plan.as_ref().map(|plan| (plan, plan.fit.as_ref())) {
-            Ok((plan, Some(fit))) => @match feeder(&asked, &fit.shopping, system) {
+        (frame::age(&view, &last))
+        @match last.answer.as_ref().map(|plan| plan.as_ref().map(|plan| (plan, plan.fit.as_ref()))) {
+            Some(Ok((plan, Some(fit)))) => @match feeder(&asked, &fit.shopping, system) {
                 Ok(list) => (yard(&view, plan, &list)),
                 Err(wrong) => {
                     p class="caution" { (wrong) }
                     (yard(&view, plan, &fit.shopping))
                 }
             },
-            Ok((_, None)) => p class="caution" { "The table of what is usual cannot be read." },
-            Err(words) => p class="caution" { (words) },
+            Some(Ok((_, None))) => p class="caution" { "The table of what is usual cannot be read." },
+            Some(Err(words)) => p class="caution" { (words) },
+            None => {}
         }
-        @if plan.as_ref().is_ok_and(|plan| plan.fit.as_ref().is_some_and(|fit| !fit.shopping.too_late_for_syrup)) {
+        @if last.told().is_some_and(|plan| plan.fit.as_ref().is_some_and(|fit| !fit.shopping.too_late_for_syrup)) {
             (feeder_form(&asked, system))
         }
         (knowledge(&view.apiary, system))

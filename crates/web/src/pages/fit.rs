@@ -17,6 +17,7 @@ use super::questions::heard;
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
+use crate::frame;
 use crate::page::{Place, page};
 use crate::pages::apiary::chip;
 use crate::view::{Asked, View};
@@ -26,18 +27,21 @@ use crate::words::{both_ways, capital, mass};
 const R_OF_SI: f64 = 5.678;
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
-    let view = View::of(&app).await?;
-    let plan = app.plan().await?;
+    let mut view = View::of(&app).await?;
+    let last = app.plan().await;
+    view.await_for(&last);
     let guesses = asked.get("guess").is_some();
     let body = html! {
         h1 { "Fit for winter?" }
-        @match &plan {
-            Ok(plan) => @match &plan.fit {
+        (frame::age(&view, &last))
+        @match &last.answer {
+            Some(Ok(plan)) => @match &plan.fit {
                 Some(fit) if guesses => (guess::page(&view, plan, fit, &asked)),
                 Some(fit) => (whole(&view, plan, fit)),
                 None => p class="caution" { "The table of what is usual cannot be read." },
             },
-            Err(words) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (words) },
+            None => {}
         }
     };
     Ok(page(&view, Place::Fit, "Fit for winter?", &body))
@@ -77,7 +81,7 @@ fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&Co
     html! {
         section class="verdict chance" {
             div {
-                h2 { (fit.name) " " @if let Some(first) = first { (chip(&first.verdict)) } }
+                h2 { (fit.name) " " @if let Some(first) = first { (chip(view, &first.verdict)) } }
                 @if let Some(first) = first { (due(first, system)) }
                 @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite)) }
                 ul { @for reason in &fit.verdict.reasons { li { (capital(reason)) "." } } }

@@ -14,6 +14,7 @@ use crate::draw;
 use crate::fault::Fault;
 use crate::ids;
 use crate::page::{Place, page};
+use crate::said::Said;
 use crate::sent::Sent;
 use crate::view::{Asked, View};
 use crate::words::{date, weekday};
@@ -120,5 +121,5 @@ pub(crate) async fn tap(State(app): State<App>, Form(pairs): Pairs) -> Result<Re
         kept.at = before.note.at;
     }
     keep(&app, &kept).await?;
-    Ok(Redirect::to(&format!("/flight#hive{at}")))
+    Ok(Redirect::to(&Said::Noted(note).on(&format!("/flight#hive{at}"))))
 }

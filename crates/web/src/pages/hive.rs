@@ -9,8 +9,10 @@ use snowhum_advice::dead_bees::usual_words;
 use snowhum_advice::now::ColonyNow;
 use snowhum_advice::words::{day, hives, part_of_month, run_out};
 use snowhum_apiary::Colony;
+use snowhum_units::{Kilogram, Measured};
 
 use super::hive_figures::{expectations, figures};
+use super::notes::FEEDS;
 use super::{action, apiary, dead, lifting, round, signs};
 use crate::app::App;
 use crate::draw;
@@ -33,7 +35,7 @@ fn drawn(view: &View, at: usize, colony: &Colony, all_notes: bool) -> Markup {
         (walk(view, at))
         h1 {
             (colony.name)
-            @if let Some(now) = view.colony_now(at) { " " (apiary::chip(&now.verdict)) }
+            @if let Some(now) = view.colony_now(at) { " " (apiary::chip(view, &now.verdict)) }
         }
         @match view.colony_now(at) {
             Some(now) => (standing(view, at, colony, now)),
@@ -44,7 +46,7 @@ fn drawn(view: &View, at: usize, colony: &Colony, all_notes: bool) -> Markup {
         }
         (signs::list(view, colony, all_notes))
     };
-    page(view, Place::Elsewhere, &colony.name, &body)
+    page(view, Place::Hive, &colony.name, &body)
 }
 
 /// To the hive before and the hive after, in walking order.
@@ -56,7 +58,11 @@ fn walk(view: &View, at: usize) -> Markup {
             @if let Some(after) = beside(at.checked_add(1)) { a rel="next" href={ "/hive/" (after.id.0) } { (after.name) " →" } }
             @if view.visitor.may_write() {
                 a class="no-print" href="#note" { "Note something" }
-                @if let Some(here) = beside(Some(at)) { a class="no-print" href={ "/hive/" (here.id.0) "/weigh" } { "Weigh it" } }
+                @if let Some(here) = beside(Some(at)) {
+                    a class="no-print" href={ "/hive/" (here.id.0) "/weigh" } { "Weigh it" }
+                    a class="no-print" href={ "/hive/" (here.id.0) "/change" } { "Change it" }
+                    a class="no-print" href={ "/hive/" (here.id.0) "/tell" } { "Its winter told" }
+                }
             }
         }
     }
@@ -179,6 +185,19 @@ fn evidence(now: &ColonyNow) -> Markup {
     }
 }
 
+/// Food given, tapped and typed.
+fn fed(view: &View) -> Markup {
+    let unit = Kilogram::usual(view.settings.system);
+    html! {
+        label for="fed" { "Fed, " (unit) }
+        input id="fed" name="fed" inputmode="decimal" maxlength="12" autocomplete="off";
+        fieldset class="choices" {
+            legend { "What was fed" }
+            @for feed in FEEDS { label { input type="radio" name="feed" value=(feed); span { (feed) } } }
+        }
+    }
+}
+
 /// What is tapped at the hive, and a line for anything, as a yard file writes it.
 fn note_form(view: &View, colony: &Colony) -> Markup {
     if !view.visitor.may_write() {
@@ -194,6 +213,7 @@ fn note_form(view: &View, colony: &Colony) -> Markup {
                 @for question in round::AT_A_HIVE.iter().filter(|one| !one.is_of_hole() || view.has_upper_hole(colony)) {
                     (question.shown(question.field, view.is_indoors(colony)))
                 }
+                (fed(view))
                 label for="words" { "Free words" }
                 input id="words" name="words" maxlength="500" autocomplete="off";
                 label for="at" { "Day, if not " (day(view.now.date())) }

@@ -14,19 +14,23 @@ use snowhum_units::Range;
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
+use crate::frame;
 use crate::page::{Place, page};
 use crate::pages::apiary::chip;
 use crate::view::View;
 use crate::words::capital;
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
-    let view = View::of(&app).await?;
-    let answered = told(&app).await?;
+    let mut view = View::of(&app).await?;
+    let last = app.windows().await;
+    view.await_for(&last);
     let body = html! {
         h1 { "Jobs and dates" }
-        @match &answered {
-            Ok(answer) => (body(answer)),
-            Err(words) => p class="caution" { (words) },
+        (frame::age(&view, &last))
+        @match &last.answer {
+            Some(Ok(windows)) => (body(&view, &told(&app, windows))),
+            Some(Err(words)) => p class="caution" { (words) },
+            None => {}
         }
     };
     Ok(page(&view, Place::Jobs, "Jobs and dates", &body))
@@ -35,7 +39,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
 /// The same for the keeper's own calendar.
 pub(crate) async fn download(State(app): State<App>) -> Result<impl IntoResponse, Fault> {
     let view = View::of(&app).await?;
-    let answer = told(&app).await?.map_err(Fault::Wrong)?;
+    let answer = told(&app, &*app.whole_windows().await?);
     let file = calendar::calendar(&answer, &view.apiary, view.settings.speech, Timestamp::now());
     let kind = [
         (header::CONTENT_TYPE, "text/calendar; charset=utf-8"),
@@ -45,23 +49,19 @@ pub(crate) async fn download(State(app): State<App>) -> Result<impl IntoResponse
 }
 
 /// The windows with what the last estimate says of each hive.
-pub(crate) async fn told(app: &App) -> Result<Result<JobsAnswer, String>, Fault> {
-    let windows = app.windows().await?;
-    Ok(windows.map(|windows| {
-        let windows = JobsAnswer::clone(&windows);
-        match app.standing() {
-            Some(standing) => windows.told_by(&standing.present.now),
-            None => windows,
-        }
-    }))
+pub(crate) fn told(app: &App, windows: &JobsAnswer) -> JobsAnswer {
+    match app.standing() {
+        Some(standing) => windows.clone().told_by(&standing.present.now),
+        None => windows.clone(),
+    }
 }
 
-fn body(answer: &JobsAnswer) -> Markup {
+fn body(view: &View, answer: &JobsAnswer) -> Markup {
     let due = |due: Due| answer.windows.iter().filter(move |window| window.due == due);
     html! {
         @if !answer.hives.is_empty() {
             ul class="evidence" {
-                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(&hive.verdict)) " " (capital(&hive.says)) "." } }
+                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (capital(&hive.says)) "." } }
             }
         }
         p class="lede" {

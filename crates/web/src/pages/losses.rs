@@ -24,10 +24,10 @@ use crate::view::{Asked, View};
 const MOST: u32 = 1_000;
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
-    let view = View::of(&app).await?;
-    let spring = spring(&app, &view).await?;
+    let mut view = View::of(&app).await?;
+    let spring = spring(&app, &mut view).await;
     let answered = match spring {
-        Some(spring) => Some(answer(&app, &view, spring, &asked).await?),
+        Some(spring) => Some(answer(&app, &mut view, spring, &asked).await),
         None => None,
     };
     let body = html! {
@@ -56,38 +56,39 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
 }
 
 /// When winter ends here: the estimate says it; once a winter is past there is none, and its plan does.
-async fn spring(app: &App, view: &View) -> Result<Option<Date>, Fault> {
+async fn spring(app: &App, view: &mut View) -> Option<Date> {
     match (&view.standing, &view.trouble) {
-        (Some(standing), _) => Ok(Some(standing.present.now.spring)),
-        (None, Some(_)) => Ok(app.plan().await?.ok().map(|plan| plan.spring)),
-        (None, None) => Ok(None),
+        (Some(standing), _) => Some(standing.present.now.spring),
+        (None, Some(_)) => {
+            let plan = app.plan().await;
+            view.await_for(&plan);
+            plan.told().map(|plan| plan.spring)
+        }
+        (None, None) => None,
     }
 }
 
-async fn answer(app: &App, view: &View, spring: Date, asked: &Asked) -> Result<Result<LessonsAnswer, String>, Fault> {
-    let question = match question(view, spring, asked) {
-        Ok(question) => question,
-        Err(wrong) => return Ok(Err(wrong)),
-    };
-    let answer = match lessons(&question) {
-        Ok(answer) => answer,
-        Err(wrong) => return Ok(Err(crate::words::capital(&wrong.to_string()))),
-    };
+async fn answer(app: &App, view: &mut View, spring: Date, asked: &Asked) -> Result<LessonsAnswer, String> {
+    let untold = question(view, spring, asked)?;
+    let answer = lessons(&untold).map_err(|wrong| crate::words::capital(&wrong.to_string()))?;
     // The plan is of the winter the colonies were counted for last; one that is over had another.
     let is_planned = answer.season.year == winter_year(view.apiary.as_of, view.apiary.site.latitude);
     if asked.get("foretold").is_none() || !is_planned || !answer.can_be_scored() {
-        return Ok(Ok(answer));
+        return Ok(answer);
     }
-    let plan = match app.plan().await? {
-        Ok(plan) => plan,
-        Err(wrong) => return Ok(Err(wrong)),
+    let last = app.plan().await;
+    view.await_for(&last);
+    let plan = match last.answer {
+        Some(plan) => plan?,
+        None => return Ok(answer),
     };
     let of = |colony: &snowhum_advice::answer::ColonyPlan| Forecast {
         colony: colony.name.clone(),
         alive: colony.alive_in_spring,
     };
     let forecasts: Vec<Forecast> = plan.colonies.iter().map(of).collect();
-    Ok(lessons(&LessonsQuestion { forecasts: &forecasts, ..question }).map_err(|wrong| wrong.to_string()))
+    let question = question(view, spring, asked)?;
+    lessons(&LessonsQuestion { forecasts: &forecasts, ..question }).map_err(|wrong| wrong.to_string())
 }
 
 fn question<'a>(view: &'a View, spring: Date, asked: &Asked) -> Result<LessonsQuestion<'a>, String> {

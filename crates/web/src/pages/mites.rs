@@ -13,19 +13,23 @@ use super::feed::stood;
 use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
+use crate::frame;
 use crate::page::{Place, page};
 use crate::view::View;
 use crate::words::{capital, date};
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
-    let view = View::of(&app).await?;
-    let plan = app.plan().await?;
-    let jobs = app.windows().await?;
-    let days = jobs.as_ref().ok().and_then(|jobs| SeasonDays::of(jobs, &view.apiary.site));
+    let mut view = View::of(&app).await?;
+    let plan = app.plan().await;
+    let jobs = app.windows().await;
+    view.await_for(&plan);
+    view.await_for(&jobs);
+    let days = jobs.told().and_then(|jobs| SeasonDays::of(jobs, &view.apiary.site));
     let counted = of_yard(&view.apiary, None, None, days.as_ref());
     let body = html! {
         h1 { "Mites" }
-        @if let Ok(plan) = &plan { (stood(&view, plan)) }
+        (frame::age(&view, &plan))
+        @if let Some(plan) = plan.told() { (stood(&view, plan)) }
         @match &counted {
             Some(Ok(answer)) => (counts(&view.apiary, answer)),
             Some(Err(wrong)) => p class="caution" { (wrong) },
@@ -36,9 +40,10 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         (uncounted(&view.apiary))
         p class="small" { "Mites washed off bees are noted at the hive, such as " code { "mites=14 of 300" } "; the last count stands here." }
         (heard("/mites"))
-        @match &plan {
-            Ok(plan) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref())) },
-            Err(words) => p class="caution" { (words) },
+        @match &plan.answer {
+            Some(Ok(plan)) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref())) },
+            Some(Err(words)) => p class="caution" { (words) },
+            None => {}
         }
     };
     Ok(page(&view, Place::Mites, "Mites", &body))

@@ -7,6 +7,7 @@ use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{ColonyId, Entry, Note, NoteId, VisitId};
 use snowhum_store::LastOf;
+use snowhum_units::{Kilogram, Measured, System};
 use uuid::Uuid;
 
 use super::round::AT_A_HIVE;
@@ -14,6 +15,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
 use crate::page::{Place, page};
+use crate::said::Said;
 use crate::sent::{Sent, shortened, timely};
 use crate::view::{Asked, View};
 use crate::words::plain;
@@ -34,21 +36,37 @@ pub(crate) async fn add(State(app): State<App>, Path(id): Path<String>, Form(pai
         air: None,
         snow: None,
         wind: None,
-        seen: written(&form),
+        seen: written(&form, view.settings.system).map_err(Fault::Wrong)?,
         words: form.get("words").map(str::to_owned),
         sure: form.get("sure").is_some(),
     };
     let note = sent.asked(ids::note_of(VisitId(visit), ColonyId(id)), &view);
     let note = note.map_err(|fault| fault.again(format!("/hive/{id}/note"), &form.0))?;
     keep(&app, &note).await?;
-    Ok(Redirect::to(&format!("/hive/{id}")))
+    Ok(Redirect::to(&Said::Noted(note.id).on(&format!("/hive/{id}"))))
 }
 
+/// Feeds that can be tapped, as a note writes them.
+pub(crate) const FEEDS: [&str; 5] = ["3:2 syrup", "2:1 syrup", "1:1 syrup", "fondant", "candy"];
+
 /// What was typed in the line, and then what was tapped.
-fn written(form: &Asked) -> Vec<String> {
+fn written(form: &Asked, system: System) -> Result<Vec<String>, String> {
     let typed = form.get("line").into_iter().flat_map(snowhum_apiary::split_entries);
     let tapped = AT_A_HIVE.iter().filter_map(|question| form.get(question.field)).collect::<Vec<_>>();
-    typed.chain(tapped).map(str::to_owned).collect()
+    let chosen = form.every("entry");
+    Ok(typed.chain(tapped).chain(chosen).map(str::to_owned).chain(fed(form, system)?).collect())
+}
+
+/// Food given: a bare number is in the keeper's units.
+fn fed(form: &Asked, system: System) -> Result<Option<String>, String> {
+    match (form.get("fed"), form.get("feed")) {
+        (Some(much), Some(feed)) if snowhum_units::number(much).is_ok() => {
+            Ok(Some(format!("fed={much} {} {feed}", Kilogram::usual(system))))
+        }
+        (Some(much), Some(feed)) => Ok(Some(format!("fed={much} {feed}"))),
+        (Some(much), None) => Err(format!("{}: tap what was fed.", shortened(much))),
+        (None, _) => Ok(None),
+    }
 }
 
 /// Where a colony's notes stand on its page.
@@ -150,7 +168,7 @@ pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pair
     };
     let read = sent.changed(NoteId(id), &view).map_err(Fault::Wrong)?;
     keep(&app, &Note { conditions: old.conditions, ..read }).await?;
-    Ok(Redirect::to(&format!("/hive/{}", old.colony.0)))
+    Ok(Redirect::to(&Said::Changed(NoteId(id)).on(&format!("/hive/{}", old.colony.0))))
 }
 
 /// Takes a note out of the answers.
@@ -160,7 +178,7 @@ pub(crate) async fn withdraw(State(app): State<App>, Path(id): Path<Uuid>) -> Re
     if app.store().withdraw_note(NoteId(id), Timestamp::now()).await? {
         app.touch();
     }
-    Ok(Redirect::to(&format!("/hive/{}", colony.0)))
+    Ok(Redirect::to(&Said::Withdrew(NoteId(id)).on(&format!("/hive/{}", colony.0))))
 }
 
 /// Takes back the last thing done at a colony.
@@ -168,5 +186,5 @@ pub(crate) async fn undo(State(app): State<App>, Path(id): Path<String>) -> Resu
     let id = View::of(&app).await?.meant(&id)?.1.id.0;
     app.store().undo_last(LastOf::Colony(ColonyId(id)), Timestamp::now()).await?;
     app.touch();
-    Ok(Redirect::to(&format!("/hive/{id}")))
+    Ok(Redirect::to(&Said::TookBack(id).on(&format!("/hive/{id}"))))
 }

@@ -13,6 +13,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::gate::{links, sign_in};
 use crate::page::{Place, page};
+use crate::said::Said;
 use crate::settings::{COLONY, CURRENCY, UNITS, WORDS, currency, worth};
 use crate::view::{Asked, View};
 
@@ -96,5 +97,5 @@ pub(crate) async fn day(State(app): State<App>, Form(pairs): Pairs) -> Result<Re
         return Err(wrong("That day lies before the colonies were counted."));
     }
     app.show_day(Some(day));
-    Ok(Redirect::to("/"))
+    Ok(Redirect::to(&Said::AnotherDay.on("/")))
 }

@@ -9,15 +9,16 @@ use snowhum_units::System;
 use snowhum_winter::Parameters;
 
 use super::questions::heard;
-use crate::app::App;
+use crate::app::{App, Setting};
 use crate::fault::Fault;
+use crate::frame;
 use crate::page::{Place, page};
 use crate::sent::shortened;
 use crate::view::{Asked, View};
 use crate::words::{capital, mass};
 
 /// Parts that can be swapped: name, and each choice with the change it is.
-const PARTS: [(&str, &[(&str, &str)]); 6] = [
+pub(super) const PARTS: [(&str, &[(&str, &str)]); 6] = [
     (
         "Lid",
         &[
@@ -40,21 +41,33 @@ const PARTS: [(&str, &[(&str, &str)]); 6] = [
 const MOST_TRIES: usize = 4;
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
-    let view = View::of(&app).await?;
+    let mut view = View::of(&app).await?;
     let (at, colony) = match asked.get("hive") {
         Some(text) => view.meant(text)?,
         None => (0, view.apiary.colonies.first().ok_or(Fault::Missing("colony"))?),
     };
     let answered = match tries(&view.apiary, colony, &asked) {
         Ok(tries) if tries.is_empty() => None,
-        Ok(tries) => Some(app.ask_long(move |reckon, ask| reckon.setups(&ask, at, &tries)).await?),
+        Ok(tries) => Some(Ok(app.setups(&Setting { at, tries }).await)),
         Err(wrong) => Some(Err(wrong)),
     };
+    let name = colony.name.clone();
+    if let Some(Ok(last)) = &answered {
+        view.await_for(last);
+    }
+    let (_, colony) = view.meant(&name)?;
     let body = html! {
         h1 { "Winter set-up" }
         p class="lede" { "What would change if " (colony.name) " were dressed otherwise?" }
         @match &answered {
-            Some(Ok(answer)) => (told(answer, &view)),
+            Some(Ok(last)) => {
+                (frame::age(&view, last))
+                @match &last.answer {
+                    Some(Ok(answer)) => (told(answer, &view)),
+                    Some(Err(wrong)) => p class="caution" { (wrong) },
+                    None => {}
+                }
+            },
             Some(Err(wrong)) => p class="caution" { (wrong) },
             None => {}
         }

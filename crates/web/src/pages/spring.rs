@@ -13,22 +13,30 @@ use super::jobs::told;
 use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
+use crate::frame;
+use crate::lasting::Last;
 use crate::page::{Place, page};
 use crate::view::View;
 use crate::words::{date, mass, weekday};
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
-    let view = View::of(&app).await?;
-    let answered = answer(&app, &view).await?;
-    let jobs = app.windows().await?;
+    let mut view = View::of(&app).await?;
+    let jobs = app.windows().await;
+    let last = answer(&app, &view, &jobs).await;
+    view.await_for(&last);
+    let answered = match &jobs.answer {
+        Some(Err(words)) => Some(Err(words)),
+        _ => last.answer.as_ref().map(Result::as_ref),
+    };
     let body = html! {
         h1 { "First look in spring" }
-        @if let Ok(jobs) = &jobs { (still_ahead(jobs)) }
+        (frame::age(&view, &last))
+        @if let Some(jobs) = jobs.told() { (still_ahead(jobs)) }
         @match &answered {
             Some(Ok(spring)) => (body(spring, view.settings.system)),
             Some(Err(words)) => p class="caution" { (words) },
             None if view.trouble.is_some() => p { "It stands on the estimate, and there is none." },
-            None => p { "It waits for the first estimate." },
+            None => {}
         }
         (heard("/spring"))
     };
@@ -52,14 +60,11 @@ fn still_ahead(jobs: &JobsAnswer) -> Markup {
     }
 }
 
-async fn answer(app: &App, view: &View) -> Result<Option<Result<Springtime, String>>, Fault> {
-    let Some(standing) = view.standing.clone() else { return Ok(None) };
-    let jobs = match told(app).await? {
-        Ok(jobs) => jobs,
-        Err(words) => return Ok(Some(Err(words))),
-    };
-    let standing = Arc::clone(&standing);
-    Ok(Some(app.ask_long(move |reckon, ask| reckon.spring(&ask, &standing.present.now, &jobs)).await?))
+/// It stands on the estimate and the windows of the year, and follows when these are of now.
+async fn answer(app: &App, view: &View, jobs: &Last<JobsAnswer>) -> Last<Springtime> {
+    let is_of_now = !jobs.is_behind && (!view.is_behind || view.trouble.is_some());
+    let from = view.standing.as_ref().zip(jobs.told()).filter(|_| is_of_now);
+    app.spring(from.map(|(standing, jobs)| (Arc::clone(standing), told(app, jobs)))).await
 }
 
 fn body(spring: &Springtime, system: System) -> Markup {

@@ -64,7 +64,7 @@ fn an_examination_is_kept_once_and_the_hive_is_watched_no_more() {
         for _ in 0..2 {
             let kept = served.post(&format!("/dead/{larch}"), &signs).await;
             assert_eq!(kept.status, StatusCode::SEE_OTHER, "{}", kept.body);
-            assert_eq!(kept.headers["location"], format!("/hive/{larch}"));
+            assert!(kept.headers["location"].to_str().unwrap().starts_with(&format!("/hive/{larch}")));
         }
         let notes = served.store.yard(served.yard.id).await.unwrap().unwrap().notes;
         assert_eq!(notes.len(), before + 1);

@@ -7,6 +7,7 @@ use jiff::ToSpan;
 use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::film::{FilmAnswer, FilmQuestion, film};
 use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
 use snowhum_advice::now::{NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::setup::{SetupAnswer, Try, compare};
@@ -19,9 +20,12 @@ use snowhum_watch::{Sizes, Watching};
 use snowhum_weather::{Climate, Ensemble, Nearness, Place, generate};
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
 use std::path::PathBuf;
+use std::sync::{Arc, Condvar, Mutex};
 use tower::ServiceExt;
 
 pub(crate) const FEBRUARY: Date = date(2026, 2, 7);
+/// Pages that show what takes long to compute.
+const LONG: [&str; 8] = ["/fit", "/feed", "/mites", "/jobs", "/spring", "/setup", "/losses", "/tell"];
 /// Name of a yard whose weather file lies far from it.
 pub(crate) const FAR: &str = "Under the hill";
 const SPRING: Date = date(2026, 5, 15);
@@ -47,6 +51,60 @@ impl Small {
             winter.provenance.far.extend(Nearness::shipped().unwrap().far("hill.epw", higher, place));
         }
         winter
+    }
+}
+
+/// A door before the model: while it is shut, every computation waits before it.
+#[derive(Clone, Default)]
+pub(crate) struct Door(Arc<(Mutex<bool>, Condvar)>);
+
+impl Door {
+    pub(crate) fn shut(&self) {
+        *self.0.0.lock().unwrap() = true;
+    }
+
+    pub(crate) fn open(&self) {
+        *self.0.0.lock().unwrap() = false;
+        self.0.1.notify_all();
+    }
+
+    fn pass(&self) {
+        drop(self.0.1.wait_while(self.0.0.lock().unwrap(), |is_shut| *is_shut).unwrap());
+    }
+}
+
+/// The model behind a door.
+struct Slow(Door);
+
+impl Reckon for Slow {
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
+        self.0.pass();
+        Small.present(ask, before)
+    }
+
+    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {
+        self.0.pass();
+        Small.ahead(ask)
+    }
+
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String> {
+        self.0.pass();
+        Small.windows(ask)
+    }
+
+    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String> {
+        self.0.pass();
+        Small.spring(ask, now, jobs)
+    }
+
+    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String> {
+        self.0.pass();
+        Small.film(ask, plan, now)
+    }
+
+    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {
+        self.0.pass();
+        Small.setups(ask, at, tries)
     }
 }
 
@@ -109,6 +167,20 @@ impl Reckon for Small {
         Ok(spring(&SpringQuestion { apiary, now, jobs, winter: &winter, triggers: &triggers, system }))
     }
 
+    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String> {
+        let signs = snowhum_watch::Parameters::shipped().unwrap();
+        let thresholds = Thresholds::shipped().map_err(|error| error.to_string())?;
+        Ok(with_plan(ask, ask.apiary.as_of, |autumn| {
+            with_plan(ask, now.as_of.saturating_add(1.days()), |ahead| {
+                let sizes = Sizes { alive: 64, dead: 32 };
+                let (signs, thresholds, last) = (&signs, &thresholds, ask.last.as_slice());
+                let present =
+                    NowQuestion { plan: ahead, as_of: now.as_of, known_hours: 0, signs, thresholds, sizes, last };
+                film(&FilmQuestion { autumn, plan, present, now })
+            })
+        }))
+    }
+
     fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {
         with_plan(ask, ask.apiary.as_of, |question| compare(&question, at, tries)).ok_or_else(|| "no hive".to_owned())
     }
@@ -160,8 +232,32 @@ impl Served {
             None => Store::in_memory().await.unwrap(),
         };
         store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
-        let (reckon, units) = (Box::new(Small), System::Metric);
-        let opened = Opened { store: store.clone(), yard: yard.id, reckon, day: Some(day), home: None, units, reach };
+        Self::under(Box::new(Small), store, (yard, Some(day), None), reach)
+    }
+
+    /// The demo yard under a model that computes only while a door is open.
+    pub(crate) async fn behind(door: &Door) -> Self {
+        let (store, yard) = (Store::in_memory().await.unwrap(), demo());
+        store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
+        Self::under(Box::new(Slow(door.clone())), store, (yard, Some(FEBRUARY), None), Reach::this_machine())
+    }
+
+    /// The yard of a file, its notes in memory.
+    pub(crate) async fn of_file(file: PathBuf) -> Self {
+        let text = std::fs::read_to_string(&file).unwrap();
+        let (store, yard) = (Store::in_memory().await.unwrap(), snowhum_apiary::read(&text, "yard").unwrap().0);
+        store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
+        Self::under(Box::new(Small), store, (yard, Some(FEBRUARY), Some(file)), Reach::this_machine())
+    }
+
+    fn under(
+        reckon: Box<dyn Reckon>,
+        store: Store,
+        (yard, day, file): (Apiary, Option<Date>, Option<PathBuf>),
+        reach: Reach,
+    ) -> Self {
+        let units = System::Metric;
+        let opened = Opened { store: store.clone(), yard: yard.id, reckon, day, home: None, file, units, reach };
         let app = App::new(opened);
         tokio::spawn(app.clone().work());
         Self { router: router(app.clone()), app, store, yard }
@@ -174,8 +270,25 @@ impl Served {
         Answer { status: parts.status, headers: parts.headers, body: String::from_utf8(bytes.to_vec()).unwrap() }
     }
 
+    /// A page at once; one that shows a long answer once that is there.
     pub(crate) async fn get(&self, path: &str) -> Answer {
+        let is_long = LONG.iter().any(|long| path.starts_with(long));
+        if is_long { self.whole(path).await } else { self.at_once(path).await }
+    }
+
+    pub(crate) async fn at_once(&self, path: &str) -> Answer {
         self.ask(Request::get(path).body(Body::empty()).unwrap()).await
+    }
+
+    /// A page once nothing that it shows is on its way any more.
+    pub(crate) async fn whole(&self, path: &str) -> Answer {
+        loop {
+            let answer = self.at_once(path).await;
+            if !answer.body.contains(" data-waits") {
+                return answer;
+            }
+            tokio::time::sleep(std::time::Duration::from_millis(50)).await;
+        }
     }
 
     /// Sends a form from the server's own page.

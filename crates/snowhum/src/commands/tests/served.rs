@@ -8,6 +8,7 @@ use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
 use serde_json::Value;
 use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::film::FilmAnswer;
 use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::setup::{SetupAnswer, Try};
@@ -126,7 +127,7 @@ impl Winter {
         store.import_yard(&self.yard, jiff::Timestamp::now()).await.unwrap();
         let (reckon, units) = (Box::new(self.clone()), System::Metric);
         let (yard, reach) = (self.yard.id, Reach::this_machine());
-        let app = App::new(Opened { store, yard, reckon, day: Some(day), home: None, units, reach });
+        let app = App::new(Opened { store, yard, reckon, day: Some(day), home: None, file: None, units, reach });
         let work = tokio::spawn(app.clone().work());
         let router = router(app);
         let api_now = settled(&router).await;
@@ -137,8 +138,8 @@ impl Winter {
         let pages = Pages {
             yard: get(&router, "/").await,
             hives,
-            fit: get(&router, "/fit").await,
-            jobs: get(&router, "/jobs").await,
+            fit: whole(&router, "/fit").await,
+            jobs: whole(&router, "/jobs").await,
             paper: get(&router, "/paper/yard").await,
             calendar: get(&router, "/jobs.ics").await,
             api_now,
@@ -154,6 +155,17 @@ async fn get(router: &Router, path: &str) -> String {
     let response = router.clone().oneshot(request).await.unwrap();
     assert!(response.status().is_success() || path == "/api/now", "{path}: {}", response.status());
     String::from_utf8(to_bytes(response.into_body(), 10 << 20).await.unwrap().to_vec()).unwrap()
+}
+
+/// A page once nothing that it shows is on its way any more.
+async fn whole(router: &Router, path: &str) -> String {
+    loop {
+        let page = get(router, path).await;
+        if !page.contains(" data-waits") {
+            return page;
+        }
+        tokio::time::sleep(std::time::Duration::from_millis(5)).await;
+    }
 }
 
 /// Waits until the estimate is there.
@@ -181,6 +193,10 @@ impl Reckon for Winter {
     }
 
     fn spring(&self, _: &Ask, _: &NowAnswer, _: &JobsAnswer) -> Result<Springtime, String> {
+        Err("not asked here".to_owned())
+    }
+
+    fn film(&self, _: &Ask, _: &PlanAnswer, _: &NowAnswer) -> Result<FilmAnswer, String> {
         Err("not asked here".to_owned())
     }
 

@@ -14,18 +14,18 @@ pub(crate) fn sheet(view: &View) -> Markup {
         return html! { h1 { "Season summary" } p { "The estimate is on its way; print this page once it is there." } };
     };
     let answer = season(&view.apiary, &standing.present.now);
-    let system = view.settings.system;
     html! {
         h1 { (view.apiary.name) ": the season" }
         p { "From " (day(answer.from)) " " (answer.from.year()) " to " (day(answer.until)) " " (answer.until.year()) "." }
-        @for colony in &answer.colonies { (told(colony, system)) }
+        @for colony in &answer.colonies { (told(view, colony)) }
     }
 }
 
-fn told(colony: &ColonySeason, system: System) -> Markup {
+fn told(view: &View, colony: &ColonySeason) -> Markup {
+    let system = view.settings.system;
     html! {
         section class="paper season" {
-            h2 { (colony.name) " " (chip(&colony.verdict)) }
+            h2 { (colony.name) " " (chip(view, &colony.verdict)) }
             p { (capital(&colony.about)) "." }
             dl {
                 dt { "In autumn" }

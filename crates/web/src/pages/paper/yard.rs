@@ -12,16 +12,17 @@ use crate::words::{capital, date};
 
 pub(crate) fn sheet(view: &View) -> Markup {
     html! {
-        h1 { (view.apiary.name) ", " (day(view.now.date())) " " (view.now.year()) }
+        h1 { (view.apiary.name) ", " (day(view.shown_day())) " " (view.shown_day().year()) }
         @match &view.standing {
-            Some(standing) => (table(&standing.present.now, view.settings.system)),
+            Some(standing) => (table(view, &standing.present.now)),
             None => p { "The estimate is on its way; print this page once it is there." },
         }
         p class="small" { "By: the last day of the next thing. Air ______  snow ______  wind ______  walked on ____________" }
     }
 }
 
-fn table(now: &NowAnswer, system: System) -> Markup {
+fn table(view: &View, now: &NowAnswer) -> Markup {
+    let system = view.settings.system;
     html! {
         table class="yard-sheet" {
             thead { tr { @for head in ["Hive", "Word", "By", "Next", "Done"] { th scope="col" { (head) } } } }
@@ -35,7 +36,7 @@ fn table(now: &NowAnswer, system: System) -> Markup {
                                 br; span class="small" { (indoors.says) }
                             }
                         }
-                        td { (chip(&colony.verdict)) }
+                        td { (chip(view, &colony.verdict)) }
                         td { @match by { Some(by) => (date(by)), None => "–" } }
                         td { (capital(&next)) "." }
                         td { "☐" }

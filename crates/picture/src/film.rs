@@ -1,0 +1,659 @@
+//! A winter as a film: each hive drawn as it stands on a day, its parts named so that a little script moves them through
+//! the days. Without the script the day asked about stands, with the months as a table.
+
+use crate::figures::Figures;
+use crate::words::{clean, escaped};
+use snowhum_units::{Kelvin, Kilogram, Metre, Range, System};
+use std::fmt::Write;
+
+/// The style a film needs beside [`crate::stylesheet`].
+pub const FILM_STYLE: &str = include_str!("../assets/film.css");
+/// The script that moves it, a module; without it the still stands.
+pub const FILM_SCRIPT: &str = include_str!("../assets/film.js");
+/// What a page of its own needs beside.
+const PAGE_STYLE: &str = include_str!("../assets/film-page.css");
+
+/// Units of the view to a centimetre of hive.
+const SCALE: f64 = 4.0;
+/// Width of a hive's view, and of the chart under it.
+const WIDTH: f64 = 360.0;
+/// Sky over the hive, and ground under it.
+const SKY: f64 = 26.0;
+const GROUND: f64 = 22.0;
+/// Sides and lid as drawn.
+const SIDE: f64 = 9.0;
+/// Snow that is drawn, at most.
+const MOST_SNOW: f64 = 110.0;
+/// Height of the chart's plot, and where it begins and ends.
+const PLOT: (f64, f64) = (14.0, 124.0);
+const LEFT: f64 = 44.0;
+const RIGHT: f64 = 352.0;
+
+/// A winter told.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WinterFilm {
+    /// What it shows.
+    pub title: String,
+    /// Sentences under the title.
+    pub lead: Vec<String>,
+    /// Every day.
+    pub days: Vec<FilmDay>,
+    /// The day up to which it came so; after it stands what may come.
+    pub today: usize,
+    /// Every hive.
+    pub hives: Vec<FilmHive>,
+    /// Units of the words.
+    pub system: System,
+}
+
+/// A day outdoors.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FilmDay {
+    /// The day in words.
+    pub when: String,
+    /// Whether a month begins with it.
+    pub begins_month: bool,
+    /// Coldest hour.
+    pub low: Kelvin,
+    /// Warmest hour.
+    pub high: Kelvin,
+    /// Snow lying.
+    pub snow: Metre,
+}
+
+/// A hive and its winter.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FilmHive {
+    /// Its name.
+    pub name: String,
+    /// Inner width.
+    pub width: Metre,
+    /// Heights of its boxes, the lowest first.
+    pub boxes: Vec<Metre>,
+    /// Whether it is wrapped.
+    pub is_wrapped: bool,
+    /// Whether it has an upper hole.
+    pub has_hole: bool,
+    /// Food that its combs hold at most.
+    pub holds: Kilogram,
+    /// Each day.
+    pub days: Vec<FilmHiveDay>,
+    /// What was noted.
+    pub notes: Vec<FilmNote>,
+    /// What autumn foretold, in a sentence.
+    pub foretold: String,
+    /// What came, in sentences.
+    pub came: Vec<String>,
+    /// How its food compares with what was foretold; none where that is not known.
+    pub food_came: Option<FoodCame>,
+}
+
+/// A figure against the range foretold.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FoodCame {
+    /// Under it.
+    Less,
+    /// Within it.
+    AsForetold,
+    /// Over it.
+    More,
+}
+
+/// A hive at the end of a day.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FilmHiveDay {
+    /// Chance of being alive.
+    pub alive: f64,
+    /// Food.
+    pub food: Option<Range<Kilogram>>,
+    /// Food as foretold in autumn.
+    pub foretold: Option<Range<Kilogram>>,
+    /// Radius of the cluster.
+    pub radius: Option<Metre>,
+    /// Its core.
+    pub core: Option<Kelvin>,
+    /// Water caught by lid and walls, g a day.
+    pub caught: f64,
+    /// Share of the day with frost at the upper hole.
+    pub frost_at_hole: f64,
+}
+
+/// A note.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct FilmNote {
+    /// Its day.
+    pub day: usize,
+    /// The day in words.
+    pub when: String,
+    /// What was noted.
+    pub note: String,
+    /// What it moved.
+    pub moved: String,
+}
+
+impl FoodCame {
+    const ALL: [Self; 3] = [Self::Less, Self::AsForetold, Self::More];
+
+    const fn word(self) -> &'static str {
+        match self {
+            Self::Less => "less",
+            Self::AsForetold => "as foretold",
+            Self::More => "more",
+        }
+    }
+}
+
+/// Where a hive's parts lie in its view.
+struct Frame {
+    left: f64,
+    inside: f64,
+    top: f64,
+    bottom: f64,
+    ground: f64,
+    height: f64,
+}
+
+impl Frame {
+    fn of(hive: &FilmHive) -> Self {
+        let cm = |metres: Metre| (metres.get() * 100.0).clamp(5.0, 80.0) * SCALE;
+        let high: f64 = hive.boxes.iter().take(6).map(|one| cm(*one)).sum::<f64>().max(40.0);
+        let inside = cm(hive.width);
+        let top = SKY + SIDE;
+        let ground = top + high + SIDE + 8.0;
+        Self { left: (WIDTH - inside) / 2.0, inside, top, bottom: top + high, ground, height: ground + GROUND }
+    }
+
+    fn food(&self, hive: &FilmHive, day: &FilmHiveDay) -> f64 {
+        let share = day.food.map_or(0.0, |food| food.p50.get() / hive.holds.get().max(1.0));
+        share.clamp(0.0, 1.0) * (self.bottom - self.top)
+    }
+
+    fn radius(&self, day: &FilmHiveDay) -> f64 {
+        let radius = day.radius.map_or(0.0, |radius| radius.get() * 100.0 * SCALE);
+        radius.clamp(0.0, (self.inside / 2.0).min((self.bottom - self.top) / 2.0))
+    }
+}
+
+impl WinterFilm {
+    /// The film for a page that has [`crate::stylesheet`], [`FILM_STYLE`] and [`FILM_SCRIPT`].
+    #[must_use]
+    pub fn inline(&self) -> String {
+        let mut out = String::with_capacity(64 * 1_024);
+        let is_one = self.hives.len() == 1;
+        let _ = write!(out, "<div class=\"film{}\">", if is_one { " one" } else { "" });
+        self.lead.iter().for_each(|says| paragraph(&mut out, "", says));
+        let _ = write!(
+            out,
+            "<p class=\"now\">{} <span data-c=\"weather\">{}</span></p>",
+            cell(&self.when(self.today)),
+            cell(&self.outdoors(self.today))
+        );
+        out.push_str("<div class=\"stage\">");
+        for (at, hive) in self.hives.iter().enumerate() {
+            self.place(&mut out, at, hive, is_one);
+        }
+        out.push_str("</div>");
+        self.controls(&mut out);
+        self.guess(&mut out);
+        out.push_str("<section class=\"came\"><h2>Foretold, and what came</h2>");
+        for (at, hive) in self.hives.iter().enumerate() {
+            told(&mut out, at, hive);
+        }
+        out.push_str("</section><details><summary>The same as a table</summary>");
+        self.hives.iter().for_each(|hive| self.table(&mut out, hive));
+        let _ = write!(out, "</details><script type=\"application/json\">{}</script></div>", self.data(is_one));
+        out
+    }
+
+    /// The film as one file that asks nothing of a network.
+    #[must_use]
+    pub fn standalone(&self) -> String {
+        let title = cell(&self.title);
+        format!(
+            "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><meta name=\"viewport\" \
+             content=\"width=device-width, initial-scale=1\"/><meta http-equiv=\"Content-Security-Policy\" \
+             content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'\"/><title>{title}</title>\
+             <style>{}{}{PAGE_STYLE}</style></head><body><main><h1>{title}</h1>{}</main><script type=\"module\">{}</script>\
+             </body></html>\n",
+            crate::stylesheet(),
+            FILM_STYLE,
+            self.inline(),
+            FILM_SCRIPT,
+        )
+    }
+
+    fn when(&self, day: usize) -> String {
+        self.days.get(day).map_or_else(String::new, |one| format!("{}:", one.when))
+    }
+
+    fn outdoors(&self, day: usize) -> String {
+        let say = Figures { system: self.system };
+        self.days.get(day).map_or_else(String::new, |one| {
+            format!("{} to {}, snow {}", say.temperature(one.low), say.temperature(one.high), say.length(one.snow))
+        })
+    }
+
+    /// One hive as it stands on the day asked about.
+    fn place(&self, out: &mut String, at: usize, hive: &FilmHive, is_one: bool) {
+        let day = hive.days.get(self.today).copied().unwrap_or(FilmHiveDay::UNKNOWN);
+        let (name, lines) = (cell(&hive.name), self.lines(&day));
+        let _ = write!(out, "<figure data-hive=\"{at}\">");
+        self.hive(out, hive, &day);
+        if is_one {
+            self.chart(out, hive);
+        }
+        let _ = write!(out, "<figcaption><h2>{name}</h2>");
+        for (line, text) in lines.iter().enumerate() {
+            let _ = write!(out, "<p data-r=\"{line}\">{}</p>", cell(text));
+        }
+        out.push_str("</figcaption></figure>");
+    }
+
+    /// What is said of a hive on a day: alive, food, the rest.
+    fn lines(&self, day: &FilmHiveDay) -> [String; 3] {
+        let say = Figures { system: self.system };
+        if day.alive <= 0.0 {
+            return ["dead".to_owned(), String::new(), String::new()];
+        }
+        let food = day.food.map_or_else(
+            || "food unknown".to_owned(),
+            |food| {
+                let bare = |mass: Kilogram| figure(&mass.show(self.system, 1));
+                format!("food {} ({} to {})", food.p50.show(self.system, 1), bare(food.p10), bare(food.p90))
+            },
+        );
+        let cluster = day.radius.zip(day.core).map(|(radius, core)| {
+            format!("cluster {} across, core {}", say.length(Metre::new(2.0 * radius.get())), say.temperature(core))
+        });
+        let frost = if day.frost_at_hole >= 0.1 { ", frost at the hole" } else { "" };
+        let wet = format!("lid and walls catch {:.0} g of water a day{frost}", day.caught);
+        let rest = cluster.into_iter().chain([wet]).collect::<Vec<_>>().join("; ");
+        [format!("alive in {:.0} of 100 such hives", (100.0 * day.alive).clamp(1.0, 99.0)), food, rest]
+    }
+
+    fn hive(&self, out: &mut String, hive: &FilmHive, day: &FilmHiveDay) {
+        let frame = Frame::of(hive);
+        let (x, right, wide) = (frame.left, frame.left + frame.inside, frame.inside);
+        let name = cell(&hive.name);
+        let _ = write!(
+            out,
+            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} {}\" role=\"img\" aria-label=\"{name}, cut open\">",
+            number(frame.height)
+        );
+        let snow = self.snow(self.today);
+        rectangle(out, "sn-ground", "", [0.0, frame.ground, WIDTH, GROUND]);
+        // Behind the hive, so that what is in it stays in sight.
+        rectangle(out, "sn-snow", " data-p=\"snow\"", [0.0, frame.ground - snow, WIDTH, snow]);
+        rectangle(
+            out,
+            "sn-wood",
+            "",
+            [x - SIDE, frame.top - SIDE, wide + 2.0 * SIDE, frame.bottom - frame.top + 2.0 * SIDE],
+        );
+        rectangle(out, "sn-comb", "", [x, frame.top, wide, frame.bottom - frame.top]);
+        rectangle(out, "sn-reach", " data-p=\"food\"", [x, frame.top, wide, frame.food(hive, day)]);
+        self.bees(out, hive, day, &frame);
+        let mut joint = frame.bottom;
+        for one in hive.boxes.iter().take(5) {
+            joint -= (one.get() * 100.0).clamp(5.0, 80.0) * SCALE;
+            if joint > frame.top + 1.0 {
+                line(out, "", [x - SIDE, joint, right + SIDE, joint]);
+            }
+        }
+        let rime: String = (0..(wide / 14.0) as usize)
+            .map(|i| format!("M{} {}l5 9m0-9l-5 9", number(x + 6.0 + 14.0 * i as f64), number(frame.top + 1.0)))
+            .collect();
+        let _ = write!(
+            out,
+            "<path class=\"sn-l-cold\" stroke-width=\"1.6\" fill=\"none\" data-p=\"rime\" opacity=\"{}\" d=\"{rime}\"/>",
+            number((day.caught / 20.0).clamp(0.0, 1.0))
+        );
+        if hive.has_hole {
+            let (hx, hy) = (x - SIDE, frame.top + 18.0);
+            rectangle(out, "sn-hole", "", [hx, hy - 4.0, SIDE, 8.0]);
+            let _ = write!(
+                out,
+                "<path class=\"sn-l-cold\" stroke-width=\"2\" fill=\"none\" data-p=\"hole\" opacity=\"{}\" d=\"M{1} {2}h-12m2-5l8 10m0-10l-8 10\"/>",
+                number(day.frost_at_hole),
+                number(hx - 2.0),
+                number(hy)
+            );
+        }
+        if hive.is_wrapped {
+            let _ = write!(
+                out,
+                "<path class=\"sn-l-full\" stroke-width=\"2.5\" stroke-dasharray=\"7 4\" fill=\"none\" d=\"M{0} {1}V{2}H{3}V{1}\"/>",
+                number(x - SIDE - 4.0),
+                number(frame.bottom + SIDE),
+                number(frame.top - SIDE),
+                number(right + SIDE + 4.0)
+            );
+        }
+        let _ = write!(out, "<g data-p=\"lost\" opacity=\"{}\">", number(1.0 - day.alive));
+        line(out, " stroke-width=\"3\"", [x, frame.top, right, frame.bottom]);
+        line(out, " stroke-width=\"3\"", [x, frame.bottom, right, frame.top]);
+        out.push_str("</g></svg>");
+    }
+
+    fn bees(&self, out: &mut String, hive: &FilmHive, day: &FilmHiveDay, frame: &Frame) {
+        let (radius, food) = (frame.radius(day), frame.food(hive, day));
+        let middle = (frame.top + food + radius * 0.6).min(frame.bottom - radius);
+        for (part, tint, size) in [("bees", "bees", radius), ("core", "core", radius * 0.55)] {
+            let _ = write!(
+                out,
+                "<circle class=\"sn-{tint} sn-l-full\" stroke-width=\"1\" data-p=\"{part}\" cx=\"{}\" cy=\"{}\" r=\"{}\"/>",
+                number(WIDTH / 2.0),
+                number(middle),
+                number(size)
+            );
+        }
+        let _ = write!(
+            out,
+            "<text data-p=\"word\" opacity=\"{3}\" x=\"{0}\" y=\"{1}\" font-size=\"13\" text-anchor=\"middle\">bees</text>\
+             <text x=\"{0}\" y=\"{2}\" font-size=\"13\" text-anchor=\"middle\">food</text>",
+            number(WIDTH / 2.0),
+            number(middle + 4.0),
+            number(frame.top + 15.0),
+            if radius > 8.0 { 1 } else { 0 },
+        );
+    }
+
+    /// Snow on a day, in units of the view.
+    fn snow(&self, day: usize) -> f64 {
+        let depth = self.days.get(day).map_or(0.0, |one| one.snow.get());
+        (depth * 100.0 * SCALE).clamp(0.0, MOST_SNOW)
+    }
+
+    /// Food over the days: foretold, as it stood, what may come.
+    fn chart(&self, out: &mut String, hive: &FilmHive) {
+        let (top, bottom) = PLOT;
+        let most = hive
+            .days
+            .iter()
+            .flat_map(|day| [day.food, day.foretold])
+            .flatten()
+            .map(|food| food.p90.get())
+            .fold(1.0, f64::max);
+        let step = self.step();
+        let x = |day: usize| LEFT + step * day as f64;
+        let y = |mass: Kilogram| bottom - (bottom - top) * (mass.get() / most).clamp(0.0, 1.0);
+        let _ = write!(
+            out,
+            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} 176\" role=\"img\" aria-label=\"Food of {} over the winter: foretold in autumn, and as it stood\">",
+            cell(&hive.name)
+        );
+        let band = |pick: &dyn Fn(&FilmHiveDay) -> Option<Range<Kilogram>>, days: std::ops::Range<usize>| {
+            let known: Vec<(usize, Range<Kilogram>)> =
+                days.filter_map(|day| Some((day, pick(hive.days.get(day)?)?))).collect();
+            let there = known.iter().map(|(day, food)| format!("{} {}", number(x(*day)), number(y(food.p90))));
+            let back = known.iter().rev().map(|(day, food)| format!("{} {}", number(x(*day)), number(y(food.p10))));
+            let middle = known.iter().map(|(day, food)| format!("{} {}", number(x(*day)), number(y(food.p50))));
+            (there.chain(back).collect::<Vec<_>>().join("L"), middle.collect::<Vec<_>>().join("L"))
+        };
+        let (foretold, foretold_middle) = band(&|day| day.foretold, 0..hive.days.len());
+        let (_, came) = band(&|day| day.food, 0..self.today + 1);
+        let (ahead, ahead_middle) = band(&|day| day.food, self.today..hive.days.len());
+        let path = |out: &mut String, attributes: &str, d: &str| {
+            if !d.is_empty() {
+                let _ = write!(out, "<path {attributes} d=\"M{d}\"/>");
+            }
+        };
+        path(out, "class=\"sn-wide\"", &foretold);
+        path(out, "class=\"sn-l-soft\" fill=\"none\" stroke-width=\"1.2\" stroke-dasharray=\"3 3\"", &foretold_middle);
+        path(out, "class=\"sn-reach\" fill-opacity=\".6\"", &ahead);
+        path(out, "class=\"sn-l-full\" fill=\"none\" stroke-width=\"1.2\" stroke-dasharray=\"6 3\"", &ahead_middle);
+        path(out, "class=\"sn-l-full\" fill=\"none\" stroke-width=\"2.4\"", &came);
+        line(out, "", [LEFT, bottom, RIGHT, bottom]);
+        for (mass, at) in [(0.0, bottom), (most, top)] {
+            let _ = write!(
+                out,
+                "<text x=\"{}\" y=\"{}\" font-size=\"12\" text-anchor=\"end\">{}</text>",
+                number(LEFT - 4.0),
+                number(at + 4.0),
+                cell(&Kilogram::new(mass).show(self.system, 0))
+            );
+        }
+        for (day, one) in self.days.iter().enumerate().filter(|(_, one)| one.begins_month) {
+            line(out, "", [x(day), bottom, x(day), bottom + 5.0]);
+            let month = one.when.split(' ').find(|word| word.chars().all(char::is_alphabetic)).unwrap_or("");
+            let _ = write!(
+                out,
+                "<text x=\"{}\" y=\"{}\" font-size=\"12\" text-anchor=\"middle\">{}</text>",
+                number(x(day)),
+                number(bottom + 18.0),
+                cell(month)
+            );
+        }
+        for note in &hive.notes {
+            let at = x(note.day.min(self.days.len().saturating_sub(1)));
+            let _ = write!(out, "<path class=\"sn-solid\" d=\"M{} {}l4 8h-8z\"/>", number(at), number(bottom - 9.0));
+        }
+        let at = x(self.today);
+        let _ = write!(
+            out,
+            "<line class=\"sn-l-cold\" stroke-width=\"2\" data-p=\"cursor\" x1=\"{0}\" x2=\"{0}\" y1=\"{top}\" y2=\"{bottom}\"/>",
+            number(at)
+        );
+        let _ = write!(
+            out,
+            "<text x=\"2\" y=\"158\" font-size=\"12\">food: grey band foretold (8 in 10), line as it stood,</text><text x=\"2\" y=\"173\" font-size=\"12\">yellow what may come; a peak for each note</text></svg>"
+        );
+    }
+
+    /// Units of the view from day to day.
+    fn step(&self) -> f64 {
+        (RIGHT - LEFT) / self.days.len().saturating_sub(1).max(1) as f64
+    }
+
+    fn controls(&self, out: &mut String) {
+        let last = self.days.len().saturating_sub(1);
+        let _ = write!(
+            out,
+            "<div class=\"controls\" data-c=\"controls\" hidden=\"\"><button type=\"button\" data-c=\"play\">Play</button>\
+             <input type=\"range\" data-c=\"slider\" min=\"0\" max=\"{last}\" value=\"{}\" aria-label=\"Day of the winter\">\
+             <output data-c=\"date\">{}</output><button type=\"button\" data-c=\"ask\" hidden=\"\">Guess first</button></div>\
+             <p class=\"now\" data-c=\"score\" role=\"status\" hidden=\"\"></p>",
+            self.today,
+            cell(self.days.get(self.today).map_or("", |one| &one.when)),
+        );
+    }
+
+    /// What people are asked before it is shown.
+    fn guess(&self, out: &mut String) {
+        let today = cell(self.days.get(self.today).map_or("", |one| &one.when));
+        let _ = write!(
+            out,
+            "<div class=\"guess\" data-c=\"guess\" hidden=\"\"><p>The winter runs to its middle. What will be left of the food on {today}, against what autumn foretold?</p>"
+        );
+        for (at, hive) in self.hives.iter().enumerate() {
+            let Some(came) = hive.food_came else { continue };
+            let _ = write!(out, "<fieldset data-came=\"{}\"><legend>{}</legend>", came.word(), cell(&hive.name));
+            for guess in FoodCame::ALL {
+                let _ = write!(
+                    out,
+                    "<label><input type=\"radio\" name=\"guess{at}\" value=\"{0}\"> {0}</label>",
+                    guess.word()
+                );
+            }
+            out.push_str("</fieldset>");
+        }
+        out.push_str("<button type=\"button\" data-c=\"show\">Show what came</button></div>");
+    }
+
+    /// The first of each month, and the day asked about.
+    fn table(&self, out: &mut String, hive: &FilmHive) {
+        let name = cell(&hive.name);
+        let _ = write!(
+            out,
+            "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"{name} by months\"><table><caption>{name}</caption><thead><tr>"
+        );
+        for head in ["Day", "Outdoors", "Alive", "Food", "Foretold", "Inside"] {
+            let _ = write!(out, "<th scope=\"col\">{head}</th>");
+        }
+        out.push_str("</tr></thead><tbody>");
+        for (at, one) in
+            self.days.iter().enumerate().filter(|(at, one)| *at == 0 || one.begins_month || *at == self.today)
+        {
+            let Some(day) = hive.days.get(at) else { continue };
+            let [alive, food, rest] = self.lines(day);
+            let foretold = day.foretold.map_or_else(String::new, |food| {
+                format!("{} to {}", figure(&food.p10.show(self.system, 1)), food.p90.show(self.system, 1))
+            });
+            let _ = write!(
+                out,
+                "<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td><td>{}</td><td>{}</td><td>{}</td></tr>",
+                cell(&one.when),
+                cell(&self.outdoors(at)),
+                cell(&alive),
+                cell(food.trim_start_matches("food ")),
+                cell(&foretold),
+                cell(&rest),
+            );
+        }
+        out.push_str("</tbody></table></div>");
+    }
+
+    /// What the script moves the parts by: numbers, and the days in words.
+    fn data(&self, is_one: bool) -> String {
+        let units =
+            |text: String| text.split_once(char::is_whitespace).map_or_else(String::new, |(_, unit)| unit.to_owned());
+        let say = Figures { system: self.system };
+        let temperature = |kelvin: Kelvin| say.temperature(kelvin);
+        let whens: Vec<String> = self.days.iter().map(|one| format!("\"{}\"", plain(&one.when))).collect();
+        let days = |of: &dyn Fn(&FilmDay) -> String| list(self.days.iter().map(|one| numeral(&of(one))));
+        let hives: Vec<String> = self.hives.iter().map(|hive| self.hive_data(hive, is_one)).collect();
+        format!(
+            "{{\"today\":{},\"mass\":\"{}\",\"degree\":\"{}\",\"length\":\"{}\",\"when\":[{}],\"coldest\":{},\"warmest\":{},\
+             \"snow\":{},\"snowHigh\":{},\"hives\":[{}]}}",
+            self.today,
+            plain(&units(Kilogram::new(1.0).show(self.system, 1))),
+            plain(&units(temperature(Kelvin::from_celsius(1.0)))),
+            plain(&units(say.length(Metre::new(0.2)))),
+            whens.join(","),
+            days(&|one| temperature(one.low)),
+            days(&|one| temperature(one.high)),
+            days(&|one| say.length(one.snow)),
+            list((0..self.days.len()).map(|day| number(self.snow(day)))),
+            hives.join(","),
+        )
+    }
+
+    fn hive_data(&self, hive: &FilmHive, is_one: bool) -> String {
+        let (frame, say) = (Frame::of(hive), Figures { system: self.system });
+        let column = |of: &dyn Fn(&FilmHiveDay) -> Option<String>| {
+            list(hive.days.iter().map(|day| of(day).unwrap_or_else(|| "null".to_owned())))
+        };
+        let mass = |mass: Kilogram| numeral(&mass.show(self.system, 1));
+        let food = |pick: fn(&Range<Kilogram>) -> Kilogram| column(&|day| day.food.map(|food| mass(pick(&food))));
+        let mut out = format!(
+            "{{\"top\":{},\"bottom\":{},\"ground\":{},",
+            number(frame.top),
+            number(frame.bottom),
+            number(frame.ground)
+        );
+        if is_one {
+            let _ = write!(out, "\"left\":{},\"step\":{:.4},", number(LEFT), self.step());
+        }
+        let _ = write!(
+            out,
+            "\"alive\":{},\"food\":{},\"low\":{},\"high\":{},\"foodHigh\":{},\"radius\":{},\"wide\":{},\"core\":{},\"caught\":{},\
+             \"frost\":{}}}",
+            column(&|day| Some(format!("{:.0}", 1_000.0 * day.alive))),
+            food(|food| food.p50),
+            food(|food| food.p10),
+            food(|food| food.p90),
+            column(&|day| Some(format!("{:.0}", frame.food(hive, day)))),
+            column(&|day| Some(format!("{:.1}", frame.radius(day)))),
+            column(&|day| day.radius.map(|radius| numeral(&say.length(Metre::new(2.0 * radius.get()))))),
+            column(&|day| day.core.map(|core| numeral(&say.temperature(core)))),
+            column(&|day| Some(format!("{:.0}", day.caught))),
+            column(&|day| Some(format!("{:.0}", 100.0 * day.frost_at_hole))),
+        );
+        out
+    }
+}
+
+impl FilmHiveDay {
+    const UNKNOWN: Self =
+        Self { alive: 1.0, food: None, foretold: None, radius: None, core: None, caught: 0.0, frost_at_hole: 0.0 };
+}
+
+fn told(out: &mut String, at: usize, hive: &FilmHive) {
+    let _ = write!(out, "<h3>{}</h3>", cell(&hive.name));
+    paragraph(out, "", &hive.foretold);
+    hive.came.iter().for_each(|says| paragraph(out, "", says));
+    if hive.notes.is_empty() {
+        return;
+    }
+    let _ = write!(out, "<ol data-notes=\"{at}\">");
+    for note in &hive.notes {
+        let _ = write!(
+            out,
+            "<li data-day=\"{}\">{}: {}. {}.</li>",
+            note.day,
+            cell(&note.when),
+            cell(&note.note),
+            cell(&note.moved)
+        );
+    }
+    out.push_str("</ol>");
+}
+
+fn rectangle(out: &mut String, class: &str, more: &str, [x, y, width, height]: [f64; 4]) {
+    let _ = write!(
+        out,
+        "<rect class=\"{class} sn-l-full\" stroke-width=\".8\"{more} x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\"/>",
+        number(x),
+        number(y),
+        number(width),
+        number(height.max(0.0))
+    );
+}
+
+fn line(out: &mut String, more: &str, [x1, y1, x2, y2]: [f64; 4]) {
+    let _ = write!(
+        out,
+        "<path class=\"sn-l-full\"{more} d=\"M{} {}L{} {}\"/>",
+        number(x1),
+        number(y1),
+        number(x2),
+        number(y2)
+    );
+}
+
+fn paragraph(out: &mut String, class: &str, text: &str) {
+    let class = if class.is_empty() { String::new() } else { format!(" class=\"{class}\"") };
+    let _ = write!(out, "<p{class}>{}</p>", cell(text));
+}
+
+fn list(values: impl Iterator<Item = String>) -> String {
+    format!("[{}]", values.collect::<Vec<_>>().join(","))
+}
+
+/// Text as an element or an attribute holds it.
+fn cell(text: &str) -> String {
+    escaped(&clean(text))
+}
+
+/// Text in a string of a script's data: nothing in it ends the string or the script.
+fn plain(text: &str) -> String {
+    clean(text).replace(['"', '\\', '<', '>', '&'], "")
+}
+
+/// The number of a figure in words.
+fn figure(shown: &str) -> String {
+    shown.split(char::is_whitespace).next().unwrap_or("").to_owned()
+}
+
+/// The same as data.
+fn numeral(shown: &str) -> String {
+    let text = figure(shown).replace('−', "-").replace(',', "");
+    if text.parse::<f64>().is_ok_and(f64::is_finite) { text } else { "null".to_owned() }
+}
+
+fn number(value: f64) -> String {
+    let value = if value.is_finite() { value.clamp(-1e5, 1e5) } else { 0.0 };
+    let text = format!("{value:.1}");
+    let text = text.trim_end_matches('0').trim_end_matches('.');
+    if text == "-0" { "0".to_owned() } else { text.to_owned() }
+}

@@ -1,0 +1,135 @@
+//! The hives of the yard: each to be changed, and one to be added.
+
+use axum::Form;
+use axum::extract::State;
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Redirect, Response};
+use maud::{Markup, html};
+use snowhum_advice::words::day;
+use snowhum_apiary::{AnotherHive, Combs, QuickFault, SizedWord, food_words, standards, strength_words};
+
+use super::notes::Pairs;
+use crate::app::App;
+use crate::fault::Fault;
+use crate::page::{Place, page};
+use crate::view::{Asked, View};
+
+/// What can be chosen of a hive: its field, its name, and each choice in words and as a yard file has it.
+const DRESS: [(&str, &str, &[(&str, &str)]); 6] = [
+    ("boxes", "Boxes", &[("one deep", "deep"), ("two deep", "deep,deep")]),
+    (
+        "lid",
+        "Lid",
+        &[("50 mm foam", "foam 50 mm"), ("25 mm foam", "foam 25 mm"), ("straw", "straw 60 mm"), ("bare board", "")],
+    ),
+    ("wrap", "Wrap", &[("felt paper", "felt paper"), ("25 mm foam", "foam 25 mm"), ("none", "none")]),
+    ("floor", "Floor", &[("solid", "solid"), ("open mesh", "open mesh"), ("mesh with tray", "mesh with tray")]),
+    ("entrance", "Entrance", &[("reduced", "reduced"), ("full", "full")]),
+    ("upper_hole", "Upper hole", &[("20 mm", "20 mm"), ("25 mm", "25 mm"), ("none", "none")]),
+];
+
+pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
+    let view = View::of(&app).await?;
+    Ok(sheet(&view, &asked, &[]))
+}
+
+/// Takes another hive in.
+pub(crate) async fn add(State(app): State<App>, Form(pairs): Pairs) -> Result<Response, Fault> {
+    let view = View::of(&app).await?;
+    let form = Asked(pairs);
+    let another = typed(&form);
+    match view.apiary.with_another(&another) {
+        Ok(yard) => {
+            let yard = snowhum_apiary::Apiary { money: app.apiary().await?.money, ..yard };
+            app.add(&another, &yard).await?;
+            let added = yard.colonies.last().map(|colony| colony.id.0.to_string()).unwrap_or_default();
+            Ok(Redirect::to(&format!("/hives?added={added}")).into_response())
+        }
+        Err(faults) => Ok((StatusCode::UNPROCESSABLE_ENTITY, sheet(&view, &form, &faults)).into_response()),
+    }
+}
+
+fn typed(form: &Asked) -> AnotherHive {
+    let said = |name: &str| form.get(name).unwrap_or_default().to_owned();
+    AnotherHive {
+        name: said("name"),
+        kind: said("kind"),
+        boxes: said("boxes"),
+        lid: said("lid"),
+        wrap: said("wrap"),
+        floor: said("floor"),
+        entrance: said("entrance"),
+        upper_hole: said("upper_hole"),
+        strength: said("strength"),
+        food: said("food"),
+    }
+}
+
+fn sheet(view: &View, form: &Asked, faults: &[QuickFault]) -> Markup {
+    let added = form.get("added").and_then(|id| view.meant(id).ok());
+    let body = html! {
+        h1 { "Hives" }
+        @if let Some((_, colony)) = added { p class="kept" role="status" { strong { (colony.name) } " stands in the yard now." } }
+        @if !faults.is_empty() {
+            section class="caution" role="alert" {
+                h2 { "To be mended" }
+                ul { @for fault in faults { li { a href={ "#" (fault.field) } { (fault.says) } } } }
+            }
+        }
+        (add_form(view, form, faults))
+        h2 { "In the yard" }
+        ul class="evidence" {
+            @for (_, colony) in view.watched() {
+                li { strong { a href={ "/hive/" (colony.id.0) } { (colony.name) } } " " a class="way" href={ "/hive/" (colony.id.0) "/change" } { "Change, move, retire" } }
+            }
+        }
+    };
+    page(view, Place::Hives, "Hives", &body)
+}
+
+fn add_form(view: &View, form: &Asked, faults: &[QuickFault]) -> Markup {
+    let first = standards().first().map(|standard| standard.name.as_str());
+    let kind = form.get("kind").or(first);
+    html! {
+        form method="post" action="/hives" {
+            h2 { "Add one" }
+            p { "As it stood on " (day(view.apiary.as_of)) ", the day of the yard's count. What is not said is taken as usual for its kind." }
+            label for="name" { "Name" }
+            input id="name" name="name" maxlength="60" autocomplete="off" required value=(form.get("name").unwrap_or_default());
+            (fault_of("name", faults))
+            label for="kind" { "Kind of hive" }
+            select id="kind" name="kind" { @for standard in standards() { option selected[kind == Some(&standard.name)] { (standard.name) } } }
+            (fault_of("kind", faults))
+            (words("strength", "Bees", strength_words(), form))
+            (fault_of("strength", faults))
+            (words("food", "Food", food_words(), form))
+            (fault_of("food", faults))
+            @for (field, name, choices) in DRESS {
+                fieldset class="choices" id=(field) tabindex="-1" {
+                    legend { (name) }
+                    @for (words, value) in choices {
+                        label { input type="radio" name=(field) value=(value) checked[form.get(field) == Some(value)]; span { (words) } }
+                    }
+                }
+                (fault_of(field, faults))
+            }
+            button class="main" { "Add it" }
+        }
+    }
+}
+
+fn words(field: &str, asks: &str, words: &[SizedWord], form: &Asked) -> Markup {
+    html! {
+        fieldset class="choices" id=(field) tabindex="-1" {
+            legend { (asks) }
+            @for row in words.iter().filter(|row| row.combs == Combs::OneBox) {
+                label { input type="radio" name=(field) value=(row.word) checked[form.get(field) == Some(&row.word)]; span { (row.word) } }
+            }
+        }
+    }
+}
+
+fn fault_of(field: &str, faults: &[QuickFault]) -> Markup {
+    let found = faults.iter().find(|fault| fault.field == field);
+    html! { @if let Some(fault) = found { p class="caution" { (fault.says) } } }
+}
