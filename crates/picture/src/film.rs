@@ -1,6 +1,11 @@
 //! A winter as a film: each hive drawn as it stands on a day, its parts named so that a little script moves them through
 //! the days. Without the script the day asked about stands, with the months as a table.
 
+mod chart;
+mod hive;
+
+use self::chart::LEFT;
+use self::hive::Frame;
 use crate::figures::Figures;
 use crate::words::{clean, escaped};
 use snowhum_units::{Kelvin, Kilogram, Metre, Range, System};
@@ -13,21 +18,8 @@ pub const FILM_SCRIPT: &str = include_str!("../assets/film.js");
 /// What a page of its own needs beside.
 const PAGE_STYLE: &str = include_str!("../assets/film-page.css");
 
-/// Units of the view to a centimetre of hive.
-const SCALE: f64 = 4.0;
 /// Width of a hive's view, and of the chart under it.
 const WIDTH: f64 = 360.0;
-/// Sky over the hive, and ground under it.
-const SKY: f64 = 26.0;
-const GROUND: f64 = 22.0;
-/// Sides and lid as drawn.
-const SIDE: f64 = 9.0;
-/// Snow that is drawn, at most.
-const MOST_SNOW: f64 = 110.0;
-/// Height of the chart's plot, and where it begins and ends.
-const PLOT: (f64, f64) = (14.0, 124.0);
-const LEFT: f64 = 44.0;
-const RIGHT: f64 = 352.0;
 
 /// A winter told.
 #[derive(Debug, Clone, PartialEq)]
@@ -143,37 +135,6 @@ impl FoodCame {
     }
 }
 
-/// Where a hive's parts lie in its view.
-struct Frame {
-    left: f64,
-    inside: f64,
-    top: f64,
-    bottom: f64,
-    ground: f64,
-    height: f64,
-}
-
-impl Frame {
-    fn of(hive: &FilmHive) -> Self {
-        let cm = |metres: Metre| (metres.get() * 100.0).clamp(5.0, 80.0) * SCALE;
-        let high: f64 = hive.boxes.iter().take(6).map(|one| cm(*one)).sum::<f64>().max(40.0);
-        let inside = cm(hive.width);
-        let top = SKY + SIDE;
-        let ground = top + high + SIDE + 8.0;
-        Self { left: (WIDTH - inside) / 2.0, inside, top, bottom: top + high, ground, height: ground + GROUND }
-    }
-
-    fn food(&self, hive: &FilmHive, day: &FilmHiveDay) -> f64 {
-        let share = day.food.map_or(0.0, |food| food.p50.get() / hive.holds.get().max(1.0));
-        share.clamp(0.0, 1.0) * (self.bottom - self.top)
-    }
-
-    fn radius(&self, day: &FilmHiveDay) -> f64 {
-        let radius = day.radius.map_or(0.0, |radius| radius.get() * 100.0 * SCALE);
-        radius.clamp(0.0, (self.inside / 2.0).min((self.bottom - self.top) / 2.0))
-    }
-}
-
 impl WinterFilm {
     /// The film for a page that has [`crate::stylesheet`], [`FILM_STYLE`] and [`FILM_SCRIPT`].
     #[must_use]
@@ -269,180 +230,6 @@ impl WinterFilm {
         let wet = format!("lid and walls catch {:.0} g of water a day{frost}", day.caught);
         let rest = cluster.into_iter().chain([wet]).collect::<Vec<_>>().join("; ");
         [format!("alive in {:.0} of 100 such hives", (100.0 * day.alive).clamp(1.0, 99.0)), food, rest]
-    }
-
-    fn hive(&self, out: &mut String, hive: &FilmHive, day: &FilmHiveDay) {
-        let frame = Frame::of(hive);
-        let (x, right, wide) = (frame.left, frame.left + frame.inside, frame.inside);
-        let name = cell(&hive.name);
-        let _ = write!(
-            out,
-            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} {}\" role=\"img\" aria-label=\"{name}, cut open\">",
-            number(frame.height)
-        );
-        let snow = self.snow(self.today);
-        rectangle(out, "sn-ground", "", [0.0, frame.ground, WIDTH, GROUND]);
-        // Behind the hive, so that what is in it stays in sight.
-        rectangle(out, "sn-snow", " data-p=\"snow\"", [0.0, frame.ground - snow, WIDTH, snow]);
-        rectangle(
-            out,
-            "sn-wood",
-            "",
-            [x - SIDE, frame.top - SIDE, wide + 2.0 * SIDE, frame.bottom - frame.top + 2.0 * SIDE],
-        );
-        rectangle(out, "sn-comb", "", [x, frame.top, wide, frame.bottom - frame.top]);
-        rectangle(out, "sn-reach", " data-p=\"food\"", [x, frame.top, wide, frame.food(hive, day)]);
-        self.bees(out, hive, day, &frame);
-        let mut joint = frame.bottom;
-        for one in hive.boxes.iter().take(5) {
-            joint -= (one.get() * 100.0).clamp(5.0, 80.0) * SCALE;
-            if joint > frame.top + 1.0 {
-                line(out, "", [x - SIDE, joint, right + SIDE, joint]);
-            }
-        }
-        let rime: String = (0..(wide / 14.0) as usize)
-            .map(|i| format!("M{} {}l5 9m0-9l-5 9", number(x + 6.0 + 14.0 * i as f64), number(frame.top + 1.0)))
-            .collect();
-        let _ = write!(
-            out,
-            "<path class=\"sn-l-cold\" stroke-width=\"1.6\" fill=\"none\" data-p=\"rime\" opacity=\"{}\" d=\"{rime}\"/>",
-            number((day.caught / 20.0).clamp(0.0, 1.0))
-        );
-        if hive.has_hole {
-            let (hx, hy) = (x - SIDE, frame.top + 18.0);
-            rectangle(out, "sn-hole", "", [hx, hy - 4.0, SIDE, 8.0]);
-            let _ = write!(
-                out,
-                "<path class=\"sn-l-cold\" stroke-width=\"2\" fill=\"none\" data-p=\"hole\" opacity=\"{}\" d=\"M{1} {2}h-12m2-5l8 10m0-10l-8 10\"/>",
-                number(day.frost_at_hole),
-                number(hx - 2.0),
-                number(hy)
-            );
-        }
-        if hive.is_wrapped {
-            let _ = write!(
-                out,
-                "<path class=\"sn-l-full\" stroke-width=\"2.5\" stroke-dasharray=\"7 4\" fill=\"none\" d=\"M{0} {1}V{2}H{3}V{1}\"/>",
-                number(x - SIDE - 4.0),
-                number(frame.bottom + SIDE),
-                number(frame.top - SIDE),
-                number(right + SIDE + 4.0)
-            );
-        }
-        let _ = write!(out, "<g data-p=\"lost\" opacity=\"{}\">", number(1.0 - day.alive));
-        line(out, " stroke-width=\"3\"", [x, frame.top, right, frame.bottom]);
-        line(out, " stroke-width=\"3\"", [x, frame.bottom, right, frame.top]);
-        out.push_str("</g></svg>");
-    }
-
-    fn bees(&self, out: &mut String, hive: &FilmHive, day: &FilmHiveDay, frame: &Frame) {
-        let (radius, food) = (frame.radius(day), frame.food(hive, day));
-        let middle = (frame.top + food + radius * 0.6).min(frame.bottom - radius);
-        for (part, tint, size) in [("bees", "bees", radius), ("core", "core", radius * 0.55)] {
-            let _ = write!(
-                out,
-                "<circle class=\"sn-{tint} sn-l-full\" stroke-width=\"1\" data-p=\"{part}\" cx=\"{}\" cy=\"{}\" r=\"{}\"/>",
-                number(WIDTH / 2.0),
-                number(middle),
-                number(size)
-            );
-        }
-        let _ = write!(
-            out,
-            "<text data-p=\"word\" opacity=\"{3}\" x=\"{0}\" y=\"{1}\" font-size=\"13\" text-anchor=\"middle\">bees</text>\
-             <text x=\"{0}\" y=\"{2}\" font-size=\"13\" text-anchor=\"middle\">food</text>",
-            number(WIDTH / 2.0),
-            number(middle + 4.0),
-            number(frame.top + 15.0),
-            if radius > 8.0 { 1 } else { 0 },
-        );
-    }
-
-    /// Snow on a day, in units of the view.
-    fn snow(&self, day: usize) -> f64 {
-        let depth = self.days.get(day).map_or(0.0, |one| one.snow.get());
-        (depth * 100.0 * SCALE).clamp(0.0, MOST_SNOW)
-    }
-
-    /// Food over the days: foretold, as it stood, what may come.
-    fn chart(&self, out: &mut String, hive: &FilmHive) {
-        let (top, bottom) = PLOT;
-        let most = hive
-            .days
-            .iter()
-            .flat_map(|day| [day.food, day.foretold])
-            .flatten()
-            .map(|food| food.p90.get())
-            .fold(1.0, f64::max);
-        let step = self.step();
-        let x = |day: usize| LEFT + step * day as f64;
-        let y = |mass: Kilogram| bottom - (bottom - top) * (mass.get() / most).clamp(0.0, 1.0);
-        let _ = write!(
-            out,
-            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} 176\" role=\"img\" aria-label=\"Food of {} over the winter: foretold in autumn, and as it stood\">",
-            cell(&hive.name)
-        );
-        let band = |pick: &dyn Fn(&FilmHiveDay) -> Option<Range<Kilogram>>, days: std::ops::Range<usize>| {
-            let known: Vec<(usize, Range<Kilogram>)> =
-                days.filter_map(|day| Some((day, pick(hive.days.get(day)?)?))).collect();
-            let there = known.iter().map(|(day, food)| format!("{} {}", number(x(*day)), number(y(food.p90))));
-            let back = known.iter().rev().map(|(day, food)| format!("{} {}", number(x(*day)), number(y(food.p10))));
-            let middle = known.iter().map(|(day, food)| format!("{} {}", number(x(*day)), number(y(food.p50))));
-            (there.chain(back).collect::<Vec<_>>().join("L"), middle.collect::<Vec<_>>().join("L"))
-        };
-        let (foretold, foretold_middle) = band(&|day| day.foretold, 0..hive.days.len());
-        let (_, came) = band(&|day| day.food, 0..self.today + 1);
-        let (ahead, ahead_middle) = band(&|day| day.food, self.today..hive.days.len());
-        let path = |out: &mut String, attributes: &str, d: &str| {
-            if !d.is_empty() {
-                let _ = write!(out, "<path {attributes} d=\"M{d}\"/>");
-            }
-        };
-        path(out, "class=\"sn-wide\"", &foretold);
-        path(out, "class=\"sn-l-soft\" fill=\"none\" stroke-width=\"1.2\" stroke-dasharray=\"3 3\"", &foretold_middle);
-        path(out, "class=\"sn-reach\" fill-opacity=\".6\"", &ahead);
-        path(out, "class=\"sn-l-full\" fill=\"none\" stroke-width=\"1.2\" stroke-dasharray=\"6 3\"", &ahead_middle);
-        path(out, "class=\"sn-l-full\" fill=\"none\" stroke-width=\"2.4\"", &came);
-        line(out, "", [LEFT, bottom, RIGHT, bottom]);
-        for (mass, at) in [(0.0, bottom), (most, top)] {
-            let _ = write!(
-                out,
-                "<text x=\"{}\" y=\"{}\" font-size=\"12\" text-anchor=\"end\">{}</text>",
-                number(LEFT - 4.0),
-                number(at + 4.0),
-                cell(&Kilogram::new(mass).show(self.system, 0))
-            );
-        }
-        for (day, one) in self.days.iter().enumerate().filter(|(_, one)| one.begins_month) {
-            line(out, "", [x(day), bottom, x(day), bottom + 5.0]);
-            let month = one.when.split(' ').find(|word| word.chars().all(char::is_alphabetic)).unwrap_or("");
-            let _ = write!(
-                out,
-                "<text x=\"{}\" y=\"{}\" font-size=\"12\" text-anchor=\"middle\">{}</text>",
-                number(x(day)),
-                number(bottom + 18.0),
-                cell(month)
-            );
-        }
-        for note in &hive.notes {
-            let at = x(note.day.min(self.days.len().saturating_sub(1)));
-            let _ = write!(out, "<path class=\"sn-solid\" d=\"M{} {}l4 8h-8z\"/>", number(at), number(bottom - 9.0));
-        }
-        let at = x(self.today);
-        let _ = write!(
-            out,
-            "<line class=\"sn-l-cold\" stroke-width=\"2\" data-p=\"cursor\" x1=\"{0}\" x2=\"{0}\" y1=\"{top}\" y2=\"{bottom}\"/>",
-            number(at)
-        );
-        let _ = write!(
-            out,
-            "<text x=\"2\" y=\"158\" font-size=\"12\">food: grey band foretold (8 in 10), line as it stood,</text><text x=\"2\" y=\"173\" font-size=\"12\">yellow what may come; a peak for each note</text></svg>"
-        );
-    }
-
-    /// Units of the view from day to day.
-    fn step(&self) -> f64 {
-        (RIGHT - LEFT) / self.days.len().saturating_sub(1).max(1) as f64
     }
 
     fn controls(&self, out: &mut String) {

@@ -143,7 +143,7 @@ fn tints_of_one_picture_never_share_a_hatch() {
             Tint::Snow,
         ],
         &[Tint::Wood, Tint::Foam, Tint::Poly, Tint::Straw, Tint::Cloth, Tint::Metal, Tint::Plastic, Tint::Ground],
-        &[Tint::WideBand, Tint::NarrowBand, Tint::Worry],
+        &[Tint::WideBand, Tint::NarrowBand],
         &[Tint::Lives, Tint::Weak, Tint::Lost],
     ];
     for family in families {

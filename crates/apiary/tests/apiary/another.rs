@@ -1,7 +1,5 @@
 //! A hive added to a yard is what a yard file would say of it. Yards are invented.
 
-#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
-
 use snowhum_apiary::{AnotherHive, OpeningKind, demo_text, read};
 
 fn maple() -> AnotherHive {

@@ -28,7 +28,6 @@ impl Taps<'_, '_> {
     }
 
     fn within(&self, most: usize, task: &str) -> Result<()> {
-        eprintln!("{task}: {} taps of {most}", self.made);
         ensure!(self.made <= most, "{task} takes {} taps", self.made);
         Ok(())
     }

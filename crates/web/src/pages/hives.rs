@@ -14,8 +14,11 @@ use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
 
+/// Choices in words and as a yard file has them.
+type Choices = &'static [(&'static str, &'static str)];
+
 /// What can be chosen of a hive: its field, its name, and each choice in words and as a yard file has it.
-const DRESS: [(&str, &str, &[(&str, &str)]); 6] = [
+const DRESS: [(&str, &str, Choices); 6] = [
     ("boxes", "Boxes", &[("one deep", "deep"), ("two deep", "deep,deep")]),
     (
         "lid",

@@ -13,7 +13,7 @@ async fn at_once(served: &Served, path: &str) -> Answer {
     let answer = served.at_once(path).await;
     assert!(begun.elapsed() < AT_ONCE, "{path} took {:?}", begun.elapsed());
     assert_eq!(answer.status, StatusCode::OK, "{path}: {}", answer.body);
-    well_formed(&answer.body).unwrap_or_else(|wrong| panic!("{path}: {wrong}"));
+    assert_eq!(well_formed(&answer.body), Ok(()), "{path}");
     answer
 }
 

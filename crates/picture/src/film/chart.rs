@@ -1,0 +1,124 @@
+//! Food of a hive over the days of a film: foretold, as it stood, what may come.
+
+use super::{FilmHive, FilmHiveDay, WIDTH, WinterFilm, cell, line, number};
+use snowhum_units::{Kilogram, Range};
+use std::fmt::Write;
+
+/// Height of the chart's plot, and where it begins and ends.
+const PLOT: (f64, f64) = (14.0, 124.0);
+pub(super) const LEFT: f64 = 44.0;
+const RIGHT: f64 = 352.0;
+
+/// Where days and kilograms lie.
+struct Axes {
+    step: f64,
+    most: f64,
+}
+
+impl Axes {
+    fn x(&self, day: usize) -> f64 {
+        LEFT + self.step * day as f64
+    }
+
+    fn y(&self, mass: Kilogram) -> f64 {
+        PLOT.1 - (PLOT.1 - PLOT.0) * (mass.get() / self.most).clamp(0.0, 1.0)
+    }
+
+    /// A range over some days as an outline, and its middle as a line.
+    fn band(
+        &self,
+        hive: &FilmHive,
+        pick: impl Fn(&FilmHiveDay) -> Option<Range<Kilogram>>,
+        days: std::ops::Range<usize>,
+    ) -> [String; 2] {
+        let known: Vec<(usize, Range<Kilogram>)> =
+            days.filter_map(|day| Some((day, pick(hive.days.get(day)?)?))).collect();
+        let point = |day: usize, mass: Kilogram| format!("{} {}", number(self.x(day)), number(self.y(mass)));
+        let there = known.iter().map(|(day, food)| point(*day, food.p90));
+        let back = known.iter().rev().map(|(day, food)| point(*day, food.p10));
+        let middle = known.iter().map(|(day, food)| point(*day, food.p50));
+        [there.chain(back).collect::<Vec<_>>().join("L"), middle.collect::<Vec<_>>().join("L")]
+    }
+}
+
+impl WinterFilm {
+    /// The chart under a hive that is told alone.
+    pub(super) fn chart(&self, out: &mut String, hive: &FilmHive) {
+        let food = hive.days.iter().flat_map(|day| [day.food, day.foretold]).flatten();
+        let axes = Axes { step: self.step(), most: food.map(|food| food.p90.get()).fold(1.0, f64::max) };
+        let _ = write!(
+            out,
+            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} 176\" role=\"img\" aria-label=\"Food of {} over the winter: foretold in autumn, and as it stood\">",
+            cell(&hive.name)
+        );
+        self.bands(out, hive, &axes);
+        self.scales(out, &axes);
+        self.marks(out, hive, &axes);
+        out.push_str(
+            "<text x=\"2\" y=\"158\" font-size=\"12\">food: grey band foretold (8 in 10), line as it stood,</text>\
+             <text x=\"2\" y=\"173\" font-size=\"12\">yellow what may come; a peak for each note</text></svg>",
+        );
+    }
+
+    fn bands(&self, out: &mut String, hive: &FilmHive, axes: &Axes) {
+        let [foretold, foretold_middle] = axes.band(hive, |day| day.foretold, 0..hive.days.len());
+        let [_, came] = axes.band(hive, |day| day.food, 0..self.today + 1);
+        let [ahead, ahead_middle] = axes.band(hive, |day| day.food, self.today..hive.days.len());
+        let line = "fill=\"none\" stroke-width";
+        for (attributes, d) in [
+            ("class=\"sn-wide\"".to_owned(), foretold),
+            (format!("class=\"sn-l-soft\" {line}=\"1.2\" stroke-dasharray=\"3 3\""), foretold_middle),
+            ("class=\"sn-reach\" fill-opacity=\".6\"".to_owned(), ahead),
+            (format!("class=\"sn-l-full\" {line}=\"1.2\" stroke-dasharray=\"6 3\""), ahead_middle),
+            (format!("class=\"sn-l-full\" {line}=\"2.4\""), came),
+        ] {
+            if !d.is_empty() {
+                let _ = write!(out, "<path {attributes} d=\"M{d}\"/>");
+            }
+        }
+    }
+
+    fn scales(&self, out: &mut String, axes: &Axes) {
+        let (top, bottom) = PLOT;
+        line(out, "", [LEFT, bottom, RIGHT, bottom]);
+        for (mass, at) in [(0.0, bottom), (axes.most, top)] {
+            let words = Kilogram::new(mass).show(self.system, 0);
+            text(out, [LEFT - 4.0, at + 4.0], "end", &words);
+        }
+        for (day, one) in self.days.iter().enumerate().filter(|(_, one)| one.begins_month) {
+            let x = axes.x(day);
+            line(out, "", [x, bottom, x, bottom + 5.0]);
+            let month = one.when.split(' ').find(|word| word.chars().all(char::is_alphabetic)).unwrap_or("");
+            text(out, [x, bottom + 18.0], "middle", month);
+        }
+    }
+
+    /// Notes, and the day that is shown.
+    fn marks(&self, out: &mut String, hive: &FilmHive, axes: &Axes) {
+        let (top, bottom) = PLOT;
+        for note in &hive.notes {
+            let x = axes.x(note.day.min(self.days.len().saturating_sub(1)));
+            let _ = write!(out, "<path class=\"sn-solid\" d=\"M{} {}l4 8h-8z\"/>", number(x), number(bottom - 9.0));
+        }
+        let _ = write!(
+            out,
+            "<line class=\"sn-l-cold\" stroke-width=\"2\" data-p=\"cursor\" x1=\"{0}\" x2=\"{0}\" y1=\"{top}\" y2=\"{bottom}\"/>",
+            number(axes.x(self.today))
+        );
+    }
+
+    /// Units of the view from day to day.
+    pub(super) fn step(&self) -> f64 {
+        (RIGHT - LEFT) / self.days.len().saturating_sub(1).max(1) as f64
+    }
+}
+
+fn text(out: &mut String, [x, y]: [f64; 2], anchor: &str, words: &str) {
+    let _ = write!(
+        out,
+        "<text x=\"{}\" y=\"{}\" font-size=\"12\" text-anchor=\"{anchor}\">{}</text>",
+        number(x),
+        number(y),
+        cell(words)
+    );
+}
