@@ -50,6 +50,7 @@ async fn make_round(browser: &Browser<'_>, day: &str) -> Result<()> {
                   form.querySelectorAll(\"input[value='hum=heard by ear']\").forEach((one) => one.checked = true);";
     browser.run(filled, vec![json!(day)]).await?;
     let before = waiting(browser).await?.len();
+    browser.tap("[data-go='999']").await?;
     browser.tap("#round button.main").await?;
     while waiting(browser).await?.len() < before + HIVES {
         tokio::time::sleep(Duration::from_millis(10)).await;

@@ -43,6 +43,8 @@ fn a_round_is_kept_with_the_keyboard_alone() -> Result<()> {
         let chosen =
             browser.run("return document.querySelector(\"[name='0.dead']:checked\").value", Vec::new()).await?;
         ensure!(chosen == "dead=0", "an arrow chooses: {chosen}");
+        tab_to(browser, "[data-go='999']").await?;
+        press(browser, Key::Enter).await?;
         tab_to(browser, "#round button.main").await?;
         press(browser, Key::Enter).await?;
         browser.reads("noted and stored").await?;

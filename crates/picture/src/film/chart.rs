@@ -48,15 +48,14 @@ impl WinterFilm {
         let axes = Axes { step: self.step(), most: food.map(|food| food.p90.get()).fold(1.0, f64::max) };
         let _ = write!(
             out,
-            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} 176\" role=\"img\" aria-label=\"Food of {} over the winter: foretold in autumn, and as it stood\">",
+            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} 146\" role=\"img\" aria-label=\"Food of {} over the winter: foretold in autumn, and as it stood\">",
             cell(&hive.name)
         );
         self.bands(out, hive, &axes);
         self.scales(out, &axes);
         self.marks(out, hive, &axes);
         out.push_str(
-            "<text x=\"2\" y=\"158\" font-size=\"12\">food: grey band foretold (8 in 10), line as it stood,</text>\
-             <text x=\"2\" y=\"173\" font-size=\"12\">yellow what may come; a peak for each note</text></svg>",
+            "</svg><p>Food: grey band foretold (8 in 10), line as it stood, yellow what may come; a peak for each note</p>",
         );
     }
 
@@ -116,7 +115,7 @@ impl WinterFilm {
 fn text(out: &mut String, [x, y]: [f64; 2], anchor: &str, words: &str) {
     let _ = write!(
         out,
-        "<text x=\"{}\" y=\"{}\" font-size=\"12\" text-anchor=\"{anchor}\">{}</text>",
+        "<text x=\"{}\" y=\"{}\" font-size=\"14.5\" text-anchor=\"{anchor}\">{}</text>",
         number(x),
         number(y),
         cell(words)

@@ -102,10 +102,14 @@ impl WinterFilm {
                 number(size)
             );
         }
+        // Of hives side by side each is too small for words; what stands under it says them.
+        if self.hives.len() > 1 {
+            return;
+        }
         let _ = write!(
             out,
-            "<text data-p=\"word\" opacity=\"{3}\" x=\"{0}\" y=\"{1}\" font-size=\"13\" text-anchor=\"middle\">bees</text>\
-             <text x=\"{0}\" y=\"{2}\" font-size=\"13\" text-anchor=\"middle\">food</text>",
+            "<text data-p=\"word\" opacity=\"{3}\" x=\"{0}\" y=\"{1}\" font-size=\"14.5\" text-anchor=\"middle\">bees</text>\
+             <text x=\"{0}\" y=\"{2}\" font-size=\"14.5\" text-anchor=\"middle\">food</text>",
             number(WIDTH / 2.0),
             number(middle + 4.0),
             number(frame.top + 15.0),
