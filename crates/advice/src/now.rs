@@ -185,11 +185,8 @@ impl<'a> Ground<'a> {
         let scene = self.scene(&yard);
         let walls = &self.walls;
         let until = self.until();
-        let estimates: Vec<Estimate> = watchings
-            .par_iter()
-            .zip(walls)
-            .map(|(watching, wall)| watching.at(&scene, wall.as_ref(), until))
-            .collect();
+        let estimates: Vec<Estimate> =
+            watchings.par_iter().zip(walls).map(|(watching, wall)| watching.at(&scene, wall.as_ref(), until)).collect();
         let outlooks: Vec<Outlook> =
             estimates.iter().map(|estimate| estimate.outlook(&scene, self.question.plan.members)).collect();
         let openings = estimates.iter().map(|estimate| *estimate.openings()).collect();

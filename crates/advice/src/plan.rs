@@ -123,8 +123,10 @@ impl Base<'_> {
 #[must_use]
 pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
     let base = base_run(question);
-    let weighed: Vec<Vec<Weighed>> =
-        (0..base.housed.len()).into_par_iter().map(|at| actions::best(&Situation { base: &base, colony: at })).collect();
+    let weighed: Vec<Vec<Weighed>> = (0..base.housed.len())
+        .into_par_iter()
+        .map(|at| actions::best(&Situation { base: &base, colony: at }))
+        .collect();
     let mut colonies: Vec<ColonyPlan> =
         weighed.iter().enumerate().map(|(at, own)| colony_plan(&base, at, own)).collect();
     let fit = fit::fit(&base, &colonies);

@@ -112,7 +112,8 @@ impl Row {
             let laws = alike.first().map_or_else(Vec::new, |first| signs::laws(&first.sign, view, day, p));
             for column in alike {
                 let answer = signs::answer(&column.sign);
-                let chance = |law: &Option<Law>| law.as_ref().zip(answer.as_ref()).map_or(1.0, |(l, a)| l.probability(a));
+                let chance =
+                    |law: &Option<Law>| law.as_ref().zip(answer.as_ref()).map_or(1.0, |(l, a)| l.probability(a));
                 chances.extend(laws.iter().map(chance));
                 shows.push(chances.last().copied().unwrap_or(1.0).max(FAINT).same_ln());
             }

@@ -6,9 +6,9 @@ use snowhum_units::{Same, Usual};
 use snowhum_watch::{Estimate, Scene, View, signs};
 use snowhum_winter::WarmWall;
 
-use super::{Expectation, Thresholds};
 use super::evidence::date;
 use super::next_round::{self, Worth};
+use super::{Expectation, Thresholds};
 use crate::statistics::rounded;
 
 /// Days to the next look.
