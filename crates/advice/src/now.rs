@@ -8,6 +8,7 @@ mod course;
 mod evidence;
 mod expect;
 mod flight_day;
+mod food_body;
 mod lid;
 mod look_first;
 mod look_today;
@@ -21,6 +22,7 @@ pub use answer::{
     OpenFirst, StoresNow,
 };
 pub(crate) use course::CourseDay;
+pub use food_body::FoodBodyNow;
 pub use lid::may_lift;
 pub use look_today::LookToday;
 pub use next_round::{HiveLook, Looked, NextRound};
@@ -199,6 +201,7 @@ impl<'a> Ground<'a> {
                 visits: &self.visits[at],
                 expect_next: &expectations[at].0,
                 end: scene.start + jiff::SignedDuration::from_hours(until as i64),
+                looks_to: self.looks_to(),
             };
             colony::now(&base, at, &watched)
         };

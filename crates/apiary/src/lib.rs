@@ -16,6 +16,7 @@ mod comb;
 mod doubt;
 mod fault;
 mod file;
+mod food_body;
 mod hive;
 mod id;
 mod indoors;
@@ -46,6 +47,7 @@ pub use comb::{bees_on, bees_stated, brood_on, food_in, frames_covered, most_bee
 pub use doubt::Doubt;
 pub use fault::{Advisory, Fault, Faults, SealedHive, Wrong};
 pub use file::{LONGEST_FILE, MOST_HIVES, read, read_bytes};
+pub use food_body::{FoodBody, FoodBodyKind, FoodPlace, NotedFoodBody};
 pub use hive::*;
 pub use id::*;
 pub use indoors::{IndoorPlan, Room, RoomRecord, Stay};

@@ -67,6 +67,7 @@ pub(crate) fn plain(written: &str) -> String {
         "upper" => "upper hole",
         "poke" => "poke at the hole",
         "wings" => "crumpled wings",
+        "board" => return format!("board, slab or feeder: {how}"),
         "did" => return format!("done: {how}"),
         "bees" => return format!("living bees {how}"),
         "colony" => return format!("colony {how}"),

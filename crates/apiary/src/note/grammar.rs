@@ -14,7 +14,7 @@ use crate::{ColonyId, OpeningState, QueenState};
 use snowhum_units::{Bare, Fraction, Kelvin, Measured, number};
 
 /// What can be noted, each with an example.
-const EXAMPLES: [(&str, &str); 46] = [
+const EXAMPLES: [(&str, &str); 49] = [
     ("dead", "dead=22 on snow"),
     ("hook", "hook=12"),
     ("entrance", "entrance=clear"),
@@ -50,6 +50,9 @@ const EXAMPLES: [(&str, &str); 46] = [
     ("smell", "smell=yes"),
     ("colony", "colony=dead"),
     ("fed", "fed=5 kg fondant"),
+    ("board", "board=3 kg candy with pollen, rim 50 mm, hole 40 mm"),
+    ("board", "board=off"),
+    ("board", "board=eaten up"),
     ("frames", "frames=3.6 kg from Alder"),
     ("changed", "changed=lid=50 mm foam"),
     ("treated", "treated=oxalic | product: as on its label | withdrawal: nil"),
@@ -150,8 +153,8 @@ impl Entry {
         match what.as_str() {
             "words" => Ok(Self::Words(how.to_owned())),
             "queen" => queen(how),
-            "fed" | "frames" | "changed" | "treated" | "united" | "did" | "carried" | "examined" | "counted"
-            | "mites" => act(&what, how, colony, bare).map(Self::Act),
+            "fed" | "board" | "frames" | "changed" | "treated" | "united" | "did" | "carried" | "examined"
+            | "counted" | "mites" => act(&what, how, colony, bare).map(Self::Act),
             _ => sign(&what, how, bare).map(Self::Sign),
         }
     }

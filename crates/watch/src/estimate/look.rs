@@ -232,6 +232,11 @@ impl Estimate {
         let members = &mut self.strata.alive.members;
         match act {
             Act::Fed { feed, mass_kg } => members.act(scene.yard, fed(*feed, *mass_kg)),
+            Act::FoodPutOn(body) => {
+                members.act(scene.yard, Action::FoodPutOn { stores: body.worth(), place: body.place });
+            }
+            Act::FoodTakenOff => members.act(scene.yard, Action::FoodTakenOff),
+            Act::FoodEatenUp => members.act(scene.yard, Action::FoodEatenUp),
             Act::FramesFrom { stores_kg, .. } => members.act(scene.yard, Action::HangFrames { stores: *stores_kg }),
             Act::BroughtNear => members.act(scene.yard, Action::BringNear),
             // Of what a later count has seen the work, that count speaks.

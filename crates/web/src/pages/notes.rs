@@ -54,7 +54,8 @@ fn written(form: &Asked, system: System) -> Result<Vec<String>, String> {
     let typed = form.get("line").into_iter().flat_map(snowhum_apiary::split_entries);
     let tapped = AT_A_HIVE.iter().filter_map(|question| form.get(question.field)).collect::<Vec<_>>();
     let chosen = form.every("entry");
-    Ok(typed.chain(tapped).chain(chosen).map(str::to_owned).chain(fed(form, system)?).collect())
+    let board = form.get("board").map(|body| format!("board={body}"));
+    Ok(typed.chain(tapped).chain(chosen).map(str::to_owned).chain(fed(form, system)?).chain(board).collect())
 }
 
 /// Food given: a bare number is in the keeper's units.

@@ -1,7 +1,7 @@
 //! Where a colony sits and where its food lies, drawn from shares: over it, round it, beside it, at the far side.
 
 use snowhum_advice::HiveAnswer;
-use snowhum_apiary::food_in;
+use snowhum_apiary::{StoresPlace, food_in};
 use snowhum_picture::{Stores, StoresState};
 use snowhum_units::{Fraction, Kilogram, Metre};
 use snowhum_winter::Housed;
@@ -37,7 +37,7 @@ struct Room {
 pub(crate) fn place(housed: &Housed, within: &Within, settled: Option<&HiveAnswer>) -> Place {
     let room = room(housed);
     let radius = settled.map_or(SOME_RADIUS_M, |answer| answer.radius_cm / 100.0);
-    let shares = housed.colony.stores.place;
+    let shares = sits(housed, within);
     let total = within.stores_kg;
     let near = shares.touched + shares.above + shares.beside;
     let reach = within.reach_kg.map_or(total * near, |reach| reach.min(total));
@@ -70,6 +70,15 @@ pub(crate) fn place(housed: &Housed, within: &Within, settled: Option<&HiveAnswe
         blocks.iter_mut().for_each(|block| block.state = StoresState::OutOfReach);
     }
     Place { cluster_height: Metre::new(middle + 0.022), stores: blocks.iter().flat_map(|b| split(housed, b)).collect() }
+}
+
+/// Where food sits: a cluster that has come up to a board has eaten what lay over it.
+fn sits(housed: &Housed, within: &Within) -> StoresPlace {
+    let place = housed.colony.stores.place;
+    match within.food_body.is_some_and(|seen| seen.is_under_it()) {
+        true => StoresPlace { above: 0.0, beside: place.beside + place.above, ..place },
+        false => place,
+    }
 }
 
 fn room(housed: &Housed) -> Room {
