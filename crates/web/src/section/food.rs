@@ -48,7 +48,13 @@ pub(crate) fn place(housed: &Housed, within: &Within, settled: Option<&HiveAnswe
     let above = (part(shares.above) / kg_per_m).min(room.height * 0.7);
     let touched = (part(shares.touched) / kg_per_m).min(room.height * 0.4);
     let top = room.height - above;
-    let middle = (top - 0.35 * touched - 0.4 * radius).clamp(radius.min(room.height / 2.0), room.height);
+    // Bees do not pass a board that lies on the top bars.
+    let highest = if within.food_body.is_some() { room.height - radius } else { room.height };
+    let lowest = radius.min(room.height / 2.0);
+    let middle = match within.food_body.is_some_and(|seen| seen.is_under_it()) {
+        true => highest.max(lowest),
+        false => (top - 0.35 * touched - 0.4 * radius).clamp(lowest, highest.max(lowest)),
+    };
     let beside = part(shares.beside) / 2.0;
     let far = total - reach;
     let side = |state, left: f64, right: f64, kilograms: f64| {
