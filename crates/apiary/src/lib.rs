@@ -55,7 +55,7 @@ pub use materials::{StockMaterial, material, materials};
 pub use mite_count::MiteCount;
 pub use nearest::nearest_names;
 pub use note::*;
-pub use opening_state::{NotedOpening, NotedOpenings, OpeningState};
+pub use opening_state::{NotedOpening, NotedOpenings, OpeningHeights, OpeningState};
 pub use openings::{Aperture, Guard, guards};
 pub use past::{AutumnCount, PastWinter, SeasonFault};
 pub use past_text::season_text;

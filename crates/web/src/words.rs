@@ -68,6 +68,8 @@ pub(crate) fn plain(written: &str) -> String {
         "poke" => "poke at the hole",
         "wings" => "crumpled wings",
         "board" => return format!("board, slab or feeder: {how}"),
+        "lid" => "under the lid, by hand",
+        "snow" => "snow at the box",
         "did" => return format!("done: {how}"),
         "bees" => return format!("living bees {how}"),
         "colony" => return format!("colony {how}"),

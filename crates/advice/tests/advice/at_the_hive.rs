@@ -53,6 +53,28 @@ fn a_board_is_said_to_be_reached_only_where_the_cluster_has_come_up_to_it() {
 }
 
 #[test]
+fn a_warm_hand_under_the_lid_raises_a_colony_in_doubt_and_a_cold_one_does_not() {
+    let alive = |line: &str| {
+        let mut yard = apiary();
+        note(&mut yard, "Aspen", FEBRUARY, line);
+        let answer = asked(&yard, FEBRUARY);
+        let aspen = colony(&answer, "Aspen");
+        (aspen.evidence[0].alive_before, aspen.alive)
+    };
+    let (warm, cold) = (alive("lid=warm"), alive("lid=cold"));
+    assert!(warm.1 > warm.0 && cold.1 < cold.0 && cold.1 > 0.3 * cold.0, "{warm:?} {cold:?}");
+}
+
+#[test]
+fn what_lies_behind_a_guard_is_held_against_a_range_that_can_be_left() {
+    let mut yard = apiary();
+    note(&mut yard, "Juniper", FEBRUARY, "dead=120 behind guard");
+    let answer = asked(&yard, FEBRUARY);
+    let usual = colony(&answer, "Juniper").evidence[0].dead_bees[0].usual;
+    assert!(usual.least > 3 && usual.most < 20 * usual.least.max(1), "{usual:?}");
+}
+
+#[test]
 fn four_silent_dry_looks_leave_a_colony_that_was_likely_alive_in_doubt_and_no_more() {
     let mut yard = apiary();
     yard.notes.clear();

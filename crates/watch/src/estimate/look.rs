@@ -174,7 +174,8 @@ impl Estimate {
     /// What was looked at is old from now on, and openings are as they were seen.
     fn looked_at(&mut self, scene: &Scene<'_>, seen: &[Sign]) {
         self.looked(seen);
-        self.openings_noted(scene, |openings, at| seen.iter().for_each(|sign| openings.see(sign, at)));
+        let heights = self.showing.hive.opening_heights();
+        self.openings_noted(scene, |openings, at| openings.look(seen.iter(), &heights, at));
     }
 
     fn looked(&mut self, seen: &[Sign]) {

@@ -231,6 +231,10 @@ fn note_form(view: &View, colony: &Colony) -> Markup {
                 @for question in round::AT_A_HIVE.iter().filter(|one| !one.is_of_hole() || view.has_upper_hole(colony)) {
                     (question.shown(question.field, view.is_indoors(colony)))
                 }
+                @if !view.is_indoors(colony) {
+                    label for="depth" { "Snow against the box, over the ground," (round::Figure::Depth.unit(view.settings.system)) }
+                    input id="depth" name="depth" inputmode="decimal" maxlength="12" autocomplete="off";
+                }
                 (fed(view))
                 (board(view, colony))
                 label for="words" { "Free words" }

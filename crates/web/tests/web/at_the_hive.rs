@@ -90,6 +90,28 @@ fn a_candy_board_is_put_on_drawn_with_what_is_left_and_taken_off_by_a_tap() {
     });
 }
 
+#[test]
+fn snow_measured_at_the_box_buries_the_entrance_it_reaches_until_undone() {
+    run(|served| async move {
+        served.settled().await;
+        let page = format!("/hive/{}", served.colony("Alder"));
+        assert!(served.get("/round").await.body.contains("data-before=\"snow=\""), "typed on the round");
+        let snow = [("visit", VISIT), ("depth", "55"), ("on", "2026-01-03")];
+        assert_eq!(served.post(&format!("{page}/note"), &snow).await.status, StatusCode::SEE_OTHER);
+        assert!(noted(&served, "Alder").await.contains(&"snow=55 cm".to_owned()), "a bare depth is in the keeper's unit");
+        served.settled().await;
+        let buried = served.get(&page).await.body;
+        assert!(buried.contains("noted drifted over on 3 January") && !buried.contains("Upper hole noted"));
+        let warm = [("visit", "019a0000-0000-7000-8000-000000000079"), ("line", "lid=warm")];
+        assert_eq!(served.post(&format!("{page}/note"), &warm).await.status, StatusCode::SEE_OTHER);
+        for _ in 0..2 {
+            served.post(&format!("{page}/undo"), &[]).await;
+        }
+        served.settled().await;
+        assert!(!served.get(&page).await.body.contains("noted drifted over"), "as if it had never been noted");
+    });
+}
+
 fn capital(text: &str) -> String {
     snowhum_advice::words::capital(text)
 }
