@@ -6,9 +6,9 @@ use snowhum_units::{Same, Usual};
 use snowhum_watch::{Estimate, Scene, View, signs};
 use snowhum_winter::WarmWall;
 
-use super::Expectation;
 use super::evidence::date;
 use super::next_round::{self, Worth};
+use super::{Expectation, Thresholds};
 use crate::statistics::rounded;
 
 /// Days to the next look.
@@ -21,18 +21,19 @@ pub(super) fn all(
     scene: &Scene<'_>,
     estimates: &[Estimate],
     walls: &[Option<WarmWall>],
-    until: usize,
+    (until, thresholds): (usize, &Thresholds),
 ) -> Vec<(Expectation, Vec<Worth>)> {
     let hour = (until + 24 * (NEXT_LOOK_DAYS - 1) + NOON).min(24 * scene.yard.environment.days());
     let ahead = |(estimate, wall): (&Estimate, &Option<WarmWall>)| {
         let mut estimate = estimate.clone();
         estimate.deal_weather(scene);
         let days = (0..NEXT_LOOK_DAYS).flat_map(|day| next_round::HOURS.map(|hour| until + 24 * day + hour));
-        let hours = days.filter(|at| *at < hour);
+        let asked = next_round::is_worth_asking(&estimate, thresholds);
+        let hours = days.filter(|at| asked && *at < hour);
         let mut worths = Vec::new();
         for at in hours.chain([hour]) {
             estimate.advance(scene, wall.as_ref(), at);
-            worths.extend(next_round::worth(scene, &estimate));
+            worths.extend(asked.then(|| next_round::worth(scene, &estimate)).flatten());
         }
         (one(scene, &estimate, hour), worths)
     };

@@ -14,7 +14,7 @@ use crate::words::day;
 /// Hours of a day that are weighed, as ends of hours of the day: ten, one and three o'clock.
 pub(super) const HOURS: [usize; 3] = [11, 14, 16];
 /// Every so manieth particle is asked.
-const NTH: usize = 8;
+const NTH: usize = 16;
 /// Hives named.
 const NAMED: usize = 3;
 
@@ -160,6 +160,11 @@ impl NextRound {
         let more = if more > 0 { format!(" and {more} more") } else { String::new() };
         format!("{}{more}", named.join(", "))
     }
+}
+
+/// Whether any look could tell enough of a hive to be named: none takes away more doubt than there is.
+pub(super) fn is_worth_asking(estimate: &Estimate, thresholds: &Thresholds) -> bool {
+    estimate.doubt() >= thresholds.look_tells.value
 }
 
 /// What a look at one hive at this hour would tell at best.
