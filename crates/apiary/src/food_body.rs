@@ -119,7 +119,8 @@ impl FoodBody {
         let Some((words, kind)) = found else {
             return Err(Wrong::new(format!("\"{}\" is no food that is put on a hive", text.trim()), REMEDY));
         };
-        let mass = rest[..rest.len() - words.len()].trim_end().trim_end_matches(" fondant in a").trim_end_matches(" of");
+        let mass =
+            rest[..rest.len() - words.len()].trim_end().trim_end_matches(" fondant in a").trim_end_matches(" of");
         let mass_kg = Kilogram::read(mass.trim(), bare)?;
         if !(mass_kg.get() > 0.0 && mass_kg.get() <= MOST_KG) {
             return Err(Wrong::new(format!("\"{}\" cannot be", text.trim()), "write the food's weight, up to 20 kg"));
@@ -155,7 +156,9 @@ impl FoodBody {
     /// In words, in the keeper's units.
     #[must_use]
     pub fn show(&self, system: System) -> String {
-        self.with(self.mass_kg.show(system, 1), &|length| Metre::new((length.get() * 1e3).round() / 1e3).show(system, 0))
+        self.with(self.mass_kg.show(system, 1), &|length| {
+            Metre::new((length.get() * 1e3).round() / 1e3).show(system, 0)
+        })
     }
 
     fn with(&self, mass: String, length: &dyn Fn(Metre) -> String) -> String {

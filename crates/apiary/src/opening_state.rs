@@ -274,7 +274,8 @@ mod tests {
         let hive = OpeningHeights { entrance: Some(Metre::new(0.41)), upper_hole: Some(Metre::new(0.85)) };
         let snow = |depth| Sign::SnowAtBox { depth_m: Metre::new(depth) };
         let mut openings = NotedOpenings::default();
-        let states = |openings: &NotedOpenings| [openings.entrance, openings.upper_hole].map(|one| one.map(|one| one.state));
+        let states =
+            |openings: &NotedOpenings| [openings.entrance, openings.upper_hole].map(|one| one.map(|one| one.state));
         openings.look([snow(0.3)].iter(), &hive, at(1));
         assert_eq!(states(&openings), [None, None], "below both");
         openings.look([snow(0.5)].iter(), &hive, at(2));
@@ -283,7 +284,11 @@ mod tests {
         assert_eq!(states(&openings), [Some(OpeningState::Cleared), Some(OpeningState::DriftedOver)]);
         openings.look([Sign::UpperEntrance(OpeningState::Iced)].iter(), &hive, at(4));
         openings.look([snow(1.0)].iter(), &hive, at(5));
-        assert_eq!(states(&openings), [Some(OpeningState::DriftedOver), Some(OpeningState::Iced)], "ice under snow is ice");
+        assert_eq!(
+            states(&openings),
+            [Some(OpeningState::DriftedOver), Some(OpeningState::Iced)],
+            "ice under snow is ice"
+        );
         openings.look([snow(0.2)].iter(), &hive, at(6));
         assert_eq!(states(&openings), [Some(OpeningState::Clear), Some(OpeningState::Iced)]);
     }

@@ -169,7 +169,9 @@ pub fn sample_visit_in(
 
 fn law_of(sign: &Sign, look: &Look<'_>) -> Option<Law> {
     let law = match sign {
-        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::SnowAtBox { .. } | Sign::Poke(Poked::NotTried) => return None,
+        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::SnowAtBox { .. } | Sign::Poke(Poked::NotTried) => {
+            return None;
+        }
         Sign::DeadBees { place, .. } => dead_bees::law(*place, look),
         Sign::UpperHole(_) => upper_hole::law(look),
         Sign::Hum { how, .. } => hum::law(*how, look),

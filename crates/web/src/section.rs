@@ -75,7 +75,8 @@ impl Within {
         Self {
             seen_dead: colony.seen_dead,
             bees: colony.bees.as_ref().filter(|_| !colony.is_gone()).map(|bees| bees.p50),
-            stores_kg: (colony.stores_kg.total.map_or(housed.colony.stores.total.p50.get(), |range| range.p50) - body_kg)
+            stores_kg: (colony.stores_kg.total.map_or(housed.colony.stores.total.p50.get(), |range| range.p50)
+                - body_kg)
                 .max(0.0),
             reach_kg: colony.stores_kg.reachable.map(|range| (range.p50 - body_kg).max(0.0)),
             food_body,

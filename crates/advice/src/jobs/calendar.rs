@@ -80,8 +80,11 @@ fn fortnight(answer: &JobsAnswer) -> Option<Entry> {
         day: answer.next_round.as_ref()?.by_custom()?,
         kind: Kind::About,
         what: "Yard round".to_owned(),
-        says: ["Two weeks after the last look: a look at every entrance, and what lies before it.".to_owned(), invented(answer)]
-            .join("\n"),
+        says: [
+            "Two weeks after the last look: a look at every entrance, and what lies before it.".to_owned(),
+            invented(answer),
+        ]
+        .join("\n"),
     })
 }
 

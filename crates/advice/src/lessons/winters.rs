@@ -2,7 +2,9 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Act, Apiary, ColonyId, Feed, FoodBody, FoodBodyKind, Mites, Money, STORES_PER_SUGAR, winter_year};
+use snowhum_apiary::{
+    Act, Apiary, ColonyId, Feed, FoodBody, FoodBodyKind, Mites, Money, STORES_PER_SUGAR, winter_year,
+};
 
 use super::outcome::{self, Fate, Outcome};
 use super::season::{Diary, Season};

@@ -36,7 +36,12 @@ pub struct FoodBodyNow {
 }
 
 /// What is on the hive at a moment; none where nothing is.
-pub(super) fn of(base: &Base<'_>, at: usize, standing: &Standing, (end, to): (Timestamp, LooksTo)) -> Option<FoodBodyNow> {
+pub(super) fn of(
+    base: &Base<'_>,
+    at: usize,
+    standing: &Standing,
+    (end, to): (Timestamp, LooksTo),
+) -> Option<FoodBodyNow> {
     let (apiary, system) = (base.question.apiary, base.question.system);
     let noted = apiary.food_body(base.housed[at].colony.id, end)?;
     let zone = TimeZone::get(&apiary.site.zone).unwrap_or(TimeZone::UTC);
@@ -62,7 +67,10 @@ fn says(now: &FoodBodyNow, to: LooksTo, system: System) -> String {
     match now.reached {
         chance if chance >= REACHED => format!("{what}, {since}: the cluster has reached it ({reached}); {left}"),
         chance if chance > NOT_REACHED => {
-            format!("{what}, {since}: nobody knows whether the cluster has reached it ({reached}); {}; {left}", when(now, to))
+            format!(
+                "{what}, {since}: nobody knows whether the cluster has reached it ({reached}); {}; {left}",
+                when(now, to)
+            )
         }
         _ => format!("{what}, {since}: not reached ({reached}), so it feeds nobody yet; {}", when(now, to)),
     }
@@ -72,9 +80,12 @@ fn says(now: &FoodBodyNow, to: LooksTo, system: System) -> String {
 fn when(now: &FoodBodyNow, to: LooksTo) -> String {
     match (now.reached_by.p10, now.reached_by.p50) {
         (None, _) => format!("in 9 of 10 winters it is not by {}", to.goal()),
-        (Some(early), None) => format!("likelier than not it is not by {}; 1 in 10 has it by {}", to.goal(), day(early)),
+        (Some(early), None) => {
+            format!("likelier than not it is not by {}; 1 in 10 has it by {}", to.goal(), day(early))
+        }
         (Some(early), Some(middle)) => {
-            let late = now.reached_by.p90.map_or_else(|| format!("not by {}", to.goal()), |late| format!("by {}", day(late)));
+            let late =
+                now.reached_by.p90.map_or_else(|| format!("not by {}", to.goal()), |late| format!("by {}", day(late)));
             format!("half of such hives reach it by {}, 1 in 10 by {}, the slowest {late}", day(middle), day(early))
         }
     }

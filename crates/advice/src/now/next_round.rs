@@ -54,7 +54,9 @@ impl Looked {
 
     fn answers(self, place: DeadPlace) -> Vec<Sign> {
         match self {
-            Self::DeadBees | Self::DeadOnFloor => DeadCount::BANDS.map(|count| Sign::DeadBees { count, place }).to_vec(),
+            Self::DeadBees | Self::DeadOnFloor => {
+                DeadCount::BANDS.map(|count| Sign::DeadBees { count, place }).to_vec()
+            }
             Self::Poke => [Poked::Answered, Poked::Silent].map(Sign::Poke).to_vec(),
             Self::Hole => [UpperHoleSign::NewRime, UpperHoleSign::Rime, UpperHoleSign::Damp, UpperHoleSign::Dry]
                 .map(Sign::UpperHole)
@@ -106,7 +108,8 @@ pub struct NextRound {
 
 impl NextRound {
     /// Nothing to learn.
-    pub(super) const NONE: Self = Self { on: None, hour: 0, air_c: 0.0, looks: Vec::new(), fortnight: None, doubt: 0.0 };
+    pub(super) const NONE: Self =
+        Self { on: None, hour: 0, air_c: 0.0, looks: Vec::new(), fortnight: None, doubt: 0.0 };
 
     /// The best hour for the whole yard, of what each hive would tell at each; hives that are gone tell nothing.
     pub(super) fn of(names: &[(String, f64)], worth: &[Vec<Worth>], first_day: Date, thresholds: &Thresholds) -> Self {
@@ -127,7 +130,14 @@ impl NextRound {
             return Self { doubt, ..Self::NONE };
         };
         let (on, hour) = (date(first_day, hour), (hour - 1) % 24);
-        Self { on: Some(on), hour, air_c, looks: looks.into_iter().map(|(look, _)| look).collect(), fortnight: None, doubt }
+        Self {
+            on: Some(on),
+            hour,
+            air_c,
+            looks: looks.into_iter().map(|(look, _)| look).collect(),
+            fortnight: None,
+            doubt,
+        }
     }
 
     /// The day of the fortnightly walk, unless a walk that tells more comes before it.

@@ -131,14 +131,13 @@ fn build(
     let floor_kind = section.get("floor", report).map_or(Some(FloorKind::Solid), |entry| entry.parsed(report));
     let ((name, id), kind) = (named?, kind?);
     let (boxes, dress, place, ways) = (stack?, dress?, place?, ways?);
-    let floor = floor_of(floor_kind?, &boxes).ok()?;
     say_defaults(section, report);
     Some(cut(
         Hive {
             id,
             name: name.to_owned(),
             standard: kind_name(&kind),
-            floor,
+            floor: floor_of(floor_kind?, &boxes).ok()?,
             frames: place.way,
             lid_breathes: dress.breathes,
             wall_absorptance: dress.wall_colour.unwrap_or_else(|| face(outermost(&dress.wrap, &boxes))),

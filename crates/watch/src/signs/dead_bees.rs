@@ -28,9 +28,5 @@ pub(super) fn law(place: DeadPlace, look: &Look<'_>) -> Law {
         DeadPlace::Guard | DeadPlace::Hook => p.dead_size_raked.value,
         DeadPlace::Snow | DeadPlace::Ground | DeadPlace::Board | DeadPlace::Tray => p.dead_size.value,
     };
-    Law::Count {
-        mean: found * left + p.dead_stray_mean.value,
-        size: size * left,
-        stray: p.dead_stray.value,
-    }
+    Law::Count { mean: found * left + p.dead_stray_mean.value, size: size * left, stray: p.dead_stray.value }
 }

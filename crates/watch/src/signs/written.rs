@@ -24,7 +24,9 @@ const HEFTS: [Heft; 3] = [Heft::Light, Heft::Fair, Heft::Heavy];
 #[must_use]
 pub fn answer(sign: &Sign) -> Option<Answer> {
     let answer = match sign {
-        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::SnowAtBox { .. } | Sign::Poke(Poked::NotTried) => return None,
+        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::SnowAtBox { .. } | Sign::Poke(Poked::NotTried) => {
+            return None;
+        }
         Sign::DeadBees { count, .. } => {
             let (least, most) = count.bounds();
             Answer::Count(least, most)

@@ -56,7 +56,14 @@ fn written(form: &Asked, system: System) -> Result<Vec<String>, String> {
     let chosen = form.every("entry");
     let depth = form.get("depth").map(|depth| Figure::Depth.written("snow=", depth, system));
     let board = form.get("board").map(|body| format!("board={body}"));
-    Ok(typed.chain(tapped).chain(chosen).map(str::to_owned).chain(fed(form, system)?).chain(board).chain(depth).collect())
+    Ok(typed
+        .chain(tapped)
+        .chain(chosen)
+        .map(str::to_owned)
+        .chain(fed(form, system)?)
+        .chain(board)
+        .chain(depth)
+        .collect())
 }
 
 /// Food given: a bare number is in the keeper's units.

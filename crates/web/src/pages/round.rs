@@ -146,11 +146,7 @@ pub(crate) const FURTHER: [Question; 6] = [
     },
     Question { asks: "Robbers", field: "robbers", answers: &[("yes", "robbers=yes"), ("no", "robbers=no")] },
     Question { asks: "Wasps", field: "wasps", answers: &[("yes", "wasps=yes"), ("no", "wasps=no")] },
-    Question {
-        asks: "Under the lid, by hand",
-        field: "lid",
-        answers: &[("warm", "lid=warm"), ("cold", "lid=cold")],
-    },
+    Question { asks: "Under the lid, by hand", field: "lid", answers: &[("warm", "lid=warm"), ("cold", "lid=cold")] },
     Question {
         asks: "Lifted by hand",
         field: "heft",

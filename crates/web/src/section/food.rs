@@ -48,13 +48,7 @@ pub(crate) fn place(housed: &Housed, within: &Within, settled: Option<&HiveAnswe
     let above = (part(shares.above) / kg_per_m).min(room.height * 0.7);
     let touched = (part(shares.touched) / kg_per_m).min(room.height * 0.4);
     let top = room.height - above;
-    // Bees do not pass a board that lies on the top bars.
-    let highest = if within.food_body.is_some() { room.height - radius } else { room.height };
-    let lowest = radius.min(room.height / 2.0);
-    let middle = match within.food_body.is_some_and(|seen| seen.is_under_it()) {
-        true => highest.max(lowest),
-        false => (top - 0.35 * touched - 0.4 * radius).clamp(lowest, highest.max(lowest)),
-    };
+    let middle = middle(within, &room, radius, (above, touched));
     let beside = part(shares.beside) / 2.0;
     let far = total - reach;
     let side = |state, left: f64, right: f64, kilograms: f64| {
@@ -76,6 +70,20 @@ pub(crate) fn place(housed: &Housed, within: &Within, settled: Option<&HiveAnswe
         blocks.iter_mut().for_each(|block| block.state = StoresState::OutOfReach);
     }
     Place { cluster_height: Metre::new(middle + 0.022), stores: blocks.iter().flat_map(|b| split(housed, b)).collect() }
+}
+
+/// How high over the lowest comb the middle of a cluster is, under so much height of food over it and of food touched. Bees
+/// do not pass a board on the top bars, and keep from one that they have not come up to.
+fn middle(within: &Within, room: &Room, radius: f64, (above, touched): (f64, f64)) -> f64 {
+    /// Least room between a cluster and a board that it has not reached, m (drawing only).
+    const APART_M: f64 = 0.03;
+    let lowest = radius.min(room.height / 2.0);
+    let free = room.height - above - 0.35 * touched - 0.4 * radius;
+    match within.food_body {
+        None => free.clamp(lowest, room.height),
+        Some(seen) if seen.is_under_it() => (room.height - radius).max(lowest),
+        Some(_) => free.clamp(lowest, (room.height - radius - above.max(APART_M)).max(lowest)),
+    }
 }
 
 /// Where food sits: a cluster that has come up to a board has eaten what lay over it.

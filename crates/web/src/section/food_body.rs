@@ -63,14 +63,17 @@ impl Seen {
             words += if known >= DRAWN_AT { ", reached" } else { ", not reached" };
         }
         SectionFood {
-            name: snowhum_advice::words::capital(self.body.kind.words()) + if self.body.pollen { " with pollen" } else { "" },
+            name: snowhum_advice::words::capital(self.body.kind.words())
+                + if self.body.pollen { " with pollen" } else { "" },
             state,
             lies: if self.body.kind == FoodBodyKind::FrameFeeder { FoodLies::AmongCombs } else { FoodLies::OnTopBars },
             left: Fraction::new((middle - width / 2.0).clamp(0.0, 1.0)),
             right: Fraction::new((middle + width / 2.0).clamp(0.0, 1.0)),
             thickness: Metre::new(thickness),
             hole: self.body.hole_m,
-            remaining: Fraction::new((self.left.get() / self.body.mass_kg.get().max(f64::MIN_POSITIVE)).clamp(0.0, 1.0)),
+            remaining: Fraction::new(
+                (self.left.get() / self.body.mass_kg.get().max(f64::MIN_POSITIVE)).clamp(0.0, 1.0),
+            ),
             words,
         }
     }

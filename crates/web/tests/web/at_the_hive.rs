@@ -98,7 +98,10 @@ fn snow_measured_at_the_box_buries_the_entrance_it_reaches_until_undone() {
         assert!(served.get("/round").await.body.contains("data-before=\"snow=\""), "typed on the round");
         let snow = [("visit", VISIT), ("depth", "55"), ("on", "2026-01-03")];
         assert_eq!(served.post(&format!("{page}/note"), &snow).await.status, StatusCode::SEE_OTHER);
-        assert!(noted(&served, "Alder").await.contains(&"snow=55 cm".to_owned()), "a bare depth is in the keeper's unit");
+        assert!(
+            noted(&served, "Alder").await.contains(&"snow=55 cm".to_owned()),
+            "a bare depth is in the keeper's unit"
+        );
         served.settled().await;
         let buried = served.get(&page).await.body;
         assert!(buried.contains("noted drifted over on 3 January") && !buried.contains("Upper hole noted"));

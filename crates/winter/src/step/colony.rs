@@ -209,7 +209,8 @@ fn decide(laws: &Laws, season: Season, block: &mut Block) {
     // What real winters took was counted from autumn on.
     let winter = gate(season.winter_bee_age >= 0.0);
     for i in 0..LANES {
-        let near = gate(stores.above[i] + stores.beside[i] + stores.far[i] + stores.feed[i] + stores.body[i] > FOOD_NEAR);
+        let near =
+            gate(stores.above[i] + stores.beside[i] + stores.far[i] + stores.feed[i] + stores.body[i] > FOOD_NEAR);
         let overdue = max(stores.hungry_hours[i] * per_meal - 1.0, 0.0);
         let hunger = min(HUNGER * overdue * overdue, MOST_HUNGER);
         let old = bees.winter[i] + bees.damaged[i] + bees.summer[i];

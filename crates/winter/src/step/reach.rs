@@ -21,14 +21,7 @@ const ROAMING: f64 = 0.5;
 
 /// One hour of eating and moving.
 #[inline(always)]
-pub(crate) fn eat(
-    shell: &Shell,
-    laws: &Laws,
-    traits: &Traits,
-    heat: &mut Heat,
-    bees: &Bees,
-    stores: &mut Stores,
-) {
+pub(crate) fn eat(shell: &Shell, laws: &Laws, traits: &Traits, heat: &mut Heat, bees: &Bees, stores: &mut Stores) {
     for i in 0..LANES {
         let need = heat.metabolic[i] * (HOUR / laws.honey_energy);
         let from_comb = min(need, stores.touched[i]);

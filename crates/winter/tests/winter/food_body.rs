@@ -84,7 +84,8 @@ fn one_put_on_and_taken_off_again_the_same_night_leaves_every_bit_as_it_was() {
     let stores = Kilogram::new(5.0);
     let mut events = of(40, Action::FoodPutOn { stores, place: FoodPlace::OverCluster });
     events.extend(of(40, Action::FoodTakenOff));
-    let (without, undone) = (winter(0.0, housed(9.0, 0.4, None), Vec::new()), winter(0.0, housed(9.0, 0.4, None), events));
+    let (without, undone) =
+        (winter(0.0, housed(9.0, 0.4, None), Vec::new()), winter(0.0, housed(9.0, 0.4, None), events));
     assert_eq!(without.ends, undone.ends);
 }
 
@@ -92,7 +93,8 @@ fn one_put_on_and_taken_off_again_the_same_night_leaves_every_bit_as_it_was() {
 fn one_in_the_yard_file_is_one_put_on_the_first_night() {
     let body = FoodBody::read(BOARD, Bare::Refused).unwrap();
     let put = of(0, Action::FoodPutOn { stores: body.worth(), place: body.place });
-    let (built, noted) = (winter(0.0, housed(9.0, 0.4, Some(BOARD)), Vec::new()), winter(0.0, housed(9.0, 0.4, None), put));
+    let (built, noted) =
+        (winter(0.0, housed(9.0, 0.4, Some(BOARD)), Vec::new()), winter(0.0, housed(9.0, 0.4, None), put));
     assert_eq!(built.ends, noted.ends);
 }
 
