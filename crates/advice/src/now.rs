@@ -8,6 +8,7 @@ mod course;
 mod evidence;
 mod expect;
 mod flight_day;
+mod food_body;
 mod lid;
 mod look_first;
 mod look_today;
@@ -21,6 +22,7 @@ pub use answer::{
     OpenFirst, StoresNow,
 };
 pub(crate) use course::CourseDay;
+pub use food_body::FoodBodyNow;
 pub use lid::may_lift;
 pub use look_today::LookToday;
 pub use next_round::{HiveLook, Looked, NextRound};
@@ -207,6 +209,7 @@ impl<'a> Ground<'a> {
                 visits: &self.visits[at],
                 expect_next: &expectations[at].0,
                 end: scene.start + jiff::SignedDuration::from_hours(until as i64),
+                looks_to: self.looks_to(),
             };
             colony::now(&base, at, &watched)
         };
@@ -230,7 +233,21 @@ impl<'a> Ground<'a> {
         let living = now.colonies.iter().zip(expectations).filter(|(colony, _)| !colony.is_gone());
         let (names, worth): (Vec<_>, Vec<_>) =
             living.map(|(colony, (_, worth))| ((colony.name.clone(), colony.alive), worth.clone())).unzip();
-        NextRound::of(&names, &worth, self.environment.first_day(), self.question.thresholds)
+        let of_worth = NextRound::of(&names, &worth, self.environment.first_day(), self.question.thresholds);
+        NextRound { fortnight: self.fortnight(now), ..of_worth }
+    }
+
+    /// The day of the fortnightly walk.
+    fn fortnight(&self, now: &NowAnswer) -> Option<Date> {
+        let flies = now.flight_day.is_some_and(|flight| flight.on_most_days);
+        let mut living = now.colonies.iter().filter(|colony| !colony.is_gone()).peekable();
+        if flies || living.peek().is_none() {
+            return None;
+        }
+        let last = living.filter_map(|colony| colony.evidence.first()).map(|visit| visit.on).max();
+        let last = last.unwrap_or(self.question.plan.apiary.as_of);
+        let due = last.saturating_add((self.question.thresholds.round_days.value as i64).days());
+        Some(due.max(self.question.as_of.saturating_add(1.days())))
     }
 
     /// What is told first: whether a colony winters in its own hive is asked as long as bees still merge.

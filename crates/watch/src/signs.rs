@@ -169,7 +169,9 @@ pub fn sample_visit_in(
 
 fn law_of(sign: &Sign, look: &Look<'_>) -> Option<Law> {
     let law = match sign {
-        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::Poke(Poked::NotTried) => return None,
+        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::SnowAtBox { .. } | Sign::Poke(Poked::NotTried) => {
+            return None;
+        }
         Sign::DeadBees { place, .. } => dead_bees::law(*place, look),
         Sign::UpperHole(_) => upper_hole::law(look),
         Sign::Hum { how, .. } => hum::law(*how, look),
@@ -179,6 +181,7 @@ fn law_of(sign: &Sign, look: &Look<'_>) -> Option<Law> {
         Sign::Droppings(_) => droppings::law(look),
         Sign::MeltedSnow(_) => warmth::melted_snow(look),
         Sign::ThermalSpot(_) => warmth::thermal_spot(look),
+        Sign::WarmUnderLid(_) => warmth::under_lid(look),
         Sign::Stripes { .. } => seams::stripes(look),
         Sign::ClusterSeen { seams: Some(_) } => seams::counted(look),
         Sign::ClusterSeen { seams: None } => seams::cluster_seen(look),

@@ -182,6 +182,7 @@ impl Members {
         }
         let since = |end: MemberEnd| MemberEnd {
             first_hungry_day: end.first_hungry_day.map(|day| day.saturating_sub(first as u32)),
+            body_reached: end.body_reached.map(|day| day.saturating_sub(first as u32)),
             ..end
         };
         trajectory.ends = (0..self.running.members).map(|m| since(member_end(self.parts(m).0, m % LANES))).collect();

@@ -1,7 +1,7 @@
 //! What the next look would most likely show, so that the keeper knows beforehand what would be news.
 
 use rayon::prelude::*;
-use snowhum_apiary::{Conditions as Noted, DeadPlace, Flight, Listening, Seen, Sign, UpperHoleSign};
+use snowhum_apiary::{Conditions as Noted, Flight, Listening, Seen, Sign, UpperHoleSign};
 use snowhum_units::{Same, Usual};
 use snowhum_watch::{Estimate, Scene, View, signs};
 use snowhum_winter::WarmWall;
@@ -44,12 +44,7 @@ fn one(scene: &Scene<'_>, estimate: &Estimate, hour: usize) -> Expectation {
     let day = scene.conditions(estimate.place(), hour, &Noted::default());
     let indoors = scene.is_indoors(estimate.place(), hour);
     let views: Vec<(View, f64)> = estimate.views().filter(|(_, mass)| *mass > 0.0).collect();
-    let place = match indoors {
-        // In a dark room the dead lie on the hive's own floor.
-        true => DeadPlace::Hook,
-        false if day.snow_m > 0.02 => DeadPlace::Snow,
-        false => DeadPlace::Ground,
-    };
+    let place = scene.dead_lie(estimate.place(), hour, &day);
     let chance = |sign: &Sign| -> f64 {
         let all: f64 = views.iter().map(|(_, mass)| mass).sum();
         let found: f64 = views
