@@ -27,8 +27,10 @@ pub(crate) fn run() -> Result<()> {
 }
 
 /// The tests in a browser are checked as well, though no plain build has them.
-const CLIPPY: [&str; 9] = [
+const CLIPPY: [&str; 11] = [
     "clippy",
+    "--profile",
+    "tests",
     "--workspace",
     "--all-targets",
     "--features",

@@ -109,10 +109,8 @@ pub(crate) fn nothing_helps(actions: &[ActionAnswer]) -> bool {
     !actions.iter().any(|action| action.helps() || action.kind == ActionKind::ClearOpenings)
 }
 
-/// A quarter of the members is run first.
-const A_PART: usize = 4;
-/// Members of which no part is worth running first.
-const FEW: usize = 64;
+/// Members that are run first, where there are at least twice as many: one for each path of the weather.
+pub(crate) const A_PART: usize = 64;
 /// Standard errors by which a candidate must fall short among them to be left out.
 const SURELY: f64 = 3.0;
 
@@ -120,11 +118,10 @@ const SURELY: f64 = 3.0;
 /// next to nothing costs no more than that part.
 fn may_help(situation: &Situation<'_>, candidate: &Candidate) -> bool {
     let base = situation.base;
-    let members = base.question.members / A_PART;
-    if members < FEW || candidate.kind == ActionKind::ClearOpenings || candidate.fed_first {
+    if base.question.members < 2 * A_PART || candidate.kind == ActionKind::ClearOpenings || candidate.fed_first {
         return true;
     }
-    let (gain, error) = mean_and_error(&gains(base, members, &[], &candidate.events));
+    let (gain, error) = mean_and_error(&gains(base, A_PART, &[], &candidate.events));
     let most = base.ahead.alive(situation.colony) * (gain + SURELY * error);
     rounded(100.0 * most, 1) >= LEAST_WORTH
 }

@@ -1,11 +1,13 @@
 //! What lies ahead of a yard, run as often as it takes on the same weather and the same random numbers.
 
 use std::ops::Range;
+use std::sync::{Mutex, MutexGuard, PoisonError};
 
+use rayon::prelude::*;
 use snowhum_apiary::NotedOpenings;
 use snowhum_watch::{Outlook, Scene};
 use snowhum_winter::{
-    Action, Environment, Event, Housed, Parameters, Schedule, Settings, Trajectory, WarmWall, Yard, run,
+    Action, Environment, Event, Housed, Parameters, Record, Schedule, Settings, Trajectory, WarmWall, Yard, run,
 };
 
 /// Where a run starts from.
@@ -28,6 +30,16 @@ pub(crate) struct Watched<'a> {
     pub(crate) behind: usize,
     /// Entrance and upper hole of each colony as they were last noted.
     pub(crate) openings: Vec<NotedOpenings>,
+    /// Ends of runs that were made: what is weighed by itself is asked for again with the rest of a programme.
+    pub(crate) made: Mutex<Vec<Made>>,
+}
+
+/// A run that was made, and its end.
+pub(crate) struct Made {
+    place: usize,
+    members: usize,
+    done: Vec<(usize, Action)>,
+    end: Trajectory,
 }
 
 impl Ahead<'_> {
@@ -88,7 +100,7 @@ impl Ahead<'_> {
                 let (part, schedule) = part_of(housed, places, events);
                 run(&Yard { environment, parameters, colonies: &part }, &schedule, settings)
             }
-            Self::Watched(watched) => places.iter().map(|&place| watched.run(place, events, settings)).collect(),
+            Self::Watched(watched) => places.par_iter().map(|&place| watched.run(place, events, settings)).collect(),
         }
     }
 }
@@ -116,8 +128,24 @@ impl Watched<'_> {
     fn run(&self, place: usize, events: &[Event], settings: Settings) -> Trajectory {
         let mut own: Vec<(usize, Action)> = events.iter().filter_map(|event| self.own(place, event)).collect();
         own.sort_by_key(|(day, _)| *day);
-        let (outlook, beside) = (&self.outlooks[place], self.beside[place].as_ref());
-        outlook.run_of(settings.members, &self.scene, beside, &own, settings.record)
+        let run = |own: &[(usize, Action)]| {
+            let (outlook, beside) = (&self.outlooks[place], self.beside[place].as_ref());
+            outlook.run_of(settings.members, &self.scene, beside, own, settings.record)
+        };
+        if settings.record != Record::End {
+            return run(&own);
+        }
+        let is_it = |made: &&Made| made.place == place && made.members == settings.members && made.done == own;
+        if let Some(made) = self.made().iter().find(is_it) {
+            return made.end.clone();
+        }
+        let end = run(&own);
+        self.made().push(Made { place, members: settings.members, done: own, end: end.clone() });
+        end
+    }
+
+    fn made(&self) -> MutexGuard<'_, Vec<Made>> {
+        self.made.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
     /// What an event means for one colony alone: of frames moved, one side takes and the other hangs in.

@@ -29,6 +29,7 @@ use crate::answer::ColonyPlan;
 use crate::plan::Base;
 use crate::shortage::WORTH_FEEDING;
 use crate::statistics::mean_and_error;
+use crate::verdict::Estimate;
 use figures::{Country, Figures};
 pub(crate) use health::{Health, foulbrood};
 pub(crate) use scales::{GUARD, left_on};
@@ -124,7 +125,12 @@ impl Look<'_> {
 
     /// Chance of being alive and queenright in spring, once given what it is short of.
     fn fed_chance(&self, at: usize) -> f64 {
-        mean_and_error(&queenright(self.fed_run(at)).collect::<Vec<_>>()).0
+        self.fed_estimate(at).value
+    }
+
+    /// The same with its error.
+    fn fed_estimate(&self, at: usize) -> Estimate {
+        Estimate::mean(&queenright(self.fed_run(at)).collect::<Vec<_>>())
     }
 
     fn fed_run(&self, at: usize) -> &Trajectory {

@@ -19,7 +19,8 @@ pub(crate) fn of(question: &PlanQuestion<'_>) -> Vec<String> {
             day(question.as_of)
         ));
     }
-    let changes = |act: &Act| matches!(act, Act::Fed { .. } | Act::FramesFrom { .. } | Act::UnitedInto(_));
+    let changes =
+        |act: &Act| matches!(act, Act::Fed { .. } | Act::FoodPutOn(_) | Act::FramesFrom { .. } | Act::UnitedInto(_));
     // The notes of an invented yard are those of its whole winter, whatever day it is looked at.
     if !apiary.invented && apiary.notes.iter().flat_map(Note::acts).any(changes) {
         left_out.push(format!(

@@ -46,4 +46,4 @@ pub mod yard;
 
 pub use hive::{HiveAnswer, hive};
 pub use looks_to::LooksTo;
-pub use plan::{PlanQuestion, plan};
+pub use plan::{MEMBERS, PlanQuestion, plan};

@@ -8,6 +8,7 @@ mod course;
 mod evidence;
 mod expect;
 mod flight_day;
+mod food_body;
 mod lid;
 mod look_first;
 mod look_today;
@@ -21,10 +22,13 @@ pub use answer::{
     OpenFirst, StoresNow,
 };
 pub(crate) use course::CourseDay;
+pub use food_body::FoodBodyNow;
 pub use lid::may_lift;
 pub use look_today::LookToday;
 pub use next_round::{HiveLook, Looked, NextRound};
 pub use thresholds::Thresholds;
+
+use std::sync::Mutex;
 
 use jiff::ToSpan;
 use jiff::civil::Date;
@@ -71,6 +75,8 @@ pub struct Ground<'a> {
     environment: Environment,
     housed: Vec<Housed>,
     visits: Vec<Vec<Visit>>,
+    /// The wall that warms each colony.
+    walls: Vec<Option<WarmWall>>,
 }
 
 impl<'a> Ground<'a> {
@@ -80,7 +86,7 @@ impl<'a> Ground<'a> {
         let apiary = question.plan.apiary;
         let environment = yard::environment(&apiary.site, question.plan.winter, apiary.as_of);
         let housed = yard::housed_to(apiary, question.as_of);
-        let mut ground = Self { question, environment, housed, visits: Vec::new() };
+        let mut ground = Self { question, environment, housed, visits: Vec::new(), walls: Vec::new() };
         let until = ground.until();
         let of_colony = |id: ColonyId| {
             let mut own = visits(&ground.scene(&ground.yard()), &apiary.notes, id);
@@ -88,6 +94,7 @@ impl<'a> Ground<'a> {
             own
         };
         ground.visits = ground.housed.iter().map(|housed| of_colony(housed.colony.id)).collect();
+        ground.walls = ground.walls(&ground.yard());
         ground
     }
 
@@ -155,8 +162,8 @@ impl<'a> Ground<'a> {
     #[must_use]
     pub fn watch_on(&self, before: Option<Vec<Watching>>) -> Vec<Watching> {
         let yard = self.yard();
-        let (scene, walls) = (self.scene(&yard), self.walls(&yard));
-        Noted { scene: &scene, walls: &walls, visits: &self.visits, sizes: self.question.sizes }.watch(before)
+        let scene = self.scene(&yard);
+        Noted { scene: &scene, walls: &self.walls, visits: &self.visits, sizes: self.question.sizes }.watch(before)
     }
 
     /// What each of these signs would say of every colony on the day asked about, at one in the afternoon or at its last
@@ -164,13 +171,13 @@ impl<'a> Ground<'a> {
     #[must_use]
     pub fn looks_today(&self, watchings: &[Watching], asked: &[Sign]) -> Vec<LookToday> {
         let yard = self.yard();
-        let (scene, walls, until) = (self.scene(&yard), self.walls(&yard), self.until());
+        let (scene, until) = (self.scene(&yard), self.until());
         let afternoon = (until + AFTERNOON).saturating_sub(24);
         let of = |(watching, wall): (&Watching, &Option<WarmWall>)| {
             let hour = afternoon.max(watching.at_last_visit.hour()).min(until);
             LookToday::of(&scene, &watching.at(&scene, wall.as_ref(), hour), asked)
         };
-        watchings.par_iter().zip(&walls).map(of).collect()
+        watchings.par_iter().zip(&self.walls).map(of).collect()
     }
 
     /// Where every colony stands, and what to do.
@@ -178,20 +185,23 @@ impl<'a> Ground<'a> {
     pub fn now(&self, watchings: &[Watching]) -> NowAnswer {
         let yard = self.yard();
         let scene = self.scene(&yard);
-        let walls = self.walls(&yard);
+        let walls = &self.walls;
         let until = self.until();
-        let estimates: Vec<Estimate> = watchings
-            .par_iter()
-            .zip(&walls)
-            .map(|(watching, wall)| watching.at(&scene, wall.as_ref(), until))
-            .collect();
+        let estimates: Vec<Estimate> =
+            watchings.par_iter().zip(walls).map(|(watching, wall)| watching.at(&scene, wall.as_ref(), until)).collect();
         let outlooks: Vec<Outlook> =
             estimates.iter().map(|estimate| estimate.outlook(&scene, self.question.plan.members)).collect();
         let openings = estimates.iter().map(|estimate| *estimate.openings()).collect();
-        let ahead =
-            Ahead::Watched(Watched { scene, outlooks: &outlooks, beside: &walls, behind: until / 24, openings });
+        let ahead = Ahead::Watched(Watched {
+            scene,
+            outlooks: &outlooks,
+            beside: walls,
+            behind: until / 24,
+            openings,
+            made: Mutex::default(),
+        });
         let base = Base::over(&self.question.plan, ahead, self.housed_now(&estimates));
-        let expectations = expect::all(&scene, &estimates, &walls, until);
+        let expectations = expect::all(&scene, &estimates, walls, (until, self.question.thresholds));
         let colony = |at: usize| {
             let watched = colony::Watched {
                 estimate: &estimates[at],
@@ -199,10 +209,11 @@ impl<'a> Ground<'a> {
                 visits: &self.visits[at],
                 expect_next: &expectations[at].0,
                 end: scene.start + jiff::SignedDuration::from_hours(until as i64),
+                looks_to: self.looks_to(),
             };
             colony::now(&base, at, &watched)
         };
-        let seen: Vec<Seen> = (0..base.housed.len()).map(colony).collect();
+        let seen: Vec<Seen> = (0..base.housed.len()).into_par_iter().map(colony).collect();
         let (first, plan) = (self.first(&base, &seen), &self.question.plan);
         let colonies = seen.into_iter().enumerate();
         let told = |at: usize| first.colonies.get(at).map_or_else(String::new, |one| one.says(plan.system));
@@ -222,7 +233,21 @@ impl<'a> Ground<'a> {
         let living = now.colonies.iter().zip(expectations).filter(|(colony, _)| !colony.is_gone());
         let (names, worth): (Vec<_>, Vec<_>) =
             living.map(|(colony, (_, worth))| ((colony.name.clone(), colony.alive), worth.clone())).unzip();
-        NextRound::of(&names, &worth, self.environment.first_day(), self.question.thresholds)
+        let of_worth = NextRound::of(&names, &worth, self.environment.first_day(), self.question.thresholds);
+        NextRound { fortnight: self.fortnight(now), ..of_worth }
+    }
+
+    /// The day of the fortnightly walk.
+    fn fortnight(&self, now: &NowAnswer) -> Option<Date> {
+        let flies = now.flight_day.is_some_and(|flight| flight.on_most_days);
+        let mut living = now.colonies.iter().filter(|colony| !colony.is_gone()).peekable();
+        if flies || living.peek().is_none() {
+            return None;
+        }
+        let last = living.filter_map(|colony| colony.evidence.first()).map(|visit| visit.on).max();
+        let last = last.unwrap_or(self.question.plan.apiary.as_of);
+        let due = last.saturating_add((self.question.thresholds.round_days.value as i64).days());
+        Some(due.max(self.question.as_of.saturating_add(1.days())))
     }
 
     /// What is told first: whether a colony winters in its own hive is asked as long as bees still merge.

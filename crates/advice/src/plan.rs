@@ -2,6 +2,7 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use rayon::prelude::*;
 use snowhum_apiary::Apiary;
 use snowhum_units::{Kilogram, Range, System};
 use snowhum_weather::Ensemble;
@@ -19,6 +20,9 @@ use crate::sums::losses::learnt;
 use crate::syrup::{Strength, sugar_for};
 use crate::verdict::{self, ColonyVerdict, Facts, Fate};
 use crate::{dead_bees, finish, fit, hunger, left_out, over_rule, rules, seasons, shortage, yard};
+
+/// Members of the ensemble, where nobody asks for another number: whole blocks, and as many on each of 64 paths of the weather.
+pub const MEMBERS: usize = 192;
 
 /// What a plan is asked with.
 #[derive(Debug, Clone, Copy)]
@@ -119,8 +123,10 @@ impl Base<'_> {
 #[must_use]
 pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
     let base = base_run(question);
-    let weighed: Vec<Vec<Weighed>> =
-        (0..base.housed.len()).map(|at| actions::best(&Situation { base: &base, colony: at })).collect();
+    let weighed: Vec<Vec<Weighed>> = (0..base.housed.len())
+        .into_par_iter()
+        .map(|at| actions::best(&Situation { base: &base, colony: at }))
+        .collect();
     let mut colonies: Vec<ColonyPlan> =
         weighed.iter().enumerate().map(|(at, own)| colony_plan(&base, at, own)).collect();
     let fit = fit::fit(&base, &colonies);

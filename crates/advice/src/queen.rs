@@ -121,6 +121,8 @@ pub(crate) struct QueenAdvice {
     pub(crate) says: String,
     /// By when.
     pub(crate) by: Date,
+    /// Whether a mated queen given now would still do well.
+    pub(crate) takes_queen: bool,
 }
 
 /// Chance of mating below which a virgin is not waited for (judgement).
@@ -236,7 +238,8 @@ pub(crate) fn advise(trouble: QueenTrouble, ground: &Ground<'_>) -> QueenAdvice 
         }
         (_, QueenTrouble::LayingWorkers) => shake_out(ground),
     };
-    QueenAdvice { trouble, kind, says, by }
+    let takes_queen = matches!(ground.season, Season::Queens | Season::Spring);
+    QueenAdvice { trouble, kind, says, by, takes_queen }
 }
 
 fn virgin(ground: &Ground<'_>) -> String {

@@ -123,6 +123,7 @@ fn fed(notes: &[&Note]) -> Vec<Given> {
     for act in notes.iter().flat_map(|note| note.acts()) {
         let (what, mass) = match act {
             Act::Fed { feed, mass_kg } => (feed_words(*feed), mass_kg.get()),
+            Act::FoodPutOn(body) => (body.kind.words(), body.mass_kg.get()),
             Act::FramesFrom { stores_kg, .. } => ("frames of stores", stores_kg.get()),
             _ => continue,
         };

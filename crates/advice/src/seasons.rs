@@ -83,6 +83,12 @@ pub(crate) fn runs_out(base: &Base<'_>, at: usize) -> OpenDates {
     open_dates(base, days)
 }
 
+/// When bees have eaten of the body of food on their hive.
+pub(crate) fn food_body_reached(base: &Base<'_>, at: usize) -> OpenDates {
+    let days = base.trajectories[at].ends.iter().map(|end| end.body_reached.map(|day| day as usize));
+    open_dates(base, days)
+}
+
 /// When brood is plainly there again after the winter solstice.
 pub(crate) fn brood_begins(base: &Base<'_>, at: usize) -> OpenDates {
     let trajectory = &base.trajectories[at];

@@ -3,7 +3,7 @@
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event, MemberEnd, Trajectory};
 
-use crate::actions::beside_them;
+use crate::actions::{A_PART, beside_them};
 use crate::plan::Base;
 use crate::statistics::{mean_of_ends, quantile, weighted_range};
 use crate::verdict::Estimate;
@@ -45,8 +45,10 @@ pub(crate) fn shortages(base: &Base<'_>) -> Shortages {
     let mut queenright: Vec<f64> = base.trajectories.iter().map(queenright_in_spring).collect();
     let mut alive: Vec<f64> = base.trajectories.iter().map(alive_in_spring).collect();
     if lacks.contains(&true) {
-        for _ in 0..ROUNDS {
-            for (at, run) in given(base, &lacks, &amounts) {
+        for round in 0..ROUNDS {
+            // The first only brings the amount near: a part of the members suffices.
+            let members = if round == 0 { base.question.members.min(A_PART) } else { base.question.members };
+            for (at, run) in given(base, members, &lacks, &amounts) {
                 if amounts[at] > 0.0 {
                     amounts[at] = (amounts[at] - surplus(&run)).clamp(0.0, AMPLE);
                 }
@@ -100,12 +102,12 @@ fn surplus(trajectory: &Trajectory) -> f64 {
 }
 
 /// The winter when each colony is given its amount today, of those that lack something and what they touch.
-fn given(base: &Base<'_>, lacks: &[bool], amounts: &[f64]) -> Vec<(usize, Trajectory)> {
+fn given(base: &Base<'_>, members: usize, lacks: &[bool], amounts: &[f64]) -> Vec<(usize, Trajectory)> {
     let feed = |(at, kg): (usize, &f64)| {
         (*kg > 0.0).then_some(Event { day: 0, colony: at, action: Action::Syrup { stores: Kilogram::new(*kg) } })
     };
     let events: Vec<Event> = amounts.iter().enumerate().filter_map(feed).collect();
     let places = beside_them(base, (0..lacks.len()).filter(|at| lacks[*at]));
-    let runs = base.rerun(&places, &events);
+    let runs = base.rerun_of(members, &places, &events);
     places.into_iter().zip(runs).collect()
 }

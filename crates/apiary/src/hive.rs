@@ -1,6 +1,6 @@
 //! A hive as it is built for this winter, from the floor up.
 
-use crate::{HiveId, IndoorPlan};
+use crate::{FoodBody, HiveId, IndoorPlan};
 use serde::{Deserialize, Serialize};
 use snowhum_units::{
     Degree, Fraction, JoulePerKilogramKelvin, KilogramPerCubicMetre, Metre, SquareMetre, WattPerMetreKelvin,
@@ -44,6 +44,9 @@ pub struct Hive {
     /// Where it is to winter, if indoors.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub indoors: Option<IndoorPlan>,
+    /// Food on it as a body when its colony was counted.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub food_body: Option<FoodBody>,
 }
 
 /// A hive touching another, which then loses no heat on that side to the open air.

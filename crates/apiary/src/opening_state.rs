@@ -5,7 +5,7 @@ use crate::openings::{Aperture, opening_state_figures};
 use crate::{Act, Apiary, ColonyId, Entry, Hive, Note, OpeningKind, SetupChange, Sign};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
-use snowhum_units::Fraction;
+use snowhum_units::{Fraction, Metre};
 
 /// How an opening was found, and how it was left.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -88,8 +88,32 @@ pub struct NotedOpenings {
 }
 
 impl NotedOpenings {
-    /// Takes in what was seen.
-    pub fn see(&mut self, sign: &Sign, at: Timestamp) {
+    /// Takes in what was seen at one look, at a hive with its openings so high: snow against the box first, since whoever
+    /// tells of an opening besides has looked at it.
+    pub fn look<'a>(&mut self, signs: impl Iterator<Item = &'a Sign> + Clone, hive: &OpeningHeights, at: Timestamp) {
+        for sign in signs.clone() {
+            if let Sign::SnowAtBox { depth_m } = sign {
+                self.bury(*depth_m, hive, at);
+            }
+        }
+        signs.for_each(|sign| self.see(sign, at));
+    }
+
+    /// Snow so deep lies over every opening that it reaches, but for those that are shut more tightly; one that it does not
+    /// reach is not drifted over.
+    fn bury(&mut self, depth: Metre, hive: &OpeningHeights, at: Timestamp) {
+        for (opening, height) in [(&mut self.entrance, hive.entrance), (&mut self.upper_hole, hive.upper_hole)] {
+            let Some(height) = height else { continue };
+            let state = opening.map_or(OpeningState::Clear, |noted| noted.state);
+            match (depth.get() >= height.get(), state) {
+                (true, free) if !free.is_shut() => noted(opening, OpeningState::DriftedOver, at),
+                (false, OpeningState::DriftedOver) => noted(opening, OpeningState::Clear, at),
+                _ => {}
+            }
+        }
+    }
+
+    fn see(&mut self, sign: &Sign, at: Timestamp) {
         match sign {
             Sign::Entrance(state) => noted(&mut self.entrance, *state, at),
             Sign::UpperEntrance(state) => noted(&mut self.upper_hole, *state, at),
@@ -141,6 +165,15 @@ impl NotedOpenings {
     }
 }
 
+/// How high over the ground the middles of a hive's openings are; none where it has none.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct OpeningHeights {
+    /// The flight entrance.
+    pub entrance: Option<Metre>,
+    /// The upper hole.
+    pub upper_hole: Option<Metre>,
+}
+
 /// What cannot be seen leaves what was known; the same again leaves the day it was first noted.
 fn noted(opening: &mut Option<NotedOpening>, state: OpeningState, at: Timestamp) {
     let is_news = opening.is_none_or(|before| before.state != state);
@@ -156,12 +189,16 @@ impl Apiary {
         let mut own: Vec<&Note> = self.notes.iter().filter(|note| note.colony == colony && note.at <= until).collect();
         own.sort_by_key(|note| (note.at, note.id));
         let mut openings = NotedOpenings::default();
+        let housed = self.colonies.iter().find(|one| one.id == colony).and_then(|one| self.hive_of(one));
+        let mut hive = housed.cloned();
         for note in own {
-            for entry in &note.entries {
-                match entry {
-                    Entry::Sign(sign) => openings.see(sign, note.at),
-                    Entry::Act(act) => openings.take(act, note.at),
-                    Entry::Words(_) => {}
+            let heights = hive.as_ref().map_or_else(OpeningHeights::default, Hive::opening_heights);
+            let signs: Vec<&Sign> = note.signs().collect();
+            openings.look(signs.into_iter(), &heights, note.at);
+            for act in note.acts() {
+                openings.take(act, note.at);
+                if let Act::Changed(change) = act {
+                    hive = hive.map(|hive| hive.with_change(change).unwrap_or(hive));
                 }
             }
         }
@@ -206,6 +243,17 @@ impl Hive {
         hive
     }
 
+    /// How high over the ground its openings are.
+    #[must_use]
+    pub fn opening_heights(&self) -> OpeningHeights {
+        let over_ground = |kind: OpeningKind| {
+            let found = self.openings.iter().find(|opening| opening.kind == kind);
+            found.map(|opening| self.stand + opening.height)
+        };
+        let (entrance, upper_hole) = (over_ground(OpeningKind::Entrance), over_ground(OpeningKind::UpperHole));
+        OpeningHeights { entrance, upper_hole }
+    }
+
     /// Whether it has an opening of this kind.
     #[must_use]
     pub fn has_opening(&self, kind: OpeningKind) -> bool {
@@ -219,6 +267,30 @@ mod tests {
 
     fn at(day: i64) -> Timestamp {
         Timestamp::UNIX_EPOCH + jiff::SignedDuration::from_hours(24 * day)
+    }
+
+    #[test]
+    fn snow_buries_what_it_reaches_and_who_looked_knows_better() {
+        let hive = OpeningHeights { entrance: Some(Metre::new(0.41)), upper_hole: Some(Metre::new(0.85)) };
+        let snow = |depth| Sign::SnowAtBox { depth_m: Metre::new(depth) };
+        let mut openings = NotedOpenings::default();
+        let states =
+            |openings: &NotedOpenings| [openings.entrance, openings.upper_hole].map(|one| one.map(|one| one.state));
+        openings.look([snow(0.3)].iter(), &hive, at(1));
+        assert_eq!(states(&openings), [None, None], "below both");
+        openings.look([snow(0.5)].iter(), &hive, at(2));
+        assert_eq!(states(&openings), [Some(OpeningState::DriftedOver), None]);
+        openings.look([Sign::Entrance(OpeningState::Cleared), snow(1.0)].iter(), &hive, at(3));
+        assert_eq!(states(&openings), [Some(OpeningState::Cleared), Some(OpeningState::DriftedOver)]);
+        openings.look([Sign::UpperEntrance(OpeningState::Iced)].iter(), &hive, at(4));
+        openings.look([snow(1.0)].iter(), &hive, at(5));
+        assert_eq!(
+            states(&openings),
+            [Some(OpeningState::DriftedOver), Some(OpeningState::Iced)],
+            "ice under snow is ice"
+        );
+        openings.look([snow(0.2)].iter(), &hive, at(6));
+        assert_eq!(states(&openings), [Some(OpeningState::Clear), Some(OpeningState::Iced)]);
     }
 
     #[test]

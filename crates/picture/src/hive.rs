@@ -3,6 +3,7 @@
 mod air;
 mod cutaway;
 mod faces;
+mod food_body;
 mod frame;
 mod inside;
 mod labels;
@@ -40,6 +41,7 @@ impl HiveSection {
             colony: SectionColony::None,
             dead_on_floor: 0,
             stores: Vec::new(),
+            food_body: None,
             temperatures: Vec::new(),
             wet: Vec::new(),
             outside: None,

@@ -8,6 +8,7 @@ pub(crate) use written::{Written, any_month, in_range, parse_date, plain};
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use jiff::civil::Date;
+use snowhum_advice::MEMBERS;
 use snowhum_units::{Kelvin, MetrePerSecond};
 use std::path::PathBuf;
 
@@ -325,7 +326,7 @@ pub(crate) struct RunArguments {
     #[arg(long, value_name = "N", default_value_t = 1)]
     pub(crate) seed: u64,
     /// Members of the ensemble for each colony.
-    #[arg(long, value_name = "N", default_value_t = 200, value_parser = clap::value_parser!(u32).range(8..=10_000))]
+    #[arg(long, value_name = "N", default_value_t = MEMBERS as u32, value_parser = clap::value_parser!(u32).range(8..=10_000))]
     pub(crate) members: u32,
     /// End with code 1 if a colony needs the keeper now: where its word is today or this week.
     #[arg(long)]
@@ -335,7 +336,7 @@ pub(crate) struct RunArguments {
 impl RunArguments {
     /// As it is computed where nothing else is said, for a day.
     pub(crate) fn usual(as_of: Option<Date>) -> Self {
-        Self { weather: Vec::new(), columns: None, as_of, seed: 1, members: 200, check: false }
+        Self { weather: Vec::new(), columns: None, as_of, seed: 1, members: MEMBERS as u32, check: false }
     }
 }
 

@@ -100,6 +100,7 @@ pub fn own_hive(dress: Dress, length: f64, width: f64, depth: f64, frames: u32) 
         stand: Metre::new(0.4),
         neighbour: None,
         indoors: None,
+        food_body: None,
     }
 }
 

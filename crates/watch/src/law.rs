@@ -66,6 +66,11 @@ impl Law {
     /// ```
     #[must_use]
     pub fn log_probability(&self, answer: &Answer) -> f64 {
+        self.probability(answer).same_ln()
+    }
+
+    /// Chance (density, for a reading) of an answer, at least the least that is told from none; 1 for an answer of another kind.
+    pub(crate) fn probability(&self, answer: &Answer) -> f64 {
         let chance = match (self, answer) {
             (Self::There(p), Answer::There(there)) => {
                 if *there {
@@ -84,9 +89,9 @@ impl Law {
             (Self::Reading { mean, sd, stray, wide }, Answer::Reading(read)) => {
                 (1.0 - stray) * density(*read, *mean, *sd) + stray * density(*read, *mean, *wide)
             }
-            _ => return 0.0,
+            _ => return 1.0,
         };
-        chance.max(LEAST).same_ln()
+        chance.max(LEAST)
     }
 
     /// Chance that an answer has nothing to do with the hive: a slip of the pen, a stray reading. 0 for laws without any.

@@ -9,7 +9,7 @@ const SHIPPED: &str = include_str!("../../../data/watch_parameters.toml");
 parameters! {
     /// All parameters of the watch, by name.
     Parameters:
-    quiet quiet_cold quiet_wind quiet_most quiet_showing dead_size dead_stray dead_stray_mean found_on_ground
+    quiet quiet_cold quiet_wind quiet_most quiet_showing dead_size dead_size_raked dead_stray dead_stray_mean found_on_ground
     snowed_over floor_to_board floor_to_tray floor_to_guard rime_hours rime_seen rime_told rime_stray rime_stray_days
     rime_outlives rime_lasts thaw_at thaw_width damp_seen damp_stray hum_ear hum_tube hum_knock hum_bees hum_muffled
     hum_stray poke_answers poke_bees poke_cold poke_stray poke_visitors flight_air flight_width flight_hour flight_missed flight_dull flight_sun_hours flight_wind flight_bees cleansing_least
@@ -18,7 +18,7 @@ parameters! {
     wasps_at_dead pollen_seen pollen_brood pollen_queenless pollen_stray pollen_from_day pollen_until_day
     droppings_on_snow droppings_on_hive droppings_last_days droppings_stray_snow droppings_no_snow droppings_stray_hive
     dysentery dysentery_after warmth_bees melt_seen melt_resistance melt_snow melt_stray spot_seen spot_resistance
-    spot_contrast spot_stray probe_sd probe_combs_sd probe_seams cluster_c probe_stray probe_wide_sd humidity_sd
+    spot_contrast spot_stray hand_feels hand_contrast hand_stray probe_sd probe_combs_sd probe_seams cluster_c probe_stray probe_wide_sd humidity_sd
     humidity_wide_sd seams_least_sd seams_spread seams_wide_sd stripes_stray cluster_seen cluster_stray scale_sd
     roof_snow roof_snow_most lift_shows lift_sd side_sd stores_least_sd stores_most_sd weight_stray weight_wide
     heft_spread heft_light heft_heavy drones_from_day drones_until_day drones_in_season drones_queenright

@@ -1,7 +1,7 @@
 //! What every colony's watch stands on.
 
 use jiff::{Timestamp, ToSpan};
-use snowhum_apiary::{Mites, SnowCover};
+use snowhum_apiary::{DeadPlace, Mites, SnowCover};
 use snowhum_winter::{Outside, Yard};
 
 use crate::parameters::Parameters;
@@ -90,6 +90,16 @@ impl Scene<'_> {
     pub fn is_indoors(&self, place: usize, hour: usize) -> bool {
         let housed = self.yard.colonies.get(place);
         housed.is_some_and(|housed| housed.is_indoors(self.yard.environment, hour.saturating_sub(1)))
+    }
+
+    /// Where the dead of a colony are counted on a day: on snow, on bare ground, or in a dark room on the hive's own floor.
+    #[must_use]
+    pub fn dead_lie(&self, place: usize, hour: usize, day: &Conditions) -> DeadPlace {
+        match self.is_indoors(place, hour) {
+            true => DeadPlace::Hook,
+            false if day.snow_m < self.parameters.bare_ground.value => DeadPlace::Ground,
+            false => DeadPlace::Snow,
+        }
     }
 
     /// What lies outside a colony's hive in an hour on a path.

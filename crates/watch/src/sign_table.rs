@@ -4,7 +4,8 @@
 use snowhum_apiary::Sign;
 use snowhum_units::Same;
 
-use crate::signs::{self, Hour, KINDS, Today, hangs_on_the_hour};
+use crate::law::Law;
+use crate::signs::{self, Hour, KINDS, hangs_on_the_hour};
 use crate::{Conditions, Estimate, Parameters, Scene, View};
 
 /// Groups of particles that show much the same: the living, and the dead.
@@ -59,6 +60,12 @@ struct Row {
 }
 
 impl Estimate {
+    /// Doubt about life now, in bits: no look can take away more.
+    #[must_use]
+    pub fn doubt(&self) -> f64 {
+        doubt(self.strata.alive_share())
+    }
+
     /// What each of these signs would say at this hour; signs without a law are left out. Every `nth` particle is asked.
     #[must_use]
     pub fn sign_table(&self, scene: &Scene<'_>, day: &Conditions, asked: &[Sign], nth: usize) -> SignTable {
@@ -98,21 +105,18 @@ impl Estimate {
 
 impl Row {
     fn of(view: &View, mass: f64, day: &Conditions, columns: &[Column], p: &Parameters) -> Self {
-        let chance = |sign: &Sign, today: Today, hour: Hour| {
-            let law = signs::law(sign, view, day, today, hour, p).zip(signs::answer(sign));
-            law.map_or(1.0, |(law, answer)| law.log_probability(&answer).same_exp())
-        };
         let mut chances = Vec::with_capacity(4 * columns.len());
         let mut shows = Vec::with_capacity(columns.len());
-        for Column { sign, hangs } in columns {
-            for today in [Today::Quiet, Today::Lively] {
-                match hangs {
-                    true => chances.extend(Hour::all().map(|hour| chance(sign, today, hour))),
-                    false => chances.push(chance(sign, today, Hour::PLAIN)),
-                }
+        // Answers to one question go by one law, which costs more than they do.
+        for alike in columns.chunk_by(|one, other| signs::answer_alike(&one.sign, &other.sign)) {
+            let laws = alike.first().map_or_else(Vec::new, |first| signs::laws(&first.sign, view, day, p));
+            for column in alike {
+                let answer = signs::answer(&column.sign);
+                let chance =
+                    |law: &Option<Law>| law.as_ref().zip(answer.as_ref()).map_or(1.0, |(l, a)| l.probability(a));
+                chances.extend(laws.iter().map(chance));
+                shows.push(chances.last().copied().unwrap_or(1.0).max(FAINT).same_ln());
             }
-            let last = chances.last().copied().unwrap_or(1.0);
-            shows.push(last.max(FAINT).same_ln());
         }
         Self { mass, chances, shows }
     }

@@ -69,6 +69,26 @@ pub fn law(sign: &Sign, view: &View, day: &Conditions, today: Today, hour: Hour,
     law_of(sign, &Look::new(view, day, today, hour, p))
 }
 
+/// The law of a sign on a quiet day, then on a lively one: in each kind of hour where it hangs on that.
+pub(crate) fn laws(sign: &Sign, view: &View, day: &Conditions, p: &Parameters) -> Vec<Option<Law>> {
+    let plain = Look::new(view, day, Today::Lively, Hour::PLAIN, p);
+    let hours: Vec<Hour> = if hangs_on_the_hour(sign) { Hour::all().collect() } else { vec![Hour::PLAIN] };
+    let on = |today: Today| hours.iter().map(move |hour| law_of(sign, &Look { today, hour: *hour, ..plain }));
+    [Today::Quiet, Today::Lively].into_iter().flat_map(on).collect()
+}
+
+/// Whether two signs are answers to one question, so that one law gives the chances of both.
+pub(crate) fn answer_alike(one: &Sign, other: &Sign) -> bool {
+    match (one, other) {
+        (Sign::DeadBees { place: one, .. }, Sign::DeadBees { place: other, .. }) => one == other,
+        (Sign::Hum { how: one, .. }, Sign::Hum { how: other, .. }) => one == other,
+        (Sign::Flight(_), Sign::Flight(_))
+        | (Sign::Poke(_), Sign::Poke(_))
+        | (Sign::UpperHole(_), Sign::UpperHole(_)) => true,
+        _ => false,
+    }
+}
+
 /// Natural logarithm of the chance of all signs of one visit, whichever way the colony was that day and whatever kind of
 /// hour it was: `ln Σ P(hour) Σ P(today) Π P(sign | today, hour)`. Signs without a law are left out.
 #[must_use]
@@ -149,7 +169,9 @@ pub fn sample_visit_in(
 
 fn law_of(sign: &Sign, look: &Look<'_>) -> Option<Law> {
     let law = match sign {
-        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::Poke(Poked::NotTried) => return None,
+        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::SnowAtBox { .. } | Sign::Poke(Poked::NotTried) => {
+            return None;
+        }
         Sign::DeadBees { place, .. } => dead_bees::law(*place, look),
         Sign::UpperHole(_) => upper_hole::law(look),
         Sign::Hum { how, .. } => hum::law(*how, look),
@@ -159,6 +181,7 @@ fn law_of(sign: &Sign, look: &Look<'_>) -> Option<Law> {
         Sign::Droppings(_) => droppings::law(look),
         Sign::MeltedSnow(_) => warmth::melted_snow(look),
         Sign::ThermalSpot(_) => warmth::thermal_spot(look),
+        Sign::WarmUnderLid(_) => warmth::under_lid(look),
         Sign::Stripes { .. } => seams::stripes(look),
         Sign::ClusterSeen { seams: Some(_) } => seams::counted(look),
         Sign::ClusterSeen { seams: None } => seams::cluster_seen(look),

@@ -18,6 +18,10 @@ pub struct Standing {
     pub stores_kg: Option<Range<f64>>,
     /// Food within reach, kg, if alive.
     pub reachable_kg: Option<Range<f64>>,
+    /// What is left of the body of food on the hive, kg of honey that feed as much, if alive.
+    pub body_kg: Option<Range<f64>>,
+    /// Chance that bees have eaten of it, if alive.
+    pub body_reached: f64,
     /// Chances of having ended, by cause; they sum to 1 - `alive`.
     pub ended: Ends,
     /// Hour of the run at which it ended, if dead.
@@ -52,9 +56,20 @@ impl Estimate {
             bees: of_living(&|member| member.bees),
             stores_kg: of_living(&|member| member.stores_kg),
             reachable_kg: of_living(&|member| member.reachable_kg),
+            body_kg: of_living(&|member| member.body_kg),
+            body_reached: self.body_reached(),
             ended: Ends::from_causes(ended),
             died_hour: if 1.0 - alive < TOO_UNLIKELY { None } else { weighted_range(died) },
         }
+    }
+
+    /// Chance that bees have eaten of the body of food on the hive, if alive.
+    fn body_reached(&self) -> f64 {
+        let members = &self.strata.alive.members;
+        let (reached, all) = self.strata.alive_mass.iter().enumerate().fold((0.0, 0.0), |(reached, all), (m, mass)| {
+            (reached + if members.member(m).body_reached { *mass } else { 0.0 }, all + mass)
+        });
+        reached / f64::max(all, 1e-300)
     }
 }
 

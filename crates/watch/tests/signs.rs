@@ -109,6 +109,7 @@ fn templates() -> Vec<Sign> {
         Sign::Pollen,
         Sign::MeltedSnow,
         Sign::ThermalSpot,
+        Sign::WarmUnderLid,
         Sign::Drones,
         Sign::LarvaeThrownOut,
         Sign::CrumpledWings,

@@ -1,6 +1,7 @@
 //! A hive as its picture needs it: the model's answer and the yard file's measures put where they belong.
 
 mod food;
+mod food_body;
 
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
@@ -58,6 +59,8 @@ pub(crate) struct Within {
     pub(crate) stores_kg: f64,
     /// Of it within reach; none where nobody has said.
     pub(crate) reach_kg: Option<f64>,
+    /// The body of food on it, and how the cluster stands to it.
+    pub(crate) food_body: Option<food_body::Seen>,
     /// Entrance and upper hole as last noted.
     pub(crate) openings: NotedOpenings,
     /// The yard's clock.
@@ -66,11 +69,17 @@ pub(crate) struct Within {
 
 impl Within {
     pub(crate) fn estimated(housed: &Housed, colony: &ColonyNow, openings: NotedOpenings, zone: TimeZone) -> Self {
+        let food_body = colony.food_body.as_ref().map(food_body::Seen::of);
+        // What hangs in the combs is drawn apart from it.
+        let body_kg = food_body.map_or(0.0, |seen| seen.worth_left().get());
         Self {
             seen_dead: colony.seen_dead,
             bees: colony.bees.as_ref().filter(|_| !colony.is_gone()).map(|bees| bees.p50),
-            stores_kg: colony.stores_kg.total.map_or(housed.colony.stores.total.p50.get(), |range| range.p50),
-            reach_kg: colony.stores_kg.reachable.map(|range| range.p50),
+            stores_kg: (colony.stores_kg.total.map_or(housed.colony.stores.total.p50.get(), |range| range.p50)
+                - body_kg)
+                .max(0.0),
+            reach_kg: colony.stores_kg.reachable.map(|range| (range.p50 - body_kg).max(0.0)),
+            food_body,
             openings,
             zone,
         }
@@ -85,6 +94,7 @@ pub fn steady_section(housed: &Housed, answer: &HiveAnswer, question: &SteadyQue
         bees: question.heater.is_none().then_some(question.bees),
         stores_kg: housed.colony.stores.total.p50.get(),
         reach_kg: None,
+        food_body: housed.hive.food_body.map(food_body::Seen::untouched),
         openings: NotedOpenings::default(),
         zone: TimeZone::UTC,
     };
@@ -104,7 +114,8 @@ pub(crate) fn of(
     let name = housed.colony.name.clone();
     let mut section = HiveSection::new(name, hive.boxes.iter().map(section_box).collect());
     section.way = if hive.frames_run_across() { CombWay::Warm } else { CombWay::Cold };
-    section.rim = hive.rim;
+    section.food_body = within.food_body.map(|seen| seen.drawn(hive, within.seen_dead, system));
+    section.rim = hive.rim.max(section.food_body.as_ref().map_or(Metre::ZERO, |food| food_body::rim(within, food)));
     section.lid = hive.lid.iter().map(sheet).collect();
     section.wrap = hive.wrap.iter().map(sheet).collect();
     section.floor = floor(&hive.floor);

@@ -135,7 +135,7 @@ fn food_eaten_is_the_food_that_went_and_the_heat_that_came() {
         for i in 0..LANES {
             let food = |b: &Block| {
                 let s = &b.stores;
-                s.touched[i] + s.above[i] + s.beside[i] + s.far[i] + s.feed[i] + s.crop[i]
+                s.touched[i] + s.above[i] + s.beside[i] + s.far[i] + s.feed[i] + s.body[i] + s.crop[i]
             };
             let gone = food(before) - food(after);
             assert!((gone - after.stores.eaten[i]).abs() < CLOSES * (1.0 + food(before)), "hour {hour}");
@@ -172,7 +172,7 @@ fn nothing_is_ever_negative_and_air_never_above_saturation() {
                 assert!(surface.liquid[i] >= -1e-15 && surface.ice[i] >= -1e-15, "hour {hour}");
             }
             let s = &after.stores;
-            for food in [s.touched[i], s.above[i], s.beside[i], s.far[i], s.feed[i], s.crop[i]] {
+            for food in [s.touched[i], s.above[i], s.beside[i], s.far[i], s.feed[i], s.body[i], s.crop[i]] {
                 assert!(food >= -1e-12, "hour {hour}");
             }
             let (air, held) = (after.water.warm_air[i], after.water.warm[i] * shell.warm_air);

@@ -255,6 +255,14 @@ lanes! {
         far,
         /// Solid feed over the cluster.
         feed,
+        /// A body of food on the hive.
+        body,
+        /// 1 for one over the cluster, 0 for one to the side of it.
+        body_over,
+        /// What was eaten off it.
+        body_taken,
+        /// The day after that on which it was first eaten from; 0 if it never was.
+        body_day,
         /// Scattered or set hard: never eaten.
         unusable,
         /// In the bees' crops.

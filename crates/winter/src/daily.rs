@@ -183,7 +183,7 @@ fn hive_figures(block: &Block, i: usize, litres: f64, loss: Option<f64>) -> [f64
 
 /// Food the cluster can get at, kg.
 pub(crate) fn reachable(stores: &crate::block::Stores, i: usize) -> f64 {
-    stores.touched[i] + stores.above[i] + stores.beside[i] + stores.feed[i] + stores.crop[i]
+    stores.touched[i] + stores.above[i] + stores.beside[i] + stores.feed[i] + stores.crop[i] + stores.body[i]
 }
 
 /// All food in the hive, kg.

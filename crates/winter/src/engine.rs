@@ -120,7 +120,11 @@ impl Running {
         let key = Key::new(settings.seed, stream(colony));
         let indices = 0..settings.members.div_ceil(LANES);
         let world = World::new(settings.seed);
-        let block = |index| start::block(colony, &shell, (yard.environment, yard.parameters), (key, world), index);
+        let body = housed.hive.food_body;
+        let block = |index| {
+            let entered = start::block(colony, &shell, (yard.environment, yard.parameters), (key, world), index);
+            events::with_body(entered, body)
+        };
         Self {
             blocks: indices.clone().map(block).collect(),
             walks: indices.map(|index| Walk::of_block(index, yard.environment.paths())).collect(),

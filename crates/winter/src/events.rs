@@ -1,5 +1,7 @@
 //! What an action does to the colonies of a running yard.
 
+use snowhum_apiary::{FoodBody, FoodPlace};
+
 use crate::block::{Block, Stores};
 use crate::engine::{Running, Yard};
 use crate::lanes::{LANES, Lanes};
@@ -91,6 +93,13 @@ fn handle_stores(block: &mut Block, action: &Action) {
                 stores.above[i] += kg.get() - touched;
             }
             Action::SolidFeed { stores: kg } => stores.feed[i] += kg.get(),
+            Action::FoodPutOn { stores: kg, place } => put_on(stores, i, kg.get(), *place),
+            Action::FoodTakenOff => stores.body[i] = 0.0,
+            Action::FoodEatenUp => {
+                stores.touched[i] += stores.body[i];
+                stores.body_taken[i] += stores.body[i];
+                stores.body[i] = 0.0;
+            }
             Action::HangFrames { stores: kg } => stores.touched[i] += kg.get(),
             Action::BringNear => {
                 let room = (block.traits.touched[i] * block.bees.mass[i] - stores.touched[i]).max(0.0);
@@ -112,6 +121,22 @@ fn handle_stores(block: &mut Block, action: &Action) {
             | Action::TakeFrames { .. } => {}
         }
     }
+}
+
+/// A block with the body of food that was on its hive when the colony was counted.
+pub(crate) fn with_body(mut block: Block, body: Option<FoodBody>) -> Block {
+    let lanes = if body.is_some() { 0..LANES } else { 0..0 };
+    for (i, body) in lanes.zip(body.into_iter().cycle()) {
+        put_on(&mut block.stores, i, body.worth().get(), body.place);
+    }
+    block
+}
+
+/// A body of food worth so much lies on the hive of a lane; nobody has touched it.
+pub(crate) fn put_on(stores: &mut Stores, i: usize, kg: f64, place: FoodPlace) {
+    stores.body[i] = kg;
+    stores.body_over[i] = if place == FoodPlace::OverCluster { 1.0 } else { 0.0 };
+    (stores.body_taken[i], stores.body_day[i]) = (0.0, 0.0);
 }
 
 /// Winter bees reared after the treatment are spared that part of the harm that it prevents.
@@ -168,6 +193,7 @@ pub(crate) fn join(laws: &Laws, given: &Block, taken: &mut Block) {
             (&mut taken.stores.beside, &given.stores.beside),
             (&mut taken.stores.far, &given.stores.far),
             (&mut taken.stores.feed, &given.stores.feed),
+            (&mut taken.stores.body, &given.stores.body),
         ] {
             to[i] += alive * of[i];
         }

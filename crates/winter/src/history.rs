@@ -50,6 +50,8 @@ pub struct MemberEnd {
     pub bees: f64,
     /// First day with empty crops.
     pub first_hungry_day: Option<u32>,
+    /// First day on which bees ate of the body of food on the hive.
+    pub body_reached: Option<u32>,
 }
 
 impl MemberEnd {
@@ -147,5 +149,6 @@ pub(crate) fn member_end(block: &Block, i: usize) -> MemberEnd {
         used: Kilogram::new(stores.used[i]),
         bees: total(bees, i),
         first_hungry_day: hungry.is_finite().then_some(hungry as u32),
+        body_reached: (stores.body_day[i] > 0.0).then(|| stores.body_day[i] as u32 - 1),
     }
 }

@@ -34,6 +34,10 @@ pub struct Member {
     pub stores_kg: f64,
     /// Food the cluster can get at, kg.
     pub reachable_kg: f64,
+    /// What is left of the body of food on the hive, kg of honey that feed as much.
+    pub body_kg: f64,
+    /// Whether bees have eaten of it.
+    pub body_reached: bool,
     /// Bees, water and ice, kg.
     pub other_kg: f64,
     /// Air round and over the cluster, °C.
@@ -64,7 +68,8 @@ impl Members {
     pub fn member(&self, m: usize) -> Member {
         let (block, i) = self.parts(m);
         let (bees, stores, heat, fate) = (&block.bees, &block.stores, &block.heat, &block.fate);
-        let reachable_kg = stores.touched[i] + stores.above[i] + stores.beside[i] + stores.feed[i] + stores.crop[i];
+        let reachable_kg =
+            stores.touched[i] + stores.above[i] + stores.beside[i] + stores.feed[i] + stores.crop[i] + stores.body[i];
         let water: f64 = [LID, WALL, LOW_WALL, FLOOR]
             .map(|face| block.surfaces[face].liquid[i] + block.surfaces[face].ice[i])
             .into_iter()
@@ -84,6 +89,8 @@ impl Members {
             frames_of_bees: self.frames(m, count),
             stores_kg: reachable_kg + stores.far[i] + stores.unusable[i],
             reachable_kg,
+            body_kg: stores.body[i],
+            body_reached: stores.body_taken[i] > 0.0,
             other_kg: bees.mass[i] + water,
             warm_c: heat.warm[i],
             cold_c: heat.cold[i],
@@ -159,7 +166,8 @@ impl Members {
             ln(t.damaged_factor[i]),
             ln(t.viable[i]),
             ln(t.exchange[i]),
-            ln(self.member(m).stores_kg),
+            // What was put on was weighed: nothing is learned of it.
+            ln(self.member(m).stores_kg - block.stores.body[i]),
             ln(total(&block.bees, i)),
         ]
     }

@@ -7,7 +7,7 @@ use rayon::prelude::*;
 use std::ops::Range;
 use std::sync::Mutex;
 
-use crate::block::{CopyLane, Tally};
+use crate::block::{Block, CopyLane, Tally};
 use crate::engine::{Running, Settings, Yard, mean_by_path, put};
 use crate::environment::Walk;
 use crate::events;
@@ -54,6 +54,9 @@ impl WarmWall {
         Some(Self(mean_by_path(own, yard.environment.paths(), &(0..days))))
     }
 }
+
+/// Blocks that one thread steps a day of at a time: fewer are not worth handing over.
+const TOGETHER: usize = 4;
 
 /// The members of one colony at one hour.
 #[derive(Debug, Clone)]
@@ -105,28 +108,35 @@ impl Members {
             return false;
         }
         let closes = until == midnight;
-        for index in 0..self.running.blocks.len() {
-            self.step_block(yard, beside, index, until);
+        let mut blocks = std::mem::take(&mut self.running.blocks);
+        blocks.par_iter_mut().with_min_len(TOGETHER).enumerate().for_each(|(index, block)| {
+            self.step_block(yard, beside, (index, block), until);
             if closes {
-                self.close(yard, index, until / 24 - 1);
+                self.close(yard, (index, block), until / 24 - 1);
             }
-        }
+        });
+        self.running.blocks = blocks;
         self.hour = until;
         closes
     }
 
-    fn step_block(&mut self, yard: &Yard<'_>, beside: Option<&WarmWall>, index: usize, until: usize) {
-        let running = &mut self.running;
-        let block = &mut running.blocks[index];
+    /// Steps a block, which stands apart from its colony meanwhile.
+    fn step_block(
+        &self,
+        yard: &Yard<'_>,
+        beside: Option<&WarmWall>,
+        (index, block): (usize, &mut Block),
+        until: usize,
+    ) {
         if self.hour.is_multiple_of(24) {
             block.tally = Tally::default();
         }
         Hours {
             environment: yard.environment,
-            rooms: &running.rooms,
-            shell: &running.shell,
+            rooms: &self.running.rooms,
+            shell: &self.running.shell,
             laws: &self.laws,
-            walk: &running.walks[index],
+            walk: &self.running.walks[index],
             hours: self.hour..until,
             beside: beside.map(|wall| &wall.0),
             wall: None,
@@ -135,15 +145,15 @@ impl Members {
         .run();
     }
 
-    fn close(&mut self, yard: &Yard<'_>, index: usize, day: usize) {
-        let running = &mut self.running;
+    fn close(&self, yard: &Yard<'_>, (index, block): (usize, &mut Block), day: usize) {
+        let running = &self.running;
         let closing = Closing {
             shell: &running.shell,
             rooms: &running.rooms,
             key: running.key,
             dark_stores: running.dark_stores,
         };
-        close_day(yard, &self.laws, closing, index, day, &mut running.blocks[index]);
+        close_day(yard, &self.laws, closing, index, day, block);
     }
 
     /// Runs these members on to the last whole day, doing `actions` (a day of the environment and what is done in the
@@ -172,6 +182,7 @@ impl Members {
         }
         let since = |end: MemberEnd| MemberEnd {
             first_hungry_day: end.first_hungry_day.map(|day| day.saturating_sub(first as u32)),
+            body_reached: end.body_reached.map(|day| day.saturating_sub(first as u32)),
             ..end
         };
         trajectory.ends = (0..self.running.members).map(|m| since(member_end(self.parts(m).0, m % LANES))).collect();

@@ -172,7 +172,7 @@ parameters! {
     brood_food confinement_days confinement_wear daily_scatter fed_in_spring zone_share zone_exchange
     bare_comb_resistance comb_film honey_heat empty_comb_heat wind_pumping wall_film_water lid_film_water quilt_water
     floor_film_water roof_snow_catch roof_snow_density roof_snow_conductivity roof_snow_absorptance roof_drift_from
-    roof_drift_share dioxide_eases dioxide_stops stifled_hours locked_in_hours way_out_from
+    roof_drift_share dioxide_eases dioxide_stops stifled_hours locked_in_hours way_out_from touch_over
 }
 
 impl Parameters {

@@ -1,6 +1,6 @@
 //! What the keeper does in the course of a run. Actions belong to the yard, since some touch two colonies.
 
-use snowhum_apiary::Hive;
+use snowhum_apiary::{FoodPlace, Hive};
 use snowhum_units::{Fraction, Kilogram};
 
 /// Actions in the order they happen.
@@ -33,6 +33,17 @@ pub enum Action {
         /// Its worth in stores.
         stores: Kilogram,
     },
+    /// A body of food put on, in place of one that may still be on.
+    FoodPutOn {
+        /// Its worth in stores.
+        stores: Kilogram,
+        /// Where it lies.
+        place: FoodPlace,
+    },
+    /// The body of food taken off, with what is left of it.
+    FoodTakenOff,
+    /// The body of food found eaten up: what a member has left of it was eaten in place of food from its combs.
+    FoodEatenUp,
     /// Frames of sealed stores moved from beside and above this cluster to hang against another's: as much as each
     /// member has there, and no more.
     MoveFrames {

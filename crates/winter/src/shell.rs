@@ -4,7 +4,7 @@ mod air_ways;
 mod faces;
 mod plan;
 
-use snowhum_apiary::Hive;
+use snowhum_apiary::{Hive, food_in};
 use snowhum_units::Same;
 use snowhum_units::{Kilogram, Pascal};
 
@@ -43,6 +43,8 @@ pub(crate) struct Shell {
     /// Share of the walls against a neighbour.
     pub(crate) neighbour_share: f64,
     pub(crate) roof: Roof,
+    /// Food over the cluster in its seams, kg, below which its top touches what lies on the top bars.
+    pub(crate) within_touch: f64,
 }
 
 /// A cluster as it was counted.
@@ -75,11 +77,14 @@ pub(crate) struct Roof {
 
 /// Air's share of the hive's inside (combs and frames take the rest; geometry of 35 mm spacing and 25 mm combs).
 const AIR_SHARE: f64 = 0.35;
+/// Boxes are never lower than this together, m.
+const MIN_HEIGHT: f64 = 0.05;
 
 impl Shell {
     /// Compiles a hive round a cluster.
     pub(crate) fn of(hive: &Hive, cluster: Cluster, p: &Parameters, pressure: Pascal) -> Self {
-        let plan = Plan::of(hive, width(cluster.mass, p), p);
+        let across = width(cluster.mass, p);
+        let plan = Plan::of(hive, across, p);
         let air = AIR_SHARE * pressure.get() / (287.05 * 273.15);
         let frames: f64 = hive.boxes.iter().map(|b| f64::from(b.frames)).sum();
         let comb_area: f64 = hive.boxes.iter().map(|b| 2.0 * f64::from(b.frames) * b.comb_side.get()).sum();
@@ -101,9 +106,18 @@ impl Shell {
             per_pascal: 1.0 / pressure.get(),
             stand: hive.stand.get(),
             cold_height: plan.cold_height,
+            within_touch: within_touch(hive, across, p),
             neighbour_share: hive.neighbour.as_ref().map_or(0.0, |neighbour| neighbour.share.get()),
         }
     }
+}
+
+/// Food, kg, that the seams of a cluster so wide hold in the height over it which its bees span.
+fn within_touch(hive: &Hive, across: f64, p: &Parameters) -> f64 {
+    let full: f64 = hive.boxes.iter().map(|b| food_in(f64::from(b.frames), b.comb_side).p50.get()).sum();
+    let height = hive.boxes.iter().map(|b| b.depth.get()).sum::<f64>().max(MIN_HEIGHT);
+    let width = hive.boxes.first().map_or(across, |b| b.width.get()).max(across);
+    full / height * (across / width) * p.touch_over.value
 }
 
 /// Width of the tightest cluster as a ball between combs, m: bees and air fill the share that combs leave.

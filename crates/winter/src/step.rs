@@ -22,6 +22,6 @@ pub(crate) fn hour(shell: &Shell, laws: &Laws, boundary: &Boundary, block: &mut 
     heat::solve(shell, laws, boundary, block);
     water::balance(shell, laws, boundary, block);
     gas::balance(shell, laws, &block.heat, &block.balance, &mut block.gas);
-    reach::eat(laws, &block.traits, &mut block.heat, &block.bees, &mut block.stores);
+    reach::eat(shell, laws, &block.traits, &mut block.heat, &block.bees, &mut block.stores);
     tally::add(shell, laws, boundary, block);
 }

@@ -115,7 +115,7 @@ impl pulp::NullaryFnOnce for Midnight<'_> {
             *scatter = exp(*scatter);
         }
         step::colony::age(self.laws, self.season, self.of.dark_stores, block);
-        note_hunger(self.day, block);
+        note_food(self.day, block);
         start::comb_capacity(self.of.shell, self.laws, block);
     }
 }
@@ -134,11 +134,13 @@ fn scatter(laws: &Laws, key: Key, index: usize, day: usize, block: &mut Block) {
 }
 
 #[inline(always)]
-fn note_hunger(day: f64, block: &mut Block) {
+fn note_food(day: f64, block: &mut Block) {
     let (stores, tally) = (&mut block.stores, &block.tally);
     for i in 0..LANES {
         stores.used[i] += tally.eaten[i];
         let first = if stores.first_hungry_day[i] == f64::INFINITY { day } else { stores.first_hungry_day[i] };
+        let reached = if stores.body_day[i] > 0.0 { stores.body_day[i] } else { day + 1.0 };
+        stores.body_day[i] = if stores.body_taken[i] > 0.0 { reached } else { 0.0 };
         stores.first_hungry_day[i] = if stores.hungry_hours[i] > 0.0 { first } else { stores.first_hungry_day[i] };
     }
 }

@@ -152,6 +152,7 @@ impl Known<'_> {
 fn worth(act: &Act) -> f64 {
     match act {
         Act::Fed { feed, mass_kg } => feed.worth(*mass_kg).get(),
+        Act::FoodPutOn(body) => body.worth().get(),
         Act::FramesFrom { stores_kg, .. } => stores_kg.get(),
         _ => 0.0,
     }

@@ -273,6 +273,9 @@ pub struct Verdict {
     pub says: String,
     /// Why, the weightiest first.
     pub reasons: Vec<String>,
+    /// Whether what decided stands so near its line that another seed may decide otherwise.
+    #[serde(default)]
+    pub near: bool,
 }
 
 impl Verdict {

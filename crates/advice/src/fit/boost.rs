@@ -5,6 +5,7 @@ use snowhum_winter::Housed;
 
 use super::Look;
 use super::scales::FULL_COMB;
+use super::verdict::LEAST_GAIN;
 
 /// Frames of sealed brood from which a colony can spare one (judgement).
 const SPARE_FROM: f64 = 3.0;
@@ -15,6 +16,22 @@ pub(super) struct Boost {
     /// Hives in a hundred alive and queenright more, of the two together, and two standard errors.
     pub(super) gain_in_100: f64,
     pub(super) plus_minus: f64,
+}
+
+impl Boost {
+    /// Whether it is a gain, and more than chance makes.
+    pub(super) fn is_worth(&self) -> bool {
+        self.gain_in_100 >= self.least()
+    }
+
+    /// Whether another draw of members may tell that otherwise.
+    pub(super) fn is_near(&self) -> bool {
+        (self.gain_in_100 - self.least()).abs() <= self.plus_minus
+    }
+
+    fn least(&self) -> f64 {
+        LEAST_GAIN.max(self.plus_minus)
+    }
 }
 
 /// The boost from the colony with most brood; none where no healthy colony has brood to spare or the season is over.

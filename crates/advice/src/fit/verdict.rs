@@ -15,7 +15,7 @@ use crate::verdict::SOUND;
 use crate::words::{day, hives, in_hundred};
 
 /// The least gain that is called one, hives in a hundred.
-const LEAST_GAIN: f64 = 1.0;
+pub(super) const LEAST_GAIN: f64 = 1.0;
 
 /// The verdict, and how it would be put to another where that was asked.
 pub(super) fn of(look: &Look<'_>, at: usize) -> (Verdict, Option<Uniting>) {
@@ -56,7 +56,7 @@ fn queen_first(look: &Look<'_>, mut verdict: Verdict) -> Verdict {
 }
 
 fn verdict(kind: VerdictKind, says: impl Into<String>, reasons: Vec<String>) -> Verdict {
-    Verdict { kind, queen: None, with: None, says: says.into(), reasons }
+    Verdict { kind, queen: None, with: None, says: says.into(), reasons, near: false }
 }
 
 fn stop(look: &Look<'_>, at: usize) -> Verdict {
@@ -183,26 +183,31 @@ fn of_weak(look: &Look<'_>, at: usize, uniting: Option<&Uniting>) -> Verdict {
         chance(look, at),
     ];
     reasons.extend(once_fed(look, at));
-    match boost::best(look, at) {
-        Some(boost) if boost.gain_in_100 >= LEAST_GAIN && boost.gain_in_100 > boost.plus_minus => {
+    let boost = boost::best(look, at);
+    let may_boost = boost.as_ref().is_some_and(Boost::is_near);
+    match boost {
+        Some(boost) if boost.is_worth() => {
             reasons.push(boosted(look, &boost));
-            return boost_verdict(look, &boost, reasons);
+            return Verdict { near: may_boost, ..boost_verdict(look, &boost, reasons) };
         }
         Some(boost) => reasons.push(format!("{}: no more than chance does", boosted(look, &boost))),
         None => reasons.push(no_boost(look)),
     }
-    let low = look.fed_chance(at) < look.figures.unite_below.value;
-    match uniting.filter(|uniting| uniting.advised && low) {
+    let chance = look.fed_estimate(at);
+    let line = look.figures.unite_below.value;
+    let uniting = uniting.filter(|_| chance.value < line);
+    let near = may_boost || chance.is_near(line);
+    match uniting.filter(|uniting| uniting.advised) {
         Some(uniting) => {
             reasons.extend(uniting.carried.map(|carried| {
                 format!("together in the model: {} in 100 come to spring, as one colony", hives(carried.together))
             }));
             let says = format!("put it to {}", uniting.with.clone().unwrap_or_default());
-            Verdict { with: uniting.with.clone(), ..verdict(VerdictKind::Unite, says, reasons) }
+            Verdict { with: uniting.with.clone(), near, ..verdict(VerdictKind::Unite, says, reasons) }
         }
         None => {
-            reasons.extend(uniting.iter().filter(|_| low).flat_map(|uniting| uniting.against.clone()));
-            alone(look, at, reasons)
+            reasons.extend(uniting.iter().flat_map(|uniting| uniting.against.clone()));
+            Verdict { near, ..alone(look, at, reasons) }
         }
     }
 }

@@ -31,7 +31,7 @@ pub fn calendar(answer: &JobsAnswer, yard: &Apiary, speech: Speech, stamped: Tim
     calendar.append_property(Property::new("METHOD", "PUBLISH"));
     calendar.append_property(Property::new("X-WR-CALNAME", plain(&format!("{}: jobs and dates", yard.name))));
     calendar.append_property(Property::new("X-WR-TIMEZONE", plain(&yard.site.zone)));
-    for entry in hives(answer).chain(round(answer)).chain(windows(answer)) {
+    for entry in hives(answer).chain(round(answer)).chain(fortnight(answer)).chain(windows(answer)) {
         let told = [format!("{} ({})", entry.what, yard.name), entry.says.clone()].map(|text| said(&text));
         calendar.push(event(answer, &entry, yard, &told).append_property(stamp(stamped)).done());
     }
@@ -70,6 +70,21 @@ fn round(answer: &JobsAnswer) -> Option<Entry> {
         kind: Kind::About,
         what: "Go and look".to_owned(),
         says: [format!("About {}:00: {}.", round.hour, round.hives()), invented(answer)].join("\n"),
+    })
+}
+
+/// The fortnightly walk, where no walk that tells more comes before it.
+fn fortnight(answer: &JobsAnswer) -> Option<Entry> {
+    Some(Entry {
+        job: "fortnightly round".to_owned(),
+        day: answer.next_round.as_ref()?.by_custom()?,
+        kind: Kind::About,
+        what: "Yard round".to_owned(),
+        says: [
+            "Two weeks after the last look: a look at every entrance, and what lies before it.".to_owned(),
+            invented(answer),
+        ]
+        .join("\n"),
     })
 }
 

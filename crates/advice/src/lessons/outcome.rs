@@ -101,7 +101,7 @@ pub(super) fn of(diary: &Diary<'_>, colony: ColonyId, season: &Season) -> Outcom
 }
 
 fn is_help(act: &Act) -> bool {
-    matches!(act, Act::Fed { .. } | Act::FramesFrom { .. } | Act::BroughtNear | Act::Changed(_))
+    matches!(act, Act::Fed { .. } | Act::FoodPutOn(_) | Act::FramesFrom { .. } | Act::BroughtNear | Act::Changed(_))
 }
 
 /// What a note says of a fate. Life seen counts once winter is over, where nothing else is told.

@@ -2,7 +2,9 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Act, Apiary, ColonyId, Feed, Mites, Money, STORES_PER_SUGAR, winter_year};
+use snowhum_apiary::{
+    Act, Apiary, ColonyId, Feed, FoodBody, FoodBodyKind, Mites, Money, STORES_PER_SUGAR, winter_year,
+};
 
 use super::outcome::{self, Fate, Outcome};
 use super::season::{Diary, Season};
@@ -113,6 +115,7 @@ fn fed(apiary: &Apiary, diary: &Diary<'_>, season: &Season) -> (f64, f64) {
     let acts = diary.of_season(season).flat_map(|(_, note)| note.acts());
     let each = acts.filter_map(|act| match act {
         Act::Fed { feed, mass_kg } => Some((mass_kg.get(), price(*feed, mass_kg.get(), &apiary.money))),
+        Act::FoodPutOn(body) => Some((body.mass_kg.get(), price_of_body(body, &apiary.money))),
         _ => None,
     });
     each.fold((0.0, 0.0), |(kg, money), (one, cost)| (kg + one, money + cost))
@@ -127,6 +130,12 @@ fn price(feed: Feed, mass_kg: f64, money: &Money) -> f64 {
             feed.worth(snowhum_units::Kilogram::new(mass_kg)).get() / STORES_PER_SUGAR * money.sugar_per_kg
         }
     }
+}
+
+/// What a body of food costs: of sugar by its sugar, of anything else as fondant.
+fn price_of_body(body: &FoodBody, money: &Money) -> f64 {
+    let per_kg = if body.kind == FoodBodyKind::SugarBoard { money.sugar_per_kg } else { money.fondant_per_kg };
+    body.mass_kg.get() * per_kg
 }
 
 fn worst_mites(apiary: &Apiary, season: &Season) -> Option<WorstMites> {

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use snowhum_units::{Against, Range, Usual};
 use snowhum_winter::Ends;
 
-use super::NextRound;
+use super::{FoodBodyNow, NextRound};
 use crate::LooksTo;
 use crate::answer::{ActionAnswer, DateRange, OpenDates, WeatherAnswer};
 use crate::queen::QueenTrouble;
@@ -78,6 +78,9 @@ pub struct ColonyNow {
     pub runs_out: OpenDates,
     /// Food left within reach from here to the end of what is looked at, if alive.
     pub reachable_kg_ahead: Vec<DateRange>,
+    /// The candy board, slab or feeder on the hive.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub food_body: Option<FoodBodyNow>,
     /// Chance of being alive, fed and queenright at the end of what is looked at.
     pub alive_fed_queenright: f64,
     /// Two Monte Carlo standard errors of that.
@@ -132,6 +135,7 @@ impl ColonyNow {
             stores_kg: StoresNow { total: None, reachable: None },
             runs_out: never,
             reachable_kg_ahead: Vec::new(),
+            food_body: None,
             alive_fed_queenright: 0.0,
             plus_minus: 0.0,
             ended: Ends::default(),

@@ -9,14 +9,14 @@ use snowhum_winter::{Daily, Ends};
 
 use super::beside;
 use super::evidence::{self, date};
-use super::{ColonyNow, Expectation, LookFirst, StoresNow, look_first};
+use super::{ColonyNow, Expectation, LookFirst, StoresNow, food_body, look_first};
 use crate::actions::{self, Situation, Weighed};
 use crate::answer::ActionAnswer;
 use crate::fit::Verdict;
 use crate::plan::Base;
 use crate::statistics::{mean_and_error, rounded};
 use crate::verdict::{ColonyVerdict, Facts, Fate};
-use crate::{queen, sealed, seasons};
+use crate::{LooksTo, queen, sealed, seasons};
 
 /// A colony as the watch left it.
 pub(super) struct Watched<'a> {
@@ -26,6 +26,7 @@ pub(super) struct Watched<'a> {
     pub(super) expect_next: &'a Expectation,
     /// The end of the day asked about.
     pub(super) end: Timestamp,
+    pub(super) looks_to: LooksTo,
 }
 
 /// What spring holds for a colony.
@@ -136,6 +137,7 @@ fn standing_of(
         evidence: evidence::all(base.question.apiary, watched.watching, base.question.system),
         alive_fed_queenright: spring.fed.0,
         plus_minus: 2.0 * spring.fed.1,
+        food_body: food_body::of(base, at, standing, (watched.end, watched.looks_to)),
         reachable_kg_ahead: seasons::fortnightly(base, at, Daily::Reachable, 1),
         ended: standing.ended,
         ended_between: standing.died_hour.map(|range| range.map(day)),

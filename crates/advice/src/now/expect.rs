@@ -1,14 +1,14 @@
 //! What the next look would most likely show, so that the keeper knows beforehand what would be news.
 
 use rayon::prelude::*;
-use snowhum_apiary::{Conditions as Noted, DeadPlace, Flight, Listening, Seen, Sign, UpperHoleSign};
+use snowhum_apiary::{Conditions as Noted, Flight, Listening, Seen, Sign, UpperHoleSign};
 use snowhum_units::{Same, Usual};
 use snowhum_watch::{Estimate, Scene, View, signs};
 use snowhum_winter::WarmWall;
 
-use super::Expectation;
 use super::evidence::date;
 use super::next_round::{self, Worth};
+use super::{Expectation, Thresholds};
 use crate::statistics::rounded;
 
 /// Days to the next look.
@@ -21,18 +21,19 @@ pub(super) fn all(
     scene: &Scene<'_>,
     estimates: &[Estimate],
     walls: &[Option<WarmWall>],
-    until: usize,
+    (until, thresholds): (usize, &Thresholds),
 ) -> Vec<(Expectation, Vec<Worth>)> {
     let hour = (until + 24 * (NEXT_LOOK_DAYS - 1) + NOON).min(24 * scene.yard.environment.days());
     let ahead = |(estimate, wall): (&Estimate, &Option<WarmWall>)| {
         let mut estimate = estimate.clone();
         estimate.deal_weather(scene);
         let days = (0..NEXT_LOOK_DAYS).flat_map(|day| next_round::HOURS.map(|hour| until + 24 * day + hour));
-        let hours = days.filter(|at| *at < hour);
+        let asked = next_round::is_worth_asking(&estimate, thresholds);
+        let hours = days.filter(|at| asked && *at < hour);
         let mut worths = Vec::new();
         for at in hours.chain([hour]) {
             estimate.advance(scene, wall.as_ref(), at);
-            worths.extend(next_round::worth(scene, &estimate));
+            worths.extend(asked.then(|| next_round::worth(scene, &estimate)).flatten());
         }
         (one(scene, &estimate, hour), worths)
     };
@@ -43,12 +44,7 @@ fn one(scene: &Scene<'_>, estimate: &Estimate, hour: usize) -> Expectation {
     let day = scene.conditions(estimate.place(), hour, &Noted::default());
     let indoors = scene.is_indoors(estimate.place(), hour);
     let views: Vec<(View, f64)> = estimate.views().filter(|(_, mass)| *mass > 0.0).collect();
-    let place = match indoors {
-        // In a dark room the dead lie on the hive's own floor.
-        true => DeadPlace::Hook,
-        false if day.snow_m > 0.02 => DeadPlace::Snow,
-        false => DeadPlace::Ground,
-    };
+    let place = scene.dead_lie(estimate.place(), hour, &day);
     let chance = |sign: &Sign| -> f64 {
         let all: f64 = views.iter().map(|(_, mass)| mass).sum();
         let found: f64 = views

@@ -1,14 +1,12 @@
 //! What a look at a hive today could show, and what each answer would say.
 
 use jiff::{SignedDuration, Timestamp};
-use snowhum_apiary::{Conditions, DeadCount, DeadPlace, Sign};
+use snowhum_apiary::{Conditions, DeadCount, Sign};
 use snowhum_units::Usual;
 use snowhum_watch::{Estimate, Scene, SignTable};
 
 /// Every particle is asked.
 const ALL: usize = 1;
-/// Snow, m, on which dead bees are counted rather than on the ground.
-pub(super) const LIES_M: f64 = 0.02;
 
 /// A look at one hive today.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,7 +23,7 @@ pub struct LookToday {
 impl LookToday {
     pub(super) fn of(scene: &Scene<'_>, estimate: &Estimate, asked: &[Sign]) -> Self {
         let day = scene.conditions(estimate.place(), estimate.hour(), &Conditions::default());
-        let place = if day.snow_m > LIES_M { DeadPlace::Snow } else { DeadPlace::Ground };
+        let place = scene.dead_lie(estimate.place(), estimate.hour(), &day);
         let outdoors = !scene.is_indoors(estimate.place(), estimate.hour());
         let usual = estimate.dead_bees_usual(scene, &day, place).filter(|_| outdoors).map(|(usual, _)| {
             let count = match usual.most {

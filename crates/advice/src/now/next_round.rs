@@ -8,14 +8,13 @@ use snowhum_watch::{Estimate, Scene, SignTable};
 
 use super::Thresholds;
 use super::evidence::date;
-use super::look_today::LIES_M;
 use crate::statistics::rounded;
 use crate::words::day;
 
 /// Hours of a day that are weighed, as ends of hours of the day: ten, one and three o'clock.
 pub(super) const HOURS: [usize; 3] = [11, 14, 16];
 /// Every so manieth particle is asked.
-const NTH: usize = 8;
+const NTH: usize = 16;
 /// Hives named.
 const NAMED: usize = 3;
 
@@ -25,6 +24,8 @@ const NAMED: usize = 3;
 pub enum Looked {
     /// Dead bees before the hive.
     DeadBees,
+    /// Dead bees on the floor of a hive in a dark room.
+    DeadOnFloor,
     /// A straw at the hole or the entrance.
     Poke,
     /// Rime at the upper hole.
@@ -36,13 +37,14 @@ pub enum Looked {
 }
 
 impl Looked {
-    const ALL: [Self; 5] = [Self::DeadBees, Self::Poke, Self::Hole, Self::Hum, Self::Flight];
+    const ALL: [Self; 6] = [Self::DeadBees, Self::DeadOnFloor, Self::Poke, Self::Hole, Self::Hum, Self::Flight];
 
     /// In words.
     #[must_use]
     pub fn words(self) -> &'static str {
         match self {
             Self::DeadBees => "count the dead bees before it",
+            Self::DeadOnFloor => "count the dead bees on its floor with a hook",
             Self::Poke => "poke at the hole with a straw",
             Self::Hole => "look for rime at the upper hole",
             Self::Hum => "an ear at the wall",
@@ -52,7 +54,9 @@ impl Looked {
 
     fn answers(self, place: DeadPlace) -> Vec<Sign> {
         match self {
-            Self::DeadBees => DeadCount::BANDS.map(|count| Sign::DeadBees { count, place }).to_vec(),
+            Self::DeadBees | Self::DeadOnFloor => {
+                DeadCount::BANDS.map(|count| Sign::DeadBees { count, place }).to_vec()
+            }
             Self::Poke => [Poked::Answered, Poked::Silent].map(Sign::Poke).to_vec(),
             Self::Hole => [UpperHoleSign::NewRime, UpperHoleSign::Rime, UpperHoleSign::Damp, UpperHoleSign::Dry]
                 .map(Sign::UpperHole)
@@ -94,13 +98,18 @@ pub struct NextRound {
     pub air_c: f64,
     /// Hives that it would tell something of, most first.
     pub looks: Vec<HiveLook>,
+    /// Two weeks after the last look at any hive, or the next day where that is past; none while bees fly on most days, or
+    /// where nothing lives.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fortnight: Option<Date>,
     /// Doubt about the yard now: the greatest chance that a hive is otherwise than it is thought to be.
     pub doubt: f64,
 }
 
 impl NextRound {
     /// Nothing to learn.
-    pub(super) const NONE: Self = Self { on: None, hour: 0, air_c: 0.0, looks: Vec::new(), doubt: 0.0 };
+    pub(super) const NONE: Self =
+        Self { on: None, hour: 0, air_c: 0.0, looks: Vec::new(), fortnight: None, doubt: 0.0 };
 
     /// The best hour for the whole yard, of what each hive would tell at each; hives that are gone tell nothing.
     pub(super) fn of(names: &[(String, f64)], worth: &[Vec<Worth>], first_day: Date, thresholds: &Thresholds) -> Self {
@@ -121,7 +130,20 @@ impl NextRound {
             return Self { doubt, ..Self::NONE };
         };
         let (on, hour) = (date(first_day, hour), (hour - 1) % 24);
-        Self { on: Some(on), hour, air_c, looks: looks.into_iter().map(|(look, _)| look).collect(), doubt }
+        Self {
+            on: Some(on),
+            hour,
+            air_c,
+            looks: looks.into_iter().map(|(look, _)| look).collect(),
+            fortnight: None,
+            doubt,
+        }
+    }
+
+    /// The day of the fortnightly walk, unless a walk that tells more comes before it.
+    #[must_use]
+    pub fn by_custom(&self) -> Option<Date> {
+        self.fortnight.filter(|fortnight| self.on.is_none_or(|on| on > *fortnight))
     }
 
     /// In words.
@@ -150,6 +172,11 @@ impl NextRound {
     }
 }
 
+/// Whether any look could tell enough of a hive to be named: none takes away more doubt than there is.
+pub(super) fn is_worth_asking(estimate: &Estimate, thresholds: &Thresholds) -> bool {
+    estimate.doubt() >= thresholds.look_tells.value
+}
+
 /// What a look at one hive at this hour would tell at best.
 pub(super) fn worth(scene: &Scene<'_>, estimate: &Estimate) -> Option<Worth> {
     let (place, hour) = (estimate.place(), estimate.hour());
@@ -157,9 +184,10 @@ pub(super) fn worth(scene: &Scene<'_>, estimate: &Estimate) -> Option<Worth> {
     let hole = snowhum_apiary::OpeningKind::UpperHole;
     let has_hole = estimate.hive().has_opening(hole) && estimate.openings().shut(hole).is_none();
     let conditions = scene.conditions(place, hour, &Conditions::default());
-    let lie = if conditions.snow_m > LIES_M { DeadPlace::Snow } else { DeadPlace::Ground };
+    let lie = scene.dead_lie(place, hour, &conditions);
     let can = |looked: &Looked| {
-        let seen = looked.answers(lie).iter().all(|sign| !indoors || sign.is_seen_indoors());
+        let lies = (*looked != Looked::DeadBees || !indoors) && (*looked != Looked::DeadOnFloor || indoors);
+        let seen = lies && looked.answers(lie).iter().all(|sign| !indoors || sign.is_seen_indoors());
         seen && (has_hole || *looked != Looked::Hole)
     };
     let asked: Vec<(Looked, Vec<Sign>)> =

@@ -11,7 +11,7 @@ parameters! {
     lid_minutes_air lid_minute_air lid_seconds_air lid_look_wind lid_minutes_wind lid_minute_wind lid_seconds_wind
     lid_look_time lid_minutes_time lid_minute_time lid_seconds_time
     verdict_today verdict_week verdict_hungry_at_once verdict_count_holds
-    verdict_least_brood look_tells
+    verdict_least_brood look_tells round_days
 }
 
 impl Thresholds {

@@ -159,12 +159,15 @@ fn of_its_own(programme: &mut Programme, ground: &Ground<'_>, at: usize, facts: 
     let with = facts.fit.and_then(|fit| fit.with.clone());
     if let Some(advice) = QueenTrouble::of(colony).and_then(|_| queen::advice(base, at)) {
         let waits = advice.kind == VerdictKind::Wait;
-        let task = Task::Queen { trouble: advice.trouble, how: advice.kind, with };
+        let task = Task::Queen { trouble: advice.trouble, how: advice.kind, with, takes_queen: advice.takes_queen };
         programme.add(ground, task, (!waits).then_some(advice.by));
         return advice.kind == VerdictKind::LookAgain;
     }
     if ground.health.perhaps_queenless(colony) {
         programme.add(ground, Task::LookForEggs, Some(ground.week()));
+    }
+    if facts.fit.is_some_and(|fit| fit.near) {
+        programme.held.note(Line::Company);
     }
     match (facts.fit.map(|fit| fit.kind), with) {
         (Some(VerdictKind::Unite), Some(with)) => {

@@ -19,6 +19,8 @@ pub enum Line {
     Food,
     /// Whether it comes to spring well enough to be left alone.
     Spring,
+    /// Whether it winters in its own hive.
+    Company,
     /// Which of two days comes first, or whether one is within the week.
     Day,
 }
@@ -59,6 +61,11 @@ impl Estimate {
         Self { value: figure(values), error }
     }
 
+    /// Whether it stands so near a line that another draw of members may pass it.
+    pub(crate) fn is_near(&self, line: f64) -> bool {
+        (self.value - line).abs() <= NEAR * self.error
+    }
+
     /// The mean of all members.
     pub(crate) fn mean(values: &[f64]) -> Self {
         Self::by_parts(values, |part| part.iter().sum::<f64>() / part.len().max(1) as f64)
@@ -76,14 +83,14 @@ impl Held {
     /// Whether a figure is at or over its line. Near it what was decided last holds, where that is known.
     pub(super) fn is_over(&mut self, line: Line, found: Estimate, limit: f64, last: Option<bool>) -> bool {
         let over = found.value >= limit;
-        if (found.value - limit).abs() > NEAR * found.error {
+        if !found.is_near(limit) {
             return over;
         }
         self.note(line);
         last.unwrap_or(over)
     }
 
-    fn note(&mut self, line: Line) {
+    pub(super) fn note(&mut self, line: Line) {
         if !self.near.contains(&line) {
             self.near.push(line);
         }

@@ -43,6 +43,9 @@ pub enum Task {
         how: VerdictKind,
         /// The colony its bees go to, where one is fit.
         with: Option<String>,
+        /// Whether a mated queen given now would still do well.
+        #[serde(default)]
+        takes_queen: bool,
     },
     /// Put to another.
     Unite {
@@ -164,7 +167,9 @@ impl Task {
             Self::TreatBroodless { look_first: true, .. } => "treat for mites once a look shows no brood, by label",
             Self::TreatBroodless { look_first: false, .. } => "treat for mites while broodless, by label and law",
             Self::LookForEggs => "look for eggs; if none, requeen or unite it",
-            Self::Queen { trouble, how, with } => return queen(*trouble, *how, with.as_deref()),
+            Self::Queen { trouble, how, with, takes_queen } => {
+                return queen(*trouble, *how, with.as_deref(), *takes_queen);
+            }
             Self::Unite { with } => return format!("put it to {with}"),
             Self::GiveBrood { from } => return format!("give a frame of sealed brood from {from}"),
             Self::SetBeside { with } => return format!("set it beside {with}, wall to wall, once bees no longer fly"),
@@ -226,14 +231,15 @@ fn volume(litres: f64, system: System) -> String {
     }
 }
 
-fn queen(trouble: QueenTrouble, how: VerdictKind, with: Option<&str>) -> String {
+fn queen(trouble: QueenTrouble, how: VerdictKind, with: Option<&str>, takes_queen: bool) -> String {
     let what = trouble.words();
     let join = with.map_or_else(|| "unite it".to_owned(), |with| format!("put it to {with}"));
     match how {
         VerdictKind::LookAgain => format!("{what}: look for eggs"),
         VerdictKind::Wait => format!("{what}: nothing in the cold; look in when it is mild"),
         VerdictKind::ShakeOut => format!("{what}: shake it out on a warm day, give no queen"),
-        _ => format!("{what}: {join} or give a mated queen"),
+        _ if takes_queen => format!("{what}: {join} or give a mated queen"),
+        _ => format!("{what}: {join}, too late for a queen"),
     }
 }
 

@@ -37,6 +37,44 @@ fn a_live_bee_at_the_hole_takes_every_colony_above_99_in_100() {
 }
 
 #[test]
+fn a_board_is_said_to_be_reached_only_where_the_cluster_has_come_up_to_it() {
+    let mut yard = apiary();
+    for name in names(&yard) {
+        note(&mut yard, &name, date(2025, 12, 7), "board=3 kg candy, rim 50 mm");
+    }
+    let answer = asked(&yard, FEBRUARY);
+    let body = |name: &str| colony(&answer, name).food_body.clone().unwrap();
+    let (hungry, heavy) = (body("Juniper"), body("Alder"));
+    assert!(hungry.reached > 0.5 && hungry.left_kg.unwrap().p50 < 2.9, "{hungry:?}");
+    assert!(heavy.reached < 0.1 && heavy.left_kg.unwrap().p50 == 3.0, "{heavy:?}");
+    assert!(heavy.says.contains("not reached") && hungry.since == Some(date(2025, 12, 7)), "{}", heavy.says);
+    let all = colony(&answer, "Alder").stores_kg.total.unwrap().p50;
+    assert!(all > 3.0 + colony(&asked(&apiary(), FEBRUARY), "Alder").stores_kg.total.unwrap().p50 - 0.5, "{all}");
+}
+
+#[test]
+fn a_warm_hand_under_the_lid_raises_a_colony_in_doubt_and_a_cold_one_does_not() {
+    let alive = |line: &str| {
+        let mut yard = apiary();
+        note(&mut yard, "Aspen", FEBRUARY, line);
+        let answer = asked(&yard, FEBRUARY);
+        let aspen = colony(&answer, "Aspen");
+        (aspen.evidence[0].alive_before, aspen.alive)
+    };
+    let (warm, cold) = (alive("lid=warm"), alive("lid=cold"));
+    assert!(warm.1 > warm.0 && cold.1 < cold.0 && cold.1 > 0.3 * cold.0, "{warm:?} {cold:?}");
+}
+
+#[test]
+fn what_lies_behind_a_guard_is_held_against_a_range_that_can_be_left() {
+    let mut yard = apiary();
+    note(&mut yard, "Juniper", FEBRUARY, "dead=120 behind guard");
+    let answer = asked(&yard, FEBRUARY);
+    let usual = colony(&answer, "Juniper").evidence[0].dead_bees[0].usual;
+    assert!(usual.least > 50 && usual.most < 40 * usual.least, "{usual:?}");
+}
+
+#[test]
 fn four_silent_dry_looks_leave_a_colony_that_was_likely_alive_in_doubt_and_no_more() {
     let mut yard = apiary();
     yard.notes.clear();

@@ -6,7 +6,7 @@ use std::sync::OnceLock;
 
 use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
 use snowhum_advice::verdict::Task;
-use snowhum_advice::{PlanQuestion, hive, plan, yard};
+use snowhum_advice::{MEMBERS, PlanQuestion, hive, plan, yard};
 use snowhum_apiary::Apiary;
 use snowhum_units::{Fraction, Kelvin, Kilogram, MetrePerSecond, System};
 use snowhum_weather::Ensemble;
@@ -16,8 +16,6 @@ use snowhum_winter::{
 };
 
 use crate::common;
-
-const MEMBERS: usize = 200;
 
 fn apiary() -> Apiary {
     snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0

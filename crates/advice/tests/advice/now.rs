@@ -57,7 +57,7 @@ fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
             as_of: as_of.saturating_add(1.days()),
             spring,
             parameters: &parameters,
-            members: 200,
+            members: snowhum_advice::MEMBERS,
             seed: 1,
             system: System::Metric,
         },

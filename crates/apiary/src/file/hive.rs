@@ -8,11 +8,11 @@ use super::section::{Entry, Section, shown};
 use super::{layers, yard};
 use crate::change::{FloorKind, floor_of, hole};
 use crate::openings::{Aperture, guard, guards};
-use crate::{ApiaryId, FrameWay, Hive, HiveBox, HiveId, Layer, Material, Neighbour, Side};
-use snowhum_units::{Degree, Fraction, Metre};
+use crate::{ApiaryId, FoodBody, FrameWay, Hive, HiveBox, HiveId, Layer, Material, Neighbour, Side};
+use snowhum_units::{Bare, Degree, Fraction, Metre};
 use std::str::FromStr;
 
-const KEYS: [&str; 23] = [
+const KEYS: [&str; 24] = [
     "id",
     "name",
     "kind",
@@ -33,6 +33,7 @@ const KEYS: [&str; 23] = [
     "facing",
     "stand",
     "neighbour",
+    "board",
     "indoors",
     "in",
     "out",
@@ -100,8 +101,19 @@ fn placed(
     report: &mut Report,
 ) -> Option<Hive> {
     let indoors = builder.rooms.of(section, report);
+    let food_body = section.get("board", report).map_or(Some(None), |entry| food_body(&entry, report).map(Some));
     let hive = build(section, named, builder, report)?;
-    Some(Hive { indoors: indoors?, ..hive })
+    Some(Hive { indoors: indoors?, food_body: food_body?, ..hive })
+}
+
+/// Food on the hive as a body, as a note would say it.
+fn food_body(entry: &Entry<'_>, report: &mut Report) -> Option<FoodBody> {
+    let body = FoodBody::read(entry.text(report)?, Bare::Refused);
+    let body = body.map_err(|wrong| report.wrong(&entry.spot, wrong)).ok()?;
+    if body.pollen {
+        report.advise(&entry.spot, "pollen in it is kept and moves no brood here: the model knows no law of pollen");
+    }
+    Some(body)
 }
 
 fn build(
@@ -119,14 +131,13 @@ fn build(
     let floor_kind = section.get("floor", report).map_or(Some(FloorKind::Solid), |entry| entry.parsed(report));
     let ((name, id), kind) = (named?, kind?);
     let (boxes, dress, place, ways) = (stack?, dress?, place?, ways?);
-    let floor = floor_of(floor_kind?, &boxes).ok()?;
     say_defaults(section, report);
     Some(cut(
         Hive {
             id,
             name: name.to_owned(),
             standard: kind_name(&kind),
-            floor,
+            floor: floor_of(floor_kind?, &boxes).ok()?,
             frames: place.way,
             lid_breathes: dress.breathes,
             wall_absorptance: dress.wall_colour.unwrap_or_else(|| face(outermost(&dress.wrap, &boxes))),
@@ -140,6 +151,7 @@ fn build(
             stand: place.stand,
             neighbour: None,
             indoors: None,
+            food_body: None,
         },
         &ways,
     ))

@@ -2,7 +2,7 @@
 
 use super::TreatmentNote;
 use super::examined::{Examined, SpringCount};
-use crate::{ColonyId, QueenState, SetupChange};
+use crate::{ColonyId, FoodBody, QueenState, SetupChange};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use snowhum_units::{Bare, CubicMetre, Kilogram, Measured, ParseError, System, number};
 use std::fmt;
@@ -19,6 +19,12 @@ pub enum Act {
         /// How much of it, as weighed out.
         mass_kg: Kilogram,
     },
+    /// A body of food put on, in place of one that may still be on.
+    FoodPutOn(FoodBody),
+    /// The body of food taken off, with what is left of it.
+    FoodTakenOff,
+    /// The body of food found eaten up.
+    FoodEatenUp,
     /// Frames of sealed stores hung in from another colony.
     FramesFrom {
         /// The giver.

@@ -7,7 +7,7 @@ use super::treatment::TreatmentNote;
 use super::weighed::{kilograms, within};
 use crate::fault::Wrong;
 use crate::shipped::same_name;
-use crate::{ColonyId, QueenState};
+use crate::{ColonyId, FoodBody, QueenState};
 use snowhum_units::Bare;
 
 const FEEDS: [(&str, Feed); 6] = [
@@ -44,6 +44,7 @@ pub(super) fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyI
             let mass = how[..how.len() - feed.len()].trim().trim_end_matches(" of");
             Ok(Act::Fed { feed: *kind, mass_kg: within(mass, kind.mass_of(mass.trim(), bare)?, 60.0)? })
         }
+        "board" => board(how, bare),
         "frames" => {
             let Some((stores, giver)) = how.split_once(" from ") else {
                 return Err(Wrong::new(format!("\"{how}\" names no giver"), "write \"frames=3.6 kg from Alder\""));
@@ -64,6 +65,9 @@ pub(super) fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyI
 pub(super) fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> String {
     match act {
         Act::Fed { feed, mass_kg } => format!("fed={} kg {}", short(mass_kg.get()), name_of(feed, &FEEDS)),
+        Act::FoodPutOn(body) => format!("board={}", body.written()),
+        Act::FoodTakenOff => "board=off".to_owned(),
+        Act::FoodEatenUp => "board=eaten up".to_owned(),
         Act::FramesFrom { giver, stores_kg } => format!("frames={} kg from {}", short(stores_kg.get()), name(*giver)),
         Act::Changed(change) => format!("changed={change}"),
         Act::Treated(given) => format!("treated={}", given.written()),
@@ -75,6 +79,15 @@ pub(super) fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> Strin
         Act::CarriedIn(room) => format!("carried=into {room}"),
         Act::CarriedOut => "carried=out".to_owned(),
         done => format!("did={}", name_of(done, &DONE)),
+    }
+}
+
+/// A body of food put on, taken off or eaten up.
+fn board(how: &str, bare: Bare) -> Result<Act, Wrong> {
+    match how.to_lowercase().as_str() {
+        "off" | "taken off" => Ok(Act::FoodTakenOff),
+        "eaten up" | "eaten" | "empty" => Ok(Act::FoodEatenUp),
+        _ => FoodBody::read(how, bare).map(Act::FoodPutOn),
     }
 }
 

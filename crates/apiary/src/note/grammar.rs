@@ -11,10 +11,10 @@ use crate::fault::Wrong;
 use crate::nearest::{instead, nearest, nearest_names};
 use crate::shipped::same_name;
 use crate::{ColonyId, OpeningState, QueenState};
-use snowhum_units::{Bare, Fraction, Kelvin, Measured, number};
+use snowhum_units::{Bare, Fraction, Kelvin, Measured, Metre, number};
 
 /// What can be noted, each with an example.
-const EXAMPLES: [(&str, &str); 46] = [
+const EXAMPLES: [(&str, &str); 51] = [
     ("dead", "dead=22 on snow"),
     ("hook", "hook=12"),
     ("entrance", "entrance=clear"),
@@ -36,6 +36,8 @@ const EXAMPLES: [(&str, &str); 46] = [
     ("inside", "inside=12 C under lid"),
     ("humidity", "humidity=75 %"),
     ("warm spot", "warm spot=yes"),
+    ("lid", "lid=warm"),
+    ("snow", "snow=45 cm"),
     ("bees", "bees=seen, 5 seams"),
     ("drones", "drones=yes"),
     ("queen", "queen=dead"),
@@ -50,6 +52,9 @@ const EXAMPLES: [(&str, &str); 46] = [
     ("smell", "smell=yes"),
     ("colony", "colony=dead"),
     ("fed", "fed=5 kg fondant"),
+    ("board", "board=3 kg candy with pollen, rim 50 mm, hole 40 mm"),
+    ("board", "board=off"),
+    ("board", "board=eaten up"),
     ("frames", "frames=3.6 kg from Alder"),
     ("changed", "changed=lid=50 mm foam"),
     ("treated", "treated=oxalic | product: as on its label | withdrawal: nil"),
@@ -79,6 +84,7 @@ const HOLES: [(&str, UpperHoleSign); 5] = [
     ("no rime", UpperHoleSign::Dry),
 ];
 const HEARD: [(&str, Seen); 2] = [("heard", Seen::Yes), ("silent", Seen::No)];
+const FELT: [(&str, Seen); 2] = [("warm", Seen::Yes), ("cold", Seen::No)];
 const LISTENING: [(&str, Listening); 3] =
     [("ear", Listening::Ear), ("tube", Listening::Tube), ("knock", Listening::Knock)];
 const POKED: [(&str, Poked); 5] = [
@@ -150,8 +156,8 @@ impl Entry {
         match what.as_str() {
             "words" => Ok(Self::Words(how.to_owned())),
             "queen" => queen(how),
-            "fed" | "frames" | "changed" | "treated" | "united" | "did" | "carried" | "examined" | "counted"
-            | "mites" => act(&what, how, colony, bare).map(Self::Act),
+            "fed" | "board" | "frames" | "changed" | "treated" | "united" | "did" | "carried" | "examined"
+            | "counted" | "mites" => act(&what, how, colony, bare).map(Self::Act),
             _ => sign(&what, how, bare).map(Self::Sign),
         }
     }
@@ -186,6 +192,8 @@ fn sign(what: &str, how: &str, bare: Bare) -> Result<Sign, Wrong> {
         "inside" => inside(how, bare)?,
         "humidity" => Sign::InsideHumidity { read: percent(how)? },
         "warm spot" => Sign::ThermalSpot(seen()?),
+        "lid" | "under lid" => Sign::WarmUnderLid(word(how, &FELT)?),
+        "snow" | "snow depth" => snow_at_box(how, bare)?,
         "bees" => bees_seen(how)?,
         "drones" => Sign::Drones(seen()?),
         "larvae" => Sign::LarvaeThrownOut(seen()?),
@@ -302,6 +310,15 @@ fn inside(how: &str, bare: Bare) -> Result<Sign, Wrong> {
     Ok(Sign::InsideTemperature { read_k, place })
 }
 
+/// Depth of the snow against the box, over the ground.
+fn snow_at_box(how: &str, bare: Bare) -> Result<Sign, Wrong> {
+    const MOST_M: f64 = 5.0;
+    let depth_m = Metre::read(how.trim_end_matches(" at the box").trim(), bare)?;
+    let fits = (0.0..=MOST_M).contains(&depth_m.get());
+    let remedy = "write its depth over the ground at the box, 0 cm to 500 cm, such as \"snow=45 cm\"";
+    fits.then_some(Sign::SnowAtBox { depth_m }).ok_or_else(|| Wrong::new(format!("\"{how}\" cannot be"), remedy))
+}
+
 fn bees_seen(how: &str) -> Result<Sign, Wrong> {
     let (seen, count) = how.split_once(',').map_or((how, None), |(seen, count)| (seen, Some(count)));
     if word(seen.trim(), &SEEN)? == Seen::No {
@@ -341,6 +358,8 @@ fn written_sign(sign: &Sign) -> String {
         }
         Sign::InsideHumidity { read } => format!("humidity={} %", short(100.0 * read.get())),
         Sign::ThermalSpot(yes) => seen("warm spot", yes),
+        Sign::WarmUnderLid(warm) => format!("lid={}", name_of(warm, &FELT)),
+        Sign::SnowAtBox { depth_m } => format!("snow={} cm", short(100.0 * depth_m.get())),
         Sign::ClusterSeen { seams: Some(seams) } => format!("bees=seen, {} seams", short(*seams)),
         Sign::ClusterSeen { seams: None } => "bees=seen".to_owned(),
         Sign::Drones(yes) => seen("drones", yes),

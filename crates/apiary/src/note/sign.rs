@@ -3,7 +3,7 @@
 use super::Weighing;
 use crate::OpeningState;
 use serde::{Deserialize, Serialize};
-use snowhum_units::{Fraction, Kelvin};
+use snowhum_units::{Fraction, Kelvin, Metre};
 
 /// A sign, looked for and found or not found.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -60,6 +60,13 @@ pub enum Sign {
     },
     /// A warm spot in a thermal picture.
     ThermalSpot(Seen),
+    /// Warmth to a bare hand laid under the lid, on the inner cover.
+    WarmUnderLid(Seen),
+    /// Snow against the box: it buries the openings that it reaches.
+    SnowAtBox {
+        /// Its depth over the ground.
+        depth_m: Metre,
+    },
     /// Living bees seen under the lid.
     ClusterSeen {
         /// Seams they fill, if counted.
@@ -101,6 +108,7 @@ impl Sign {
                 !matches!(state, OpeningState::DriftedOver | OpeningState::Iced)
             }
             Self::UpperHole(_) | Self::Flight(_) | Self::Pollen(_) | Self::MeltedSnow(_) => false,
+            Self::SnowAtBox { .. } => false,
             Self::Robbers(_) | Self::Wasps(_) | Self::Bird(_) => false,
             _ => true,
         }

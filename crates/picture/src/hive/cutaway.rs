@@ -4,7 +4,7 @@ use super::frame::Frame;
 use super::labels::{Label, labels};
 use super::measured::Measured;
 use super::section::HiveSection;
-use super::{air, faces, inside, said, shell, snow};
+use super::{air, faces, food_body, inside, said, shell, snow};
 use crate::callout::{Column, Columns, Placed, Wanted, place};
 use crate::geometry::{Path, Point, Rect};
 use crate::legend;
@@ -93,6 +93,7 @@ pub(crate) fn drawing(scene: &mut Scene, hive: &HiveSection, measured: &Measured
     shell::boxes(scene, measured, frame);
     inside::frames(scene, hive, measured, frame);
     inside::colony(scene, hive, measured, frame);
+    food_body::draw(scene, hive, measured, frame);
     shell::floor(scene, hive, measured, frame);
     shell::lid(scene, measured, frame);
     shell::roof(scene, measured, frame);

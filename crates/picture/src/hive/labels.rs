@@ -2,6 +2,7 @@
 
 use super::air;
 use super::faces;
+use super::food_body;
 use super::frame::Frame;
 use super::inside::{heap_height, pieces_of};
 use super::measured::{MOST_BOXES, Measured, length, share};
@@ -27,6 +28,7 @@ pub(crate) fn labels(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Lab
     labels.extend(zones(hive, m, frame));
     labels.extend(colony(hive, m, frame));
     labels.extend(food(hive, m, frame));
+    labels.extend(hive.food_body.iter().map(|one| label(food_body::anchor(one, m, frame), &*one.name, &*one.words)));
     labels.extend(hive.openings.iter().take(air::MOST_OPENINGS).map(|one| opening(one, hive, m, frame)));
     labels.push(floor(hive, m, frame));
     labels.extend(heap(hive, m, frame));
@@ -80,7 +82,7 @@ fn roof_and_lid(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Label> {
         let at = frame.at(-m.outer * 0.42, (m.lid_top + m.lid_bottom) / 2.0);
         labels.push(label(at, "Over the bees", sheets(hive, &hive.lid)));
     }
-    if m.lid_bottom - m.boxes_top > 0.02 {
+    if m.lid_bottom - m.boxes_top > 0.02 && hive.food_body.is_none() {
         let at = frame.at(m.outer * 0.5 - 0.01, (m.boxes_top + m.lid_bottom) / 2.0);
         labels.push(label(at, "Rim over the frames", figures(hive).length(hive.rim)));
     }

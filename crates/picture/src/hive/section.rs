@@ -39,6 +39,8 @@ pub struct HiveSection {
     pub dead_on_floor: u32,
     /// Food, where it lies.
     pub stores: Vec<Stores>,
+    /// A board, a slab or a feeder.
+    pub food_body: Option<SectionFood>,
     /// Temperatures.
     pub temperatures: Vec<Reading>,
     /// Faces that water or frost lies on.
@@ -247,6 +249,38 @@ pub struct Stores {
     pub top: Fraction,
     /// How much.
     pub mass: Kilogram,
+}
+
+/// A body of food: a candy board, a slab, a feeder.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SectionFood {
+    /// What it is, in the trade's words.
+    pub name: String,
+    /// How the cluster stands to it.
+    pub state: StoresState,
+    /// Where it lies.
+    pub lies: FoodLies,
+    /// Its edges as shares of the hive's inner width.
+    pub left: Fraction,
+    /// From the left inner wall.
+    pub right: Fraction,
+    /// How thick it was put on.
+    pub thickness: Metre,
+    /// A hole through its middle.
+    pub hole: Option<Metre>,
+    /// Share of it that is left.
+    pub remaining: Fraction,
+    /// What is left, in words.
+    pub words: String,
+}
+
+/// Where a body of food lies.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FoodLies {
+    /// On the top bars, in the rim.
+    OnTopBars,
+    /// In the place of a frame of the top box.
+    AmongCombs,
 }
 
 /// How the cluster stands to food.

@@ -147,6 +147,9 @@ fn living(colony: &ColonyNow, to: LooksTo, system: System) -> String {
         page += &entry("Food", &format!("{}; within reach {}", kg(total), Kilogram::new(reach.p50).show(system, 1)));
         page += &entry("Until", &run_out(&colony.runs_out, to));
     }
+    if let Some(body) = &colony.food_body {
+        page += &entry("Board", &body.says);
+    }
     let coming = format!("alive, fed and queenright: {}", both_ways(colony.alive_fed_queenright));
     page += &match to {
         LooksTo::Spring => entry("Spring", &coming),

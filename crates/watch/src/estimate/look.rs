@@ -174,7 +174,8 @@ impl Estimate {
     /// What was looked at is old from now on, and openings are as they were seen.
     fn looked_at(&mut self, scene: &Scene<'_>, seen: &[Sign]) {
         self.looked(seen);
-        self.openings_noted(scene, |openings, at| seen.iter().for_each(|sign| openings.see(sign, at)));
+        let heights = self.showing.hive.opening_heights();
+        self.openings_noted(scene, |openings, at| openings.look(seen.iter(), &heights, at));
     }
 
     fn looked(&mut self, seen: &[Sign]) {
@@ -232,6 +233,11 @@ impl Estimate {
         let members = &mut self.strata.alive.members;
         match act {
             Act::Fed { feed, mass_kg } => members.act(scene.yard, fed(*feed, *mass_kg)),
+            Act::FoodPutOn(body) => {
+                members.act(scene.yard, Action::FoodPutOn { stores: body.worth(), place: body.place });
+            }
+            Act::FoodTakenOff => members.act(scene.yard, Action::FoodTakenOff),
+            Act::FoodEatenUp => members.act(scene.yard, Action::FoodEatenUp),
             Act::FramesFrom { stores_kg, .. } => members.act(scene.yard, Action::HangFrames { stores: *stores_kg }),
             Act::BroughtNear => members.act(scene.yard, Action::BringNear),
             // Of what a later count has seen the work, that count speaks.

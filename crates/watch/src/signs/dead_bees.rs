@@ -24,9 +24,9 @@ pub(super) fn law(place: DeadPlace, look: &Look<'_>) -> Law {
         DeadPlace::Tray | DeadPlace::Guard | DeadPlace::Hook => false,
     };
     let left = if is_hidden { p.snowed_over.value } else { 1.0 };
-    Law::Count {
-        mean: found * left + p.dead_stray_mean.value,
-        size: p.dead_size.value * left,
-        stray: p.dead_stray.value,
-    }
+    let size = match place {
+        DeadPlace::Guard | DeadPlace::Hook => p.dead_size_raked.value,
+        DeadPlace::Snow | DeadPlace::Ground | DeadPlace::Board | DeadPlace::Tray => p.dead_size.value,
+    };
+    Law::Count { mean: found * left + p.dead_stray_mean.value, size: size * left, stray: p.dead_stray.value }
 }

@@ -1,4 +1,4 @@
-//! Warmth that gets out: snow melted on the roof, a warm spot in a thermal picture.
+//! Warmth that gets out: snow melted on the roof, a warm spot in a thermal picture, a hand under the lid.
 
 use super::look::{Look, rising};
 use super::there;
@@ -21,4 +21,12 @@ pub(super) fn thermal_spot(look: &Look<'_>) -> Law {
     let contrast = rising((look.view.warm_c - look.day.air_c).max(0.0), p.spot_contrast.value);
     let own = p.spot_seen.value * through * contrast * look.strength(p.warmth_bees.value);
     there(p.spot_stray.value, own)
+}
+
+/// A bare hand on the inner cover, right after the lid is lifted off: the air under it against the air outdoors, in a living
+/// hive and a dead one alike.
+pub(super) fn under_lid(look: &Look<'_>) -> Law {
+    let p = look.p;
+    let warmer = (look.view.warm_c - look.day.air_c).max(0.0);
+    there(p.hand_stray.value, p.hand_feels.value * rising(warmer, p.hand_contrast.value))
 }

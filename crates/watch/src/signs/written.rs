@@ -24,7 +24,9 @@ const HEFTS: [Heft; 3] = [Heft::Light, Heft::Fair, Heft::Heavy];
 #[must_use]
 pub fn answer(sign: &Sign) -> Option<Answer> {
     let answer = match sign {
-        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::Poke(Poked::NotTried) => return None,
+        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::SnowAtBox { .. } | Sign::Poke(Poked::NotTried) => {
+            return None;
+        }
         Sign::DeadBees { count, .. } => {
             let (least, most) = count.bounds();
             Answer::Count(least, most)
@@ -37,6 +39,7 @@ pub fn answer(sign: &Sign) -> Option<Answer> {
         Sign::Pollen(found)
         | Sign::MeltedSnow(found)
         | Sign::ThermalSpot(found)
+        | Sign::WarmUnderLid(found)
         | Sign::Drones(found)
         | Sign::LarvaeThrownOut(found)
         | Sign::CrumpledWings(found)
@@ -103,6 +106,7 @@ fn there(template: &Sign, found: Seen) -> Option<Sign> {
         Sign::Pollen(_) => Sign::Pollen(found),
         Sign::MeltedSnow(_) => Sign::MeltedSnow(found),
         Sign::ThermalSpot(_) => Sign::ThermalSpot(found),
+        Sign::WarmUnderLid(_) => Sign::WarmUnderLid(found),
         Sign::Drones(_) => Sign::Drones(found),
         Sign::LarvaeThrownOut(_) => Sign::LarvaeThrownOut(found),
         Sign::CrumpledWings(_) => Sign::CrumpledWings(found),

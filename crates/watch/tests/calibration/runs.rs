@@ -70,6 +70,7 @@ fn round() -> Vec<Sign> {
         Sign::UpperHole(UpperHoleSign::Dry),
         Sign::Hum { heard: Seen::No, how: Listening::Ear },
         Sign::Poke(Poked::Silent),
+        Sign::WarmUnderLid(Seen::No),
     ]
 }
 

@@ -88,6 +88,7 @@ fn standing(view: &View, at: usize, colony: &Colony, now: &ColonyNow) -> Markup 
             section {
                 h2 { "Food" }
                 p { (capital(&run_out(&now.runs_out, answer.looks_to))) "." }
+                @if let Some(body) = &now.food_body { p { (capital(&body.says)) "." } }
                 @if let Some(plate) = draw::food(now, answer.as_of, answer.spring, system) { (draw::figure(&plate, "food")) }
             }
         } @else if now.seen_dead {
@@ -198,6 +199,23 @@ fn fed(view: &View) -> Markup {
     }
 }
 
+/// A candy board, slab or feeder: put on, or how the one that is on was found.
+fn board(view: &View, colony: &Colony) -> Markup {
+    let on = view.apiary.food_body(colony.id, view.now.timestamp());
+    html! {
+        label for="board" { "Board, slab or feeder put on" }
+        input id="board" name="board" maxlength="120" autocomplete="off" placeholder="3 kg candy, rim 50 mm, hole 40 mm";
+        @if let Some(on) = on {
+            fieldset class="choices" {
+                legend { "The " (on.body.kind.words()) " on it" }
+                @for (words, written) in [("eaten up", "board=eaten up"), ("taken off", "board=off")] {
+                    label { input type="radio" name="entry" value=(written); span { (words) } }
+                }
+            }
+        }
+    }
+}
+
 /// What is tapped at the hive, and a line for anything, as a yard file writes it.
 fn note_form(view: &View, colony: &Colony) -> Markup {
     if !view.visitor.may_write() {
@@ -213,7 +231,12 @@ fn note_form(view: &View, colony: &Colony) -> Markup {
                 @for question in round::AT_A_HIVE.iter().filter(|one| !one.is_of_hole() || view.has_upper_hole(colony)) {
                     (question.shown(question.field, view.is_indoors(colony)))
                 }
+                @if !view.is_indoors(colony) {
+                    label for="depth" { "Snow against the box, over the ground," (round::Figure::Depth.unit(view.settings.system)) }
+                    input id="depth" name="depth" inputmode="decimal" maxlength="12" autocomplete="off";
+                }
                 (fed(view))
+                (board(view, colony))
                 label for="words" { "Free words" }
                 input id="words" name="words" maxlength="500" autocomplete="off";
                 label for="at" { "Day, if not " (day(view.now.date())) }

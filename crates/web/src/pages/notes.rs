@@ -10,7 +10,7 @@ use snowhum_store::LastOf;
 use snowhum_units::{Kilogram, Measured, System};
 use uuid::Uuid;
 
-use super::round::AT_A_HIVE;
+use super::round::{AT_A_HIVE, Figure};
 use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
@@ -54,7 +54,16 @@ fn written(form: &Asked, system: System) -> Result<Vec<String>, String> {
     let typed = form.get("line").into_iter().flat_map(snowhum_apiary::split_entries);
     let tapped = AT_A_HIVE.iter().filter_map(|question| form.get(question.field)).collect::<Vec<_>>();
     let chosen = form.every("entry");
-    Ok(typed.chain(tapped).chain(chosen).map(str::to_owned).chain(fed(form, system)?).collect())
+    let depth = form.get("depth").map(|depth| Figure::Depth.written("snow=", depth, system));
+    let board = form.get("board").map(|body| format!("board={body}"));
+    Ok(typed
+        .chain(tapped)
+        .chain(chosen)
+        .map(str::to_owned)
+        .chain(fed(form, system)?)
+        .chain(board)
+        .chain(depth)
+        .collect())
 }
 
 /// Food given: a bare number is in the keeper's units.

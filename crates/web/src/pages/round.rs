@@ -137,7 +137,7 @@ pub(crate) const POKE: Question = Question {
 pub(crate) const AT_A_HIVE: [Question; 3] = [ENTRANCE, UPPER, POKE];
 
 /// Asked a tap further down.
-pub(crate) const FURTHER: [Question; 5] = [
+pub(crate) const FURTHER: [Question; 6] = [
     Question { asks: "Pollen", field: "pollen", answers: &[("carried in", "pollen=yes"), ("none", "pollen=no")] },
     Question {
         asks: "Droppings",
@@ -146,6 +146,7 @@ pub(crate) const FURTHER: [Question; 5] = [
     },
     Question { asks: "Robbers", field: "robbers", answers: &[("yes", "robbers=yes"), ("no", "robbers=no")] },
     Question { asks: "Wasps", field: "wasps", answers: &[("yes", "wasps=yes"), ("no", "wasps=no")] },
+    Question { asks: "Under the lid, by hand", field: "lid", answers: &[("warm", "lid=warm"), ("cold", "lid=cold")] },
     Question {
         asks: "Lifted by hand",
         field: "heft",
@@ -154,7 +155,8 @@ pub(crate) const FURTHER: [Question; 5] = [
 ];
 
 /// Typed figures: what is asked, the field, what goes before, and whether it is a mass.
-pub(crate) const TYPED: [(&str, &str, &str, Figure); 4] = [
+pub(crate) const TYPED: [(&str, &str, &str, Figure); 5] = [
+    ("Snow against the box, over the ground", "depth", "snow=", Figure::Depth),
     ("Dead bees, counted", "count", "dead=", Figure::Count),
     ("Dead bees pulled out with a hook", "hook", "hook=", Figure::Count),
     ("Whole hive on a scale", "scale", "scale=", Figure::Mass),
@@ -163,7 +165,7 @@ pub(crate) const TYPED: [(&str, &str, &str, Figure); 4] = [
 
 /// The typed figures of a hive: indoors without the dead before it.
 pub(crate) fn typed(indoors: bool) -> impl Iterator<Item = (&'static str, &'static str, &'static str, Figure)> {
-    TYPED.into_iter().filter(move |(_, field, ..)| !indoors || *field != "count")
+    TYPED.into_iter().filter(move |(_, field, ..)| !indoors || !matches!(*field, "count" | "depth"))
 }
 
 /// What a typed figure is.
@@ -171,6 +173,7 @@ pub(crate) fn typed(indoors: bool) -> impl Iterator<Item = (&'static str, &'stat
 pub(crate) enum Figure {
     Count,
     Mass,
+    Depth,
 }
 
 impl Figure {
@@ -179,7 +182,17 @@ impl Figure {
             (Self::Count, _) => "",
             (Self::Mass, System::Metric) => " kg",
             (Self::Mass, System::Us) => " lb",
+            (Self::Depth, System::Metric) => " cm",
+            (Self::Depth, System::Us) => " in",
         }
+    }
+}
+
+impl Figure {
+    /// The entry: a bare depth is in the keeper's small unit, a bare mass in the keeper's own.
+    pub(crate) fn written(self, before: &str, typed: &str, system: System) -> String {
+        let is_bare_depth = self == Self::Depth && snowhum_units::number(typed).is_ok();
+        format!("{before}{typed}{}", if is_bare_depth { self.unit(system) } else { "" })
     }
 }
 
@@ -197,8 +210,8 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
         }
         form id="round" method="post" action="/round" data-day=(view.now.date()) data-invented=[of_invented] {
             input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
-            (outside(&view))
             @for (at, colony) in view.watched() { (hive(&view, at, colony)) }
+            (outside(&view))
             (not_asked(&view))
             // Shown by the script, which takes one hive a screen.
             section id="summary" hidden { h2 { "All of it" } ul {} }
@@ -343,12 +356,12 @@ fn sent(view: &View, form: &Asked, at: usize, colony: ColonyId, visit: uuid::Uui
     let is_open = |entry: &&str| !entry.is_empty() && seen.iter().all(|other| field(other) != field(entry));
     let expected: Vec<String> = expected.split(';').filter(is_open).map(str::to_owned).collect();
     seen.extend(expected);
-    for (_, field, before, _) in TYPED {
+    for (_, field, before, figure) in TYPED {
         let Some(typed) = of(field) else { continue };
         if before == "dead=" {
             seen.retain(|entry| !entry.starts_with("dead="));
         }
-        seen.push(format!("{before}{typed}"));
+        seen.push(figure.written(before, &typed, view.settings.system));
     }
     Ok(Sent {
         visit,

@@ -1,7 +1,7 @@
 //! Where a colony sits and where its food lies, drawn from shares: over it, round it, beside it, at the far side.
 
 use snowhum_advice::HiveAnswer;
-use snowhum_apiary::food_in;
+use snowhum_apiary::{StoresPlace, food_in};
 use snowhum_picture::{Stores, StoresState};
 use snowhum_units::{Fraction, Kilogram, Metre};
 use snowhum_winter::Housed;
@@ -37,7 +37,7 @@ struct Room {
 pub(crate) fn place(housed: &Housed, within: &Within, settled: Option<&HiveAnswer>) -> Place {
     let room = room(housed);
     let radius = settled.map_or(SOME_RADIUS_M, |answer| answer.radius_cm / 100.0);
-    let shares = housed.colony.stores.place;
+    let shares = sits(housed, within);
     let total = within.stores_kg;
     let near = shares.touched + shares.above + shares.beside;
     let reach = within.reach_kg.map_or(total * near, |reach| reach.min(total));
@@ -48,7 +48,7 @@ pub(crate) fn place(housed: &Housed, within: &Within, settled: Option<&HiveAnswe
     let above = (part(shares.above) / kg_per_m).min(room.height * 0.7);
     let touched = (part(shares.touched) / kg_per_m).min(room.height * 0.4);
     let top = room.height - above;
-    let middle = (top - 0.35 * touched - 0.4 * radius).clamp(radius.min(room.height / 2.0), room.height);
+    let middle = middle(within, &room, radius, (above, touched));
     let beside = part(shares.beside) / 2.0;
     let far = total - reach;
     let side = |state, left: f64, right: f64, kilograms: f64| {
@@ -70,6 +70,29 @@ pub(crate) fn place(housed: &Housed, within: &Within, settled: Option<&HiveAnswe
         blocks.iter_mut().for_each(|block| block.state = StoresState::OutOfReach);
     }
     Place { cluster_height: Metre::new(middle + 0.022), stores: blocks.iter().flat_map(|b| split(housed, b)).collect() }
+}
+
+/// How high over the lowest comb the middle of a cluster is, under so much height of food over it and of food touched. Bees
+/// do not pass a board on the top bars, and keep from one that they have not come up to.
+fn middle(within: &Within, room: &Room, radius: f64, (above, touched): (f64, f64)) -> f64 {
+    /// Least room between a cluster and a board that it has not reached, m (drawing only).
+    const APART_M: f64 = 0.03;
+    let lowest = radius.min(room.height / 2.0);
+    let free = room.height - above - 0.35 * touched - 0.4 * radius;
+    match within.food_body {
+        None => free.clamp(lowest, room.height),
+        Some(seen) if seen.is_under_it() => (room.height - radius).max(lowest),
+        Some(_) => free.clamp(lowest, (room.height - radius - above.max(APART_M)).max(lowest)),
+    }
+}
+
+/// Where food sits: a cluster that has come up to a board has eaten what lay over it.
+fn sits(housed: &Housed, within: &Within) -> StoresPlace {
+    let place = housed.colony.stores.place;
+    match within.food_body.is_some_and(|seen| seen.is_under_it()) {
+        true => StoresPlace { above: 0.0, beside: place.beside + place.above, ..place },
+        false => place,
+    }
 }
 
 fn room(housed: &Housed) -> Room {

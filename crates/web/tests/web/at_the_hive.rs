@@ -63,6 +63,63 @@ fn page_and_picture_say_what_was_noted_of_the_upper_hole_and_no_other() {
 }
 
 #[test]
+fn a_candy_board_is_put_on_drawn_with_what_is_left_and_taken_off_by_a_tap() {
+    run(|served| async move {
+        served.settled().await;
+        let page = format!("/hive/{}", served.colony("Alder"));
+        let before = served.get(&page).await.body;
+        assert!(!before.contains("Candy") && !before.contains("board=eaten up\""), "nothing is on it");
+        let put = [("visit", VISIT), ("board", "3 kg candy with pollen, rim 50 mm, hole 40 mm"), ("on", "2026-01-03")];
+        assert_eq!(served.post(&format!("{page}/note"), &put).await.status, StatusCode::SEE_OTHER);
+        let now = served.settled().await;
+        let body = &now["now"]["colonies"][0]["food_body"];
+        assert!(body["reached"].as_f64().unwrap() <= 1.0 && body["left_kg"]["p50"].as_f64().unwrap() <= 3.0, "{body}");
+        let on = served.get(&page).await.body;
+        assert!(on.contains(&capital(body["says"].as_str().unwrap())), "the same sentence");
+        assert!(on.contains("Candy with pollen") && on.contains("of 3.0 kg left"), "on the picture");
+        let tapped = [("visit", "019a0000-0000-7000-8000-000000000078"), ("entry", "board=eaten up")];
+        assert!(on.contains("value=\"board=eaten up\""));
+        assert_eq!(served.post(&format!("{page}/note"), &tapped).await.status, StatusCode::SEE_OTHER);
+        served.settled().await;
+        assert!(!served.get(&page).await.body.contains("of 3.0 kg left"), "eaten up");
+        for _ in 0..2 {
+            served.post(&format!("{page}/undo"), &[]).await;
+        }
+        let undone = served.settled().await;
+        assert!(undone["now"]["colonies"][0].get("food_body").is_none(), "as if it had never been put on");
+    });
+}
+
+#[test]
+fn snow_measured_at_the_box_buries_the_entrance_it_reaches_until_undone() {
+    run(|served| async move {
+        served.settled().await;
+        let page = format!("/hive/{}", served.colony("Alder"));
+        assert!(served.get("/round").await.body.contains("data-before=\"snow=\""), "typed on the round");
+        let snow = [("visit", VISIT), ("depth", "55"), ("on", "2026-01-03")];
+        assert_eq!(served.post(&format!("{page}/note"), &snow).await.status, StatusCode::SEE_OTHER);
+        assert!(
+            noted(&served, "Alder").await.contains(&"snow=55 cm".to_owned()),
+            "a bare depth is in the keeper's unit"
+        );
+        served.settled().await;
+        let buried = served.get(&page).await.body;
+        assert!(buried.contains("noted drifted over on 3 January") && !buried.contains("Upper hole noted"));
+        let warm = [("visit", "019a0000-0000-7000-8000-000000000079"), ("line", "lid=warm")];
+        assert_eq!(served.post(&format!("{page}/note"), &warm).await.status, StatusCode::SEE_OTHER);
+        for _ in 0..2 {
+            served.post(&format!("{page}/undo"), &[]).await;
+        }
+        served.settled().await;
+        assert!(!served.get(&page).await.body.contains("noted drifted over"), "as if it had never been noted");
+    });
+}
+
+fn capital(text: &str) -> String {
+    snowhum_advice::words::capital(text)
+}
+
+#[test]
 fn an_upper_hole_that_is_not_there_is_refused_with_what_would_be_right() {
     run(|served| async move {
         served.settled().await;

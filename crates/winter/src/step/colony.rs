@@ -148,7 +148,7 @@ fn rear(laws: &Laws, season: Season, block: &mut Block) {
         let warmth = clamp((bees.warmth[i] - laws.laying_warmth) / laws.laying_warmth_width, -40.0, 40.0);
         let count = total(bees, i);
         let strength = count / (count + block.traits.laying_half[i]);
-        let larder = stores.touched[i] + stores.above[i] + stores.beside[i] + stores.feed[i];
+        let larder = stores.touched[i] + stores.above[i] + stores.beside[i] + stores.feed[i] + stores.body[i];
         let fed_well = larder / (larder + laws.laying_half_stores);
         let laid =
             block.traits.laying[i] * season_allows * strength * fed_well / (1.0 + exp(-warmth)) * bees.scatter[i];
@@ -209,7 +209,8 @@ fn decide(laws: &Laws, season: Season, block: &mut Block) {
     // What real winters took was counted from autumn on.
     let winter = gate(season.winter_bee_age >= 0.0);
     for i in 0..LANES {
-        let near = gate(stores.above[i] + stores.beside[i] + stores.far[i] + stores.feed[i] > FOOD_NEAR);
+        let near =
+            gate(stores.above[i] + stores.beside[i] + stores.far[i] + stores.feed[i] + stores.body[i] > FOOD_NEAR);
         let overdue = max(stores.hungry_hours[i] * per_meal - 1.0, 0.0);
         let hunger = min(HUNGER * overdue * overdue, MOST_HUNGER);
         let old = bees.winter[i] + bees.damaged[i] + bees.summer[i];

@@ -2,20 +2,26 @@
 //!
 //! A cluster eats what it touches. It climbs to food in its own seams when it is warm enough to move, crosses to the
 //! next comb only when warm enough to loosen, and does not leave brood. Food a few centimetres off in a cold spell
-//! might as well not be there: isolation starvation is what these gates do, not a label.
+//! might as well not be there: isolation starvation is what these gates do, not a label. So it is with a board of candy:
+//! bees eat of it once the honey between them and it is gone and the air over them is not too cold, or on a day so mild
+//! that they walk to it.
 
 use crate::block::{Bees, Heat, Stores, Traits};
 use crate::lanes::{LANES, gate, max, min};
 use crate::laws::{HOUR, Laws};
+use crate::shell::Shell;
 
 /// Share of its pace at which a cluster with a full brood nest still climbs.
 const CLIMB_WITH_BROOD: f64 = 0.5;
 /// Share of its pace at which it crosses combs with a full brood nest.
 const CROSS_WITH_BROOD: f64 = 0.25;
 
+/// Share of its pace at which bees bring food from combs and boards that the cluster does not touch.
+const ROAMING: f64 = 0.5;
+
 /// One hour of eating and moving.
 #[inline(always)]
-pub(crate) fn eat(laws: &Laws, traits: &Traits, heat: &mut Heat, bees: &Bees, stores: &mut Stores) {
+pub(crate) fn eat(shell: &Shell, laws: &Laws, traits: &Traits, heat: &mut Heat, bees: &Bees, stores: &mut Stores) {
     for i in 0..LANES {
         let need = heat.metabolic[i] * (HOUR / laws.honey_energy);
         let from_comb = min(need, stores.touched[i]);
@@ -38,13 +44,19 @@ pub(crate) fn eat(laws: &Laws, traits: &Traits, heat: &mut Heat, bees: &Bees, st
         let fed = min(min(stores.feed[i], wanted), pace * gate(warm > laws.feed_from));
         wanted -= fed;
         let crossing = gate(warm > traits.cross_from[i]) * (1.0 - (1.0 - CROSS_WITH_BROOD) * bees.nest[i]);
+        let touches = gate(stores.above[i] < shell.within_touch) * gate(warm > laws.feed_from);
+        let by_touch = crossing + stores.body_over[i] * (touches - crossing);
+        let off_body = min(min(stores.body[i], wanted), pace * max(by_touch, ROAMING * gate(warm > laws.carry_from)));
+        wanted -= off_body;
         let crossed = min(min(stores.beside[i], wanted), pace * crossing);
-        let carried = min(stores.far[i], 0.5 * pace * gate(warm > laws.carry_from));
+        let carried = min(stores.far[i], ROAMING * pace * gate(warm > laws.carry_from));
         stores.above[i] -= climbed;
         stores.feed[i] -= fed;
         stores.beside[i] += carried - crossed;
         stores.far[i] -= carried;
-        stores.touched[i] = after + climbed + fed + crossed;
+        stores.body[i] -= off_body;
+        stores.body_taken[i] += off_body;
+        stores.touched[i] = after + climbed + fed + crossed + off_body;
 
         let empty = gate(stores.touched[i] + stores.crop[i] < 0.05 * full);
         stores.hungry_hours[i] = (stores.hungry_hours[i] + 1.0) * empty;

@@ -1,6 +1,7 @@
 //! The coupled model: its books and its shape.
 
 mod engine;
+mod food_body;
 mod indoors;
 mod properties;
 mod shape;
