@@ -37,7 +37,6 @@ fn takes_five_screens(name: &str, yard: &str) -> Result<()> {
         let places = browser.run(PLACES, Vec::new()).await?;
         let place = |at: usize| places[at].as_f64().context("no place");
         let (hives, first, last) = (place(0)?, place(1)?, place(2)?);
-        println!("{name}: the first ends {first:.0} px down, the last {:.1} screens down", last / SCREEN);
         ensure!(hives == HIVES as f64, "{hives} hives are told, each once");
         ensure!(first < SCREEN, "whom to see first ends {first} px down");
         ensure!(last < SCREENS * SCREEN, "thirty hives take {:.1} screens", last / SCREEN);

@@ -53,7 +53,6 @@ async fn changes(browser: &Browser<'_>, what: &str, selector: &str, says: &str) 
         tokio::time::sleep(Duration::from_millis(50)).await;
     }
     let stood = begun.elapsed();
-    println!("{what}: said after {said:?}, the new verdict stands after {stood:?}");
     ensure!(said < SAID, "{what} is said after {said:?}");
     ensure!(stood < STANDS, "after {what} the new verdict stands after {stood:?}");
     Ok(())

@@ -15,14 +15,7 @@ fn where_no_motion_is_wished_for_the_film_steps_by_the_week_and_stands_still_bet
         wish(browser, "reduce").await?;
         browser.go_settled(&film).await?;
         ensure!(browser.find("[data-c=play]").await?.text().await? == "A week on", "the button says what it does");
-        browser
-            .run(
-                "const slider = document.querySelector('[data-c=slider]'); slider.value = 20; \
-                     slider.dispatchEvent(new Event('input'))",
-                Vec::new(),
-            )
-            .await?;
-        browser.tap("[data-c=play]").await?;
+        play_from(browser, 20).await?;
         let stepped = day(browser).await?;
         tokio::time::sleep(Duration::from_millis(1_500)).await;
         ensure!((stepped, day(browser).await?) == (27, 27), "a tap is a week, and then nothing moves: {stepped}");
@@ -31,18 +24,19 @@ fn where_no_motion_is_wished_for_the_film_steps_by_the_week_and_stands_still_bet
 
         wish(browser, "no-preference").await?;
         browser.go(&film).await?;
-        browser
-            .run(
-                "const slider = document.querySelector('[data-c=slider]'); slider.value = 20; \
-                     slider.dispatchEvent(new Event('input'))",
-                Vec::new(),
-            )
-            .await?;
-        browser.tap("[data-c=play]").await?;
+        play_from(browser, 20).await?;
         tokio::time::sleep(Duration::from_millis(1_500)).await;
         ensure!(day(browser).await? > 20, "without the wish it plays");
         Ok(())
     })
+}
+
+/// Puts the film at a day and taps its button.
+async fn play_from(browser: &Browser<'_>, day: u32) -> Result<()> {
+    let script = "const slider = document.querySelector('[data-c=slider]'); slider.value = arguments[0]; \
+                  slider.dispatchEvent(new Event('input'))";
+    browser.run(script, vec![day.into()]).await?;
+    browser.tap("[data-c=play]").await
 }
 
 async fn wish(browser: &Browser<'_>, motion: &str) -> Result<()> {
