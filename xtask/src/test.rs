@@ -26,21 +26,6 @@ pub(crate) fn run() -> Result<()> {
     outcome
 }
 
-/// The tests in a browser are checked as well, though no plain build has them.
-const CLIPPY: [&str; 11] = [
-    "clippy",
-    "--profile",
-    "tests",
-    "--workspace",
-    "--all-targets",
-    "--features",
-    "snowhum-browser/browser",
-    "--quiet",
-    "--",
-    "-D",
-    "warnings",
-];
-
 /// The test program that needs a browser.
 const BROWSER: &str = "browser";
 
@@ -62,12 +47,17 @@ fn all(steps: &mut Steps) -> Result<()> {
     steps.run("format", || quiet(&["fmt", "--all", "--check"]))?;
     steps.run("tidy", || tidy::run().map(|()| None))?;
     steps.run("supply chain", supply::check)?;
-    steps.run("clippy", || quiet(&CLIPPY))?;
+    steps.run("clippy", lint)?;
     steps.run("axe-core", browser::fetch_checker)?;
     steps.run("build", build)?;
     steps.run_tests("tests", side_by_side()?)?;
     steps.run("smoke", smoke::run)?;
     steps.run("instruction counts", counts::gate)
+}
+
+/// Lints all that is tested, in the folder it is built in.
+fn lint() -> Result<Option<String>> {
+    quiet(&[&["clippy"], &TESTED[..], &["--all-targets", "--quiet", "--", "-D", "warnings"]].concat())
 }
 
 fn build() -> Result<Option<String>> {

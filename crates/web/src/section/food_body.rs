@@ -37,12 +37,21 @@ impl Seen {
 
     /// What is left of it, in honey that feeds as much.
     pub(crate) fn worth_left(self) -> Kilogram {
-        self.body.worth() * (self.left.get() / self.body.mass_kg.get().max(f64::MIN_POSITIVE))
+        self.body.worth() * self.share_left()
+    }
+
+    fn share_left(self) -> f64 {
+        self.left.get() / self.body.mass_kg.get().max(f64::MIN_POSITIVE)
+    }
+
+    /// Whether the cluster is drawn as having reached it.
+    fn is_reached(self) -> bool {
+        self.reached.is_some_and(|reached| reached >= DRAWN_AT)
     }
 
     /// Whether the cluster is drawn up against it.
     pub(crate) fn is_under_it(self) -> bool {
-        self.body.place == FoodPlace::OverCluster && self.reached.is_some_and(|reached| reached >= DRAWN_AT)
+        self.body.place == FoodPlace::OverCluster && self.is_reached()
     }
 
     pub(crate) fn drawn(self, hive: &Hive, dead: bool, system: System) -> SectionFood {
@@ -51,16 +60,15 @@ impl Seen {
             (_, FoodPlace::OverCluster) => 0.5,
             (_, FoodPlace::ToOneSide) => 1.0 - width / 2.0 - 0.02,
         };
-        let reached = self.reached.is_some_and(|reached| reached >= DRAWN_AT);
-        let state = match (reached, self.reached) {
+        let state = match (self.is_reached(), self.reached) {
             (true, _) if !dead => StoresState::Touched,
             (_, None) => StoresState::InReach,
             _ => StoresState::OutOfReach,
         };
         let kg = |mass: Kilogram| mass.show(system, 1);
         let mut words = format!("{} of {} left", kg(self.left), kg(self.body.mass_kg));
-        if let Some(known) = self.reached.filter(|_| !dead) {
-            words += if known >= DRAWN_AT { ", reached" } else { ", not reached" };
+        if self.reached.is_some() && !dead {
+            words += if self.is_reached() { ", reached" } else { ", not reached" };
         }
         SectionFood {
             name: snowhum_advice::words::capital(self.body.kind.words())
@@ -71,9 +79,7 @@ impl Seen {
             right: Fraction::new((middle + width / 2.0).clamp(0.0, 1.0)),
             thickness: Metre::new(thickness),
             hole: self.body.hole_m,
-            remaining: Fraction::new(
-                (self.left.get() / self.body.mass_kg.get().max(f64::MIN_POSITIVE)).clamp(0.0, 1.0),
-            ),
+            remaining: Fraction::new(self.share_left().clamp(0.0, 1.0)),
             words,
         }
     }
