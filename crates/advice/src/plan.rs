@@ -148,12 +148,12 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
     let first = verdict::first(&base, question.as_of, LooksTo::Spring, &facts);
     let latitude = question.apiary.site.latitude.get();
     let signs = snowhum_watch::Parameters::shipped().ok();
-    for (at, colony) in colonies.iter_mut().enumerate() {
+    colonies.par_iter_mut().enumerate().for_each(|(at, colony)| {
         colony.dead_bees_shown =
             signs.as_ref().map_or_else(Vec::new, |p| dead_bees::shown_by_month(colony, latitude, p));
         colony.verdict = first.verdict(at);
         colony.nothing_helps = colony.nothing_helps && first.only_looks(at);
-    }
+    });
     let apiary = question.apiary;
     PlanAnswer {
         schema: PLAN_SCHEMA.to_owned(),

@@ -1,11 +1,12 @@
 //! Weather that is known in part: drawn paths are bent through temperatures that were read, or follow on from hours
 //! that were measured.
 
-use crate::complete::lying;
+use crate::complete::{snow_depths, usual_snow};
 use crate::generator::day_of_common_year;
 use crate::{Climate, Ensemble, Hourly, Place};
 use jiff::Timestamp;
 use jiff::civil::Date;
+use rayon::prelude::*;
 use snowhum_physics::dense::Factors;
 use snowhum_units::Kelvin;
 use snowhum_units::Same;
@@ -32,21 +33,22 @@ pub fn bent_through(ensemble: &Ensemble, place: Place, first_day: Date, read: &[
         .filter_map(|(at, kelvin)| Some((hour_of(ensemble.start, *at, hours)?, kelvin.get())))
         .collect();
     let Some(factors) = correlations(&at) else { return ensemble.clone() };
-    let climate = Climate::at(place).ok();
+    let snow = usual_snow(Climate::at(place).ok().as_ref(), day_of_common_year(first_day));
+    let faded: Vec<f64> = (0..hours).map(|apart| correlation(0, apart)).collect();
     let bend = |path: &Hourly| {
         let departures: Vec<f64> = at.iter().map(|(hour, read)| read - path.temperature[*hour].get()).collect();
         let mut weights = vec![0.0; at.len()];
         factors.solve(&departures, &mut weights);
         let mut bent = path.clone();
         for (hour, t) in bent.temperature.iter_mut().enumerate() {
-            let departure: f64 = at.iter().zip(&weights).map(|((read, _), w)| w * correlation(*read, hour)).sum();
+            let departure: f64 = at.iter().zip(&weights).map(|((read, _), w)| w * faded[read.abs_diff(hour)]).sum();
             *t = Kelvin::new(t.get() + departure);
         }
-        bent.snow_depth =
-            lying(climate.as_ref(), day_of_common_year(first_day), &bent.temperature, &bent.precipitation);
+        bent.snow_depth = snow_depths(snow, &bent.temperature, &bent.precipitation);
         bent
     };
-    let mut bent = Ensemble { paths: ensemble.paths.iter().map(bend).collect(), ..ensemble.clone() };
+    let paths = ensemble.paths.par_iter().map(bend).collect();
+    let mut bent = Ensemble { start: ensemble.start, paths, provenance: ensemble.provenance.clone() };
     if !at.is_empty() {
         bent.provenance.notes.push(format!("Bent through {} temperatures noted at the hives.", at.len()));
     }

@@ -1,11 +1,12 @@
 //! The outside, hour by hour and path by path, as every hive of a yard feels it.
 
 use jiff::civil::Date;
+use rayon::prelude::*;
 use snowhum_physics::snow::snow_share;
 use snowhum_physics::sun;
 use snowhum_units::Same;
 use snowhum_units::{Degree, Fraction, Kelvin, Metre, MetrePerSecond, Pascal};
-use snowhum_weather::{Ensemble, Place};
+use snowhum_weather::{Ensemble, Hourly, Place};
 
 use crate::lanes::LANES;
 use crate::parameters::Parameters;
@@ -140,23 +141,21 @@ impl Environment {
         let paths = given.div_ceil(LANES) * LANES;
         let hours = ensemble.hours();
         let pressure = ensemble.paths.first().and_then(|path| path.pressure.first()).copied();
-        let mut environment = Self {
-            hours,
-            paths,
-            first_day,
-            latitude: place.latitude,
-            winter_bees: None,
-            pressure: pressure.unwrap_or(Pascal::new(101_325.0)),
-            columns: Columns::with_capacity(hours * paths),
-        };
-        for hour in 0..hours {
-            let middle = ensemble.start.as_second() + 3_600 * hour as i64 + 1_800;
-            let sun = sun::position(middle, place.latitude, place.longitude).unwrap_or(SUN_DOWN);
-            for path in 0..paths {
-                environment.push(&ensemble.paths[path % given], hour, &sun, shelter);
+        let pressure = pressure.unwrap_or(Pascal::new(101_325.0));
+        let day = |first: usize| {
+            let mut columns = Columns::with_capacity(24 * paths);
+            for hour in first..hours.min(first + 24) {
+                let middle = ensemble.start.as_second() + 3_600 * hour as i64 + 1_800;
+                let beam = Beam::of(sun::position(middle, place.latitude, place.longitude).unwrap_or(SUN_DOWN), shelter);
+                for path in 0..paths {
+                    columns.push(&ensemble.paths[path % given], hour, &beam, pressure);
+                }
             }
-        }
-        environment
+            columns
+        };
+        let days: Vec<Columns> = (0..hours).into_par_iter().step_by(24).map(day).collect();
+        let columns = Columns::joined(&days);
+        Self { hours, paths, first_day, latitude: place.latitude, winter_bees: None, pressure, columns }
     }
 
     /// The same air, hour after hour, without sun or snow: a cellar, a laboratory, a question about one temperature.
@@ -177,35 +176,6 @@ impl Environment {
             flight: vec![0.0; size],
         };
         Self { hours, paths: LANES, first_day, latitude: Degree::new(60.0), winter_bees: None, pressure, columns }
-    }
-
-    fn push(&mut self, path: &snowhum_weather::Hourly, hour: usize, sun: &sun::SunPosition, shelter: YardShelter) {
-        let t = path.temperature[hour].celsius();
-        let wind = path.wind[hour].get() * shelter.wind.get();
-        let snow = path.snow_depth[hour].get();
-        let direct = path.direct[hour].get() * shelter.sun.get();
-        let diffuse = path.diffuse[hour].get();
-        let altitude = (90.0 - sun.zenith.get()).to_radians();
-        let azimuth = sun.azimuth.radians();
-        // Mean over four upright faces: their beams add up to cos(altitude) (|cos azimuth| + |sin azimuth|).
-        let faced = altitude.same_cos() * (azimuth.same_cos().abs() + azimuth.same_sin().abs()) / 4.0;
-        let level = direct * altitude.same_sin().max(0.0) + diffuse;
-        let albedo = if snow > 0.02 { ALBEDO_SNOW } else { ALBEDO_GROUND };
-        let wall_sun = direct * faced + 0.5 * diffuse + 0.5 * albedo * level;
-        let flies = (t > FLIGHT_FROM || (t > FLIGHT_IN_SUN_FROM && level > FLIGHT_SUN))
-            && wind < FLIGHT_WIND
-            && level > 20.0
-            && path.precipitation[hour].get() < FLIGHT_RAIN_M;
-        let columns = &mut self.columns;
-        columns.air.push(t as f32);
-        columns.ratio.push(humidity_ratio(t, path.humidity[hour].get(), self.pressure.get()) as f32);
-        columns.wind.push(wind as f32);
-        columns.wall_sun.push(wall_sun as f32);
-        columns.roof_sun.push(level as f32);
-        columns.snow.push(snow as f32);
-        let solid = snow_share(path.temperature[hour]).get();
-        columns.snowfall.push((1_000.0 * path.precipitation[hour].get() * solid) as f32);
-        columns.flight.push(if flies { 1.0 } else { 0.0 });
     }
 
     /// Hours held.
@@ -297,7 +267,66 @@ impl Environment {
     }
 }
 
+/// What an hour's sun and the yard's shelter make of every path's weather.
+struct Beam {
+    /// Share of the direct beam that falls on the mean of four upright faces.
+    faced: f64,
+    /// Share of it that falls on the level.
+    level: f64,
+    /// See [`YardShelter`].
+    shelter: YardShelter,
+}
+
+impl Beam {
+    fn of(sun: sun::SunPosition, shelter: YardShelter) -> Self {
+        let altitude = (90.0 - sun.zenith.get()).to_radians();
+        let azimuth = sun.azimuth.radians();
+        // Beams on four upright faces add up to cos(altitude) (|cos azimuth| + |sin azimuth|).
+        let faced = altitude.same_cos() * (azimuth.same_cos().abs() + azimuth.same_sin().abs()) / 4.0;
+        Self { faced, level: altitude.same_sin().max(0.0), shelter }
+    }
+}
+
 impl Columns {
+    fn push(&mut self, path: &Hourly, hour: usize, beam: &Beam, pressure: Pascal) {
+        let t = path.temperature[hour].celsius();
+        let wind = path.wind[hour].get() * beam.shelter.wind.get();
+        let snow = path.snow_depth[hour].get();
+        let direct = path.direct[hour].get() * beam.shelter.sun.get();
+        let diffuse = path.diffuse[hour].get();
+        let level = direct * beam.level + diffuse;
+        let albedo = if snow > 0.02 { ALBEDO_SNOW } else { ALBEDO_GROUND };
+        let wall_sun = direct * beam.faced + 0.5 * diffuse + 0.5 * albedo * level;
+        let flies = (t > FLIGHT_FROM || (t > FLIGHT_IN_SUN_FROM && level > FLIGHT_SUN))
+            && wind < FLIGHT_WIND
+            && level > 20.0
+            && path.precipitation[hour].get() < FLIGHT_RAIN_M;
+        self.air.push(t as f32);
+        self.ratio.push(humidity_ratio(t, path.humidity[hour].get(), pressure.get()) as f32);
+        self.wind.push(wind as f32);
+        self.wall_sun.push(wall_sun as f32);
+        self.roof_sun.push(level as f32);
+        self.snow.push(snow as f32);
+        let solid = snow_share(path.temperature[hour]).get();
+        self.snowfall.push((1_000.0 * path.precipitation[hour].get() * solid) as f32);
+        self.flight.push(if flies { 1.0 } else { 0.0 });
+    }
+
+    /// Columns one after the other.
+    fn joined(parts: &[Self]) -> Self {
+        let joined = |column: fn(&Self) -> &[f32]| parts.iter().map(column).collect::<Vec<_>>().concat();
+        Self {
+            air: joined(|part| &part.air),
+            ratio: joined(|part| &part.ratio),
+            wind: joined(|part| &part.wind),
+            wall_sun: joined(|part| &part.wall_sun),
+            roof_sun: joined(|part| &part.roof_sun),
+            snow: joined(|part| &part.snow),
+            snowfall: joined(|part| &part.snowfall),
+            flight: joined(|part| &part.flight),
+        }
+    }
+
     fn with_capacity(size: usize) -> Self {
         let column = || Vec::with_capacity(size);
         Self {

@@ -18,7 +18,7 @@ const TALLEST: u64 = 1_700;
 
 #[test]
 fn every_page_is_in_the_guide() -> Result<()> {
-    let server = Server::demo()?;
+    let server = Server::demo_in_full()?;
     walk("guide", &server, Form::DeskLight, async |browser| {
         let path = |page: &str| kind_of(page).split('?').next().unwrap_or_default().to_owned();
         let shown: Vec<String> = PICTURES.iter().map(|picture| path(&picture.page.replace(['{', '}'], ""))).collect();

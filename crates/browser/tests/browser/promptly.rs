@@ -15,7 +15,7 @@ const STANDS: Duration = Duration::from_secs(5);
 #[test]
 #[ignore = "timed to the second: by hand, on a machine that does nothing else"]
 fn the_new_verdict_stands_within_five_seconds_of_a_day_a_note_an_edit_and_an_undo() -> Result<()> {
-    let server = Server::demo()?;
+    let server = Server::demo_in_full()?;
     let hive = format!("/hive/{}", server.colonies()?[0].1);
     walk("promptly", &server, Form::PhoneLight, async |browser| {
         browser.go_settled(&hive).await?;

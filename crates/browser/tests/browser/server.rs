@@ -11,6 +11,8 @@ use std::thread::JoinHandle;
 use std::time::{Duration, Instant};
 
 const PATIENCE: Duration = Duration::from_secs(120);
+const DEMO: [&str; 5] = ["--store", "records.db", "demo", "--as-of", "2026-02-07"];
+const FEW_MEMBERS: [&str; 2] = ["--members", "64"];
 
 /// A server with a folder of its own, both gone at the end.
 pub(crate) struct Server {
@@ -21,9 +23,15 @@ pub(crate) struct Server {
 }
 
 impl Server {
-    /// The invented yard, its notes in a file, in the middle of its winter.
+    /// The invented yard, its notes in a file, in the middle of its winter, computed with few members: what is walked is the
+    /// pages, not the figures on them.
     pub(crate) fn demo() -> Result<Self> {
-        Self::start(own_folder()?, &["--store", "records.db", "demo", "--as-of", "2026-02-07"])
+        Self::start(own_folder()?, &[&DEMO[..], &FEW_MEMBERS].concat())
+    }
+
+    /// The same, computed as a keeper has it.
+    pub(crate) fn demo_in_full() -> Result<Self> {
+        Self::start(own_folder()?, &DEMO)
     }
 
     /// The pages where nothing is kept yet.
@@ -35,7 +43,7 @@ impl Server {
     pub(crate) fn of(yard: &str, day: &str) -> Result<Self> {
         let folder = own_folder()?;
         std::fs::write(folder.join("yard.toml"), yard)?;
-        Self::start(folder, &["serve", "--apiary", "yard.toml", "--as-of", day])
+        Self::start(folder, &[&["serve", "--apiary", "yard.toml", "--as-of", day], &FEW_MEMBERS[..]].concat())
     }
 
     fn start(folder: PathBuf, words: &[&str]) -> Result<Self> {

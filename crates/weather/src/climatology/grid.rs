@@ -115,23 +115,18 @@ fn summed(months: &[Vec<i16>]) -> Vec<i8> {
     all
 }
 
-/// Undoes the median edge predictor: a cell is guessed from those west, north and north-west of it.
+/// Undoes the median edge predictor: a cell is guessed as the middle one of west, north, and both less the one between.
 fn predicted(residual: &[u8], widen: fn(u8) -> i16) -> Vec<i16> {
-    let mut plane = vec![0_i16; residual.len()];
-    for index in 0..residual.len() {
-        let (first_row, first_column) = (index < COLUMNS, index % COLUMNS == 0);
-        let west = if first_column { 0 } else { plane[index - 1] };
-        let north = if first_row { 0 } else { plane[index - COLUMNS] };
-        let corner = if first_row || first_column { 0 } else { plane[index - COLUMNS - 1] };
-        let (low, high) = (west.min(north), west.max(north));
-        let guess = if corner >= high {
-            low
-        } else if corner <= low {
-            high
-        } else {
-            west + north - corner
-        };
-        plane[index] = widen((guess as u8).wrapping_add(residual[index]));
+    let mut plane: Vec<i16> = Vec::with_capacity(residual.len());
+    let mut above = vec![0_i16; COLUMNS];
+    for row in residual.chunks_exact(COLUMNS) {
+        let (mut west, mut corner) = (0, 0);
+        for (north, residual) in above.iter_mut().zip(row) {
+            let guess = (west + *north - corner).clamp(west.min(*north), west.max(*north));
+            west = widen((guess as u8).wrapping_add(*residual));
+            corner = std::mem::replace(north, west);
+        }
+        plane.extend_from_slice(&above);
     }
     plane
 }

@@ -5,7 +5,7 @@ mod gaps;
 mod precipitation;
 mod snow;
 
-pub(crate) use snow::lying;
+pub(crate) use snow::{snow_depths, usual_snow};
 
 use crate::sun_day::{SunDay, SunHour, standard_pressure};
 use crate::{Climate, Hourly, Place, Raw, RawHour, WeatherFaults, fault};

@@ -28,21 +28,11 @@ pub(super) fn depth(
     notes.push("snow on the ground is derived from temperature and precipitation.".to_owned());
     let climate = course.known.then_some(&course.climate);
     debug_assert_eq!(course.air.len(), precipitation.len());
-    let mut pack = spun_up(climate, course.first_day);
-    walk(&mut pack, &course.air, precipitation)
+    snow_depths(usual_snow(climate, course.first_day), &course.air, precipitation)
 }
 
-/// Depth of snow under hourly air and precipitation, from the snow a mean year would have on this day.
-pub(crate) fn lying(
-    climate: Option<&Climate>,
-    first_day: usize,
-    air: &[Kelvin],
-    precipitation: &[Metre],
-) -> Vec<Metre> {
-    walk(&mut spun_up(climate, first_day), air, precipitation)
-}
-
-fn walk(pack: &mut SnowPack, air: &[Kelvin], precipitation: &[Metre]) -> Vec<Metre> {
+/// Depth of snow under hourly air and precipitation, from the snow that lies before them.
+pub(crate) fn snow_depths(mut pack: SnowPack, air: &[Kelvin], precipitation: &[Metre]) -> Vec<Metre> {
     let mut depths = Vec::with_capacity(air.len());
     for (day, fallen) in air.chunks(24).zip(precipitation.chunks(24)) {
         let mean = Kelvin::new(day.iter().map(|t| t.get()).sum::<f64>() / day.len() as f64);
@@ -54,7 +44,8 @@ fn walk(pack: &mut SnowPack, air: &[Kelvin], precipitation: &[Metre]) -> Vec<Met
     depths
 }
 
-fn spun_up(climate: Option<&Climate>, first_day: usize) -> SnowPack {
+/// The snow a mean year would have on a day; none where no climate is known.
+pub(crate) fn usual_snow(climate: Option<&Climate>, first_day: usize) -> SnowPack {
     let mut pack = SnowPack::default();
     let Some(climate) = climate else { return pack };
     let year = climate.daily_means();

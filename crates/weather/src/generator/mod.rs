@@ -28,6 +28,7 @@ use frame::Frame;
 use jiff::civil::Date;
 use jiff::{Timestamp, tz::TimeZone};
 use parameters::Parameters;
+use rayon::prelude::*;
 use season::Season;
 use snowhum_draws::Key;
 use snowhum_physics::sun::SunError;
@@ -103,7 +104,7 @@ pub fn generate(
     let (start, frame) = lay(place, climate, &season, zone, from, hours)?;
     let key = Key::new(seed, STREAM);
     let pressure = standard_pressure(place.elevation);
-    let paths = (0..paths).map(|path| one_path(&frame, &season, key, path as u32, start, pressure)).collect();
+    let paths = (0..paths).into_par_iter().map(|path| one_path(&frame, &season, key, path as u32, start, pressure)).collect();
     Ok(Ensemble { start, paths, provenance: provenance(climate) })
 }
 
