@@ -136,7 +136,8 @@ fn moved(mut winter: Hourly, by_day: &[f64], climate: Option<&Climate>, from: Da
         let move_k = by_day[day] * (1.0 - part) + by_day[day + 1] * part;
         *t = Kelvin::new(t.get() + move_k);
     }
-    winter.snow_depth = snow_depths(usual_snow(climate, day_of_common_year(from)), &winter.temperature, &winter.precipitation);
+    winter.snow_depth =
+        snow_depths(usual_snow(climate, day_of_common_year(from)), &winter.temperature, &winter.precipitation);
     winter
 }
 

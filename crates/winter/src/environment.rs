@@ -146,7 +146,8 @@ impl Environment {
             let mut columns = Columns::with_capacity(24 * paths);
             for hour in first..hours.min(first + 24) {
                 let middle = ensemble.start.as_second() + 3_600 * hour as i64 + 1_800;
-                let beam = Beam::of(sun::position(middle, place.latitude, place.longitude).unwrap_or(SUN_DOWN), shelter);
+                let beam =
+                    Beam::of(sun::position(middle, place.latitude, place.longitude).unwrap_or(SUN_DOWN), shelter);
                 for path in 0..paths {
                     columns.push(&ensemble.paths[path % given], hour, &beam, pressure);
                 }

@@ -104,7 +104,8 @@ pub fn generate(
     let (start, frame) = lay(place, climate, &season, zone, from, hours)?;
     let key = Key::new(seed, STREAM);
     let pressure = standard_pressure(place.elevation);
-    let paths = (0..paths).into_par_iter().map(|path| one_path(&frame, &season, key, path as u32, start, pressure)).collect();
+    let paths =
+        (0..paths).into_par_iter().map(|path| one_path(&frame, &season, key, path as u32, start, pressure)).collect();
     Ok(Ensemble { start, paths, provenance: provenance(climate) })
 }
 
