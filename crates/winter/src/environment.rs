@@ -137,8 +137,7 @@ impl Environment {
     /// ensemble holds a multiple of 32 paths or a single one.
     #[must_use]
     pub fn yard(ensemble: &Ensemble, place: Place, shelter: YardShelter, first_day: Date) -> Self {
-        let given = ensemble.paths.len().max(1);
-        let paths = given.div_ceil(LANES) * LANES;
+        let paths = ensemble.paths.len().max(1).div_ceil(LANES) * LANES;
         let hours = ensemble.hours();
         let pressure = ensemble.paths.first().and_then(|path| path.pressure.first()).copied();
         let pressure = pressure.unwrap_or(Pascal::new(101_325.0));
@@ -148,9 +147,10 @@ impl Environment {
                 let middle = ensemble.start.as_second() + 3_600 * hour as i64 + 1_800;
                 let beam =
                     Beam::of(sun::position(middle, place.latitude, place.longitude).unwrap_or(SUN_DOWN), shelter);
-                for path in 0..paths {
-                    columns.push(&ensemble.paths[path % given], hour, &beam, pressure);
+                for path in &ensemble.paths {
+                    columns.push(path, hour, &beam, pressure);
                 }
+                columns.repeat(ensemble.paths.len(), paths);
             }
             columns
         };
@@ -311,6 +311,15 @@ impl Columns {
         let solid = snow_share(path.temperature[hour]).get();
         self.snowfall.push((1_000.0 * path.precipitation[hour].get() * solid) as f32);
         self.flight.push(if flies { 1.0 } else { 0.0 });
+    }
+
+    /// Fills the row of an hour that was just pushed, of `given` paths, up with those paths in turn.
+    fn repeat(&mut self, given: usize, paths: usize) {
+        let Self { air, ratio, wind, wall_sun, roof_sun, snow, snowfall, flight } = self;
+        for column in [air, ratio, wind, wall_sun, roof_sun, snow, snowfall, flight] {
+            let row = column.len() - given;
+            (given..paths).for_each(|path| column.push(column[row + path % given]));
+        }
     }
 
     /// Columns one after the other.

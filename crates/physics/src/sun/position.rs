@@ -1,7 +1,9 @@
 //! Where the sun stands.
 
 use snowhum_units::Degree;
-use solar_positioning::{Location, SolarPositions, delta_t, time::JulianDate};
+use solar_positioning::{Error, Location, PreparedPositions, SolarPositions, delta_t, time::JulianDate};
+use std::collections::HashMap;
+use std::sync::{LazyLock, PoisonError, RwLock};
 
 /// Direction of the sun.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -50,15 +52,37 @@ pub struct SunError {
 /// ```
 pub fn position(unix_s: i64, latitude: Degree, longitude: Degree) -> Result<SunPosition, SunError> {
     let place = Location { latitude: latitude.get(), longitude: longitude.get() };
-    at(unix_s as f64, place).map_err(|error| SunError { latitude, longitude, unix_s, reason: error.to_string() })
+    at(unix_s, place).map_err(|error| SunError { latitude, longitude, unix_s, reason: error.to_string() })
 }
 
-fn at(unix_s: f64, place: Location) -> Result<SunPosition, solar_positioning::Error> {
+fn at(unix_s: i64, place: Location) -> Result<SunPosition, Error> {
+    let sun = seen_from_everywhere(unix_s)?.at(place, 0.0, None)?;
+    Ok(SunPosition { zenith: Degree::new(sun.zenith_angle()), azimuth: Degree::new(sun.azimuth()) })
+}
+
+/// Instants that are remembered: some winters by the hour, a few megabytes.
+const REMEMBERED: usize = 30_000;
+
+/// The part that no place changes. It costs far more than the rest, and the same hours are asked for again with every note.
+fn seen_from_everywhere(unix_s: i64) -> Result<PreparedPositions, Error> {
+    static KNOWN: LazyLock<RwLock<HashMap<i64, PreparedPositions>>> = LazyLock::new(RwLock::default);
+    if let Some(known) = KNOWN.read().unwrap_or_else(PoisonError::into_inner).get(&unix_s) {
+        return Ok(*known);
+    }
+    let found = prepared(unix_s as f64)?;
+    let mut known = KNOWN.write().unwrap_or_else(PoisonError::into_inner);
+    if known.len() >= REMEMBERED {
+        known.clear();
+    }
+    known.insert(unix_s, found);
+    Ok(found)
+}
+
+fn prepared(unix_s: f64) -> Result<PreparedPositions, Error> {
     const DAY_S: f64 = 86_400.0;
     const JULIAN_DAY_OF_1970: f64 = 2_440_587.5;
     const YEAR_S: f64 = 365.2425 * DAY_S;
     let lag_s = delta_t::estimate(1970.0 + unix_s / YEAR_S)?;
     let time = JulianDate::new(JULIAN_DAY_OF_1970 + unix_s / DAY_S, lag_s)?;
-    let sun = SolarPositions::new().at_from_julian(time, place, 0.0, None)?;
-    Ok(SunPosition { zenith: Degree::new(sun.zenith_angle()), azimuth: Degree::new(sun.azimuth()) })
+    SolarPositions::new().for_time_from_julian(time)
 }
