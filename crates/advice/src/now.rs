@@ -18,7 +18,7 @@ mod thresholds;
 
 pub use alert::{Alert, alert};
 pub use answer::{
-    ColonyNow, DeadBeesCounted, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer,
+    ColonyNow, DeadBeesCounted, Evidence, Expectation, Fates, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer,
     OpenFirst, StoresNow,
 };
 pub(crate) use course::CourseDay;
@@ -294,6 +294,7 @@ impl<'a> Ground<'a> {
             invented: apiary.invented,
             as_of: self.question.as_of,
             spring: plan.spring,
+            reserve_kg: plan.parameters.fed_in_spring.value,
             looks_to: self.looks_to(),
             weather: WeatherAnswer::new(
                 &plan.winter.provenance,

@@ -30,7 +30,9 @@ pub(crate) mod weigh;
 pub(crate) mod words;
 
 mod action;
+mod done;
 mod hive_figures;
 mod lifting;
+mod note_form;
 mod questions;
 mod signs;

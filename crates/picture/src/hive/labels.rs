@@ -28,10 +28,32 @@ pub(crate) fn labels(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Lab
     labels.extend(zones(hive, m, frame));
     labels.extend(colony(hive, m, frame));
     labels.extend(food(hive, m, frame));
-    labels.extend(hive.food_body.iter().map(|one| label(food_body::anchor(one, m, frame), &*one.name, &*one.words)));
+    labels.extend(board(hive, m, frame));
     labels.extend(hive.openings.iter().take(air::MOST_OPENINGS).map(|one| opening(one, hive, m, frame)));
     labels.push(floor(hive, m, frame));
     labels.extend(heap(hive, m, frame));
+    spoken(hive, labels)
+}
+
+/// Parts pointed at first.
+const FIRST: usize = 5;
+
+/// The parts that tell most: the bees, what they can eat and what they cannot reach, the openings, the lid over them.
+pub(crate) fn first_labels(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Label> {
+    let food = [StoresState::InReach, StoresState::OutOfReach];
+    let openings = hive.openings.iter().filter(|one| !matches!(one.face, Face::Below | Face::Round));
+    let mut labels: Vec<Label> = colony(hive, m, frame).into_iter().take(1).collect();
+    labels.extend(food.into_iter().filter_map(|state| food_of(state, hive, m, frame)));
+    labels.extend(board(hive, m, frame));
+    labels.extend(openings.map(|one| opening(one, hive, m, frame)));
+    labels.extend(heap(hive, m, frame));
+    labels.extend(roof_and_lid(hive, m, frame));
+    labels.extend(snow(hive, m, frame));
+    labels.truncate(FIRST);
+    spoken(hive, labels)
+}
+
+fn spoken(hive: &HiveSection, mut labels: Vec<Label>) -> Vec<Label> {
     for label in &mut labels {
         label.heading = hive.speech.said(&label.heading);
     }
@@ -186,6 +208,11 @@ fn spots_of(piece: Rect) -> [Point; 5] {
     let middle = piece.middle();
     let (aside, up) = (piece.width * 0.38, piece.height * 0.38);
     [middle.moved(0.0, up), middle.moved(0.0, -up), middle.moved(-aside, 0.0), middle.moved(aside, 0.0), middle]
+}
+
+/// The board, slab or feeder that is on.
+fn board(hive: &HiveSection, m: &Measured, frame: &Frame) -> Option<Label> {
+    hive.food_body.as_ref().map(|one| label(food_body::anchor(one, m, frame), &*one.name, &*one.words))
 }
 
 fn opening(one: &SectionOpening, hive: &HiveSection, m: &Measured, frame: &Frame) -> Label {

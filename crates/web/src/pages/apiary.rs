@@ -26,7 +26,12 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
     let body = html! {
         h1 { "The yard on " (day(view.shown_day())) }
-        @if asked.get("begun").is_some() && !view.apiary.invented { (begun(app)) }
+        @if view.apiary.invented { (first_visit(view)) }
+        @match asked.get("begun").filter(|_| !view.apiary.invented) {
+            Some("autumn") => p class="kept" role="status" { strong { "The new autumn is begun." } " Last winter is kept under " a href="/losses" { "losses and lessons" } "." },
+            Some(_) => (begun(app)),
+            None => {}
+        }
         @match &view.standing {
             Some(standing) => {
                 (first(&standing.present.now))
@@ -45,6 +50,17 @@ fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
         }
     };
     page(view, Place::Yard, "The yard", &body)
+}
+
+/// What this is and for whom, beside the example.
+fn first_visit(view: &View) -> Markup {
+    html! {
+        p class="first-visit no-print" {
+            "The lid is shut until spring. See what goes on beneath it, and what you can still do."
+            @if view.visitor.may_write() { " " a href="/begin" { "Begin your own yard" } "." }
+            " Dead bees on the snow? " a href="/normal" { "Is this normal?" }
+        }
+    }
 }
 
 /// Said once, after a yard was begun.

@@ -52,7 +52,8 @@ pub(crate) async fn add(State(app): State<App>, Form(pairs): Pairs) -> Result<Re
     }
 }
 
-fn typed(form: &Asked) -> AnotherHive {
+/// Another hive as it was typed.
+pub(super) fn typed(form: &Asked) -> AnotherHive {
     let said = |name: &str| form.get(name).unwrap_or_default().to_owned();
     AnotherHive {
         name: said("name"),
@@ -91,32 +92,39 @@ fn sheet(view: &View, form: &Asked, faults: &[QuickFault]) -> Markup {
 }
 
 fn add_form(view: &View, form: &Asked, faults: &[QuickFault]) -> Markup {
-    let first = standards().first().map(|standard| standard.name.as_str());
-    let kind = form.get("kind").or(first);
     html! {
         form method="post" action="/hives" {
             h2 { "Add one" }
             p { "As it stood on " (day(view.apiary.as_of)) ", the day of the yard's count. What is not said is taken as usual for its kind." }
-            label for="name" { "Name" }
-            input id="name" name="name" maxlength="60" autocomplete="off" required value=(form.get("name").unwrap_or_default());
-            (fault_of("name", faults))
-            label for="kind" { "Kind of hive" }
-            select id="kind" name="kind" { @for standard in standards() { option selected[kind == Some(&standard.name)] { (standard.name) } } }
-            (fault_of("kind", faults))
-            (words("strength", "Bees", strength_words(), form))
-            (fault_of("strength", faults))
-            (words("food", "Food", food_words(), form))
-            (fault_of("food", faults))
-            @for (field, name, choices) in DRESS {
-                fieldset class="choices" id=(field) tabindex="-1" {
-                    legend { (name) }
-                    @for (words, value) in choices {
-                        label { input type="radio" name=(field) value=(value) checked[form.get(field) == Some(value)]; span { (words) } }
-                    }
-                }
-                (fault_of(field, faults))
-            }
+            (facts(form, faults))
             button class="main" { "Add it" }
+        }
+    }
+}
+
+/// What is asked of another hive, here and where an autumn begins.
+pub(super) fn facts(form: &Asked, faults: &[QuickFault]) -> Markup {
+    let first = standards().first().map(|standard| standard.name.as_str());
+    let kind = form.get("kind").or(first);
+    html! {
+        label for="name" { "Name" }
+        input id="name" name="name" maxlength="60" autocomplete="off" value=(form.get("name").unwrap_or_default());
+        (fault_of("name", faults))
+        label for="kind" { "Kind of hive" }
+        select id="kind" name="kind" { @for standard in standards() { option selected[kind == Some(&standard.name)] { (standard.name) } } }
+        (fault_of("kind", faults))
+        (words("strength", "Bees", strength_words(), form))
+        (fault_of("strength", faults))
+        (words("food", "Food", food_words(), form))
+        (fault_of("food", faults))
+        @for (field, name, choices) in DRESS {
+            fieldset class="choices" id=(field) tabindex="-1" {
+                legend { (name) }
+                @for (words, value) in choices {
+                    label { input type="radio" name=(field) value=(value) checked[form.get(field) == Some(value)]; span { (words) } }
+                }
+            }
+            (fault_of(field, faults))
         }
     }
 }
