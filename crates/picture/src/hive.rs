@@ -82,6 +82,12 @@ impl HiveSection {
         cutaway::cutaway(self, width, Pointed::First)
     }
 
+    /// The hive as a plate of this width, at which what it is dressed with is pointed at.
+    #[must_use]
+    pub fn cutaway_of_dress(&self, width: PlateWidth) -> Plate {
+        cutaway::cutaway(self, width, Pointed::Dress)
+    }
+
     /// The hive as it stands, small: under two thousand bytes. Hives up to about 0.9 m tall share one scale, so that
     /// they can be compared side by side.
     ///

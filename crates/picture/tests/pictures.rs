@@ -16,6 +16,7 @@ fn plates() -> Vec<(String, Plate)> {
         plates.push((format!("phone {name}"), hive.cutaway(PlateWidth::Phone)));
         plates.push((format!("first desk {name}"), hive.cutaway_at_first(PlateWidth::Desk)));
         plates.push((format!("first phone {name}"), hive.cutaway_at_first(PlateWidth::Phone)));
+        plates.push((format!("dress phone {name}"), hive.cutaway_of_dress(PlateWidth::Phone)));
         plates.push((format!("small {name}"), hive.thumbnail()));
     }
     plates.extend(samples::charts::all().into_iter().map(|(name, plate)| (name.to_owned(), plate)));

@@ -31,6 +31,7 @@ pub(crate) mod words;
 
 mod action;
 mod done;
+mod dress;
 mod hive_figures;
 mod lifting;
 mod note_form;

@@ -1,7 +1,7 @@
 //! The plate of a hive cut open: drawing in the middle, callouts to both sides, key and scale bar below.
 
 use super::frame::Frame;
-use super::labels::{Label, first_labels, labels};
+use super::labels::{Label, dress_labels, first_labels, labels};
 use super::measured::Measured;
 use super::section::HiveSection;
 use super::{air, faces, food_body, inside, said, shell, snow};
@@ -34,6 +34,8 @@ const BADGE: f64 = 13.0;
 pub(crate) enum Pointed {
     /// The five that tell most: bees, food, openings.
     First,
+    /// What it is dressed with.
+    Dress,
     /// Every part.
     All,
 }
@@ -78,6 +80,7 @@ pub(crate) fn cutaway(hive: &HiveSection, plate: PlateWidth, pointed: Pointed) -
     drawing(&mut scene, hive, &measured, &frame);
     let labels = match pointed {
         Pointed::First => first_labels(hive, &measured, &frame),
+        Pointed::Dress => dress_labels(hive, &measured, &frame),
         Pointed::All => labels(hive, &measured, &frame),
     };
     let drawn_bottom = frame.y(measured.ground - frame.below());

@@ -41,16 +41,30 @@ const FIRST: usize = 5;
 /// The parts that tell most: the bees, what they can eat and what they cannot reach, the openings, the lid over them.
 pub(crate) fn first_labels(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Label> {
     let food = [StoresState::InReach, StoresState::OutOfReach];
-    let openings = hive.openings.iter().filter(|one| !matches!(one.face, Face::Below | Face::Round));
     let mut labels: Vec<Label> = colony(hive, m, frame).into_iter().take(1).collect();
     labels.extend(food.into_iter().filter_map(|state| food_of(state, hive, m, frame)));
     labels.extend(board(hive, m, frame));
-    labels.extend(openings.map(|one| opening(one, hive, m, frame)));
+    labels.extend(ways_in(hive).map(|one| opening(one, hive, m, frame)));
     labels.extend(heap(hive, m, frame));
     labels.extend(roof_and_lid(hive, m, frame));
     labels.extend(snow(hive, m, frame));
     labels.truncate(FIRST);
     spoken(hive, labels)
+}
+
+/// What a keeper puts on a hive or takes off it, from the roof down.
+pub(crate) fn dress_labels(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Label> {
+    let mut labels = roof_and_lid(hive, m, frame);
+    labels.extend(board(hive, m, frame));
+    labels.extend(walls(hive, m, frame));
+    labels.extend(ways_in(hive).map(|one| opening(one, hive, m, frame)));
+    labels.push(floor(hive, m, frame));
+    spoken(hive, labels)
+}
+
+/// Openings that are cut: joints are everywhere, and a mesh is the floor's.
+fn ways_in(hive: &HiveSection) -> impl Iterator<Item = &SectionOpening> {
+    hive.openings.iter().filter(|one| !matches!(one.face, Face::Below | Face::Round)).take(air::MOST_OPENINGS)
 }
 
 fn spoken(hive: &HiveSection, mut labels: Vec<Label>) -> Vec<Label> {

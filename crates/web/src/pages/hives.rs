@@ -8,28 +8,12 @@ use maud::{Markup, html};
 use snowhum_advice::words::day;
 use snowhum_apiary::{AnotherHive, Combs, QuickFault, SizedWord, food_words, standards, strength_words};
 
+use super::dress;
 use super::notes::Pairs;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
-
-/// Choices in words and as a yard file has them.
-type Choices = &'static [(&'static str, &'static str)];
-
-/// What can be chosen of a hive: its field, its name, and each choice in words and as a yard file has it.
-const DRESS: [(&str, &str, Choices); 6] = [
-    ("boxes", "Boxes", &[("one deep", "deep"), ("two deep", "deep,deep")]),
-    (
-        "lid",
-        "Lid",
-        &[("50 mm foam", "foam 50 mm"), ("25 mm foam", "foam 25 mm"), ("straw", "straw 60 mm"), ("bare board", "")],
-    ),
-    ("wrap", "Wrap", &[("felt paper", "felt paper"), ("25 mm foam", "foam 25 mm"), ("none", "none")]),
-    ("floor", "Floor", &[("solid", "solid"), ("open mesh", "open mesh"), ("mesh with tray", "mesh with tray")]),
-    ("entrance", "Entrance", &[("reduced", "reduced"), ("full", "full")]),
-    ("upper_hole", "Upper hole", &[("20 mm", "20 mm"), ("25 mm", "25 mm"), ("none", "none")]),
-];
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
@@ -58,14 +42,9 @@ pub(super) fn typed(form: &Asked) -> AnotherHive {
     AnotherHive {
         name: said("name"),
         kind: said("kind"),
-        boxes: said("boxes"),
-        lid: said("lid"),
-        wrap: said("wrap"),
-        floor: said("floor"),
-        entrance: said("entrance"),
-        upper_hole: said("upper_hole"),
         strength: said("strength"),
         food: said("food"),
+        dress: dress::typed(form, ""),
     }
 }
 
@@ -117,15 +96,7 @@ pub(super) fn facts(form: &Asked, faults: &[QuickFault]) -> Markup {
         (fault_of("strength", faults))
         (words("food", "Food", food_words(), form))
         (fault_of("food", faults))
-        @for (field, name, choices) in DRESS {
-            fieldset class="choices" id=(field) tabindex="-1" {
-                legend { (name) }
-                @for (words, value) in choices {
-                    label { input type="radio" name=(field) value=(value) checked[form.get(field) == Some(value)]; span { (words) } }
-                }
-            }
-            (fault_of(field, faults))
-        }
+        (dress::parts(&dress::typed(form, ""), "", |key| says(key, faults)))
     }
 }
 
@@ -141,6 +112,9 @@ fn words(field: &str, asks: &str, words: &[SizedWord], form: &Asked) -> Markup {
 }
 
 fn fault_of(field: &str, faults: &[QuickFault]) -> Markup {
-    let found = faults.iter().find(|fault| fault.field == field);
-    html! { @if let Some(fault) = found { p class="caution" { (fault.says) } } }
+    html! { @if let Some(says) = says(field, faults) { p class="caution" { (says) } } }
+}
+
+fn says(field: &str, faults: &[QuickFault]) -> Option<String> {
+    faults.iter().find(|fault| fault.field == field).map(|fault| fault.says.clone())
 }
