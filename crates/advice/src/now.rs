@@ -41,6 +41,7 @@ use crate::LooksTo;
 use crate::ahead::{Ahead, Watched};
 use crate::answer::WeatherAnswer;
 use crate::plan::{Base, PlanQuestion, colony_plan};
+use crate::shortage::LEFT_IN_SPRING;
 use crate::verdict::{self, Facts, FirstAnswer, LastVerdict};
 use crate::{fit, yard};
 use colony::Seen;
@@ -294,7 +295,7 @@ impl<'a> Ground<'a> {
             invented: apiary.invented,
             as_of: self.question.as_of,
             spring: plan.spring,
-            reserve_kg: plan.parameters.fed_in_spring.value,
+            reserve_kg: LEFT_IN_SPRING.get(),
             looks_to: self.looks_to(),
             weather: WeatherAnswer::new(
                 &plan.winter.provenance,

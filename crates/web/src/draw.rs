@@ -32,18 +32,19 @@ pub(crate) fn bare(plate: &Plate, id: &str) -> Markup {
 }
 
 fn rows(plate: &Plate) -> Markup {
-    html! { @if !plate.table.rows.is_empty() { details { summary { "The same as a table" } (table(plate)) } } }
-}
-
-fn table(plate: &Plate) -> Markup {
     html! {
-        div class="wide" tabindex="0" role="region" aria-label=(plate.title) {
-            table {
-                caption { (plate.title) }
-                thead { tr { @for head in &plate.table.head { th scope="col" { (head) } } } }
-                tbody { @for row in &plate.table.rows { tr {
-                    @for (at, cell) in row.iter().enumerate() { @if at == 0 { th scope="row" { (cell) } } @else { td { (cell) } } }
-                } } }
+        @if !plate.table.rows.is_empty() {
+            details {
+                summary { "The same as a table" }
+                div class="wide" tabindex="0" role="region" aria-label=(plate.title) {
+                    table {
+                        caption { (plate.title) }
+                        thead { tr { @for head in &plate.table.head { th scope="col" { (head) } } } }
+                        tbody { @for row in &plate.table.rows { tr {
+                            @for (at, cell) in row.iter().enumerate() { @if at == 0 { th scope="row" { (cell) } } @else { td { (cell) } } }
+                        } } }
+                    }
+                }
             }
         }
     }
@@ -54,21 +55,33 @@ pub(crate) fn thumbnail(view: &View, at: usize) -> Option<Markup> {
     Some(bare(&hive(view, at)?.thumbnail(), &format!("small{at}")))
 }
 
+/// How many parts of a hive are pointed at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Parts {
+    /// The five that tell most.
+    First,
+    /// Every part, with the table of them.
+    Every,
+}
+
 /// The cut-away, for a desk and for a phone: the style sheet shows one.
-pub(crate) fn cutaway(view: &View, at: usize) -> Option<Markup> {
+pub(crate) fn cutaway(view: &View, at: usize, parts: Parts) -> Option<Markup> {
     let hive = hive(view, at)?;
-    let [desk, phone] = [PlateWidth::Desk, PlateWidth::Phone].map(|width| hive.cutaway_at_first(width));
-    let [desk_all, phone_all] = [PlateWidth::Desk, PlateWidth::Phone].map(|width| hive.cutaway(width));
+    let [desk, phone] = [PlateWidth::Desk, PlateWidth::Phone].map(|width| match parts {
+        Parts::First => hive.cutaway_at_first(width),
+        Parts::Every => hive.cutaway(width),
+    });
+    let id = view.apiary.colonies.get(at)?.id.0;
     Some(html! {
-        figure class="plate cutaway" {
+        figure class="plate cutaway" id="open" {
             div class="for-desk" { (bare(&desk, "desk")) }
             div class="for-phone" { (bare(&phone, "phone")) }
-            details {
-                summary { "Every part" }
-                div class="for-desk" { (bare(&desk_all, "desk-all")) }
-                div class="for-phone" { (bare(&phone_all, "phone-all")) }
-                p class="small" { "To scale from the yard file. Where cluster and food are is reckoned, not seen; temperatures as without brood." }
-                (table(&desk_all))
+            @match parts {
+                Parts::First => p class="ways no-print" { a href={ "/hive/" (id) "?parts=every#open" } { "Every part" } },
+                Parts::Every => {
+                    p class="small" { "To scale from the yard file. Where cluster and food are is reckoned, not seen; temperatures as without brood." }
+                    (rows(&desk))
+                }
             }
         }
     })

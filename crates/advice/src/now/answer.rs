@@ -27,7 +27,7 @@ pub struct NowAnswer {
     pub as_of: Date,
     /// First flow of the site plus 14 days.
     pub spring: Date,
-    /// Food within reach that a colony should have then.
+    /// Food within reach that a colony should have left then.
     #[serde(default)]
     pub reserve_kg: f64,
     /// How far ahead of the day asked about is looked.

@@ -252,11 +252,12 @@ pub(crate) fn opening_words(one: &SectionOpening, hive: &HiveSection, m: &Measur
             _ => format!("{} open, {} of it", say.area(area), percent(one.open)),
         });
     }
-    said.push(match one.flow.get() {
-        flow if !flow.is_finite() => "air not known".to_owned(),
-        flow if flow.abs() < 1e-7 => "air stands".to_owned(),
-        flow if flow > 0.0 => format!("air in {}", say.flow(one.flow)),
-        _ => format!("air out {}", say.flow(one.flow)),
+    said.extend(match one.flow.get() {
+        // In no weather nobody asks.
+        flow if !flow.is_finite() => hive.outside.map(|_| "air not known".to_owned()),
+        flow if flow.abs() < 1e-7 => Some("air stands".to_owned()),
+        flow if flow > 0.0 => Some(format!("air in {}", say.flow(one.flow))),
+        _ => Some(format!("air out {}", say.flow(one.flow))),
     });
     if !matches!(one.face, Face::Round) && m.snow_bank > 0.0 && m.snow_line() >= length(one.height, 0.0, m.roof_top) {
         said.push("snow before it".to_owned());

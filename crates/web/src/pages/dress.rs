@@ -67,9 +67,26 @@ const PARTS: [Part; 8] = [
     },
 ];
 
+/// The word of one who has not looked in: it stands chosen until a keeper taps.
+pub(super) const NOT_LOOKED_AT: &str = "not looked at";
+
+/// How a word is shown that says nothing: grey.
+pub(super) fn unsaid(word: &str) -> Option<&'static str> {
+    (word == NOT_LOOKED_AT).then_some("unasked")
+}
+
 /// The dress that a form says; `before` goes before the name of each field.
 pub(super) fn typed(form: &Asked, before: &str) -> ChosenDress {
     ChosenDress::of(|key| form.get(&format!("{before}{key}")).unwrap_or_default().to_owned())
+}
+
+/// What was said of a dress that is not shown.
+pub(super) fn carried(dress: &ChosenDress, before: &str) -> Markup {
+    html! {
+        @for (key, chosen) in dress.keys().into_iter().filter(|(_, chosen)| !chosen.is_empty()) {
+            input type="hidden" name={ (before) (key) } value=(chosen);
+        }
+    }
 }
 
 /// Every part with its choices and what is wrong with it.
@@ -111,8 +128,8 @@ mod tests {
                 let another = snowhum_apiary::AnotherHive {
                     name: "Maple".to_owned(),
                     kind: "Langstroth 10".to_owned(),
-                    strength: "not looked at".to_owned(),
-                    food: "not looked at".to_owned(),
+                    strength: NOT_LOOKED_AT.to_owned(),
+                    food: NOT_LOOKED_AT.to_owned(),
                     dress: ChosenDress::of(of),
                 };
                 assert!(another.dress.is_said(), "{}", part.key);

@@ -13,32 +13,45 @@ use snowhum_apiary::Colony;
 use super::hive_figures::{expectations, figures};
 use super::{action, apiary, dead, done, lifting, note_form, signs};
 use crate::app::App;
-use crate::draw;
+use crate::draw::{self, Parts};
 use crate::fault::Fault;
 use crate::page::{Place, page};
-use crate::view::View;
+use crate::view::{Asked, View};
 use crate::words::{both_ways, capital};
 
-pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, uri: Uri) -> Result<Markup, Fault> {
+/// What is asked for beside what is shown first.
+#[derive(Clone, Copy)]
+struct Further {
+    all_notes: bool,
+    parts: Parts,
+}
+
+pub(crate) async fn show(
+    State(app): State<App>,
+    Path(id): Path<String>,
+    asked: Asked,
+    uri: Uri,
+) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let (at, colony) = view.addressed(&id, &uri)?;
-    Ok(drawn(&view, at, colony, uri.query() == Some("notes=all")))
+    let parts = if asked.get("parts").is_some() { Parts::Every } else { Parts::First };
+    Ok(drawn(&view, at, colony, Further { all_notes: asked.get("notes").is_some(), parts }))
 }
 
 /// A function of its own in the machine's code too, so that what a page costs can be counted.
 #[inline(never)]
-fn drawn(view: &View, at: usize, colony: &Colony, all_notes: bool) -> Markup {
+fn drawn(view: &View, at: usize, colony: &Colony, further: Further) -> Markup {
     let body = html! {
         h1 {
             (colony.name)
             @if let Some(now) = view.colony_now(at) { " " (apiary::chip(view, &now.verdict)) }
         }
         @match view.colony_now(at) {
-            Some(now) => (standing(view, at, colony, (now, all_notes))),
+            Some(now) => (standing(view, at, colony, (now, further))),
             None => {
                 p class="lede" { "The estimate is on its way. Notes can be made meanwhile." }
                 (note_form::form(view, colony))
-                (signs::list(view, colony, None, all_notes))
+                (signs::list(view, colony, None, further.all_notes))
             }
         }
     };
@@ -62,7 +75,7 @@ fn walk(view: &View, at: usize) -> Markup {
     }
 }
 
-fn standing(view: &View, at: usize, colony: &Colony, (now, all_notes): (&ColonyNow, bool)) -> Markup {
+fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow, Further)) -> Markup {
     let Some(standing) = &view.standing else { return html! {} };
     let answer = &standing.present.now;
     html! {
@@ -74,13 +87,14 @@ fn standing(view: &View, at: usize, colony: &Colony, (now, all_notes): (&ColonyN
         (walk(view, at))
         @if now.is_gone() { (gone(view, colony, now)) } @else {
             div class="outlook" {
-                (draw::figure(&draw::fates(&now.fates, &answer.looks_to.goal()), "fates"))
+                // Its key says all that a table would.
+                figure class="plate" { (draw::bare(&draw::fates(&now.fates, &answer.looks_to.goal()), "fates")) }
                 (food(view, colony, answer, at))
             }
         }
-        @if let Some(picture) = draw::cutaway(view, at) { (picture) }
+        @if let Some(picture) = draw::cutaway(view, at, further.parts) { (picture) }
         (note_form::form(view, colony))
-        (signs::list(view, colony, Some(now), all_notes))
+        (signs::list(view, colony, Some(now), further.all_notes))
         @if !now.is_gone() {
             (folded("What to do, and its worth", &action::actions(now, &answer.currency)))
             (folded("Alive today?", &chance(now)))
@@ -105,7 +119,7 @@ fn reason(answer: &NowAnswer, at: usize) -> Markup {
         p {
             @if !why.is_empty() { (capital(&why.join(", "))) ". " }
             @if let (Some(done), Some(not)) = (first.if_done, first.if_not) {
-                "Well in " (answer.looks_to.goal()) ", of 100 such hives: " strong { (hives(not)) } " as it is, " strong { (hives(done)) } " if all is done."
+                "Well in " (answer.looks_to.goal()) ": " (hives(not)) " of 100 now, " strong { (hives(done)) } " if done."
             }
         }
     }

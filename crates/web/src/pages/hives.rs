@@ -101,11 +101,12 @@ pub(super) fn facts(form: &Asked, faults: &[QuickFault]) -> Markup {
 }
 
 fn words(field: &str, asks: &str, words: &[SizedWord], form: &Asked) -> Markup {
+    let chosen = form.get(field).unwrap_or(dress::NOT_LOOKED_AT);
     html! {
         fieldset class="choices" id=(field) tabindex="-1" {
             legend { (asks) }
             @for row in words.iter().filter(|row| row.combs == Combs::OneBox) {
-                label { input type="radio" name=(field) value=(row.word) checked[form.get(field) == Some(&row.word)]; span { (row.word) } }
+                label class=[dress::unsaid(&row.word)] { input type="radio" name=(field) value=(row.word) checked[row.word == chosen]; span { (row.word) } }
             }
         }
     }

@@ -92,11 +92,13 @@ fn hive_form(view: &View, (at, typed): (usize, &Typed), hive: &TypedHive, faults
                 (field("name").text("Name", &hive.name))
                 div { (kind(&field("kind"), &hive.kind)) }
             }
-            (dressed(view, at, typed))
-            details open[hive.dress.is_said()] {
-                summary { "Dress it" }
-                (dress::parts(&hive.dress, &format!("{at}."), |key| wrong_with(key, at, faults)))
-                button name="do" value="look" { "Show it so" }
+            @if typed.hives.len() > MOST_DRAWN { (dress::carried(&hive.dress, &format!("{at}."))) } @else {
+                (dressed(view, at, typed))
+                details open[hive.dress.is_said() || typed.hives.len() == 1] {
+                    summary { "Dress it" }
+                    (dress::parts(&hive.dress, &format!("{at}."), |key| wrong_with(key, at, faults)))
+                    button name="do" value="look" { "Show it so" }
+                }
             }
             (words(&field("strength"), "Bees", strength_words(), &hive.strength))
             (words(&field("food"), "Food", food_words(), &hive.food))
@@ -116,14 +118,20 @@ fn hive_form(view: &View, (at, typed): (usize, &Typed), hive: &TypedHive, faults
     }
 }
 
+/// Hives up to which each is drawn and dressed here, so that the page of a long row stays light (judgement); of a longer one
+/// each is dressed on its own page.
+const MOST_DRAWN: usize = 12;
+
 /// The hive as it stands so far.
 fn dressed(view: &View, at: usize, typed: &Typed) -> Markup {
     let system = view.settings.system;
-    let drawn = typed.dressed(at, &view.apiary).map(|housed| section::dressed(&housed, system));
+    let is_drawn = typed.hives.len() <= MOST_DRAWN;
+    let drawn =
+        is_drawn.then(|| typed.dressed(at, &view.apiary)).flatten().map(|housed| section::dressed(&housed, system));
     let drawn = drawn.map(|hive| HiveSection { speech: view.settings.speech, ..hive });
     html! {
-        figure class="plate dressed" {
-            @if let Some(hive) = drawn { (draw::bare(&hive.cutaway_of_dress(PlateWidth::Phone), &format!("dressed{at}"))) }
+        @if let Some(hive) = drawn {
+            figure class="plate dressed" { (draw::bare(&hive.cutaway_of_dress(PlateWidth::Phone), &format!("dressed{at}"))) }
         }
     }
 }
@@ -151,7 +159,7 @@ fn words(field: &Field<'_>, asks: &str, words: &[SizedWord], chosen: &str) -> Ma
         fieldset class="choices" id=(id) tabindex="-1" aria-describedby=[field.described()] {
             legend { (asks) }
             @for row in known {
-                label { input type="radio" name=(id) value=(row.word) checked[row.word == chosen]; span { (row.word) } }
+                label class=[dress::unsaid(&row.word)] { input type="radio" name=(id) value=(row.word) checked[row.word == chosen]; span { (row.word) } }
             }
         }
         (field.told())

@@ -5,11 +5,9 @@ use snowhum_apiary::{
 };
 use snowhum_winter::Housed;
 
-use crate::pages::dress;
+use crate::pages::dress::{self, NOT_LOOKED_AT};
 use crate::view::{Asked, View};
 
-/// The word of one who has not looked in.
-const NOT_LOOKED_AT: &str = "not looked at";
 /// The field of the nearest town.
 pub(super) const TOWN: &str = "town";
 
@@ -38,14 +36,21 @@ pub(super) struct TypedHive {
     pub(super) dress: ChosenDress,
 }
 
+impl TypedHive {
+    /// One that nobody has looked into.
+    fn unknown(name: String, kind: String) -> Self {
+        let unknown = || NOT_LOOKED_AT.to_owned();
+        Self { name, kind, strength: unknown(), food: unknown(), ..Self::default() }
+    }
+}
+
 impl Typed {
     /// One hive, of which nothing is said but a name.
     pub(super) fn blank(view: &View) -> Self {
         let as_of = jiff::Timestamp::now().to_zoned_datetime(view.now.time_zone().clone()).date().to_string();
         let own = QuickStart { name: "My yard".to_owned(), as_of, ..QuickStart::default() };
         let kind = standards().first().map(|standard| standard.name.clone()).unwrap_or_default();
-        let hive = TypedHive { name: "Hive 1".to_owned(), kind, ..TypedHive::default() };
-        Self { town: String::new(), own, hives: vec![hive] }
+        Self { town: String::new(), own, hives: vec![TypedHive::unknown("Hive 1".to_owned(), kind)] }
     }
 
     pub(super) fn of(form: &Asked) -> Self {
@@ -83,7 +88,7 @@ impl Typed {
         let last = self.hives.last().cloned().unwrap_or_default();
         let name = format!("Hive {}", self.hives.len() + 1);
         if self.hives.len() < MOST_HIVES {
-            self.hives.push(TypedHive { name, kind: last.kind, dress: last.dress, ..TypedHive::default() });
+            self.hives.push(TypedHive { dress: last.dress, ..TypedHive::unknown(name, last.kind) });
         }
     }
 
