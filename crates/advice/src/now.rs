@@ -18,7 +18,7 @@ mod thresholds;
 
 pub use alert::{Alert, alert};
 pub use answer::{
-    ColonyNow, DeadBeesCounted, Evidence, Expectation, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer,
+    ColonyNow, DeadBeesCounted, Evidence, Expectation, Fates, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer,
     OpenFirst, StoresNow,
 };
 pub(crate) use course::CourseDay;
@@ -41,6 +41,7 @@ use crate::LooksTo;
 use crate::ahead::{Ahead, Watched};
 use crate::answer::WeatherAnswer;
 use crate::plan::{Base, PlanQuestion, colony_plan};
+use crate::shortage::LEFT_IN_SPRING;
 use crate::verdict::{self, Facts, FirstAnswer, LastVerdict};
 use crate::{fit, yard};
 use colony::Seen;
@@ -294,6 +295,7 @@ impl<'a> Ground<'a> {
             invented: apiary.invented,
             as_of: self.question.as_of,
             spring: plan.spring,
+            reserve_kg: LEFT_IN_SPRING.get(),
             looks_to: self.looks_to(),
             weather: WeatherAnswer::new(
                 &plan.winter.provenance,

@@ -2,7 +2,7 @@
 
 use crate::quick_start::{quoted, say};
 use crate::shipped::same_name;
-use crate::{Apiary, QuickFault, read};
+use crate::{Apiary, ChosenDress, QuickFault, read};
 
 /// A hive and its colony as chosen. Whatever is empty was not said.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -11,18 +11,8 @@ pub struct AnotherHive {
     pub name: String,
     /// Its kind, a standard's name.
     pub kind: String,
-    /// Sizes of its boxes from below, with commas between.
-    pub boxes: String,
-    /// What lies over it.
-    pub lid: String,
-    /// What is round it.
-    pub wrap: String,
-    /// Its floor.
-    pub floor: String,
-    /// Its flight entrance.
-    pub entrance: String,
-    /// Its upper hole.
-    pub upper_hole: String,
+    /// How it is dressed.
+    pub dress: ChosenDress,
     /// A word for the bees.
     pub strength: String,
     /// A word for the food.
@@ -34,19 +24,9 @@ impl AnotherHive {
     #[must_use]
     pub fn text(&self) -> String {
         let mut text = "\n[[hive]]\n".to_owned();
-        let boxes = |typed: &str| format!("[{}]", typed.split(',').map(quoted).collect::<Vec<_>>().join(", "));
         say(&mut text, "name", &self.name, quoted);
         say(&mut text, "kind", &self.kind, quoted);
-        say(&mut text, "boxes", &self.boxes, boxes);
-        for (key, typed) in [
-            ("lid", &self.lid),
-            ("wrap", &self.wrap),
-            ("floor", &self.floor),
-            ("entrance", &self.entrance),
-            ("upper_hole", &self.upper_hole),
-        ] {
-            say(&mut text, key, typed, quoted);
-        }
+        self.dress.write(&mut text);
         text += "\n[[colony]]\n";
         say(&mut text, "name", &self.name, quoted);
         say(&mut text, "hive", &self.name, quoted);
@@ -105,7 +85,7 @@ impl Apiary {
 
 /// The field that a key of the file was made from.
 fn field(key: &str) -> &'static str {
-    const FIELDS: [&str; 10] =
-        ["kind", "boxes", "lid", "wrap", "floor", "entrance", "upper_hole", "strength", "food", "name"];
-    FIELDS.into_iter().find(|field| key.contains(field)).unwrap_or("name")
+    const FIELDS: [&str; 4] = ["kind", "strength", "food", "name"];
+    let dress = ChosenDress::default().keys().map(|(key, _)| key);
+    FIELDS.into_iter().chain(dress).find(|field| key.contains(field)).unwrap_or("name")
 }

@@ -11,6 +11,7 @@
 
 mod another;
 mod change;
+mod chosen_dress;
 mod colony;
 mod comb;
 mod doubt;
@@ -42,6 +43,7 @@ mod words;
 
 pub use another::AnotherHive;
 pub use change::{FloorKind, SetupChange};
+pub use chosen_dress::ChosenDress;
 pub use colony::*;
 pub use comb::{bees_on, bees_stated, brood_on, food_in, frames_covered, most_bees};
 pub use doubt::Doubt;

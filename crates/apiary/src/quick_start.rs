@@ -1,6 +1,6 @@
 //! A yard begun with four facts a hive: what a keeper typed becomes a yard file, and the file is read as any other.
 
-use crate::{Apiary, Fault, Reckoned, food_words, read, read_day};
+use crate::{Apiary, ChosenDress, Fault, Reckoned, food_words, read, read_day};
 use snowhum_units::System;
 
 /// What was typed, unread. Whatever is empty was not said.
@@ -39,6 +39,8 @@ pub struct QuickHive {
     pub mites_of: String,
     /// The day of the sample; the day the colonies were looked at, if not said.
     pub mites_on: String,
+    /// How its hive is dressed.
+    pub dress: ChosenDress,
 }
 
 /// A fault of what was typed.
@@ -127,7 +129,12 @@ impl QuickStart {
 impl QuickHive {
     fn write(&self, text: &mut String, as_of: &str, weight: &str) {
         say(text, "name", &self.name, quoted);
-        say(text, "kind", &self.kind, quoted);
+        // A hive without a name has no line of its own to be pointed to.
+        let is_dressed = self.dress.is_said() && !self.name.trim().is_empty();
+        match is_dressed {
+            true => say(text, "hive", &self.name, quoted),
+            false => say(text, "kind", &self.kind, quoted),
+        }
         let is_counted = number(&self.strength) != quoted(&self.strength);
         say(text, if is_counted { "frames_of_bees" } else { "strength" }, &self.strength, number);
         if food_words().iter().any(|row| row.word == self.food.trim()) {
@@ -136,6 +143,12 @@ impl QuickHive {
             say(text, "stores", &self.food, |typed| quantity(typed, weight));
         }
         *text += &format!("mites = {}\n", self.sample(as_of));
+        if is_dressed {
+            *text += "\n[[hive]]\n";
+            say(text, "name", &self.name, quoted);
+            say(text, "kind", &self.kind, quoted);
+            self.dress.write(text);
+        }
     }
 
     /// The mite count; what is missing of it is left for the reader to miss.
@@ -181,7 +194,8 @@ fn day(typed: &str) -> String {
 fn at_field(fault: &Fault, text: &str) -> QuickFault {
     let hive = text.lines().take(fault.line).filter(|line| *line == COLONY).count().checked_sub(1);
     let key = fault.field.rsplit('.').next().unwrap_or_default();
-    let found = FIELDS.iter().find(|(known, _)| *known == key).map(|(_, field)| *field);
+    let dress = || ChosenDress::default().keys().into_iter().map(|(known, _)| known).find(|known| *known == key);
+    let found = FIELDS.iter().find(|(known, _)| *known == key).map(|(_, field)| *field).or_else(dress);
     let field = found.unwrap_or(if key == "mites" { "mites" } else { "name" });
     let missing = MISSING.iter().find(|(known, _)| *known == field).filter(|_| fault.problem == "is missing");
     let says = match missing {

@@ -15,6 +15,7 @@ mod snow;
 mod thumbnail;
 
 pub use cutaway::PlateWidth;
+use cutaway::Pointed;
 pub use measured::MOST_BOXES;
 pub use section::*;
 
@@ -72,7 +73,19 @@ impl HiveSection {
     /// ```
     #[must_use]
     pub fn cutaway(&self, width: PlateWidth) -> Plate {
-        cutaway::cutaway(self, width)
+        cutaway::cutaway(self, width, Pointed::All)
+    }
+
+    /// The hive as a plate of this width, at which the five parts alone are pointed that tell most.
+    #[must_use]
+    pub fn cutaway_at_first(&self, width: PlateWidth) -> Plate {
+        cutaway::cutaway(self, width, Pointed::First)
+    }
+
+    /// The hive as a plate of this width, at which what it is dressed with is pointed at.
+    #[must_use]
+    pub fn cutaway_of_dress(&self, width: PlateWidth) -> Plate {
+        cutaway::cutaway(self, width, Pointed::Dress)
     }
 
     /// The hive as it stands, small: under two thousand bytes. Hives up to about 0.9 m tall share one scale, so that

@@ -51,15 +51,19 @@ pub enum Tint {
     NarrowBand,
     /// A hive that lives.
     Lives,
-    /// A hive that lives but is weak.
-    Weak,
-    /// A hive that is lost.
+    /// A hive that lives and has too little to eat.
+    Hungry,
+    /// A hive that lives and has no queen.
+    Queenless,
+    /// A hive that hunger ended.
+    Starved,
+    /// A hive that is lost otherwise.
     Lost,
 }
 
 impl Tint {
     /// Every tint.
-    pub const ALL: [Self; 25] = [
+    pub const ALL: [Self; 27] = [
         Self::Paper,
         Self::Room,
         Self::Solid,
@@ -83,7 +87,9 @@ impl Tint {
         Self::WideBand,
         Self::NarrowBand,
         Self::Lives,
-        Self::Weak,
+        Self::Hungry,
+        Self::Queenless,
+        Self::Starved,
         Self::Lost,
     ];
 
@@ -149,7 +155,9 @@ impl Tint {
             Self::WideBand => look("wide", "8 in 10", "#dbe5ea", "#2f3d46", Some(H::Dots)),
             Self::NarrowBand => look("narrow", "5 in 10", "#a9c3d0", "#466273", Some(H::Slant)),
             Self::Lives => look("lives", "alive", "#8fb58a", "#4b7346", Some(H::Bees)),
-            Self::Weak => look("weak", "alive but weak", "#efd27a", "#75612a", Some(H::Slant)),
+            Self::Hungry => look("hungry", "alive but hungry", "#efd27a", "#75612a", Some(H::Slant)),
+            Self::Queenless => look("queenless", "alive without a queen", "#c9bfdc", "#574a72", Some(H::Rings)),
+            Self::Starved => look("starved", "dead by hunger", "#eceae5", "#2c2b29", Some(H::Back)),
             Self::Lost => look("lost", "lost", "#d9d5cf", "#45423e", Some(H::Crosses)),
         }
     }

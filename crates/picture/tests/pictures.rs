@@ -14,6 +14,9 @@ fn plates() -> Vec<(String, Plate)> {
     for (name, hive) in samples::hives::all() {
         plates.push((format!("desk {name}"), hive.cutaway(PlateWidth::Desk)));
         plates.push((format!("phone {name}"), hive.cutaway(PlateWidth::Phone)));
+        plates.push((format!("first desk {name}"), hive.cutaway_at_first(PlateWidth::Desk)));
+        plates.push((format!("first phone {name}"), hive.cutaway_at_first(PlateWidth::Phone)));
+        plates.push((format!("dress phone {name}"), hive.cutaway_of_dress(PlateWidth::Phone)));
         plates.push((format!("small {name}"), hive.thumbnail()));
     }
     plates.extend(samples::charts::all().into_iter().map(|(name, plate)| (name.to_owned(), plate)));
@@ -130,6 +133,38 @@ fn every_tint_that_means_something_has_a_hatch_and_a_word() {
 }
 
 #[test]
+fn at_first_five_parts_are_pointed_at_and_the_bees_and_food_are_among_them() {
+    let mut seen = BTreeSet::new();
+    for (name, hive) in samples::hives::all() {
+        for width in [PlateWidth::Desk, PlateWidth::Phone] {
+            let (first, all) = (hive.cutaway_at_first(width).table, hive.cutaway(width).table);
+            let parts: Vec<&str> =
+                first.rows.iter().map(|row| row[0].as_str()).filter(|part| *part != "Weather").collect();
+            assert!(parts.len() <= 5 && parts.len() <= all.rows.len(), "{name}: {parts:?}");
+            assert!(first.rows.iter().all(|row| all.rows.contains(row)), "{name}: {parts:?} are among all parts");
+            seen.extend(parts.into_iter().map(str::to_owned));
+        }
+    }
+    for part in ["Cluster", "Food in reach", "Food out of reach"] {
+        assert!(seen.contains(part), "{part} is never told: {seen:?}");
+    }
+}
+
+#[test]
+fn a_fan_of_food_tells_its_reserve_and_its_named_days() {
+    for system in [snowhum_units::System::Metric, snowhum_units::System::Us] {
+        let plate = samples::charts::food(system).plate();
+        let svg = plate.inline(&prefix());
+        for words in ["first flowers, most likely 9 April", "feed by 9 March"] {
+            assert!(plate.description.contains(words) && svg.contains(words), "{words}: {}", plate.description);
+        }
+        let reserve = if system == snowhum_units::System::Metric { "4.0\u{a0}kg" } else { "9\u{a0}lb" };
+        assert!(plate.description.contains(&format!("the reserve, {reserve}")), "{}", plate.description);
+        assert!(svg.contains("data-part=\"reserve\"") && svg.contains(&format!("on that day, {reserve}")));
+    }
+}
+
+#[test]
 fn tints_of_one_picture_never_share_a_hatch() {
     let families: [&[Tint]; 4] = [
         &[
@@ -144,7 +179,7 @@ fn tints_of_one_picture_never_share_a_hatch() {
         ],
         &[Tint::Wood, Tint::Foam, Tint::Poly, Tint::Straw, Tint::Cloth, Tint::Metal, Tint::Plastic, Tint::Ground],
         &[Tint::WideBand, Tint::NarrowBand],
-        &[Tint::Lives, Tint::Weak, Tint::Lost],
+        &[Tint::Lives, Tint::Hungry, Tint::Queenless, Tint::Starved, Tint::Lost],
     ];
     for family in families {
         let mut seen = BTreeMap::new();

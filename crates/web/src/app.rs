@@ -12,11 +12,11 @@ use snowhum_apiary::{AnotherHive, Apiary, ApiaryId};
 use snowhum_store::{Fault as StoreFault, Mark, Store};
 use snowhum_units::{Kelvin, System};
 use snowhum_watch::Watching;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 use std::time::Duration;
-use tokio::sync::{Notify, Semaphore};
+use tokio::sync::Notify;
 
 use crate::aside::aside;
 use crate::fault::Fault;
@@ -25,6 +25,8 @@ use crate::lasting::{Last, Lasting};
 use crate::reckon::{Ask, Present, Reckon};
 use crate::settings::Settings;
 use crate::told;
+use crate::turns::Turns;
+use crate::yard_file;
 
 /// How often it is looked whether another program has written: one short question to the file.
 const LOOK: Duration = Duration::from_secs(3);
@@ -72,8 +74,8 @@ struct Inner {
     spring: Lasting<(), Springtime>,
     film: Lasting<(), FilmAnswer>,
     setups: Lasting<Setting, SetupAnswer>,
-    /// Long computations asked for by pages run one after another, so that many askers cannot stop the machine.
-    turn: Arc<Semaphore>,
+    /// Computations run one after another, so that many askers cannot stop the machine or fill it.
+    turns: Turns,
     /// Rises with everything that changes an estimate.
     revision: AtomicU64,
     changed: Notify,
@@ -125,7 +127,7 @@ impl App {
             spring: Lasting::new(),
             film: Lasting::new(),
             setups: Lasting::new(),
-            turn: Arc::new(Semaphore::new(1)),
+            turns: Turns::new(),
             revision: AtomicU64::new(1),
             changed: Notify::new(),
             yards: AtomicU64::new(0),
@@ -167,7 +169,9 @@ impl App {
         let key = Key::of(&ask);
         let watched = before.filter(|before| before.key == key).map(|before| before.watchings);
         let (app, last) = (self.clone(), ask.last.clone());
+        let turn = self.0.turns.of_estimate().await;
         let computed = aside(move || app.0.reckon.present(&ask, watched)).await;
+        drop(turn);
         match computed {
             // A yard begun meanwhile is asked about next.
             Ok(_) if self.records().1 != key.facts.id => None,
@@ -254,7 +258,7 @@ impl App {
     /// Takes another hive into the yard: at the end of its file, where it came from one, and into the records.
     pub(crate) async fn add(&self, another: &AnotherHive, yard: &Apiary) -> Result<(), Fault> {
         if let Some(file) = &self.0.file {
-            written(file, another, yard).map_err(Fault::Wrong)?;
+            yard_file::written(file, another, yard).map_err(Fault::Wrong)?;
         }
         self.store().import_yard(yard, Timestamp::now()).await?;
         self.forget();
@@ -264,7 +268,7 @@ impl App {
 
     /// Asks the model something long, when it is this asker's turn.
     async fn ask_long<T: Send + 'static>(&self, question: impl Question<T>) -> Result<Result<T, String>, Fault> {
-        let turn = Arc::clone(&self.0.turn).acquire_owned().await.map_err(|_| Fault::Cut)?;
+        let turn = self.0.turns.of_question().await?;
         let ask = self.ask().await?;
         let app = self.clone();
         aside(move || {
@@ -435,20 +439,6 @@ impl App {
     fn say_trouble(&self, words: Option<String>) {
         *lock(&self.0.trouble) = words;
     }
-}
-
-/// Writes a hive at the end of the yard's file, whole or not at all; a file of another autumn is left as it is.
-fn written(file: &Path, another: &AnotherHive, yard: &Apiary) -> Result<(), String> {
-    let wrong = |error: std::io::Error| format!("{} cannot be written: {error}", file.display());
-    let text = std::fs::read_to_string(file).map_err(wrong)?;
-    let with_it = another.appended_to(&text);
-    let (read, _) = snowhum_apiary::read(&with_it, &file.display().to_string()).map_err(|faults| faults.to_string())?;
-    if read.as_of != yard.as_of {
-        return Ok(());
-    }
-    let mut beside = file.as_os_str().to_owned();
-    beside.push(".new");
-    std::fs::write(&beside, with_it).and_then(|()| std::fs::rename(&beside, file)).map_err(wrong)
 }
 
 /// Something long that is asked of the model.

@@ -26,6 +26,10 @@ pub(crate) fn routes() -> Addresses {
             get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/renew.js")) }),
         )
         .route(
+            "/dress.js",
+            get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/dress.js")) }),
+        )
+        .route(
             "/verdict.js",
             get(|| async { text("text/javascript; charset=utf-8", include_str!("../assets/verdict.js")) }),
         )

@@ -2,7 +2,8 @@
 
 use jiff::civil::Date;
 use maud::{Markup, PreEscaped, html};
-use snowhum_advice::now::{ColonyNow, DeadBeesCounted};
+use snowhum_advice::now::{ColonyNow, DeadBeesCounted, Fates, NowAnswer};
+use snowhum_advice::verdict::Task;
 use snowhum_advice::words::day;
 use snowhum_picture::{
     Cold, DayOutlook, DayStrip, DeadBeesCount, DeadBeesFound, Fate, Flying, FoodDay, FoodFan, Hundred, HundredPart,
@@ -54,15 +55,34 @@ pub(crate) fn thumbnail(view: &View, at: usize) -> Option<Markup> {
     Some(bare(&hive(view, at)?.thumbnail(), &format!("small{at}")))
 }
 
+/// How many parts of a hive are pointed at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Parts {
+    /// The five that tell most.
+    First,
+    /// Every part, with the table of them.
+    Every,
+}
+
 /// The cut-away, for a desk and for a phone: the style sheet shows one.
-pub(crate) fn cutaway(view: &View, at: usize) -> Option<Markup> {
+pub(crate) fn cutaway(view: &View, at: usize, parts: Parts) -> Option<Markup> {
     let hive = hive(view, at)?;
-    let (desk, phone) = (hive.cutaway(PlateWidth::Desk), hive.cutaway(PlateWidth::Phone));
+    let [desk, phone] = [PlateWidth::Desk, PlateWidth::Phone].map(|width| match parts {
+        Parts::First => hive.cutaway_at_first(width),
+        Parts::Every => hive.cutaway(width),
+    });
+    let id = view.apiary.colonies.get(at)?.id.0;
     Some(html! {
-        figure class="plate cutaway" {
+        figure class="plate cutaway" id="open" {
             div class="for-desk" { (bare(&desk, "desk")) }
             div class="for-phone" { (bare(&phone, "phone")) }
-            (rows(&desk))
+            @match parts {
+                Parts::First => p class="ways no-print" { a href={ "/hive/" (id) "?parts=every#open" } { "Every part" } },
+                Parts::Every => {
+                    p class="small" { "To scale from the yard file. Where cluster and food are is reckoned, not seen; temperatures as without brood." }
+                    (rows(&desk))
+                }
+            }
         }
     })
 }
@@ -78,13 +98,27 @@ fn hive(view: &View, at: usize) -> Option<snowhum_picture::HiveSection> {
     Some(snowhum_picture::HiveSection { speech: view.settings.speech, ..hive })
 }
 
-/// A hundred hives: so many are, so many are not.
-pub(crate) fn hundred(title: &str, chance: f64, so: &str, not_so: &str) -> Plate {
+/// Chance below which a fate is not told.
+const RARE: f64 = 0.001;
+
+/// What comes of a hundred hives like it, if nothing is done.
+pub(crate) fn fates(fates: &Fates, goal: &str) -> Plate {
+    let all = [
+        (Fate::Lives, "are alive, fed and queenright", fates.well),
+        (Fate::Hungry, "live and are hungry", fates.hungry),
+        (Fate::Queenless, "live and have no queen", fates.queenless),
+        (Fate::Starved, "died of hunger", fates.starved),
+        (Fate::Lost, "died otherwise", fates.died_otherwise),
+    ];
     // Nobody has looked: neither none nor all.
-    let chance = chance.clamp(0.006, 0.994);
-    let part = |fate, words: &str, share| HundredPart { fate, words: words.to_owned(), share: Fraction::new(share) };
-    let parts = vec![part(Fate::Lives, so, chance), part(Fate::Lost, not_so, 1.0 - chance)];
-    Hundred { title: title.to_owned(), parts }.plate()
+    let is_told = |(fate, _, share): &(Fate, &str, f64)| *fate == Fate::Lives || *share >= RARE;
+    let part = |(fate, words, share): (Fate, &str, f64)| HundredPart {
+        fate,
+        words: words.to_owned(),
+        share: Fraction::new(share.clamp(RARE, 1.0 - RARE)),
+    };
+    let parts = all.into_iter().filter(is_told).map(part).collect();
+    Hundred { title: format!("Of 100 hives like this, by {goal}"), parts }.plate()
 }
 
 /// Wind from which a day is no longer called calm, and from which strong, m/s at 10 m; hard cold, °C (judgement).
@@ -127,11 +161,11 @@ fn windy(metres_per_second: f64) -> Windy {
 /// Standard deviates between which half of what may come lies.
 const HALF: f64 = 0.674_49;
 
-/// Food within reach from here to spring; none where there is nothing to show.
-pub(crate) fn food(colony: &ColonyNow, today: Date, spring: Date, system: System) -> Option<Plate> {
-    if colony.reachable_kg_ahead.len() < 2 {
-        return None;
-    }
+/// Food within reach from here to spring of the hive at a place, with the reserve it should have then and the last day for
+/// what is to be fed; none where there is nothing to show.
+pub(crate) fn food(now: &NowAnswer, at: usize, system: System) -> Option<Plate> {
+    let colony = now.colonies.get(at).filter(|colony| colony.reachable_kg_ahead.len() >= 2)?;
+    let (today, spring) = (now.as_of, now.spring);
     let since = |on: Date| i32::try_from(on.duration_since(today).as_hours() / 24).unwrap_or(0);
     let left = |range: Range<f64>| {
         let quantiles = [range.p10, range.at(-HALF), range.p50, range.at(HALF), range.p90];
@@ -150,11 +184,21 @@ pub(crate) fn food(colony: &ColonyNow, today: Date, spring: Date, system: System
             days: colony.reachable_kg_ahead.iter().map(food_day).collect(),
             ticks: months(today, last, since),
             horizon: Some(Tick { day: since(flow), words: format!("first flow, most likely {}", day(flow)) }),
+            deadline: fed_by(now, at).map(|by| Tick { day: since(by), words: format!("feed by {}", day(by)) }),
+            reserve: Some(Kilogram::new(now.reserve_kg)),
             weighings: Vec::new(),
             system,
         }
         .plate(),
     )
+}
+
+/// The last day for what is to be fed to the hive at a place.
+fn fed_by(now: &NowAnswer, at: usize) -> Option<Date> {
+    let is_feed = |task: &Task| {
+        matches!(task, Task::FeedSyrup { .. } | Task::FeedThinSyrup { .. } | Task::FeedSolid { .. } | Task::BringNear)
+    };
+    now.first.colonies.get(at)?.steps.iter().filter(|step| is_feed(&step.task)).filter_map(|step| step.by).max()
 }
 
 fn months(from: Date, to: Date, since: impl Fn(Date) -> i32) -> Vec<Tick> {

@@ -46,11 +46,12 @@ pub(crate) fn dated(view: &View) -> Option<String> {
     Some(if of == view.now.date() { format!("of {}", clock(view, standing.at)) } else { format!("of {}", day(of)) })
 }
 
-/// What is said where a long answer has not been computed, or is of before the last change.
+/// What is said where a long answer is of before the last change.
 pub(crate) fn age<T>(view: &View, last: &Last<T>) -> Markup {
     html! {
         @match (last.at, last.is_behind) {
-            (None, _) => p class="band" role="status" { strong class="working" { "Working it out." } " The page renews itself." },
+            // The band over the page says that it is on its way.
+            (None, _) => {}
             (Some(at), true) => p class="band" role="status" {
                 strong class="working" { "Working it out anew." } " What stands here was worked out at " (clock(view, at)) ", before the last change."
             },

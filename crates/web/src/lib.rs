@@ -33,9 +33,11 @@ mod settings;
 mod sheet_file;
 mod spoken;
 mod told;
+mod turns;
 mod view;
 mod weather_ahead;
 mod words;
+mod yard_file;
 
 pub use app::{App, Opened};
 pub use film::{FilmShown, told_winter};

@@ -72,6 +72,7 @@ impl Place {
 /// A whole page.
 pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Markup {
     let renews = view.waits() && place.renews();
+    let (heading, rest) = headed(body);
     let page = html! {
         (DOCTYPE)
         html lang=(view.settings.speech.language()) {
@@ -92,16 +93,25 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
                 a class="skip" href="#main" { "To the page itself" }
                 (head(view, place))
                 main id="main" tabindex="-1" class=[view.is_behind.then_some("old")] data-waits=[renews.then_some("")] {
-                    (invented(view))
                     (frame::band(view, renews))
+                    (heading)
+                    (invented(view, place))
                     (new_autumn(view, place))
-                    (body)
+                    (rest)
                 }
                 (foot(view))
             }
         }
     };
     in_own_words(view, page)
+}
+
+/// A body in two: its heading, which every page shows first, and what stands under it.
+fn headed(body: &Markup) -> (PreEscaped<&str>, PreEscaped<&str>) {
+    const END: &str = "</h1>";
+    let end = body.0.find(END).map_or(0, |at| at + END.len());
+    let (heading, rest) = body.0.split_at(end);
+    (PreEscaped(heading), PreEscaped(rest))
 }
 
 /// The page in the keeper's words, whatever the keeper wrote left as it is, and its tables fit for a narrow phone.
@@ -140,7 +150,7 @@ fn head(view: &View, place: Place) -> Markup {
                 details {
                     summary {
                         "Menu"
-                        @for way in SELDOM.iter().filter(|way| way.0 == place) { ": " strong { (way.2) } }
+                        @for way in SELDOM.iter().filter(|way| way.0 == place) { strong { ": " (way.2) } }
                     }
                     @for way in SELDOM { (link(view, way, place)) }
                 }
@@ -215,18 +225,15 @@ fn new_autumn(view: &View, place: Place) -> Markup {
     }
 }
 
-/// Said loudly on every page of a yard that is made up, with the days it can be looked at.
-fn invented(view: &View) -> Markup {
-    const DAYS: [(&str, &str); 3] =
-        [("2025-10-05", "5 October"), ("2026-02-07", "7 February"), ("2026-04-10", "10 April")];
+/// Said on every page of a yard that is made up, with the days it can be looked at. On the round no other day is offered:
+/// what was tapped is of the one it was opened on.
+fn invented(view: &View, place: Place) -> Markup {
+    const DAYS: [(&str, &str); 3] = [("2025-10-05", "5 Oct"), ("2026-02-07", "7 Feb"), ("2026-04-10", "10 Apr")];
     html! {
         @if view.apiary.invented {
             div class="invented" {
-                span {
-                    "An invented yard, to try things on. "
-                    @if view.visitor.may_write() { a href="/begin" { "Begin your own" } }
-                }
-                @if view.visitor.may_write() { form method="post" action="/day" {
+                span { "An invented yard" span class="for-room" { ", to try things on" } }
+                @if view.visitor.may_write() && place != Place::Round { form method="post" action="/day" {
                     span class="unseen" { "Look at it in winter 2025–26, on" }
                     @for (value, words) in DAYS {
                         @let is_shown = view.now.date().to_string() == value;

@@ -30,7 +30,10 @@ pub(crate) mod weigh;
 pub(crate) mod words;
 
 mod action;
+mod done;
+mod dress;
 mod hive_figures;
 mod lifting;
+mod note_form;
 mod questions;
 mod signs;

@@ -12,7 +12,7 @@ use snowhum_picture::{
     Cluster, CombWay, DeadColony, Face, FloorLook, HiveSection, InnerFace, Look, Reading, SectionBox, SectionColony,
     SectionFloor, SectionOpening, Sheet, Snow, Spot, WaterForm, WetFace,
 };
-use snowhum_units::{CubicMetrePerSecond, Fraction, Kelvin, KilogramPerSecond, Metre, System};
+use snowhum_units::{CubicMetrePerSecond, Fraction, Kelvin, KilogramPerSecond, Metre, MetrePerSecond, System};
 use snowhum_winter::{Housed, SteadyQuestion};
 
 use crate::weather_ahead::Today;
@@ -100,6 +100,22 @@ pub fn steady_section(housed: &Housed, answer: &HiveAnswer, question: &SteadyQue
     };
     let (air, humidity, wind) = (question.outside, question.humidity, question.wind);
     of(housed, &within, Some(answer), &Today { air, humidity, wind, snow: Metre::new(0.0) }, system)
+}
+
+/// A hive as it is dressed, with nobody having looked into it, in no weather.
+pub(crate) fn dressed(housed: &Housed, system: System) -> HiveSection {
+    let within = Within {
+        seen_dead: false,
+        bees: None,
+        stores_kg: housed.colony.stores.total.p50.get(),
+        reach_kg: None,
+        food_body: housed.hive.food_body.map(food_body::Seen::untouched),
+        openings: NotedOpenings::default(),
+        zone: TimeZone::UTC,
+    };
+    let (air, humidity) = (Kelvin::from_celsius(0.0), Fraction::new(1.0));
+    let no_weather = Today { air, humidity, wind: MetrePerSecond::new(0.0), snow: Metre::ZERO };
+    HiveSection { outside: None, wind: None, ..of(housed, &within, None, &no_weather, system) }
 }
 
 /// The hive with what is known of it today.

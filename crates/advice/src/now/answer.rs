@@ -27,6 +27,9 @@ pub struct NowAnswer {
     pub as_of: Date,
     /// First flow of the site plus 14 days.
     pub spring: Date,
+    /// Food within reach that a colony should have left then.
+    #[serde(default)]
+    pub reserve_kg: f64,
     /// How far ahead of the day asked about is looked.
     pub looks_to: LooksTo,
     /// What weather it stands on.
@@ -45,6 +48,21 @@ pub struct NowAnswer {
     pub colonies: Vec<ColonyNow>,
     /// What a keeper is told first.
     pub first: FirstAnswer,
+}
+
+/// What comes of a colony by the end of what is looked at, if nothing is done: chances that sum to one.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+pub struct Fates {
+    /// Alive, fed and queenright.
+    pub well: f64,
+    /// Alive and queenright, with less within reach than it should have then.
+    pub hungry: f64,
+    /// Alive without a queen.
+    pub queenless: f64,
+    /// Dead by hunger, what lay out of reach counted.
+    pub starved: f64,
+    /// Dead of anything else.
+    pub died_otherwise: f64,
 }
 
 /// Where a colony stands.
@@ -85,6 +103,9 @@ pub struct ColonyNow {
     pub alive_fed_queenright: f64,
     /// Two Monte Carlo standard errors of that.
     pub plus_minus: f64,
+    /// What comes of it by the end of what is looked at, if nothing is done.
+    #[serde(default)]
+    pub fates: Fates,
     /// Chances of having ended already, by cause.
     pub ended: Ends,
     /// When it most likely ended, where that is likelier than one in a hundred.
@@ -138,6 +159,7 @@ impl ColonyNow {
             food_body: None,
             alive_fed_queenright: 0.0,
             plus_minus: 0.0,
+            fates: Fates::default(),
             ended: Ends::default(),
             ended_between: None,
             ends_ahead: Ends::default(),

@@ -5,11 +5,11 @@ use jiff::civil::Date;
 use snowhum_apiary::{Act, Examined, Sign, SpringCount};
 use snowhum_units::Range;
 use snowhum_watch::{Estimate, Standing, Visit, Watching};
-use snowhum_winter::{Daily, Ends};
+use snowhum_winter::{Daily, Ends, MemberEnd};
 
 use super::beside;
 use super::evidence::{self, date};
-use super::{ColonyNow, Expectation, LookFirst, StoresNow, food_body, look_first};
+use super::{ColonyNow, Expectation, Fates, LookFirst, StoresNow, food_body, look_first};
 use crate::actions::{self, Situation, Weighed};
 use crate::answer::ActionAnswer;
 use crate::fit::Verdict;
@@ -33,6 +33,12 @@ pub(super) struct Watched<'a> {
 struct Spring {
     /// Chance of being alive, fed and queenright, and its standard error.
     fed: (f64, f64),
+    /// Chance of being alive then, whatever it lacks.
+    alive: f64,
+    /// Chance of being alive without a queen.
+    queenless: f64,
+    /// Hunger that mites hid, since they left fewer bees to feed.
+    hidden: f64,
 }
 
 impl Spring {
@@ -41,7 +47,21 @@ impl Spring {
         let fed: Vec<f64> = ends.iter().map(|end| alive * end.fed_and_queenright(base.fed())).collect();
         let (chance, error) = mean_and_error(&fed);
         let chance = base.apart(at).map_or(chance, |apart| alive * apart.fed_and_queenright);
-        Self { fed: (chance, error) }
+        let mean = |of: &dyn Fn(&MemberEnd) -> f64| alive * ends.iter().map(of).sum::<f64>() / ends.len().max(1) as f64;
+        let survives = mean(&MemberEnd::alive);
+        let lives = base.apart(at).map_or(survives, |apart| (alive * apart.alive).min(survives));
+        Self { fed: (chance, error), alive: lives, queenless: mean(&|end| end.queenless), hidden: survives - lives }
+    }
+
+    /// With what ended already and what ends from here.
+    fn fates(&self, ended: &Ends, ahead: &Ends) -> Fates {
+        let starved = |ends: &Ends| ends.starved + ends.isolation_starvation;
+        let well = self.fed.0;
+        let lives = self.alive.max(well);
+        let queenless = self.queenless.min(lives - well);
+        let dead = (1.0 - lives).max(0.0);
+        let starved = (starved(ended) + starved(ahead) + self.hidden).clamp(0.0, dead);
+        Fates { well, hungry: lives - well - queenless, queenless, starved, died_otherwise: dead - starved }
     }
 }
 
@@ -126,6 +146,7 @@ fn standing_of(
 ) -> ColonyNow {
     let kg = |range: Option<Range<f64>>| range.map(|range| range.map(|kg| rounded(kg, 1)));
     let day = |hour: f64| date(base.question.apiary.as_of, hour as usize);
+    let ahead = ends_ahead(base, at, standing.alive);
     ColonyNow {
         name: base.housed[at].colony.name.clone(),
         alive: standing.alive,
@@ -137,11 +158,12 @@ fn standing_of(
         evidence: evidence::all(base.question.apiary, watched.watching, base.question.system),
         alive_fed_queenright: spring.fed.0,
         plus_minus: 2.0 * spring.fed.1,
+        fates: spring.fates(&standing.ended, &ahead),
         food_body: food_body::of(base, at, standing, (watched.end, watched.looks_to)),
         reachable_kg_ahead: seasons::fortnightly(base, at, Daily::Reachable, 1),
         ended: standing.ended,
         ended_between: standing.died_hour.map(|range| range.map(day)),
-        ends_ahead: ends_ahead(base, at, standing.alive),
+        ends_ahead: ahead,
         ..ColonyNow::blank()
     }
 }

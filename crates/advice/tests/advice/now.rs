@@ -146,6 +146,11 @@ fn chances_and_ends_keep_their_sums() {
             assert!(colony.alive_queenright <= colony.alive + 1e-12);
             assert!(colony.alive_fed_queenright <= colony.alive + 1e-12);
             assert!(colony.alive - colony.ends_ahead.total() >= colony.alive_fed_queenright - 1e-9);
+            let fates = colony.fates;
+            let all = [fates.well, fates.hungry, fates.queenless, fates.starved, fates.died_otherwise];
+            assert!((all.iter().sum::<f64>() - 1.0).abs() < 1e-9, "{as_of} {}: {fates:?}", colony.name);
+            assert!(all.iter().all(|chance| (0.0..=1.0).contains(chance)), "{fates:?}");
+            assert!((fates.well - colony.alive_fed_queenright).abs() < 1e-12);
         }
     }
 }

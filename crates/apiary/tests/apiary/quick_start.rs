@@ -1,6 +1,8 @@
 //! A yard begun with four facts a hive: what is typed reads as a file does, and each fault is at its field. Invented.
 
-use snowhum_apiary::{Combs, Mites, QuickHive, QuickStart, food_range, read, standard};
+use snowhum_apiary::{
+    ChosenDress, Combs, Hive, Mites, OpeningKind, QuickHive, QuickStart, food_range, read, standard, strength_range,
+};
 use snowhum_units::System;
 
 fn facts() -> QuickStart {
@@ -44,6 +46,44 @@ fn figures_go_in_as_figures() {
     let yard = facts.read(System::Metric).unwrap();
     assert_eq!((yard.colonies[1].frames_of_bees, yard.colonies[1].stores.total.p50.get()), (7.5, 12.0));
     assert!(matches!(yard.colonies[1].mites, Mites::Counted { found: 9, bees: 300, .. }));
+}
+
+#[test]
+fn a_hive_is_dressed_as_chosen_and_the_rest_of_it_is_usual() {
+    let mut facts = facts();
+    facts.hives[1].dress = ChosenDress {
+        lid: "foam 50 mm".to_owned(),
+        guard: "slot 8 mm".to_owned(),
+        upper_hole: "20 mm".to_owned(),
+        ..ChosenDress::default()
+    };
+    let yard = facts.read(System::Metric).unwrap();
+    let [plain, dressed] = [0, 1].map(|at| yard.hive_of(&yard.colonies[at]).unwrap());
+    assert_eq!(dressed.boxes, plain.boxes);
+    assert!(dressed.lid.len() == 1 && dressed.lid != plain.lid);
+    let has_hole = |hive: &Hive| hive.openings.iter().any(|opening| opening.kind == OpeningKind::UpperHole);
+    assert!(has_hole(dressed) && !has_hole(plain));
+    assert_eq!(read(&facts.text(System::Metric), "my-yard.toml").unwrap().0, yard);
+    facts.hives[0].dress.lid = "cheese".to_owned();
+    facts.hives[1].dress.guard = "a cat".to_owned();
+    let places: Vec<_> =
+        facts.read(System::Metric).unwrap_err().iter().map(|fault| (fault.hive, fault.field)).collect();
+    assert_eq!(places, [(Some(0), "lid"), (Some(1), "guard")]);
+}
+
+#[test]
+fn where_nobody_looked_every_range_reaches_from_weak_to_strong() {
+    for combs in [Combs::Nucleus, Combs::OneBox, Combs::TwoBoxes] {
+        let bees = |word: &str| strength_range(word, combs).unwrap();
+        let food = |word: &str| food_range(word, combs).unwrap().map(|mass| mass.get());
+        for (unknown, [low, middle, high]) in [
+            (bees("not looked at"), ["weak", "middling", "strong"].map(bees)),
+            (food("not looked at"), ["light", "fair", "heavy"].map(food)),
+        ] {
+            assert!(unknown.p10 < low.p50 && unknown.p90 > high.p50 && unknown.p50 == middle.p50, "{combs:?}");
+            assert!(unknown.p10 > low.p10 && unknown.p90 < high.p90, "{combs:?}: the ends seldom");
+        }
+    }
 }
 
 #[test]

@@ -13,6 +13,9 @@ fn a_newcomer_begins_a_yard_with_four_facts_a_hive() -> Result<()> {
         browser.follow("a[href='/begin']").await?;
         browser.fill("#name", "Alder's \"Row\" <b>").await?;
         browser.choose("#town", "Kuopio").await?;
+        let lid = "label:has([name='0.lid'][value='foam 50 mm'])";
+        browser.tap(lid).await?;
+        browser.becomes("return document.querySelector('.dressed').textContent.includes('foam 50\u{a0}mm')").await?;
         browser.follow("button[value=more]").await?;
         browser.find("[id='1.name']").await?;
         for (at, strength, food) in [(0, "strong", "fair"), (1, "weak", "light")] {

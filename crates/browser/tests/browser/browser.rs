@@ -150,7 +150,7 @@ impl<'a> Browser<'a> {
     }
 
     /// Waits until a script says yes; while a page is being left it says nothing.
-    async fn becomes(&self, script: &str) -> Result<()> {
+    pub(crate) async fn becomes(&self, script: &str) -> Result<()> {
         let begun = Instant::now();
         while begun.elapsed() < PATIENCE {
             if self.run(script, Vec::new()).await.is_ok_and(|said| said == true) {

@@ -17,6 +17,11 @@ fn a_note_is_changed_and_taken_back_and_every_version_stays() -> Result<()> {
         browser.reads("41 on snow").await?;
         let id = added(&before, &server.notes()?)?;
         browser.follow(&format!("a[href='/note/{id}']")).await?;
+        browser.fill("#line", "dead=4 on sno").await?;
+        browser.follow("form:not([action$=withdraw]) button.main").await?;
+        let wrong = browser.find("#line[aria-invalid=true]").await?;
+        ensure!(wrong.prop("value").await?.as_deref() == Some("dead=4 on sno"), "what was typed stays");
+        browser.reads("snow").await?;
         browser.fill("#line", "dead=4 on snow").await?;
         browser.follow("form:not([action$=withdraw]) button.main").await?;
         browser.reads("dead bees: 4 on snow").await?;

@@ -79,6 +79,24 @@ fn who_needs_the_keeper_a_live_bee_food_given_and_a_winter_shown_take_few_taps()
 }
 
 #[test]
+fn a_caller_without_a_yard_hears_in_four_taps_whether_dead_bees_are_usual() -> Result<()> {
+    let server = Server::first_run()?;
+    walk("stranger-calls", &server, Form::PhoneLight, async |browser| {
+        browser.go("/").await?;
+        ensure!(browser.text().await?.contains("The lid is shut until spring."), "it says what it is");
+        let mut taps = Taps { browser, made: 0 };
+        taps.follow("main a[href='/normal']").await?;
+        taps.tap("label:has([name=about][value='20'])").await?;
+        taps.follow("form.question button.main").await?;
+        taps.within(4, "whether dead bees are usual")?;
+        let answer = browser.find("section.kept h2").await?;
+        let bottom = answer.rect().await?;
+        ensure!(bottom.y + bottom.height < 844.0, "the answer lies at {}", bottom.y);
+        browser.reads("Up to 20 found").await
+    })
+}
+
+#[test]
 fn a_hive_with_a_foam_lid_and_an_upper_hole_is_added_with_few_taps() -> Result<()> {
     let server = Server::demo()?;
     walk("stranger-adds", &server, Form::PhoneLight, async |browser| {

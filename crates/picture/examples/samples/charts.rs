@@ -44,6 +44,8 @@ pub(crate) fn food(system: System) -> FoodFan {
         days: (24..=168).step_by(2).map(day).collect(),
         ticks: months(),
         horizon: Some(tick(159, "first flowers, most likely 9 April")),
+        deadline: Some(tick(128, "feed by 9 March")),
+        reserve: Some(Kilogram::new(4.0)),
         weighings: vec![weighing(0, 13.6, 0.8), weighing(24, 13.1, 0.8)],
         system,
     }
@@ -98,9 +100,11 @@ pub(crate) fn hundred() -> Hundred {
     Hundred {
         title: "Of 100 hives like Birch".into(),
         parts: vec![
-            part(Fate::Lives, "live to the first flowers and are strong", 0.778),
-            part(Fate::Weak, "live but are too weak to build up", 0.121),
-            part(Fate::Lost, "are lost before", 0.101),
+            part(Fate::Lives, "are alive, fed and queenright", 0.778),
+            part(Fate::Hungry, "live and are hungry", 0.081),
+            part(Fate::Queenless, "live and have no queen", 0.04),
+            part(Fate::Starved, "died of hunger", 0.051),
+            part(Fate::Lost, "died otherwise", 0.05),
         ],
     }
 }

@@ -29,6 +29,8 @@ const ROWS: usize = 12;
 ///     days: vec![day(0, [12.0, 12.5, 13.0, 13.5, 14.0]), day(90, [3.0, 5.0, 6.0, 7.5, 9.0])],
 ///     ticks: Vec::new(),
 ///     horizon: None,
+///     deadline: None,
+///     reserve: Some(Kilogram::new(4.0)),
 ///     weighings: Vec::new(),
 ///     system: System::Metric,
 /// };
@@ -44,6 +46,10 @@ pub struct FoodFan {
     pub ticks: Vec<Tick>,
     /// A day to reach, such as the first flowers.
     pub horizon: Option<Tick>,
+    /// The last day for something, such as feeding.
+    pub deadline: Option<Tick>,
+    /// Food that should be left on the day to reach.
+    pub reserve: Option<Kilogram>,
     /// What was weighed.
     pub weighings: Vec<Weighing>,
     /// Units of the words.
@@ -96,12 +102,13 @@ impl FoodFan {
         let days = self.sound_days();
         let mut scene = Scene::new(WIDTH, 0.0);
         let top = headline(&mut scene, &self.title);
-        let top = self.horizon_words(&mut scene, &days, top);
+        let top = self.days_words(&mut scene, &days, top);
         let plot = self.plot(&days, top + 8.0);
         self.amounts(&mut scene, &plot);
         plot.days.draw(&mut scene, &self.ticks, &[(plot.top, plot.bottom)], plot.bottom);
         bands(&mut scene, &days, &plot);
-        self.horizon(&mut scene, &plot);
+        self.named_days(&mut scene, &plot);
+        self.reserve(&mut scene, &plot);
         self.weighed(&mut scene, &plot);
         let bottom = self.key(&mut scene, plot.bottom + 30.0);
         scene.set_height(bottom + 6.0);
@@ -131,14 +138,15 @@ impl FoodFan {
 
     fn axis(&self, days: &[FoodDay]) -> Days {
         let weighed = self.sound_weighings().map(|one| one.day);
-        let all = days.iter().map(|day| day.day).chain(weighed).chain(self.horizon.iter().map(|tick| tick.day));
+        let all = days.iter().map(|day| day.day).chain(weighed).chain(self.named().map(|(tick, _)| tick.day));
         Days::over(all, LEFT, WIDTH - MARGIN)
     }
 
     fn plot(&self, days: &[FoodDay], top: f64) -> Plot {
         let highest = days.iter().map(|day| day.left[4].get());
         let weighed = self.sound_weighings().map(|one| one.left.get() + one.give_or_take.get().abs());
-        let most = highest.chain(weighed).fold(0.1, f64::max).min(1e6);
+        let reserve = self.sound_reserve().map(Kilogram::get);
+        let most = highest.chain(weighed).chain(reserve).fold(0.1, f64::max).min(1e6);
         Plot { days: self.axis(days), top, bottom: top + HIGH, most_kg: most * 1.04 }
     }
 
@@ -167,22 +175,44 @@ impl FoodFan {
         scene.words(Point::new(LEFT - 6.0, (plot.top - 2.0).min(highest - LINE)), unit, type_);
     }
 
-    /// What the horizon is, above the plot; its line ends under it. The unit stands in the same line.
-    fn horizon_words(&self, scene: &mut Scene, days: &[FoodDay], top: f64) -> f64 {
-        let Some(horizon) = &self.horizon else { return top + LINE };
-        let x = self.axis(days).x(horizon.day);
-        let words = fitted(&horizon.words, SIZE, WIDTH - LEFT - MARGIN);
-        let half = width(&words, SIZE) / 2.0;
-        let middle = x.clamp(LEFT + half, (WIDTH - MARGIN - half).max(LEFT + half));
-        scene.words(Point::new(middle, top + LINE), words, Type::regular(SIZE).anchored(Anchor::Middle));
-        top + LINE
+    /// The days that are named, each with the dashes of its line.
+    fn named(&self) -> impl Iterator<Item = (&Tick, (f64, f64))> {
+        let deadline = self.deadline.iter().map(|tick| (tick, (2.0, 3.0)));
+        self.horizon.iter().map(|tick| (tick, (6.0, 3.0))).chain(deadline)
     }
 
-    fn horizon(&self, scene: &mut Scene, plot: &Plot) {
-        let Some(horizon) = &self.horizon else { return };
-        let x = plot.days.x(horizon.day);
-        let line = Path::line(Point::new(x, plot.top - 3.0), Point::new(x, plot.bottom));
-        scene.part("horizon", line, None, Pen::FIRM.dashed(6.0, 3.0));
+    fn sound_reserve(&self) -> Option<Kilogram> {
+        self.reserve.filter(|reserve| reserve.get().is_finite() && *reserve > Kilogram::ZERO)
+    }
+
+    /// What each named day is, a line each above the plot; its line ends under it. The unit stands in the last line.
+    fn days_words(&self, scene: &mut Scene, days: &[FoodDay], top: f64) -> f64 {
+        let axis = self.axis(days);
+        let mut y = top;
+        for (tick, _) in self.named() {
+            y += LINE;
+            let words = fitted(&tick.words, SIZE, WIDTH - LEFT - MARGIN);
+            let half = width(&words, SIZE) / 2.0;
+            let middle = axis.x(tick.day).clamp(LEFT + half, (WIDTH - MARGIN - half).max(LEFT + half));
+            scene.words(Point::new(middle, y), words, Type::regular(SIZE).anchored(Anchor::Middle));
+        }
+        y.max(top + LINE)
+    }
+
+    fn named_days(&self, scene: &mut Scene, plot: &Plot) {
+        for (tick, (dash, gap)) in self.named() {
+            let x = plot.days.x(tick.day);
+            let line = Path::line(Point::new(x, plot.top - 3.0), Point::new(x, plot.bottom));
+            scene.part("horizon", line, None, Pen::FIRM.dashed(dash, gap));
+        }
+    }
+
+    fn reserve(&self, scene: &mut Scene, plot: &Plot) {
+        let Some(reserve) = self.sound_reserve() else { return };
+        let from = plot.at(plot.days.first, reserve.get());
+        let line = Path::line(from, Point::new(plot.days.right, from.y));
+        scene.shape(line.clone(), None, Pen::new(Ink::Page, 3.6));
+        scene.part("reserve", line, None, Pen::new(Ink::Cold, 1.6).dashed(10.0, 3.0));
     }
 
     fn weighed(&self, scene: &mut Scene, plot: &Plot) {
@@ -204,6 +234,7 @@ impl FoodFan {
         let line = Path::line(Point::new(210.0, top + 10.0), Point::new(232.0, top + 10.0));
         scene.shape(line, None, Pen::new(Ink::Full, 2.4));
         scene.words(Point::new(238.0, top + 15.0), "as likely as not", Type::regular(SIZE));
+        let y = self.reserve_key(scene, y);
         if self.sound_weighings().next().is_none() {
             return y;
         }
@@ -212,17 +243,28 @@ impl FoodFan {
         y + legend::ROW
     }
 
+    fn reserve_key(&self, scene: &mut Scene, y: f64) -> f64 {
+        let Some(reserve) = self.sound_reserve() else { return y };
+        let line = Path::line(Point::new(MARGIN, y + 10.0), Point::new(MARGIN + 24.0, y + 10.0));
+        scene.shape(line, None, Pen::new(Ink::Cold, 1.6).dashed(10.0, 3.0));
+        let words = format!("reserve to have on that day, {}", self.say().mass(reserve));
+        scene.words(Point::new(MARGIN + 30.0, y + 15.0), words, Type::regular(SIZE));
+        y + legend::ROW
+    }
+
     fn description(&self, days: &[FoodDay]) -> String {
         let say = self.say();
         let Some(last) = days.last() else { return "Nothing is known of the food left.".to_owned() };
-        let horizon = self.horizon.iter().map(|tick| format!(" A dashed line marks {}.", tick.words));
+        let reserve =
+            self.sound_reserve().map(|reserve| format!(" A level line marks the reserve, {}.", say.mass(reserve)));
+        let named = self.named().map(|(tick, _)| format!(" A dashed line marks {}.", tick.words)).chain(reserve);
         format!(
             "On {}, half of the winters leave more than {}; one in ten leaves less than {}, one in ten more than {}.{}",
             last.when,
             say.mass(last.left[2]),
             say.mass(last.left[0]),
             say.mass(last.left[4]),
-            horizon.collect::<String>(),
+            named.collect::<String>(),
         )
     }
 

@@ -50,16 +50,25 @@ pub enum Fate {
     /// A whole hive.
     Lives,
     /// A hive half full.
-    Weak,
-    /// An empty outline, struck out.
+    Hungry,
+    /// A hive without its roof.
+    Queenless,
+    /// An outline, struck through once.
+    Starved,
+    /// An outline, struck out.
     Lost,
 }
 
 impl Fate {
+    /// From the best to the worst.
+    const ALL: [Self; 5] = [Self::Lives, Self::Hungry, Self::Queenless, Self::Starved, Self::Lost];
+
     const fn tint(self) -> Tint {
         match self {
             Self::Lives => Tint::Lives,
-            Self::Weak => Tint::Weak,
+            Self::Hungry => Tint::Hungry,
+            Self::Queenless => Tint::Queenless,
+            Self::Starved => Tint::Starved,
             Self::Lost => Tint::Lost,
         }
     }
@@ -99,7 +108,7 @@ impl Hundred {
             .enumerate()
             .map(|(at, fate)| (fate, Point::new(left + CELL * (at % 10) as f64, top + CELL * (at / 10) as f64)))
             .collect();
-        for fate in [Fate::Lives, Fate::Weak, Fate::Lost] {
+        for fate in Fate::ALL {
             let of_fate = places.iter().filter(|(other, _)| *other == fate).map(|(_, at)| *at);
             hives(&mut scene, fate, &of_fate.collect::<Vec<_>>());
         }
@@ -148,6 +157,13 @@ fn said(part: &HundredPart, count: u32) -> String {
     format!("{} of 100 {}", number(part, count), part.words)
 }
 
+/// What a dead hive is struck with: once if hunger ended it, else both ways.
+fn struck(at: Point, fate: Fate) -> Path {
+    let (a, b) = (Point::new(at.x + 2.5, at.y + 3.0), Point::new(at.x + 24.5, at.y + 24.0));
+    let rising = Path::line(Point::new(a.x, b.y), Point::new(b.x, a.y));
+    if fate == Fate::Lost { rising.and(Path::line(a, b)) } else { rising }
+}
+
 /// Small hives, each at the upper left corner of its room.
 fn hives(scene: &mut Scene, fate: Fate, places: &[Point]) {
     let mut bodies = Path::new();
@@ -159,18 +175,18 @@ fn hives(scene: &mut Scene, fate: Fate, places: &[Point]) {
         let roof = Rect::new(at.x + 2.5, at.y + 4.0, 22.0, 4.0);
         match fate {
             Fate::Lives => fills.push(Path::rect(roof).and(Path::rect(Rect::new(at.x + 10.0, at.y + 20.0, 7.0, 3.0)))),
-            Fate::Weak => {
+            Fate::Hungry => {
                 bodies.push(Path::rect(roof));
                 fills.push(Path::rect(Rect::new(body.x, body.y + 9.0, body.width, 6.0)));
             }
-            Fate::Lost => {
+            Fate::Queenless => fills.push(Path::rect(Rect::new(at.x + 10.0, at.y + 20.0, 7.0, 3.0))),
+            Fate::Starved | Fate::Lost => {
                 bodies.push(Path::rect(roof));
-                let (a, b) = (Point::new(at.x + 2.5, at.y + 3.0), Point::new(at.x + 24.5, at.y + 24.0));
-                strokes.push(Path::line(a, b).and(Path::line(Point::new(a.x, b.y), Point::new(b.x, a.y))));
+                strokes.push(struck(*at, fate));
             }
         }
     }
-    let pen = if fate == Fate::Lost { Pen::THIN } else { Pen::FIRM };
+    let pen = if matches!(fate, Fate::Starved | Fate::Lost) { Pen::THIN } else { Pen::FIRM };
     scene.part("hives", bodies, Some(fate.tint()), pen);
     scene.shape(fills, Some(Tint::Solid), Pen::NONE);
     scene.shape(strokes, None, Pen::FIRM);

@@ -1,7 +1,7 @@
 //! The plate of a hive cut open: drawing in the middle, callouts to both sides, key and scale bar below.
 
 use super::frame::Frame;
-use super::labels::{Label, labels};
+use super::labels::{Label, dress_labels, first_labels, labels};
 use super::measured::Measured;
 use super::section::HiveSection;
 use super::{air, faces, food_body, inside, said, shell, snow};
@@ -28,6 +28,17 @@ const SIZE: f64 = 14.0;
 const LINE: f64 = 17.0;
 /// Room of a number's ring, from its middle.
 const BADGE: f64 = 13.0;
+
+/// How many parts are pointed at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Pointed {
+    /// The five that tell most: bees, food, openings.
+    First,
+    /// What it is dressed with.
+    Dress,
+    /// Every part.
+    All,
+}
 
 struct Sizes {
     width: f64,
@@ -60,14 +71,18 @@ impl PlateWidth {
     }
 }
 
-pub(crate) fn cutaway(hive: &HiveSection, plate: PlateWidth) -> Plate {
+pub(crate) fn cutaway(hive: &HiveSection, plate: PlateWidth, pointed: Pointed) -> Plate {
     let sizes = plate.sizes();
     let measured = Measured::of(hive);
     let frame = Frame::fit(&measured, sizes.room);
     let mut scene = Scene::new(sizes.width, 0.0);
     headline(&mut scene, hive, sizes.width);
     drawing(&mut scene, hive, &measured, &frame);
-    let labels = labels(hive, &measured, &frame);
+    let labels = match pointed {
+        Pointed::First => first_labels(hive, &measured, &frame),
+        Pointed::Dress => dress_labels(hive, &measured, &frame),
+        Pointed::All => labels(hive, &measured, &frame),
+    };
     let drawn_bottom = frame.y(measured.ground - frame.below());
     let bottom = match plate {
         PlateWidth::Desk => callouts(&mut scene, &labels, &sizes, drawn_bottom),

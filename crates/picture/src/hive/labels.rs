@@ -28,10 +28,46 @@ pub(crate) fn labels(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Lab
     labels.extend(zones(hive, m, frame));
     labels.extend(colony(hive, m, frame));
     labels.extend(food(hive, m, frame));
-    labels.extend(hive.food_body.iter().map(|one| label(food_body::anchor(one, m, frame), &*one.name, &*one.words)));
+    labels.extend(board(hive, m, frame));
     labels.extend(hive.openings.iter().take(air::MOST_OPENINGS).map(|one| opening(one, hive, m, frame)));
     labels.push(floor(hive, m, frame));
     labels.extend(heap(hive, m, frame));
+    spoken(hive, labels)
+}
+
+/// Parts pointed at first.
+const FIRST: usize = 5;
+
+/// The parts that tell most: the bees, what they can eat and what they cannot reach, the openings, the lid over them.
+pub(crate) fn first_labels(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Label> {
+    let food = [StoresState::InReach, StoresState::OutOfReach];
+    let mut labels: Vec<Label> = colony(hive, m, frame).into_iter().take(1).collect();
+    labels.extend(food.into_iter().filter_map(|state| food_of(state, hive, m, frame)));
+    labels.extend(board(hive, m, frame));
+    labels.extend(ways_in(hive).map(|one| opening(one, hive, m, frame)));
+    labels.extend(heap(hive, m, frame));
+    labels.extend(roof_and_lid(hive, m, frame));
+    labels.extend(snow(hive, m, frame));
+    labels.truncate(FIRST);
+    spoken(hive, labels)
+}
+
+/// What a keeper puts on a hive or takes off it, from the roof down.
+pub(crate) fn dress_labels(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Label> {
+    let mut labels = roof_and_lid(hive, m, frame);
+    labels.extend(board(hive, m, frame));
+    labels.extend(walls(hive, m, frame));
+    labels.extend(ways_in(hive).map(|one| opening(one, hive, m, frame)));
+    labels.push(floor(hive, m, frame));
+    spoken(hive, labels)
+}
+
+/// Openings that are cut: joints are everywhere, and a mesh is the floor's.
+fn ways_in(hive: &HiveSection) -> impl Iterator<Item = &SectionOpening> {
+    hive.openings.iter().filter(|one| !matches!(one.face, Face::Below | Face::Round)).take(air::MOST_OPENINGS)
+}
+
+fn spoken(hive: &HiveSection, mut labels: Vec<Label>) -> Vec<Label> {
     for label in &mut labels {
         label.heading = hive.speech.said(&label.heading);
     }
@@ -188,6 +224,11 @@ fn spots_of(piece: Rect) -> [Point; 5] {
     [middle.moved(0.0, up), middle.moved(0.0, -up), middle.moved(-aside, 0.0), middle.moved(aside, 0.0), middle]
 }
 
+/// The board, slab or feeder that is on.
+fn board(hive: &HiveSection, m: &Measured, frame: &Frame) -> Option<Label> {
+    hive.food_body.as_ref().map(|one| label(food_body::anchor(one, m, frame), &*one.name, &*one.words))
+}
+
 fn opening(one: &SectionOpening, hive: &HiveSection, m: &Measured, frame: &Frame) -> Label {
     let mut anchor = air::place(one, m, frame);
     let half = frame.len(length(one.width, 0.0, m.inner)) / 2.0;
@@ -211,11 +252,12 @@ pub(crate) fn opening_words(one: &SectionOpening, hive: &HiveSection, m: &Measur
             _ => format!("{} open, {} of it", say.area(area), percent(one.open)),
         });
     }
-    said.push(match one.flow.get() {
-        flow if !flow.is_finite() => "air not known".to_owned(),
-        flow if flow.abs() < 1e-7 => "air stands".to_owned(),
-        flow if flow > 0.0 => format!("air in {}", say.flow(one.flow)),
-        _ => format!("air out {}", say.flow(one.flow)),
+    said.extend(match one.flow.get() {
+        // In no weather nobody asks.
+        flow if !flow.is_finite() => hive.outside.map(|_| "air not known".to_owned()),
+        flow if flow.abs() < 1e-7 => Some("air stands".to_owned()),
+        flow if flow > 0.0 => Some(format!("air in {}", say.flow(one.flow))),
+        _ => Some(format!("air out {}", say.flow(one.flow))),
     });
     if !matches!(one.face, Face::Round) && m.snow_bank > 0.0 && m.snow_line() >= length(one.height, 0.0, m.roof_top) {
         said.push("snow before it".to_owned());

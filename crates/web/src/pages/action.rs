@@ -8,16 +8,13 @@ use crate::words::{capital, date};
 
 pub(crate) fn actions(colony: &ColonyNow, currency: &str) -> Markup {
     html! {
-        section {
-            h2 { "What to do" }
-            @if colony.nothing_helps {
-                p { "Nothing that was tried in the model helps by more than chance." }
-            } @else {
-                p { (colony.look_first.says) }
-            }
-            @if !colony.actions.is_empty() {
-                ol class="actions" { @for action in &colony.actions { (one(action, currency)) } }
-            }
+        @if colony.nothing_helps {
+            p { "Nothing that was tried in the model helps by more than chance." }
+        } @else {
+            p { (colony.look_first.says) }
+        }
+        @if !colony.actions.is_empty() {
+            ol class="actions" { @for action in &colony.actions { (one(action, currency)) } }
         }
     }
 }

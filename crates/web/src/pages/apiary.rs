@@ -5,9 +5,10 @@ use maud::{Markup, html};
 use snowhum_advice::LooksTo;
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::verdict::{ColonyVerdict, Urgency};
-use snowhum_advice::words::{day, in_hundred, run_out};
+use snowhum_advice::words::{day, hives, in_hundred, run_out};
 use snowhum_units::System;
 
+use super::done;
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
@@ -26,7 +27,12 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
     let body = html! {
         h1 { "The yard on " (day(view.shown_day())) }
-        @if asked.get("begun").is_some() && !view.apiary.invented { (begun(app)) }
+        @if view.apiary.invented { (first_visit(view)) }
+        @match asked.get("begun").filter(|_| !view.apiary.invented) {
+            Some("autumn") => p class="kept" role="status" { strong { "The new autumn is begun." } " Last winter is kept under " a href="/losses" { "losses and lessons" } "." },
+            Some(_) => (begun(app)),
+            None => {}
+        }
         @match &view.standing {
             Some(standing) => {
                 (first(&standing.present.now))
@@ -45,6 +51,17 @@ fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
         }
     };
     page(view, Place::Yard, "The yard", &body)
+}
+
+/// What this is and for whom, beside the example.
+fn first_visit(view: &View) -> Markup {
+    html! {
+        p class="first-visit no-print" {
+            "The lid is shut until spring. See what goes on beneath it, and what you can still do."
+            @if view.visitor.may_write() { " " a href="/begin" { "Begin your own yard" } "." }
+            @if view.visitor.may_open("/normal") { " Dead bees on the snow? " a href="/normal" { "Is this normal?" } }
+        }
+    }
 }
 
 /// Said once, after a yard was begun.
@@ -159,6 +176,8 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
             div {
                 h2 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(view, &colony.verdict)) }
                 p class="about" { (capital(&colony.about)) "." }
+                (worth(now, at))
+                @if let Some(own) = view.apiary.colonies.get(at) { (done::button(view, at, own)) }
                 @for beside in &colony.beside { p { span class="label" { "Mind" } " " (capital(beside)) "." } }
                 @if !colony.is_gone() {
                     p { span class="label" { "Food" } " " (capital(&run_out(&colony.runs_out, to))) "." }
@@ -169,6 +188,17 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
                     (figures(colony, to, system))
                 }
             }
+        }
+    }
+}
+
+/// What doing all of it changes; nothing where nothing is to be done.
+fn worth(now: &NowAnswer, at: usize) -> Markup {
+    let first = now.first.colonies.get(at).filter(|first| !first.steps.is_empty());
+    let chances = first.and_then(|first| first.if_not.zip(first.if_done));
+    html! {
+        @if let Some((not, done)) = chances {
+            p { span class="label" { "Well in " (now.looks_to.goal()) } " " (hives(not)) " of 100 now, " strong { (hives(done)) } " if done." }
         }
     }
 }

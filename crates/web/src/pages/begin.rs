@@ -32,6 +32,7 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
     match form.get("do") {
         Some("more") => typed.add_hive(),
         Some("fewer") => typed.drop_hive(),
+        Some("look") => {}
         wanted => return finish(&app, &view, &typed, wanted == Some("file")).await,
     }
     Ok(sheet(&view, &typed, &[]).into_response())
@@ -71,7 +72,7 @@ fn file(facts: &QuickStart, system: snowhum_units::System) -> Response {
 fn sheet(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup {
     let body = html! {
         h1 { "Your own yard" }
-        p class="lede" { "Four facts a hive are enough to begin. Every range is wide until you count and weigh." }
+        p class="lede" { "Dress your hive as it stands. What you do not say is assumed, grey, and can be put right later." }
         @if !view.apiary.invented {
             p class="caution" {
                 (view.apiary.name) " is kept here already. For another yard save a file, and start "

@@ -8,28 +8,12 @@ use maud::{Markup, html};
 use snowhum_advice::words::day;
 use snowhum_apiary::{AnotherHive, Combs, QuickFault, SizedWord, food_words, standards, strength_words};
 
+use super::dress;
 use super::notes::Pairs;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
-
-/// Choices in words and as a yard file has them.
-type Choices = &'static [(&'static str, &'static str)];
-
-/// What can be chosen of a hive: its field, its name, and each choice in words and as a yard file has it.
-const DRESS: [(&str, &str, Choices); 6] = [
-    ("boxes", "Boxes", &[("one deep", "deep"), ("two deep", "deep,deep")]),
-    (
-        "lid",
-        "Lid",
-        &[("50 mm foam", "foam 50 mm"), ("25 mm foam", "foam 25 mm"), ("straw", "straw 60 mm"), ("bare board", "")],
-    ),
-    ("wrap", "Wrap", &[("felt paper", "felt paper"), ("25 mm foam", "foam 25 mm"), ("none", "none")]),
-    ("floor", "Floor", &[("solid", "solid"), ("open mesh", "open mesh"), ("mesh with tray", "mesh with tray")]),
-    ("entrance", "Entrance", &[("reduced", "reduced"), ("full", "full")]),
-    ("upper_hole", "Upper hole", &[("20 mm", "20 mm"), ("25 mm", "25 mm"), ("none", "none")]),
-];
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
@@ -52,19 +36,15 @@ pub(crate) async fn add(State(app): State<App>, Form(pairs): Pairs) -> Result<Re
     }
 }
 
-fn typed(form: &Asked) -> AnotherHive {
+/// Another hive as it was typed.
+pub(super) fn typed(form: &Asked) -> AnotherHive {
     let said = |name: &str| form.get(name).unwrap_or_default().to_owned();
     AnotherHive {
         name: said("name"),
         kind: said("kind"),
-        boxes: said("boxes"),
-        lid: said("lid"),
-        wrap: said("wrap"),
-        floor: said("floor"),
-        entrance: said("entrance"),
-        upper_hole: said("upper_hole"),
         strength: said("strength"),
         food: said("food"),
+        dress: dress::typed(form, ""),
     }
 }
 
@@ -91,48 +71,51 @@ fn sheet(view: &View, form: &Asked, faults: &[QuickFault]) -> Markup {
 }
 
 fn add_form(view: &View, form: &Asked, faults: &[QuickFault]) -> Markup {
-    let first = standards().first().map(|standard| standard.name.as_str());
-    let kind = form.get("kind").or(first);
     html! {
         form method="post" action="/hives" {
             h2 { "Add one" }
             p { "As it stood on " (day(view.apiary.as_of)) ", the day of the yard's count. What is not said is taken as usual for its kind." }
-            label for="name" { "Name" }
-            input id="name" name="name" maxlength="60" autocomplete="off" required value=(form.get("name").unwrap_or_default());
-            (fault_of("name", faults))
-            label for="kind" { "Kind of hive" }
-            select id="kind" name="kind" { @for standard in standards() { option selected[kind == Some(&standard.name)] { (standard.name) } } }
-            (fault_of("kind", faults))
-            (words("strength", "Bees", strength_words(), form))
-            (fault_of("strength", faults))
-            (words("food", "Food", food_words(), form))
-            (fault_of("food", faults))
-            @for (field, name, choices) in DRESS {
-                fieldset class="choices" id=(field) tabindex="-1" {
-                    legend { (name) }
-                    @for (words, value) in choices {
-                        label { input type="radio" name=(field) value=(value) checked[form.get(field) == Some(value)]; span { (words) } }
-                    }
-                }
-                (fault_of(field, faults))
-            }
+            (facts(form, faults))
             button class="main" { "Add it" }
         }
     }
 }
 
+/// What is asked of another hive, here and where an autumn begins.
+pub(super) fn facts(form: &Asked, faults: &[QuickFault]) -> Markup {
+    let first = standards().first().map(|standard| standard.name.as_str());
+    let kind = form.get("kind").or(first);
+    html! {
+        label for="name" { "Name" }
+        input id="name" name="name" maxlength="60" autocomplete="off" value=(form.get("name").unwrap_or_default());
+        (fault_of("name", faults))
+        label for="kind" { "Kind of hive" }
+        select id="kind" name="kind" { @for standard in standards() { option selected[kind == Some(&standard.name)] { (standard.name) } } }
+        (fault_of("kind", faults))
+        (words("strength", "Bees", strength_words(), form))
+        (fault_of("strength", faults))
+        (words("food", "Food", food_words(), form))
+        (fault_of("food", faults))
+        (dress::parts(&dress::typed(form, ""), "", |key| says(key, faults)))
+    }
+}
+
 fn words(field: &str, asks: &str, words: &[SizedWord], form: &Asked) -> Markup {
+    let chosen = form.get(field).unwrap_or(dress::NOT_LOOKED_AT);
     html! {
         fieldset class="choices" id=(field) tabindex="-1" {
             legend { (asks) }
             @for row in words.iter().filter(|row| row.combs == Combs::OneBox) {
-                label { input type="radio" name=(field) value=(row.word) checked[form.get(field) == Some(&row.word)]; span { (row.word) } }
+                label class=[dress::unsaid(&row.word)] { input type="radio" name=(field) value=(row.word) checked[row.word == chosen]; span { (row.word) } }
             }
         }
     }
 }
 
 fn fault_of(field: &str, faults: &[QuickFault]) -> Markup {
-    let found = faults.iter().find(|fault| fault.field == field);
-    html! { @if let Some(fault) = found { p class="caution" { (fault.says) } } }
+    html! { @if let Some(says) = says(field, faults) { p class="caution" { (says) } } }
+}
+
+fn says(field: &str, faults: &[QuickFault]) -> Option<String> {
+    faults.iter().find(|fault| fault.field == field).map(|fault| fault.says.clone())
 }

@@ -57,7 +57,7 @@ fn story(view: &View, at: usize, colony: &ColonyNow, hive: &HiveAnswer) -> Marku
             strong { (colony.name) } " about " (crate::words::bees(bees)) " bees hang together in a ball " (across)
             " across. They do not sleep."
         }
-        @if let Some(picture) = draw::cutaway(view, at) { (picture) }
+        @if let Some(picture) = draw::cutaway(view, at, draw::Parts::First) { (picture) }
         p {
             "In the middle, as long as there is no brood, it is " (degrees(hive.core_c)) "; at the skin, where bees sit head inwards and shoulder to shoulder, "
             (degrees(hive.mantle_c)) ". They warm it by trembling their flight muscles without moving their wings: "

@@ -19,22 +19,19 @@ pub(crate) fn before_lifting(view: &View, at: usize) -> Markup {
     let bees = now.and_then(|now| now.bees.as_ref()).map_or(housed.colony.bees.p50, |bees| bees.p50);
     let Ok(lifts) = Load::of(stores, bees).map(|load| boxes(&housed.hive, load)) else { return html! {} };
     html! {
-        section {
-            h2 { "Before you lift or open it" }
-            ul {
-                @for lift in &lifts {
-                    li {
-                        (capital(&lift.size)) ", " (place(lift.place, lifts.len())) ": "
-                        (Kilogram::new(lift.load_kg).show(system, 0)) " from "
-                        (Metre::new(lift.hands_m).show(system, 0)) ", " (lift.says()) "."
-                    }
+        ul {
+            @for lift in &lifts {
+                li {
+                    (capital(&lift.size)) ", " (place(lift.place, lifts.len())) ": "
+                    (Kilogram::new(lift.load_kg).show(system, 0)) " from "
+                    (Metre::new(lift.hands_m).show(system, 0)) ", " (lift.says()) "."
                 }
             }
-            p class="small" { "Reckoned with the food hanging from the top down and the bees in the lowest box; straight, close, two hands. " @if view.visitor.may_open("/words") { a href="/words#lifting" { "By which rule" } "." } }
-            details {
-                summary { "Take care: lifting, ice, stings" }
-                @for hazard in [Hazard::Lifting, Hazard::Ice, Hazard::Stings] { p class="caution" { (hazard.says()) } }
-            }
+        }
+        p class="small" { "Reckoned with the food hanging from the top down and the bees in the lowest box; straight, close, two hands. " @if view.visitor.may_open("/words") { a href="/words#lifting" { "By which rule" } "." } }
+        details {
+            summary { "Take care: lifting, ice, stings" }
+            @for hazard in [Hazard::Lifting, Hazard::Ice, Hazard::Stings] { p class="caution" { (hazard.says()) } }
         }
     }
 }

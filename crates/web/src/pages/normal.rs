@@ -15,17 +15,25 @@ use crate::page::{Place, page};
 use crate::view::{Asked, View};
 use crate::words::capital;
 
+/// Dead bees as they are tapped, each as the most it can be.
+const BANDS: [(&str, &str); 5] =
+    [("up to 5", "5"), ("up to 20", "20"), ("up to 50", "50"), ("up to 100", "100"), ("up to 300", "300")];
+/// Days since the last look.
+const DAYS: [(&str, &str); 4] = [("a day", "1"), ("a week", "7"), ("two weeks", "14"), ("a month", "30")];
+/// Days where nothing is said.
+const USUAL_DAYS: &str = "14";
 /// October to April, as the north counts.
 const MONTHS: [i8; 7] = [10, 11, 12, 1, 2, 3, 4];
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let answered = if asked.get("found").is_some() { Some(answer(&asked)) } else { None };
+    let is_asked = asked.get("found").or_else(|| asked.get("about")).is_some();
+    let answered = is_asked.then(|| answer(&asked));
     let body = html! {
         h1 { "Is this normal?" }
-        p class="lede" { "Dead bees before a hive in winter: how many are to be expected?" }
+        @if !is_asked { p class="lede" { "Dead bees before a hive in winter are usual. How many are?" } }
         @match &answered {
-            Some(Ok((question, answer))) => (told(question, answer)),
+            Some(Ok((question, answer))) => (told(&asked, question, answer)),
             Some(Err(wrong)) => p class="caution" { (wrong) },
             None => {}
         }
@@ -36,14 +44,14 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 }
 
 fn answer(asked: &Asked) -> Result<(DeadBeesQuestion, DeadBeesAnswer), String> {
-    let number = |name: &str, low: f64, high: f64, what: &str| -> Result<Option<f64>, String> {
-        let Some(text) = asked.get(name) else { return Ok(None) };
+    let number = |name: &str, tapped: &str, (low, high): (f64, f64), what: &str| -> Result<Option<f64>, String> {
+        let Some(text) = asked.get(name).or_else(|| asked.get(tapped)) else { return Ok(None) };
         let read = snowhum_units::number(text).ok().filter(|value| (low..=high).contains(value));
         read.map(Some).ok_or_else(|| format!("{}: write {what}.", crate::sent::shortened(text)))
     };
-    let found = number("found", 0.0, 100_000.0, "a whole number of dead bees, such as 30")?.unwrap_or(0.0);
-    let days = number("days", 0.1, 400.0, "days since the last look, such as 14")?.unwrap_or(14.0);
-    let bees = number("bees", 50.0, 100_000.0, "a number of bees, such as 12000, or leave it open")?;
+    let found = number("found", "about", (0.0, 1e5), "a whole number of dead bees, such as 30")?.unwrap_or(0.0);
+    let days = number("days", "since", (0.1, 400.0), "days since the last look, such as 14")?.unwrap_or(14.0);
+    let bees = number("bees", "", (50.0, 1e5), "a number of bees, such as 12000, or leave it open")?;
     let month = asked.get("month").and_then(|text| text.parse::<i8>().ok());
     let month = month.filter(|month| MONTHS.contains(month)).unwrap_or(1);
     let ground = if asked.get("ground") == Some("bare") { Ground::Bare } else { Ground::Snow };
@@ -54,7 +62,8 @@ fn answer(asked: &Asked) -> Result<(DeadBeesQuestion, DeadBeesAnswer), String> {
     Ok((question, answer))
 }
 
-fn told(question: &DeadBeesQuestion, answer: &DeadBeesAnswer) -> Markup {
+fn told(asked: &Asked, question: &DeadBeesQuestion, answer: &DeadBeesAnswer) -> Markup {
+    let found = if asked.get("found").is_some() { "" } else { "Up to " };
     let count = DeadBeesCount {
         when: format!("{:.0} days", question.days),
         found: answer.found,
@@ -66,7 +75,7 @@ fn told(question: &DeadBeesQuestion, answer: &DeadBeesAnswer) -> Markup {
         section class="kept" role="status" {
             h2 { (capital(answer.verdict.words())) }
             p {
-                (answer.found) " found; " (usual_words(&answer.expected)) "."
+                (found) (answer.found) " found; " (usual_words(&answer.expected)) "."
             }
             p { (capital(&answer.lie)) "." }
             p { (answer.worry) }
@@ -84,24 +93,39 @@ fn told(question: &DeadBeesQuestion, answer: &DeadBeesAnswer) -> Markup {
 fn form(asked: &Asked, today: i8) -> Markup {
     let value = |name: &str| asked.get(name).unwrap_or_default().to_owned();
     let month = asked.get("month").and_then(|text| text.parse().ok()).unwrap_or(today);
+    let ground = asked.get("ground").unwrap_or("snow");
+    let is_known = ["found", "days", "bees"].iter().any(|name| asked.get(name).is_some());
     html! {
         form method="get" action="/normal" class="question" {
-            label for="found" { "Dead bees counted" }
-            input id="found" name="found" inputmode="numeric" required maxlength="6" value=(value("found"));
-            label for="days" { "Days since you last looked, or since snow covered the old ones" }
-            input id="days" name="days" inputmode="decimal" maxlength="6" value=(value("days")) placeholder="14";
-            label for="bees" { "Bees in the colony, if known" }
-            input id="bees" name="bees" inputmode="numeric" maxlength="7" value=(value("bees"));
-            label for="month" { "Month (in the south, the one six months away)" }
-            select id="month" name="month" {
-                @for number in MONTHS { option value=(number) selected[number == month] { (month_name(number)) } }
-            }
-            fieldset class="choices" {
-                legend { "They lie on" }
-                label { input type="radio" name="ground" value="snow" checked[asked.get("ground") != Some("bare")]; span { "snow" } }
-                label { input type="radio" name="ground" value="bare" checked[asked.get("ground") == Some("bare")]; span { "bare ground" } }
+            (chips("Dead bees", "about", &BANDS, asked.get("about")))
+            (chips("Since the last look, or since snow covered the old ones", "since", &DAYS, Some(asked.get("since").unwrap_or(USUAL_DAYS))))
+            (chips("They lie on", "ground", &[("snow", "snow"), ("bare ground", "bare")], Some(ground)))
+            details open[is_known] {
+                summary { "Counted exactly, or another month?" }
+                label for="found" { "Dead bees counted" }
+                input id="found" name="found" inputmode="numeric" maxlength="6" value=(value("found"));
+                label for="days" { "Days" }
+                input id="days" name="days" inputmode="decimal" maxlength="6" value=(value("days"));
+                label for="bees" { "Bees in the colony, if known" }
+                input id="bees" name="bees" inputmode="numeric" maxlength="7" value=(value("bees"));
+                label for="month" { "Month (in the south, the one six months away)" }
+                select id="month" name="month" {
+                    @for number in MONTHS { option value=(number) selected[number == month] { (month_name(number)) } }
+                }
             }
             button class="main" { "Is it?" }
+        }
+    }
+}
+
+/// Big targets of which one is chosen.
+fn chips(asks: &str, name: &str, answers: &[(&str, &str)], chosen: Option<&str>) -> Markup {
+    html! {
+        fieldset class="choices" {
+            legend { (asks) }
+            @for (words, value) in answers {
+                label { input type="radio" name=(name) value=(value) checked[chosen == Some(*value)]; span { (words) } }
+            }
         }
     }
 }

@@ -2,14 +2,16 @@
 
 use axum::Form;
 use axum::extract::{Path, State};
-use axum::response::Redirect;
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{ColonyId, Entry, Note, NoteId, VisitId};
-use snowhum_store::LastOf;
+use snowhum_store::{LastOf, Version};
 use snowhum_units::{Kilogram, Measured, System};
 use uuid::Uuid;
 
+use super::note_form::{self, wrong_line};
 use super::round::{AT_A_HIVE, Figure};
 use crate::app::App;
 use crate::fault::Fault;
@@ -23,27 +25,41 @@ use crate::words::plain;
 /// Pairs of a form as sent.
 pub(crate) type Pairs = Form<Vec<(String, String)>>;
 
-/// Keeps a line written at a hive.
-pub(crate) async fn add(State(app): State<App>, Path(id): Path<String>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
+/// Keeps what was tapped and typed at a hive; what cannot be read stays in its form.
+pub(crate) async fn add(State(app): State<App>, Path(id): Path<String>, Form(pairs): Pairs) -> Result<Response, Fault> {
     let view = View::of(&app).await?;
     let form = Asked(pairs);
-    let id = view.meant(&id)?.1.id.0;
+    let (_, colony) = view.meant(&id)?;
+    match read(&view, colony.id, &form) {
+        Ok(note) => {
+            keep(&app, &note).await?;
+            Ok(Redirect::to(&Said::Noted(note.id).on(&format!("/hive/{}", colony.id.0))).into_response())
+        }
+        Err(Fault::Wrong(wrong)) => Ok(unread(note_form::to_mend(&view, colony, &form, &wrong))),
+        Err(fault) => Err(fault.again(format!("/hive/{}/note", colony.id.0), &form.0)),
+    }
+}
+
+/// The note that a form says.
+fn read(view: &View, colony: ColonyId, form: &Asked) -> Result<Note, Fault> {
     let visit = form.get("visit").and_then(|text| text.parse().ok()).unwrap_or_else(|| ids::new_id(Timestamp::now()));
     let sent = Sent {
         visit,
-        colony: id,
-        at: time(&view, &form)?,
+        colony: colony.0,
+        at: time(view, form)?,
         air: None,
         snow: None,
         wind: None,
-        seen: written(&form, view.settings.system).map_err(Fault::Wrong)?,
+        seen: written(form, view.settings.system).map_err(Fault::Wrong)?,
         words: form.get("words").map(str::to_owned),
         sure: form.get("sure").is_some(),
     };
-    let note = sent.asked(ids::note_of(VisitId(visit), ColonyId(id)), &view);
-    let note = note.map_err(|fault| fault.again(format!("/hive/{id}/note"), &form.0))?;
-    keep(&app, &note).await?;
-    Ok(Redirect::to(&Said::Noted(note.id).on(&format!("/hive/{id}"))))
+    sent.asked(ids::note_of(VisitId(visit), colony), view)
+}
+
+/// A form that was not taken.
+fn unread(page: Markup) -> Response {
+    (StatusCode::UNPROCESSABLE_ENTITY, page).into_response()
 }
 
 /// Feeds that can be tapped, as a note writes them.
@@ -56,12 +72,14 @@ fn written(form: &Asked, system: System) -> Result<Vec<String>, String> {
     let chosen = form.every("entry");
     let depth = form.get("depth").map(|depth| Figure::Depth.written("snow=", depth, system));
     let board = form.get("board").map(|body| format!("board={body}"));
+    let mites = form.get("mites").map(|count| format!("mites={count}"));
     Ok(typed
         .chain(tapped)
         .chain(chosen)
         .map(str::to_owned)
         .chain(fed(form, system)?)
         .chain(board)
+        .chain(mites)
         .chain(depth)
         .collect())
 }
@@ -115,15 +133,22 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result
     let view = View::of(&app).await?;
     let versions = app.store().versions(NoteId(id)).await?;
     let last = versions.last().ok_or(Fault::Missing("such note"))?;
-    let name = view.name_of(last.note.colony);
     let written = view.written(&last.note).into_iter().filter(|text| !text.starts_with("words="));
     let line = written.collect::<Vec<_>>().join("; ");
-    let words = free_words(&last.note);
+    Ok(sheet(&view, &versions, (&line, &free_words(&last.note)), None))
+}
+
+/// A note's form with what stands in it, and how the note stood before.
+fn sheet(view: &View, versions: &[Version], (line, words): (&str, &str), wrong: Option<&str>) -> Markup {
+    let Some(Version { note, .. }) = versions.last() else { return html! {} };
+    let (id, name) = (note.id.0, view.name_of(note.colony));
     let body = html! {
         h1 { "A note at " (name) }
         form method="post" action={ "/note/" (id) } {
+            (wrong_line(wrong))
             label for="line" { "Signs and things done, several with “;” between" }
-            input id="line" name="line" maxlength="2000" autocomplete="off" value=(line);
+            input id="line" name="line" maxlength="2000" autocomplete="off" value=(line)
+                aria-invalid=[wrong.map(|_| "true")] aria-describedby=[wrong.map(|_| "line.wrong")];
             label for="words" { "Free words" }
             input id="words" name="words" maxlength="500" autocomplete="off" value=(words);
             button class="main" { "Keep the change" }
@@ -132,21 +157,21 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result
         section {
             h2 { "How it stood" }
             p class="small" { "Nothing is ever overwritten. A withdrawn note counts no more and can be brought back by keeping it again." }
-            ol class="notes" {
-                @for version in versions.iter().rev() {
-                    li {
-                        span class="label" {
-                            (version.kind.word()) " "
-                            (version.recorded.at.to_zoned_datetime(view.now.time_zone().clone()).strftime("%-d %B %Y, %H:%M").to_string())
-                        }
-                        @for written in view.written(&version.note) { span class="sign" { (plain(&written)) } }
-                    }
-                }
-            }
+            ol class="notes" { @for version in versions.iter().rev() { (stood(view, version)) } }
         }
-        p class="ways" { a href={ "/hive/" (last.note.colony.0) } { "Back to " (name) } }
+        p class="ways" { a href={ "/hive/" (note.colony.0) } { "Back to " (name) } }
     };
-    Ok(page(&view, Place::Elsewhere, "A note", &body))
+    page(view, Place::Elsewhere, "A note", &body)
+}
+
+fn stood(view: &View, version: &Version) -> Markup {
+    let at = version.recorded.at.to_zoned_datetime(view.now.time_zone().clone());
+    html! {
+        li {
+            span class="label" { (version.kind.word()) " " (at.strftime("%-d %B %Y, %H:%M").to_string()) }
+            @for written in view.written(&version.note) { span class="sign" { (plain(&written)) } }
+        }
+    }
 }
 
 fn free_words(note: &Note) -> String {
@@ -157,8 +182,8 @@ fn free_words(note: &Note) -> String {
     words.collect::<Vec<_>>().join(" ")
 }
 
-/// Keeps a changed note as a new version.
-pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
+/// Keeps a changed note as a new version; what cannot be read stays in its form.
+pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pairs): Pairs) -> Result<Response, Fault> {
     let view = View::of(&app).await?;
     let form = Asked(pairs);
     let versions = app.store().versions(NoteId(id)).await?;
@@ -175,9 +200,16 @@ pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pair
         words: form.get("words").map(str::to_owned),
         sure: true,
     };
-    let read = sent.changed(NoteId(id), &view).map_err(Fault::Wrong)?;
-    keep(&app, &Note { conditions: old.conditions, ..read }).await?;
-    Ok(Redirect::to(&Said::Changed(NoteId(id)).on(&format!("/hive/{}", old.colony.0))))
+    match sent.changed(NoteId(id), &view) {
+        Ok(read) => {
+            keep(&app, &Note { conditions: old.conditions, ..read }).await?;
+            Ok(Redirect::to(&Said::Changed(NoteId(id)).on(&format!("/hive/{}", old.colony.0))).into_response())
+        }
+        Err(wrong) => {
+            let typed = (line, form.get("words").unwrap_or_default());
+            Ok(unread(sheet(&view, &versions, typed, Some(&wrong))))
+        }
+    }
 }
 
 /// Takes a note out of the answers.

@@ -49,8 +49,13 @@ impl Question {
 
     /// The question under this name, with its answers to tap; nothing where none of them can be given.
     pub(super) fn shown(&self, name: &str, indoors: bool) -> Markup {
+        self.shown_as(name, indoors, None)
+    }
+
+    /// The same, with the answer that was tapped before.
+    pub(super) fn shown_as(&self, name: &str, indoors: bool, chosen: Option<&str>) -> Markup {
         let answers = self.answers(indoors);
-        html! { @if !answers.is_empty() { (choices(self.asks, name, self.unasked(), &answers)) } }
+        html! { @if !answers.is_empty() { (choices(self.asks, name, (self.unasked(), chosen), &answers)) } }
     }
 }
 
@@ -254,7 +259,7 @@ fn outside(view: &View) -> Markup {
             legend { "Outside" }
             label for="air" { "Air, " (unit) }
             input id="air" name="air" inputmode="text" maxlength="12" autocomplete="off" data-unit=(if unit == "°F" { "F" } else { "C" });
-            (choices("Snow before the hives", "snow", UNASKED, &[("bare", "none"), ("old", "old"), ("fresh", "new")]))
+            (choices("Snow before the hives", "snow", (UNASKED, None), &[("bare", "none"), ("old", "old"), ("fresh", "new")]))
         }
     }
 }
@@ -312,13 +317,13 @@ fn expected(view: &View, colony: &Colony) -> Option<Expected> {
 }
 
 /// Big targets of which one may be chosen; the first is that nobody looked.
-fn choices(asks: &str, name: &str, unasked: &str, answers: &[(&str, &str)]) -> Markup {
+fn choices(asks: &str, name: &str, (unasked, chosen): (&str, Option<&str>), answers: &[(&str, &str)]) -> Markup {
     html! {
         fieldset class="choices" {
             legend { (asks) }
-            label class="unasked" { input type="radio" name=(name) value="" checked; span { "–" span class="unseen" { " " (unasked) } } }
+            label class="unasked" { input type="radio" name=(name) value="" checked[chosen.is_none()]; span { "–" span class="unseen" { " " (unasked) } } }
             @for (words, written) in answers {
-                label { input type="radio" name=(name) value=(written); span { (words) } }
+                label { input type="radio" name=(name) value=(written) checked[chosen == Some(*written)]; span { (words) } }
             }
         }
     }

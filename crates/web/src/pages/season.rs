@@ -6,9 +6,10 @@ use axum::http::StatusCode;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use snowhum_advice::lessons::{Fate, fates};
-use snowhum_apiary::{AutumnCount, Colony, Reckoned, SeasonFault, Wrong, read_day, winter_year};
+use snowhum_apiary::{Apiary, AutumnCount, Colony, QuickFault, Reckoned, SeasonFault, Wrong, read_day, winter_year};
 use snowhum_units::{Bare, Kilogram, Measured};
 
+use super::hives;
 use super::notes::Pairs;
 use crate::app::App;
 use crate::fault::Fault;
@@ -27,10 +28,17 @@ const ASKS: [(&str, &str, &str); 4] = [
 /// What a colony was noted to be, and needs no count.
 const GONE: [Fate; 4] = [Fate::Dead, Fate::Sold, Fate::United, Fate::Disaster];
 
+/// What is wrong with what was sent: of the colonies that stood, and of a hive that comes.
+#[derive(Default)]
+struct Faults {
+    season: Vec<SeasonFault>,
+    another: Vec<QuickFault>,
+}
+
 /// The form.
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    Ok(sheet(&view, &Asked(Vec::new()), &[]))
+    Ok(sheet(&view, &Asked(Vec::new()), &Faults::default()))
 }
 
 /// Begins the autumn with what was found.
@@ -40,15 +48,25 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
         return Err(Fault::Wrong("The invented yard has one winter; begin a yard of your own.".to_owned()));
     }
     let form = Asked(pairs);
-    let begun = as_of(&view, &form)
-        .and_then(|as_of| view.apiary.next_autumn(as_of, &counts(&view, &form), Bare::In(view.settings.system)));
-    match begun {
+    match begun(&view, &form) {
         Ok(next) => {
             app.renew(&next).await?;
-            Ok(Redirect::to("/?begun=1").into_response())
+            Ok(Redirect::to("/?begun=autumn").into_response())
         }
         Err(faults) => Ok((StatusCode::UNPROCESSABLE_ENTITY, sheet(&view, &form, &faults)).into_response()),
     }
+}
+
+/// The yard of the new autumn: the colonies that were counted, and a hive that came, if one is named.
+fn begun(view: &View, form: &Asked) -> Result<Apiary, Faults> {
+    let of_season = |season| Faults { season, ..Faults::default() };
+    let as_of = as_of(view, form).map_err(of_season)?;
+    let counts = counts(view, form);
+    let next = view.apiary.next_autumn(as_of, &counts, Bare::In(view.settings.system)).map_err(of_season)?;
+    if form.get("name").is_none() {
+        return Ok(next);
+    }
+    next.with_another(&hives::typed(form)).map_err(|another| Faults { another, ..Faults::default() })
 }
 
 fn as_of(view: &View, form: &Asked) -> Result<jiff::civil::Date, Vec<SeasonFault>> {
@@ -81,7 +99,7 @@ fn standing(view: &View) -> impl Iterator<Item = (usize, &Colony)> {
     view.apiary.colonies.iter().enumerate().filter(move |(at, _)| stays(at))
 }
 
-fn sheet(view: &View, form: &Asked, faults: &[SeasonFault]) -> Markup {
+fn sheet(view: &View, form: &Asked, faults: &Faults) -> Markup {
     let apiary = &view.apiary;
     let year = winter_year(apiary.as_of, apiary.site.latitude);
     let stays: Vec<usize> = standing(view).map(|(at, _)| at).collect();
@@ -97,21 +115,33 @@ fn sheet(view: &View, form: &Asked, faults: &[SeasonFault]) -> Markup {
             " is kept, with its losses as they are."
         }
         @if !gone.is_empty() { p { "Left out, as noted: " (gone.join(", ")) "." } }
-        @if !faults.is_empty() {
-            section class="caution" role="alert" {
-                h2 { "To be mended" }
-                ul { @for fault in faults { li { (capital(&fault.to_string())) "." } } }
-            }
-        }
+        (to_mend(faults))
         form method="post" action="/season" {
             label for="as_of" { "The day you looked" }
             input id="as_of" name="as_of" autocomplete="off" maxlength="40"
                 value=(form.get("as_of").map_or_else(|| view.now.date().to_string(), str::to_owned));
             @for (at, colony) in standing(view) { (colony_form(view, at, colony, form)) }
+            details class="folded" open[form.get("name").is_some()] {
+                summary { "A hive that is new" }
+                (hives::facts(form, &faults.another))
+            }
             button class="main" { "Begin this autumn" }
         }
     };
     page(view, Place::Elsewhere, "A new autumn", &body)
+}
+
+fn to_mend(faults: &Faults) -> Markup {
+    let season = faults.season.iter().map(|fault| capital(&fault.to_string()) + ".");
+    let says: Vec<String> = season.chain(faults.another.iter().map(|fault| fault.says.clone())).collect();
+    html! {
+        @if !says.is_empty() {
+            section class="caution" role="alert" {
+                h2 { "To be mended" }
+                ul { @for says in says { li { (says) } } }
+            }
+        }
+    }
 }
 
 fn colony_form(view: &View, at: usize, colony: &Colony, form: &Asked) -> Markup {

@@ -115,7 +115,7 @@ fn told(answer: &SetupAnswer, view: &View) -> Markup {
                 p { (verdict(row)) }
             }
             div class="wide" tabindex="0" role="region" aria-label="Side by side" {
-                table {
+                table class="beside" {
                     caption { (answer.colony) " from " (snowhum_advice::words::day(view.apiary.as_of)) " to spring, under the same weather" }
                     thead { tr { th scope="col" { "" } @for row in &rows { th scope="col" { (row.name) } } } }
                     tbody { @for (name, cells) in lines(&rows, system, &view.apiary.money.currency) {

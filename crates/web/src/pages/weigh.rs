@@ -33,8 +33,8 @@ pub(crate) async fn show(
     let answered = question(&asked, hive, bees, system)
         .map(|question| question.and_then(|question| weigh(&question).map_err(|wrong| wrong.to_string())));
     let body = html! {
-        p class="ways" { a href={ "/hive/" (id) } { "Back to " (colony.name) } }
         h1 { "Weigh " (colony.name) }
+        p class="ways" { a href={ "/hive/" (id) } { "Back to " (colony.name) } }
         p class="lede" { "Lift one side straight up until it is just clear, read the lowest steady figure; then the other side." }
         @match &answered {
             Some(Ok(answer)) => (told(&view, colony, answer)),

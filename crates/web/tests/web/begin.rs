@@ -84,6 +84,46 @@ fn hives_are_added_and_the_file_says_what_was_typed() {
 }
 
 #[test]
+fn a_hive_is_dressed_on_its_picture_and_what_is_not_said_is_assumed() {
+    run(|served| async move {
+        let plain = served.post("/begin", &facts(&[("do", "look")])).await;
+        assert_eq!((plain.status, well_formed(&plain.body)), (StatusCode::OK, Ok(())));
+        assert!(plain.body.contains("name=\"0.lid\" value=\"\" checked") && !plain.body.contains("foam 50 mm<"));
+        let dress = [("0.lid", "foam 50 mm"), ("0.upper_hole", "20 mm"), ("0.guard", "slot 8 mm")];
+        let dressed = served.post("/begin", &facts(&[&dress[..], &[("do", "look")]].concat())).await;
+        assert!(dressed.body.contains("name=\"0.lid\" value=\"foam 50 mm\" checked"), "what was tapped stays");
+        let picture = |page: &str| {
+            page.split("class=\"plate dressed\"").nth(1).unwrap().split("</figure>").next().unwrap().to_owned()
+        };
+        assert_ne!(picture(&plain.body), picture(&dressed.body));
+        assert!(picture(&dressed.body).contains("foam 50\u{a0}mm") && picture(&dressed.body).contains("upper hole"));
+        let file = served.post("/begin", &facts(&[&dress[..], &[("do", "file")]].concat())).await;
+        let (yard, _) = snowhum_apiary::read(&file.body, "my-yard.toml").unwrap();
+        assert!(yard.hives[0].openings.iter().any(|one| one.kind == snowhum_apiary::OpeningKind::UpperHole));
+        let many = served.post("/begin", &facts(&[&dress[..], &[("hives", "12"), ("do", "more")]].concat())).await;
+        assert!(many.body.contains("name=\"0.lid\" value=\"foam 50 mm\"") && !many.body.contains("plate dressed"));
+        let wrong = served.post("/begin", &facts(&[("0.guard", "a cat")])).await;
+        assert_eq!(wrong.status, StatusCode::UNPROCESSABLE_ENTITY);
+        assert!(wrong.body.contains("id=\"0.guard.wrong\""), "{}", wrong.body);
+    });
+}
+
+#[test]
+fn a_yard_is_begun_in_january_with_nothing_known() {
+    run(|served| async move {
+        served.settled().await;
+        let unknown = [("as_of", "2026-01-10"), ("0.strength", "not looked at"), ("0.food", "not looked at")];
+        let kept = served.post("/begin", &facts(&unknown)).await;
+        assert_eq!(kept.status, StatusCode::SEE_OTHER, "{}", kept.body);
+        let yard = served.store.yards().await.unwrap();
+        let yard =
+            served.store.yard(yard.iter().find(|yard| yard.name == "My yard").unwrap().id).await.unwrap().unwrap();
+        let colony = &yard.colonies[0];
+        assert!(colony.quick_start && colony.stores.total.p90.get() > 3.0 * colony.stores.total.p10.get());
+    });
+}
+
+#[test]
 fn hostile_facts_are_shown_as_text_or_refused() {
     const SHOUT: &str = "<script>alert(1)</script>\"]]\n[[colony]]\nname = 1\n'''";
     run(|served| async move {

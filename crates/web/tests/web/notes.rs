@@ -4,7 +4,7 @@ use axum::http::StatusCode;
 use snowhum_apiary::NoteId;
 use snowhum_store::VersionKind;
 
-use crate::support::{FEBRUARY, Served, demo, run, run_bare};
+use crate::support::{FEBRUARY, Served, demo, run, run_bare, well_formed};
 
 const VISIT: &str = "019a0000-0000-7000-8000-000000000001";
 
@@ -70,6 +70,87 @@ fn a_note_is_edited_withdrawn_and_taken_back_and_every_version_stays() {
         use VersionKind::{Edited, Made, Restored, Withdrawn};
         assert_eq!(kinds, [Made, Edited, Withdrawn, Restored]);
         assert!(served.get(&page).await.body.contains("hum: silent by ear"), "the first version is still shown");
+    });
+}
+
+#[test]
+fn a_note_that_cannot_be_read_stays_in_its_form_with_what_was_typed_and_the_nearest_guess() {
+    run(|served| async move {
+        served.settled().await;
+        let before = count(&served).await;
+        let page = format!("/hive/{}/note", served.colony("Alder"));
+        let typed = [
+            ("visit", VISIT),
+            ("line", "hume=heard by ear"),
+            ("poke", "poke=answered"),
+            ("fed", "7.5"),
+            ("feed", "fondant"),
+            ("words", "a <b> in the line"),
+            ("on", "2026-02-03"),
+        ];
+        let refused = served.post(&page, &typed).await;
+        assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY);
+        assert_eq!(well_formed(&refused.body), Ok(()));
+        for kept in [
+            "value=\"hume=heard by ear\"",
+            "value=\"poke=answered\" checked",
+            "value=\"7.5\"",
+            "value=\"fondant\" checked",
+            "value=\"a &lt;b&gt; in the line\"",
+            "value=\"2026-02-03\"",
+            VISIT,
+            "aria-invalid=\"true\"",
+            "did you mean",
+            "hum=heard by ear",
+        ] {
+            assert!(refused.body.contains(kept), "{kept} is lost: {}", refused.body);
+        }
+        assert!(!refused.body.contains("Go back"));
+        assert_eq!(count(&served).await, before);
+        let mended = typed.map(|(name, value)| (name, if name == "line" { "hum=heard by ear" } else { value }));
+        let kept = served.post(&page, &mended).await;
+        assert_eq!(kept.status, StatusCode::SEE_OTHER, "{}", kept.body);
+        assert_eq!(count(&served).await, before + 1);
+    });
+}
+
+#[test]
+fn a_change_of_a_note_that_cannot_be_read_stays_in_its_form() {
+    run(|served| async move {
+        let note = served.yard.notes.first().unwrap().id.0;
+        let page = format!("/note/{note}");
+        let refused = served.post(&page, &[("line", "dead=4 on sno"), ("words", "wind")]).await;
+        assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY);
+        assert_eq!(well_formed(&refused.body), Ok(()));
+        for kept in ["value=\"dead=4 on sno\"", "value=\"wind\"", "aria-invalid=\"true\"", "snow", "How it stood"] {
+            assert!(refused.body.contains(kept), "{kept} is lost: {}", refused.body);
+        }
+        assert!(!refused.body.contains("Go back"));
+        let versions = served.store.versions(NoteId(note)).await.unwrap();
+        assert_eq!(versions.len(), 1, "nothing was changed");
+    });
+}
+
+#[test]
+fn what_is_first_is_noted_as_done_by_the_button_under_the_verdict() {
+    run(|served| async move {
+        let now = served.settled().await;
+        let mut tapped = 0;
+        for colony in &served.yard.colonies {
+            let page = format!("/hive/{}", colony.id.0);
+            let body = served.get(&page).await.body;
+            let Some((_, form)) = body.split_once("name=\"entry\" value=\"fed=") else { continue };
+            let entry = format!("fed={}", form.split('"').next().unwrap());
+            assert!(form.contains(">Done: "), "the button says what it notes: {form}");
+            let kept = served.post(&format!("{page}/note"), &[("visit", VISIT), ("entry", &entry)]).await;
+            assert_eq!(kept.status, StatusCode::SEE_OTHER, "{entry}: {}", kept.body);
+            served.settled().await;
+            let after = served.get(&page).await.body;
+            assert!(after.contains(&entry.replace('=', ": ")), "{entry} is noted");
+            tapped += 1;
+            break;
+        }
+        assert_eq!(tapped, 1, "no hive of the yard is to be fed: {now}");
     });
 }
 
@@ -188,7 +269,7 @@ fn a_colony_that_was_sold_is_asked_about_no_more() {
         assert!(served.get("/").await.body.contains("Sold: watched no more."));
         let hive = served.get(&format!("/hive/{alder}")).await.body;
         assert!(
-            !hive.contains("Alive?") && !hive.contains("What the next look should show"),
+            !hive.contains("Alive today?") && !hive.contains("What the next look should show"),
             "nothing is expected of it"
         );
     });

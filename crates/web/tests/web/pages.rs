@@ -6,7 +6,8 @@ use std::time::{Duration, Instant};
 use crate::support::{FAR, Served, run, run_bare, well_formed};
 
 pub(crate) fn every_page(served: &Served) -> Vec<String> {
-    let colonies = served.yard.colonies.iter().map(|colony| format!("/hive/{}", colony.id.0));
+    let hive = |colony: &snowhum_apiary::Colony| format!("/hive/{}", colony.id.0);
+    let colonies = served.yard.colonies.iter().flat_map(move |one| [hive(one), hive(one) + "?parts=every"]);
     let notes = served.yard.notes.iter().take(3).map(|note| format!("/note/{}", note.id.0));
     let dead = format!("/dead/{}", served.colony("Larch"));
     let stopped = format!("{dead}?step=2&ropy-larvae=yes");

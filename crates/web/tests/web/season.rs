@@ -52,6 +52,33 @@ fn the_yard_leads_to_the_new_autumn_and_last_winter_stays_as_it_was() {
 }
 
 #[test]
+fn a_hive_that_is_new_comes_with_the_autumn() {
+    run_bare(async {
+        let served = Served::on(None, own(), Reach::this_machine(), date(2026, 9, 10)).await;
+        let counted = [("as_of", "10.9.2026"), ("0.bees", "8"), ("0.food", "14"), ("1.gone", "yes"), ("2.gone", "yes")];
+        let counted = [&counted[..], &[("3.gone", "yes"), ("4.gone", "yes")]].concat();
+        let foodless = [("name", "Maple"), ("kind", "Langstroth 10"), ("strength", "middling")];
+        let wrong = served.post("/season", &[&counted[..], &foodless].concat()).await;
+        assert_eq!(wrong.status, StatusCode::UNPROCESSABLE_ENTITY);
+        assert!(wrong.body.contains("value=\"Maple\"") && wrong.body.contains("food"), "{}", wrong.body);
+        assert!(wrong.body.contains("name=\"0.bees\"") && wrong.body.contains("value=\"8\""), "what was counted stays");
+        let taken = [("name", "Birch"), ("strength", "middling"), ("food", "fair")];
+        let taken = served.post("/season", &[&counted[..], &taken].concat()).await;
+        assert!(taken.body.contains("Another hive has this name"), "a hive whose colony died keeps its name");
+        let maple = [("name", "Maple"), ("kind", "Langstroth 10"), ("strength", "middling"), ("food", "fair")];
+        let maple = [&maple[..], &[("lid", "foam 50 mm")]].concat();
+        let begun = served.post("/season", &[&counted[..], &maple].concat()).await;
+        assert_eq!(begun.status, StatusCode::SEE_OTHER, "{}", begun.body);
+        let after = served.store.yard(served.yard.id).await.unwrap().unwrap();
+        let names: Vec<&str> = after.colonies.iter().map(|colony| colony.name.as_str()).collect();
+        assert_eq!((names, after.as_of), (vec!["Alder", "Maple"], date(2026, 9, 10)));
+        assert!(!after.hives.iter().find(|hive| hive.id == after.colonies[1].hive).unwrap().lid.is_empty());
+        let page = served.get("/?begun=autumn").await.body;
+        assert!(page.contains("The new autumn is begun.") && !page.contains("Your yard is begun."));
+    });
+}
+
+#[test]
 fn the_invented_yard_begins_no_autumn() {
     run_bare(async {
         let served = Served::open(None).await;

@@ -29,7 +29,7 @@ fn a_keeper_in_north_america_meets_no_british_word() {
     run(|served| async move {
         choose(&served, "north-american").await;
         none_is_on_any_page(&served, &BRITISH).await;
-        let hive = served.get(&format!("/hive/{}", served.colony("Alder"))).await.body;
+        let hive = served.get(&format!("/hive/{}?parts=every", served.colony("Alder"))).await.body;
         assert!(hive.contains("Bottom board") && hive.contains("lang=\"en-US\""), "the picture's labels too");
     });
 }

@@ -2,10 +2,13 @@
 
 use maud::{Markup, html};
 use snowhum_apiary::{Combs, QuickFault, SizedWord, food_words, standards, strength_words, towns};
+use snowhum_picture::{HiveSection, PlateWidth};
 use snowhum_units::System;
 
 use super::typed::{TOWN, Typed, TypedHive};
+use crate::pages::dress;
 use crate::view::View;
+use crate::{draw, section};
 
 /// Where on the page the field of a fault is.
 pub(super) fn id(fault: &QuickFault) -> String {
@@ -27,7 +30,8 @@ pub(super) fn form(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup 
     let height = if view.settings.system == System::Us { "ft" } else { "m" };
     let field = |name, asks: &str, value: &str| Field { faults, hive: None, name }.text(asks, value);
     html! {
-        form method="post" action="/begin" {
+        script type="module" src="/dress.js" {}
+        form method="post" action="/begin" data-dress="" {
             // What the Enter key presses.
             button class="unseen" name="do" value="keep" tabindex="-1" { "Begin" }
             input type="hidden" name="hives" value=(typed.hives.len());
@@ -43,7 +47,7 @@ pub(super) fn form(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup 
                     (field("zone", "Time zone, such as Europe/Helsinki", &own.zone))
                 }
             }
-            @for (at, hive) in typed.hives.iter().enumerate() { (hive_form(view, at, hive, faults)) }
+            @for (at, hive) in typed.hives.iter().enumerate() { (hive_form(view, (at, typed), hive, faults)) }
             div class="taps" {
                 button name="do" value="more" { "Add a hive" }
                 @if typed.hives.len() > 1 { button name="do" value="fewer" { "One hive fewer" } }
@@ -77,7 +81,7 @@ fn town(typed: &Typed, faults: &[QuickFault]) -> Markup {
     }
 }
 
-fn hive_form(view: &View, at: usize, hive: &TypedHive, faults: &[QuickFault]) -> Markup {
+fn hive_form(view: &View, (at, typed): (usize, &Typed), hive: &TypedHive, faults: &[QuickFault]) -> Markup {
     let weight = if view.settings.system == System::Us { "lb" } else { "kg" };
     let field = |name| Field { faults, hive: Some(at), name };
     let is_counted = [&hive.frames, &hive.weight].iter().any(|typed| !typed.is_empty());
@@ -87,6 +91,14 @@ fn hive_form(view: &View, at: usize, hive: &TypedHive, faults: &[QuickFault]) ->
             div class="stack" {
                 (field("name").text("Name", &hive.name))
                 div { (kind(&field("kind"), &hive.kind)) }
+            }
+            @if typed.hives.len() > MOST_DRAWN { (dress::carried(&hive.dress, &format!("{at}."))) } @else {
+                (dressed(view, at, typed))
+                details open[hive.dress.is_said() || typed.hives.len() == 1] {
+                    summary { "Dress it" }
+                    (dress::parts(&hive.dress, &format!("{at}."), |key| wrong_with(key, at, faults)))
+                    button name="do" value="look" { "Show it so" }
+                }
             }
             (words(&field("strength"), "Bees", strength_words(), &hive.strength))
             (words(&field("food"), "Food", food_words(), &hive.food))
@@ -104,6 +116,28 @@ fn hive_form(view: &View, at: usize, hive: &TypedHive, faults: &[QuickFault]) ->
             }
         }
     }
+}
+
+/// Hives up to which each is drawn and dressed here, so that the page of a long row stays light (judgement); of a longer one
+/// each is dressed on its own page.
+const MOST_DRAWN: usize = 12;
+
+/// The hive as it stands so far.
+fn dressed(view: &View, at: usize, typed: &Typed) -> Markup {
+    let system = view.settings.system;
+    let is_drawn = typed.hives.len() <= MOST_DRAWN;
+    let drawn =
+        is_drawn.then(|| typed.dressed(at, &view.apiary)).flatten().map(|housed| section::dressed(&housed, system));
+    let drawn = drawn.map(|hive| HiveSection { speech: view.settings.speech, ..hive });
+    html! {
+        @if let Some(hive) = drawn {
+            figure class="plate dressed" { (draw::bare(&hive.cutaway_of_dress(PlateWidth::Phone), &format!("dressed{at}"))) }
+        }
+    }
+}
+
+fn wrong_with(key: &str, at: usize, faults: &[QuickFault]) -> Option<String> {
+    faults.iter().find(|fault| fault.hive == Some(at) && fault.field == key).map(|fault| fault.says.clone())
 }
 
 fn kind(field: &Field<'_>, chosen: &str) -> Markup {
@@ -125,7 +159,7 @@ fn words(field: &Field<'_>, asks: &str, words: &[SizedWord], chosen: &str) -> Ma
         fieldset class="choices" id=(id) tabindex="-1" aria-describedby=[field.described()] {
             legend { (asks) }
             @for row in known {
-                label { input type="radio" name=(id) value=(row.word) checked[row.word == chosen]; span { (row.word) } }
+                label class=[dress::unsaid(&row.word)] { input type="radio" name=(id) value=(row.word) checked[row.word == chosen]; span { (row.word) } }
             }
         }
         (field.told())

@@ -1,7 +1,11 @@
 //! What was typed into the form.
 
-use snowhum_apiary::{MOST_HIVES, QuickHive, QuickStart, Town, standards, towns};
+use snowhum_apiary::{
+    AnotherHive, Apiary, ChosenDress, Colony, MOST_HIVES, QuickHive, QuickStart, Town, standards, towns,
+};
+use snowhum_winter::Housed;
 
+use crate::pages::dress::{self, NOT_LOOKED_AT};
 use crate::view::{Asked, View};
 
 /// The field of the nearest town.
@@ -29,6 +33,15 @@ pub(super) struct TypedHive {
     pub(super) mites: String,
     pub(super) mites_of: String,
     pub(super) mites_on: String,
+    pub(super) dress: ChosenDress,
+}
+
+impl TypedHive {
+    /// One that nobody has looked into.
+    fn unknown(name: String, kind: String) -> Self {
+        let unknown = || NOT_LOOKED_AT.to_owned();
+        Self { name, kind, strength: unknown(), food: unknown(), ..Self::default() }
+    }
 }
 
 impl Typed {
@@ -37,8 +50,7 @@ impl Typed {
         let as_of = jiff::Timestamp::now().to_zoned_datetime(view.now.time_zone().clone()).date().to_string();
         let own = QuickStart { name: "My yard".to_owned(), as_of, ..QuickStart::default() };
         let kind = standards().first().map(|standard| standard.name.clone()).unwrap_or_default();
-        let hive = TypedHive { name: "Hive 1".to_owned(), kind, ..TypedHive::default() };
-        Self { town: String::new(), own, hives: vec![hive] }
+        Self { town: String::new(), own, hives: vec![TypedHive::unknown("Hive 1".to_owned(), kind)] }
     }
 
     pub(super) fn of(form: &Asked) -> Self {
@@ -65,18 +77,35 @@ impl Typed {
                 mites: said("mites"),
                 mites_of: said("mites_of"),
                 mites_on: said("mites_on"),
+                dress: dress::typed(form, &format!("{at}.")),
             }
         };
         Self { town: said(TOWN), own, hives: (0..count).map(hive).collect() }
     }
 
-    /// Another hive, of the same kind as the last.
+    /// Another hive, of the same kind and dressed as the last.
     pub(super) fn add_hive(&mut self) {
-        let kind = self.hives.last().map(|hive| hive.kind.clone()).unwrap_or_default();
+        let last = self.hives.last().cloned().unwrap_or_default();
         let name = format!("Hive {}", self.hives.len() + 1);
         if self.hives.len() < MOST_HIVES {
-            self.hives.push(TypedHive { name, kind, ..TypedHive::default() });
+            self.hives.push(TypedHive { dress: last.dress, ..TypedHive::unknown(name, last.kind) });
         }
+    }
+
+    /// The hive at a place as it is dressed so far, nobody having looked into it; none where it cannot be built.
+    pub(super) fn dressed(&self, at: usize, beside: &Apiary) -> Option<Housed> {
+        let typed = self.hives.get(at)?;
+        let another = AnotherHive {
+            // No keeper writes it, so that it is no hive's of the yard beside.
+            name: "\u{2060}drawn".to_owned(),
+            kind: typed.kind.clone(),
+            strength: NOT_LOOKED_AT.to_owned(),
+            food: if typed.food.is_empty() { NOT_LOOKED_AT.to_owned() } else { typed.food.clone() },
+            dress: typed.dress.clone(),
+        };
+        let mut yard = beside.with_another(&another).ok()?;
+        let (hive, colony) = (yard.hives.pop()?, yard.colonies.pop()?);
+        Some(Housed { colony: Colony { name: typed.name.clone(), ..colony }, hive, neighbour: None, stays: Vec::new() })
     }
 
     /// Takes the last hive away; one stays.
@@ -110,6 +139,7 @@ impl Typed {
             mites: typed.mites.clone(),
             mites_of: typed.mites_of.clone(),
             mites_on: typed.mites_on.clone(),
+            dress: typed.dress.clone(),
         };
         QuickStart {
             latitude: of_town(&self.own.latitude, town.map(|town| town.latitude.to_string())),
