@@ -4,7 +4,7 @@ use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::LooksTo;
 use snowhum_advice::now::{ColonyNow, NowAnswer};
-use snowhum_advice::verdict::{ColonyVerdict, Urgency};
+use snowhum_advice::verdict::{ColonyFirst, ColonyVerdict, Urgency};
 use snowhum_advice::words::{day, hives, in_hundred, run_out};
 use snowhum_units::System;
 
@@ -194,13 +194,17 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
 
 /// What doing all of it changes; nothing where nothing is to be done.
 fn worth(now: &NowAnswer, at: usize) -> Markup {
-    let first = now.first.colonies.get(at).filter(|first| !first.steps.is_empty());
-    let chances = first.and_then(|first| first.if_not.zip(first.if_done));
     html! {
-        @if let Some((not, done)) = chances {
-            p { span class="label" { "Well in " (now.looks_to.goal()) } " " (hives(not)) " of 100 now, " strong { (hives(done)) } " if done." }
+        @if let Some(chances) = now.first.colonies.get(at).and_then(chances) {
+            p { span class="label" { "Well in " (now.looks_to.goal()) } " " (chances) }
         }
     }
+}
+
+/// How many of a hundred are well as it stands and if all is done; none where nothing is to be done.
+pub(super) fn chances(first: &ColonyFirst) -> Option<Markup> {
+    let (not, done) = first.if_not.zip(first.if_done).filter(|_| !first.steps.is_empty())?;
+    Some(html! { (hives(not)) " of 100 now, " strong { (hives(done)) } " if done." })
 }
 
 /// What comes after the first thing; none where nothing does.

@@ -118,9 +118,7 @@ fn reason(answer: &NowAnswer, at: usize) -> Markup {
     html! {
         p {
             @if !why.is_empty() { (capital(&why.join(", "))) ". " }
-            @if let (Some(done), Some(not)) = (first.if_done, first.if_not) {
-                "Well in " (answer.looks_to.goal()) ": " (hives(not)) " of 100 now, " strong { (hives(done)) } " if done."
-            }
+            @if let Some(chances) = apiary::chances(first) { "Well in " (answer.looks_to.goal()) ": " (chances) }
         }
     }
 }

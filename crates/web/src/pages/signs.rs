@@ -1,5 +1,6 @@
 //! A colony's notes, latest first.
 
+use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::now::ColonyNow;
 use snowhum_advice::words::day;
@@ -18,18 +19,22 @@ pub(crate) fn of_food(view: &View, colony: &Colony) -> Vec<String> {
     let is_of_food = |entry: &Entry| matches!(entry, Entry::Sign(Sign::Weight(_)) | Entry::Act(Act::Fed { .. }));
     let notes = view.notes_of(colony.id).into_iter();
     let told = notes.flat_map(|note| {
-        let on = day(note.at.to_zoned_datetime(view.now.time_zone().clone()).date());
+        let on = day(day_of(view, note));
         let entries = note.entries.iter().filter(|entry| is_of_food(entry));
         entries.map(move |entry| format!("{on} {}", plain(&entry.written(&|id| view.name_of(id))))).collect::<Vec<_>>()
     });
     told.take(OF_FOOD).collect()
 }
 
+/// The day of a note, on the yard's clock.
+fn day_of(view: &View, note: &Note) -> Date {
+    note.at.to_zoned_datetime(view.now.time_zone().clone()).date()
+}
+
 /// What a note did to the estimate, told once for all that was noted on its day.
 fn did<'a>(view: &View, now: Option<&'a ColonyNow>, notes: &[&Note], at: usize) -> Option<&'a str> {
-    let on = |note: &Note| note.at.to_zoned_datetime(view.now.time_zone().clone()).date();
-    let day = on(notes.get(at)?);
-    if at > 0 && notes.get(at - 1).is_some_and(|before| on(before) == day) {
+    let day = day_of(view, notes.get(at)?);
+    if at > 0 && notes.get(at - 1).is_some_and(|before| day_of(view, before) == day) {
         return None;
     }
     now?.evidence.iter().find(|visit| visit.on == day).map(|visit| visit.moved.as_str())
