@@ -4,7 +4,6 @@
 //! (three weeks after the first hard frost) holds beside it, and the later of the two counts.
 
 use snowhum_units::Kelvin;
-use snowhum_weather::Hourly;
 use snowhum_winter::{Daily, Trajectory};
 
 use crate::dates::Dates;
@@ -51,23 +50,19 @@ fn hard_frost(base: &Base<'_>, triggers: &Triggers, member: usize) -> Option<i64
     let question = base.question;
     let ahead = question.as_of.duration_since(question.autumn_from).as_hours() / 24;
     let limit = Kelvin::from_celsius(triggers.hard_frost.value);
-    let autumn = path_of(&question.autumn.paths, member)?;
-    let days = autumn.temperature.len() / 24;
+    let autumn = of_member(&question.autumn.0, member)?;
+    let days = autumn.len() / 24;
     let in_autumn = frost(autumn, limit, SUMMER).map(|day| day as i64 - ahead);
     let beyond = usize::try_from(days as i64 - ahead).unwrap_or(0);
-    in_autumn.or_else(|| frost(path_of(&question.winter.paths, member)?, limit, beyond).map(|day| day as i64))
+    in_autumn
+        .or_else(|| frost(&of_member(&question.winter.paths, member)?.temperature, limit, beyond).map(|day| day as i64))
 }
 
-fn path_of(paths: &[Hourly], member: usize) -> Option<&Hourly> {
+fn of_member<T>(paths: &[T], member: usize) -> Option<&T> {
     paths.get(member % paths.len().max(1))
 }
 
 /// First day from `from` on with an hour below `limit`.
-fn frost(path: &Hourly, limit: Kelvin, from: usize) -> Option<usize> {
-    path.temperature
-        .chunks_exact(24)
-        .enumerate()
-        .skip(from)
-        .find(|(_, day)| day.iter().any(|air| *air < limit))
-        .map(|(day, _)| day)
+fn frost(path: &[Kelvin], limit: Kelvin, from: usize) -> Option<usize> {
+    path.chunks_exact(24).enumerate().skip(from).find(|(_, day)| day.iter().any(|air| *air < limit)).map(|(day, _)| day)
 }

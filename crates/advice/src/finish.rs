@@ -3,7 +3,7 @@
 use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_units::{Kelvin, Range};
-use snowhum_weather::{Ensemble, Hourly};
+use snowhum_weather::AirPaths;
 
 use crate::statistics::quantile;
 
@@ -20,26 +20,26 @@ const SUMMER: usize = 31;
 /// The day by which syrup must be finished: three weeks before the fortnight's mean of the daily maximum first falls
 /// below 13 °C. `autumn` begins at the start of `first_day`, 1 July in the north and 1 January in the south.
 #[must_use]
-pub fn finish_by(autumn: &Ensemble, first_day: Date) -> Range<Date> {
+pub fn finish_by(autumn: &AirPaths, first_day: Date) -> Range<Date> {
     last_days(autumn, first_day, TAKEN_FROM).map(|date| date.saturating_sub(RIPENING.days()))
 }
 
 /// The last day before the fortnight's mean of the daily maximum first falls below `limit`; the last of the weather where
 /// it never does.
-pub(crate) fn last_days(autumn: &Ensemble, first_day: Date, limit: Kelvin) -> Range<Date> {
-    let last_days: Vec<f64> = autumn.paths.iter().map(|path| last_day_above(path, limit) as f64).collect();
+pub(crate) fn last_days(autumn: &AirPaths, first_day: Date, limit: Kelvin) -> Range<Date> {
+    let last_days: Vec<f64> = autumn.0.iter().map(|path| last_day_above(path, limit) as f64).collect();
     let date = |q: f64| first_day.saturating_add((quantile(&last_days, q).round() as i64).days());
     Range { p10: date(0.1), p50: date(0.5), p90: date(0.9) }
 }
 
 /// The daily maximum of each whole day, K.
-pub(crate) fn daily_maxima(path: &Hourly) -> Vec<f64> {
+pub(crate) fn daily_maxima(path: &[Kelvin]) -> Vec<f64> {
     let highest = |day: &[Kelvin]| day.iter().fold(f64::NEG_INFINITY, |most, t| most.max(t.get()));
-    path.temperature.chunks_exact(24).map(highest).collect()
+    path.chunks_exact(24).map(highest).collect()
 }
 
 /// Last day of a path before the fortnight up to it is too cold; its last day if none is.
-fn last_day_above(path: &Hourly, limit: Kelvin) -> usize {
+fn last_day_above(path: &[Kelvin], limit: Kelvin) -> usize {
     let maxima = daily_maxima(path);
     let cold = |days: &[f64]| days.iter().sum::<f64>() / (WINDOW as f64) < limit.get();
     let first_cold = maxima.windows(WINDOW).skip(SUMMER).position(cold);

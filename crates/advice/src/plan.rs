@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use rayon::prelude::*;
 use snowhum_apiary::Apiary;
 use snowhum_units::{Kilogram, Range, System};
-use snowhum_weather::Ensemble;
+use snowhum_weather::{AirPaths, Ensemble};
 use snowhum_winter::{Action, Ends, Event, Housed, Parameters, Record, Settings, Trajectory};
 
 use crate::LooksTo;
@@ -32,7 +32,7 @@ pub struct PlanQuestion<'a> {
     /// Weather from the start of `as_of` to spring.
     pub winter: &'a Ensemble,
     /// Weather from high summer, for the end of feeding; begins at the start of `autumn_from`.
-    pub autumn: &'a Ensemble,
+    pub autumn: &'a AirPaths,
     /// First day of `autumn`.
     pub autumn_from: Date,
     /// The day the plan starts.

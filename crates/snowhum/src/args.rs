@@ -130,8 +130,9 @@ pub(crate) enum Command {
     },
     /// The winter ahead for each colony.
     ///
-    /// Examples: snowhum plan --apiary my-yard.toml
-    ///           snowhum plan Alder
+    /// Example: snowhum plan --apiary my-yard.toml
+    ///
+    /// Example: snowhum plan Alder
     Plan(PlanArguments),
     /// Where each colony stands now, from weather and notes, and what to do next.
     ///
@@ -151,8 +152,11 @@ pub(crate) enum Command {
     Undo(UndoArguments),
     /// Bring a yard file, an export or a sheet of notes into the records.
     ///
-    /// Notes of a sheet are shown first, and kept with --keep. Examples: snowhum import my-yard.toml
-    ///           snowhum import diary.xlsx --columns "date=Datum, hive=Volk"
+    /// Notes of a sheet are shown first, and kept with --keep.
+    ///
+    /// Example: snowhum import my-yard.toml
+    ///
+    /// Example: snowhum import diary.xlsx --columns "date=Datum, hive=Volk"
     Import(BringArguments),
     /// Write all records out: a JSON file, or a folder of CSV sheets.
     ///
@@ -192,23 +196,27 @@ pub(crate) enum Command {
     DeadBees(DeadBeesArguments),
     /// Mites in a sample: how many per 100 bees, how sure, against which line.
     ///
-    /// Examples: snowhum mites Alder 14/300 --keep
-    ///           snowhum mites --found 9 --bees 300 --month 2026-08
+    /// Example: snowhum mites Alder 14/300 --keep
+    ///
+    /// Example: snowhum mites --found 9 --bees 300 --month 2026-08
     Mites(MitesArguments),
     /// Sugar for a shortage: litres of syrup, kilograms of solid feed, frames of stores.
     ///
-    /// Examples: snowhum feed Alder
-    ///           snowhum feed --short "8 kg" --syrup-by 2026-09-10 --as-of 2026-08-20
+    /// Example: snowhum feed Alder
+    ///
+    /// Example: snowhum feed --short "8 kg" --syrup-by 2026-09-10 --as-of 2026-08-20
     Feed(FeedArguments),
     /// A hive weighed: two sides lifted, one side as a trend, frames counted, or a scale.
     ///
-    /// Examples: snowhum weigh Alder 19 16 --keep
-    ///           snowhum weigh --left "19 kg" --right "16 kg" --inset "2 cm" --hive "Langstroth 10"
+    /// Example: snowhum weigh Alder 19 16 --keep
+    ///
+    /// Example: snowhum weigh --left "19 kg" --right "16 kg" --inset "2 cm" --hive "Langstroth 10"
     Weigh(WeighArguments),
     /// A winter's losses and lessons from the records; or one yard's counts, or the members of a club pooled.
     ///
-    /// Examples: snowhum losses --season 2025
-    ///           snowhum losses --before 8 --dead 1 --queen-failed 1
+    /// Example: snowhum losses --season 2025
+    ///
+    /// Example: snowhum losses --before 8 --dead 1 --queen-failed 1
     Losses(LossesArguments),
     /// Examine a dead colony: foulbrood first, then the likeliest causes and what can be used again.
     ///

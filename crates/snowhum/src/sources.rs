@@ -131,6 +131,9 @@ pub(crate) fn place_of(apiary: &Apiary, name: &str) -> anyhow::Result<usize> {
     let wanted = name.trim().to_lowercase();
     let same = |colony: &Colony| colony.name.to_lowercase() == wanted;
     apiary.colonies.iter().position(same).ok_or_else(|| {
+        if Path::new(name).is_file() {
+            return exit::input(format!("\"{name}\" is a file, not a colony: a yard file is given by --apiary {name}"));
+        }
         let names: Vec<&str> = apiary.colonies.iter().map(|colony| colony.name.as_str()).collect();
         let (near, more) = (snowhum_apiary::nearest_names(&wanted, &names, NEAREST), names.len() > NEAREST);
         let there_are = if more { "the nearest are" } else { "there are" };

@@ -12,7 +12,7 @@ use jiff::tz::TimeZone;
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Site};
 use snowhum_units::System;
-use snowhum_weather::{Climate, Ensemble, Hourly, generate, season};
+use snowhum_weather::{AirPaths, Climate, Ensemble, Hourly, generate, generate_air, season};
 use snowhum_winter::Parameters;
 
 use crate::args::RunArguments;
@@ -47,7 +47,7 @@ pub(crate) struct Weather {
     /// From the start of the as-of date to spring, or to a later day that was asked for.
     pub(crate) winter: Ensemble,
     /// From high summer.
-    autumn: Ensemble,
+    autumn: AirPaths,
     /// First day of `autumn`.
     autumn_from: Date,
     /// First flow plus 14 days.
@@ -127,8 +127,11 @@ impl Weather {
             (None, None) => return Err(exit::input(NO_SPRING)),
         };
         let days = winter_days(as_of, spring, at_least)?;
-        let draw = |from, days: i64, seed| generate(place, &climate, &zone, from, 24 * days as usize, PATHS, seed);
-        let (winter, autumn) = rayon::join(|| draw(as_of, days, seed), || draw(autumn_from, AUTUMN_DAYS, DATES));
+        let hours = |days: i64| 24 * days as usize;
+        let (winter, autumn) = rayon::join(
+            || generate(place, &climate, &zone, as_of, hours(days), PATHS, seed),
+            || generate_air(place, &climate, &zone, autumn_from, hours(AUTUMN_DAYS), PATHS, DATES),
+        );
         Ok(Self {
             as_of,
             winter: winter.map_err(exit::input)?,
@@ -157,11 +160,11 @@ impl Weather {
         winter.provenance.far = far;
         let autumn = files::ensemble(files, &site, autumn_from, 24 * AUTUMN_DAYS as usize, PATHS, DATES);
         let autumn = match autumn {
-            Ok(autumn) => autumn,
+            Ok(autumn) => AirPaths::from(&autumn),
             // A file of the winter alone says nothing of autumn; the climate of its place does.
             Err(too_short) => {
                 let climate = Climate::at(yard::place(&site)).map_err(|_| too_short)?;
-                generate(
+                generate_air(
                     yard::place(&site),
                     &climate,
                     &zone(&site)?,

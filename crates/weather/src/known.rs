@@ -23,8 +23,7 @@ const MOST_READINGS: usize = 400;
 /// weather in between (simulation conditioned by simple kriging of the departures, exponential correlation).
 ///
 /// Source of the method: J.-P. Chilès and P. Delfiner, "Geostatistics", conditional simulation (from memory).
-#[must_use]
-pub fn bent_through(ensemble: &Ensemble, place: Place, first_day: Date, read: &[(Timestamp, Kelvin)]) -> Ensemble {
+pub fn bend_through(ensemble: &mut Ensemble, place: Place, first_day: Date, read: &[(Timestamp, Kelvin)]) {
     let hours = ensemble.hours();
     let step = read.len().div_ceil(MOST_READINGS).max(1);
     let at: Vec<(usize, f64)> = read
@@ -32,41 +31,35 @@ pub fn bent_through(ensemble: &Ensemble, place: Place, first_day: Date, read: &[
         .step_by(step)
         .filter_map(|(at, kelvin)| Some((hour_of(ensemble.start, *at, hours)?, kelvin.get())))
         .collect();
-    let Some(factors) = correlations(&at) else { return ensemble.clone() };
+    let Some(factors) = correlations(&at) else { return };
     let snow = usual_snow(Climate::at(place).ok().as_ref(), day_of_common_year(first_day));
     let faded: Vec<f64> = (0..hours).map(|apart| correlation(0, apart)).collect();
-    let bend = |path: &Hourly| {
+    let bend = |path: &mut Hourly| {
         let departures: Vec<f64> = at.iter().map(|(hour, read)| read - path.temperature[*hour].get()).collect();
         let mut weights = vec![0.0; at.len()];
         factors.solve(&departures, &mut weights);
-        let mut bent = path.clone();
-        for (hour, t) in bent.temperature.iter_mut().enumerate() {
+        for (hour, t) in path.temperature.iter_mut().enumerate() {
             let departure: f64 = at.iter().zip(&weights).map(|((read, _), w)| w * faded[read.abs_diff(hour)]).sum();
             *t = Kelvin::new(t.get() + departure);
         }
-        bent.snow_depth = snow_depths(snow, &bent.temperature, &bent.precipitation);
-        bent
+        path.snow_depth = snow_depths(snow, &path.temperature, &path.precipitation);
     };
-    let paths = ensemble.paths.par_iter().map(bend).collect();
-    let mut bent = Ensemble { start: ensemble.start, paths, provenance: ensemble.provenance.clone() };
+    ensemble.paths.par_iter_mut().for_each(bend);
     if !at.is_empty() {
-        bent.provenance.notes.push(format!("Bent through {} temperatures noted at the hives.", at.len()));
+        ensemble.provenance.notes.push(format!("Bent through {} temperatures noted at the hives.", at.len()));
     }
-    bent
 }
 
 /// Puts measured hours in front: every path is `past` as far as that reaches, and its own from there on, with what it is
-/// off at the seam fading away. The past must begin with the ensemble. Returns the ensemble and the hours known.
-#[must_use]
-pub fn following(ensemble: &Ensemble, past: &Hourly) -> (Ensemble, usize) {
+/// off at the seam fading away. The past must begin with the ensemble. Returns the hours known.
+pub fn follow(ensemble: &mut Ensemble, past: &Hourly) -> usize {
     if past.start != ensemble.start || past.is_empty() {
-        return (ensemble.clone(), 0);
+        return 0;
     }
     let known = past.len().min(ensemble.hours());
-    let joined = |path: &Hourly| {
+    for path in &mut ensemble.paths {
         let last = known - 1;
         let off = past.temperature[last].get() - path.temperature[last].get();
-        let mut path = path.clone();
         for (hour, t) in path.temperature.iter_mut().enumerate().skip(known) {
             *t = Kelvin::new(t.get() + off * correlation(last, hour));
         }
@@ -75,27 +68,24 @@ pub fn following(ensemble: &Ensemble, past: &Hourly) -> (Ensemble, usize) {
             // Snow that lies more or less than drawn is still there, or not yet, until it would have gone.
             *depth = if depth.get() > 0.0 { (*depth + snow_off).max(snowhum_units::Metre::ZERO) } else { *depth };
         }
-        put(&mut path, past, known);
-        path
-    };
-    (Ensemble { paths: ensemble.paths.iter().map(joined).collect(), ..ensemble.clone() }, known)
+        put(path, past, known);
+    }
+    known
 }
 
 /// Lays hours that are foretold over every path where they reach, and lets what a path is off at their end fade away.
-/// Snow on the ground stays each path's own. Returns the ensemble and how many hours were laid.
-#[must_use]
-pub fn overlaid(ensemble: &Ensemble, foretold: &Hourly) -> (Ensemble, usize) {
+/// Snow on the ground stays each path's own. Returns how many hours were laid.
+pub fn lay_over(ensemble: &mut Ensemble, foretold: &Hourly) -> usize {
     let shift = (foretold.start.as_second() - ensemble.start.as_second()).div_euclid(3_600);
     let hours = ensemble.hours() as i64;
     let first = shift.clamp(0, hours);
     let last = (shift + foretold.len() as i64).clamp(0, hours);
     if first >= last {
-        return (ensemble.clone(), 0);
+        return 0;
     }
     let (first, last) = (first as usize, last as usize);
     let from = (first as i64 - shift) as usize;
-    let laid = |path: &Hourly| {
-        let mut path = path.clone();
+    for path in &mut ensemble.paths {
         let off = foretold.temperature[from + last - first - 1].get() - path.temperature[last - 1].get();
         for (hour, t) in path.temperature.iter_mut().enumerate().skip(last) {
             *t = Kelvin::new(t.get() + off * correlation(last - 1, hour));
@@ -109,9 +99,8 @@ pub fn overlaid(ensemble: &Ensemble, foretold: &Hourly) -> (Ensemble, usize) {
         path.direct[to.clone()].copy_from_slice(&foretold.direct[of.clone()]);
         path.diffuse[to.clone()].copy_from_slice(&foretold.diffuse[of.clone()]);
         path.precipitation[to].copy_from_slice(&foretold.precipitation[of]);
-        path
-    };
-    (Ensemble { paths: ensemble.paths.iter().map(laid).collect(), ..ensemble.clone() }, last - first)
+    }
+    last - first
 }
 
 fn put(path: &mut Hourly, past: &Hourly, known: usize) {
@@ -161,7 +150,8 @@ mod tests {
     fn paths_pass_near_what_was_read_and_keep_their_own_weather_far_from_it() {
         let (place, drawn) = winter();
         let at = drawn.start + jiff::SignedDuration::from_hours(24 * 60 + 10);
-        let bent = bent_through(&drawn, place, date(2025, 10, 5), &[(at, Kelvin::from_celsius(-24.0))]);
+        let mut bent = drawn.clone();
+        bend_through(&mut bent, place, date(2025, 10, 5), &[(at, Kelvin::from_celsius(-24.0))]);
         let hour = 24 * 60 + 10;
         for (path, before) in bent.paths.iter().zip(&drawn.paths) {
             assert!((path.temperature[hour].celsius() + 24.0).abs() < 1.2, "{}", path.temperature[hour].celsius());
@@ -182,8 +172,8 @@ mod tests {
         foretold.start = drawn.start + jiff::SignedDuration::from_hours(24 * 30);
         let truncate = |column: &mut Vec<Kelvin>| column.truncate(24 * 9);
         truncate(&mut foretold.temperature);
-        let (laid, hours) = overlaid(&drawn, &foretold);
-        assert_eq!(hours, 24 * 9);
+        let mut laid = drawn.clone();
+        assert_eq!(lay_over(&mut laid, &foretold), 24 * 9);
         let (first, last) = (24 * 30, 24 * 39);
         for (path, own) in laid.paths.iter().zip(&drawn.paths) {
             assert_eq!(path.temperature[first..last], foretold.temperature[..]);
@@ -192,7 +182,7 @@ mod tests {
             assert_eq!(path.snow_depth, own.snow_depth);
         }
         foretold.start = drawn.start - jiff::SignedDuration::from_hours(24 * 400);
-        assert_eq!(overlaid(&drawn, &foretold).1, 0, "long past");
+        assert_eq!(lay_over(&mut laid, &foretold), 0, "long past");
     }
 
     #[test]
@@ -200,7 +190,8 @@ mod tests {
         let (_, drawn) = winter();
         let mut past = drawn.paths[3].clone();
         past.temperature.truncate(24 * 50);
-        let (joined, known) = following(&drawn, &past);
+        let mut joined = drawn.clone();
+        let known = follow(&mut joined, &past);
         assert_eq!(known, 24 * 50);
         for (path, own) in joined.paths.iter().zip(&drawn.paths) {
             assert_eq!(path.temperature[..known], drawn.paths[3].temperature[..known]);

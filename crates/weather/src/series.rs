@@ -89,6 +89,16 @@ impl Ensemble {
     }
 }
 
+/// Air temperature alone of possible weathers over the same hours: an eighth of the memory of an [`Ensemble`] and less.
+#[derive(Debug, Clone, PartialEq)]
+pub struct AirPaths(pub Vec<Vec<Kelvin>>);
+
+impl From<&Ensemble> for AirPaths {
+    fn from(ensemble: &Ensemble) -> Self {
+        Self(ensemble.paths.iter().map(|path| path.temperature.clone()).collect())
+    }
+}
+
 /// Where a weather comes from, for the keeper to read beside every answer.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 pub struct Provenance {

@@ -5,7 +5,7 @@
 use jiff::civil::date;
 use jiff::tz::TimeZone;
 use snowhum_units::{Degree, Fraction, Kelvin, Metre, WattPerSquareMetre};
-use snowhum_weather::{Climate, Ensemble, Hourly, Place, generate, season, statistics};
+use snowhum_weather::{AirPaths, Climate, Ensemble, Hourly, Place, generate, generate_air, season, statistics};
 
 fn place(latitude: f64, longitude: f64, elevation_m: f64) -> Place {
     Place { latitude: Degree::new(latitude), longitude: Degree::new(longitude), elevation: Metre::new(elevation_m) }
@@ -230,4 +230,11 @@ fn dates_and_lengths_out_of_range_are_faults() {
     }
     let nowhere = Climate { place: place(200.0, 0.0, 0.0), ..climate.clone() };
     assert!(generate(nowhere.place, &nowhere, &TimeZone::UTC, date(2025, 10, 5), 24, 1, 1).is_err());
+}
+
+#[test]
+fn air_alone_is_that_of_the_whole_weather_to_the_last_bit() {
+    let (climate, made) = winters(rowan_bank(), 24 * 60, 5);
+    let alone = generate_air(rowan_bank(), &climate, &TimeZone::UTC, date(2025, 11, 1), 24 * 60, 5, 11).unwrap();
+    assert_eq!(alone, AirPaths::from(&made));
 }

@@ -51,13 +51,13 @@ fn mean(day: &[Kelvin]) -> f64 {
 pub(super) fn warmth(base: &Base<'_>) -> f64 {
     let question = base.question;
     let today = (question.as_of.duration_since(question.autumn_from).as_hours() / 24).max(0) as usize;
-    let of = |path: &Hourly| {
+    let of = |path: &Vec<Kelvin>| {
         let maxima = finish::daily_maxima(path);
         let until = today.clamp(1, maxima.len().max(1)).min(maxima.len());
         let days = &maxima[until.saturating_sub(FORTNIGHT)..until];
         days.iter().map(|maximum| Kelvin::new(*maximum).celsius()).sum::<f64>() / days.len().max(1) as f64
     };
-    let paths = &question.autumn.paths;
+    let paths = &question.autumn.0;
     paths.iter().map(of).sum::<f64>() / paths.len().max(1) as f64
 }
 

@@ -3,6 +3,7 @@
 use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_units::{Kelvin, Range};
+use snowhum_weather::Hourly;
 
 use super::Look;
 use super::answer::{ClassWindow, OutOf};
@@ -63,10 +64,10 @@ fn cool_days(look: &Look<'_>, hot_c: f64, until: Date) -> OutOf {
     let first = since(question.autumn_from, question.as_of);
     let days = since(question.autumn_from, until);
     let limit = Kelvin::from_celsius(hot_c).get();
-    let of = |path| {
+    let of = |path: &Vec<Kelvin>| {
         finish::daily_maxima(path).iter().take(days).skip(first).filter(|maximum| **maximum < limit).count() as f64
     };
-    let paths = &question.autumn.paths;
+    let paths = &question.autumn.0;
     let cool = paths.iter().map(of).sum::<f64>() / paths.len().max(1) as f64;
     OutOf { days: rounded(cool, 0), of: days.saturating_sub(first) as f64 }
 }
@@ -121,8 +122,8 @@ fn days_between(base: &Base<'_>, [low_c, high_c]: [f64; 2], [from, until]: [Date
     let last = (until.duration_since(base.question.as_of).as_hours() / 24).max(0) as usize;
     let fits = |maximum: f64| (low_c..=high_c).contains(&Kelvin::new(maximum).celsius());
     let paths = &base.question.winter.paths;
-    let of = |path| {
-        let maxima = finish::daily_maxima(path);
+    let of = |path: &Hourly| {
+        let maxima = finish::daily_maxima(&path.temperature);
         maxima.iter().take(last).skip(first).filter(|maximum| fits(**maximum)).count() as f64
     };
     let days = paths.iter().map(of).sum::<f64>() / paths.len().max(1) as f64;

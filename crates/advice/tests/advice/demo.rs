@@ -9,7 +9,7 @@ use snowhum_advice::verdict::Task;
 use snowhum_advice::{MEMBERS, PlanQuestion, hive, plan, yard};
 use snowhum_apiary::Apiary;
 use snowhum_units::{Fraction, Kelvin, Kilogram, MetrePerSecond, System};
-use snowhum_weather::Ensemble;
+use snowhum_weather::{AirPaths, Ensemble};
 use snowhum_winter::{
     Action, Cause, Environment, Event, Housed, MemberEnd, Parameters, Record, Schedule, Settings, StartFrom,
     SteadyQuestion, Trajectory, Yard, run,
@@ -29,8 +29,8 @@ struct Demo {
     trajectories: Vec<Trajectory>,
 }
 
-fn weather() -> &'static (Ensemble, Ensemble, jiff::civil::Date) {
-    static WEATHER: OnceLock<(Ensemble, Ensemble, jiff::civil::Date)> = OnceLock::new();
+fn weather() -> &'static (Ensemble, AirPaths, jiff::civil::Date) {
+    static WEATHER: OnceLock<(Ensemble, AirPaths, jiff::civil::Date)> = OnceLock::new();
     WEATHER.get_or_init(|| common::weather(&apiary()))
 }
 

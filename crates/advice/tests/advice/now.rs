@@ -14,7 +14,7 @@ use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Note};
 use snowhum_units::{Kelvin, System};
 use snowhum_watch::Sizes;
-use snowhum_weather::bent_through;
+use snowhum_weather::bend_through;
 
 use crate::common;
 
@@ -38,7 +38,7 @@ fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
     let parameters = snowhum_winter::Parameters::shipped().unwrap();
     let signs = snowhum_watch::Parameters::shipped().unwrap();
     let thresholds = Thresholds::shipped().unwrap();
-    let (winter, autumn, spring) = common::weather(apiary);
+    let (mut winter, autumn, spring) = common::weather(apiary);
     let days = as_of.duration_since(apiary.as_of).as_hours() / 24 + 1;
     let until = winter.start + jiff::SignedDuration::from_hours(24 * days);
     let read: Vec<(jiff::Timestamp, Kelvin)> = apiary
@@ -47,7 +47,7 @@ fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
         .filter(|note| note.at < until)
         .filter_map(|note: &Note| Some((note.at, note.conditions.air_k?)))
         .collect();
-    let winter = bent_through(&winter, yard::place(&apiary.site), apiary.as_of, &read);
+    bend_through(&mut winter, yard::place(&apiary.site), apiary.as_of, &read);
     let question = NowQuestion {
         plan: PlanQuestion {
             apiary,

@@ -15,7 +15,7 @@ use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::Apiary;
 use snowhum_units::{Degree, System};
 use snowhum_watch::Sizes;
-use snowhum_weather::{Climate, Ensemble, generate};
+use snowhum_weather::{AirPaths, Climate, Ensemble, generate};
 use snowhum_winter::Parameters;
 
 const APRIL: Date = date(2026, 4, 10);
@@ -62,7 +62,7 @@ fn now(apiary: &Apiary, winter: &Ensemble) -> NowAnswer {
     let plan = PlanQuestion {
         apiary,
         winter,
-        autumn: winter,
+        autumn: &AirPaths::from(winter),
         autumn_from: apiary.as_of,
         as_of: APRIL.saturating_add(1.days()),
         spring: SPRING,

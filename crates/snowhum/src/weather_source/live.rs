@@ -4,7 +4,7 @@ use jiff::Timestamp;
 use snowhum_advice::yard;
 use snowhum_apiary::Site;
 use snowhum_online::{Client, Endpoints, Forecast, OpenMeteoTerms, Position, Request, Service};
-use snowhum_weather::{Ensemble, complete, overlaid};
+use snowhum_weather::{Ensemble, complete};
 
 use super::zone;
 use crate::args::{LiveArguments, LiveService};
@@ -43,23 +43,20 @@ fn endpoints() -> Endpoints {
 }
 
 /// Lays a forecast over drawn weather. Whatever goes wrong is told, and the drawn weather stands.
-pub(super) fn laid_over(winter: &Ensemble, arguments: &LiveArguments, site: &Site) -> Ensemble {
+pub(super) fn lay_over(winter: &mut Ensemble, arguments: &LiveArguments, site: &Site) {
     let laid = forecast(arguments, site).and_then(|forecast| {
-        let Some(forecast) = forecast else { return Ok(winter.clone()) };
+        let Some(forecast) = forecast else { return Ok(()) };
         let reading = forecast.to_reading();
         let (hourly, _) =
             complete(&reading.raw, &reading.file, yard::place(site), &zone(site)?).map_err(exit::environment)?;
-        let (mut laid, hours) = overlaid(winter, &hourly);
-        laid.provenance.source =
-            format!("{} for {hours} hours ({}), then {}", reading.file, forecast.standing, laid.provenance.source);
-        laid.provenance.notes.push(format!("{}.", forecast.attribution));
-        Ok(laid)
+        let hours = snowhum_weather::lay_over(winter, &hourly);
+        let provenance = &mut winter.provenance;
+        provenance.source =
+            format!("{} for {hours} hours ({}), then {}", reading.file, forecast.standing, provenance.source);
+        provenance.notes.push(format!("{}.", forecast.attribution));
+        Ok(())
     });
-    match laid {
-        Ok(laid) => laid,
-        Err(why) => {
-            progress::note(&format!("No forecast: {why}. The answers stand on the site's climate alone."));
-            winter.clone()
-        }
+    if let Err(why) = laid {
+        progress::note(&format!("No forecast: {why}. The answers stand on the site's climate alone."));
     }
 }

@@ -8,7 +8,7 @@ use snowhum_advice::yard;
 use snowhum_apiary::Apiary;
 use snowhum_units::{Kelvin, System};
 use snowhum_watch::Sizes;
-use snowhum_weather::{Ensemble, Hourly, bent_through, following};
+use snowhum_weather::{Ensemble, Hourly, bend_through, follow};
 use snowhum_winter::Parameters;
 
 use super::{AFTER_WINTER, AHEAD, Completed, Weather, files, high_summer_before, zone};
@@ -62,7 +62,7 @@ impl Present {
     pub(crate) fn foretold(mut self, live: &LiveArguments) -> anyhow::Result<Self> {
         let today = zone(&self.weather.site)?.to_datetime(jiff::Timestamp::now()).date();
         if live.live.is_some() && self.as_of == today {
-            self.weather.winter = super::live::laid_over(&self.weather.winter, live, &self.weather.site);
+            super::live::lay_over(&mut self.weather.winter, live, &self.weather.site);
         } else if live.live.is_some() {
             crate::progress::note("A forecast is asked for today alone; another day was asked about.");
         }
@@ -79,15 +79,11 @@ impl Present {
             let read = files::read_all(&arguments.weather, arguments.columns.as_deref(), &apiary.site)?;
             read.iter().find_map(|file| past(file, winter, until))
         };
-        let joined = match measured {
-            Some(past) => {
-                let (joined, known) = following(winter, &past);
-                self.known_hours = known;
-                joined
-            }
-            None => bent_through(winter, yard::place(&apiary.site), apiary.as_of, &noted(apiary, until)),
-        };
-        self.weather.winter = joined;
+        let winter = &mut self.weather.winter;
+        match measured {
+            Some(past) => self.known_hours = follow(winter, &past),
+            None => bend_through(winter, yard::place(&apiary.site), apiary.as_of, &noted(apiary, until)),
+        }
         Ok(())
     }
 

@@ -37,13 +37,7 @@ fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
             Some(standing) => {
                 (first(&standing.present.now))
                 @if let Some(says) = standing.present.now.looks_to.says() { p { (says) } }
-                @if standing.present.now.colonies.len() > MANY {
-                    (by_need(view, &standing.present.now))
-                } @else {
-                    ol class="hives" {
-                        @for (at, colony) in standing.present.now.colonies.iter().enumerate() { (card(view, at, colony, &standing.present.now)) }
-                    }
-                }
+                (by_need(view, &standing.present.now))
                 (ahead(view, &standing.present.now))
                 p class="ways no-print" { a href="/tell" { "The winter told" } a href="/hives" { "Add or change a hive" } }
             }
@@ -99,11 +93,10 @@ fn first(now: &NowAnswer) -> Markup {
     }
 }
 
-/// Hives up to which each has a card of its own in walking order; more are told by need, the sound in a line (judgement:
-/// five screens of a phone hold thirty).
+/// Hives up to which each that needs the keeper has a card of its own (judgement: five screens of a phone hold thirty).
 const MANY: usize = 8;
 
-/// The hives of a long yard: those that need the keeper first, then those to watch, then the rest.
+/// The hives that need the keeper first, then those to watch, then the rest, a line each.
 fn by_need(view: &View, now: &NowAnswer) -> Markup {
     let need = |verdict: &ColonyVerdict| match verdict.word {
         Urgency::Today | Urgency::ThisWeek => 0,
@@ -112,11 +105,16 @@ fn by_need(view: &View, now: &NowAnswer) -> Markup {
     };
     let group =
         |wanted: usize| now.colonies.iter().enumerate().filter(move |(_, colony)| need(&colony.verdict) == wanted);
+    let is_long = now.colonies.len() > MANY;
     html! {
         @for (wanted, title) in [(0, "First"), (1, "Then")] {
             @if group(wanted).next().is_some() {
                 h2 { (title) ": " (group(wanted).count()) }
-                ol class="needs" { @for (at, colony) in group(wanted) { (needing(view, at, colony)) } }
+                ol class=(if is_long { "needs" } else { "hives" }) {
+                    @for (at, colony) in group(wanted) {
+                        @if is_long { (needing(view, at, colony)) } @else { (card(view, at, colony, now)) }
+                    }
+                }
             }
         }
         @if group(2).next().is_some() {
@@ -174,7 +172,7 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
                 @if let Some(picture) = draw::thumbnail(view, at) { (picture) }
             }
             div {
-                h2 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(view, &colony.verdict)) }
+                h3 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(view, &colony.verdict)) }
                 p class="about" { (capital(&colony.about)) "." }
                 (worth(now, at))
                 @if let Some(own) = view.apiary.colonies.get(at) { (done::button(view, at, own)) }
@@ -197,13 +195,32 @@ fn worth(now: &NowAnswer, at: usize) -> Markup {
     html! {
         @if let Some(chances) = now.first.colonies.get(at).and_then(chances) {
             p { span class="label" { "Well in " (now.looks_to.goal()) } " " (chances) }
+            (hundred(now, at))
         }
     }
 }
 
+/// A bar of a hundred hives: solid those well as it stands, framed those well if all is done. Its words stand above it.
+fn hundred(now: &NowAnswer, at: usize) -> Markup {
+    let Some((not, done)) = now.first.colonies.get(at).and_then(shares) else { return html! {} };
+    let width = |share: f64| format!("{:.0}", 100.0 * share);
+    html! {
+        svg class="hundred" viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true" {
+            rect class="all" width="100" height="4";
+            rect class="done" width=(width(done)) height="4";
+            rect class="now" width=(width(not)) height="4";
+        }
+    }
+}
+
+/// Of those well as it stands, and if all is done; none where nothing is to be done.
+fn shares(first: &ColonyFirst) -> Option<(f64, f64)> {
+    first.if_not.zip(first.if_done).filter(|_| !first.steps.is_empty())
+}
+
 /// How many of a hundred are well as it stands and if all is done; none where nothing is to be done.
 pub(super) fn chances(first: &ColonyFirst) -> Option<Markup> {
-    let (not, done) = first.if_not.zip(first.if_done).filter(|_| !first.steps.is_empty())?;
+    let (not, done) = shares(first)?;
     Some(html! { (hives(not)) " of 100 now, " strong { (hives(done)) } " if done." })
 }
 

@@ -17,7 +17,7 @@ use snowhum_apiary::Apiary;
 use snowhum_store::Store;
 use snowhum_units::{Metre, System};
 use snowhum_watch::{Sizes, Watching};
-use snowhum_weather::{Climate, Ensemble, Nearness, Place, generate};
+use snowhum_weather::{AirPaths, Climate, Ensemble, Nearness, Place, generate};
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
 use std::path::PathBuf;
 use std::sync::{Arc, Condvar, Mutex};
@@ -115,7 +115,7 @@ fn with_plan<T>(ask: &Ask, from: Date, answer: impl FnOnce(PlanQuestion<'_>) -> 
     answer(PlanQuestion {
         apiary: &ask.apiary,
         winter: &winter,
-        autumn: &winter,
+        autumn: &AirPaths::from(&winter),
         autumn_from: ask.apiary.as_of,
         as_of: from,
         spring: SPRING,

@@ -10,7 +10,7 @@ use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Conditions, Entry, Note, NoteId, VisitId};
 use snowhum_units::{Kelvin, System};
 use snowhum_watch::Sizes;
-use snowhum_weather::{Climate, Ensemble, bent_through, generate, season};
+use snowhum_weather::{AirPaths, Climate, Ensemble, bend_through, generate, generate_air, season};
 use uuid::Uuid;
 
 const PATHS: usize = 64;
@@ -23,7 +23,7 @@ pub(crate) fn autumn_from(apiary: &Apiary) -> Date {
 }
 
 /// Winter, autumn and the day spring is reckoned from.
-pub(crate) fn weather(apiary: &Apiary) -> (Ensemble, Ensemble, Date) {
+pub(crate) fn weather(apiary: &Apiary) -> (Ensemble, AirPaths, Date) {
     let place = yard::place(&apiary.site);
     let climate = Climate::at(place).unwrap();
     let zone = TimeZone::get(&apiary.site.zone).unwrap();
@@ -31,7 +31,7 @@ pub(crate) fn weather(apiary: &Apiary) -> (Ensemble, Ensemble, Date) {
     let spring = season::spring_of_climate(place, &climate, year, SEED).unwrap().unwrap().p50;
     let days = spring.duration_since(apiary.as_of).as_hours() as usize / 24;
     let winter = generate(place, &climate, &zone, apiary.as_of, 24 * days, PATHS, SEED).unwrap();
-    let autumn = generate(place, &climate, &zone, autumn_from(apiary), 24 * AUTUMN_DAYS, PATHS, SEED).unwrap();
+    let autumn = generate_air(place, &climate, &zone, autumn_from(apiary), 24 * AUTUMN_DAYS, PATHS, SEED).unwrap();
     (winter, autumn, spring)
 }
 
@@ -40,9 +40,9 @@ pub(crate) fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
     let parameters = snowhum_winter::Parameters::shipped().unwrap();
     let signs = snowhum_watch::Parameters::shipped().unwrap();
     let thresholds = Thresholds::shipped().unwrap();
-    let (winter, autumn, spring) = weather(apiary);
+    let (mut winter, autumn, spring) = weather(apiary);
     let read: Vec<_> = apiary.notes.iter().filter_map(|note| Some((note.at, note.conditions.air_k?))).collect();
-    let winter = bent_through(&winter, yard::place(&apiary.site), apiary.as_of, &read);
+    bend_through(&mut winter, yard::place(&apiary.site), apiary.as_of, &read);
     let question = NowQuestion {
         plan: PlanQuestion {
             apiary,

@@ -18,7 +18,7 @@ use snowhum_apiary::Apiary;
 use snowhum_store::Store;
 use snowhum_units::System;
 use snowhum_watch::{Sizes, Watching};
-use snowhum_weather::{Climate, Ensemble, generate};
+use snowhum_weather::{AirPaths, Climate, Ensemble, generate};
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
 use std::sync::{Arc, OnceLock};
 use tower::ServiceExt;
@@ -80,7 +80,7 @@ impl Winter {
         answer(PlanQuestion {
             apiary: &self.yard,
             winter,
-            autumn,
+            autumn: &AirPaths::from(autumn),
             autumn_from: date(2025, 7, 1),
             as_of,
             spring: self.spring,
