@@ -13,29 +13,25 @@ mod year;
 
 pub use answer::{Belief, Caution, Due, HalfMonth, HiveDue, JOBS_SCHEMA, JobWindow, JobsAnswer, Kind, Trigger};
 pub use triggers::Triggers;
-pub use year::season_start;
+pub use year::{SiteYear, season_start};
 
 use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_apiary::Apiary;
 use snowhum_units::System;
-use snowhum_weather::Ensemble;
 
 use crate::answer::WeatherAnswer;
 use crate::now::NowAnswer;
 use crate::plan::PlanQuestion;
 use colonies::Broods;
-use year::SiteYear;
 
 /// What is asked.
 #[derive(Debug, Clone, Copy)]
 pub struct JobsQuestion<'a> {
     /// The yard.
     pub apiary: &'a Apiary,
-    /// A year of weather from the start of `from`.
-    pub year: &'a Ensemble,
-    /// First day of it: [`season_start`].
-    pub from: Date,
+    /// The site's year, from [`season_start`] on.
+    pub year: &'a SiteYear,
     /// The day asked about.
     pub as_of: Date,
     /// The plan from the day the colonies were counted, where that lies in this year.
@@ -49,7 +45,7 @@ pub struct JobsQuestion<'a> {
 /// Everything a window is made from.
 struct Ground<'a> {
     question: &'a JobsQuestion<'a>,
-    year: SiteYear,
+    year: &'a SiteYear,
     broods: Option<Broods>,
 }
 
@@ -62,7 +58,7 @@ const LAST_MONTH: i64 = 10;
 pub fn jobs(question: &JobsQuestion<'_>) -> JobsAnswer {
     let ground = Ground {
         question,
-        year: SiteYear::of(&question.apiary.site, question.year, question.from, question.triggers),
+        year: question.year,
         broods: question.colonies.as_ref().map(|plan| Broods::of(plan, question.triggers)),
     };
     let mut windows = autumn::windows(&ground);
@@ -70,18 +66,18 @@ pub fn jobs(question: &JobsQuestion<'_>) -> JobsAnswer {
     windows.extend(spring::windows(&ground));
     indoors::left_out(&ground, &mut windows);
     let apiary = question.apiary;
-    let members = question.colonies.map_or(question.year.paths.len(), |plan| plan.members);
+    let members = question.colonies.map_or(question.year.paths(), |plan| plan.members);
     JobsAnswer {
         schema: JOBS_SCHEMA.to_owned(),
         apiary: apiary.name.clone(),
         invented: apiary.invented,
         as_of: question.as_of,
-        from: question.from,
-        weather: WeatherAnswer::new(&question.year.provenance, members, question.year.paths.len(), question.system),
+        from: question.year.first(),
+        weather: WeatherAnswer::new(question.year.provenance(), members, question.year.paths(), question.system),
         hives: Vec::new(),
         next_round: None,
         windows: in_order(windows, question.as_of),
-        half_months: half_months(&ground.year),
+        half_months: half_months(ground.year),
         notes: notes(&ground),
     }
 }

@@ -23,16 +23,15 @@ pub struct YardShelter {
 
 /// Hours of weather for a number of equally likely paths. Member `m` walks path `m mod paths`.
 ///
-/// Invariant: every column holds `hours * paths` values, hour-major, and `paths` is a multiple of the block size.
+/// Invariant: there are [`KINDS`] rows an hour, and the paths of a row are a multiple of the block size.
 #[derive(Debug, Clone)]
 pub struct Environment {
     hours: usize,
-    paths: usize,
     first_day: Date,
     latitude: Degree,
     winter_bees: Option<f64>,
     pressure: Pascal,
-    columns: Columns,
+    rows: Rows,
 }
 
 /// The outside at the hives in one hour.
@@ -46,16 +45,40 @@ pub struct Outside {
     pub snow: Metre,
 }
 
-#[derive(Debug, Clone, Default)]
-struct Columns {
-    air: Vec<f32>,
-    ratio: Vec<f32>,
-    wind: Vec<f32>,
-    wall_sun: Vec<f32>,
-    roof_sun: Vec<f32>,
-    snow: Vec<f32>,
-    snowfall: Vec<f32>,
-    flight: Vec<f32>,
+/// What is held of an hour, a row of all paths each, in the order of [`Rows`].
+#[derive(Debug, Clone, Copy)]
+enum Kind {
+    Air,
+    Ratio,
+    Wind,
+    WallSun,
+    RoofSun,
+    Snow,
+    Snowfall,
+    Flight,
+}
+
+/// How many rows an hour has.
+const KINDS: usize = 8;
+
+/// Rows of one value a path: hour after hour, kind after kind.
+#[derive(Debug, Clone)]
+struct Rows {
+    paths: usize,
+    values: Vec<f32>,
+}
+
+impl Rows {
+    #[inline(always)]
+    fn row(&self, hour: usize, kind: Kind) -> Option<&[f32]> {
+        let first = (hour * KINDS + kind as usize) * self.paths;
+        self.values.get(first..first + self.paths)
+    }
+
+    /// The value of a path; paths begin again where they end.
+    fn value(&self, hour: usize, kind: Kind, path: usize) -> Option<f32> {
+        self.row(hour, kind)?.get(path % self.paths).copied()
+    }
 }
 
 /// One hour for the lanes of a block.
@@ -96,10 +119,9 @@ impl Walk {
         }
     }
 
-    /// Puts what the lanes find in a column of `paths` values an hour; `false` past its end.
+    /// Puts what the lanes find in a row of all paths; `false` where it holds too few.
     #[inline(always)]
-    pub(crate) fn gather(&self, column: &[f32], hour: usize, paths: usize, found: &mut [f32; LANES]) -> bool {
-        let Some(row) = column.get(hour * paths..(hour + 1) * paths) else { return false };
+    pub(crate) fn gather(&self, row: &[f32], found: &mut [f32; LANES]) -> bool {
         match self {
             Self::InOrder(first) => {
                 let Some(lanes) = row.get(*first..first + LANES) else { return false };
@@ -141,22 +163,18 @@ impl Environment {
         let hours = ensemble.hours();
         let pressure = ensemble.paths.first().and_then(|path| path.pressure.first()).copied();
         let pressure = pressure.unwrap_or(Pascal::new(101_325.0));
-        let day = |first: usize| {
-            let mut columns = Columns::with_capacity(24 * paths);
-            for hour in first..hours.min(first + 24) {
-                let middle = ensemble.start.as_second() + 3_600 * hour as i64 + 1_800;
-                let beam =
-                    Beam::of(sun::position(middle, place.latitude, place.longitude).unwrap_or(SUN_DOWN), shelter);
-                for path in &ensemble.paths {
-                    columns.push(path, hour, &beam, pressure);
+        let mut rows = Rows { paths, values: vec![0.0; hours * KINDS * paths] };
+        let hour = |(hour, rows): (usize, &mut [f32])| {
+            let middle = ensemble.start.as_second() + 3_600 * hour as i64 + 1_800;
+            let beam = Beam::of(sun::position(middle, place.latitude, place.longitude).unwrap_or(SUN_DOWN), shelter);
+            for (at, path) in ensemble.paths.iter().cycle().take(paths).enumerate() {
+                for (kind, value) in beam.outside(path, hour, pressure).into_iter().enumerate() {
+                    rows[kind * paths + at] = value;
                 }
-                columns.repeat(ensemble.paths.len(), paths);
             }
-            columns
         };
-        let days: Vec<Columns> = (0..hours).into_par_iter().step_by(24).map(day).collect();
-        let columns = Columns::joined(&days);
-        Self { hours, paths, first_day, latitude: place.latitude, winter_bees: None, pressure, columns }
+        rows.values.par_chunks_exact_mut(KINDS * paths).enumerate().with_min_len(24).for_each(hour);
+        Self { hours, first_day, latitude: place.latitude, winter_bees: None, pressure, rows }
     }
 
     /// The same air, hour after hour, without sun or snow: a cellar, a laboratory, a question about one temperature.
@@ -164,19 +182,10 @@ impl Environment {
     pub fn steady(first_day: Date, hours: usize, air: Kelvin, humidity: Fraction, wind: MetrePerSecond) -> Self {
         let pressure = Pascal::new(101_325.0);
         let t = air.celsius();
-        let size = hours * LANES;
         let ratio = humidity_ratio(t, humidity.get(), pressure.get());
-        let columns = Columns {
-            air: vec![t as f32; size],
-            ratio: vec![ratio as f32; size],
-            wind: vec![wind.get() as f32; size],
-            wall_sun: vec![0.0; size],
-            roof_sun: vec![0.0; size],
-            snow: vec![0.0; size],
-            snowfall: vec![0.0; size],
-            flight: vec![0.0; size],
-        };
-        Self { hours, paths: LANES, first_day, latitude: Degree::new(60.0), winter_bees: None, pressure, columns }
+        let hour = [t as f32, ratio as f32, wind.get() as f32, 0.0, 0.0, 0.0, 0.0, 0.0].map(|value| [value; LANES]);
+        let rows = Rows { paths: LANES, values: hour.concat().repeat(hours) };
+        Self { hours, first_day, latitude: Degree::new(60.0), winter_bees: None, pressure, rows }
     }
 
     /// Hours held.
@@ -200,7 +209,7 @@ impl Environment {
     /// Paths, after filling up whole blocks.
     #[must_use]
     pub fn paths(&self) -> usize {
-        self.paths
+        self.rows.paths
     }
 
     /// Latitude, for the length of days.
@@ -228,43 +237,42 @@ impl Environment {
         self.pressure
     }
 
-    /// Outdoor air of an hour on a path.
+    /// Outdoor air of an hour on a path; not a number past the end.
     #[must_use]
     pub fn air(&self, hour: usize, path: usize) -> Kelvin {
-        Kelvin::from_celsius(f64::from(self.columns.air[hour * self.paths + path % self.paths]))
+        Kelvin::from_celsius(f64::from(self.rows.value(hour, Kind::Air, path).unwrap_or(f32::NAN)))
     }
 
     /// Whether bees can fly in an hour on a path.
     #[must_use]
     pub fn flies(&self, hour: usize, path: usize) -> bool {
-        self.columns.flight[hour * self.paths + path % self.paths] > 0.5
+        self.rows.value(hour, Kind::Flight, path).is_some_and(|flight| flight > 0.5)
     }
 
     /// Thermometer, wind and snow of an hour on a path: what a keeper would meet at the hives.
     #[must_use]
     pub fn outside(&self, hour: usize, path: usize) -> Option<Outside> {
-        let at = hour.checked_mul(self.paths)? + path % self.paths;
-        let c = &self.columns;
+        let of = |kind| self.rows.value(hour, kind, path).map(f64::from);
         Some(Outside {
-            air: Kelvin::from_celsius(f64::from(*c.air.get(at)?)),
-            wind: MetrePerSecond::new(f64::from(*c.wind.get(at)?)),
-            snow: Metre::new(f64::from(*c.snow.get(at)?)),
+            air: Kelvin::from_celsius(of(Kind::Air)?),
+            wind: MetrePerSecond::new(of(Kind::Wind)?),
+            snow: Metre::new(of(Kind::Snow)?),
         })
     }
 
     /// Fills in the hour for the lanes that walk `walk`; `false` past the end.
     #[inline(always)]
     pub(crate) fn hour(&self, hour: usize, walk: &Walk, to: &mut Hour) -> bool {
-        let c = &self.columns;
-        let fill = |column: &[f32], lanes: &mut [f32; LANES]| walk.gather(column, hour, self.paths, lanes);
-        fill(&c.air, &mut to.air)
-            && fill(&c.ratio, &mut to.ratio)
-            && fill(&c.wind, &mut to.wind)
-            && fill(&c.wall_sun, &mut to.wall_sun)
-            && fill(&c.roof_sun, &mut to.roof_sun)
-            && fill(&c.snow, &mut to.snow)
-            && fill(&c.snowfall, &mut to.snowfall)
-            && fill(&c.flight, &mut to.flight)
+        let fill =
+            |kind: Kind, lanes: &mut [f32; LANES]| self.rows.row(hour, kind).is_some_and(|row| walk.gather(row, lanes));
+        fill(Kind::Air, &mut to.air)
+            && fill(Kind::Ratio, &mut to.ratio)
+            && fill(Kind::Wind, &mut to.wind)
+            && fill(Kind::WallSun, &mut to.wall_sun)
+            && fill(Kind::RoofSun, &mut to.roof_sun)
+            && fill(Kind::Snow, &mut to.snow)
+            && fill(Kind::Snowfall, &mut to.snowfall)
+            && fill(Kind::Flight, &mut to.flight)
     }
 }
 
@@ -286,69 +294,25 @@ impl Beam {
         let faced = altitude.same_cos() * (azimuth.same_cos().abs() + azimuth.same_sin().abs()) / 4.0;
         Self { faced, level: altitude.same_sin().max(0.0), shelter }
     }
-}
 
-impl Columns {
-    fn push(&mut self, path: &Hourly, hour: usize, beam: &Beam, pressure: Pascal) {
+    /// An hour of a path at the hives, a value of each [`Kind`].
+    fn outside(&self, path: &Hourly, hour: usize, pressure: Pascal) -> [f32; KINDS] {
         let t = path.temperature[hour].celsius();
-        let wind = path.wind[hour].get() * beam.shelter.wind.get();
+        let wind = path.wind[hour].get() * self.shelter.wind.get();
         let snow = path.snow_depth[hour].get();
-        let direct = path.direct[hour].get() * beam.shelter.sun.get();
+        let direct = path.direct[hour].get() * self.shelter.sun.get();
         let diffuse = path.diffuse[hour].get();
-        let level = direct * beam.level + diffuse;
+        let level = direct * self.level + diffuse;
         let albedo = if snow > 0.02 { ALBEDO_SNOW } else { ALBEDO_GROUND };
-        let wall_sun = direct * beam.faced + 0.5 * diffuse + 0.5 * albedo * level;
+        let wall_sun = direct * self.faced + 0.5 * diffuse + 0.5 * albedo * level;
         let flies = (t > FLIGHT_FROM || (t > FLIGHT_IN_SUN_FROM && level > FLIGHT_SUN))
             && wind < FLIGHT_WIND
             && level > 20.0
             && path.precipitation[hour].get() < FLIGHT_RAIN_M;
-        self.air.push(t as f32);
-        self.ratio.push(humidity_ratio(t, path.humidity[hour].get(), pressure.get()) as f32);
-        self.wind.push(wind as f32);
-        self.wall_sun.push(wall_sun as f32);
-        self.roof_sun.push(level as f32);
-        self.snow.push(snow as f32);
-        let solid = snow_share(path.temperature[hour]).get();
-        self.snowfall.push((1_000.0 * path.precipitation[hour].get() * solid) as f32);
-        self.flight.push(if flies { 1.0 } else { 0.0 });
-    }
-
-    /// Fills the row of an hour that was just pushed, of `given` paths, up with those paths in turn.
-    fn repeat(&mut self, given: usize, paths: usize) {
-        let Self { air, ratio, wind, wall_sun, roof_sun, snow, snowfall, flight } = self;
-        for column in [air, ratio, wind, wall_sun, roof_sun, snow, snowfall, flight] {
-            let row = column.len() - given;
-            (given..paths).for_each(|path| column.push(column[row + path % given]));
-        }
-    }
-
-    /// Columns one after the other.
-    fn joined(parts: &[Self]) -> Self {
-        let joined = |column: fn(&Self) -> &[f32]| parts.iter().map(column).collect::<Vec<_>>().concat();
-        Self {
-            air: joined(|part| &part.air),
-            ratio: joined(|part| &part.ratio),
-            wind: joined(|part| &part.wind),
-            wall_sun: joined(|part| &part.wall_sun),
-            roof_sun: joined(|part| &part.roof_sun),
-            snow: joined(|part| &part.snow),
-            snowfall: joined(|part| &part.snowfall),
-            flight: joined(|part| &part.flight),
-        }
-    }
-
-    fn with_capacity(size: usize) -> Self {
-        let column = || Vec::with_capacity(size);
-        Self {
-            air: column(),
-            ratio: column(),
-            wind: column(),
-            wall_sun: column(),
-            roof_sun: column(),
-            snow: column(),
-            snowfall: column(),
-            flight: column(),
-        }
+        let ratio = humidity_ratio(t, path.humidity[hour].get(), pressure.get());
+        let snowfall = 1_000.0 * path.precipitation[hour].get() * snow_share(path.temperature[hour]).get();
+        let flight = if flies { 1.0 } else { 0.0 };
+        [t, ratio, wind, wall_sun, level, snow, snowfall, flight].map(|value| value as f32)
     }
 }
 

@@ -187,7 +187,8 @@ impl pulp::NullaryFnOnce for Hours<'_> {
             self.rooms.fill(hour, self.walk, self.environment.pressure(), &mut outside);
             let beside = self.beside.and_then(|faces| {
                 let since = hour.checked_sub(faces.begins)?;
-                self.walk.gather(&faces.values, since, paths, &mut face).then_some(&face)
+                let row = faces.values.get(since * paths..(since + 1) * paths)?;
+                self.walk.gather(row, &mut face).then_some(&face)
             });
             step::boundary::fill(self.shell, &outside, beside, self.block, &mut boundary);
             step::hour(self.shell, self.laws, &boundary, self.block);

@@ -4,7 +4,7 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_apiary::Site;
 use snowhum_units::{Degree, Range};
-use snowhum_weather::Ensemble;
+use snowhum_weather::{Ensemble, Provenance};
 use snowhum_winter::{Environment, daylight};
 
 use super::Triggers;
@@ -40,9 +40,11 @@ pub(super) struct SiteDay {
     pub(super) lid: bool,
 }
 
-/// What each path's days are.
-pub(super) struct SiteYear {
+/// A year of a site, day by day on every path of its weather: some hundredths of the memory that its hours take.
+#[derive(Debug, Clone)]
+pub struct SiteYear {
     first: Date,
+    provenance: Provenance,
     latitude: Degree,
     paths: Vec<Vec<SiteDay>>,
     midwinter: usize,
@@ -70,17 +72,29 @@ pub fn season_start(day: Date, latitude: Degree) -> Date {
 
 impl SiteYear {
     /// Reads an ensemble that begins at the start of `first`.
-    pub(super) fn of(site: &Site, ensemble: &Ensemble, first: Date, triggers: &Triggers) -> Self {
+    #[must_use]
+    pub fn of(site: &Site, ensemble: &Ensemble, first: Date, triggers: &Triggers) -> Self {
         let environment = yard::environment(site, ensemble, first);
         let days = environment.days();
         let path = |path: usize| (0..days).map(|day| site_day(&environment, day, path, triggers)).collect();
         let midwinter = first.saturating_add(6.months()).duration_since(first).as_hours() / 24;
         Self {
             first,
+            provenance: ensemble.provenance.clone(),
             latitude: site.latitude,
             paths: (0..ensemble.paths.len()).map(path).collect(),
             midwinter: midwinter as usize,
         }
+    }
+
+    /// How many paths its weather has.
+    pub(super) fn paths(&self) -> usize {
+        self.paths.len()
+    }
+
+    /// What its weather stands on.
+    pub(super) fn provenance(&self) -> &Provenance {
+        &self.provenance
     }
 
     /// First day.

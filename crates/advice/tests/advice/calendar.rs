@@ -9,7 +9,7 @@ use jiff::civil::date;
 use jiff::tz::TimeZone;
 use proptest::prelude::*;
 use snowhum_advice::jobs::calendar::{calendar, event_id};
-use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
+use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, season_start};
 use snowhum_advice::yard;
 use snowhum_apiary::Apiary;
 use snowhum_units::{Speech, System};
@@ -30,7 +30,14 @@ fn windows(seed: u64, as_of: jiff::civil::Date) -> JobsAnswer {
     let year = generate(place, &Climate::at(place).unwrap(), &zone, from, 24 * 366, 8, seed).unwrap();
     let triggers = Triggers::shipped().unwrap();
     let (apiary, system) = (&apiary, System::Metric);
-    jobs(&JobsQuestion { apiary, year: &year, from, as_of, colonies: None, triggers: &triggers, system })
+    jobs(&JobsQuestion {
+        apiary,
+        year: &SiteYear::of(&apiary.site, &year, from, &triggers),
+        as_of,
+        colonies: None,
+        triggers: &triggers,
+        system,
+    })
 }
 
 fn answer() -> &'static JobsAnswer {

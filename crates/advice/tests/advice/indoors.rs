@@ -6,7 +6,7 @@ use jiff::ToSpan;
 use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
 use snowhum_advice::answer::{ActionKind, PlanAnswer};
-use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
+use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, season_start};
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::verdict::{ColonyFirst, Task};
 use snowhum_advice::{PlanQuestion, plan, yard};
@@ -73,7 +73,14 @@ fn year(apiary: &Apiary, as_of: Date) -> JobsAnswer {
     let from = season_start(as_of, apiary.site.latitude);
     let year = generate(place, &Climate::at(place).unwrap(), &zone, from, 24 * 366, 64, 1).unwrap();
     let (triggers, system) = (Triggers::shipped().unwrap(), System::Metric);
-    jobs(&JobsQuestion { apiary, year: &year, from, as_of, colonies: None, triggers: &triggers, system })
+    jobs(&JobsQuestion {
+        apiary,
+        year: &SiteYear::of(&apiary.site, &year, from, &triggers),
+        as_of,
+        colonies: None,
+        triggers: &triggers,
+        system,
+    })
 }
 
 fn larch(first: &[ColonyFirst]) -> &ColonyFirst {

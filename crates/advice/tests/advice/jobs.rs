@@ -7,7 +7,7 @@ use std::sync::OnceLock;
 use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
 use snowhum_advice::cautions::Hazard;
-use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, JobsQuestion, Kind, Triggers, jobs, season_start};
+use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, JobsQuestion, Kind, SiteYear, Triggers, jobs, season_start};
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::Apiary;
 use snowhum_units::{Degree, Metre, System};
@@ -44,8 +44,7 @@ fn site(apiary: &Apiary, as_of: Date) -> JobsAnswer {
     let triggers = Triggers::shipped().unwrap();
     jobs(&JobsQuestion {
         apiary,
-        year: &year(apiary, from),
-        from,
+        year: &SiteYear::of(&apiary.site, &year(apiary, from), from, &triggers),
         as_of,
         colonies: None,
         triggers: &triggers,
@@ -233,8 +232,7 @@ fn colonies_say_when_they_are_without_brood_and_when_it_begins() {
     };
     let answer = jobs(&JobsQuestion {
         apiary: &apiary,
-        year: &year(&apiary, from),
-        from,
+        year: &SiteYear::of(&apiary.site, &year(&apiary, from), from, &triggers),
         as_of: apiary.as_of,
         colonies: Some(plan),
         triggers: &triggers,

@@ -4,7 +4,7 @@
 
 use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
-use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
+use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, season_start};
 use snowhum_advice::sums::mites::{SeasonDays, of_yard};
 use snowhum_advice::yard;
 use snowhum_apiary::Apiary;
@@ -41,8 +41,7 @@ fn windows(apiary: &Apiary, as_of: Date) -> JobsAnswer {
     let triggers = Triggers::shipped().unwrap();
     jobs(&JobsQuestion {
         apiary,
-        year: &year,
-        from,
+        year: &SiteYear::of(&apiary.site, &year, from, &triggers),
         as_of,
         colonies: None,
         triggers: &triggers,

@@ -8,7 +8,7 @@ use jiff::ToSpan;
 use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
 use snowhum_advice::cautions::Hazard;
-use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
+use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, season_start};
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::spring::{Hunger, SpringQuestion, Springtime, StrengthWord, spring};
 use snowhum_advice::{PlanQuestion, yard};
@@ -44,8 +44,7 @@ fn world() -> &'static World {
         let (year, triggers) = (weather(&apiary, from, 366), Triggers::shipped().unwrap());
         let jobs = jobs(&JobsQuestion {
             apiary: &apiary,
-            year: &year,
-            from,
+            year: &SiteYear::of(&apiary.site, &year, from, &triggers),
             as_of: APRIL,
             colonies: None,
             triggers: &triggers,

@@ -2,7 +2,7 @@
 
 use jiff::Timestamp;
 use jiff::civil::Date;
-use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, calendar, jobs, season_start};
+use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, calendar, jobs, season_start};
 use snowhum_apiary::Apiary;
 use snowhum_units::System;
 use snowhum_winter::Parameters;
@@ -49,22 +49,17 @@ pub(crate) fn windows(
     system: System,
 ) -> anyhow::Result<JobsAnswer> {
     let (parameters, triggers) = (Parameters::shipped()?, Triggers::shipped()?);
-    let year = Year::resolve(apiary, arguments, as_of)?;
-    let apiary = Apiary { site: year.site.clone(), ..apiary.clone() };
+    let Year { from, weather, site } = Year::resolve(apiary, arguments, as_of)?;
+    let year = SiteYear::of(&site, &weather, from, &triggers);
+    // The hours of the year go before those of the winter come: both at once would be most of what the program holds.
+    drop(weather);
+    let apiary = Apiary { site, ..apiary.clone() };
     let from_count = RunArguments { as_of: Some(apiary.as_of), ..arguments.clone() };
-    let is_counted = season_start(apiary.as_of, apiary.site.latitude) == year.from && !apiary.colonies.is_empty();
+    let is_counted = season_start(apiary.as_of, apiary.site.latitude) == from && !apiary.colonies.is_empty();
     // A count too near spring, or after it, says nothing of this winter's brood.
     let counted = if is_counted { Weather::resolve(&apiary, &from_count).ok() } else { None };
     let colonies = counted.as_ref().map(|(weather, _)| weather.question(&apiary, &parameters, &from_count, system));
-    Ok(jobs(&JobsQuestion {
-        apiary: &apiary,
-        year: &year.weather,
-        from: year.from,
-        as_of,
-        colonies,
-        triggers: &triggers,
-        system,
-    }))
+    Ok(jobs(&JobsQuestion { apiary: &apiary, year: &year, as_of, colonies, triggers: &triggers, system }))
 }
 
 fn write(file: &Path, content: &str) -> anyhow::Result<()> {

@@ -8,7 +8,7 @@ use jiff::civil::{Date, date};
 use jiff::tz::TimeZone;
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::film::{FilmAnswer, FilmQuestion, film};
-use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
+use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, season_start};
 use snowhum_advice::now::{NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
@@ -156,7 +156,14 @@ impl Reckon for Small {
         Ok(with_plan(ask, ask.apiary.as_of, |plan| {
             let (apiary, as_of, system) = (&ask.apiary, ask.day, ask.system);
             let colonies = Some(plan);
-            jobs(&JobsQuestion { apiary, year: &year, from, as_of, colonies, triggers: &triggers, system })
+            jobs(&JobsQuestion {
+                apiary,
+                year: &SiteYear::of(&apiary.site, &year, from, &triggers),
+                as_of,
+                colonies,
+                triggers: &triggers,
+                system,
+            })
         }))
     }
 

@@ -9,7 +9,7 @@ use jiff::tz::TimeZone;
 use serde_json::Value;
 use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::film::FilmAnswer;
-use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, Triggers, jobs, season_start};
+use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, season_start};
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
@@ -112,8 +112,9 @@ impl Winter {
     pub(super) fn jobs(&self, as_of: Date) -> JobsAnswer {
         let triggers = Triggers::shipped().unwrap();
         let from = season_start(self.yard.as_of, self.yard.site.latitude);
-        let (apiary, year, system) = (&*self.yard, &self.weather[2], System::Metric);
-        jobs(&JobsQuestion { apiary, year, from, as_of, colonies: None, triggers: &triggers, system })
+        let (apiary, system) = (&*self.yard, System::Metric);
+        let year = &SiteYear::of(&apiary.site, &self.weather[2], from, &triggers);
+        jobs(&JobsQuestion { apiary, year, as_of, colonies: None, triggers: &triggers, system })
     }
 
     /// As they are served on a day.
