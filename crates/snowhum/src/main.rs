@@ -12,12 +12,7 @@ mod text;
 mod weather_source;
 
 use clap::Parser;
-use mimalloc::MiMalloc;
 use std::process::ExitCode;
-
-/// Gives back what a computation took; see decision 0098.
-#[global_allocator]
-static ALLOCATOR: MiMalloc = MiMalloc;
 
 fn main() -> ExitCode {
     let arguments = match args::Arguments::try_parse() {
