@@ -8,10 +8,12 @@ use snowhum_units::{Range, System, Usual};
 use snowhum_weather::{Far, Provenance};
 use snowhum_winter::Ends;
 
+use crate::LooksTo;
 use crate::fit::FitAnswer;
 use crate::now::NowAnswer;
 use crate::statistics::rounded;
 use crate::verdict::{ColonyVerdict, FirstAnswer};
+use crate::words::run_out;
 
 /// Name and number of the plan's form; the number rises when a key changes.
 pub const PLAN_SCHEMA: &str = "snowhum.plan/1";
@@ -111,6 +113,14 @@ impl FarAnswer {
             higher_m: rounded(far.higher.get(), 0),
             says: far.says(system),
         }
+    }
+}
+
+impl ColonyPlan {
+    /// When its food runs out, in words.
+    #[must_use]
+    pub fn food_lasts(&self) -> String {
+        run_out(&self.runs_out, LooksTo::Spring, self.alive_fed_queenright < 0.5 * self.alive_queenright_if_fed)
     }
 }
 

@@ -124,13 +124,14 @@ pub fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
-/// When food runs out, in words.
+/// When food runs out, in words; that it lasts is no comfort where most end with less than they should have.
 #[must_use]
-pub fn run_out(dates: &OpenDates, to: LooksTo) -> String {
+pub(crate) fn run_out(dates: &OpenDates, to: LooksTo, ends_low: bool) -> String {
     let goal = to.goal();
+    let left = if ends_low { " with too little left" } else { "" };
     match (dates.p10, dates.p50) {
-        (None, _) => format!("lasts to {goal} in at least 9 of 10 winters"),
-        (Some(early), None) => format!("most likely lasts to {goal}; 1 in 10 is out before {}", day(early)),
+        (None, _) => format!("lasts to {goal}{left} in at least 9 of 10 winters"),
+        (Some(early), None) => format!("most likely lasts to {goal}{left}; 1 in 10 is out before {}", day(early)),
         (Some(early), Some(middle)) => {
             format!("most likely until {}; 1 in 10 is out before {}", part_of_month(middle), day(early))
         }

@@ -1,9 +1,8 @@
 //! A winter told as a film is drawn: the same for the page and for the file, and no place is named in it.
 
 use jiff::civil::Date;
-use snowhum_advice::LooksTo;
 use snowhum_advice::film::{Came, FilmAnswer, HiveFilm, HiveFilmDay};
-use snowhum_advice::words::{capital, day, hives, run_out, short_day};
+use snowhum_advice::words::{capital, day, hives, short_day};
 use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, OpeningKind, food_in};
 use snowhum_picture::{FilmDay, FilmHive, FilmHiveDay, FilmNote, FoodCame, WinterFilm};
@@ -98,7 +97,7 @@ fn hive(answer: &FilmAnswer, told: &HiveFilm, housed: &Housed, system: System) -
             "Foretold on {}: alive in spring in {} of 100 such hives; {}.",
             day(answer.from),
             hives(told.foretold_alive),
-            run_out(&told.foretold_runs_out, LooksTo::Spring)
+            told.foretold_food
         ),
         came: came(answer, told, system),
         food_came: told.food.map(|food| match food.came {

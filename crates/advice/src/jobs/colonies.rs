@@ -10,7 +10,6 @@ use crate::broodless::BroodDays;
 use crate::dates::Dates;
 use crate::now::{ColonyNow, NowAnswer};
 use crate::plan::{PlanQuestion, run_once};
-use crate::words::run_out;
 
 /// The window of hunger.
 pub(super) const HUNGER: &str = "food-runs-out";
@@ -40,8 +39,7 @@ pub(super) fn hungry(now: &NowAnswer) -> Option<JobWindow> {
     let mut short: Vec<_> = alive.filter(|colony| colony.runs_out.p10.is_some()).collect();
     short.sort_by_key(|colony| colony.runs_out.p10);
     let first = short.first()?;
-    let said: Vec<String> =
-        short.iter().map(|one| format!("{} {}", one.name, run_out(&one.runs_out, now.looks_to))).collect();
+    let said: Vec<String> = short.iter().map(|one| format!("{} {}", one.name, one.food_lasts(now.looks_to))).collect();
     let trigger = Trigger {
         words: "Food within reach is gone in the model of your hives.".to_owned(),
         value: 0.0,

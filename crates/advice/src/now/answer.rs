@@ -10,6 +10,7 @@ use crate::LooksTo;
 use crate::answer::{ActionAnswer, DateRange, OpenDates, WeatherAnswer};
 use crate::queen::QueenTrouble;
 use crate::verdict::{ColonyVerdict, FirstAnswer};
+use crate::words::run_out;
 
 /// Name and number of the form; the number rises when a key changes.
 pub const NOW_SCHEMA: &str = "snowhum.now/2";
@@ -131,6 +132,12 @@ impl ColonyNow {
     #[must_use]
     pub fn is_gone(&self) -> bool {
         self.seen_dead || self.united_into.is_some() || self.is_closed
+    }
+
+    /// When its food runs out, in words.
+    #[must_use]
+    pub fn food_lasts(&self, to: LooksTo) -> String {
+        run_out(&self.runs_out, to, self.fates.hungry > self.fates.well)
     }
 
     /// Whether it was seen dead and nobody has looked yet for what ended it: until then the model's causes stand.

@@ -20,7 +20,7 @@ fn a_note_is_kept_with_the_keyboard_alone() -> Result<()> {
         press(browser, Key::Tab).await?;
         ensure!(focused(browser).await?["text"] == "To the page itself", "the first stop leads past the head");
         press(browser, Key::Enter).await?;
-        tab_to(browser, &format!("h2 a[href='/hive/{id}']")).await?;
+        tab_to(browser, &format!("main li a[href='/hive/{id}']:not(.small-hive)")).await?;
         browser.arrives(async || press(browser, Key::Enter).await).await?;
         browser.reads(&name).await?;
         tab_to(browser, "#line").await?;

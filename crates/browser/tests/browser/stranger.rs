@@ -42,7 +42,7 @@ fn who_needs_the_keeper_a_live_bee_food_given_and_a_winter_shown_take_few_taps()
         let lede =
             browser.run("return document.querySelector('.lede').getBoundingClientRect().bottom", Vec::new()).await?;
         ensure!(lede.as_f64().is_some_and(|bottom| bottom < 844.0), "who needs the keeper lies at {lede}");
-        let hive = format!("h2 a[href='/hive/{id}']");
+        let hive = format!("main li a[href='/hive/{id}']:not(.small-hive)");
 
         let mut bee = Taps { browser, made: 0 };
         bee.follow(&hive).await?;

@@ -3,7 +3,7 @@
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::ActionAnswer;
 use snowhum_advice::now::{ColonyNow, Evidence, NowAnswer};
-use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, run_out, short_day};
+use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, short_day};
 use snowhum_units::{Kelvin, Kilogram, Range, System};
 
 use crate::text::first::{self, Screen, place};
@@ -145,7 +145,7 @@ fn living(colony: &ColonyNow, to: LooksTo, system: System) -> String {
     }
     if let (Some(total), Some(reach)) = (&colony.stores_kg.total, &colony.stores_kg.reachable) {
         page += &entry("Food", &format!("{}; within reach {}", kg(total), Kilogram::new(reach.p50).show(system, 1)));
-        page += &entry("Until", &run_out(&colony.runs_out, to));
+        page += &entry("Until", &colony.food_lasts(to));
     }
     if let Some(body) = &colony.food_body {
         page += &entry("Board", &body.says);

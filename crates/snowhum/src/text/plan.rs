@@ -5,7 +5,7 @@ use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, 
 use snowhum_advice::now::NowAnswer;
 use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use snowhum_advice::verdict::{ColonyFirst, SOUND, Why};
-use snowhum_advice::words::{both_ways, capital, day, hives, in_hundred, part_of_month, run_out, short_month};
+use snowhum_advice::words::{both_ways, capital, day, hives, in_hundred, part_of_month, short_month};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
 
@@ -193,7 +193,7 @@ fn lasts(colony: &ColonyPlan, system: System) -> String {
             LEFT_IN_SPRING.show(system, 0)
         );
     }
-    run_out(&colony.runs_out, LooksTo::Spring)
+    colony.food_lasts()
 }
 
 /// What is short, as sugar and syrup, and by when.

@@ -5,7 +5,7 @@ use maud::{Markup, html};
 use snowhum_advice::LooksTo;
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::verdict::{ColonyFirst, ColonyVerdict, Urgency};
-use snowhum_advice::words::{day, hives, in_hundred, run_out};
+use snowhum_advice::words::{day, hives, in_hundred};
 use snowhum_units::System;
 
 use super::done;
@@ -120,7 +120,12 @@ fn by_need(view: &View, now: &NowAnswer) -> Markup {
         @if group(2).next().is_some() {
             h2 { "To be left alone, or gone: " (group(2).count()) }
             ul class="sounds" {
-                @for (at, colony) in group(2) { li { a href={ "/hive/" (id_of(view, at)) } { (colony.name) } " " (chip(view, &colony.verdict)) } }
+                @for (at, colony) in group(2) {
+                    li {
+                        a href={ "/hive/" (id_of(view, at)) } { (colony.name) } " " (chip(view, &colony.verdict))
+                        @if colony.is_gone() { " " (capital(&colony.about)) "." }
+                    }
+                }
             }
         }
     }
@@ -178,7 +183,7 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
                 @if let Some(own) = view.apiary.colonies.get(at) { (done::button(view, at, own)) }
                 @for beside in &colony.beside { p { span class="label" { "Mind" } " " (capital(beside)) "." } }
                 @if !colony.is_gone() {
-                    p { span class="label" { "Food" } " " (capital(&run_out(&colony.runs_out, to))) "." }
+                    p { span class="label" { "Food" } " " (capital(&colony.food_lasts(to))) "." }
                     @if let Some(next) = next(now, at, system) { p { span class="label" { "Next" } " " (next) } }
                 }
                 details {
@@ -206,9 +211,9 @@ fn hundred(now: &NowAnswer, at: usize) -> Markup {
     let width = |share: f64| format!("{:.0}", 100.0 * share);
     html! {
         svg class="hundred" viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true" {
-            rect class="all" width="100" height="4";
-            rect class="done" width=(width(done)) height="4";
-            rect class="now" width=(width(not)) height="4";
+            rect class="all" width="100" height="4" {}
+            rect class="done" width=(width(done)) height="4" {}
+            rect class="now" width=(width(not)) height="4" {}
         }
     }
 }

@@ -7,7 +7,7 @@ use snowhum_advice::cautions::Hazard;
 use snowhum_advice::dead_bees::usual_words;
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::verdict::Why;
-use snowhum_advice::words::{day, hives, part_of_month, run_out};
+use snowhum_advice::words::{day, hives, part_of_month};
 use snowhum_apiary::Colony;
 
 use super::hive_figures::{expectations, figures};
@@ -144,7 +144,7 @@ fn food(view: &View, colony: &Colony, answer: &NowAnswer, at: usize) -> Markup {
     html! {
         section {
             h2 { "Food" }
-            p { (capital(&run_out(&now.runs_out, answer.looks_to))) "." }
+            p { (capital(&now.food_lasts(answer.looks_to))) "." }
             @if let Some(body) = &now.food_body { p { (capital(&body.says)) "." } }
             @if let Some(plate) = draw::food(answer, at, view.settings.system) { (draw::figure(&plate, "food")) }
             @if !noted.is_empty() { p { span class="label" { "Noted" } " " (noted.join("; ")) "." } }

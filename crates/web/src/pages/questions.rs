@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::questions::{Belief, Question, YardFigure, beliefs_at, questions};
-use snowhum_advice::words::{day, in_hundred, run_out};
+use snowhum_advice::words::{day, in_hundred};
 
 use crate::view::View;
 
@@ -64,7 +64,7 @@ fn said(figure: YardFigure, now: &NowAnswer) -> String {
             let dead = &colony.expect_next.dead_bees;
             Some(format!("{} by {}", dead.words(), day(colony.expect_next.on)))
         }),
-        YardFigure::Hungry => each(&|colony| Some(run_out(&colony.runs_out, now.looks_to))),
+        YardFigure::Hungry => each(&|colony| Some(colony.food_lasts(now.looks_to))),
         YardFigure::Hole => each(&|colony| colony.expect_next.frost_at_hole.map(in_hundred)),
         YardFigure::Lid => format!("tomorrow at one: {}", now.lid.says),
         YardFigure::Flight => match &now.flight_day {
