@@ -129,6 +129,8 @@ pub(crate) struct QueenAdvice {
 const HARDLY_MATES: f64 = 0.05;
 /// Days after which eggs of a queen that mates are to be seen (common practice).
 const EGGS_WITHIN: i64 = 14;
+/// Days a colony without a queen is left before its bees go to another: they age, and robbers find it (common practice).
+const LEFT_ALONE: i64 = 14;
 /// Days within which what is due now is done.
 const WITHIN: i64 = 7;
 
@@ -202,7 +204,9 @@ impl<'a> Ground<'a> {
     fn by(&self) -> Date {
         match self.season {
             Season::Queens => self.dates.requeen_by.p50,
-            Season::Uniting => self.dates.unite_by.p90,
+            Season::Uniting => {
+                self.dates.unite_by.p50.min(self.today.saturating_add(LEFT_ALONE.days())).max(self.today)
+            }
             Season::Winter => self.dates.cluster.p90.max(self.today),
             Season::Spring => self.today.saturating_add(WITHIN.days()),
         }
