@@ -128,10 +128,10 @@ pub fn capital(text: &str) -> String {
 #[must_use]
 pub(crate) fn run_out(dates: &OpenDates, to: LooksTo, ends_low: bool) -> String {
     let goal = to.goal();
-    let left = if ends_low { " with too little left" } else { "" };
+    let barely = if ends_low { "barely " } else { "" };
     match (dates.p10, dates.p50) {
-        (None, _) => format!("lasts to {goal}{left} in at least 9 of 10 winters"),
-        (Some(early), None) => format!("most likely lasts to {goal}{left}; 1 in 10 is out before {}", day(early)),
+        (None, _) => format!("{barely}lasts to {goal} in at least 9 of 10 winters"),
+        (Some(early), None) => format!("most likely {barely}lasts to {goal}; 1 in 10 is out before {}", day(early)),
         (Some(early), Some(middle)) => {
             format!("most likely until {}; 1 in 10 is out before {}", part_of_month(middle), day(early))
         }

@@ -123,7 +123,7 @@ fn by_need(view: &View, now: &NowAnswer) -> Markup {
                 @for (at, colony) in group(2) {
                     li {
                         a href={ "/hive/" (id_of(view, at)) } { (colony.name) } " " (chip(view, &colony.verdict))
-                        @if colony.is_gone() { " " (capital(&colony.about)) "." }
+                        @if !is_long || colony.is_gone() { " " (capital(&colony.about)) "." }
                     }
                 }
             }
