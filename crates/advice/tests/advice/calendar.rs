@@ -6,16 +6,15 @@ use calcard::icalendar::{ICalendar, ICalendarComponentType, ICalendarProperty, I
 use calcard::{Entry, Parser};
 use jiff::Timestamp;
 use jiff::civil::date;
-use jiff::tz::TimeZone;
 use proptest::prelude::*;
+use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::jobs::calendar::{calendar, event_id};
-use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, season_start};
-use snowhum_advice::yard;
 use snowhum_apiary::Apiary;
-use snowhum_units::{Speech, System};
-use snowhum_weather::{Climate, generate};
+use snowhum_units::Speech;
 use std::collections::BTreeSet;
 use std::sync::OnceLock;
+
+use crate::common;
 
 fn apiary() -> Apiary {
     snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0
@@ -23,21 +22,7 @@ fn apiary() -> Apiary {
 
 /// The windows of the demo's site under some weather.
 fn windows(seed: u64, as_of: jiff::civil::Date) -> JobsAnswer {
-    let apiary = apiary();
-    let from = season_start(as_of, apiary.site.latitude);
-    let place = yard::place(&apiary.site);
-    let zone = TimeZone::get(&apiary.site.zone).unwrap();
-    let year = generate(place, &Climate::at(place).unwrap(), &zone, from, 24 * 366, 8, seed).unwrap();
-    let triggers = Triggers::shipped().unwrap();
-    let (apiary, system) = (&apiary, System::Metric);
-    jobs(&JobsQuestion {
-        apiary,
-        year: &SiteYear::of(&apiary.site, &year, from, &triggers),
-        as_of,
-        colonies: None,
-        triggers: &triggers,
-        system,
-    })
+    common::site_windows(&apiary(), as_of, 8, seed)
 }
 
 fn answer() -> &'static JobsAnswer {

@@ -4,16 +4,14 @@
 
 use jiff::ToSpan;
 use jiff::civil::{Date, date};
-use jiff::tz::TimeZone;
 use snowhum_advice::answer::{ActionKind, PlanAnswer};
-use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, season_start};
+use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::verdict::{ColonyFirst, Task};
-use snowhum_advice::{PlanQuestion, plan, yard};
+use snowhum_advice::{PlanQuestion, plan};
 use snowhum_apiary::Apiary;
 use snowhum_units::System;
 use snowhum_watch::Sizes;
-use snowhum_weather::{Climate, generate};
 
 use crate::common;
 
@@ -68,19 +66,7 @@ fn now(apiary: &Apiary, as_of: Date) -> NowAnswer {
 }
 
 fn year(apiary: &Apiary, as_of: Date) -> JobsAnswer {
-    let place = yard::place(&apiary.site);
-    let zone = TimeZone::get(&apiary.site.zone).unwrap();
-    let from = season_start(as_of, apiary.site.latitude);
-    let year = generate(place, &Climate::at(place).unwrap(), &zone, from, 24 * 366, 64, 1).unwrap();
-    let (triggers, system) = (Triggers::shipped().unwrap(), System::Metric);
-    jobs(&JobsQuestion {
-        apiary,
-        year: &SiteYear::of(&apiary.site, &year, from, &triggers),
-        as_of,
-        colonies: None,
-        triggers: &triggers,
-        system,
-    })
+    common::site_windows(apiary, as_of, 64, 1)
 }
 
 fn larch(first: &[ColonyFirst]) -> &ColonyFirst {

@@ -5,13 +5,11 @@
 use std::sync::OnceLock;
 
 use jiff::civil::{Date, date};
-use jiff::tz::TimeZone;
+use snowhum_advice::PlanQuestion;
 use snowhum_advice::cautions::Hazard;
-use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, JobsQuestion, Kind, SiteYear, Triggers, jobs, season_start};
-use snowhum_advice::{PlanQuestion, yard};
+use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, JobsQuestion, Kind, Triggers, jobs};
 use snowhum_apiary::Apiary;
 use snowhum_units::{Degree, Metre, System};
-use snowhum_weather::{Climate, Ensemble, generate};
 use snowhum_winter::Parameters;
 
 use crate::common;
@@ -32,24 +30,9 @@ fn yard_at(latitude: f64, longitude: f64, elevation: f64, zone: &str) -> Apiary 
     apiary
 }
 
-fn year(apiary: &Apiary, from: Date) -> Ensemble {
-    let place = yard::place(&apiary.site);
-    let zone = TimeZone::get(&apiary.site.zone).unwrap();
-    generate(place, &Climate::at(place).unwrap(), &zone, from, 24 * 366, PATHS, 1).unwrap()
-}
-
 /// The site's windows without its colonies.
 fn site(apiary: &Apiary, as_of: Date) -> JobsAnswer {
-    let from = season_start(as_of, apiary.site.latitude);
-    let triggers = Triggers::shipped().unwrap();
-    jobs(&JobsQuestion {
-        apiary,
-        year: &SiteYear::of(&apiary.site, &year(apiary, from), from, &triggers),
-        as_of,
-        colonies: None,
-        triggers: &triggers,
-        system: System::Metric,
-    })
+    common::site_windows(apiary, as_of, PATHS, 1)
 }
 
 struct Three {
@@ -216,7 +199,6 @@ fn colonies_say_when_they_are_without_brood_and_when_it_begins() {
     let apiary = demo();
     let (winter, autumn, spring) = common::weather(&apiary);
     let parameters = Parameters::shipped().unwrap();
-    let from = season_start(apiary.as_of, apiary.site.latitude);
     let triggers = Triggers::shipped().unwrap();
     let plan = PlanQuestion {
         apiary: &apiary,
@@ -232,7 +214,7 @@ fn colonies_say_when_they_are_without_brood_and_when_it_begins() {
     };
     let answer = jobs(&JobsQuestion {
         apiary: &apiary,
-        year: &SiteYear::of(&apiary.site, &year(&apiary, from), from, &triggers),
+        year: &common::site_year(&apiary, apiary.as_of, PATHS, 1),
         as_of: apiary.as_of,
         colonies: Some(plan),
         triggers: &triggers,

@@ -3,13 +3,12 @@
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 use jiff::civil::{Date, date};
-use jiff::tz::TimeZone;
-use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, season_start};
+use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::sums::mites::{SeasonDays, of_yard};
-use snowhum_advice::yard;
 use snowhum_apiary::Apiary;
-use snowhum_units::{Degree, Metre, System};
-use snowhum_weather::{Climate, generate};
+use snowhum_units::{Degree, Metre};
+
+use crate::common;
 
 const PATHS: usize = 32;
 
@@ -35,18 +34,7 @@ fn alp() -> Apiary {
 }
 
 fn windows(apiary: &Apiary, as_of: Date) -> JobsAnswer {
-    let from = season_start(as_of, apiary.site.latitude);
-    let (place, zone) = (yard::place(&apiary.site), TimeZone::get(&apiary.site.zone).unwrap());
-    let year = generate(place, &Climate::at(place).unwrap(), &zone, from, 24 * 366, PATHS, 1).unwrap();
-    let triggers = Triggers::shipped().unwrap();
-    jobs(&JobsQuestion {
-        apiary,
-        year: &SiteYear::of(&apiary.site, &year, from, &triggers),
-        as_of,
-        colonies: None,
-        triggers: &triggers,
-        system: System::Metric,
-    })
+    common::site_windows(apiary, as_of, PATHS, 1)
 }
 
 fn said(apiary: &Apiary, as_of: Date) -> String {

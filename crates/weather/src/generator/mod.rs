@@ -24,6 +24,7 @@ pub(crate) use sky::light;
 
 use crate::sun_day::standard_pressure;
 use crate::{AirPaths, Climate, Ensemble, Hourly, Place, Provenance};
+use days::DayWeather;
 use frame::Frame;
 use jiff::civil::Date;
 use jiff::{Timestamp, tz::TimeZone};
@@ -102,10 +103,10 @@ pub fn generate(
     let parameters = Parameters::shipped()?;
     let season = Season::of(climate, &parameters);
     let (start, frame) = lay(place, climate, &season, zone, from, hours)?;
-    let key = Key::new(seed, STREAM);
     let pressure = standard_pressure(place.elevation);
-    let paths =
-        (0..paths).into_par_iter().map(|path| one_path(&frame, &season, key, path as u32, start, pressure)).collect();
+    let paths = each(&frame, &parameters, (paths, seed), |days, (key, path)| {
+        one_path(&frame, &season, days, (key, path), (start, pressure))
+    });
     Ok(Ensemble { start, paths, provenance: provenance(climate) })
 }
 
@@ -125,12 +126,20 @@ pub fn generate_air(
     let parameters = Parameters::shipped()?;
     let season = Season::of(climate, &parameters);
     let (_, frame) = lay(place, climate, &season, zone, from, hours)?;
+    let air =
+        |days: &[DayWeather], _| temperature::hourly(&frame, days).into_iter().map(Kelvin::from_celsius).collect();
+    Ok(AirPaths(each(&frame, &parameters, (paths, seed), air)))
+}
+
+/// What is made of the days of each path.
+fn each<T: Send>(
+    frame: &Frame,
+    parameters: &Parameters,
+    (paths, seed): (usize, u64),
+    of: impl Fn(&[DayWeather], (Key, u32)) -> T + Sync,
+) -> Vec<T> {
     let key = Key::new(seed, STREAM);
-    let path = |path: usize| {
-        let days = days::days(&frame, &parameters, key, path as u32);
-        temperature::hourly(&frame, &days).into_iter().map(Kelvin::from_celsius).collect()
-    };
-    Ok(AirPaths((0..paths).into_par_iter().map(path).collect()))
+    (0..paths as u32).into_par_iter().map(|path| of(&days::days(frame, parameters, key, path), (key, path))).collect()
 }
 
 /// Daily mean temperatures in °C alone, path by path, which cost little beside whole weather.
@@ -210,18 +219,23 @@ pub(crate) fn midnight(zone: &TimeZone, date: Date) -> Option<Timestamp> {
     Timestamp::from_second(exact.as_second().div_euclid(3600) * 3600).ok()
 }
 
-fn one_path(frame: &Frame, season: &Season<'_>, key: Key, path: u32, start: Timestamp, pressure: Pascal) -> Hourly {
+fn one_path(
+    frame: &Frame,
+    season: &Season<'_>,
+    days: &[DayWeather],
+    (key, path): (Key, u32),
+    (start, pressure): (Timestamp, Pascal),
+) -> Hourly {
     let p = season.parameters;
-    let days = days::days(frame, p, key, path);
-    let air = temperature::hourly(frame, &days);
-    let cloud = sky::cover(frame, &days, p, key, path);
+    let air = temperature::hourly(frame, days);
+    let cloud = sky::cover(frame, days, p, key, path);
     let light: Vec<_> = frame.sun.iter().zip(&cloud).map(|(sun, cover)| sky::light(sun, *cover)).collect();
-    let (precipitation, snow_depth) = ground::hourly(frame, &days, &air);
+    let (precipitation, snow_depth) = ground::hourly(frame, days, &air);
     Hourly {
         start,
-        humidity: humidity::hourly(frame, &days, season, &air),
+        humidity: humidity::hourly(frame, days, season, &air),
         temperature: air.into_iter().map(Kelvin::from_celsius).collect(),
-        wind: wind::hourly(frame, &days, p, key, path),
+        wind: wind::hourly(frame, days, p, key, path),
         global: light.iter().map(|light| light.global).collect(),
         direct: light.iter().map(|light| light.direct_normal).collect(),
         diffuse: light.iter().map(|light| light.diffuse).collect(),

@@ -5,6 +5,7 @@
 use jiff::ToSpan;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
+use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, season_start};
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Conditions, Entry, Note, NoteId, VisitId};
@@ -33,6 +34,20 @@ pub(crate) fn weather(apiary: &Apiary) -> (Ensemble, AirPaths, Date) {
     let winter = generate(place, &climate, &zone, apiary.as_of, 24 * days, PATHS, SEED).unwrap();
     let autumn = generate_air(place, &climate, &zone, autumn_from(apiary), 24 * AUTUMN_DAYS, PATHS, SEED).unwrap();
     (winter, autumn, spring)
+}
+
+/// The year of a site that a day belongs to, on so many paths.
+pub(crate) fn site_year(apiary: &Apiary, as_of: Date, paths: usize, seed: u64) -> SiteYear {
+    let (site, place) = (&apiary.site, yard::place(&apiary.site));
+    let (from, zone) = (season_start(as_of, site.latitude), TimeZone::get(&site.zone).unwrap());
+    let year = generate(place, &Climate::at(place).unwrap(), &zone, from, 24 * 366, paths, seed).unwrap();
+    SiteYear::of(site, &year, from, &Triggers::shipped().unwrap())
+}
+
+/// The windows of it, without the colonies.
+pub(crate) fn site_windows(apiary: &Apiary, as_of: Date, paths: usize, seed: u64) -> JobsAnswer {
+    let (year, triggers) = (&site_year(apiary, as_of, paths, seed), &Triggers::shipped().unwrap());
+    jobs(&JobsQuestion { apiary, year, as_of, colonies: None, triggers, system: System::Metric })
 }
 
 /// Where its colonies stand on a day.
