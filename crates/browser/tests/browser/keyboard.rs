@@ -53,20 +53,44 @@ fn a_round_is_kept_with_the_keyboard_alone() -> Result<()> {
     })
 }
 
+/// Tabs from the top of a page within which its main action is reached.
+const TO_THE_MAIN_ACTION: usize = 12;
+
+#[test]
+fn the_main_action_of_a_page_is_twelve_tabs_from_its_top_at_most() -> Result<()> {
+    let server = Server::demo()?;
+    let hives = server.colonies()?;
+    let (_, hungry) = hives.into_iter().find(|(name, _)| name == "Juniper").unwrap_or_default();
+    walk("keyboard-main", &server, Form::DeskLight, async |browser| {
+        let hive = format!("/hive/{hungry}");
+        let round = "[name='0.dead']";
+        for (page, action) in
+            [("/", "button.main"), (hive.as_str(), "button.main"), ("/round", round), ("/begin", "form input")]
+        {
+            browser.go_settled(page).await?;
+            press(browser, Key::Tab).await?;
+            press(browser, Key::Enter).await?;
+            let tabs = 2 + tab_to(browser, &format!("main {action}")).await?;
+            ensure!(tabs <= TO_THE_MAIN_ACTION, "{page}: {action} is {tabs} tabs away");
+        }
+        Ok(())
+    })
+}
+
 async fn press(browser: &Browser<'_>, key: Key) -> Result<()> {
     Ok(browser.driver.action_chain().send_keys(key).perform().await?)
 }
 
-/// Tabs on until an element has the focus; each stop on the way must be seen to have it.
-async fn tab_to(browser: &Browser<'_>, selector: &str) -> Result<()> {
-    for _ in 0..MOST_STEPS {
+/// Tabs on until an element has the focus, and tells how often; each stop on the way must be seen to have it.
+async fn tab_to(browser: &Browser<'_>, selector: &str) -> Result<usize> {
+    for step in 1..=MOST_STEPS {
         press(browser, Key::Tab).await?;
         let stop = focused(browser).await?;
         ensure!(stop["seen"] == true, "the focus is not to be seen at {stop}");
         let is_there =
             browser.run("return document.activeElement.matches(arguments[0])", vec![selector.into()]).await?;
         if is_there == true {
-            return Ok(());
+            return Ok(step);
         }
     }
     bail!("{selector} is not reached in {MOST_STEPS} steps")
