@@ -11,7 +11,7 @@ use snowhum_apiary::split_entries;
 use snowhum_units::{Kelvin, Kilogram, Range};
 use snowhum_winter::{Daily, Environment, HiveDaily, Trajectory, cluster_in};
 
-use crate::answer::{ColonyPlan, PlanAnswer};
+use crate::answer::{ColonyPlan, OpenDates, PlanAnswer};
 use crate::now::{ColonyNow, CourseDay, Evidence, Ground, NowAnswer, NowQuestion};
 use crate::plan::{Base, PlanQuestion, run_once};
 use crate::seasons::on_day;
@@ -77,6 +77,8 @@ pub struct HiveFilm {
     pub noted: Vec<FilmNote>,
     /// Chance of being alive in spring, as foretold in autumn.
     pub foretold_alive: f64,
+    /// When food within reach runs out, as foretold in autumn.
+    pub foretold_runs_out: OpenDates,
     /// How long food within reach lasts, as foretold in autumn, in words.
     pub foretold_food: String,
     /// Chance of being alive on the day asked about.
@@ -250,6 +252,7 @@ fn hive_film(
         noted: colony.evidence.iter().rev().filter_map(note).collect(),
         days,
         foretold_alive: planned.alive_in_spring,
+        foretold_runs_out: planned.runs_out,
         foretold_food: planned.food_lasts(),
         alive: colony.alive,
         alive_fed_queenright: colony.alive_fed_queenright,

@@ -45,7 +45,7 @@ pub struct Outside {
     pub snow: Metre,
 }
 
-/// What is held of an hour, a row of all paths each, in the order of [`Rows`].
+/// What is held of an hour: a row of all paths each, in this order.
 #[derive(Debug, Clone, Copy)]
 enum Kind {
     Air,
@@ -159,7 +159,8 @@ impl Environment {
     /// ensemble holds a multiple of 32 paths or a single one.
     #[must_use]
     pub fn yard(ensemble: &Ensemble, place: Place, shelter: YardShelter, first_day: Date) -> Self {
-        let paths = ensemble.paths.len().max(1).div_ceil(LANES) * LANES;
+        let given = ensemble.paths.len();
+        let paths = given.max(1).div_ceil(LANES) * LANES;
         let hours = ensemble.hours();
         let pressure = ensemble.paths.first().and_then(|path| path.pressure.first()).copied();
         let pressure = pressure.unwrap_or(Pascal::new(101_325.0));
@@ -167,10 +168,13 @@ impl Environment {
         let hour = |(hour, rows): (usize, &mut [f32])| {
             let middle = ensemble.start.as_second() + 3_600 * hour as i64 + 1_800;
             let beam = Beam::of(sun::position(middle, place.latitude, place.longitude).unwrap_or(SUN_DOWN), shelter);
-            for (at, path) in ensemble.paths.iter().cycle().take(paths).enumerate() {
+            for (at, path) in ensemble.paths.iter().enumerate() {
                 for (kind, value) in beam.outside(path, hour, pressure).into_iter().enumerate() {
                     rows[kind * paths + at] = value;
                 }
+            }
+            for row in rows.chunks_exact_mut(paths) {
+                (given..paths).for_each(|at| row[at] = row[at - given]);
             }
         };
         rows.values.par_chunks_exact_mut(KINDS * paths).enumerate().with_min_len(24).for_each(hour);

@@ -51,7 +51,8 @@ fn every_figure_of_the_film_is_one_of_the_plan_or_of_the_present() {
     let thousandths = |chance: f64| (chance * 1_000.0).round();
     for (hive, (planned, colony)) in film.hives.iter().zip(plan.colonies.iter().zip(&now.colonies)) {
         assert_eq!((&hive.name, hive.foretold_alive), (&planned.name, planned.alive_in_spring));
-        assert_eq!((&hive.foretold_food, hive.alive), (&planned.food_lasts(), colony.alive));
+        assert_eq!((hive.foretold_runs_out, hive.alive), (planned.runs_out, colony.alive));
+        assert_eq!(hive.foretold_food, planned.food_lasts());
         let stands = &hive.days[today];
         if colony.seen_dead {
             assert_eq!((stands.alive, stands.food_kg), (0.0, None), "{}", hive.name);

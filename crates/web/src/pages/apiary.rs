@@ -198,16 +198,15 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
 /// What doing all of it changes; nothing where nothing is to be done.
 fn worth(now: &NowAnswer, at: usize) -> Markup {
     html! {
-        @if let Some(chances) = now.first.colonies.get(at).and_then(chances) {
-            p { span class="label" { "Well in " (now.looks_to.goal()) } " " (chances) }
-            (hundred(now, at))
+        @if let Some(shares) = now.first.colonies.get(at).and_then(shares) {
+            p { span class="label" { "Well in " (now.looks_to.goal()) } " " (told(shares)) }
+            (hundred(shares))
         }
     }
 }
 
 /// A bar of a hundred hives: solid those well as it stands, framed those well if all is done. Its words stand above it.
-fn hundred(now: &NowAnswer, at: usize) -> Markup {
-    let Some((not, done)) = now.first.colonies.get(at).and_then(shares) else { return html! {} };
+fn hundred((not, done): (f64, f64)) -> Markup {
     let width = |share: f64| format!("{:.0}", 100.0 * share);
     html! {
         svg class="hundred" viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true" {
@@ -225,8 +224,11 @@ fn shares(first: &ColonyFirst) -> Option<(f64, f64)> {
 
 /// How many of a hundred are well as it stands and if all is done; none where nothing is to be done.
 pub(super) fn chances(first: &ColonyFirst) -> Option<Markup> {
-    let (not, done) = shares(first)?;
-    Some(html! { (hives(not)) " of 100 now, " strong { (hives(done)) } " if done." })
+    shares(first).map(told)
+}
+
+fn told((not, done): (f64, f64)) -> Markup {
+    html! { (hives(not)) " of 100 now, " strong { (hives(done)) } " if done." }
 }
 
 /// What comes after the first thing; none where nothing does.
