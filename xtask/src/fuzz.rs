@@ -41,6 +41,11 @@ fn fuzzer(target: &str, minutes: u64) -> Command {
     command.arg(format!("{FOUND}/{target}")).arg(format!("corpus/{target}"));
     command.arg("--").arg(format!("-max_total_time={}", 60 * minutes)).args(["-timeout=60", "-print_final_stats=1"]);
     command.arg(format!("-runs={MOST}"));
+    if target == "database" {
+        // A file's thread is let go when the file is closed and ends a little later: what it still holds is no leak. One
+        // that grows is found by the fuzzer's bound on memory.
+        command.arg("-detect_leaks=0");
+    }
     command
 }
 

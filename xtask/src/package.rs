@@ -40,24 +40,33 @@ fn make() -> Result<PathBuf> {
     stage::common(&program, &release)?;
     pack(host, &program, &release)?;
     let mut missing = Vec::new();
+    let mut made: Vec<&str> = Vec::new();
     for target in others {
-        println!("== {}", target.triple);
+        if made.contains(&target.machine) {
+            continue;
+        }
+        println!("== {}, {:?}", target.triple, target.linking);
         match compile::build(target, &release) {
-            Ok(Outcome::Built(program)) => pack(target, &program, &release)?,
-            Ok(Outcome::Missing(what)) => missing.push((target.triple, what)),
+            Ok(Outcome::Built(program)) => {
+                pack(target, &program, &release)?;
+                made.push(target.machine);
+            }
+            Ok(Outcome::Missing(what)) => missing.push((target, what)),
             // What fails for another kind of machine withholds nothing from this one's.
-            Err(error) if target.runner.is_some() => missing.push((target.triple, format!("{error:#}"))),
+            Err(error) if target.runner.is_some() => missing.push((target, format!("{error:#}"))),
             Err(error) => return Err(error),
         }
     }
     let sealed = seal::seal(&release)?;
     println!("\n== {}", release.out.strip_prefix(house::root()).unwrap_or(&release.out).display());
     sealed.iter().for_each(|line| println!("{line}"));
-    missing.iter().for_each(|(triple, what)| println!("not made for {triple}: {what}"));
+    for (target, what) in missing {
+        println!("not made for {}, {:?}: {what}", target.triple, target.linking);
+    }
     Ok(release.out)
 }
 
 fn pack(target: &Target, program: &Path, release: &Release) -> Result<()> {
     stage::program(program, release)?;
-    if target.is_static { archive::pack(target, release) } else { deb::pack(target, release) }
+    if target.linking.is_static() { archive::pack(target, release) } else { deb::pack(target, release) }
 }

@@ -13,8 +13,8 @@ pub(super) struct Target {
     pub(super) triple: &'static str,
     /// As in the names of archives.
     pub(super) machine: &'static str,
-    /// Linked with everything it needs, against musl.
-    pub(super) is_static: bool,
+    /// How the C library comes to the program.
+    pub(super) linking: Linking,
     /// Runs its programs on this machine, where that is not of its kind.
     pub(super) runner: Option<&'static str>,
     /// The C compiler, which links as well.
@@ -23,12 +23,31 @@ pub(super) struct Target {
     pub(super) installed_by: &'static str,
 }
 
-/// First the machine that packages are made on.
-pub(super) const TARGETS: [Target; 3] = [
+/// How the C library comes to a program.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Linking {
+    /// GNU's, loaded as the program starts.
+    Loaded,
+    /// musl's, linked in: the program loads nothing.
+    WithMusl,
+    /// GNU's, linked in: names of hosts alone are looked up by what the system has of it.
+    WithGnu,
+}
+
+impl Linking {
+    /// Whether the program starts on any Linux.
+    pub(super) fn is_static(self) -> bool {
+        self != Self::Loaded
+    }
+}
+
+/// First the machine that packages are made on. Of two for one kind of machine and as archives, the later is made where
+/// the earlier cannot be.
+pub(super) const TARGETS: [Target; 4] = [
     Target {
         triple: "x86_64-unknown-linux-gnu",
         machine: "x86_64",
-        is_static: false,
+        linking: Linking::Loaded,
         runner: None,
         compiler: "gcc",
         installed_by: "apt-get install gcc",
@@ -36,15 +55,23 @@ pub(super) const TARGETS: [Target; 3] = [
     Target {
         triple: "x86_64-unknown-linux-musl",
         machine: "x86_64",
-        is_static: true,
+        linking: Linking::WithMusl,
         runner: None,
         compiler: "musl-gcc",
         installed_by: "apt-get install musl-tools",
     },
     Target {
+        triple: "x86_64-unknown-linux-gnu",
+        machine: "x86_64",
+        linking: Linking::WithGnu,
+        runner: None,
+        compiler: "gcc",
+        installed_by: "apt-get install gcc",
+    },
+    Target {
         triple: "aarch64-unknown-linux-musl",
         machine: "aarch64",
-        is_static: true,
+        linking: Linking::WithMusl,
         runner: Some("qemu-aarch64-static"),
         compiler: "aarch64-linux-gnu-gcc",
         installed_by: "apt-get install gcc-aarch64-linux-gnu",
@@ -84,7 +111,7 @@ pub(super) fn build(target: &Target, release: &Release) -> Result<Outcome> {
              rustc-web, cargo-web and rust-web-src"
         )));
     };
-    let musl = match target.is_static.then(|| Musl::of(target, release)).transpose()? {
+    let musl = match (target.linking == Linking::WithMusl).then(|| Musl::of(target, release)).transpose()? {
         Some(Err(missing)) => return Ok(Outcome::Missing(missing)),
         Some(Ok(musl)) => Some(musl),
         None => None,
@@ -97,7 +124,7 @@ pub(super) fn build(target: &Target, release: &Release) -> Result<Outcome> {
         }
     }
     house::pass(&mut cargo)?;
-    Ok(Outcome::Built(release.build().join(target.triple).join("release").join("snowhum")))
+    Ok(Outcome::Built(release.build_of(target).join(target.triple).join("release").join("snowhum")))
 }
 
 impl Rust {
@@ -134,14 +161,17 @@ impl Rust {
             });
         }
         cargo.env("CARGO", &self.cargo);
-        cargo.args(["--target", target.triple, "--target-dir"]).arg(release.build());
+        cargo.args(["--target", target.triple, "--target-dir"]).arg(release.build_of(target));
         if self.from_source {
             cargo.arg("-Zbuild-std=std,panic_unwind").env("RUSTC_BOOTSTRAP", "1");
         }
-        let places = self.places();
+        let mut flags = told(&self.places(), "--remap-path-prefix=");
+        if target.linking == Linking::WithGnu {
+            flags.push("-Ctarget-feature=+crt-static".to_owned());
+        }
         let names = target.triple.replace('-', "_");
         cargo
-            .env("CARGO_ENCODED_RUSTFLAGS", told(&places, "--remap-path-prefix=").join("\x1f"))
+            .env("CARGO_ENCODED_RUSTFLAGS", flags.join("\x1f"))
             .env("CFLAGS", self.c_words(&[]))
             .env(format!("CC_{names}"), target.compiler)
             .env(format!("CARGO_TARGET_{}_LINKER", names.to_uppercase()), target.compiler)

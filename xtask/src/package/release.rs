@@ -1,5 +1,6 @@
 //! What a release is of: a version, the moment of its last commit, and where its files come to lie.
 
+use super::compile::{Linking, Target};
 use crate::house;
 use anyhow::{Context, Result};
 use serde_json::Value;
@@ -45,6 +46,14 @@ impl Release {
     /// Where cargo builds for packages.
     pub(super) fn build(&self) -> PathBuf {
         self.out.join("build")
+    }
+
+    /// Where cargo builds for one of them: what is linked in another way lies apart.
+    pub(super) fn build_of(&self, target: &Target) -> PathBuf {
+        match target.linking {
+            Linking::Loaded | Linking::WithMusl => self.build(),
+            Linking::WithGnu => self.build().join("static"),
+        }
     }
 
     /// Takes away what an earlier run left, but for what cargo built.

@@ -44,7 +44,12 @@ fn all(folder: &Path) -> Result<()> {
     let bare = Bare::make(&folder.join("bare"))?;
     tries_the_seal(&packages)?;
     let answers = bare.tries_the_debian_package(&packages)?;
-    for target in TARGETS.iter().filter(|target| target.is_static) {
+    let mut tried: Vec<&str> = Vec::new();
+    for target in TARGETS.iter().filter(|target| target.linking.is_static()) {
+        if tried.contains(&target.machine) {
+            continue;
+        }
+        tried.push(target.machine);
         match (found(&packages, &format!("-{}-linux-static.tar.gz", target.machine))?, target.runner) {
             (Some(archive), None) => tries_the_archive(&archive, &bare, folder, &answers)?,
             (Some(archive), Some(runner)) => tries_elsewhere(&archive, runner, folder, &answers)?,

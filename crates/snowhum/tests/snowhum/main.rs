@@ -6,6 +6,7 @@ mod first;
 mod indoors;
 mod jobs;
 mod lan;
+mod maths;
 mod northway;
 mod note;
 mod season;
