@@ -366,12 +366,9 @@ impl FilmHiveDay {
 }
 
 fn told(out: &mut String, at: usize, hive: &FilmHive) {
-    let _ = write!(out, "<h3>{}</h3>", cell(&hive.name));
+    let _ = write!(out, "<details><summary>{}</summary>", cell(&hive.name));
     paragraph(out, "", &hive.foretold);
     hive.came.iter().for_each(|says| paragraph(out, "", says));
-    if hive.notes.is_empty() {
-        return;
-    }
     let _ = write!(out, "<ol data-notes=\"{at}\">");
     for note in &hive.notes {
         let _ = write!(
@@ -383,7 +380,7 @@ fn told(out: &mut String, at: usize, hive: &FilmHive) {
             cell(&note.moved)
         );
     }
-    out.push_str("</ol>");
+    out.push_str("</ol></details>");
 }
 
 fn rectangle(out: &mut String, class: &str, more: &str, [x, y, width, height]: [f64; 4]) {

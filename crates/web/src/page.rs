@@ -120,6 +120,11 @@ pub(crate) fn in_own_words(view: &View, page: Markup) -> Markup {
     PreEscaped(labelled(&spoken(&page.into_string(), speech, &own_words(&view.apiary, speech))))
 }
 
+/// What is a tap down, and open on paper; nothing where nothing is.
+pub(crate) fn folded(title: &str, body: &Markup) -> Markup {
+    html! { @if !body.0.is_empty() { details class="folded" { summary { (title) } (body) } } }
+}
+
 /// A page that says nothing of the yard.
 pub(crate) fn bare(title: &str, body: &Markup) -> Markup {
     html! {
@@ -172,7 +177,7 @@ fn foot(view: &View) -> Markup {
             (age(view))
             p id="waiting" role="status" hidden {}
             p class="small ways" {
-                a href="/source" { "Where the figures come from" }
+                a href="/source" { "Sources" }
                 @if view.visitor.may_write() {
                     a href="/settings" { "Settings" }
                     a href="/api" { "For programs" }
@@ -194,12 +199,12 @@ pub(crate) fn age(view: &View) -> Markup {
             @if let Some(standing) = &view.standing {
                 @let at = standing.at.to_zoned_datetime(view.now.time_zone().clone());
                 @let of = standing.present.now.as_of;
-                p {
+                p class="small" {
                     "Estimate for " strong { (day(of)) " " (of.year()) } ", computed at "
-                    time datetime=(standing.at.to_string()) { (at.strftime("%H:%M:%S").to_string()) } "."
+                    time datetime=(standing.at.to_string()) { (at.strftime("%H:%M:%S").to_string()) } ", on "
+                    (standing.present.now.weather.source) "."
                     @if view.is_behind { " " em { "Something newer is stored; the next estimate is being computed." } }
                 }
-                p class="small" { "It stands on " (standing.present.now.weather.source) "." }
                 @for far in &standing.present.now.weather.far { p class="small caution" { (far.says) } }
             } @else if view.trouble.is_none() {
                 p { em { "The first estimate is being computed. This page looks again by itself." } }

@@ -152,10 +152,7 @@ impl NextRound {
         let Some(on) = self.on else {
             let doubt =
                 if self.doubt < 0.01 { "less than one".to_owned() } else { format!("{:.0}", 100.0 * self.doubt) };
-            return format!(
-                "nothing to learn from outside in the week ahead: at no hour of it would a look tell much of whether a hive \
-                 lives (in doubt are {doubt} in 100 at most)"
-            );
+            return format!("no look from outside would tell much this week (in doubt are {doubt} in 100 at most)");
         };
         let air = Kelvin::from_celsius(self.air_c).show(system, 0);
         format!("{} about {}:00, at {air}: {}", day(on), self.hour, self.hives())

@@ -13,6 +13,7 @@ fn a_newcomer_begins_a_yard_with_four_facts_a_hive() -> Result<()> {
         browser.follow("a[href='/begin']").await?;
         browser.fill("#name", "Alder's \"Row\" <b>").await?;
         browser.choose("#town", "Kuopio").await?;
+        browser.tap("fieldset details:has([name='0.lid']) > summary").await?;
         let lid = "label:has([name='0.lid'][value='foam 50 mm'])";
         browser.tap(lid).await?;
         browser.becomes("return document.querySelector('.dressed').textContent.includes('foam 50\u{a0}mm')").await?;

@@ -23,6 +23,8 @@ fn a_note_is_kept_with_the_keyboard_alone() -> Result<()> {
         tab_to(browser, &format!("main li a[href='/hive/{id}']:not(.small-hive)")).await?;
         browser.arrives(async || press(browser, Key::Enter).await).await?;
         browser.reads(&name).await?;
+        tab_to(browser, ".walk a[href='#note']").await?;
+        press(browser, Key::Enter).await?;
         tab_to(browser, "#line").await?;
         browser.driver.action_chain().send_keys("hum=heard by ear").perform().await?;
         browser.arrives(async || press(browser, Key::Enter).await).await?;

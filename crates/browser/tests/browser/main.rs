@@ -7,6 +7,7 @@ mod every_page;
 mod guide;
 mod headings;
 mod keyboard;
+mod length;
 mod load;
 mod many;
 mod notes;

@@ -12,6 +12,7 @@ fn a_note_is_changed_and_taken_back_and_every_version_stays() -> Result<()> {
     let hive = format!("/hive/{}", server.colonies()?[0].1);
     walk("notes", &server, Form::DeskLight, async |browser| {
         browser.go_settled(&hive).await?;
+        browser.tap(".walk a[href='#note']").await?;
         browser.fill("#line", "dead=41 on snow; hum=heard by ear").await?;
         browser.follow(&format!("form[action='{hive}/note'] button.main")).await?;
         browser.reads("41 on snow").await?;

@@ -2,7 +2,6 @@
 
 use axum::extract::State;
 use maud::{Markup, html};
-use snowhum_advice::LooksTo;
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::verdict::{ColonyFirst, ColonyVerdict, Urgency};
 use snowhum_advice::words::{day, hives, in_hundred};
@@ -13,9 +12,9 @@ use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
 use crate::frame;
-use crate::page::{Place, page};
+use crate::page::{Place, folded, page};
 use crate::view::{Asked, View};
-use crate::words::{both_ways, capital, date, mass, masses, weekday};
+use crate::words::{capital, date, weekday};
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
@@ -51,7 +50,7 @@ fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
 fn first_visit(view: &View) -> Markup {
     html! {
         p class="first-visit no-print" {
-            "The lid is shut until spring. See what goes on beneath it, and what you can still do."
+            "The lid is shut until spring. See what goes on beneath it."
             @if view.visitor.may_write() { " " a href="/begin" { "Begin your own yard" } "." }
             @if view.visitor.may_open("/normal") { " Dead bees on the snow? " a href="/normal" { "Is this normal?" } }
         }
@@ -186,10 +185,6 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
                     p { span class="label" { "Food" } " " (capital(&colony.food_lasts(to))) "." }
                     @if let Some(next) = next(now, at, system) { p { span class="label" { "Next" } " " (next) } }
                 }
-                details {
-                    summary { "Figures" }
-                    (figures(colony, to, system))
-                }
             }
         }
     }
@@ -228,42 +223,14 @@ pub(super) fn chances(first: &ColonyFirst) -> Option<Markup> {
 }
 
 fn told((not, done): (f64, f64)) -> Markup {
-    html! { (hives(not)) " of 100 now, " strong { (hives(done)) } " if done." }
+    let (not, done) = (hives(not), hives(done));
+    html! { (not) " of 100" @if not == done { "." } @else { " now, " strong { (done) } " if done." } }
 }
 
 /// What comes after the first thing; none where nothing does.
 fn next(now: &NowAnswer, at: usize, system: System) -> Option<Markup> {
     let step = now.first.colonies.get(at)?.steps.get(1)?;
     Some(html! { (capital(&step.words(system))) "." })
-}
-
-fn figures(colony: &ColonyNow, to: LooksTo, system: System) -> Markup {
-    html! {
-        dl {
-            @if colony.seen_dead {
-                dt { "Alive" } dd { "Seen dead." }
-            } @else if colony.is_gone() {
-                dt { "Alive" } dd { "Watched no more." }
-            } @else {
-                dt { "Alive today" } dd { (both_ways(colony.alive, "are alive", "are not")) ". " (why("signs")) }
-                dt { @match to { LooksTo::Spring => "In spring", LooksTo::WithoutFlow(_) => { "To " (to.goal()) } } }
-                dd { (both_ways(colony.alive_fed_queenright, "are alive, fed and queenright", "are not")) "." }
-                @if let Some(total) = &colony.stores_kg.total {
-                    dt { "Food" }
-                    dd {
-                        (masses(total, system)) "."
-                        @if let Some(reach) = &colony.stores_kg.reachable {
-                            " Within reach " (mass(reach.p50, system)) "."
-                        }
-                    }
-                }
-                @if let Some(bees) = &colony.bees {
-                    dt { "Bees" }
-                    dd { "about " (crate::words::bees(bees.p50)) " (" (crate::words::bees(bees.p10)) " to " (crate::words::bees(bees.p90)) ")." }
-                }
-            }
-        }
-    }
 }
 
 /// Where figures of a kind come from.
@@ -275,12 +242,6 @@ fn ahead(view: &View, now: &NowAnswer) -> Markup {
     let days = view.standing.as_ref().map(|standing| standing.present.days.as_slice()).unwrap_or_default();
     html! {
         section class="ahead" {
-            @if !days.is_empty() {
-                div {
-                (draw::figure(&draw::days(days, view.settings.system), "days"))
-                p class="small" { "The middle of the weather paths the estimate walks, not a forecast unless a forecast was given. Wind is that of open country 10 m up, as forecasts tell it; less of it reaches the hives." }
-                }
-            }
             dl {
                 dt { "Flight day" }
                 dd {
@@ -297,8 +258,12 @@ fn ahead(view: &View, now: &NowAnswer) -> Markup {
                 dt { "Go and look" }
                 dd { (capital(&now.next_round.says(view.settings.system))) "." }
                 dt { "The lid, tomorrow at one" }
-                dd { (now.lid.says) " " span class="small" { (now.lid.other_school) } }
+                dd { (now.lid.says) }
             }
+            @if !days.is_empty() { (folded("The coming days", &html! {
+                (draw::figure(&draw::days(days, view.settings.system), "days"))
+                p class="small" { "The middle of the weather paths the estimate walks, not a forecast unless a forecast was given. Wind is that of open country 10 m up." }
+            })) }
         }
     }
 }

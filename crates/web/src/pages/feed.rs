@@ -16,7 +16,7 @@ use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::frame;
-use crate::page::{Place, page};
+use crate::page::{Place, folded, page};
 use crate::sent::shortened;
 use crate::view::{Asked, View};
 use crate::words::{capital, date, mass};
@@ -100,16 +100,23 @@ fn yard(view: &View, plan: &PlanAnswer, list: &Shopping) -> Markup {
         p class="lede" { "What the yard was short of on " (day(plan.as_of)) ", so that 9 in 10 such hives come to spring with food in reach." }
         (shopping(list, days_left(view, plan, list), system))
         @if !list.hives.is_empty() && (list.too_late_for_syrup || !is_past(view, plan)) {
-            section {
-                h2 { "Labels for the roofs" }
-                div class="papers labels" { @for hive in &list.hives { (label(hive, list, hazard, system)) } }
-            }
+            (folded("Labels for the roofs", &html! { div class="papers labels" { @for hive in &list.hives { (label(hive, list, hazard, system)) } } }))
         }
     }
 }
 
 /// What to buy, and which hive gets it.
-pub(super) fn shopping(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
+fn shopping(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
+    html! {
+        (to_buy(list, days_left, system))
+        @if !list.hives.is_empty() {
+            div class="wide" tabindex="0" role="region" aria-label="Food for each hive" { (table(list, system)) }
+        }
+    }
+}
+
+/// What to buy.
+pub(super) fn to_buy(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
     html! {
         @if let Some(says) = list.unfed_say() { p { (says) } }
         @if list.hives.is_empty() {
@@ -130,7 +137,6 @@ pub(super) fn shopping(list: &Shopping, days_left: Option<i64>, system: System) 
                     " of the stores that are short; each frame is counted once."
                 }
             }
-            div class="wide" tabindex="0" role="region" aria-label="Food for each hive" { (table(list, system)) }
         }
     }
 }
@@ -242,30 +248,26 @@ fn knowledge(apiary: &Apiary, system: System) -> Markup {
     let winter = answer(apiary, Season::Winter);
     html! {
         @if let (Some(autumn), Some(winter)) = (&autumn, &winter) {
-            section {
-                h2 { "Cups are not kilograms" }
+            (folded("Cups are not kilograms", &html! {
                 p { "Poured sugar is lighter than water, so cups make thinner syrup than the same figures by weight." }
                 ul { @for cups in &autumn.by_volume {
                     li { (cups.volumes) " by cups is " (format!("{:.2}", cups.sugar_per_water_by_weight)) ":1 by weight, " (format!("{:.0}", cups.sugar_percent)) " % sugar, not " (format!("{:.0}", cups.meant_percent)) " %." }
                 } }
                 p { (autumn.syrup_says) }
                 p { "1:1 is for spring, once bees fly every day and carry in." }
-            }
-            section {
-                h2 { "A slab over the bees" }
+            }))
+            (folded("A slab over the bees", &html! {
                 p { "Laid " (SLAB.show(system, 0)) " thick over the whole of a " (winter.hive) " box:" }
                 ul { @for solid in &winter.solid { @if let Some(kg) = solid.slab_kg {
                     li { (capital(&solid.what)) ": " (mass(kg, system)) ", feeding as much as " (mass(solid.slab_stores_kg.unwrap_or(0.0), system)) " of honey." }
                 } } }
-            }
-            section {
-                h2 { "Before you feed" }
+            }))
+            (folded("Before you feed", &html! {
                 ul class="evidence" { @for say in each_once(&autumn.say, &winter.say) { li { (say) } } }
-            }
-            section {
-                h2 { "Not to be fed" }
+            }))
+            (folded("Not to be fed", &html! {
                 ul { @for never in &autumn.never { li { (capital(&never.what)) ": " (never.why) "." } } }
-            }
+            }))
             section class="caution" { @for caution in each_once(&autumn.cautions, &winter.cautions) { p { (caution) } } }
         }
     }

@@ -12,13 +12,13 @@ use snowhum_advice::words::day;
 use snowhum_picture::{FigureScale, FigureScales};
 use snowhum_units::System;
 
-use super::feed::{days_left, shopping, stood};
+use super::feed::{days_left, stood, to_buy};
 use super::questions::heard;
 use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
 use crate::frame;
-use crate::page::{Place, page};
+use crate::page::{Place, folded, page};
 use crate::pages::apiary::chip;
 use crate::view::{Asked, View};
 use crate::words::{both_ways, capital, mass};
@@ -57,14 +57,11 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
                 @if let Some(colony) = plan.colonies.get(at) { (told(view, (one, colony), first(view, plan, at), at)) }
             }
         }
-        section {
-            h2 { "The yard" }
-            ul class="evidence" { @for say in &fit.say { li { (say) } } }
-        }
+        (folded("The yard's last days", &html! { ul class="evidence" { @for say in &fit.say { li { (say) } } } }))
         section {
             h2 { "To buy" }
-            (shopping(&fit.shopping, days_left(view, plan, &fit.shopping), view.settings.system))
-            p { a href="/feed" { "How to feed it, and labels for the roofs" } "." }
+            (to_buy(&fit.shopping, days_left(view, plan, &fit.shopping), view.settings.system))
+            p { a href="/feed" { "Which hive gets what, and how" } "." }
         }
         (heard("/fit"))
     }
@@ -84,13 +81,23 @@ fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&Co
                 h2 { (fit.name) " " @if let Some(first) = first { (chip(view, &first.verdict)) } }
                 @if let Some(first) = first { (due(first, system)) }
                 @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite)) }
-                ul { @for reason in &fit.verdict.reasons { li { (capital(reason)) "." } } }
-                @for say in &fit.say { p { (say) } }
+                @let (first, others) = fit.verdict.reasons.split_at(1.min(fit.verdict.reasons.len()));
+                @for reason in first { p { (capital(reason)) "." } }
                 @if let Some(over) = &colony.over_rule { p { span class="label" { "Food" } " " (capital(&over.says)) "." } }
+                @if !others.is_empty() || !fit.say.is_empty() {
+                    details {
+                        summary { "Why" }
+                        ul { @for reason in others { li { (capital(reason)) "." } } }
+                        @for say in &fit.say { p { (say) } }
+                    }
+                }
+            }
+            details class="open-on-desk" {
+                summary { "Six scales, and says who" }
+                (draw::figure(&plate(fit, system), &format!("fit{at}")))
                 (looks(fit))
                 (ranges(fit))
             }
-            (draw::figure(&plate(fit, system), &format!("fit{at}")))
         }
     }
 }
@@ -98,9 +105,10 @@ fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&Co
 /// What is to be done for a colony, the first first, and what it is short of.
 fn due(first: &ColonyFirst, system: System) -> Markup {
     html! {
-        p class="about" { (capital(&first.says(system))) "." }
         @if first.steps.len() > 1 {
             ol class="ranked" { @for step in &first.steps { li { (capital(&step.words(system))) "." } } }
+        } @else {
+            p class="about" { (capital(&first.says(system))) "." }
         }
         @if first.short_kg >= WORTH_FEEDING.get() {
             p { span class="label" { "Food" } " " (half_kilograms(first.short_kg, system)) " of stores short." }
@@ -145,7 +153,7 @@ fn ranges(fit: &ColonyFit) -> Markup {
 fn united(uniting: &Uniting, is_verdict: bool) -> Markup {
     html! {
         @if uniting.advised {
-            details open[is_verdict] {
+            details {
                 summary { (if is_verdict { "How the two are put together" } else { "If you would rather unite it" }) }
                 ol class="ranked" { @for step in &uniting.steps { li { (capital(step)) "." } } }
                 @if let Some(carried) = &uniting.carried {

@@ -15,7 +15,7 @@ use super::{action, apiary, dead, done, lifting, note_form, signs};
 use crate::app::App;
 use crate::draw::{self, Parts};
 use crate::fault::Fault;
-use crate::page::{Place, page};
+use crate::page::{Place, folded, page};
 use crate::view::{Asked, View};
 use crate::words::{both_ways, capital};
 
@@ -97,18 +97,15 @@ fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow
         (signs::list(view, colony, Some(now), further.all_notes))
         @if !now.is_gone() {
             (folded("What to do, and its worth", &action::actions(now, &answer.currency)))
-            (folded("Alive today?", &chance(now)))
         }
-        @if let Some(found) = dead_found(now) { (folded("Dead bees found", &found)) }
+        (folded(if now.is_gone() { "Dead bees found" } else { "Alive today? Dead bees found" }, &html! {
+            @if !now.is_gone() { (chance(now)) }
+            @if let Some(found) = dead_found(now) { (found) }
+        }))
         @if !now.is_gone() { (folded("What the next look should show", &expectations(now, view.settings.system))) }
         (folded("Before you lift or open it", &lifting::before_lifting(view, at)))
         (figures(view, at))
     }
-}
-
-/// What is a tap down; nothing where nothing is.
-fn folded(title: &str, body: &Markup) -> Markup {
-    html! { @if !body.0.is_empty() { details class="folded" { summary { (title) } (body) } } }
 }
 
 /// Why it is so, and what doing it changes.
@@ -146,8 +143,13 @@ fn food(view: &View, colony: &Colony, answer: &NowAnswer, at: usize) -> Markup {
             h2 { "Food" }
             p { (capital(&now.food_lasts(answer.looks_to))) "." }
             @if let Some(body) = &now.food_body { p { (capital(&body.says)) "." } }
-            @if let Some(plate) = draw::food(answer, at, view.settings.system) { (draw::figure(&plate, "food")) }
-            @if !noted.is_empty() { p { span class="label" { "Noted" } " " (noted.join("; ")) "." } }
+            @if let Some(plate) = draw::food(answer, at, view.settings.system) {
+                details class="open-on-desk" {
+                    summary { "Day by day" }
+                    (draw::figure(&plate, "food"))
+                    @if !noted.is_empty() { p { span class="label" { "Noted" } " " (noted.join("; ")) "." } }
+                }
+            }
             @if colony.quick_start { p class="small" { "Known in words alone: weigh it, and the fan narrows." } }
         }
     }

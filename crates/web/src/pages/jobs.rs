@@ -15,7 +15,7 @@ use crate::app::App;
 use crate::draw;
 use crate::fault::Fault;
 use crate::frame;
-use crate::page::{Place, page};
+use crate::page::{Place, folded, page};
 use crate::pages::apiary::chip;
 use crate::view::View;
 use crate::words::capital;
@@ -59,62 +59,93 @@ pub(crate) fn told(app: &App, windows: &JobsAnswer) -> JobsAnswer {
 fn body(view: &View, answer: &JobsAnswer) -> Markup {
     let due = |due: Due| answer.windows.iter().filter(move |window| window.due == due);
     html! {
-        @if !answer.hives.is_empty() {
+        @let waiting: Vec<_> = answer.hives.iter().filter(|hive| hive.verdict.first.is_some()).collect();
+        @if !waiting.is_empty() {
             ul class="evidence" {
-                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (capital(&hive.says)) "." } }
+                @for hive in waiting { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (capital(&hive.says)) "." } }
             }
         }
-        p class="lede" {
-            @match due(Due::Now).count() {
-                0 => "No date of the yard's year is due today.",
-                1 => "One thing of the yard's year has its time now.",
-                many => { (many) " things of the yard's year have their time now." }
-            }
-        }
-        p { "Dates are this site's own, from many winters of its weather. Of a deadline the first date is the safe one." }
         p class="ways no-print" { a href="/jobs.ics" { "Take them into your calendar" } a href="/spring" { "First look in spring" } }
-        @for (kind, title) in [(Due::Now, "Due now"), (Due::Soon, "Within a month")] {
-            @if due(kind).next().is_some() {
-                h2 { (title) }
-                ul class="actions papers" { @for window in due(kind) { (whole(window, answer.as_of)) } }
-            }
+        @if due(Due::Now).next().is_none() { p class="lede" { "No date of the yard's year is due today." } } @else {
+            h2 { "Due now: " (due(Due::Now).count()) }
+            (lines(due(Due::Now), answer, if due(Due::Now).count() > AT_ONCE { Shown::Folded } else { Shown::Whole }))
         }
-        h2 { "The year" }
-        div class="papers" { @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..9), ("Spring", 9..12)].into_iter().enumerate() {
-            @if let Some(plate) = chart(answer, title, months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"))) } }
-        } }
-        @for (kind, title) in [(Due::Later, "Later"), (Due::Past, "Its day is past")] {
-            @if due(kind).next().is_some() {
-                h2 { (title) }
-                ul class="actions papers" { @for window in due(kind) { (whole(window, answer.as_of)) } }
-            }
+        @if due(Due::Soon).next().is_some() {
+            h2 { "Within a month" }
+            (lines(due(Due::Soon), answer, Shown::Folded))
         }
-        (days(answer))
+        (folded("Later", &lines(due(Due::Later), answer, Shown::Folded)))
+        (folded("Its day is past", &lines(due(Due::Past), answer, Shown::Folded)))
+        (folded("As a picture", &charts(answer)))
+        (folded("Days that serve", &days(answer)))
         @for note in &answer.notes { p class="small" { (note) } }
     }
 }
 
-/// One job with its reasons.
-fn whole(window: &JobWindow, as_of: Date) -> Markup {
+/// Jobs due at once that are told whole: two with their reasons fill a phone's screen.
+const AT_ONCE: usize = 2;
+
+/// How a job is told.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Shown {
+    /// With its reason and its caution.
+    Whole,
+    /// Its name and its days, the rest a tap down.
+    Folded,
+}
+
+fn lines<'a>(windows: impl Iterator<Item = &'a JobWindow>, answer: &JobsAnswer, shown: Shown) -> Markup {
     html! {
-        li id=(window.id) class="paper" {
-            h3 { (window.what) }
-            @if let Some(words) = window.if_missed(as_of) { p class="kept" { span class="label" { "If it was not done" } " " (words) } }
-            p { strong { (sentence(&window.when)) } " " (window.trigger.words) }
-            @if !window.colonies.is_empty() { p class="small" { "At " (window.colonies.join(", ")) "." } }
-            @if let Some(caution) = &window.caution { p class="caution" { (caution.says) } }
-            details {
-                summary { "Why" }
-                p { (window.why) }
-                @if let Some(belief) = &window.belief { p { "“" (belief.said) "” " em { "Not so." } " " (belief.so) } }
-                @if let Some(others) = &window.other_school { p class="small" { (others) } }
-                @if let Some(figure) = &window.trigger.figure {
-                    p class="small ways" { a href={ "/source/jobs/" (figure) } { "Says who?" } }
-                } @else if window.trigger.source != "none" {
-                    p class="small" { "Says who? " (window.trigger.source) "." }
-                }
+        @for window in windows {
+            details class="folded job" id=(window.id) open[shown == Shown::Whole] {
+                summary { span { (window.what) " " span class="small" { (sentence(&window.when)) } } }
+                (whole(window, answer))
             }
         }
+    }
+}
+
+/// One job with its reasons.
+fn whole(window: &JobWindow, answer: &JobsAnswer) -> Markup {
+    html! {
+        @if let Some(words) = window.if_missed(answer.as_of) { p class="kept" { span class="label" { "If it was not done" } " " (words) } }
+        p { strong { (sentence(&window.when)) } " " (window.trigger.words) }
+        @if !window.colonies.is_empty() && window.colonies.len() < answer.hives.len() { p class="small" { "At " (window.colonies.join(", ")) "." } }
+        (caution(window, answer))
+        details {
+            summary { "Why" }
+            p { (window.why) }
+            @if let Some(belief) = &window.belief { p { "“" (belief.said) "” " em { "Not so." } " " (belief.so) } }
+            @if let Some(others) = &window.other_school { p class="small" { (others) } }
+            @if let Some(figure) = &window.trigger.figure {
+                p class="small ways" { a href={ "/source/jobs/" (figure) } { "Says who?" } }
+            } @else if window.trigger.source != "none" {
+                p class="small" { "Says who? " (window.trigger.source) "." }
+            }
+        }
+    }
+}
+
+/// A warning stands once on the page, at the first job that it is of; the others lead there.
+fn caution(window: &JobWindow, answer: &JobsAnswer) -> Markup {
+    let Some(caution) = &window.caution else { return html! {} };
+    let in_order = [Due::Now, Due::Soon, Due::Later, Due::Past]
+        .into_iter()
+        .flat_map(|due| answer.windows.iter().filter(move |window| window.due == due));
+    let mut same = in_order.filter(|one| one.caution.as_ref().is_some_and(|other| other.says == caution.says));
+    match same.next() {
+        Some(first) if first.id != window.id => html! {
+            p class="caution" { "The caution of " a href={ "#" (first.id) } { (first.what) } " is this one's too." }
+        },
+        _ => html! { p class="caution" { (caution.says) } },
+    }
+}
+
+fn charts(answer: &JobsAnswer) -> Markup {
+    html! {
+        div class="papers" { @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..9), ("Spring", 9..12)].into_iter().enumerate() {
+            @if let Some(plate) = chart(answer, title, months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"))) } }
+        } }
     }
 }
 
@@ -161,7 +192,6 @@ fn ticks(from: Date) -> Vec<Tick> {
 fn days(answer: &JobsAnswer) -> Markup {
     let shown = |range: Range<f64>| format!("{:.0} ({:.0}–{:.0})", range.p50, range.p10, range.p90);
     html! {
-        h2 { "Days that serve" }
         p { "Of each half-month bees can fly on so many days, the lid may be off a minute, combs may be lifted; in brackets 8 winters of 10." }
         div class="wide" tabindex="0" role="region" aria-label="Days that serve" {
             table {

@@ -14,7 +14,7 @@ use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::frame;
-use crate::page::{Place, page};
+use crate::page::{Place, folded, page};
 use crate::view::View;
 use crate::words::{capital, date};
 
@@ -58,20 +58,21 @@ fn counts(apiary: &Apiary, answer: &MitesAnswer) -> Markup {
             @else if let Some(one) = sorted.first() { (one.name) ": " (one.verdict.words()) "." }
         }
         div class="wide" tabindex="0" role="region" aria-label="Mites, the worst first" { table {
-            caption { "Mites per 100 bees, the worst first; the true figure lies in the range in 95 of 100 such samples; the line is " (answer.line.says) " (" (answer.line.region) ": " (answer.line.source) ")" }
-            thead { tr { th scope="col" { "Colony" } th scope="col" { "Counted" } th scope="col" { "Per 100" } th scope="col" { "Likely between" } th scope="col" { "Against the line" } } }
+            caption { "Mites per 100 bees, the worst first, and between what 95 of 100 such samples leave it; the line is " (answer.line.says) " (" (answer.line.region) ": " (answer.line.source) ")" }
+            thead { tr { th scope="col" { "Colony" } th scope="col" { "Counted" } th scope="col" { "Per 100" } th scope="col" { "Against the line" } } }
             tbody { @for one in &sorted { tr {
                 th scope="row" { (one.name) }
                 td { (one.found) " in " (one.bees.unwrap_or(0)) @if let Some(on) = counted_on(apiary, &one.name) { ", " (date(on)) } }
-                td { (format!("{:.1}", one.rate)) }
-                td { (format!("{:.1} to {:.1}", one.uneven.low, one.uneven.high)) }
+                td { (format!("{:.1} ({:.1} to {:.1})", one.rate, one.uneven.low, one.uneven.high)) }
                 td { (one.verdict.words()) @if let Some(treated) = treated(apiary, &one.name) { (treated) } }
             } } }
         } }
-        ul class="evidence" { @for say in &answer.say { li { (say) } } }
+        @let (first, others) = answer.say.split_at(1.min(answer.say.len()));
+        @for say in first { p { (say) } }
         details {
-            summary { "Other lines, and says who" }
+            summary { "More of it, other lines, and says who" }
             ul {
+                @for say in others { li { (say) } }
                 @for line in &answer.other_lines { li { (line.region) ": " (line.says) " (" (line.source) ")" } }
                 @for source in &answer.sources { li { (capital(source)) } }
             }
@@ -116,11 +117,13 @@ fn windows(fit: &FitAnswer, days: Option<&SeasonDays>) -> Markup {
                     None => { "Done before about " (date(all)) }
                 }
                 ", a treatment spares the brood that becomes winter bees; each week later spares less of it, and after about " (date(none))
-                " none: then it protects the neighbours and next year's bees, not bees already hurt. A treatment in November alone is no cure for this winter. " (fit.winter_bees)
+                " none: then it protects the neighbours and next year's bees, not bees already hurt. A treatment in November alone is no cure for this winter."
             }
             @for hazard in [Hazard::Label, Hazard::Acids] { p class="caution" { (hazard.says()) } }
-            dl { @for window in &fit.windows { (one_window(window)) } }
-            p class="small" { "Days are from this site's weather, 8 in 10 between those in brackets." }
+            (folded("Class by class", &html! {
+                dl { @for window in &fit.windows { (one_window(window)) } }
+                p class="small" { (fit.winter_bees) " Days are from this site's weather, 8 in 10 between those in brackets." }
+            }))
         }
     }
 }

@@ -38,7 +38,10 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             None => {}
         }
         (form(&asked, view.now.date().month()))
-        (questions::list(&view))
+        details class="folded no-print" open[!is_asked] {
+            summary { "Other questions of the winter" }
+            (questions::list(&view))
+        }
     };
     Ok(page(&view, Place::Normal, "Is this normal?", &body))
 }

@@ -38,9 +38,10 @@ fn filled(view: &View, colony: &Colony, typed: &Asked, wrong: Option<&str>) -> M
     }
     let visit = typed.get("visit").map_or_else(|| ids::new_id(Timestamp::now()).to_string(), str::to_owned);
     html! {
-        section class="no-print" id="note" {
-            h2 { "Note" }
-            form method="post" action={ "/hive/" (colony.id.0) "/note" } {
+        // What leads to the form's own name opens what it is folded into.
+        details class="folded no-print" open[wrong.is_some()] {
+            summary { "Note" }
+            form id="note" method="post" action={ "/hive/" (colony.id.0) "/note" } {
                 input type="hidden" name="visit" value=(visit);
                 (wrong_line(wrong))
                 label for="line" { "Written, several with “;” between, or tapped below" }

@@ -8,12 +8,7 @@ use snowhum_advice::words::{day, in_hundred};
 use crate::view::View;
 
 pub(crate) fn list(view: &View) -> Markup {
-    html! {
-        section class="no-print" {
-            h2 { "Other questions of the winter" }
-            @for question in questions() { (one(view, question)) }
-        }
-    }
+    html! { @for question in questions() { (one(view, question)) } }
 }
 
 /// What is often heard where a page is read, and what is so; nothing on a page where none arises.

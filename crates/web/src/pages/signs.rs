@@ -10,7 +10,7 @@ use crate::view::View;
 use crate::words::{capital, conditions, date, plain};
 
 /// Notes listed before older ones are asked for.
-const LISTED: usize = 5;
+const LISTED: usize = 1;
 /// Notes of food that are told beside it.
 const OF_FOOD: usize = 3;
 

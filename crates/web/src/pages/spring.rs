@@ -15,7 +15,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::frame;
 use crate::lasting::Last;
-use crate::page::{Place, page};
+use crate::page::{Place, folded, page};
 use crate::view::View;
 use crate::words::{date, mass, weekday};
 
@@ -80,10 +80,9 @@ fn body(spring: &Springtime, system: System) -> Markup {
         }
         p { (spring.danger.says) }
         (open(&spring.open))
-        h2 { "What to look for" }
-        ol class="ranked" {
+        (folded("What to look for", &html! { ol class="ranked" {
             @for item in &spring.first_look { li { strong { (item.look_for) } " " (item.why) " " em { (item.otherwise) } } }
-        }
+        } }))
         (feeding(spring))
         (strength(spring))
         p class="ways no-print" { a href="/jobs" { "Jobs and dates" } a href="/flight" { "Flight day" } }
@@ -95,7 +94,7 @@ fn open(open: &OpenDays) -> Markup {
         h2 { "May I open?" }
         p { (open.says) }
         p class="small" { (open.other_school) }
-        @if !open.days.is_empty() {
+        @if !open.days.is_empty() { (folded("Day by day", &html! {
             div class="wide" tabindex="0" role="region" aria-label="Days to open" {
                 table {
                     caption { "Of 100 possible weathers of a day so many allow the lid off a minute, a first look, every comb lifted" }
@@ -110,14 +109,13 @@ fn open(open: &OpenDays) -> Markup {
                     }
                 }
             }
-        }
+        })) }
     }
 }
 
 fn feeding(spring: &Springtime) -> Markup {
     html! {
-        h2 { "Feed in this order" }
-        ol class="ranked" {
+        (folded("Feed in this order", &html! { ol class="ranked" {
             @for step in &spring.feeding {
                 li {
                     strong { (step.what) }
@@ -126,17 +124,15 @@ fn feeding(spring: &Springtime) -> Markup {
                     ". " (step.waits_for) " " (step.how)
                 }
             }
-        }
-        h2 { "Floor, wrap, boxes" }
-        ul class="actions" {
+        } }))
+        (folded("Floor, wrap, boxes", &html! { ul class="actions" {
             @for step in &spring.hive { li { strong { (step.what) } ": " (sentence(&step.when)) " " (step.waits_for) " " (step.why) } }
-        }
+        } }))
     }
 }
 
 fn strength(spring: &Springtime) -> Markup {
-    html! {
-        h2 { "How strong?" }
+    let strengths = html! {
         dl {
             @for one in &spring.strength {
                 dt { (one.name) }
@@ -150,9 +146,11 @@ fn strength(spring: &Springtime) -> Markup {
             Some(usual) => p class="small" { "In " (usual.region) ": " (usual.says) " (" (usual.source) ")." },
             None => p class="small" { "No figure is known for " (day(spring.as_of)) " in this region; what is usual on the prairie is not usual here." },
         }
-        @if !spring.weak.is_empty() {
-            h2 { "A very weak colony" }
-            ul class="actions" { @for line in &spring.weak { li { (line) } } }
-        }
+    };
+    let weak =
+        html! { @if !spring.weak.is_empty() { ul class="actions" { @for line in &spring.weak { li { (line) } } } } };
+    html! {
+        (folded("How strong?", &strengths))
+        (folded("A very weak colony", &weak))
     }
 }

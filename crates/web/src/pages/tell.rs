@@ -54,9 +54,6 @@ async fn show(app: &App, mut view: View, at: Option<usize>, asked: &Asked) -> Re
             p class="ways no-print" { a class="go" href="?file=1" download="winter.html" { "Take it along as one file" } }
             (PreEscaped(drawn(told, &view.apiary, view.settings.system).inline()))
             script type="module" src="/film.js" {}
-            @if at.is_none() {
-                p class="ways no-print" { "One hive at a time: " @for (_, colony) in view.watched() { a href={ "/hive/" (colony.id.0) "/tell" } { (colony.name) } " " } }
-            }
         }
     };
     Ok(page(&view, Place::Tell, "The winter told", &body).into_response())

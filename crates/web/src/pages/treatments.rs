@@ -62,6 +62,7 @@ pub(crate) fn sheet(record: &TreatmentRecord) -> Markup {
                     }
                 }
             }
+            p class="small for-phone" { "What a row does not tell is not noted." }
             p class="small" { (KEPT) }
         }
     }
@@ -69,8 +70,8 @@ pub(crate) fn sheet(record: &TreatmentRecord) -> Markup {
 
 fn form(view: &View) -> Markup {
     html! {
-        section class="no-print" {
-            h2 { "Note a treatment" }
+        details class="folded no-print" {
+            summary { "Note a treatment" }
             @for hazard in [Hazard::Label, Hazard::Acids, Hazard::Antibiotics] { p class="caution" { (hazard.says()) } }
             form method="post" action="/treatments" {
                 input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));

@@ -10,7 +10,7 @@ fn what_is_due_stands_first_with_its_reason_and_its_source() {
     run(|served| async move {
         served.settled().await;
         let page = served.get("/jobs").await.body;
-        let (now, year) = (page.find("Due now").unwrap(), page.find("<h2>The year").unwrap());
+        let (now, year) = (page.find("Due now").unwrap(), page.find("Its day is past").unwrap());
         assert!(now < year && page.contains("/source/jobs/") && page.contains("Not so."));
         assert!(page.contains("aria-current=\"page\">Jobs"));
         let spring = served.get("/spring").await.body;

@@ -94,7 +94,7 @@ fn hive_form(view: &View, (at, typed): (usize, &Typed), hive: &TypedHive, faults
             }
             @if typed.hives.len() > MOST_DRAWN { (dress::carried(&hive.dress, &format!("{at}."))) } @else {
                 (dressed(view, at, typed))
-                details open[hive.dress.is_said() || typed.hives.len() == 1] {
+                details open[hive.dress.is_said()] {
                     summary { "Dress it" }
                     (dress::parts(&hive.dress, &format!("{at}."), |key| wrong_with(key, at, faults)))
                     button name="do" value="look" { "Show it so" }

@@ -13,8 +13,8 @@ pub(super) fn section(asked: &Asked) -> Markup {
     let written = asked.get("club").unwrap_or_default();
     let answered = asked.get("club").map(answer);
     html! {
-        section id="club" {
-            h2 { "A club's winter" }
+        details class="folded" id="club" open[answered.is_some()] {
+            summary { "A club's winter" }
             @match &answered {
                 Some(Ok(answer)) => @if let Some(club) = &answer.club { (told(club, answer)) },
                 Some(Err(wrong)) => p class="caution" { (wrong) },

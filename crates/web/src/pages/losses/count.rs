@@ -26,8 +26,8 @@ const ANSWERS: [(&str, &str, &[&str]); 6] = [
 pub(super) fn form(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup {
     let fate = |name: &str| answer.colonies.iter().find(|colony| colony.colony == name);
     html! {
-        section class="no-print" id="count" {
-            h2 { "Count the colonies" }
+        details class="folded no-print" id="count" open[view.now.date() >= answer.season.end] {
+            summary { "Count the colonies" }
             p { "Once winter is over, say what each is. A colony united with another is noted at its hive, as " code { "united=NAME" } "." }
             form method="post" action="/losses" {
                 input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));

@@ -1,11 +1,12 @@
 //! A winter's losses and lessons, as told.
 
 use maud::{Markup, html};
-use snowhum_advice::lessons::{Fate, ForecastScore, LessonsAnswer, WinterRecord};
+use snowhum_advice::lessons::{Fate, ForecastScore, LessonsAnswer, Survey, SurveyLine, WinterRecord};
 use snowhum_advice::sums::losses::{Background, YardLosses};
 use snowhum_advice::words::day;
 use snowhum_units::{Kelvin, System};
 
+use crate::page::folded;
 use crate::view::{Asked, View};
 use crate::words::{capital, mass};
 
@@ -23,13 +24,13 @@ pub(super) fn told(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup
             "Weak but alive is not lost, and a colony united with another is one fewer at risk (COLOSS BEEBOOK 2013)."
         }
         @for say in answer.remember.iter().chain(&answer.say) { p { (say) } }
-        section {
+        @if answer.colonies.iter().any(|colony| colony.fate != Fate::NotTold) { section {
             h2 { "Each colony" }
             ul class="sources" { @for colony in &answer.colonies { li {
                 strong { (colony.colony) } ": " (colony.line) "."
                 @if colony.fate == Fate::Dead && colony.examined.is_none() { " " a class="no-print" href="/dead" { "Examine it" } }
             } } }
-        }
+        } }
         @if let Some(yard) = answer.losses.as_ref().and_then(|losses| losses.yard.as_ref()) { (numbers(yard)) }
         (background(&answer.background))
         p {
@@ -114,35 +115,41 @@ fn scored(score: &ForecastScore) -> Markup {
 
 /// Winters side by side, what others lost, the numbers a survey asks for.
 pub(super) fn behind(view: &View, answer: &LessonsAnswer) -> Markup {
+    let before = html! {
+        div class="wide" tabindex="0" role="region" aria-label="Winters side by side" { (winters(&answer.winters, view.settings.system, &answer.costs.currency)) }
+    };
     html! {
-        section {
-            h2 { "Winters side by side" }
-            div class="wide" tabindex="0" role="region" aria-label="Winters side by side" { (winters(&answer.winters, view.settings.system, &answer.costs.currency)) }
-        }
-        section {
-            h2 { "What others lost" }
-            div class="wide" tabindex="0" role="region" aria-label="What others lost" {
-                table {
-                    caption { "As keepers told surveys, not as a laboratory found" }
-                    thead { tr { th scope="col" { "Winter" } th scope="col" { "Lost" } th scope="col" { "Who" } th scope="col" { "Where read" } } }
-                    tbody { @for survey in &answer.published { tr {
-                        th scope="row" { (survey.winter) }
-                        td { (format!("{:.1} % ({:.1} to {:.1})", survey.value, survey.low, survey.high)) }
-                        td { (survey.who) @if !survey.of_which.is_empty() { "; " (survey.of_which) } }
-                        td { (survey.source) }
-                    } } }
-                }
-            }
-        }
-        section class="paper" {
-            h2 { "For the yearly survey" }
-            p class="small" { "The numbers loss surveys ask for, to be copied. What the records do not hold is left open." }
+        (folded("Winters side by side", &before))
+        (folded("What others lost", &others(&answer.published)))
+        (folded("For the yearly survey", &survey(&answer.survey)))
+    }
+}
+
+fn others(published: &[Survey]) -> Markup {
+    html! {
+        div class="wide" tabindex="0" role="region" aria-label="What others lost" {
             table {
-                tbody { @for line in &answer.survey { tr {
-                    th scope="row" { (line.asks) }
-                    td { @match &line.answer { Some(answer) => (answer), None => span class="small" { "not in the records" } } }
+                caption { "As keepers told surveys, not as a laboratory found" }
+                thead { tr { th scope="col" { "Winter" } th scope="col" { "Lost" } th scope="col" { "Who" } th scope="col" { "Where read" } } }
+                tbody { @for survey in published { tr {
+                    th scope="row" { (survey.winter) }
+                    td { (format!("{:.1} % ({:.1} to {:.1})", survey.value, survey.low, survey.high)) }
+                    td { (survey.who) @if !survey.of_which.is_empty() { "; " (survey.of_which) } }
+                    td { (survey.source) }
                 } } }
             }
+        }
+    }
+}
+
+fn survey(lines: &[SurveyLine]) -> Markup {
+    html! {
+        p class="small" { "The numbers loss surveys ask for, to be copied. What the records do not hold is left open." }
+        table {
+            tbody { @for line in lines { tr {
+                th scope="row" { (line.asks) }
+                td { @match &line.answer { Some(answer) => (answer), None => span class="small" { "not in the records" } } }
+            } } }
         }
     }
 }

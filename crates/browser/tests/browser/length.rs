@@ -1,0 +1,41 @@
+//! How long the pages are on a phone.
+
+use anyhow::{Context, Result, ensure};
+
+use crate::browser::{Form, walk};
+use crate::every_page::all_pages;
+use crate::server::Server;
+
+/// Height of a phone's screen, pixels.
+const SCREEN: f64 = 844.0;
+/// Screens that a page of five hives may take.
+const SCREENS: f64 = 4.0;
+/// Sheets of paper, and words to be looked up.
+const TO_LOOK_UP_OR_PRINT: [&str; 3] = ["/words", "/round/sheet", "/paper"];
+/// The days the invented yard can be looked at.
+const DAYS: [&str; 3] = ["2025-10-05", "2026-02-07", "2026-04-10"];
+
+#[test]
+fn no_page_of_five_hives_takes_more_than_four_screens_of_a_phone() -> Result<()> {
+    let server = Server::demo()?;
+    walk("length", &server, Form::PhoneLight, async |browser| {
+        let mut long = Vec::new();
+        for day in DAYS {
+            browser.go_settled("/").await?;
+            browser.find(&format!("button[value=\"{day}\"]")).await?.click().await?;
+            for page in all_pages(browser).await? {
+                if TO_LOOK_UP_OR_PRINT.iter().any(|one| page.starts_with(one)) {
+                    continue;
+                }
+                browser.go_settled(&page).await?;
+                let height = browser.run("return document.documentElement.scrollHeight", Vec::new()).await?;
+                let screens = height.as_f64().context("no height")? / SCREEN;
+                if screens > SCREENS {
+                    long.push(format!("{day} {page}: {screens:.2} screens"));
+                }
+            }
+        }
+        ensure!(long.is_empty(), "{}", long.join("\n"));
+        Ok(())
+    })
+}
