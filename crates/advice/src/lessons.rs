@@ -26,7 +26,7 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Apiary, Colony, winter_year};
 
-use crate::plan::PlanQuestion;
+use crate::ahead::PlanQuestion;
 use crate::statistics::rounded;
 use crate::sums::SumFault;
 use crate::sums::losses::{

@@ -38,10 +38,11 @@ use snowhum_watch::{Estimate, Noted, Outlook, Scene, Sizes, Visit, Watching, vis
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
 
 use crate::LooksTo;
-use crate::ahead::{Ahead, Watched};
+use crate::ahead::shortage::LEFT_IN_SPRING;
+use crate::ahead::{Ahead, Base, PlanQuestion, Run, Watched};
 use crate::answer::WeatherAnswer;
-use crate::plan::{Base, PlanQuestion, colony_plan};
-use crate::shortage::LEFT_IN_SPRING;
+use crate::plan::colony_plan;
+use crate::site::SiteDates;
 use crate::verdict::{self, Facts, FirstAnswer, LastVerdict};
 use crate::{fit, yard};
 use colony::Seen;
@@ -201,7 +202,7 @@ impl<'a> Ground<'a> {
             openings,
             made: Mutex::default(),
         });
-        let base = Base::over(&self.question.plan, ahead, self.housed_now(&estimates));
+        let base = Base::found(Run::over(&self.question.plan, ahead, self.housed_now(&estimates)));
         let expectations = expect::all(&scene, &estimates, walls, (until, self.question.thresholds));
         let colony = |at: usize| {
             let watched = colony::Watched {
@@ -254,7 +255,7 @@ impl<'a> Ground<'a> {
     /// What is told first: whether a colony winters in its own hive is asked as long as bees still merge.
     fn first(&self, base: &Base<'_>, seen: &[Seen]) -> FirstAnswer {
         let today = self.question.as_of;
-        let merges = fit::site_dates(base).is_some_and(|dates| today <= dates.unite_by.p90);
+        let merges = SiteDates::of(base).is_some_and(|dates| today <= dates.unite_by.p90);
         let fit = merges.then(|| {
             let plans: Vec<_> =
                 seen.iter().enumerate().map(|(at, seen)| colony_plan(base, at, &seen.weighed)).collect();

@@ -60,10 +60,59 @@ pub fn mean_and_error(values: &[f64]) -> (f64, f64) {
     (mean, (variance / n).sqrt())
 }
 
+/// A figure and its standard error.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Estimate {
+    pub(crate) value: f64,
+    pub(crate) error: f64,
+}
+
+/// Parts that members are dealt to: two of them walk no weather path in common, so that an error holds the weather's part too.
+const PARTS: usize = 8;
+/// Standard errors within which a figure is near its line.
+const NEAR: f64 = 2.0;
+
+impl Estimate {
+    /// A figure of all members, its error from the same figure of parts of them.
+    pub(crate) fn by_parts(values: &[f64], figure: impl Fn(&[f64]) -> f64) -> Self {
+        let part = |part: usize| {
+            let own: Vec<f64> = values.iter().skip(part).step_by(PARTS).copied().collect();
+            figure(&own)
+        };
+        let parts: Vec<f64> = (0..PARTS.min(values.len())).map(part).collect();
+        let (_, error) = mean_and_error(&parts);
+        Self { value: figure(values), error }
+    }
+
+    /// Whether it stands so near a line that another draw of members may pass it.
+    pub(crate) fn is_near(&self, line: f64) -> bool {
+        (self.value - line).abs() <= NEAR * self.error
+    }
+
+    /// The mean of all members.
+    pub(crate) fn mean(values: &[f64]) -> Self {
+        Self::by_parts(values, |part| part.iter().sum::<f64>() / part.len().max(1) as f64)
+    }
+}
+
 /// A number rounded for an answer, so that JSON carries no more digits than the model can mean.
 #[must_use]
 pub fn rounded(value: f64, decimals: i32) -> f64 {
     let scale = 10f64.powi(decimals);
     let rounded = (value * scale).round() / scale;
     if rounded == 0.0 { 0.0 } else { rounded }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Estimate;
+
+    #[test]
+    fn an_error_holds_what_members_of_one_weather_share() {
+        // Of each eight members one walks each path, and the paths differ by far more than the members do.
+        let by_path: Vec<f64> = (0..800).map(|member| f64::from(member % 8)).collect();
+        let shared = Estimate::mean(&by_path);
+        let alone: Vec<f64> = (0..800).map(|member| f64::from(member / 100)).collect();
+        assert!(shared.error > 5.0 * Estimate::mean(&alone).error, "{shared:?}");
+    }
 }

@@ -1,6 +1,7 @@
 //! The list of things a keeper could do for a colony at this time of year.
 
-use super::{Candidate, Situation, clear, dress, feed, mites, thin_syrup};
+use super::situation::{Candidate, Situation};
+use super::{clear, dress, feed, mites, thin_syrup};
 
 /// Every candidate that makes sense for the situation; those that do nothing are left out before they cost a run.
 pub(super) fn all(situation: &Situation<'_>) -> Vec<Candidate> {

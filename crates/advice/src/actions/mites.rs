@@ -4,10 +4,10 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_winter::{Action, Event};
 
-use super::{Candidate, Situation};
+use super::situation::{Candidate, Situation};
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;
-use crate::fit::mite_region;
+use crate::site::mite_region;
 use crate::sums::mites::line_for;
 use crate::winter_bees;
 use crate::words::{day, season_month};

@@ -5,9 +5,9 @@ use jiff::tz::TimeZone;
 use snowhum_apiary::{Apiary, ColonyId, Note, OpeningKind, OpeningState, Seen, Sign};
 
 use crate::actions::{Situation, over_the_line};
+use crate::ahead::Base;
 use crate::fit::{GUARD, left_on};
 use crate::indoors;
-use crate::plan::Base;
 use crate::words::day;
 
 /// Time for which a mouse, drones or a lack of pollen noted are spoken of, seconds (judgement).

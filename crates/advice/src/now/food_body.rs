@@ -8,8 +8,8 @@ use snowhum_apiary::FoodBody;
 use snowhum_units::{Kilogram, Range, System};
 use snowhum_watch::Standing;
 
+use crate::ahead::Base;
 use crate::answer::OpenDates;
-use crate::plan::Base;
 use crate::statistics::rounded;
 use crate::words::{day, in_hundred};
 use crate::{LooksTo, seasons};

@@ -7,7 +7,7 @@ use snowhum_winter::Daily;
 
 use super::LookFirst;
 use crate::actions::Weighed;
-use crate::plan::Base;
+use crate::ahead::Base;
 use crate::statistics::rounded;
 
 /// Error of a weighing, kg (a two-sided lift with care: judgement).

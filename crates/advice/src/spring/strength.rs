@@ -5,7 +5,8 @@ use serde::Deserialize;
 use snowhum_apiary::{Site, bees_on};
 use snowhum_units::Range;
 
-use super::{SpringQuestion, Strength, StrengthWord, UsualStrength};
+use super::answer::{Strength, StrengthWord, UsualStrength};
+use super::question::SpringQuestion;
 use crate::now::ColonyNow;
 use crate::statistics::rounded;
 

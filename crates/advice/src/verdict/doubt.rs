@@ -3,10 +3,11 @@
 
 use snowhum_winter::{Cause, Ends, Trajectory};
 
-use super::Step;
+use super::answer::{Line, Step};
 use super::ground::Ground;
-use super::still::{Estimate, Held, Line};
+use super::still::Held;
 use super::task::Task;
+use crate::statistics::Estimate;
 
 /// A look on the first day that allows one, at what most that end still end of; none where its chance is fair.
 pub(super) fn look(ground: &Ground<'_>, held: &mut Held, chance: Estimate, run: &Trajectory) -> Option<Step> {

@@ -4,10 +4,11 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_units::Range;
 
-use super::Urgency;
-use crate::fit::{Health, SiteDates, broodless_days, site_dates};
+use super::answer::Urgency;
+use crate::ahead::Base;
+use crate::broodless::broodless_days;
 use crate::now::Thresholds;
-use crate::plan::Base;
+use crate::site::{Health, SiteDates};
 use crate::winter_bees;
 use crate::words::season_month;
 
@@ -40,7 +41,7 @@ impl<'a> Ground<'a> {
             today,
             month: season_month(today, question.apiary.site.latitude.get()),
             thresholds: Thresholds::shipped().ok()?,
-            dates: site_dates(base)?,
+            dates: SiteDates::of(base)?,
             health: Health::of(base)?,
             broodless: broodless_days(base),
             spared: winter_bees::spared(middle, question.autumn_from.year()),

@@ -3,22 +3,22 @@
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event};
 
-use super::Programme;
+use super::answer::Line;
+use super::ground::Ground;
+use super::programme::Programme;
+use super::task::Task;
 use crate::actions::{Situation, solid_day, solid_fondant, thin_syrup, thin_syrup_by};
+use crate::ahead::shortage::WORTH_FEEDING;
 use crate::course::Course;
 use crate::over_rule;
-use crate::shortage::{self, WORTH_FEEDING};
 use crate::statistics::rounded;
 use crate::syrup::{STORES_PER_FONDANT, Strength, sugar_for};
-use crate::verdict::ground::Ground;
-use crate::verdict::still::Line;
-use crate::verdict::task::Task;
 
 /// What is short, fed with its dates.
 pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize) {
     let base = ground.base;
     let was_fed = programme.held.was_fed();
-    if !programme.held.is_over(Line::Food, shortage::estimate(base, at), WORTH_FEEDING.get(), was_fed) {
+    if !programme.held.is_over(Line::Food, base.shortage(at), WORTH_FEEDING.get(), was_fed) {
         return;
     }
     let short = Kilogram::new(base.shortages[at].get().max(WORTH_FEEDING.get()));
