@@ -1,7 +1,6 @@
 //! What is worth doing, found by doing it in the model: each candidate is run on the same weather and the same random
 //! numbers as the plan itself.
 
-mod candidates;
 mod clear;
 mod dress;
 mod feed;
@@ -41,7 +40,7 @@ pub(crate) struct Weighed {
 
 /// The actions most worth doing, best first.
 pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
-    let candidates = candidates::all(situation);
+    let candidates = candidates(situation);
     let hopeful = candidates.iter().filter(|candidate| may_help(situation, candidate));
     let mut weighed: Vec<Weighed> = hopeful.map(|candidate| weigh(situation, candidate)).collect();
     // A blocked opening is cleared whatever the sums say: what they do not hold is bees that cannot get out.
@@ -58,6 +57,22 @@ pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
         weighed[at].answer.instead = weighed[at].feeds && weighed[..at].iter().any(|before| before.feeds);
     }
     weighed
+}
+
+/// Every candidate that makes sense for the situation; those that do nothing are left out before they cost a run.
+fn candidates(situation: &Situation<'_>) -> Vec<Candidate> {
+    let mut candidates = Vec::new();
+    candidates.extend(clear::openings(situation));
+    candidates.extend(mites::treat(situation));
+    candidates.extend(feed::bring_near(situation));
+    candidates.extend(feed::frames_from_heaviest(situation));
+    candidates.extend(feed::syrup(situation));
+    candidates.extend(thin_syrup::feed(situation));
+    candidates.extend(feed::solid(situation));
+    candidates.extend(dress::insulate_lid(situation));
+    candidates.extend(dress::wrap(situation));
+    candidates.extend(dress::close_mesh(situation));
+    candidates
 }
 
 /// Whether nothing in a list moves the chance by more than its own error. What it costs has no part in this. An

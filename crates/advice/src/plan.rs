@@ -6,14 +6,14 @@ pub use answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres}
 
 use rayon::prelude::*;
 use snowhum_units::Range;
-use snowhum_winter::{Ends, Parameters, Trajectory};
+use snowhum_winter::{Ends, Parameters};
 
 use crate::LooksTo;
 use crate::actions::{self, Situation, Weighed};
 use crate::ahead::shortage::alive_in_spring;
-use crate::ahead::{Base, PlanQuestion};
+use crate::ahead::{Base, PlanQuestion, Run};
 use crate::answer::WeatherAnswer;
-use crate::statistics::{mean_and_error, mean_of_ends, rounded, weighted_range};
+use crate::statistics::{mean_and_error, mean_ends, rounded, weighted_range};
 use crate::sums::losses::learnt;
 use crate::syrup::{Strength, sugar_for};
 use crate::verdict::{self, ColonyVerdict, Facts, Fate};
@@ -25,7 +25,7 @@ pub const MEMBERS: usize = 192;
 /// Plans the winter of a yard. The same question gives the same answer on any number of threads.
 #[must_use]
 pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
-    let base = Base::of(question);
+    let base = Base::found(Run::of(question));
     let weighed: Vec<Vec<Weighed>> = (0..base.housed.len())
         .into_par_iter()
         .map(|at| actions::best(&Situation { base: &base, colony: at }))
@@ -99,6 +99,8 @@ pub(crate) fn colony_plan(base: &Base<'_>, at: usize, weighed: &[Weighed]) -> Co
     let alive_fed_queenright = base.apart(at).map_or(alive_fed_queenright, |apart| apart.fed_and_queenright);
     let survive = alive_in_spring(trajectory);
     let alive = base.apart(at).map_or(survive, |apart| apart.alive);
+    // Hunger that mites hid, since they left fewer bees to feed, is hunger.
+    let ends = mean_ends(trajectory);
     let sugar = sugar_for(base.shortages[at]);
     let actions: Vec<_> = weighed.iter().map(|weighed| weighed.answer.clone()).collect();
     ColonyPlan {
@@ -118,27 +120,19 @@ pub(crate) fn colony_plan(base: &Base<'_>, at: usize, weighed: &[Weighed]) -> Co
         },
         finish_syrup_by: base.finish_syrup_by,
         too_late_for_syrup: base.question.as_of > base.finish_syrup_by.p50,
-        hive: seasons::hive_verdict(base, at),
+        hive: seasons::hive_verdict(base, at, trajectory),
         food_g_per_day: seasons::by_month(base, at, snowhum_winter::Daily::Eaten, 1_000.0),
         dead_bees_per_day: seasons::by_month(base, at, snowhum_winter::Daily::Died, 1.0),
         dead_bees_shown: Vec::new(),
         bees: seasons::bees(base, at),
         brood_begins: seasons::brood_begins(base, at),
-        ends: ends(trajectory, survive - alive),
+        ends: Ends { starved: ends.starved + (survive - alive), ..ends },
         rule_of_thumb: rules::stores_rule(&base.question.apiary.site, &housed.hive),
         over_rule: over_rule::over_rule(base, at),
         nothing_helps: actions::nothing_helps(&actions),
         actions,
         verdict: ColonyVerdict::UNDECIDED,
     }
-}
-
-/// The chances of each end; `hidden` is hunger that mites hid, since they left fewer bees to feed.
-fn ends(trajectory: &Trajectory, hidden: f64) -> Ends {
-    let mut ends =
-        Ends::from_causes(std::array::from_fn(|cause| mean_of_ends(trajectory, |end| end.ended.by_cause()[cause].1)));
-    ends.starved += hidden;
-    ends
 }
 
 fn stores(base: &Base<'_>, at: usize) -> StoresAnswer {

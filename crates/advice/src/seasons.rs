@@ -116,13 +116,8 @@ fn open_dates(run: &Run<'_>, days: impl Iterator<Item = Option<usize>>) -> OpenD
     OpenDates { p10: date(0.1), p50: date(0.5), p90: date(0.9) }
 }
 
-/// The hive as an enclosure in the coldest month of the plan's run.
-pub(crate) fn hive_verdict(run: &Run<'_>, at: usize) -> HiveVerdict {
-    verdict_of(run, at, &run.trajectories[at])
-}
-
-/// The hive at place `at` as an enclosure in the coldest month of another run under the same weather.
-pub(crate) fn verdict_of(run: &Run<'_>, at: usize, trajectory: &Trajectory) -> HiveVerdict {
+/// The hive at place `at` as an enclosure in the coldest month of a run under the same weather.
+pub(crate) fn hive_verdict(run: &Run<'_>, at: usize, trajectory: &Trajectory) -> HiveVerdict {
     let days = coldest_month(run, trajectory);
     let mean = |what: HiveDaily| trajectory.hive(what, days.iter().copied()).unwrap_or(0.0);
     let has_hole = run.housed[at].hive.openings.iter().any(|o| o.kind == snowhum_apiary::OpeningKind::UpperHole);

@@ -4,9 +4,10 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Hive, Money, SetupChange, Wrong};
 use snowhum_winter::{Housed, Parameters, Record, Settings, Trajectory};
 
+use crate::ahead::shortage::alive_in_spring;
 use crate::ahead::{PlanQuestion, Run};
 use crate::answer::Condensation;
-use crate::statistics::{mean_and_error, rounded};
+use crate::statistics::{mean_and_error, mean_of_ends, rounded};
 use crate::{sealed, seasons};
 
 /// A set-up to try: what it is called and the hive it makes.
@@ -150,14 +151,13 @@ pub fn compare(question: &PlanQuestion<'_>, at: usize, tries: &[Try]) -> Option<
     let row = |name: &str, cost: f64, trajectory: &Trajectory| {
         let gains: Vec<f64> = chances(trajectory).iter().zip(&as_it_is).map(|(new, old)| new - old).collect();
         let (gain, error) = mean_and_error(&gains);
-        let verdict = seasons::verdict_of(&run, at, trajectory);
-        let mean = |of: &dyn Fn(&snowhum_winter::MemberEnd) -> f64| {
-            mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0
-        };
+        let verdict = seasons::hive_verdict(&run, at, trajectory);
+        let alive = alive_in_spring(trajectory);
+        let eaten = mean_of_ends(trajectory, |end| end.used.get() * end.alive());
         SetupRow {
             name: name.to_owned(),
-            alive_in_spring: mean(&|end| end.alive()),
-            food_kg: rounded(mean(&|end| end.used.get() * end.alive()) / mean(&|end| end.alive()).max(1e-9), 1),
+            alive_in_spring: alive,
+            food_kg: rounded(eaten / alive.max(1e-9), 1),
             condensation_g_per_day: verdict.condensation_g_per_day,
             drip_on_cluster_g_per_day: verdict.drip_on_cluster_g_per_day,
             heat_loss_w_per_k: verdict.heat_loss_w_per_k,

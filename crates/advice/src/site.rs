@@ -7,5 +7,5 @@ mod health;
 pub use dates::SiteDates;
 pub use figures::mite_region;
 
-pub(crate) use figures::{Broodless, Class, CombsFor, Country, Figures};
+pub(crate) use figures::{Broodless, Class, CombsFor, Country, Figures, smallest};
 pub(crate) use health::{Health, foulbrood, mite_rate};

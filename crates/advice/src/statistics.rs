@@ -1,7 +1,7 @@
 //! Quantiles and means over the members of an ensemble.
 
 use snowhum_units::Range;
-use snowhum_winter::{MemberEnd, Trajectory};
+use snowhum_winter::{Ends, MemberEnd, Trajectory};
 
 /// Quantiles of values with weights between 0 and 1; `None` where less than a hundredth of the weight is left, since
 /// nothing is said of a state that unlikely.
@@ -35,6 +35,11 @@ pub fn weighted_range(values: &[(f64, f64)]) -> Option<Range<f64>> {
 /// A figure of the ends of a run, mean over members.
 pub(crate) fn mean_of_ends(trajectory: &Trajectory, of: impl Fn(&MemberEnd) -> f64) -> f64 {
     mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0
+}
+
+/// Chances of each end in a run.
+pub(crate) fn mean_ends(trajectory: &Trajectory) -> Ends {
+    Ends::from_causes(std::array::from_fn(|cause| mean_of_ends(trajectory, |end| end.ended.by_cause()[cause].1)))
 }
 
 /// Quantile `q` of plain values by linear interpolation; zero for none.

@@ -89,16 +89,15 @@ impl Done {
 fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, mut programme: Programme, done: &Done) -> ColonyFirst {
     let base = ground.base;
     let run = done.run(base, at, &programme);
-    let chance = |run: &Trajectory| {
-        let fed: Vec<f64> = run.ends.iter().map(|end| facts.alive * end.fed_and_queenright(base.fed())).collect();
-        rounded(mean_and_error(&fed).0, 3)
+    let fed = |run: &Trajectory| -> Vec<f64> {
+        run.ends.iter().map(|end| facts.alive * end.fed_and_queenright(base.fed())).collect()
     };
+    let chance = |run: &Trajectory| rounded(mean_and_error(&fed(run)).0, 3);
     let lives = facts.fate == Fate::Lives;
     let stays = !programme.steps.iter().any(|step| step.task.empties_the_hive());
     let if_done = (lives && stays).then(|| chance(run));
     if let Some(chance) = if_done.filter(|_| programme.steps.is_empty()) {
-        let fed: Vec<f64> = run.ends.iter().map(|end| facts.alive * end.fed_and_queenright(base.fed())).collect();
-        let found = Estimate { value: chance, ..Estimate::mean(&fed) };
+        let found = Estimate { value: chance, ..Estimate::mean(&fed(run)) };
         programme.steps.extend(doubt::look(ground, &mut programme.held, found, run));
     }
     ColonyFirst {

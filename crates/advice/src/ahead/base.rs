@@ -7,7 +7,7 @@ use snowhum_winter::{Action, Event};
 
 use super::gifts::{self, Gift};
 use super::hunger::{self, Apart};
-use super::run::{PlanQuestion, Run};
+use super::run::Run;
 use super::shortage::{self, Shortages};
 use crate::statistics::Estimate;
 
@@ -34,11 +34,6 @@ impl<'a> Deref for Base<'a> {
 }
 
 impl<'a> Base<'a> {
-    /// From what the keeper found on the plan's first day.
-    pub(crate) fn of(question: &'a PlanQuestion<'a>) -> Self {
-        Self::found(Run::of(question))
-    }
-
     /// Finds what is short in a run, and who can give some of it.
     pub(crate) fn found(run: Run<'a>) -> Self {
         let short = shortage::shortages(&run);

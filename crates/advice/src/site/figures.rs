@@ -196,10 +196,8 @@ impl Figures {
 
     /// Bees that are usual at a site: of the smallest region that holds it.
     pub(crate) fn bees_at(&self, site: &Site, combs: CombsFor, cold: Country) -> Option<&BeesHere> {
-        let fits = |row: &&BeesHere| {
-            row.combs == combs && (row.cold == Country::Any || row.cold == cold) && holds(row.r#box, site)
-        };
-        self.bees.iter().filter(fits).min_by(|a, b| area(a.r#box).total_cmp(&area(b.r#box)))
+        let fits = |row: &&BeesHere| row.combs == combs && (row.cold == Country::Any || row.cold == cold);
+        smallest(self.bees.iter().filter(fits), site, |row| row.r#box)
     }
 }
 
@@ -211,17 +209,18 @@ impl Figures {
 /// ```
 #[must_use]
 pub fn mite_region(site: &Site) -> Option<String> {
-    let figures = Figures::shipped()?;
-    let holding = figures.mite_region.into_iter().filter(|region| holds(region.r#box, site));
-    holding.min_by(|a, b| area(a.r#box).total_cmp(&area(b.r#box))).map(|region| region.region)
+    smallest(Figures::shipped()?.mite_region, site, |region| region.r#box).map(|region| region.region)
 }
 
-fn holds([south, north, west, east]: [f64; 4], site: &Site) -> bool {
-    (south..=north).contains(&site.latitude.get()) && (west..=east).contains(&site.longitude.get())
-}
-
-fn area([south, north, west, east]: [f64; 4]) -> f64 {
-    (north - south) * (east - west)
+/// What is for the smallest region that holds a site, of all that are for one; a region is its least and most latitude, then
+/// longitude.
+pub(crate) fn smallest<T>(all: impl IntoIterator<Item = T>, site: &Site, region: impl Fn(&T) -> [f64; 4]) -> Option<T> {
+    let holds = |[south, north, west, east]: [f64; 4]| {
+        (south..=north).contains(&site.latitude.get()) && (west..=east).contains(&site.longitude.get())
+    };
+    let area = |[south, north, west, east]: [f64; 4]| (north - south) * (east - west);
+    let holding = all.into_iter().filter(|one| holds(region(one)));
+    holding.min_by(|a, b| area(region(a)).total_cmp(&area(region(b))))
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use super::answer::Urgency;
 use crate::ahead::Base;
 use crate::broodless::broodless_days;
 use crate::now::Thresholds;
-use crate::site::{Health, SiteDates};
+use crate::site::{Health, SiteDates, dates};
 use crate::winter_bees;
 use crate::words::season_month;
 
@@ -35,7 +35,6 @@ impl<'a> Ground<'a> {
     /// None only if one of the program's own tables is broken.
     pub(super) fn of(base: &'a Base<'a>, today: Date) -> Option<Self> {
         let question = base.question;
-        let middle = base.ahead.weather().0.winter_bees(question.parameters);
         Some(Self {
             base,
             today,
@@ -44,7 +43,7 @@ impl<'a> Ground<'a> {
             dates: SiteDates::of(base)?,
             health: Health::of(base)?,
             broodless: broodless_days(base),
-            spared: winter_bees::spared(middle, question.autumn_from.year()),
+            spared: dates::winter_bees(base),
         })
     }
 

@@ -8,9 +8,10 @@ use super::ground::Ground;
 use super::programme::Programme;
 use super::task::Task;
 use super::why::Why;
-use super::{doubt, mites, yard};
+use super::{mites, yard};
 use crate::actions::Situation;
 use crate::ahead::shortage::WORTH_FEEDING;
+use crate::statistics::mean_ends;
 
 /// Why, the weightiest first.
 pub(super) fn of(
@@ -57,7 +58,7 @@ pub(super) fn of(
     if facts.beside {
         why.push(Why::Sign);
     }
-    if let Some(cause) = doubt::ends(run)
+    if let Some(cause) = mean_ends(run)
         .most_likely()
         .filter(|cause| *cause != Cause::Other && if_done.is_some_and(|chance| chance < SOUND) && why.is_empty())
     {
