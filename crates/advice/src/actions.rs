@@ -3,24 +3,20 @@
 
 mod clear;
 mod dress;
-mod feed;
-mod mites;
-mod situation;
+pub(crate) mod feed;
+pub(crate) mod mites;
+pub(crate) mod situation;
 pub(crate) mod thin_syrup;
-
-pub(crate) use feed::{solid_day, solid_fondant, syrup_day};
-pub(crate) use mites::over_the_line;
-pub(crate) use situation::Situation;
-pub(crate) use thin_syrup::latest as thin_syrup_by;
 
 use snowhum_winter::Event;
 
-use crate::ahead::{A_PART, Base};
+use crate::ahead::base::Base;
+use crate::ahead::run::A_PART;
 use crate::answer::{ActionAnswer, ActionKind};
 use crate::cautions::Hazard;
 use crate::queen;
 use crate::statistics::{mean_and_error, rounded};
-use situation::Candidate;
+use situation::{Candidate, Situation};
 
 /// Actions shown for a colony.
 const SHOWN: usize = 3;

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use snowhum_units::{Range, System, Usual};
 use snowhum_weather::{Far, Provenance};
 
-use crate::LooksTo;
+use crate::looks_to::LooksTo;
 use crate::statistics::rounded;
 use crate::words::{day, part_of_month};
 

@@ -7,9 +7,9 @@ use jiff::civil::Date;
 use snowhum_units::{Kelvin, Range};
 use snowhum_winter::{Daily, Trajectory};
 
-use crate::ahead::Run;
+use crate::ahead::run::Run;
 use crate::dates::Dates;
-use crate::jobs::Triggers;
+use crate::jobs::triggers::Triggers;
 use crate::seasons;
 
 /// Days of `autumn` before which no frost counts as autumn's.

@@ -1,9 +1,9 @@
 //! A dead hive examined: foulbrood first, then the likeliest causes, where to look next, what can be used again.
 
 mod answer;
-mod context;
+pub(crate) mod context;
 mod factor;
-mod kept;
+pub(crate) mod kept;
 mod look;
 pub mod net;
 mod reuse;
@@ -11,7 +11,6 @@ mod say;
 mod tables;
 
 pub use answer::{After, CauseChance, DeadoutAnswer, FromRecords, LookNext, Reuse, Seen, SeenSign, Stop, ToldSign};
-pub(crate) use context::is_life;
 pub use context::{from_records, last_life};
 pub use kept::{cause_words, is_stopped, kept_signs, to_keep};
 

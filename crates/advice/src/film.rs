@@ -11,10 +11,12 @@ use snowhum_apiary::split_entries;
 use snowhum_units::{Kelvin, Kilogram, Range};
 use snowhum_winter::{Daily, Environment, HiveDaily, Trajectory, cluster_in};
 
-use crate::ahead::{PlanQuestion, Run};
+use crate::ahead::run::{PlanQuestion, Run};
 use crate::answer::OpenDates;
-use crate::now::{ColonyNow, CourseDay, Evidence, Ground, NowAnswer, NowQuestion};
-use crate::plan::{ColonyPlan, PlanAnswer};
+use crate::now::answer::{ColonyNow, Evidence, NowAnswer};
+use crate::now::course::CourseDay;
+use crate::now::{Ground, NowQuestion};
+use crate::plan::answer::{ColonyPlan, PlanAnswer};
 use crate::seasons::on_day;
 use crate::statistics::rounded;
 

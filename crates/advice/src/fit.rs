@@ -1,10 +1,10 @@
 //! Fit for winter? Six scales for each colony, a verdict with its reasons, and what the yard needs for it.
 
-mod answer;
+pub(crate) mod answer;
 mod boost;
 mod look;
 mod say;
-mod scales;
+pub(crate) mod scales;
 mod shopping;
 mod unite;
 mod verdict;
@@ -14,10 +14,9 @@ pub use answer::{
     BeginBy, Carried, ClassWindow, ColonyFit, FEEDER_L, FitAnswer, HiveFeed, OutOf, Scale, Shopping, Spared, Stands,
     Uniting, Usual, Verdict, VerdictKind, What,
 };
-pub(crate) use scales::{GUARD, left_on};
 
-use crate::ahead::Base;
-use crate::plan::ColonyPlan;
+use crate::ahead::base::Base;
+use crate::plan::answer::ColonyPlan;
 use crate::site::dates;
 use look::Look;
 

@@ -1,13 +1,13 @@
 //! What is due at a site in a year, and when: windows from its own weather and, where they depend on them, its colonies.
 
-mod answer;
+pub(crate) mod answer;
 mod autumn;
 pub mod calendar;
 mod colonies;
 mod ground;
 mod indoors;
 mod spring;
-mod triggers;
+pub(crate) mod triggers;
 mod window;
 mod winter;
 mod year;
@@ -23,7 +23,7 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 
 use crate::answer::WeatherAnswer;
-use crate::now::NowAnswer;
+use crate::now::answer::NowAnswer;
 use colonies::Broods;
 use ground::Ground;
 

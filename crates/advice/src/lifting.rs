@@ -7,7 +7,7 @@ use snowhum_winter::Parameters;
 
 use crate::statistics::rounded;
 use crate::sums::SumFault;
-use crate::sums::weigh::Lift;
+use crate::sums::weigh::lifting::Lift;
 
 /// A box of a hive as a load.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

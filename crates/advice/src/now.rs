@@ -1,10 +1,10 @@
 //! Where each colony stands now, from weather and notes, and what to do next.
 
 mod alert;
-mod answer;
+pub(crate) mod answer;
 mod beside;
 mod colony;
-mod course;
+pub(crate) mod course;
 mod evidence;
 mod expect;
 mod flight_day;
@@ -12,16 +12,15 @@ mod food_body;
 mod lid;
 mod look_first;
 mod look_today;
-mod next_round;
+pub(crate) mod next_round;
 mod open_first;
-mod thresholds;
+pub(crate) mod thresholds;
 
 pub use alert::{Alert, alert};
 pub use answer::{
     ColonyNow, DeadBeesCounted, Evidence, Expectation, Fates, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer,
     OpenFirst, StoresNow,
 };
-pub(crate) use course::CourseDay;
 pub use food_body::FoodBodyNow;
 pub use lid::may_lift;
 pub use look_today::LookToday;
@@ -37,13 +36,18 @@ use snowhum_apiary::{Act, Apiary, ColonyId, Sign};
 use snowhum_watch::{Estimate, Noted, Outlook, Scene, Sizes, Visit, Watching, visits};
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
 
-use crate::LooksTo;
+use crate::ahead::base::Base;
+use crate::ahead::run::{PlanQuestion, Run};
 use crate::ahead::shortage::LEFT_IN_SPRING;
-use crate::ahead::{Ahead, Base, PlanQuestion, Run, Watched};
+use crate::ahead::start::{Ahead, Watched};
 use crate::answer::WeatherAnswer;
+use crate::looks_to::LooksTo;
 use crate::plan::colony_plan;
-use crate::site::SiteDates;
-use crate::verdict::{self, Facts, FirstAnswer, LastVerdict};
+use crate::site::dates::SiteDates;
+use crate::verdict;
+use crate::verdict::answer::FirstAnswer;
+use crate::verdict::facts::Facts;
+use crate::verdict::still::LastVerdict;
 use crate::{fit, yard};
 use colony::Seen;
 use next_round::Worth;

@@ -8,8 +8,9 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::Combs;
 use snowhum_units::Kilogram;
 
+use crate::ahead::base::Base;
+use crate::ahead::combs;
 use crate::ahead::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
-use crate::ahead::{Base, combs};
 use crate::rules;
 use crate::statistics::rounded;
 use crate::syrup::STORES_PER_FONDANT;

@@ -1,6 +1,6 @@
 //! The winter ahead for a yard: one run for what happens, one for what is short, some for what is worth doing.
 
-mod answer;
+pub(crate) mod answer;
 
 pub use answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres};
 
@@ -8,15 +8,19 @@ use rayon::prelude::*;
 use snowhum_units::Range;
 use snowhum_winter::{Ends, Parameters};
 
-use crate::LooksTo;
-use crate::actions::{self, Situation, Weighed};
+use crate::actions::situation::Situation;
+use crate::actions::{self, Weighed};
+use crate::ahead::base::Base;
+use crate::ahead::run::{PlanQuestion, Run};
 use crate::ahead::shortage::alive_in_spring;
-use crate::ahead::{Base, PlanQuestion, Run};
 use crate::answer::WeatherAnswer;
+use crate::looks_to::LooksTo;
 use crate::statistics::{mean_and_error, mean_ends, rounded, weighted_range};
-use crate::sums::losses::learnt;
+use crate::sums::losses::background::law::learnt;
 use crate::syrup::{Strength, sugar_for};
-use crate::verdict::{self, ColonyVerdict, Facts, Fate};
+use crate::verdict;
+use crate::verdict::answer::ColonyVerdict;
+use crate::verdict::facts::{Facts, Fate};
 use crate::{dead_bees, fit, left_out, over_rule, rules, seasons};
 
 /// Members of the ensemble, where nobody asks for another number: whole blocks, and as many on each of 64 paths of the weather.

@@ -4,10 +4,10 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_winter::{Daily, Trajectory};
 
-use crate::ahead::Run;
+use crate::ahead::run::Run;
 use crate::answer::ActionAnswer;
-use crate::fit::VerdictKind;
-use crate::site::SiteDates;
+use crate::fit::answer::VerdictKind;
+use crate::site::dates::SiteDates;
 use crate::words::day;
 
 pub use crate::queen_trouble::QueenTrouble;

@@ -6,7 +6,7 @@ use snowhum_apiary::{Hive, Site};
 use snowhum_winter::Status;
 
 use crate::answer::RuleOfThumb;
-use crate::site::smallest;
+use crate::site::figures::smallest;
 
 const SHIPPED: &str = include_str!("../../../data/rules_of_thumb.toml");
 

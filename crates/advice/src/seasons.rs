@@ -3,7 +3,7 @@
 use snowhum_units::Range;
 use snowhum_winter::{Daily, HiveDaily, Trajectory};
 
-use crate::ahead::Run;
+use crate::ahead::run::Run;
 use crate::answer::{Condensation, DateRange, HiveVerdict, MonthRange, OpenDates};
 use crate::statistics::{rounded, weighted_range};
 

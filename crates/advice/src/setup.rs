@@ -4,8 +4,8 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Hive, Money, SetupChange, Wrong};
 use snowhum_winter::{Housed, Parameters, Record, Settings, Trajectory};
 
+use crate::ahead::run::{PlanQuestion, Run};
 use crate::ahead::shortage::alive_in_spring;
-use crate::ahead::{PlanQuestion, Run};
 use crate::answer::Condensation;
 use crate::statistics::{mean_and_error, mean_of_ends, rounded};
 use crate::{sealed, seasons};

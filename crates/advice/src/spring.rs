@@ -14,9 +14,9 @@ pub use question::SpringQuestion;
 
 use jiff::civil::Date;
 
-use crate::LooksTo;
-use crate::jobs::JobsAnswer;
-use crate::now::ColonyNow;
+use crate::jobs::answer::JobsAnswer;
+use crate::looks_to::LooksTo;
+use crate::now::answer::ColonyNow;
 use crate::words::{day, in_hundred};
 
 /// The spring of a yard, from the day its present is of.

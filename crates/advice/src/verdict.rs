@@ -3,16 +3,16 @@
 //! Decided here alone. The plan decides from the count, the present from what the watch believes; terminal, pages, papers and
 //! JSON show what was decided.
 
-mod answer;
+pub(crate) mod answer;
 mod doubt;
-mod facts;
+pub(crate) mod facts;
 mod food;
 mod ground;
 mod mites;
 mod needs;
 mod programme;
 mod reasons;
-mod still;
+pub(crate) mod still;
 mod task;
 mod why;
 mod yard;
@@ -27,9 +27,9 @@ pub(crate) use facts::{Facts, Fate};
 use jiff::civil::Date;
 use snowhum_winter::Trajectory;
 
-use crate::LooksTo;
-use crate::ahead::Base;
+use crate::ahead::base::Base;
 use crate::indoors::{self, IndoorsAnswer};
+use crate::looks_to::LooksTo;
 use crate::statistics::{Estimate, mean_and_error, rounded};
 use ground::Ground;
 use programme::Programme;

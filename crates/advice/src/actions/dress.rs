@@ -5,7 +5,7 @@ use snowhum_apiary::{Floor, SetupChange};
 use snowhum_winter::{Action, Event};
 
 use super::situation::{Candidate, Situation};
-use crate::ahead::Run;
+use crate::ahead::run::Run;
 use crate::answer::ActionKind;
 
 /// Lids better than this, m² K/W, are left alone (30 mm of foam).

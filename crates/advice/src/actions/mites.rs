@@ -7,7 +7,8 @@ use snowhum_winter::{Action, Event};
 use super::situation::{Candidate, Situation};
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;
-use crate::site::{dates, mite_region};
+use crate::site::dates;
+use crate::site::figures::mite_region;
 use crate::sums::mites::line_for;
 use crate::words::{day, season_month};
 

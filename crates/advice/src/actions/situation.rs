@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use snowhum_winter::{Event, Housed, MemberEnd};
 
-use crate::ahead::Base;
+use crate::ahead::base::Base;
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;
 

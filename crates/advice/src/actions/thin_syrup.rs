@@ -6,7 +6,7 @@ use snowhum_units::Kelvin;
 use snowhum_winter::{Action, Event};
 
 use super::situation::{Candidate, Situation};
-use crate::ahead::Run;
+use crate::ahead::run::Run;
 use crate::ahead::shortage::WORTH_FEEDING;
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;

@@ -6,7 +6,7 @@ use snowhum_units::Kilogram;
 use super::combs;
 use super::run::Run;
 use super::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
-use crate::site::Health;
+use crate::site::health::Health;
 use crate::statistics::quantile;
 
 /// Share of a frame's comb that holds sealed stores in a frame worth moving (judgement).

@@ -7,7 +7,7 @@ use snowhum_winter::Status;
 
 use crate::ahead::shortage::WORTH_FEEDING;
 use crate::queen_trouble::QueenTrouble;
-use crate::site::SiteDates;
+use crate::site::dates::SiteDates;
 use crate::statistics::rounded;
 
 /// A yard before winter.

@@ -4,7 +4,7 @@ use snowhum_apiary::brood_on;
 use snowhum_winter::Housed;
 
 use super::look::Look;
-use super::scales::FULL_COMB;
+use crate::fit::scales::brood::FULL_COMB;
 
 /// The least gain that is called one, hives in a hundred.
 pub(super) const LEAST_GAIN: f64 = 1.0;

@@ -5,10 +5,13 @@ use snowhum_apiary::{Colony, Combs, Mites};
 use snowhum_units::System;
 use snowhum_winter::{Event, Housed, Trajectory};
 
-use crate::ahead::Base;
+use crate::ahead::base::Base;
 use crate::ahead::shortage::WORTH_FEEDING;
-use crate::plan::ColonyPlan;
-use crate::site::{Country, Figures, Health, SiteDates, dates};
+use crate::plan::answer::ColonyPlan;
+use crate::site::dates;
+use crate::site::dates::SiteDates;
+use crate::site::figures::{Country, Figures};
+use crate::site::health::Health;
 use crate::statistics::{Estimate, mean_and_error};
 use crate::words::season_month;
 

@@ -7,7 +7,8 @@ use super::answer::{ColonyFit, Stands, VerdictKind, What};
 use super::look::Look;
 use super::scales;
 use crate::cautions::Hazard;
-use crate::site::{dates, foulbrood, mite_rate};
+use crate::site::dates;
+use crate::site::health::{foulbrood, mite_rate};
 use crate::words::day;
 
 /// What to know of one colony.

@@ -1,16 +1,12 @@
 //! The six scales, one a file.
 
 mod bees;
-mod brood;
-mod hive;
+pub(crate) mod brood;
+pub(crate) mod hive;
 pub(super) mod mites;
 mod queen;
-mod shown;
+pub(crate) mod shown;
 mod stores;
-
-pub(super) use brood::FULL_COMB;
-pub(crate) use hive::{GUARD, left_on};
-pub(super) use shown::thousands;
 
 use super::answer::Scale;
 use super::look::Look;

@@ -9,7 +9,8 @@ use crate::ahead::gifts::Gift;
 use crate::course::Course;
 use crate::finish;
 use crate::statistics::rounded;
-use crate::sums::feed::{FeedQuestion, Season, feed};
+use crate::sums::feed::feed;
+use crate::sums::feed::question::{FeedQuestion, Season};
 use crate::syrup::Strength;
 
 pub(super) fn of(look: &Look<'_>, colonies: &[ColonyFit]) -> Shopping {

@@ -7,14 +7,15 @@ use super::answer::{Uniting, Verdict, VerdictKind};
 use super::boost::{self, Boost, LEAST_GAIN};
 use super::look::Look;
 use super::scales::mites::{count, mites_first};
-use super::scales::thousands;
 use super::unite;
 use crate::ahead::shortage::WORTH_FEEDING;
-use crate::plan::ColonyPlan;
+use crate::fit::scales::shown::thousands;
+use crate::plan::answer::ColonyPlan;
 use crate::queen::{self, Ground, Partner};
 use crate::queen_trouble::QueenTrouble;
-use crate::site::{dates, foulbrood};
-use crate::verdict::SOUND;
+use crate::site::dates;
+use crate::site::health::foulbrood;
+use crate::verdict::answer::SOUND;
 use crate::words::{day, hives, in_hundred};
 
 /// The verdict, and how it would be put to another where that was asked.

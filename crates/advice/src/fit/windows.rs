@@ -7,10 +7,11 @@ use snowhum_weather::Hourly;
 
 use super::answer::{ClassWindow, OutOf};
 use super::look::Look;
-use crate::ahead::Run;
+use crate::ahead::run::Run;
 use crate::broodless::broodless_days;
 use crate::finish;
-use crate::site::{Broodless, Class, dates};
+use crate::site::dates;
+use crate::site::figures::{Broodless, Class};
 use crate::statistics::rounded;
 use crate::words::day;
 

@@ -6,10 +6,10 @@ use snowhum_winter::Status;
 use super::answer::{HiveDue, JobWindow, Kind, Trigger};
 use super::triggers::Triggers;
 use super::window::window;
-use crate::ahead::{PlanQuestion, Run};
+use crate::ahead::run::{PlanQuestion, Run};
 use crate::broodless::BroodDays;
 use crate::dates::Dates;
-use crate::now::{ColonyNow, NowAnswer};
+use crate::now::answer::{ColonyNow, NowAnswer};
 
 /// The window of hunger.
 pub(super) const HUNGER: &str = "food-runs-out";

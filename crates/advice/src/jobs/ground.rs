@@ -7,7 +7,7 @@ use snowhum_units::System;
 use super::colonies::Broods;
 use super::triggers::Triggers;
 use super::year::SiteYear;
-use crate::ahead::PlanQuestion;
+use crate::ahead::run::PlanQuestion;
 
 /// What is asked.
 #[derive(Debug, Clone, Copy)]

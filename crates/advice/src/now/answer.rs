@@ -7,11 +7,11 @@ use snowhum_winter::Ends;
 
 use super::food_body::FoodBodyNow;
 use super::next_round::NextRound;
-use crate::LooksTo;
 use crate::answer::{ActionAnswer, DateRange, OpenDates, WeatherAnswer};
-use crate::plan::PlanAnswer;
+use crate::looks_to::LooksTo;
+use crate::plan::answer::PlanAnswer;
 use crate::queen_trouble::QueenTrouble;
-use crate::verdict::{ColonyVerdict, FirstAnswer};
+use crate::verdict::answer::{ColonyVerdict, FirstAnswer};
 
 /// Name and number of the form; the number rises when a key changes.
 pub const NOW_SCHEMA: &str = "snowhum.now/2";

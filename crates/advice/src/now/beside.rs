@@ -4,9 +4,10 @@ use jiff::Timestamp;
 use jiff::tz::TimeZone;
 use snowhum_apiary::{Apiary, ColonyId, Note, OpeningKind, OpeningState, Seen, Sign};
 
-use crate::actions::{Situation, over_the_line};
-use crate::ahead::Base;
-use crate::fit::{GUARD, left_on};
+use crate::actions::mites::over_the_line;
+use crate::actions::situation::Situation;
+use crate::ahead::base::Base;
+use crate::fit::scales::hive::{GUARD, left_on};
 use crate::indoors;
 use crate::words::day;
 

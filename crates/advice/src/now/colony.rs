@@ -7,17 +7,21 @@ use snowhum_units::Range;
 use snowhum_watch::{Estimate, Standing, Visit, Watching};
 use snowhum_winter::{Daily, Ends, MemberEnd};
 
+use super::answer::{ColonyNow, Expectation, Fates, LookFirst, StoresNow};
 use super::beside;
 use super::evidence;
-use super::{ColonyNow, Expectation, Fates, LookFirst, StoresNow, food_body, look_first};
-use crate::actions::{self, Situation, Weighed};
-use crate::ahead::Base;
+use super::{food_body, look_first};
+use crate::actions::situation::Situation;
+use crate::actions::{self, Weighed};
+use crate::ahead::base::Base;
 use crate::answer::ActionAnswer;
 use crate::dates::date_of_hour;
-use crate::fit::Verdict;
+use crate::fit::answer::Verdict;
+use crate::looks_to::LooksTo;
 use crate::statistics::{mean_and_error, rounded};
-use crate::verdict::{ColonyVerdict, Facts, Fate};
-use crate::{LooksTo, queen, sealed, seasons};
+use crate::verdict::answer::ColonyVerdict;
+use crate::verdict::facts::{Facts, Fate};
+use crate::{queen, sealed, seasons};
 
 /// A colony as the watch left it.
 pub(super) struct Watched<'a> {

@@ -4,7 +4,7 @@ use snowhum_apiary::{Apiary, ColonyId, NoteId};
 use snowhum_units::{Kilogram, System};
 use snowhum_watch::{DeadBees, Moved, Watching};
 
-use super::{DeadBeesCounted, Evidence};
+use super::answer::{DeadBeesCounted, Evidence};
 use crate::dates::date_of_hour;
 use crate::dead_bees::{ledger_words, usual_words};
 use crate::statistics::rounded;

@@ -6,8 +6,9 @@ use snowhum_units::{Same, Usual};
 use snowhum_watch::{Estimate, Scene, View, signs};
 use snowhum_winter::WarmWall;
 
+use super::answer::Expectation;
 use super::next_round::{self, Worth};
-use super::{Expectation, Thresholds};
+use super::thresholds::Thresholds;
 use crate::dates::date_of_hour;
 use crate::statistics::rounded;
 

@@ -6,7 +6,7 @@ use snowhum_apiary::{Conditions, DeadCount, DeadPlace, Flight, Listening, Poked,
 use snowhum_units::{Kelvin, System};
 use snowhum_watch::{Estimate, Scene, SignTable};
 
-use super::Thresholds;
+use super::thresholds::Thresholds;
 use crate::dates::date_of_hour;
 use crate::statistics::rounded;
 use crate::words::day;

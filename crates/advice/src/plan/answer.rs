@@ -5,13 +5,13 @@ use serde::{Deserialize, Serialize};
 use snowhum_units::Range;
 use snowhum_winter::Ends;
 
-use crate::LooksTo;
 use crate::answer::{
     ActionAnswer, DateRange, HiveVerdict, MonthRange, MonthUsual, OpenDates, RuleOfThumb, WeatherAnswer,
 };
-use crate::fit::FitAnswer;
+use crate::fit::answer::FitAnswer;
+use crate::looks_to::LooksTo;
 use crate::over_rule::OverRule;
-use crate::verdict::{ColonyVerdict, FirstAnswer};
+use crate::verdict::answer::{ColonyVerdict, FirstAnswer};
 
 /// Name and number of the plan's form; the number rises when a key changes.
 pub const PLAN_SCHEMA: &str = "snowhum.plan/1";

@@ -7,7 +7,7 @@ use snowhum_units::{Kelvin, Range};
 use snowhum_weather::Hourly;
 
 use super::figures::Figures;
-use crate::ahead::Run;
+use crate::ahead::run::Run;
 use crate::{finish, winter_bees};
 
 /// Days over which warmth is averaged.

@@ -5,7 +5,7 @@ use snowhum_apiary::{Colony, Mites, Trouble};
 
 use super::dates::SiteDates;
 use super::figures::Figures;
-use crate::ahead::Run;
+use crate::ahead::run::Run;
 use crate::queen_trouble::QueenTrouble;
 
 /// What a colony's health is held against on a day at a site.

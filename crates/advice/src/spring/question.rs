@@ -4,8 +4,9 @@ use snowhum_apiary::Apiary;
 use snowhum_units::System;
 use snowhum_weather::Ensemble;
 
-use crate::jobs::{JobsAnswer, Triggers};
-use crate::now::NowAnswer;
+use crate::jobs::answer::JobsAnswer;
+use crate::jobs::triggers::Triggers;
+use crate::now::answer::NowAnswer;
 
 /// What is asked.
 #[derive(Debug, Clone, Copy)]

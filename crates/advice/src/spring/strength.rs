@@ -7,7 +7,7 @@ use snowhum_units::Range;
 
 use super::answer::{Strength, StrengthWord, UsualStrength};
 use super::question::SpringQuestion;
-use crate::now::ColonyNow;
+use crate::now::answer::ColonyNow;
 use crate::statistics::rounded;
 
 const SHIPPED: &str = include_str!("../../../../data/spring_strength.toml");

@@ -1,7 +1,7 @@
 //! Sugar for a shortage: litres of syrup, kilograms of solid feed, frames of stores.
 
 mod answer;
-mod question;
+pub(crate) mod question;
 mod solid;
 
 pub use answer::{ByVolume, FeedAnswer, Frames, Never, Solid, SugarKg, Syrup};

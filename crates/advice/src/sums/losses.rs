@@ -4,10 +4,10 @@
 //! too small to be a colony; or a queen problem that cannot be mended; or taken by a disaster. A colony united with
 //! another is one fewer at risk, not a loss.
 
-mod answer;
-mod background;
+pub(crate) mod answer;
+pub(crate) mod background;
 mod club;
-mod yard;
+pub(crate) mod yard;
 
 pub use answer::{ClubLosses, LossesAnswer, YardLosses};
 pub use background::{Background, Learnt, OwnWinter, YardEffect, background, learnt};

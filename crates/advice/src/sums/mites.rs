@@ -1,7 +1,7 @@
 //! Mites in a sample: how many per 100 bees, how sure, and against which line.
 
-mod answer;
-mod lines;
+pub(crate) mod answer;
+pub(crate) mod lines;
 mod season;
 mod yard;
 
@@ -18,7 +18,7 @@ use std::sync::LazyLock;
 
 use super::intervals::{self, Interval};
 use super::{SumFault, shipped, within};
-use crate::site::mite_region;
+use crate::site::figures::mite_region;
 use crate::statistics::rounded;
 use crate::words::season_month;
 

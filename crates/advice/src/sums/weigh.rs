@@ -1,7 +1,7 @@
 //! A hive weighed: two sides lifted, one side as a trend, frames counted, or a scale.
 
 mod answer;
-mod lifting;
+pub(crate) mod lifting;
 mod statics;
 mod tare;
 

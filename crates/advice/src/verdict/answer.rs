@@ -6,8 +6,8 @@ use snowhum_units::System;
 
 use super::task::Task;
 use super::why::Why;
-use crate::LooksTo;
 use crate::indoors::IndoorsAnswer;
+use crate::looks_to::LooksTo;
 use crate::words::{day, short_day};
 
 /// Chance of being alive, fed and queenright in spring from which a colony is called sound (judgement): of colonies counted, fed

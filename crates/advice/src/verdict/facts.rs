@@ -4,7 +4,7 @@ use super::answer::{ColonyVerdict, Line};
 use super::ground::Ground;
 use super::still::Held;
 use crate::actions::Weighed;
-use crate::fit::Verdict;
+use crate::fit::answer::Verdict;
 use crate::statistics::Estimate;
 
 /// What has become of a colony.

@@ -5,10 +5,12 @@ use jiff::civil::Date;
 use snowhum_units::Range;
 
 use super::answer::Urgency;
-use crate::ahead::Base;
+use crate::ahead::base::Base;
 use crate::broodless::broodless_days;
-use crate::now::Thresholds;
-use crate::site::{Health, SiteDates, dates};
+use crate::now::thresholds::Thresholds;
+use crate::site::dates;
+use crate::site::dates::SiteDates;
+use crate::site::health::Health;
 use crate::winter_bees;
 use crate::words::season_month;
 

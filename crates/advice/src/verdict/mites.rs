@@ -9,8 +9,9 @@ use super::ground::Ground;
 use super::programme::Programme;
 use super::task::Task;
 use super::why::Why;
-use crate::actions::{Situation, over_the_line};
-use crate::fit::VerdictKind;
+use crate::actions::mites::over_the_line;
+use crate::actions::situation::Situation;
+use crate::fit::answer::VerdictKind;
 
 /// Months in which mites that nobody counted still matter to this winter, as the north counts them.
 const MATTER: [i8; 7] = [7, 8, 9, 10, 11, 12, 1];

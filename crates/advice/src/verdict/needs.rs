@@ -8,10 +8,10 @@ use super::still::Held;
 use super::task::Task;
 use super::{food, mites};
 use crate::answer::ActionKind;
-use crate::fit::VerdictKind;
+use crate::fit::answer::VerdictKind;
 use crate::queen;
 use crate::queen_trouble::QueenTrouble;
-use crate::site::foulbrood;
+use crate::site::health::foulbrood;
 
 /// What the colony at a place needs.
 pub(super) fn of(ground: &Ground<'_>, at: usize, facts: &Facts<'_>) -> Programme {

@@ -9,7 +9,7 @@ use super::programme::Programme;
 use super::task::Task;
 use super::why::Why;
 use super::{mites, yard};
-use crate::actions::Situation;
+use crate::actions::situation::Situation;
 use crate::ahead::shortage::WORTH_FEEDING;
 use crate::statistics::mean_ends;
 

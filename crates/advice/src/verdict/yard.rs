@@ -7,7 +7,7 @@ use super::answer::{Later, LaterKind, Unsure};
 use super::facts::{Facts, Fate};
 use super::ground::Ground;
 use super::mites;
-use crate::jobs::Triggers;
+use crate::jobs::triggers::Triggers;
 use crate::left_out::MAY_FLOW;
 
 /// What is ahead of the yard, the earliest first.

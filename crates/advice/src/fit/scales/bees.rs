@@ -3,7 +3,7 @@
 use super::shown::{Shown, thousands};
 use crate::fit::answer::{Scale, Usual, What};
 use crate::fit::look::Look;
-use crate::site::CombsFor;
+use crate::site::figures::CombsFor;
 
 /// Air between which a count shows the cluster: warmer, loose bees cover more seams.
 const CLUSTERED_C: std::ops::RangeInclusive<f64> = 5.0..=10.0;

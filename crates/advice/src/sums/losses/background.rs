@@ -3,7 +3,7 @@
 //! The winter model draws that hazard alike for all hives of a yard, by year and by yard; here the keeper's winters are
 //! read back through the same law. A few hives say little, and hives of one winter less than hives of several.
 
-mod law;
+pub(crate) mod law;
 
 use serde::{Deserialize, Serialize};
 use snowhum_units::Range;

@@ -1,10 +1,10 @@
 //! One yard: a census, exact for itself and weak as evidence of anything else.
 
 use super::answer::YardLosses;
-use super::background::OwnWinter;
 use crate::statistics::rounded;
 use crate::sums::chances::share_at_least;
 use crate::sums::intervals::{Interval, beta_share, clopper_pearson, wilson};
+use crate::sums::losses::background::law::OwnWinter;
 use crate::sums::{SumFault, within};
 
 /// One yard's winter.

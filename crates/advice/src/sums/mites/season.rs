@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use snowhum_apiary::Site;
 
-use crate::jobs::JobsAnswer;
+use crate::jobs::answer::JobsAnswer;
 use crate::words::day;
 use crate::{winter_bees, yard};
 
