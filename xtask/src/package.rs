@@ -24,7 +24,7 @@ use std::path::{Path, PathBuf};
 pub(crate) fn run(arguments: &[&str]) -> Result<()> {
     match arguments {
         [] => make().map(|_| ()),
-        ["--try"] => trial::run(),
+        ["--try"] => trial::run(make),
         unknown => bail!("cargo xtask package [--try]; not {}", unknown.join(" ")),
     }
 }

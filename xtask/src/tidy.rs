@@ -1,8 +1,10 @@
 //! The rules of the house that no compiler checks.
 
+mod circles;
 mod decisions;
 mod figures;
 mod files;
+mod finding;
 mod functions;
 mod order;
 mod same;
@@ -13,24 +15,10 @@ mod words;
 use crate::house;
 use anyhow::{Result, ensure};
 use files::File;
-use std::fmt;
+use finding::{Finding, Weight};
 
 /// Longest file, lines.
 const LONGEST_FILE: usize = 500;
-
-/// A breach of a rule.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) struct Finding {
-    weight: Weight,
-    place: String,
-    words: String,
-}
-
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Weight {
-    Fault,
-    Warning,
-}
 
 /// Checks the whole house and prints what it finds.
 ///
@@ -41,6 +29,7 @@ pub(crate) fn run() -> Result<()> {
     ensure!(files.iter().any(|file| file.place == "Cargo.toml"), "no files found at {}", house::root().display());
     let mut findings = order::check(&house::metadata()?);
     findings.extend(decisions::check(&files));
+    findings.extend(circles::check(&files));
     for file in &files {
         findings.extend(check(file));
     }
@@ -68,26 +57,6 @@ fn too_long(file: &File) -> Option<Finding> {
     let is_source = [".rs", ".py", ".js", ".css"].iter().any(|ending| file.place.ends_with(ending));
     (is_source && lines > LONGEST_FILE)
         .then(|| Finding::fault(&file.place, format!("{lines} lines; a file has at most {LONGEST_FILE}")))
-}
-
-impl Finding {
-    fn fault(place: impl Into<String>, words: impl Into<String>) -> Self {
-        Self { weight: Weight::Fault, place: place.into(), words: words.into() }
-    }
-
-    fn warning(place: impl Into<String>, words: impl Into<String>) -> Self {
-        Self { weight: Weight::Warning, place: place.into(), words: words.into() }
-    }
-}
-
-impl fmt::Display for Finding {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let weight = match self.weight {
-            Weight::Fault => "fault",
-            Weight::Warning => "warning",
-        };
-        write!(f, "{weight}: {}: {}", self.place, self.words)
-    }
 }
 
 #[cfg(test)]

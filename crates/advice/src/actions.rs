@@ -1,75 +1,27 @@
 //! What is worth doing, found by doing it in the model: each candidate is run on the same weather and the same random
 //! numbers as the plan itself.
 
-mod candidates;
 mod clear;
 mod dress;
-mod feed;
-mod mites;
+pub(crate) mod feed;
+pub(crate) mod mites;
+pub(crate) mod situation;
 pub(crate) mod thin_syrup;
 
-pub(crate) use feed::{solid_day, solid_fondant, syrup_day};
-pub(crate) use mites::over_the_line;
-pub(crate) use thin_syrup::latest as thin_syrup_by;
+use snowhum_winter::Event;
 
-use std::collections::BTreeSet;
-
-use jiff::civil::Date;
-use snowhum_winter::{Action, Event, Housed, MemberEnd};
-
+use crate::ahead::base::Base;
+use crate::ahead::run::A_PART;
 use crate::answer::{ActionAnswer, ActionKind};
 use crate::cautions::Hazard;
-use crate::plan::Base;
 use crate::queen;
 use crate::statistics::{mean_and_error, rounded};
+use situation::{Candidate, Situation};
 
 /// Actions shown for a colony.
 const SHOWN: usize = 3;
 /// Hives in a hundred below which an action is not worth a keeper's walk.
 const LEAST_WORTH: f64 = 1.0;
-
-/// A colony in a plan, for which actions are sought.
-#[derive(Clone, Copy)]
-pub(crate) struct Situation<'a> {
-    pub(crate) base: &'a Base<'a>,
-    pub(crate) colony: usize,
-}
-
-/// Something that could be done, before it is weighed.
-#[derive(Debug, Clone)]
-pub(crate) struct Candidate {
-    pub(crate) kind: ActionKind,
-    pub(crate) what: String,
-    pub(crate) why: String,
-    pub(crate) from: Date,
-    pub(crate) by: Date,
-    pub(crate) cost: f64,
-    /// Whether it makes up the shortage; of such things one is done.
-    pub(crate) feeds: bool,
-    /// Whether it is weighed in a colony given what it is short of: hunger would hide what it does.
-    pub(crate) fed_first: bool,
-    pub(crate) events: Vec<Event>,
-    pub(crate) caution: Option<Hazard>,
-    pub(crate) rule: Option<String>,
-    pub(crate) sources: Vec<&'static str>,
-}
-
-impl Situation<'_> {
-    pub(crate) fn housed(&self) -> &Housed {
-        &self.base.housed[self.colony]
-    }
-
-    pub(crate) fn ends(&self) -> &[MemberEnd] {
-        &self.base.trajectories[self.colony].ends
-    }
-
-    /// Day of the run on which one member in ten has gone hungry; `None` if fewer ever do.
-    pub(crate) fn early_hunger(&self) -> Option<usize> {
-        let mut days: Vec<u32> = self.ends().iter().filter_map(|end| end.first_hungry_day).collect();
-        days.sort_unstable();
-        days.get(self.ends().len() / 10).map(|day| *day as usize)
-    }
-}
 
 /// A candidate with what it does for each member.
 #[derive(Debug, Clone)]
@@ -84,7 +36,7 @@ pub(crate) struct Weighed {
 
 /// The actions most worth doing, best first.
 pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
-    let candidates = candidates::all(situation);
+    let candidates = candidates(situation);
     let hopeful = candidates.iter().filter(|candidate| may_help(situation, candidate));
     let mut weighed: Vec<Weighed> = hopeful.map(|candidate| weigh(situation, candidate)).collect();
     // A blocked opening is cleared whatever the sums say: what they do not hold is bees that cannot get out.
@@ -94,7 +46,7 @@ pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
             || (it.answer.worth_hives_in_100 >= LEAST_WORTH && (it.answer.pays() || it.answer.helps()))
     });
     weighed.sort_by(|a, b| b.answer.worth_money.total_cmp(&a.answer.worth_money));
-    let custom = queen::action(situation);
+    let custom = queen::action(situation.base, situation.colony);
     weighed.splice(0..0, custom.map(|answer| Weighed { answer, gains: Vec::new(), feeds: false, events: Vec::new() }));
     weighed.truncate(SHOWN);
     for at in 0..weighed.len() {
@@ -103,14 +55,28 @@ pub(crate) fn best(situation: &Situation<'_>) -> Vec<Weighed> {
     weighed
 }
 
+/// Every candidate that makes sense for the situation; those that do nothing are left out before they cost a run.
+fn candidates(situation: &Situation<'_>) -> Vec<Candidate> {
+    let mut candidates = Vec::new();
+    candidates.extend(clear::openings(situation));
+    candidates.extend(mites::treat(situation));
+    candidates.extend(feed::bring_near(situation));
+    candidates.extend(feed::frames_from_heaviest(situation));
+    candidates.extend(feed::syrup(situation));
+    candidates.extend(thin_syrup::feed(situation));
+    candidates.extend(feed::solid(situation));
+    candidates.extend(dress::insulate_lid(situation));
+    candidates.extend(dress::wrap(situation));
+    candidates.extend(dress::close_mesh(situation));
+    candidates
+}
+
 /// Whether nothing in a list moves the chance by more than its own error. What it costs has no part in this. An
 /// opening to be cleared is no "nothing", whatever the sums say.
 pub(crate) fn nothing_helps(actions: &[ActionAnswer]) -> bool {
     !actions.iter().any(|action| action.helps() || action.kind == ActionKind::ClearOpenings)
 }
 
-/// Members that are run first, where there are at least twice as many: one for each path of the weather.
-pub(crate) const A_PART: usize = 64;
 /// Standard errors by which a candidate must fall short among them to be left out.
 const SURELY: f64 = 3.0;
 
@@ -158,7 +124,7 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
 
 /// Colonies alive, fed and queenright more than in the plan's run with `food` alone given, for each of the first members.
 fn gains(base: &Base<'_>, members: usize, food: &[Event], events: &[Event]) -> Vec<f64> {
-    let places = touched(base, events);
+    let places = base.touched(events);
     let without = (!food.is_empty()).then(|| base.rerun_of(members, &places, food));
     let outcomes = base.rerun_of(members, &places, &[food, events].concat());
     let fed = base.fed();
@@ -170,27 +136,4 @@ fn gains(base: &Base<'_>, members: usize, food: &[Event], events: &[Event]) -> V
         }
     }
     gains
-}
-
-/// The colonies an action touches, with the hives they warm and those that warm them, in order.
-pub(crate) fn touched(base: &Base<'_>, events: &[Event]) -> Vec<usize> {
-    let receivers = events.iter().filter_map(|event| match event.action {
-        Action::MoveFrames { to, .. } | Action::Unite { into: to } => Some(to),
-        _ => None,
-    });
-    beside_them(base, events.iter().map(|event| event.colony).chain(receivers))
-}
-
-/// Some colonies with the hives they warm and those that warm them, in order.
-pub(crate) fn beside_them(base: &Base<'_>, places: impl Iterator<Item = usize>) -> Vec<usize> {
-    let mut places: BTreeSet<usize> = places.collect();
-    if base.ahead.is_each_alone() {
-        return places.into_iter().collect();
-    }
-    let warmed = |place: &usize| base.housed[*place].neighbour.is_some_and(|lender| places.contains(&lender));
-    let borrowers: Vec<usize> = (0..base.housed.len()).filter(warmed).collect();
-    places.extend(borrowers);
-    let lenders: Vec<usize> = places.iter().filter_map(|&place| base.housed[place].neighbour).collect();
-    places.extend(lenders);
-    places.into_iter().collect()
 }

@@ -3,8 +3,8 @@
 use jiff::civil::Date;
 use snowhum_units::{Kilogram, Range};
 
+use crate::ahead::shortage::WORTH_FEEDING;
 use crate::finish;
-use crate::shortage::WORTH_FEEDING;
 use crate::syrup::{Strength, sugar_for};
 
 /// Syrup from the quickest feeder.

@@ -1,12 +1,38 @@
-//! Days of many winters, put in order.
+//! Days: the season that one belongs to, and days of many winters put in order.
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use snowhum_units::Degree;
 
 use crate::statistics::rounded;
 
 /// Later than any day.
 const NEVER: i64 = i64::MAX;
+
+/// First day of the season that a day belongs to: 1 July in the north, 1 January in the south. A month before, the
+/// season to come counts.
+///
+/// ```
+/// use jiff::civil::date;
+/// use snowhum_advice::jobs::season_start;
+/// use snowhum_units::Degree;
+/// assert_eq!(season_start(date(2026, 4, 10), Degree::new(61.7)), date(2025, 7, 1));
+/// assert_eq!(season_start(date(2026, 6, 2), Degree::new(61.7)), date(2026, 7, 1));
+/// assert_eq!(season_start(date(2026, 9, 10), Degree::new(-42.0)), date(2026, 1, 1));
+/// ```
+#[must_use]
+pub fn season_start(day: Date, latitude: Degree) -> Date {
+    let southern = latitude.get() < 0.0;
+    let month = if southern { 1 } else { 7 };
+    let soon = day.saturating_add(30.days());
+    let year = if soon.month() >= month { soon.year() } else { soon.year() - 1 };
+    Date::new(year, month, 1).unwrap_or(day)
+}
+
+/// The date of an hour of the run.
+pub(crate) fn date_of_hour(first_day: Date, hour: usize) -> Date {
+    first_day.saturating_add((hour.saturating_sub(1) as i64 / 24).days())
+}
 
 /// The day on which something falls due, one of each path or member; none where it never does.
 #[derive(Debug, Clone)]

@@ -8,7 +8,7 @@ use snowhum_units::{Against, Range, Usual};
 use snowhum_watch::{DeadBeesSeen, Ledger};
 use snowhum_winter::{Parameters, resting_bee_hazard};
 
-use crate::answer::{ColonyPlan, MonthRange, MonthUsual};
+use crate::answer::{DateRange, MonthRange, MonthUsual};
 use crate::statistics::{quantile, rounded};
 use crate::words::season_month;
 
@@ -151,10 +151,14 @@ const MONTH_DRAWS: u32 = 300;
 const SNOWY: [i8; 4] = [12, 1, 2, 3];
 
 /// What a living colony of a plan shows a fortnight after the last look, month by month: the same law of where the dead go.
-pub(crate) fn shown_by_month(plan: &ColonyPlan, latitude: f64, signs: &snowhum_watch::Parameters) -> Vec<MonthUsual> {
+pub(crate) fn shown_by_month(
+    (dead, bees): (&[MonthRange], &[DateRange]),
+    latitude: f64,
+    signs: &snowhum_watch::Parameters,
+) -> Vec<MonthUsual> {
     let of_month = |deaths: &MonthRange| {
         let first: Date = format!("{}-01", deaths.month).parse().ok()?;
-        let bees = plan.bees.iter().rev().find(|bees| bees.date <= first).or(plan.bees.first())?.range;
+        let bees = bees.iter().rev().find(|bees| bees.date <= first).or(bees.first())?.range;
         let month = season_month(first, latitude);
         let place = if SNOWY.contains(&month) { DeadPlace::Snow } else { DeadPlace::Ground };
         let key = Key::new(3, 0xDEAD);
@@ -167,7 +171,7 @@ pub(crate) fn shown_by_month(plan: &ColonyPlan, latitude: f64, signs: &snowhum_w
         let counts: Vec<(f64, f64)> = (0..MONTH_DRAWS).map(shown).collect();
         Some(MonthUsual { month: deaths.month.clone(), usual: Usual::of(&counts)? })
     };
-    plan.dead_bees_per_day.iter().filter_map(of_month).collect()
+    dead.iter().filter_map(of_month).collect()
 }
 
 /// Deaths a bee and day in the middle of a month, for a sound colony.

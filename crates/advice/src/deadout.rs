@@ -1,21 +1,19 @@
 //! A dead hive examined: foulbrood first, then the likeliest causes, where to look next, what can be used again.
 
 mod answer;
-mod context;
+pub(crate) mod context;
 mod factor;
-mod kept;
+pub(crate) mod kept;
 mod look;
 pub mod net;
 mod reuse;
 mod say;
 mod tables;
 
-pub use answer::{After, CauseChance, DeadoutAnswer, FromRecords, LookNext, Reuse, Stop, ToldSign};
-pub(crate) use context::is_life;
+pub use answer::{After, CauseChance, DeadoutAnswer, FromRecords, LookNext, Reuse, Seen, SeenSign, Stop, ToldSign};
 pub use context::{from_records, last_life};
 pub use kept::{cause_words, is_stopped, kept_signs, to_keep};
 
-use serde::{Deserialize, Serialize};
 use snowhum_draws::Key;
 
 use crate::cautions::Hazard;
@@ -30,31 +28,6 @@ pub const DEADOUT_SCHEMA: &str = "snowhum.deadout/1";
 /// Redrawn tables behind each range.
 const DRAWS: u32 = 1_000;
 
-/// A sign and what was seen of it.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct SeenSign {
-    /// The sign's name.
-    pub name: String,
-    /// What was seen.
-    pub seen: Seen,
-}
-
-/// What was seen of a sign.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Seen {
-    /// Surely there.
-    Yes,
-    /// There, fairly sure.
-    FairlyYes,
-    /// Surely not.
-    No,
-    /// Not there, fairly sure.
-    FairlyNo,
-    /// Not looked at, or not to be told.
-    Unseen,
-}
-
 /// A question to the keeper.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Question {
@@ -64,25 +37,6 @@ pub struct Question {
     pub ask: String,
     /// Whether it is one of foulbrood.
     pub stops: bool,
-}
-
-impl Seen {
-    /// Reads yes, no, unseen, and how sure; `None` for anything else.
-    #[must_use]
-    pub fn read(text: &str) -> Option<Self> {
-        match text.trim().to_ascii_lowercase().as_str() {
-            "yes" | "y" | "sure" | "surely" => Some(Self::Yes),
-            "fairly-yes" | "fairly-sure" | "fairly sure" | "probably" | "f" => Some(Self::FairlyYes),
-            "no" | "n" | "sure-no" => Some(Self::No),
-            "fairly-no" | "probably-not" => Some(Self::FairlyNo),
-            "unseen" | "unsure" | "?" | "" => Some(Self::Unseen),
-            _ => None,
-        }
-    }
-
-    fn is_yes(self) -> bool {
-        matches!(self, Self::Yes | Self::FairlyYes)
-    }
 }
 
 /// Every question, foulbrood first.

@@ -11,9 +11,12 @@ use snowhum_apiary::split_entries;
 use snowhum_units::{Kelvin, Kilogram, Range};
 use snowhum_winter::{Daily, Environment, HiveDaily, Trajectory, cluster_in};
 
-use crate::answer::{ColonyPlan, OpenDates, PlanAnswer};
-use crate::now::{ColonyNow, CourseDay, Evidence, Ground, NowAnswer, NowQuestion};
-use crate::plan::{Base, PlanQuestion, run_once};
+use crate::ahead::run::{PlanQuestion, Run};
+use crate::answer::OpenDates;
+use crate::now::answer::{ColonyNow, Evidence, NowAnswer};
+use crate::now::course::CourseDay;
+use crate::now::{Ground, NowQuestion};
+use crate::plan::answer::{ColonyPlan, PlanAnswer};
 use crate::seasons::on_day;
 use crate::statistics::rounded;
 
@@ -206,9 +209,9 @@ impl FilmAnswer {
 pub fn film(question: &FilmQuestion<'_>) -> FilmAnswer {
     let FilmQuestion { autumn, plan, now, .. } = question;
     let from = autumn.apiary.as_of;
-    let foretold = run_once(autumn);
+    let foretold = Run::of(autumn);
     let through = PlanQuestion { as_of: from, ..question.present.plan };
-    let through = run_once(&through);
+    let through = Run::of(&through);
     let ground = Ground::of(question.present);
     let courses = ground.courses(&ground.watch());
     let days = foretold.days().min(through.days()).min(courses.iter().map(Vec::len).min().unwrap_or(0));
@@ -269,7 +272,7 @@ fn hive_film(
 /// The runs that a hive's days are read from.
 struct Runs<'a> {
     foretold: &'a Trajectory,
-    through: &'a Base<'a>,
+    through: &'a Run<'a>,
     at: usize,
 }
 

@@ -1,53 +1,31 @@
 //! What is due at a site in a year, and when: windows from its own weather and, where they depend on them, its colonies.
 
-mod answer;
+pub(crate) mod answer;
 mod autumn;
 pub mod calendar;
 mod colonies;
+mod ground;
 mod indoors;
 mod spring;
-mod triggers;
+pub(crate) mod triggers;
 mod window;
 mod winter;
 mod year;
 
 pub use answer::{Belief, Caution, Due, HalfMonth, HiveDue, JOBS_SCHEMA, JobWindow, JobsAnswer, Kind, Trigger};
+pub use ground::JobsQuestion;
 pub use triggers::Triggers;
-pub use year::{SiteYear, season_start};
+pub use year::SiteYear;
+
+pub use crate::dates::season_start;
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_apiary::Apiary;
-use snowhum_units::System;
 
 use crate::answer::WeatherAnswer;
-use crate::now::NowAnswer;
-use crate::plan::PlanQuestion;
+use crate::now::answer::NowAnswer;
 use colonies::Broods;
-
-/// What is asked.
-#[derive(Debug, Clone, Copy)]
-pub struct JobsQuestion<'a> {
-    /// The yard.
-    pub apiary: &'a Apiary,
-    /// The site's year, from [`season_start`] on.
-    pub year: &'a SiteYear,
-    /// The day asked about.
-    pub as_of: Date,
-    /// The plan from the day the colonies were counted, where that lies in this year.
-    pub colonies: Option<PlanQuestion<'a>>,
-    /// What jobs wait for.
-    pub triggers: &'a Triggers,
-    /// Units of the reasons in words.
-    pub system: System,
-}
-
-/// Everything a window is made from.
-struct Ground<'a> {
-    question: &'a JobsQuestion<'a>,
-    year: &'a SiteYear,
-    broods: Option<Broods>,
-}
+use ground::Ground;
 
 /// Half-months answered for: from the first of the third month of the season to the end of the eleventh.
 const FIRST_MONTH: i64 = 2;

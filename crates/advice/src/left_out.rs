@@ -2,7 +2,7 @@
 
 use snowhum_apiary::{Act, Note};
 
-use crate::plan::PlanQuestion;
+use crate::ahead::run::PlanQuestion;
 use crate::words::{day, season_month};
 
 /// Months, as the north counts them, in which flowers may still give nectar (common practice).

@@ -26,12 +26,14 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Apiary, Colony, winter_year};
 
-use crate::plan::PlanQuestion;
+use crate::ahead::run::PlanQuestion;
 use crate::statistics::rounded;
 use crate::sums::SumFault;
-use crate::sums::losses::{
-    Background, Counted, LossesAnswer, LossesQuestion, OwnWinter, YardCount, background, losses,
-};
+use crate::sums::losses::answer::LossesAnswer;
+use crate::sums::losses::background::Background;
+use crate::sums::losses::background::law::OwnWinter;
+use crate::sums::losses::yard::YardCount;
+use crate::sums::losses::{Counted, LossesQuestion, background, losses};
 use lines::Lines;
 use outcome::Outcome;
 use season::Diary;

@@ -3,10 +3,11 @@
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Hive, HiveBox, empty_box, floor_thickness, food_in};
 use snowhum_units::{Kilogram, Metre};
+use snowhum_winter::Parameters;
 
 use crate::statistics::rounded;
 use crate::sums::SumFault;
-use crate::sums::weigh::{Lift, mass_of_bees};
+use crate::sums::weigh::lifting::Lift;
 
 /// A box of a hive as a load.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -32,6 +33,13 @@ pub struct Load {
     pub stores: Kilogram,
     /// Bees, counted with the lowest box, under the food (judgement).
     pub bees: Kilogram,
+}
+
+/// So many bees, as the winter model weighs them.
+pub(crate) fn mass_of_bees(bees: f64) -> Result<Kilogram, SumFault> {
+    let parameters = Parameters::shipped()
+        .map_err(|error| SumFault::Table { table: "winter_parameters.toml", fault: error.to_string() })?;
+    Ok(Kilogram::new(bees * parameters.bee_mass.value))
 }
 
 /// The boxes of a hive from above, as a keeper takes them off.

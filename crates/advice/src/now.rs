@@ -1,10 +1,10 @@
 //! Where each colony stands now, from weather and notes, and what to do next.
 
 mod alert;
-mod answer;
+pub(crate) mod answer;
 mod beside;
 mod colony;
-mod course;
+pub(crate) mod course;
 mod evidence;
 mod expect;
 mod flight_day;
@@ -12,16 +12,15 @@ mod food_body;
 mod lid;
 mod look_first;
 mod look_today;
-mod next_round;
+pub(crate) mod next_round;
 mod open_first;
-mod thresholds;
+pub(crate) mod thresholds;
 
 pub use alert::{Alert, alert};
 pub use answer::{
     ColonyNow, DeadBeesCounted, Evidence, Expectation, Fates, FlightDay, LidVerdict, LookFirst, NOW_SCHEMA, NowAnswer,
     OpenFirst, StoresNow,
 };
-pub(crate) use course::CourseDay;
 pub use food_body::FoodBodyNow;
 pub use lid::may_lift;
 pub use look_today::LookToday;
@@ -37,12 +36,18 @@ use snowhum_apiary::{Act, Apiary, ColonyId, Sign};
 use snowhum_watch::{Estimate, Noted, Outlook, Scene, Sizes, Visit, Watching, visits};
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
 
-use crate::LooksTo;
-use crate::ahead::{Ahead, Watched};
+use crate::ahead::base::Base;
+use crate::ahead::run::{PlanQuestion, Run};
+use crate::ahead::shortage::LEFT_IN_SPRING;
+use crate::ahead::start::{Ahead, Watched};
 use crate::answer::WeatherAnswer;
-use crate::plan::{Base, PlanQuestion, colony_plan};
-use crate::shortage::LEFT_IN_SPRING;
-use crate::verdict::{self, Facts, FirstAnswer, LastVerdict};
+use crate::looks_to::LooksTo;
+use crate::plan::colony_plan;
+use crate::site::dates::SiteDates;
+use crate::verdict;
+use crate::verdict::answer::FirstAnswer;
+use crate::verdict::facts::Facts;
+use crate::verdict::still::LastVerdict;
 use crate::{fit, yard};
 use colony::Seen;
 use next_round::Worth;
@@ -201,7 +206,7 @@ impl<'a> Ground<'a> {
             openings,
             made: Mutex::default(),
         });
-        let base = Base::over(&self.question.plan, ahead, self.housed_now(&estimates));
+        let base = Base::found(Run::over(&self.question.plan, ahead, self.housed_now(&estimates)));
         let expectations = expect::all(&scene, &estimates, walls, (until, self.question.thresholds));
         let colony = |at: usize| {
             let watched = colony::Watched {
@@ -254,7 +259,7 @@ impl<'a> Ground<'a> {
     /// What is told first: whether a colony winters in its own hive is asked as long as bees still merge.
     fn first(&self, base: &Base<'_>, seen: &[Seen]) -> FirstAnswer {
         let today = self.question.as_of;
-        let merges = fit::site_dates(base).is_some_and(|dates| today <= dates.unite_by.p90);
+        let merges = SiteDates::of(base).is_some_and(|dates| today <= dates.unite_by.p90);
         let fit = merges.then(|| {
             let plans: Vec<_> =
                 seen.iter().enumerate().map(|(at, seen)| colony_plan(base, at, &seen.weighed)).collect();

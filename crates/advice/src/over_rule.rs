@@ -8,10 +8,10 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::Combs;
 use snowhum_units::Kilogram;
 
-use crate::combs;
-use crate::plan::Base;
+use crate::ahead::base::Base;
+use crate::ahead::combs;
+use crate::ahead::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use crate::rules;
-use crate::shortage::{self, LEFT_IN_SPRING, WORTH_FEEDING};
 use crate::statistics::rounded;
 use crate::syrup::STORES_PER_FONDANT;
 use crate::words::day;
@@ -46,7 +46,7 @@ pub(crate) fn over_rule(base: &Base<'_>, at: usize) -> Option<OverRule> {
     }
     let rule = rules::stores_rule(&question.apiary.site, &housed.hive)?;
     let (low, high) = rule.stores_kg?;
-    let need = shortage::need(base, at);
+    let need = base.need(at);
     if need.get() < FAR * high {
         return None;
     }

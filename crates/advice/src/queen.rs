@@ -2,67 +2,15 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Colony, QueenState};
 use snowhum_winter::{Daily, Trajectory};
 
-use crate::actions::Situation;
+use crate::ahead::run::Run;
 use crate::answer::ActionAnswer;
-use crate::fit::{SiteDates, VerdictKind, site_dates};
-use crate::plan::Base;
+use crate::fit::answer::VerdictKind;
+use crate::site::dates::SiteDates;
 use crate::words::day;
 
-/// What is wrong with a queen.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum QueenTrouble {
-    /// There is none.
-    NoQueen,
-    /// She is not mated.
-    Virgin,
-    /// She lays drones in worker cells.
-    DroneLayer,
-    /// There is none, and workers lay.
-    LayingWorkers,
-}
-
-impl QueenTrouble {
-    /// All of them.
-    pub const ALL: [Self; 4] = [Self::NoQueen, Self::Virgin, Self::DroneLayer, Self::LayingWorkers];
-
-    /// Of a colony; none where its queen lays, was given or is not known.
-    #[must_use]
-    pub fn of(colony: &Colony) -> Option<Self> {
-        match colony.autumn.queen? {
-            QueenState::None => Some(Self::NoQueen),
-            QueenState::Virgin => Some(Self::Virgin),
-            QueenState::DroneLayer => Some(Self::DroneLayer),
-            QueenState::LayingWorkers => Some(Self::LayingWorkers),
-            QueenState::Cast | QueenState::Laying | QueenState::Introduced => None,
-        }
-    }
-
-    /// In a word or two.
-    #[must_use]
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::NoQueen => "no queen",
-            Self::Virgin => "virgin queen",
-            Self::DroneLayer => "drone-laying queen",
-            Self::LayingWorkers => "laying workers",
-        }
-    }
-
-    /// Why it does not come through so.
-    pub(crate) fn why(self) -> &'static str {
-        match self {
-            Self::NoQueen => "it has no queen: no young bees follow the old",
-            Self::Virgin => "its queen is not mated: until she is, no young workers follow the old",
-            Self::DroneLayer => "its queen lays drones: no young workers follow the old",
-            Self::LayingWorkers => "its workers lay: they take no queen, and put to a good colony can cost it its own",
-        }
-    }
-}
+pub use crate::queen_trouble::QueenTrouble;
 
 /// The time of year, as far as a queen is concerned.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -135,16 +83,15 @@ const LEFT_ALONE: i64 = 14;
 const WITHIN: i64 = 7;
 
 /// The queen of the colony at a place, and what is done about her; none where nothing is known against her.
-pub(crate) fn advice(base: &Base<'_>, at: usize) -> Option<QueenAdvice> {
-    let trouble = QueenTrouble::of(&base.housed[at].colony)?;
-    Some(advise(trouble, &Ground::of(base, at, &site_dates(base)?, Partner::NotSought)))
+pub(crate) fn advice(run: &Run<'_>, at: usize) -> Option<QueenAdvice> {
+    let trouble = QueenTrouble::of(&run.housed[at].colony)?;
+    Some(advise(trouble, &Ground::of(run, at, &SiteDates::of(run)?, Partner::NotSought)))
 }
 
 /// The same as the first action of a list: custom, whatever the sums say.
-pub(crate) fn action(situation: &Situation<'_>) -> Option<ActionAnswer> {
-    let base = situation.base;
-    let advice = advice(base, situation.colony)?;
-    let from = base.question.as_of;
+pub(crate) fn action(run: &Run<'_>, at: usize) -> Option<ActionAnswer> {
+    let advice = advice(run, at)?;
+    let from = run.question.as_of;
     Some(ActionAnswer {
         what: advice.says,
         from,
@@ -156,13 +103,13 @@ pub(crate) fn action(situation: &Situation<'_>) -> Option<ActionAnswer> {
 }
 
 impl<'a> Ground<'a> {
-    pub(crate) fn of(base: &'a Base<'_>, at: usize, dates: &'a SiteDates, partner: Partner<'a>) -> Self {
-        let question = base.question;
+    pub(crate) fn of(run: &'a Run<'_>, at: usize, dates: &'a SiteDates, partner: Partner<'a>) -> Self {
+        let question = run.question;
         Self {
-            name: &base.housed[at].colony.name,
+            name: &run.housed[at].colony.name,
             today: question.as_of,
             season: Season::of(question.as_of, dates, question.spring),
-            mates: base.trajectories.get(at).map_or(0.0, queenright),
+            mates: run.trajectories.get(at).map_or(0.0, queenright),
             dates,
             partner,
         }

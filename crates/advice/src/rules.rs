@@ -6,6 +6,7 @@ use snowhum_apiary::{Hive, Site};
 use snowhum_winter::Status;
 
 use crate::answer::RuleOfThumb;
+use crate::site::figures::smallest;
 
 const SHIPPED: &str = include_str!("../../../data/rules_of_thumb.toml");
 
@@ -53,13 +54,7 @@ pub fn stores_rule(site: &Site, hive: &Hive) -> Option<RuleOfThumb> {
 #[must_use]
 pub fn feeding_custom(site: &Site) -> Option<String> {
     let customs = toml::from_str::<File>(SHIPPED).ok()?.feeding;
-    let (latitude, longitude) = (site.latitude.get(), site.longitude.get());
-    let fits = |custom: &&Feeding| {
-        let [south, north, west, east] = custom.r#box;
-        (south..=north).contains(&latitude) && (west..=east).contains(&longitude)
-    };
-    let size = |custom: &Feeding| (custom.r#box[1] - custom.r#box[0]) * (custom.r#box[3] - custom.r#box[2]);
-    let custom = customs.iter().filter(fits).min_by(|a, b| size(a).total_cmp(&size(b)))?;
+    let custom = smallest(&customs, site, |custom| custom.r#box)?;
     Some(format!(
         "By custom ({}) {}. The safe day here is earlier: it is the one on which syrup fed until then is carried down and \
          capped in nine years of ten; in most years bees still take it later, and what they do not cap ferments.",
@@ -69,22 +64,9 @@ pub fn feeding_custom(site: &Site) -> Option<String> {
 
 /// [`stores_rule`], with how well it is founded.
 pub(crate) fn found(site: &Site, hive: &Hive) -> Option<(RuleOfThumb, Status)> {
-    let rules = toml::from_str::<File>(SHIPPED).ok()?.rule;
-    let (latitude, longitude) = (site.latitude.get(), site.longitude.get());
     let boxes = hive.boxes.len().min(2);
-    let fits = |rule: &&Rule| {
-        let [south, north, west, east] = rule.r#box;
-        (south..=north).contains(&latitude)
-            && (west..=east).contains(&longitude)
-            && (rule.boxes == 0 || rule.boxes == boxes)
-    };
-    let size = |rule: &Rule| (rule.r#box[1] - rule.r#box[0]) * (rule.r#box[3] - rule.r#box[2]);
-    let rule = rules.iter().filter(fits).min_by(|a, b| size(a).total_cmp(&size(b)))?;
-    let answer = RuleOfThumb {
-        region: rule.region.clone(),
-        says: rule.says.clone(),
-        stores_kg: rule.value,
-        source: rule.source.clone(),
-    };
+    let rules = toml::from_str::<File>(SHIPPED).ok()?.rule.into_iter();
+    let rule = smallest(rules.filter(|rule| [0, boxes].contains(&rule.boxes)), site, |rule| rule.r#box)?;
+    let answer = RuleOfThumb { region: rule.region, says: rule.says, stores_kg: rule.value, source: rule.source };
     Some((answer, rule.status))
 }

@@ -6,10 +6,10 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Act, Apiary, Colony, Feed, KnownBy, Mites, Note};
 use snowhum_units::Range;
 
-use crate::now::{ColonyNow, NowAnswer};
+use crate::now::answer::{ColonyNow, NowAnswer};
 use crate::statistics::rounded;
 use crate::treatments::{TreatmentRow, treatments};
-use crate::verdict::ColonyVerdict;
+use crate::verdict::answer::ColonyVerdict;
 
 /// Name and number of the answer's form; the number rises when a key changes.
 pub const SEASON_SCHEMA: &str = "snowhum.season/1";

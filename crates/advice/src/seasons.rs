@@ -3,8 +3,8 @@
 use snowhum_units::Range;
 use snowhum_winter::{Daily, HiveDaily, Trajectory};
 
+use crate::ahead::run::Run;
 use crate::answer::{Condensation, DateRange, HiveVerdict, MonthRange, OpenDates};
-use crate::plan::Base;
 use crate::statistics::{rounded, weighted_range};
 
 /// Brood cells that a keeper would plainly see: a hand's breadth on both sides of a comb (judgement).
@@ -13,10 +13,10 @@ const VISIBLE_BROOD: f32 = 1_000.0;
 const EVERY: usize = 14;
 
 /// Days of the run that fall in each month, in order.
-fn months(base: &Base<'_>, trajectory: &Trajectory) -> Vec<(String, Vec<usize>)> {
+fn months(run: &Run<'_>, trajectory: &Trajectory) -> Vec<(String, Vec<usize>)> {
     let mut months: Vec<(String, Vec<usize>)> = Vec::new();
     for day in 0..trajectory.days() {
-        let date = base.date(day);
+        let date = run.date(day);
         let name = format!("{:04}-{:02}", date.year(), date.month());
         match months.last_mut() {
             Some((last, days)) if *last == name => days.push(day),
@@ -27,9 +27,9 @@ fn months(base: &Base<'_>, trajectory: &Trajectory) -> Vec<(String, Vec<usize>)>
 }
 
 /// A daily figure by month: its range over members alive, each member's mean over the month's days.
-pub(crate) fn by_month(base: &Base<'_>, at: usize, what: Daily, scale: f64) -> Vec<MonthRange> {
-    let trajectory = &base.trajectories[at];
-    let months = months(base, trajectory);
+pub(crate) fn by_month(run: &Run<'_>, at: usize, what: Daily, scale: f64) -> Vec<MonthRange> {
+    let trajectory = &run.trajectories[at];
+    let months = months(run, trajectory);
     let range = |days: &[usize]| {
         let mut sums = vec![0.0; trajectory.members()];
         for &day in days {
@@ -55,18 +55,18 @@ fn alive(trajectory: &Trajectory, day: usize) -> Vec<f64> {
 }
 
 /// Grown bees each fortnight, among colonies alive.
-pub(crate) fn bees(base: &Base<'_>, at: usize) -> Vec<DateRange> {
-    fortnightly(base, at, Daily::Bees, -2)
+pub(crate) fn bees(run: &Run<'_>, at: usize) -> Vec<DateRange> {
+    fortnightly(run, at, Daily::Bees, -2)
 }
 
 /// A daily figure each fortnight, among colonies alive, rounded to `decimals`.
-pub(crate) fn fortnightly(base: &Base<'_>, at: usize, what: Daily, decimals: i32) -> Vec<DateRange> {
-    let trajectory = &base.trajectories[at];
+pub(crate) fn fortnightly(run: &Run<'_>, at: usize, what: Daily, decimals: i32) -> Vec<DateRange> {
+    let trajectory = &run.trajectories[at];
     (0..trajectory.days())
         .step_by(EVERY)
         .filter_map(|day| {
             let range = on_day(trajectory, what, day)?;
-            Some(DateRange { date: base.date(day), range: range.map(|value| rounded(value, decimals)) })
+            Some(DateRange { date: run.date(day), range: range.map(|value| rounded(value, decimals)) })
         })
         .collect()
 }
@@ -78,27 +78,27 @@ pub(crate) fn on_day(trajectory: &Trajectory, what: Daily, day: usize) -> Option
 }
 
 /// When food within reach runs out. A member that never goes hungry counts as later than the plan's end.
-pub(crate) fn runs_out(base: &Base<'_>, at: usize) -> OpenDates {
-    let days = base.trajectories[at].ends.iter().map(|end| end.first_hungry_day.map(|day| day as usize));
-    open_dates(base, days)
+pub(crate) fn runs_out(run: &Run<'_>, at: usize) -> OpenDates {
+    let days = run.trajectories[at].ends.iter().map(|end| end.first_hungry_day.map(|day| day as usize));
+    open_dates(run, days)
 }
 
 /// When bees have eaten of the body of food on their hive.
-pub(crate) fn food_body_reached(base: &Base<'_>, at: usize) -> OpenDates {
-    let days = base.trajectories[at].ends.iter().map(|end| end.body_reached.map(|day| day as usize));
-    open_dates(base, days)
+pub(crate) fn food_body_reached(run: &Run<'_>, at: usize) -> OpenDates {
+    let days = run.trajectories[at].ends.iter().map(|end| end.body_reached.map(|day| day as usize));
+    open_dates(run, days)
 }
 
 /// When brood is plainly there again after the winter solstice.
-pub(crate) fn brood_begins(base: &Base<'_>, at: usize) -> OpenDates {
-    let trajectory = &base.trajectories[at];
-    open_dates(base, (0..trajectory.members()).map(|member| first_brood(base, trajectory, member)))
+pub(crate) fn brood_begins(run: &Run<'_>, at: usize) -> OpenDates {
+    let trajectory = &run.trajectories[at];
+    open_dates(run, (0..trajectory.members()).map(|member| first_brood(run, trajectory, member)))
 }
 
 /// First day after the winter solstice on which a member has brood to be seen.
-pub(crate) fn first_brood(base: &Base<'_>, trajectory: &Trajectory, member: usize) -> Option<usize> {
+pub(crate) fn first_brood(run: &Run<'_>, trajectory: &Trajectory, member: usize) -> Option<usize> {
     let visible = |day: usize| brood_is_visible(trajectory, day, member);
-    (0..trajectory.days()).filter(|&day| base.after_solstice(day)).find(|&day| visible(day))
+    (0..trajectory.days()).filter(|&day| run.after_solstice(day)).find(|&day| visible(day))
 }
 
 /// Whether brood is plainly there in a member on a day.
@@ -106,26 +106,21 @@ fn brood_is_visible(trajectory: &Trajectory, day: usize, member: usize) -> bool 
     trajectory.of_member(Daily::Brood, day, member).is_some_and(|cells| cells > VISIBLE_BROOD)
 }
 
-fn open_dates(base: &Base<'_>, days: impl Iterator<Item = Option<usize>>) -> OpenDates {
+fn open_dates(run: &Run<'_>, days: impl Iterator<Item = Option<usize>>) -> OpenDates {
     let mut sorted: Vec<f64> = days.map(|day| day.map_or(f64::INFINITY, |day| day as f64)).collect();
     sorted.sort_by(f64::total_cmp);
     let date = |q: f64| {
         let at = (q * (sorted.len().saturating_sub(1)) as f64).round() as usize;
-        sorted.get(at).filter(|day| day.is_finite()).map(|day| base.date(*day as usize))
+        sorted.get(at).filter(|day| day.is_finite()).map(|day| run.date(*day as usize))
     };
     OpenDates { p10: date(0.1), p50: date(0.5), p90: date(0.9) }
 }
 
-/// The hive as an enclosure in the coldest month of the plan's run.
-pub(crate) fn hive_verdict(base: &Base<'_>, at: usize) -> HiveVerdict {
-    verdict_of(base, at, &base.trajectories[at])
-}
-
-/// The hive at place `at` as an enclosure in the coldest month of another run under the same weather.
-pub(crate) fn verdict_of(base: &Base<'_>, at: usize, trajectory: &Trajectory) -> HiveVerdict {
-    let days = coldest_month(base, trajectory);
+/// The hive at place `at` as an enclosure in the coldest month of a run under the same weather.
+pub(crate) fn hive_verdict(run: &Run<'_>, at: usize, trajectory: &Trajectory) -> HiveVerdict {
+    let days = coldest_month(run, trajectory);
     let mean = |what: HiveDaily| trajectory.hive(what, days.iter().copied()).unwrap_or(0.0);
-    let has_hole = base.housed[at].hive.openings.iter().any(|o| o.kind == snowhum_apiary::OpeningKind::UpperHole);
+    let has_hole = run.housed[at].hive.openings.iter().any(|o| o.kind == snowhum_apiary::OpeningKind::UpperHole);
     HiveVerdict {
         heat_loss_w_per_k: rounded(mean(HiveDaily::Loss), 2),
         air_flow_l_per_s: rounded(mean(HiveDaily::Flow), 2),
@@ -140,9 +135,9 @@ pub(crate) fn verdict_of(base: &Base<'_>, at: usize, trajectory: &Trajectory) ->
 }
 
 /// Days of the month with the coldest outdoor air.
-fn coldest_month(base: &Base<'_>, trajectory: &Trajectory) -> Vec<usize> {
+fn coldest_month(run: &Run<'_>, trajectory: &Trajectory) -> Vec<usize> {
     let air = |days: &[usize]| {
-        let (environment, behind) = base.ahead.weather();
+        let (environment, behind) = run.ahead.weather();
         let paths = environment.paths();
         let sum: f64 = days
             .iter()
@@ -152,7 +147,7 @@ fn coldest_month(base: &Base<'_>, trajectory: &Trajectory) -> Vec<usize> {
         sum / (days.len() * paths) as f64
     };
     let whole = |(_, days): &(String, Vec<usize>)| days.len() >= 10;
-    let months = months(base, trajectory);
+    let months = months(run, trajectory);
     let coldest = months.iter().filter(|m| whole(m)).min_by(|a, b| air(&a.1).total_cmp(&air(&b.1)));
     coldest.or(months.first()).map(|(_, days)| days.clone()).unwrap_or_default()
 }

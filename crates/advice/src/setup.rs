@@ -4,9 +4,10 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Hive, Money, SetupChange, Wrong};
 use snowhum_winter::{Housed, Parameters, Record, Settings, Trajectory};
 
+use crate::ahead::run::{PlanQuestion, Run};
+use crate::ahead::shortage::alive_in_spring;
 use crate::answer::Condensation;
-use crate::plan::{PlanQuestion, base_run};
-use crate::statistics::{mean_and_error, rounded};
+use crate::statistics::{mean_and_error, mean_of_ends, rounded};
 use crate::{sealed, seasons};
 
 /// A set-up to try: what it is called and the hive it makes.
@@ -133,31 +134,30 @@ impl SetupRow {
 /// Compares set-ups for the colony at place `at` of the question's yard; `None` if there is no such colony.
 #[must_use]
 pub fn compare(question: &PlanQuestion<'_>, at: usize, tries: &[Try]) -> Option<SetupAnswer> {
-    let base = base_run(question);
-    let own = base.housed.get(at)?;
+    let run = Run::of(question);
+    let own = run.housed.get(at)?;
     let settings = Settings { members: question.members, seed: question.seed, record: Record::Days };
-    let all: Vec<usize> = (0..base.housed.len()).collect();
+    let all: Vec<usize> = (0..run.housed.len()).collect();
     let trajectory_of = |hive: &Hive| {
-        let mut housed: Vec<Housed> = base.housed.clone();
+        let mut housed: Vec<Housed> = run.housed.clone();
         housed[at].hive = hive.clone();
-        base.ahead.run(&housed, &all, &[], settings).swap_remove(at)
+        run.ahead.run(&housed, &all, &[], settings).swap_remove(at)
     };
-    let fed = base.fed();
+    let fed = run.fed();
     let chances = |trajectory: &Trajectory| -> Vec<f64> {
         trajectory.ends.iter().map(|end| end.fed_and_queenright(fed)).collect()
     };
-    let as_it_is = chances(&base.trajectories[at]);
+    let as_it_is = chances(&run.trajectories[at]);
     let row = |name: &str, cost: f64, trajectory: &Trajectory| {
         let gains: Vec<f64> = chances(trajectory).iter().zip(&as_it_is).map(|(new, old)| new - old).collect();
         let (gain, error) = mean_and_error(&gains);
-        let verdict = seasons::verdict_of(&base, at, trajectory);
-        let mean = |of: &dyn Fn(&snowhum_winter::MemberEnd) -> f64| {
-            mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0
-        };
+        let verdict = seasons::hive_verdict(&run, at, trajectory);
+        let alive = alive_in_spring(trajectory);
+        let eaten = mean_of_ends(trajectory, |end| end.used.get() * end.alive());
         SetupRow {
             name: name.to_owned(),
-            alive_in_spring: mean(&|end| end.alive()),
-            food_kg: rounded(mean(&|end| end.used.get() * end.alive()) / mean(&|end| end.alive()).max(1e-9), 1),
+            alive_in_spring: alive,
+            food_kg: rounded(eaten / alive.max(1e-9), 1),
             condensation_g_per_day: verdict.condensation_g_per_day,
             drip_on_cluster_g_per_day: verdict.drip_on_cluster_g_per_day,
             heat_loss_w_per_k: verdict.heat_loss_w_per_k,
@@ -169,7 +169,7 @@ pub fn compare(question: &PlanQuestion<'_>, at: usize, tries: &[Try]) -> Option<
     };
     Some(SetupAnswer {
         colony: own.colony.name.clone(),
-        base: row("as it is", 0.0, &base.trajectories[at]),
+        base: row("as it is", 0.0, &run.trajectories[at]),
         tries: tries.iter().map(|t| row(&t.name, t.cost, &trajectory_of(&t.hive))).collect(),
     })
 }

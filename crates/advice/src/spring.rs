@@ -3,39 +3,21 @@
 mod answer;
 mod look;
 mod open;
+mod question;
 mod strength;
 
 pub use answer::{
     CheckItem, Danger, FeedStep, Hunger, LiftFirst, OpenDay, OpenDays, SPRING_SCHEMA, Springtime, Step, Strength,
     StrengthWord, UsualStrength,
 };
+pub use question::SpringQuestion;
 
 use jiff::civil::Date;
-use snowhum_apiary::Apiary;
-use snowhum_units::System;
-use snowhum_weather::Ensemble;
 
-use crate::LooksTo;
-use crate::jobs::{JobsAnswer, Triggers};
-use crate::now::{ColonyNow, NowAnswer};
+use crate::jobs::answer::JobsAnswer;
+use crate::looks_to::LooksTo;
+use crate::now::answer::ColonyNow;
 use crate::words::{day, in_hundred};
-
-/// What is asked.
-#[derive(Debug, Clone, Copy)]
-pub struct SpringQuestion<'a> {
-    /// The yard.
-    pub apiary: &'a Apiary,
-    /// Where each colony stands.
-    pub now: &'a NowAnswer,
-    /// The site's windows.
-    pub jobs: &'a JobsAnswer,
-    /// Weather from the start of the day the colonies were counted.
-    pub winter: &'a Ensemble,
-    /// What jobs wait for.
-    pub triggers: &'a Triggers,
-    /// Units of the reasons in words.
-    pub system: System,
-}
 
 /// The spring of a yard, from the day its present is of.
 #[must_use]

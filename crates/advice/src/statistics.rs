@@ -1,7 +1,7 @@
 //! Quantiles and means over the members of an ensemble.
 
 use snowhum_units::Range;
-use snowhum_winter::{MemberEnd, Trajectory};
+use snowhum_winter::{Ends, MemberEnd, Trajectory};
 
 /// Quantiles of values with weights between 0 and 1; `None` where less than a hundredth of the weight is left, since
 /// nothing is said of a state that unlikely.
@@ -37,6 +37,11 @@ pub(crate) fn mean_of_ends(trajectory: &Trajectory, of: impl Fn(&MemberEnd) -> f
     mean_and_error(&trajectory.ends.iter().map(of).collect::<Vec<_>>()).0
 }
 
+/// Chances of each end in a run.
+pub(crate) fn mean_ends(trajectory: &Trajectory) -> Ends {
+    Ends::from_causes(std::array::from_fn(|cause| mean_of_ends(trajectory, |end| end.ended.by_cause()[cause].1)))
+}
+
 /// Quantile `q` of plain values by linear interpolation; zero for none.
 #[must_use]
 pub fn quantile(values: &[f64], q: f64) -> f64 {
@@ -60,10 +65,59 @@ pub fn mean_and_error(values: &[f64]) -> (f64, f64) {
     (mean, (variance / n).sqrt())
 }
 
+/// A figure and its standard error.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Estimate {
+    pub(crate) value: f64,
+    pub(crate) error: f64,
+}
+
+/// Parts that members are dealt to: two of them walk no weather path in common, so that an error holds the weather's part too.
+const PARTS: usize = 8;
+/// Standard errors within which a figure is near its line.
+const NEAR: f64 = 2.0;
+
+impl Estimate {
+    /// A figure of all members, its error from the same figure of parts of them.
+    pub(crate) fn by_parts(values: &[f64], figure: impl Fn(&[f64]) -> f64) -> Self {
+        let part = |part: usize| {
+            let own: Vec<f64> = values.iter().skip(part).step_by(PARTS).copied().collect();
+            figure(&own)
+        };
+        let parts: Vec<f64> = (0..PARTS.min(values.len())).map(part).collect();
+        let (_, error) = mean_and_error(&parts);
+        Self { value: figure(values), error }
+    }
+
+    /// Whether it stands so near a line that another draw of members may pass it.
+    pub(crate) fn is_near(&self, line: f64) -> bool {
+        (self.value - line).abs() <= NEAR * self.error
+    }
+
+    /// The mean of all members.
+    pub(crate) fn mean(values: &[f64]) -> Self {
+        Self::by_parts(values, |part| part.iter().sum::<f64>() / part.len().max(1) as f64)
+    }
+}
+
 /// A number rounded for an answer, so that JSON carries no more digits than the model can mean.
 #[must_use]
 pub fn rounded(value: f64, decimals: i32) -> f64 {
     let scale = 10f64.powi(decimals);
     let rounded = (value * scale).round() / scale;
     if rounded == 0.0 { 0.0 } else { rounded }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Estimate;
+
+    #[test]
+    fn an_error_holds_what_members_of_one_weather_share() {
+        // Of each eight members one walks each path, and the paths differ by far more than the members do.
+        let by_path: Vec<f64> = (0..800).map(|member| f64::from(member % 8)).collect();
+        let shared = Estimate::mean(&by_path);
+        let alone: Vec<f64> = (0..800).map(|member| f64::from(member / 100)).collect();
+        assert!(shared.error > 5.0 * Estimate::mean(&alone).error, "{shared:?}");
+    }
 }

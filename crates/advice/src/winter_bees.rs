@@ -5,12 +5,9 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_apiary::Site;
 use snowhum_units::Kelvin;
-use snowhum_weather::{Climate, season};
+use snowhum_weather::{Climate, Place, season};
 use snowhum_winter::{EMERGENCE_SPREAD, FREE_AFTER};
-
-use crate::yard;
 
 /// The climate's mean at which little brood is begun any more: that of the jobs' `brood_ends_air`.
 const COOL: Kelvin = Kelvin::from_celsius(10.0);
@@ -39,28 +36,25 @@ pub fn spared(emergence: f64, year: i16) -> [Date; 2] {
 
 /// Day of the year about which winter bees emerge at a site; none where its climate is not known or it never cools.
 #[must_use]
-pub fn emergence(site: &Site) -> Option<f64> {
-    let place = yard::place(site);
+pub fn emergence(place: Place) -> Option<f64> {
     let cools = season::cools_below(&Climate::at(place).ok()?, COOL)?;
-    let usual = if site.latitude.get() < 0.0 { AT_WINNIPEG - HALF_A_YEAR } else { AT_WINNIPEG };
+    let usual = if place.latitude.get() < 0.0 { AT_WINNIPEG - HALF_A_YEAR } else { AT_WINNIPEG };
     Some((cools - BEFORE_COOL).clamp(usual - EARLIEST, usual + LATEST))
 }
 
 #[cfg(test)]
 mod tests {
     use super::{COOL, emergence};
-    use snowhum_apiary::Site;
     use snowhum_units::{Degree, Metre};
+    use snowhum_weather::Place;
 
     fn at(latitude: f64, longitude: f64, elevation: f64) -> f64 {
-        let demo = snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0.site;
-        let site = Site {
+        let place = Place {
             latitude: Degree::new(latitude),
             longitude: Degree::new(longitude),
             elevation: Metre::new(elevation),
-            ..demo
         };
-        emergence(&site).unwrap()
+        emergence(place).unwrap()
     }
 
     #[test]

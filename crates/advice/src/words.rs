@@ -2,9 +2,6 @@
 
 use jiff::civil::Date;
 
-use crate::LooksTo;
-use crate::answer::OpenDates;
-
 /// A chance as hives of a hundred, never 0 and never 100: nobody has looked.
 ///
 /// ```
@@ -122,18 +119,4 @@ pub fn sentence(text: &str) -> String {
 pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
-
-/// When food runs out, in words; that it lasts is no comfort where most end with less than they should have.
-#[must_use]
-pub(crate) fn run_out(dates: &OpenDates, to: LooksTo, ends_low: bool) -> String {
-    let goal = to.goal();
-    let barely = if ends_low { "barely " } else { "" };
-    match (dates.p10, dates.p50) {
-        (None, _) => format!("{barely}lasts to {goal} in at least 9 of 10 winters"),
-        (Some(early), None) => format!("most likely {barely}lasts to {goal}; 1 in 10 is out before {}", day(early)),
-        (Some(early), Some(middle)) => {
-            format!("most likely until {}; 1 in 10 is out before {}", part_of_month(middle), day(early))
-        }
-    }
 }

@@ -6,7 +6,7 @@ use snowhum_units::{Fraction, Metre};
 use snowhum_weather::{Ensemble, Place};
 use snowhum_winter::{Environment, HARM_BEFORE_EMERGENCE, Housed, YardShelter};
 
-use crate::jobs::season_start;
+use crate::dates::season_start;
 use crate::{indoors, winter_bees};
 
 /// Height of a hive's middle over ground, for the wind it feels.
@@ -42,7 +42,7 @@ pub fn shelter(site: &Site) -> YardShelter {
 #[must_use]
 pub fn environment(site: &Site, weather: &Ensemble, first_day: Date) -> Environment {
     let environment = Environment::yard(weather, place(site), shelter(site), first_day);
-    match winter_bees::emergence(site) {
+    match winter_bees::emergence(place(site)) {
         Some(day) => environment.with_winter_bees(day),
         None => environment,
     }
@@ -82,7 +82,7 @@ pub fn housed_to(apiary: &Apiary, until: Date) -> Vec<Housed> {
             .filter(|&lender| bees(lender) > bees(at) && stays[lender] == stays[at])
     };
     let warmed = |at: usize| beside(at).filter(|&lender| beside(lender).is_none());
-    let harm = winter_bees::emergence(&apiary.site).map(|emergence| {
+    let harm = winter_bees::emergence(place(&apiary.site)).map(|emergence| {
         let season = season_start(apiary.as_of, apiary.site.latitude);
         winter_bees::date(emergence - HARM_BEFORE_EMERGENCE, season.year())
     });

@@ -3,12 +3,12 @@
 mod files;
 pub(crate) mod live;
 mod present;
+mod span;
 mod spring;
 mod year;
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use jiff::tz::TimeZone;
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Site};
 use snowhum_units::System;
@@ -20,26 +20,15 @@ use crate::{exit, progress};
 
 pub(crate) use files::{Completed, read_one, site_of};
 pub(crate) use present::{Present, asked_day};
+pub(crate) use span::zone;
 pub(crate) use year::Year;
 
-/// Weather paths of an ensemble.
-const PATHS: usize = 64;
-/// The seed of the winters that a site's own dates are read from: its spring, its last days of autumn. They are the same
-/// whatever a run draws, so that no deadline moves with another seed.
-const DATES: u64 = 1;
+use span::{AFTER_WINTER, AHEAD, DATES, LONGEST_WINTER, PATHS, high_summer_before};
+
 /// Days of autumn needed to see when bees stop taking syrup: 1 July to the end of November.
 const AUTUMN_DAYS: i64 = 153;
-/// Days after the as-of date within which spring is sought.
-const LONGEST_WINTER: i64 = 330;
 /// Shortest winter worth a plan, days.
 const SHORTEST_WINTER: i64 = 7;
-/// Days that are looked ahead at least, also when the first flowers are near or past: brood eats most then, and a
-/// fortnight of rain starves (judgement).
-const AHEAD: i64 = 28;
-/// Days after a winter's end until which its colonies are followed; by then flowers feed them or the keeper has looked
-/// (judgement).
-const AFTER_WINTER: i64 = 60;
-
 /// Everything a plan needs of the weather.
 pub(crate) struct Weather {
     /// The day the plan starts.
@@ -196,13 +185,6 @@ fn longest(files: &[Completed], site: &Site, as_of: Date, seed: u64) -> anyhow::
     Err(refused.unwrap_or_else(|| exit::input("the weather files hold no hours")))
 }
 
-/// The last 1 July before the as-of date (1 January in the south).
-fn high_summer_before(as_of: Date, site: &Site) -> Date {
-    let month = if site.latitude.get() < 0.0 { 1 } else { 7 };
-    let year = if as_of.month() >= month { as_of.year() } else { as_of.year() - 1 };
-    Date::new(year, month, 1).unwrap_or(as_of)
-}
-
 /// Days from the as-of date to spring, or on to a later day as long as its colonies are followed.
 fn winter_days(as_of: Date, spring: Date, at_least: Option<Date>) -> anyhow::Result<i64> {
     let last = spring.saturating_add((AFTER_WINTER + AHEAD).days());
@@ -214,10 +196,6 @@ fn winter_days(as_of: Date, spring: Date, at_least: Option<Date>) -> anyhow::Res
     Err(exit::input(format!(
         "as-of {as_of}: spring here is {spring}; a winter plan starts between high summer and spring, at least a week before it"
     )))
-}
-
-pub(crate) fn zone(site: &Site) -> anyhow::Result<TimeZone> {
-    TimeZone::get(&site.zone).map_err(|error| exit::input(format!("zone \"{}\": {error}", site.zone)))
 }
 
 /// The first `hours` of an ensemble.

@@ -2,9 +2,9 @@
 
 use crate::fault::{Fault, Wrong};
 use crate::hashes;
-use crate::notes::{self, Happened, Taken, VersionKind, VersionRow};
+use crate::notes::{self, Happened, Taken, VersionRow};
 use crate::recorded::Recorded;
-use crate::rows::{Cell, SETTINGS};
+use crate::rows::{Cell, SETTINGS, VersionKind};
 use crate::store::Store;
 use crate::undo;
 use snowhum_apiary::Note;

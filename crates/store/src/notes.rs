@@ -4,7 +4,7 @@ use crate::body;
 use crate::fault::{Fault, Wrong};
 use crate::hashes;
 use crate::recorded::Recorded;
-use crate::rows::Cell;
+use crate::rows::{Cell, VersionKind};
 use crate::store::Store;
 use jiff::tz::TimeZone;
 use jiff::{SignedDuration, Timestamp};
@@ -53,19 +53,6 @@ pub struct Version {
     pub undoes: Option<Uuid>,
     /// The note as of then; of a withdrawn one, as it last stood.
     pub note: Note,
-}
-
-/// What happened to a note.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum VersionKind {
-    /// It was made.
-    Made,
-    /// It was changed.
-    Edited,
-    /// It was taken out of the answers.
-    Withdrawn,
-    /// It was put back.
-    Restored,
 }
 
 /// A row of `note_versions` as kept.
@@ -157,23 +144,6 @@ impl Taken {
             Put::AlreadyThere => self.known += 1,
             Put::Edited => self.differing += 1,
         }
-    }
-}
-
-impl VersionKind {
-    /// The word it is kept under.
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::Made => "made",
-            Self::Edited => "edited",
-            Self::Withdrawn => "withdrawn",
-            Self::Restored => "restored",
-        }
-    }
-
-    pub(crate) fn from_word(word: &str) -> Option<Self> {
-        [Self::Made, Self::Edited, Self::Withdrawn, Self::Restored].into_iter().find(|kind| kind.word() == word)
     }
 }
 

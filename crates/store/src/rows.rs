@@ -3,7 +3,6 @@
 use crate::body::{self, Parts};
 use crate::fault::Wrong;
 use crate::hashes::{self, Links};
-use crate::notes::VersionKind;
 use snowhum_apiary::{Colony, Hive, Note};
 use sqlx::query::Query;
 use sqlx::sqlite::{Sqlite, SqliteArguments, SqliteConnection, SqliteRow};
@@ -340,4 +339,34 @@ fn check_alert(row: &Row<'_>) -> Result<(), Wrong> {
         body::id(row.text("colony"))?;
     }
     row.time("at")
+}
+
+/// What happened to a note.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum VersionKind {
+    /// It was made.
+    Made,
+    /// It was changed.
+    Edited,
+    /// It was taken out of the answers.
+    Withdrawn,
+    /// It was put back.
+    Restored,
+}
+
+impl VersionKind {
+    /// The word it is kept under.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Made => "made",
+            Self::Edited => "edited",
+            Self::Withdrawn => "withdrawn",
+            Self::Restored => "restored",
+        }
+    }
+
+    pub(crate) fn from_word(word: &str) -> Option<Self> {
+        [Self::Made, Self::Edited, Self::Withdrawn, Self::Restored].into_iter().find(|kind| kind.word() == word)
+    }
 }

@@ -1,8 +1,9 @@
 //! Taking back the last thing done to a note, step by step.
 
 use crate::fault::{Fault, Wrong};
-use crate::notes::{self, Happened, VersionKind, VersionRow};
+use crate::notes::{self, Happened, VersionRow};
 use crate::recorded::Recorded;
+use crate::rows::VersionKind;
 use crate::store::Store;
 use snowhum_apiary::{ColonyId, Note, NoteId};
 use sqlx::sqlite::SqliteConnection;

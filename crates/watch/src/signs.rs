@@ -23,21 +23,13 @@ mod weight;
 mod written;
 
 pub use hour::{Hour, Hours, KINDS, hangs_on_the_hour};
+pub use look::Today;
 pub use written::{answer, seen};
 
 use crate::{Conditions, Law, Parameters, View};
 use look::Look;
 use snowhum_apiary::{Poked, Sign};
 use snowhum_units::Same;
-
-/// How a colony is at a visit, the same for all its signs.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Today {
-    /// It sits tight and shows little.
-    Quiet,
-    /// It shows what a colony of its size shows.
-    Lively,
-}
 
 /// The chance that a living colony is [`Today::Quiet`]: greater in cold and wind.
 #[must_use]
@@ -201,19 +193,4 @@ fn law_of(sign: &Sign, look: &Look<'_>) -> Option<Law> {
         Sign::SeenDead => trouble::seen_dead(look),
     };
     Some(law)
-}
-
-/// A sign that is there with the chance `stray` in any hive, and of a living hive's own doing with `own` besides.
-fn there(stray: f64, own: f64) -> Law {
-    Law::There(besides(stray, own))
-}
-
-/// Chance of either of two things that know nothing of each other.
-fn besides(one: f64, other: f64) -> f64 {
-    one + (1.0 - one) * other
-}
-
-/// The reading that is off by far more than its spread in a few cases of a hundred.
-fn reading(mean: f64, sd: f64, stray: f64, wide: f64) -> Law {
-    Law::Reading { mean, sd, stray, wide }
 }

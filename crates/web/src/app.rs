@@ -3,9 +3,9 @@
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use jiff::{Timestamp, ZonedDateTime};
-use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::film::FilmAnswer;
 use snowhum_advice::jobs::JobsAnswer;
+use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_apiary::{AnotherHive, Apiary, ApiaryId};

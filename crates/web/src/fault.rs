@@ -5,7 +5,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use snowhum_apiary::ColonyId;
 
-use crate::page::bare;
+use crate::bare::bare;
 
 /// A request that is not answered as asked.
 #[derive(Debug, thiserror::Error)]

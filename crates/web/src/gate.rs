@@ -8,9 +8,11 @@ mod cookie;
 pub(crate) mod links;
 mod patience;
 mod phrase;
+mod reach;
 mod session;
 mod share;
 pub(crate) mod sign_in;
+mod visitor;
 
 use axum::Json;
 use axum::extract::{MatchedPath, Request};
@@ -20,138 +22,21 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::html;
 use serde_json::json;
-use std::net::IpAddr;
-use std::sync::Mutex;
-use tokio::sync::Semaphore;
 
 use crate::app::App;
+use crate::bare::bare;
 use crate::fault::Fault;
-use crate::page::bare;
-use patience::Patience;
+use visitor::VISITOR;
 
 pub use code::sign_in_code;
 pub use phrase::{NotKept, PassPhrase};
+pub use reach::Reach;
+
+pub(crate) use reach::{Gate, Peer};
+pub(crate) use visitor::Visitor;
 
 /// Open to everybody who reaches the server.
 const OPEN: [&str; 5] = ["/sign-in", "/shared/{token}", "/snowhum.css", "/icon.svg", "/manifest.webmanifest"];
-/// What a reader may look at beside it.
-const READER: [&str; 9] = [
-    "/",
-    "/hive/{colony}",
-    "/plan",
-    "/inside",
-    "/source",
-    "/source/{file}/{name}",
-    "/pictures.css",
-    "/renew.js",
-    "/sign-out",
-];
-/// Pass phrases that wait to be tried; more are sent away.
-const MOST_WAITING: usize = 8;
-
-/// Under which names the pages are served, and whether one must sign in.
-#[derive(Debug, Clone)]
-pub struct Reach {
-    names: Vec<String>,
-    is_network: bool,
-}
-
-impl Reach {
-    /// This machine alone, where nobody signs in.
-    #[must_use]
-    pub fn this_machine() -> Self {
-        Self { names: ["127.0.0.1", "localhost", "[::1]"].map(str::to_owned).to_vec(), is_network: false }
-    }
-
-    /// The network around it, encrypted and behind a pass phrase, under these names and addresses (of IPv6 in brackets)
-    /// beside those of the machine itself.
-    #[must_use]
-    pub fn network(names: impl IntoIterator<Item = String>) -> Self {
-        let own = Self::this_machine().names;
-        let names = own.into_iter().chain(names.into_iter().map(|name| name.to_ascii_lowercase())).collect();
-        Self { names, is_network: true }
-    }
-
-    /// Whether one must sign in.
-    pub(crate) fn is_network(&self) -> bool {
-        self.is_network
-    }
-
-    /// Whether a request's own word for this server is one of its names. A page of another name that was made to
-    /// point here is refused.
-    pub(crate) fn is_own(&self, host: &str) -> bool {
-        let name = without_port(host);
-        self.names.iter().any(|own| own.eq_ignore_ascii_case(name))
-    }
-
-    pub(crate) fn scheme(&self) -> &'static str {
-        if self.is_network { "https" } else { "http" }
-    }
-}
-
-fn without_port(host: &str) -> &str {
-    match host.rsplit_once(':') {
-        Some((name, port)) if !port.is_empty() && port.bytes().all(|digit| digit.is_ascii_digit()) => name,
-        _ => host,
-    }
-}
-
-/// The gate of one server.
-pub(crate) struct Gate {
-    pub(crate) reach: Reach,
-    patience: Mutex<Patience>,
-    /// One pass phrase is tried at a time: each try takes 19 MiB and some hundredths of a second.
-    turn: Semaphore,
-    waiting: Semaphore,
-}
-
-impl Gate {
-    pub(crate) fn new(reach: Reach) -> Self {
-        let patience = Mutex::new(Patience::default());
-        Self { reach, patience, turn: Semaphore::new(1), waiting: Semaphore::new(MOST_WAITING) }
-    }
-}
-
-/// From which address a request comes.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Peer(pub(crate) IpAddr);
-
-/// Who looks.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Visitor {
-    /// Somebody at the machine itself; nobody signs in there.
-    Owner,
-    /// Signed in with the pass phrase.
-    Keeper,
-    /// Let in by a link that only shows.
-    Reader,
-}
-
-tokio::task_local! {
-    static VISITOR: Visitor;
-}
-
-impl Visitor {
-    /// Who asks for what is being answered now.
-    pub(crate) fn now() -> Self {
-        VISITOR.try_with(|visitor| *visitor).unwrap_or(Self::Owner)
-    }
-
-    pub(crate) fn may_write(self) -> bool {
-        self != Self::Reader
-    }
-
-    /// Whether a link to a page leads anywhere.
-    pub(crate) fn may_open(self, address: &str) -> bool {
-        self.may_write() || READER.contains(&address)
-    }
-
-    fn may_ask(self, method: &Method, way: &str) -> bool {
-        let is_read = matches!(*method, Method::GET | Method::HEAD);
-        self.may_write() || (READER.contains(&way) && (is_read || way == "/sign-out"))
-    }
-}
-
 /// Lets a request through to those who may ask it.
 pub(crate) async fn admit(app: &App, request: Request, next: Next) -> Response {
     let way = request.extensions().get::<MatchedPath>().map(|path| path.as_str().to_owned());

@@ -9,6 +9,7 @@ mod api;
 mod app;
 mod aside;
 mod assets;
+mod bare;
 mod draw;
 mod fault;
 mod film;

@@ -125,23 +125,6 @@ pub(crate) fn folded(title: &str, body: &Markup) -> Markup {
     html! { @if !body.0.is_empty() { details class="folded" { summary { (title) } (body) } } }
 }
 
-/// A page that says nothing of the yard.
-pub(crate) fn bare(title: &str, body: &Markup) -> Markup {
-    html! {
-        (DOCTYPE)
-        html lang="en" {
-            head {
-                meta charset="utf-8";
-                meta name="viewport" content="width=device-width, initial-scale=1";
-                meta name="color-scheme" content="light dark";
-                title { (title) " · Snowhum" }
-                link rel="stylesheet" href="/snowhum.css";
-            }
-            body { main { (body) } }
-        }
-    }
-}
-
 /// The yard's name and the ways.
 fn head(view: &View, place: Place) -> Markup {
     html! {

@@ -1,10 +1,10 @@
 //! What the pages ask of the model, and what comes back.
 
 use jiff::civil::Date;
-use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::film::FilmAnswer;
 use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion};
+use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_advice::verdict::LastVerdict;

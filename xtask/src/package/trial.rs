@@ -28,35 +28,34 @@ const ASKED: [&str; 10] = [
 ///
 /// # Errors
 /// Names the promise that is not kept.
-pub(super) fn run() -> Result<()> {
+pub(super) fn run(make: impl FnOnce() -> Result<PathBuf>) -> Result<()> {
     needs::meet(needs::BARE)?;
     let changed = house::capture(Command::new("git").current_dir(house::root()).args(["status", "--porcelain"]))?;
     ensure!(changed.is_empty(), "commit first: what is tried is what a fresh copy of the last commit packs");
     let folder = std::env::temp_dir().join(format!("snowhum-try-{}", std::process::id()));
     std::fs::create_dir_all(&folder)?;
-    let outcome = all(&folder);
+    let outcome = make().and_then(|packages| all(&folder, &packages));
     std::fs::remove_dir_all(&folder).with_context(|| format!("could not take away {}", folder.display()))?;
     outcome
 }
 
-fn all(folder: &Path) -> Result<()> {
-    let packages = super::make()?;
+fn all(folder: &Path, packages: &Path) -> Result<()> {
     let bare = Bare::make(&folder.join("bare"))?;
-    tries_the_seal(&packages)?;
-    let answers = bare.tries_the_debian_package(&packages)?;
+    tries_the_seal(packages)?;
+    let answers = bare.tries_the_debian_package(packages)?;
     let mut tried: Vec<&str> = Vec::new();
     for target in TARGETS.iter().filter(|target| target.linking.is_static()) {
         if tried.contains(&target.machine) {
             continue;
         }
         tried.push(target.machine);
-        match (found(&packages, &format!("-{}-linux-static.tar.gz", target.machine))?, target.runner) {
+        match (found(packages, &format!("-{}-linux-static.tar.gz", target.machine))?, target.runner) {
             (Some(archive), None) => tries_the_archive(&archive, &bare, folder, &answers)?,
             (Some(archive), Some(runner)) => tries_elsewhere(&archive, runner, folder, &answers)?,
             (None, _) => println!("no archive was made for {}, and none is tried", target.triple),
         }
     }
-    is_the_same_elsewhere(&packages, &folder.join("elsewhere").join("snowhum"))
+    is_the_same_elsewhere(packages, &folder.join("elsewhere").join("snowhum"))
 }
 
 /// Whether the sums hold, and the signature where there is one, by the programs that a keeper would ask.

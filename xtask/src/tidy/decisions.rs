@@ -1,6 +1,7 @@
 //! Each crate taken in from outside has a record of why.
 
-use super::{File, Finding};
+use super::files::File;
+use super::finding::Finding;
 use toml::Value;
 
 /// Faults each outside dependency of the workspace that no record in `docs/decisions` names between backticks.

@@ -1,6 +1,7 @@
 //! Figures in `data/` that do not say where they come from.
 
-use super::{File, Finding};
+use super::files::File;
+use super::finding::Finding;
 use toml::Value;
 
 /// How a figure may stand.

@@ -53,6 +53,11 @@ impl File {
         let folder = ["/tests/", "/benches/", "/examples/"].iter().any(|part| self.place.contains(part));
         beside || folder || self.is_test_module
     }
+
+    /// Whether it is a module of a crate's own tests.
+    pub(crate) fn is_of_tests(&self) -> bool {
+        self.is_test_module || self.place.contains("/tests/")
+    }
 }
 
 fn gather(root: &Path, folder: &Path, files: &mut Vec<File>) -> Result<()> {

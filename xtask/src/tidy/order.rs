@@ -1,6 +1,6 @@
 //! The order of the crates: each may stand on earlier ones alone.
 
-use super::Finding;
+use super::finding::Finding;
 use serde_json::Value;
 
 /// The product's crates, each standing only on those before it.

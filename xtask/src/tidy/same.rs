@@ -1,6 +1,8 @@
 //! Functions of mathematics that come out in another last bit by another C library.
 
-use super::{File, Finding, scrub};
+use super::files::File;
+use super::finding::Finding;
+use super::scrub;
 
 /// The crates whose answers are the same bytes on every machine.
 const CRATES: [&str; 8] = ["units", "draws", "physics", "weather", "winter", "watch", "advice", "picture"];

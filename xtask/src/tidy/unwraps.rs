@@ -1,6 +1,8 @@
 //! Panics that wait in a `Result` or `Option`.
 
-use super::{File, Finding, scrub};
+use super::files::File;
+use super::finding::Finding;
+use super::scrub;
 
 /// Faults `unwrap()` and `expect(…)` outside tests, `main.rs` and chores.
 pub(crate) fn check(file: &File) -> Vec<Finding> {

@@ -1,6 +1,7 @@
 //! Words that must not be in the house: loose ends, and paths that mean something on one machine alone.
 
-use super::{File, Finding};
+use super::files::File;
+use super::finding::Finding;
 
 /// Put together so that this file does not hold them.
 const LOOSE_ENDS: [&str; 2] = [concat!("TO", "DO"), concat!("FIX", "ME")];

@@ -5,7 +5,7 @@ use snowhum_apiary::{OpeningKind, OpeningState};
 use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
-use super::{Candidate, Situation};
+use super::situation::{Candidate, Situation};
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;
 

@@ -4,9 +4,9 @@ use jiff::ToSpan;
 use snowhum_apiary::{Floor, SetupChange};
 use snowhum_winter::{Action, Event};
 
-use super::{Candidate, Situation};
+use super::situation::{Candidate, Situation};
+use crate::ahead::run::Run;
 use crate::answer::ActionKind;
-use crate::plan::Base;
 
 /// Lids better than this, m² K/W, are left alone (30 mm of foam).
 const GOOD_LID: f64 = 0.9;
@@ -68,8 +68,8 @@ pub(super) fn wrap(situation: &Situation<'_>) -> Option<Candidate> {
 
 /// The day by which a fortnight's mean, over all that may come, has fallen below the wrap's, as the jobs have it; the run's
 /// first day where it is that cold already. Before it bees are kept warm and brood late.
-fn cold_from(base: &Base<'_>) -> Option<usize> {
-    let (environment, behind) = base.ahead.weather();
+fn cold_from(run: &Run<'_>) -> Option<usize> {
+    let (environment, behind) = run.ahead.weather();
     let (days, paths) = (environment.days(), environment.paths());
     let mean = |day: usize| {
         let hours = 24 * day..24 * (day + 1);

@@ -5,13 +5,14 @@ use jiff::civil::Date;
 use snowhum_units::{CubicMetre, Kilogram, Range};
 use snowhum_winter::{Action, Event};
 
-use super::{Candidate, Situation, thin_syrup};
+use super::situation::{Candidate, Situation};
+use super::thin_syrup;
+use crate::ahead::combs;
+use crate::ahead::gifts::{self, Gift};
+use crate::ahead::shortage::WORTH_FEEDING;
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;
-use crate::combs;
 use crate::course::Course;
-use crate::gifts::{self, Gift};
-use crate::shortage::WORTH_FEEDING;
 use crate::syrup::STORES_PER_FONDANT;
 use crate::{finish, over_rule, rules, words};
 

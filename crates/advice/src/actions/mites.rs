@@ -4,12 +4,12 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_winter::{Action, Event};
 
-use super::{Candidate, Situation};
+use super::situation::{Candidate, Situation};
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;
-use crate::fit::mite_region;
+use crate::site::dates;
+use crate::site::figures::mite_region;
 use crate::sums::mites::line_for;
-use crate::winter_bees;
 use crate::words::{day, season_month};
 
 /// Days within which it is begun where the day that spares all winter bees is past.
@@ -21,8 +21,7 @@ const WORK: f64 = 0.3;
 pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
     let question = situation.base.question;
     let (rate, _) = over_the_line(situation)?;
-    let middle = situation.base.ahead.weather().0.winter_bees(question.parameters);
-    let [all, none] = winter_bees::spared(middle, question.autumn_from.year());
+    let [all, none] = dates::winter_bees(situation.base);
     if question.as_of >= none {
         return None;
     }

@@ -5,11 +5,11 @@ use jiff::civil::Date;
 use snowhum_units::Kelvin;
 use snowhum_winter::{Action, Event};
 
-use super::{Candidate, Situation};
+use super::situation::{Candidate, Situation};
+use crate::ahead::run::Run;
+use crate::ahead::shortage::WORTH_FEEDING;
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;
-use crate::plan::Base;
-use crate::shortage::WORTH_FEEDING;
 use crate::syrup::{Strength, sugar_for};
 use crate::words;
 
@@ -26,14 +26,14 @@ pub(crate) const TAKEN: usize = 3;
 const WORK: f64 = 1.0;
 
 /// Whether thin syrup can be given from today on, in place of solid feed: days lengthen and are warm.
-pub(crate) fn is_taken(base: &Base<'_>) -> bool {
-    let (environment, days) = base.ahead.first_days(WEEK);
+pub(crate) fn is_taken(run: &Run<'_>) -> bool {
+    let (environment, days) = run.ahead.first_days(WEEK);
     let highest = |day: usize, path: usize| {
         (24 * day..24 * (day + 1)).map(|hour| environment.air(hour, path).get()).fold(f64::MIN, f64::max)
     };
     let paths = environment.paths();
     let sum: f64 = days.clone().flat_map(|day| (0..paths).map(move |path| highest(day, path))).sum();
-    base.after_solstice(0) && !days.is_empty() && sum / (days.len() * paths) as f64 >= FROM.get()
+    run.after_solstice(0) && !days.is_empty() && sum / (days.len() * paths) as f64 >= FROM.get()
 }
 
 /// As much as is short, a litre or so at a time.

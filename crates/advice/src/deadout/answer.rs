@@ -129,7 +129,7 @@ pub struct ToldSign {
     /// The sign.
     pub sign: String,
     /// What was seen.
-    pub seen: super::Seen,
+    pub seen: Seen,
 }
 
 /// A sign that the records answer.
@@ -138,7 +138,7 @@ pub struct FromRecords {
     /// The sign.
     pub sign: String,
     /// The answer.
-    pub seen: super::Seen,
+    pub seen: Seen,
     /// What it stands on.
     pub because: String,
 }
@@ -155,4 +155,48 @@ pub struct After {
     pub source: String,
     /// How well that stands.
     pub status: snowhum_winter::Status,
+}
+
+/// A sign and what was seen of it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SeenSign {
+    /// The sign's name.
+    pub name: String,
+    /// What was seen.
+    pub seen: Seen,
+}
+
+/// What was seen of a sign.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Seen {
+    /// Surely there.
+    Yes,
+    /// There, fairly sure.
+    FairlyYes,
+    /// Surely not.
+    No,
+    /// Not there, fairly sure.
+    FairlyNo,
+    /// Not looked at, or not to be told.
+    Unseen,
+}
+
+impl Seen {
+    /// Reads yes, no, unseen, and how sure; `None` for anything else.
+    #[must_use]
+    pub fn read(text: &str) -> Option<Self> {
+        match text.trim().to_ascii_lowercase().as_str() {
+            "yes" | "y" | "sure" | "surely" => Some(Self::Yes),
+            "fairly-yes" | "fairly-sure" | "fairly sure" | "probably" | "f" => Some(Self::FairlyYes),
+            "no" | "n" | "sure-no" => Some(Self::No),
+            "fairly-no" | "probably-not" => Some(Self::FairlyNo),
+            "unseen" | "unsure" | "?" | "" => Some(Self::Unseen),
+            _ => None,
+        }
+    }
+
+    pub(super) fn is_yes(self) -> bool {
+        matches!(self, Self::Yes | Self::FairlyYes)
+    }
 }

@@ -4,8 +4,8 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use snowhum_apiary::{Act, Apiary, Colony, Flight, Heft, Mites, Note, Seen as Noted, Sign, Weighing, winter_year};
 
+use super::answer::{FromRecords, Seen};
 use super::tables::{ContextLines, Tables};
-use super::{FromRecords, Seen};
 use crate::rules;
 use crate::sums::SumFault;
 use crate::sums::intervals::clopper_pearson;

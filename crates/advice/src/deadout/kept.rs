@@ -2,8 +2,8 @@
 
 use snowhum_apiary::{Examined, Found, FoundSign, Likeliest};
 
+use super::answer::{DeadoutAnswer, Seen, SeenSign};
 use super::tables::Tables;
-use super::{DeadoutAnswer, Seen, SeenSign};
 use crate::sums::SumFault;
 
 /// What is kept of an examination; none where nobody looked, whatever the records answer.

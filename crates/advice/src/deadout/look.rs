@@ -1,8 +1,8 @@
 //! Where to look next: the unseen sign that best parts the two likeliest causes.
 
+use super::answer::{CauseChance, LookNext, Seen, ToldSign};
 use super::net::{Evidence, Net};
 use super::tables::{CAUSE, Sign, Tables};
-use super::{CauseChance, LookNext, Seen, ToldSign};
 use snowhum_units::Same;
 
 /// A sign that parts two causes by less is not worth a look.

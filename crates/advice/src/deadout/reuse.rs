@@ -1,7 +1,7 @@
 //! What of a dead hive can be used again: the strictest rule of the causes that may be, and of what was seen.
 
+use super::answer::{CauseChance, Reuse, ToldSign};
 use super::tables::{Cause, Tables};
-use super::{CauseChance, Reuse, ToldSign};
 
 /// A cause this likely rules what is used again.
 const MAY_BE: f64 = 0.10;

@@ -1,7 +1,7 @@
 //! What to make of a dead hive, in words.
 
+use super::answer::{CauseChance, Seen, ToldSign};
 use super::tables::Tables;
-use super::{CauseChance, Seen, ToldSign};
 use crate::cautions::Hazard;
 
 /// A chance from which a cause counts beside another.

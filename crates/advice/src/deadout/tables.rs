@@ -3,6 +3,7 @@
 use serde::Deserialize;
 use snowhum_winter::{Parameter, Status};
 
+use super::answer::After;
 use super::net::{Net, Variable};
 use crate::sums::{SumFault, shipped};
 
@@ -24,7 +25,7 @@ pub(super) struct Tables {
     pub(super) cause: Vec<Cause>,
     between: Vec<Between>,
     pub(super) sign: Vec<Sign>,
-    pub(super) after: Vec<super::After>,
+    pub(super) after: Vec<After>,
     pub(super) context: ContextLines,
 }
 

@@ -5,8 +5,10 @@ use serde::{Deserialize, Serialize};
 use snowhum_units::Range;
 use snowhum_winter::Status;
 
-use super::shopping::Shopping;
-use crate::queen::QueenTrouble;
+use crate::ahead::shortage::WORTH_FEEDING;
+use crate::queen_trouble::QueenTrouble;
+use crate::site::dates::SiteDates;
+use crate::statistics::rounded;
 
 /// A yard before winter.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -25,23 +27,6 @@ pub struct FitAnswer {
     pub winter_bees: String,
     /// What holds for the whole yard.
     pub say: Vec<String>,
-}
-
-/// Last days at a site, from its own weather.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct SiteDates {
-    /// How long and hard winters are here, in words.
-    pub country: String,
-    /// Last sensible day to give a queen.
-    pub requeen_by: Range<Date>,
-    /// Last day to give sealed brood.
-    pub boost_by: Range<Date>,
-    /// Last day to put two colonies together with a newspaper.
-    pub unite_by: Range<Date>,
-    /// When colonies cluster for good.
-    pub cluster: Range<Date>,
-    /// By when syrup must be finished.
-    pub syrup_by: Range<Date>,
 }
 
 /// One colony before winter.
@@ -348,4 +333,129 @@ pub struct ClassWindow {
     pub source: String,
     /// How well it is founded.
     pub status: Status,
+}
+
+/// What a feeder holds unless the keeper says, litres (judgement: a small top feeder).
+pub const FEEDER_L: f64 = 10.0;
+/// The word for feed that is no syrup.
+pub(super) const SOLID: &str = "solid";
+
+/// What the yard needs.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Shopping {
+    /// Hives that are short, in the yard's order.
+    pub hives: Vec<HiveFeed>,
+    /// Colonies that are short and yet not fed, since they are to be put to others or shaken out.
+    pub unfed: Vec<String>,
+    /// Sugar for those that still have time for syrup.
+    pub sugar_kg: f64,
+    /// Syrup from it at 3:2.
+    pub syrup_l: f64,
+    /// Fondant or candy for those for which it is too late for syrup.
+    pub solid_kg: f64,
+    /// Fondant to keep at hand until the winter's weighing, for hives whose need is far over the rule.
+    pub later_fondant_kg: f64,
+    /// Stores that frames from heavy hives can give in its place.
+    pub spared_kg: f64,
+    /// What a feeder is taken to hold.
+    pub feeder_l: f64,
+    /// By when syrup must be finished to be safe: in time in nine years of ten.
+    pub finish_by: Date,
+    /// The day that is in time in half of all years.
+    pub finish_by_half: Date,
+    /// Days from the plan's first day to the safe one; negative once it is past.
+    pub days_left: i64,
+    /// Whether even the day of half of all years is past.
+    pub too_late_for_syrup: bool,
+}
+
+impl Shopping {
+    /// Who is short and yet not on the list; none where everybody is.
+    #[must_use]
+    pub fn unfed_say(&self) -> Option<String> {
+        let names = self.unfed.join(", ");
+        (!names.is_empty()).then(|| {
+            format!("Short and yet not on this list, since its bees are to be put to others or shaken out: {names}.")
+        })
+    }
+
+    /// The same for a feeder that holds so many litres.
+    #[must_use]
+    pub fn with_feeder(&self, feeder_l: f64) -> Self {
+        let mut list = self.clone();
+        list.feeder_l = feeder_l;
+        for hive in &mut list.hives {
+            hive.feeder_fills = rounded(hive.syrup_l / feeder_l, 1);
+        }
+        list
+    }
+}
+
+/// What one hive needs.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct HiveFeed {
+    /// The colony.
+    pub name: String,
+    /// Stores that are short.
+    pub short_kg: f64,
+    /// Stores to give now: all of it, or what brings it to a rule that the computed need is far over.
+    pub now_kg: f64,
+    /// Fondant to keep at hand for the rest, until the winter's weighing.
+    pub later_fondant_kg: f64,
+    /// What is fed: `3:2` or `solid`. No 1:1 in autumn.
+    pub mix: String,
+    /// Sugar for as much of it as bees still take as syrup; none where it is fed solid.
+    pub sugar_kg: f64,
+    /// Water for it.
+    pub water_l: f64,
+    /// Syrup.
+    pub syrup_l: f64,
+    /// Fillings of the feeder.
+    pub feeder_fills: f64,
+    /// The day by which it is finished: the safe one where that can still be; none where it is fed solid.
+    pub finish_by: Option<Date>,
+    /// Last day to begin with each kind of feeder that is still quick enough.
+    pub begin_by: Vec<BeginBy>,
+    /// Fondant for what is not fed as syrup: all of it where it is fed solid, else what it is too late for.
+    pub fondant_kg: f64,
+    /// Damp sugar, set hard, that feeds as much as that fondant, and how thick it lies on the box.
+    pub candy_kg: f64,
+    /// Thickness of that.
+    pub candy_mm: f64,
+    /// Frames of sealed stores that a heavy healthy hive of the yard can give; each is counted once.
+    pub frames: Option<Spared>,
+}
+
+impl HiveFeed {
+    /// Whether it is fed solid.
+    #[must_use]
+    pub fn is_solid(&self) -> bool {
+        self.mix == SOLID
+    }
+
+    /// Whether it is fed now at all: what has as much as a rule far below its need waits for the winter's weighing.
+    #[must_use]
+    pub fn is_fed_now(&self) -> bool {
+        self.now_kg >= WORTH_FEEDING.get()
+    }
+}
+
+/// The last day to begin with a kind of feeder.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct BeginBy {
+    /// The feeder.
+    pub feeder: String,
+    /// The day.
+    pub on: Date,
+}
+
+/// Frames from a heavy hive.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Spared {
+    /// The giver.
+    pub from: String,
+    /// Frames.
+    pub frames: usize,
+    /// What they hold.
+    pub kg: f64,
 }

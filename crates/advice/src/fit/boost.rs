@@ -3,9 +3,11 @@
 use snowhum_apiary::brood_on;
 use snowhum_winter::Housed;
 
-use super::Look;
-use super::scales::FULL_COMB;
-use super::verdict::LEAST_GAIN;
+use super::look::Look;
+use crate::fit::scales::brood::FULL_COMB;
+
+/// The least gain that is called one, hives in a hundred.
+pub(super) const LEAST_GAIN: f64 = 1.0;
 
 /// Frames of sealed brood from which a colony can spare one (judgement).
 const SPARE_FROM: f64 = 3.0;

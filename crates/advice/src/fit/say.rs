@@ -3,8 +3,12 @@
 use snowhum_apiary::{LeftOn, Mites, Trouble, food_in};
 use snowhum_units::Kilogram;
 
-use super::{ColonyFit, Look, Stands, VerdictKind, What, health, scales};
+use super::answer::{ColonyFit, Stands, VerdictKind, What};
+use super::look::Look;
+use super::scales;
 use crate::cautions::Hazard;
+use crate::site::dates;
+use crate::site::health::{foulbrood, mite_rate};
 use crate::words::day;
 
 /// What to know of one colony.
@@ -18,7 +22,7 @@ pub(super) fn colony(look: &Look<'_>, at: usize) -> Vec<String> {
             "Strong in autumn is not safe: large colonies raise most mites, and nobody has counted here.".to_owned(),
         );
     }
-    if health::mite_rate(colony).is_some_and(|rate| rate < 0.05) {
+    if mite_rate(colony).is_some_and(|rate| rate < 0.05) {
         say.push("A clean sample is not a clean colony: count again.".to_owned());
     }
     if colony.autumn.troubles.iter().flatten().any(|t| matches!(t, Trouble::Robbed | Trouble::Wasps)) {
@@ -27,7 +31,7 @@ pub(super) fn colony(look: &Look<'_>, at: usize) -> Vec<String> {
                 .to_owned(),
         );
     }
-    if health::foulbrood(colony) {
+    if foulbrood(colony) {
         say.push(Hazard::Foulbrood.says().to_owned());
     }
     say.extend(no_room(look, at));
@@ -101,14 +105,14 @@ fn last_days(look: &Look<'_>) -> [String; 2] {
 
 fn mites(look: &Look<'_>) -> Vec<String> {
     let mut say = Vec::new();
-    let [all_spared, none_spared] = super::dates::winter_bees(look.base);
+    let [all_spared, none_spared] = dates::winter_bees(look.base);
     if look.today() > all_spared && look.month() >= 7 {
         say.push(format!(
             "Mites now: a treatment after about {} comes too late for part of the winter bees, after about {} for all of them. It protects the neighbours and next year's bees, not bees already hurt; a treatment in November alone is no cure for this winter.",
             day(all_spared),
             day(none_spared)
         ));
-        say.push(super::dates::winter_bees_say(look.base));
+        say.push(dates::winter_bees_say(look.base));
     }
     if matches!(look.month(), 9 | 10) {
         say.push(format!(

@@ -4,9 +4,10 @@ use jiff::ToSpan;
 use snowhum_winter::{Action, Event};
 
 use super::answer::{Carried, Uniting};
-use super::{Look, verdict};
+use super::look::Look;
+use super::scales::mites::mites_first;
 use crate::cautions::Hazard;
-use crate::queen::QueenTrouble;
+use crate::queen_trouble::QueenTrouble;
 use crate::statistics::rounded;
 use crate::words::day;
 
@@ -34,7 +35,7 @@ fn partner(look: &Look<'_>, at: usize) -> Option<usize> {
             && bees(*place) >= bees(at)
             && look.colony(*place).queen.seen_or_laying != Some(false)
             && look.health.may_give_and_take(look.colony(*place))
-            && !verdict::mites_first(look, *place)
+            && !mites_first(look, *place)
     };
     let second = |place: usize| (look.is_short(place), !same_frames(look, at, place));
     look.places().filter(fit).min_by(|a, b| second(*a).cmp(&second(*b)).then(bees(*a).total_cmp(&bees(*b))))

@@ -1,25 +1,26 @@
 //! What to do with a colony before winter, and why.
 
-use snowhum_apiary::Trouble;
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event};
 
 use super::answer::{Uniting, Verdict, VerdictKind};
-use super::boost::{self, Boost};
-use super::scales::{self, thousands};
-use super::{Look, health, unite};
-use crate::answer::ColonyPlan;
-use crate::queen::{self, Ground, Partner, QueenTrouble};
-use crate::shortage::WORTH_FEEDING;
-use crate::verdict::SOUND;
+use super::boost::{self, Boost, LEAST_GAIN};
+use super::look::Look;
+use super::scales::mites::{count, mites_first};
+use super::unite;
+use crate::ahead::shortage::WORTH_FEEDING;
+use crate::fit::scales::shown::thousands;
+use crate::plan::answer::ColonyPlan;
+use crate::queen::{self, Ground, Partner};
+use crate::queen_trouble::QueenTrouble;
+use crate::site::dates;
+use crate::site::health::foulbrood;
+use crate::verdict::answer::SOUND;
 use crate::words::{day, hives, in_hundred};
-
-/// The least gain that is called one, hives in a hundred.
-pub(super) const LEAST_GAIN: f64 = 1.0;
 
 /// The verdict, and how it would be put to another where that was asked.
 pub(super) fn of(look: &Look<'_>, at: usize) -> (Verdict, Option<Uniting>) {
-    if health::foulbrood(look.colony(at)) {
+    if foulbrood(look.colony(at)) {
         return (stop(look, at), None);
     }
     let weak = look.is_weak(at);
@@ -106,18 +107,8 @@ fn for_want_of_a_queen(look: &Look<'_>, at: usize) -> String {
     )
 }
 
-/// Whether mites come before anything else: over the line and nothing done about them, or so many that their viruses are
-/// in the bees.
-pub(super) fn mites_first(look: &Look<'_>, at: usize) -> bool {
-    let Some((count, line)) = scales::mites::count(look, at) else { return false };
-    let colony = look.colony(at);
-    let many = count.rate >= look.figures.virus.value;
-    let wings = colony.autumn.troubles.iter().flatten().any(|trouble| *trouble == Trouble::CrumpledWings);
-    many || wings || (count.rate >= line.value[1] - 1e-9 && !look.treated_since_count(at))
-}
-
 fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
-    let (count, line) = scales::mites::count(look, at)?;
+    let (count, line) = count(look, at)?;
     let treated = look.treated_since_count(at);
     if !mites_first(look, at) {
         return None;
@@ -133,7 +124,7 @@ fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
     if !treated {
         reasons.push(counterfactual(look, at));
     }
-    let late = look.today() > crate::fit::dates::winter_bees(look.base)[0];
+    let late = look.today() > dates::winter_bees(look.base)[0];
     if late {
         reasons.push(
             "its winter bees are raised, wholly or in part: a treatment now protects the neighbours and next year's bees, not bees already hurt"

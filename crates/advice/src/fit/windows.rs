@@ -5,14 +5,13 @@ use jiff::civil::Date;
 use snowhum_units::{Kelvin, Range};
 use snowhum_weather::Hourly;
 
-use super::Look;
 use super::answer::{ClassWindow, OutOf};
-use super::figures::{Broodless, Class};
-use crate::broodless::BroodDays;
-use crate::dates::Dates;
+use super::look::Look;
+use crate::ahead::run::Run;
+use crate::broodless::broodless_days;
 use crate::finish;
-use crate::jobs::Triggers;
-use crate::plan::Base;
+use crate::site::dates;
+use crate::site::figures::{Broodless, Class};
 use crate::statistics::rounded;
 use crate::words::day;
 
@@ -35,7 +34,7 @@ fn warm(look: &Look<'_>, class: &Class) -> ClassWindow {
         day(until.p50),
         day(until.p10),
         day(until.p90),
-        day(super::dates::winter_bees(look.base)[0])
+        day(dates::winter_bees(look.base)[0])
     );
     if let Some(days) = hot.filter(|days| days.of > 0.0 && days.days < days.of) {
         says += &format!("; of the {:.0} days left of it {:.0} are too hot", days.of, days.of - days.days);
@@ -104,24 +103,12 @@ fn without_brood(look: &Look<'_>, class: &Broodless, broodless: Option<&[Range<D
     window
 }
 
-/// When brood is gone and when it is there again, in the hives of the yard together; none where the plan's days show no such
-/// time.
-pub(crate) fn broodless_days(base: &Base<'_>) -> Option<[Range<Date>; 2]> {
-    let days = BroodDays::of(base, &Triggers::shipped().ok()?);
-    let range = |dates: &Dates| {
-        let at = |share| dates.at(share, base.question.as_of);
-        Some(Range { p10: at(0.1)?, p50: at(0.5)?, p90: at(0.9)? })
-    };
-    let dates = [range(&days.gone)?, range(&days.back)?];
-    (dates[0].p50 < dates[1].p50).then_some(dates)
-}
-
 /// Days between two dates whose maximum lies in a band, mean over paths.
-fn days_between(base: &Base<'_>, [low_c, high_c]: [f64; 2], [from, until]: [Date; 2]) -> OutOf {
-    let first = (from.duration_since(base.question.as_of).as_hours() / 24).max(0) as usize;
-    let last = (until.duration_since(base.question.as_of).as_hours() / 24).max(0) as usize;
+fn days_between(run: &Run<'_>, [low_c, high_c]: [f64; 2], [from, until]: [Date; 2]) -> OutOf {
+    let first = (from.duration_since(run.question.as_of).as_hours() / 24).max(0) as usize;
+    let last = (until.duration_since(run.question.as_of).as_hours() / 24).max(0) as usize;
     let fits = |maximum: f64| (low_c..=high_c).contains(&Kelvin::new(maximum).celsius());
-    let paths = &base.question.winter.paths;
+    let paths = &run.question.winter.paths;
     let of = |path: &Hourly| {
         let maxima = finish::daily_maxima(&path.temperature);
         maxima.iter().take(last).skip(first).filter(|maximum| fits(**maximum)).count() as f64

@@ -6,8 +6,8 @@ use snowhum_units::Range;
 use snowhum_winter::Status;
 
 use crate::answer::WeatherAnswer;
-use crate::now::NextRound;
-use crate::verdict::ColonyVerdict;
+use crate::now::next_round::NextRound;
+use crate::verdict::answer::ColonyVerdict;
 
 /// Name and number of the form; the number rises when a key changes.
 pub const JOBS_SCHEMA: &str = "snowhum.jobs/1";

@@ -2,8 +2,8 @@
 
 use snowhum_winter::Status;
 
-use super::Ground;
 use super::answer::{JobWindow, Kind, Trigger};
+use super::ground::Ground;
 use super::indoors::{self, Way};
 use super::window::{degrees, trigger, window};
 use super::year::{SiteDay, falls_below, first_of_autumn, flying_over, frosts};

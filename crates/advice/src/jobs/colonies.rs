@@ -6,10 +6,10 @@ use snowhum_winter::Status;
 use super::answer::{HiveDue, JobWindow, Kind, Trigger};
 use super::triggers::Triggers;
 use super::window::window;
+use crate::ahead::run::{PlanQuestion, Run};
 use crate::broodless::BroodDays;
 use crate::dates::Dates;
-use crate::now::{ColonyNow, NowAnswer};
-use crate::plan::{PlanQuestion, run_once};
+use crate::now::answer::{ColonyNow, NowAnswer};
 
 /// The window of hunger.
 pub(super) const HUNGER: &str = "food-runs-out";
@@ -27,9 +27,9 @@ pub(super) struct Broods {
 impl Broods {
     /// Runs the colonies once, as they were counted.
     pub(super) fn of(plan: &PlanQuestion<'_>, triggers: &Triggers) -> Self {
-        let base = run_once(plan);
-        let names = base.housed.iter().map(|housed| housed.colony.name.clone()).collect();
-        Self { first: plan.as_of, days: BroodDays::of(&base, triggers), names }
+        let run = Run::of(plan);
+        let names = run.housed.iter().map(|housed| housed.colony.name.clone()).collect();
+        Self { first: plan.as_of, days: BroodDays::of(&run, triggers), names }
     }
 }
 

@@ -4,8 +4,8 @@ use jiff::civil::Date;
 use snowhum_apiary::{Colony, Stay};
 use snowhum_winter::Status;
 
-use super::Ground;
 use super::answer::{JobWindow, Kind, Trigger};
+use super::ground::Ground;
 use crate::cautions::Hazard;
 use crate::indoors;
 

@@ -1,7 +1,7 @@
 //! From the first flight to the first flowers.
 
-use super::Ground;
 use super::answer::{JobWindow, Kind, Trigger};
+use super::ground::Ground;
 use super::window::{degrees, trigger, window};
 use super::winter::FLOW_AT;
 use super::year::{SiteDay, first, rises_for_good, warmth};

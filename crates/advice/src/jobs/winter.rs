@@ -2,9 +2,9 @@
 
 use jiff::ToSpan;
 
-use super::Ground;
 use super::answer::{JobWindow, Kind, Trigger};
 use super::colonies::Broods;
+use super::ground::Ground;
 use super::indoors::{self, Way};
 use super::window::{degrees, trigger, window};
 use super::year::{first_of_autumn, melts, rises_above, rises_for_good, warmth};

@@ -7,7 +7,7 @@ use snowhum_units::{Degree, Range};
 use snowhum_weather::{Ensemble, Provenance};
 use snowhum_winter::{Environment, daylight};
 
-use super::Triggers;
+use super::triggers::Triggers;
 use crate::dates::Dates;
 use crate::statistics::quantile;
 use crate::yard;
@@ -48,26 +48,6 @@ pub struct SiteYear {
     latitude: Degree,
     paths: Vec<Vec<SiteDay>>,
     midwinter: usize,
-}
-
-/// First day of the season that a day belongs to: 1 July in the north, 1 January in the south. A month before, the
-/// season to come counts.
-///
-/// ```
-/// use jiff::civil::date;
-/// use snowhum_advice::jobs::season_start;
-/// use snowhum_units::Degree;
-/// assert_eq!(season_start(date(2026, 4, 10), Degree::new(61.7)), date(2025, 7, 1));
-/// assert_eq!(season_start(date(2026, 6, 2), Degree::new(61.7)), date(2026, 7, 1));
-/// assert_eq!(season_start(date(2026, 9, 10), Degree::new(-42.0)), date(2026, 1, 1));
-/// ```
-#[must_use]
-pub fn season_start(day: Date, latitude: Degree) -> Date {
-    let southern = latitude.get() < 0.0;
-    let month = if southern { 1 } else { 7 };
-    let soon = day.saturating_add(30.days());
-    let year = if soon.month() >= month { soon.year() } else { soon.year() - 1 };
-    Date::new(year, month, 1).unwrap_or(day)
 }
 
 impl SiteYear {

@@ -8,7 +8,7 @@ use super::lines::Parameters;
 use super::outcome::{Fate, Outcome};
 use super::season::{Diary, Season};
 use super::trouble::{self, Trouble};
-use crate::deadout::{cause_words, is_stopped};
+use crate::deadout::kept::{cause_words, is_stopped};
 use crate::words::day;
 
 /// What a colony's winter teaches, as far as the records carry it.

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Act, ColonyId, Examined, Note, Sign, SpringCount};
 
 use super::season::{Diary, Season};
-use crate::deadout::is_life;
+use crate::deadout::context::is_life;
 
 /// What became of a colony.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]

@@ -2,7 +2,7 @@
 
 use super::lesson::KeptExamination;
 use super::outcome::{Fate, Outcome};
-use crate::sums::losses::OwnWinter;
+use crate::sums::losses::background::law::OwnWinter;
 
 /// Causes that the winter model reckons by themselves, so that its background is what is left: mites, hunger, queens.
 const NAMED: [&str; 4] = ["mites", "starved", "isolation", "queen"];

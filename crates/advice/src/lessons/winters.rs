@@ -10,7 +10,7 @@ use super::outcome::{self, Fate, Outcome};
 use super::season::{Diary, Season};
 use super::unnamed;
 use crate::statistics::rounded;
-use crate::sums::losses::OwnWinter;
+use crate::sums::losses::background::law::OwnWinter;
 
 /// One winter in the records.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

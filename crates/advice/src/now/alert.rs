@@ -3,8 +3,8 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
-use super::{ColonyNow, NowAnswer};
-use crate::verdict::Urgency;
+use super::answer::{ColonyNow, NowAnswer};
+use crate::verdict::answer::Urgency;
 
 /// What a keeper was told, and when.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -5,12 +5,13 @@ use serde::{Deserialize, Serialize};
 use snowhum_units::{Against, Range, Usual};
 use snowhum_winter::Ends;
 
-use super::{FoodBodyNow, NextRound};
-use crate::LooksTo;
+use super::food_body::FoodBodyNow;
+use super::next_round::NextRound;
 use crate::answer::{ActionAnswer, DateRange, OpenDates, WeatherAnswer};
-use crate::queen::QueenTrouble;
-use crate::verdict::{ColonyVerdict, FirstAnswer};
-use crate::words::run_out;
+use crate::looks_to::LooksTo;
+use crate::plan::answer::PlanAnswer;
+use crate::queen_trouble::QueenTrouble;
+use crate::verdict::answer::{ColonyVerdict, FirstAnswer};
 
 /// Name and number of the form; the number rises when a key changes.
 pub const NOW_SCHEMA: &str = "snowhum.now/2";
@@ -49,6 +50,19 @@ pub struct NowAnswer {
     pub colonies: Vec<ColonyNow>,
     /// What a keeper is told first.
     pub first: FirstAnswer,
+}
+
+impl PlanAnswer {
+    /// Takes what is told first from where the same colonies stand on the same day, so that both say one thing.
+    pub fn take_first(&mut self, now: &NowAnswer) {
+        if now.as_of != self.as_of || now.first.colonies.len() != self.colonies.len() {
+            return;
+        }
+        self.first = now.first.clone();
+        for (at, colony) in self.colonies.iter_mut().enumerate() {
+            colony.verdict = self.first.verdict(at);
+        }
+    }
 }
 
 /// What comes of a colony by the end of what is looked at, if nothing is done: chances that sum to one.
@@ -137,7 +151,7 @@ impl ColonyNow {
     /// When its food runs out, in words.
     #[must_use]
     pub fn food_lasts(&self, to: LooksTo) -> String {
-        run_out(&self.runs_out, to, self.fates.hungry > self.fates.well)
+        self.runs_out.run_out(to, self.fates.hungry > self.fates.well)
     }
 
     /// Whether it was seen dead and nobody has looked yet for what ended it: until then the model's causes stand.

@@ -4,10 +4,11 @@ use jiff::Timestamp;
 use jiff::tz::TimeZone;
 use snowhum_apiary::{Apiary, ColonyId, Note, OpeningKind, OpeningState, Seen, Sign};
 
-use crate::actions::{Situation, over_the_line};
-use crate::fit::{GUARD, left_on};
+use crate::actions::mites::over_the_line;
+use crate::actions::situation::Situation;
+use crate::ahead::base::Base;
+use crate::fit::scales::hive::{GUARD, left_on};
 use crate::indoors;
-use crate::plan::Base;
 use crate::words::day;
 
 /// Time for which a mouse, drones or a lack of pollen noted are spoken of, seconds (judgement).

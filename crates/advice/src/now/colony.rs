@@ -7,16 +7,21 @@ use snowhum_units::Range;
 use snowhum_watch::{Estimate, Standing, Visit, Watching};
 use snowhum_winter::{Daily, Ends, MemberEnd};
 
+use super::answer::{ColonyNow, Expectation, Fates, LookFirst, StoresNow};
 use super::beside;
-use super::evidence::{self, date};
-use super::{ColonyNow, Expectation, Fates, LookFirst, StoresNow, food_body, look_first};
-use crate::actions::{self, Situation, Weighed};
+use super::evidence;
+use super::{food_body, look_first};
+use crate::actions::situation::Situation;
+use crate::actions::{self, Weighed};
+use crate::ahead::base::Base;
 use crate::answer::ActionAnswer;
-use crate::fit::Verdict;
-use crate::plan::Base;
+use crate::dates::date_of_hour;
+use crate::fit::answer::Verdict;
+use crate::looks_to::LooksTo;
 use crate::statistics::{mean_and_error, rounded};
-use crate::verdict::{ColonyVerdict, Facts, Fate};
-use crate::{LooksTo, queen, sealed, seasons};
+use crate::verdict::answer::ColonyVerdict;
+use crate::verdict::facts::{Facts, Fate};
+use crate::{queen, sealed, seasons};
 
 /// A colony as the watch left it.
 pub(super) struct Watched<'a> {
@@ -145,7 +150,7 @@ fn standing_of(
     (standing, spring): (&Standing, &Spring),
 ) -> ColonyNow {
     let kg = |range: Option<Range<f64>>| range.map(|range| range.map(|kg| rounded(kg, 1)));
-    let day = |hour: f64| date(base.question.apiary.as_of, hour as usize);
+    let day = |hour: f64| date_of_hour(base.question.apiary.as_of, hour as usize);
     let ahead = ends_ahead(base, at, standing.alive);
     ColonyNow {
         name: base.housed[at].colony.name.clone(),

@@ -1,12 +1,11 @@
 //! What each visit did to the estimate, in words.
 
-use jiff::ToSpan;
-use jiff::civil::Date;
 use snowhum_apiary::{Apiary, ColonyId, NoteId};
 use snowhum_units::{Kilogram, System};
 use snowhum_watch::{DeadBees, Moved, Watching};
 
-use super::{DeadBeesCounted, Evidence};
+use super::answer::{DeadBeesCounted, Evidence};
+use crate::dates::date_of_hour;
 use crate::dead_bees::{ledger_words, usual_words};
 use crate::statistics::rounded;
 use crate::words::hives;
@@ -30,7 +29,7 @@ pub(super) fn all(apiary: &Apiary, watching: &Watching, system: System) -> Vec<E
 fn one(apiary: &Apiary, moved: &Moved, system: System) -> Evidence {
     let stores = |standing: &snowhum_watch::Standing| standing.stores_kg.map(|range| rounded(range.p50, 1));
     Evidence {
-        on: date(apiary.as_of, moved.hour),
+        on: date_of_hour(apiary.as_of, moved.hour),
         note: moved.notes.iter().map(|id| written(apiary, *id)).collect::<Vec<_>>().join("; "),
         moved: words(moved, system),
         alive_before: moved.before.alive,
@@ -44,17 +43,12 @@ fn one(apiary: &Apiary, moved: &Moved, system: System) -> Evidence {
 
 fn counted(apiary: &Apiary, dead: &DeadBees) -> DeadBeesCounted {
     DeadBeesCounted {
-        since: date(apiary.as_of, dead.since),
+        since: date_of_hour(apiary.as_of, dead.since),
         found: dead.found.1.map_or(dead.found.0, |most| dead.found.0.midpoint(most)),
         usual: dead.usual,
         verdict: dead.against(),
         lie: ledger_words(&dead.ledger),
     }
-}
-
-/// The date of an hour of the run.
-pub(super) fn date(first_day: Date, hour: usize) -> Date {
-    first_day.saturating_add((hour.saturating_sub(1) as i64 / 24).days())
 }
 
 fn written(apiary: &Apiary, id: NoteId) -> String {

@@ -6,9 +6,10 @@ use snowhum_units::{Same, Usual};
 use snowhum_watch::{Estimate, Scene, View, signs};
 use snowhum_winter::WarmWall;
 
-use super::evidence::date;
+use super::answer::Expectation;
 use super::next_round::{self, Worth};
-use super::{Expectation, Thresholds};
+use super::thresholds::Thresholds;
+use crate::dates::date_of_hour;
 use crate::statistics::rounded;
 
 /// Days to the next look.
@@ -60,7 +61,7 @@ fn one(scene: &Scene<'_>, estimate: &Estimate, hour: usize) -> Expectation {
     let has_hole = !indoors && estimate.hive().has_opening(hole) && estimate.openings().shut(hole).is_none();
     let flies = |sign: Flight| if indoors { 0.0 } else { chance(&Sign::Flight(sign)) };
     Expectation {
-        on: date(scene.yard.environment.first_day(), hour),
+        on: date_of_hour(scene.yard.environment.first_day(), hour),
         air_c: rounded(day.air_c, 0),
         dead_bees: estimate.dead_bees_usual(scene, &day, place).map_or(Usual::NONE, |(usual, _)| usual),
         frost_at_hole: has_hole.then(|| rounded(chance(&Sign::UpperHole(UpperHoleSign::NewRime)), 2)),

@@ -4,7 +4,7 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_winter::{Environment, Housed};
 
-use super::FlightDay;
+use super::answer::FlightDay;
 
 /// Days ahead that are looked at.
 const AHEAD: usize = 10;

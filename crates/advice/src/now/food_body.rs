@@ -8,11 +8,12 @@ use snowhum_apiary::FoodBody;
 use snowhum_units::{Kilogram, Range, System};
 use snowhum_watch::Standing;
 
+use crate::ahead::base::Base;
 use crate::answer::OpenDates;
-use crate::plan::Base;
+use crate::looks_to::LooksTo;
+use crate::seasons;
 use crate::statistics::rounded;
 use crate::words::{day, in_hundred};
-use crate::{LooksTo, seasons};
 
 /// Chances from which it is said to be reached, and below which not.
 const REACHED: f64 = 0.9;

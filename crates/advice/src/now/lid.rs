@@ -3,7 +3,8 @@
 use snowhum_units::{Kelvin, MetrePerSecond, System};
 use snowhum_winter::{Environment, Housed};
 
-use super::{LidVerdict, Thresholds};
+use super::answer::LidVerdict;
+use super::thresholds::Thresholds;
 
 /// Where schools differ: keepers of the prairie and of Minnesota (common practice).
 fn other_school(system: System) -> String {

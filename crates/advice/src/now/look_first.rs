@@ -5,9 +5,9 @@ use snowhum_draws::{Key, normal_quantile};
 use snowhum_units::Same;
 use snowhum_winter::Daily;
 
-use super::LookFirst;
+use super::answer::LookFirst;
 use crate::actions::Weighed;
-use crate::plan::Base;
+use crate::ahead::base::Base;
 use crate::statistics::rounded;
 
 /// Error of a weighing, kg (a two-sided lift with care: judgement).

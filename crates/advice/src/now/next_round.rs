@@ -6,8 +6,8 @@ use snowhum_apiary::{Conditions, DeadCount, DeadPlace, Flight, Listening, Poked,
 use snowhum_units::{Kelvin, System};
 use snowhum_watch::{Estimate, Scene, SignTable};
 
-use super::Thresholds;
-use super::evidence::date;
+use super::thresholds::Thresholds;
+use crate::dates::date_of_hour;
 use crate::statistics::rounded;
 use crate::words::day;
 
@@ -129,7 +129,7 @@ impl NextRound {
         let Some(air_c) = looks.first().map(|(_, air_c)| rounded(*air_c, 0)) else {
             return Self { doubt, ..Self::NONE };
         };
-        let (on, hour) = (date(first_day, hour), (hour - 1) % 24);
+        let (on, hour) = (date_of_hour(first_day, hour), (hour - 1) % 24);
         Self {
             on: Some(on),
             hour,

@@ -3,8 +3,8 @@
 use jiff::Timestamp;
 use snowhum_apiary::{Apiary, ColonyId, DroppingsPlace, Flight, Sign};
 
-use super::{ColonyNow, OpenFirst};
-use crate::verdict::FirstAnswer;
+use super::answer::{ColonyNow, OpenFirst};
+use crate::verdict::answer::FirstAnswer;
 
 /// Days that a flying day is asked about.
 const LATELY_S: i64 = 5 * 86_400;

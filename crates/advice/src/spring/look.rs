@@ -1,6 +1,6 @@
 //! What to look for when a hive is opened first, and what to do with a very weak one.
 
-use super::CheckItem;
+use super::answer::CheckItem;
 use crate::cautions::Hazard;
 
 /// Stands for the caution, which is written once.

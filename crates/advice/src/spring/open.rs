@@ -4,7 +4,8 @@ use jiff::ToSpan;
 use snowhum_units::Kelvin;
 use snowhum_winter::Environment;
 
-use super::{OpenDay, OpenDays, SpringQuestion};
+use super::answer::{OpenDay, OpenDays};
+use super::question::SpringQuestion;
 use crate::statistics::rounded;
 use crate::words::{day as named, in_hundred};
 use crate::yard;

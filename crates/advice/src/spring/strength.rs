@@ -5,8 +5,9 @@ use serde::Deserialize;
 use snowhum_apiary::{Site, bees_on};
 use snowhum_units::Range;
 
-use super::{SpringQuestion, Strength, StrengthWord, UsualStrength};
-use crate::now::ColonyNow;
+use super::answer::{Strength, StrengthWord, UsualStrength};
+use super::question::SpringQuestion;
+use crate::now::answer::ColonyNow;
 use crate::statistics::rounded;
 
 const SHIPPED: &str = include_str!("../../../../data/spring_strength.toml");

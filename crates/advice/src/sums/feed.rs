@@ -1,14 +1,15 @@
 //! Sugar for a shortage: litres of syrup, kilograms of solid feed, frames of stores.
 
 mod answer;
+pub(crate) mod question;
 mod solid;
 
 pub use answer::{ByVolume, FeedAnswer, Frames, Never, Solid, SugarKg, Syrup};
+pub use question::{FeedQuestion, Season};
 
-use jiff::civil::Date;
 use serde::Deserialize;
-use snowhum_apiary::{HiveBox, food_in};
-use snowhum_units::{CubicMetre, Kilogram, Metre};
+use snowhum_apiary::food_in;
+use snowhum_units::Kilogram;
 use snowhum_winter::Parameter;
 
 use super::{SumFault, shipped, within};
@@ -19,39 +20,6 @@ use crate::syrup::{Strength, sugar_for};
 pub const FEED_SCHEMA: &str = "snowhum.feed/1";
 
 const SHIPPED: &str = include_str!("../../../../data/feeds.toml");
-
-/// How much is short, and when.
-#[derive(Debug, Clone, PartialEq)]
-pub struct FeedQuestion {
-    /// Stores that are short.
-    pub short: Kilogram,
-    /// When it is fed.
-    pub season: Season,
-    /// The day of the question.
-    pub as_of: Option<Date>,
-    /// The day by which syrup must be finished: taken down, not begun.
-    pub syrup_by: Option<Date>,
-    /// What a feeder holds.
-    pub feeder: Option<CubicMetre>,
-    /// Name of the hive.
-    pub hive: String,
-    /// The box the feed lies on, and whose combs are counted.
-    pub hive_box: HiveBox,
-    /// Thickness of a slab.
-    pub slab: Option<Metre>,
-}
-
-/// When it is fed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Season {
-    /// Before winter: strong syrup, or frames.
-    Autumn,
-    /// Bees are clustered: solid feed alone.
-    Winter,
-    /// Bees fly: any syrup.
-    Spring,
-}
 
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -98,12 +66,12 @@ pub fn feed(question: &FeedQuestion) -> Result<FeedAnswer, SumFault> {
         by_volume: [(1.0, "1:1"), (1.5, "3:2"), (2.0, "2:1")]
             .map(|(volumes, name)| by_volume(volumes, name, &figures))
             .to_vec(),
-        solid: solid::all(question, &figures),
+        solid: figures.solid.all(question, figures.honey_sugar.value),
         frames: frames(question),
         never: figures.never.clone(),
         say: answer::say(question.season),
         cautions: answer::cautions(question.season),
-        sources: answer::sources(&figures),
+        sources: sources(&figures),
     })
 }
 
@@ -172,4 +140,14 @@ fn frames(question: &FeedQuestion) -> Frames {
         full_frame_kg: one.map(|kg| rounded(kg.get(), 2)),
         frames: rounded(question.short / one.p50, 1),
     }
+}
+
+fn sources(figures: &Figures) -> Vec<String> {
+    vec![
+        format!("stores from sugar: {}", figures.stores_per_sugar.source),
+        "densities of syrup: from memory of handbook tables of sucrose at 20 °C".to_owned(),
+        format!("poured sugar {} kg/L: {}", figures.sugar_bulk.value / 1e3, figures.sugar_bulk.source),
+        "a full frame: 0.30 (Swedish Beekeepers) to 0.35 kg/dm² (Bienen-Zeitung wiki)".to_owned(),
+        "candy cannot replace autumn stores in deep cold: University of Minnesota".to_owned(),
+    ]
 }

@@ -4,13 +4,15 @@
 //! too small to be a colony; or a queen problem that cannot be mended; or taken by a disaster. A colony united with
 //! another is one fewer at risk, not a loss.
 
-mod answer;
-mod background;
+pub(crate) mod answer;
+pub(crate) mod background;
 mod club;
-mod yard;
+pub(crate) mod yard;
 
 pub use answer::{ClubLosses, LossesAnswer, YardLosses};
 pub use background::{Background, Learnt, OwnWinter, YardEffect, background, learnt};
+pub use club::Operation;
+pub use yard::YardCount;
 
 use super::{SumFault, within};
 
@@ -39,47 +41,6 @@ pub enum Counted {
     Yard(YardCount),
     /// Members of a club.
     Club(Vec<Operation>),
-}
-
-/// One yard's winter.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub struct YardCount {
-    /// Colonies that went into winter.
-    pub before: u32,
-    /// Bought or split since.
-    pub added: u32,
-    /// Sold or united since.
-    pub removed: u32,
-    /// Dead, empty, or too small to be a colony.
-    pub dead: u32,
-    /// Alive with a queen problem that cannot be mended.
-    pub queen_failed: u32,
-    /// Taken by fire, flood, fall, bear, theft.
-    pub disaster: u32,
-    /// Alive but weak: not lost.
-    pub weak: u32,
-}
-
-impl YardCount {
-    /// The winter as its background is learnt from it: the cause of no death is told, and queens and disasters are none
-    /// of it.
-    #[must_use]
-    pub fn own_winter(&self) -> OwnWinter {
-        let all = self.before.saturating_add(self.added);
-        let apart = self.removed.saturating_add(self.queen_failed).saturating_add(self.disaster);
-        OwnWinter { at_risk: all.saturating_sub(apart), lost: self.dead, cause_not_told: self.dead }
-    }
-}
-
-/// One member's winter.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Operation {
-    /// The member.
-    pub name: String,
-    /// Colonies at risk.
-    pub colonies: u32,
-    /// Colonies lost.
-    pub lost: u32,
 }
 
 /// Answers a winter's losses.

@@ -1,7 +1,7 @@
 //! Mites in a sample: how many per 100 bees, how sure, and against which line.
 
-mod answer;
-mod lines;
+pub(crate) mod answer;
+pub(crate) mod lines;
 mod season;
 mod yard;
 
@@ -18,7 +18,7 @@ use std::sync::LazyLock;
 
 use super::intervals::{self, Interval};
 use super::{SumFault, shipped, within};
-use crate::fit::mite_region;
+use crate::site::figures::mite_region;
 use crate::statistics::rounded;
 use crate::words::season_month;
 
@@ -143,7 +143,7 @@ pub fn mites(question: &MitesQuestion) -> Result<MitesAnswer, SumFault> {
         yard: yard::yard(&colonies, &line),
         say: answer::say(&colonies, season::by_month(question.month), board),
         cautions: answer::cautions(&colonies),
-        sources: answer::sources(&figures, first.by, &line),
+        sources: sources(&figures, first.by, &line),
         colonies,
         line,
         other_lines,
@@ -251,4 +251,22 @@ fn miss(rate: f64, bees: u32, evenness: f64) -> MissChance {
         even: rounded((1.0 - share).same_powf(f64::from(bees)), 4),
         uneven: rounded((1.0 + share * f64::from(bees) / evenness).same_powf(-evenness), 4),
     }
+}
+
+/// Where the answer comes from.
+fn sources(figures: &Figures, by: Counted, line: &Line) -> Vec<String> {
+    let mut sources = vec![
+        "intervals: Clopper and Pearson 1934, Wilson 1927, Garwood 1936".to_owned(),
+        format!("unevenness k = {}: judgement ({})", figures.evenness.value, figures.evenness.source),
+        format!("line: {} ({})", line.source, line.region),
+    ];
+    match by {
+        Counted::Wash { .. } => sources.push(format!("share found: {}", figures.recovery_wash.source)),
+        Counted::Roll { .. } => sources.push(format!("share found: {}", figures.recovery_roll.source)),
+        Counted::Board { .. } => {}
+    }
+    sources.push(
+        "sampling: Lee, Moon, Burkness, Hutchison and Spivak 2010 (300 bees a colony, 8 colonies a yard)".to_owned(),
+    );
+    sources
 }

@@ -1,7 +1,7 @@
 //! A hive weighed: two sides lifted, one side as a trend, frames counted, or a scale.
 
 mod answer;
-mod lifting;
+pub(crate) mod lifting;
 mod statics;
 mod tare;
 
@@ -12,10 +12,10 @@ pub use statics::TwoSided;
 use serde::Deserialize;
 use snowhum_apiary::{HiveBox, Layer, food_in};
 use snowhum_units::{Kilogram, Metre, Range, SquareMetre};
-use snowhum_winter::{Parameter, Parameters};
+use snowhum_winter::Parameter;
 
 use super::{SumFault, shipped, within};
-use crate::lifting::{BoxLift, Load, stack};
+use crate::lifting::{BoxLift, Load, mass_of_bees, stack};
 use crate::statistics::rounded;
 
 /// Name and number of the answer's form; the number rises when a key changes.
@@ -280,13 +280,6 @@ fn bees(bees: Option<f64>, figures: &Figures) -> Result<Weight, SumFault> {
     within("bees", bees, 0.0, 100_000.0)?;
     let kg = mass_of_bees(bees)?.get();
     Ok(Weight { kg, error_kg: figures.bees_error.value * kg })
-}
-
-/// So many bees, as the winter model weighs them.
-pub(crate) fn mass_of_bees(bees: f64) -> Result<Kilogram, SumFault> {
-    let parameters = Parameters::shipped()
-        .map_err(|error| SumFault::Table { table: "winter_parameters.toml", fault: error.to_string() })?;
-    Ok(Kilogram::new(bees * parameters.bee_mass.value))
 }
 
 fn frames(counts: &[FrameCount], figures: &Figures) -> Result<Range<f64>, SumFault> {

@@ -3,10 +3,11 @@
 
 use snowhum_winter::{Cause, Ends, Trajectory};
 
-use super::Step;
+use super::answer::{Line, Step};
 use super::ground::Ground;
-use super::still::{Estimate, Held, Line};
+use super::still::Held;
 use super::task::Task;
+use crate::statistics::{Estimate, mean_ends};
 
 /// A look on the first day that allows one, at what most that end still end of; none where its chance is fair.
 pub(super) fn look(ground: &Ground<'_>, held: &mut Held, chance: Estimate, run: &Trajectory) -> Option<Step> {
@@ -14,16 +15,8 @@ pub(super) fn look(ground: &Ground<'_>, held: &mut Held, chance: Estimate, run: 
     if held.is_over(Line::Spring, chance, ground.thresholds.fed_sound.value, was_well) {
         return None;
     }
-    let task = Task::SeeWhatDecides { of: named(&ends(run)) };
+    let task = Task::SeeWhatDecides { of: named(&mean_ends(run)) };
     Some(Step { task, word: ground.urgency(None), from: ground.today, by: None })
-}
-
-/// Chances of each end in a run.
-pub(super) fn ends(run: &Trajectory) -> Ends {
-    let mean = |cause: usize| {
-        run.ends.iter().map(|end| end.ended.by_cause()[cause].1).sum::<f64>() / run.ends.len().max(1) as f64
-    };
-    Ends::from_causes(std::array::from_fn(mean))
 }
 
 /// The likeliest end that has a name.

@@ -4,10 +4,13 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_units::Range;
 
-use super::Urgency;
-use crate::fit::{Health, SiteDates, broodless_days, site_dates};
-use crate::now::Thresholds;
-use crate::plan::Base;
+use super::answer::Urgency;
+use crate::ahead::base::Base;
+use crate::broodless::broodless_days;
+use crate::now::thresholds::Thresholds;
+use crate::site::dates;
+use crate::site::dates::SiteDates;
+use crate::site::health::Health;
 use crate::winter_bees;
 use crate::words::season_month;
 
@@ -34,16 +37,15 @@ impl<'a> Ground<'a> {
     /// None only if one of the program's own tables is broken.
     pub(super) fn of(base: &'a Base<'a>, today: Date) -> Option<Self> {
         let question = base.question;
-        let middle = base.ahead.weather().0.winter_bees(question.parameters);
         Some(Self {
             base,
             today,
             month: season_month(today, question.apiary.site.latitude.get()),
             thresholds: Thresholds::shipped().ok()?,
-            dates: site_dates(base)?,
+            dates: SiteDates::of(base)?,
             health: Health::of(base)?,
             broodless: broodless_days(base),
-            spared: winter_bees::spared(middle, question.autumn_from.year()),
+            spared: dates::winter_bees(base),
         })
     }
 

@@ -2,35 +2,11 @@
 //! is passed, so that another seed says the same.
 
 use jiff::civil::Date;
-use serde::{Deserialize, Serialize};
 use snowhum_apiary::ColonyId;
 
-use super::{ColonyVerdict, Step, Task, Urgency};
-
-/// A line that a verdict stands near.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Line {
-    /// Whether it may be dead.
-    Alive,
-    /// Whether its queen is in doubt.
-    Queen,
-    /// Whether food is short.
-    Food,
-    /// Whether it comes to spring well enough to be left alone.
-    Spring,
-    /// Whether it winters in its own hive.
-    Company,
-    /// Which of two days comes first, or whether one is within the week.
-    Day,
-}
-
-/// A figure and its standard error.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) struct Estimate {
-    pub(crate) value: f64,
-    pub(crate) error: f64,
-}
+use super::answer::{ColonyVerdict, Line, Step, Urgency};
+use super::task::Task;
+use crate::statistics::Estimate;
 
 /// What was decided of a colony when it was last told.
 #[derive(Debug, Clone, PartialEq)]
@@ -41,36 +17,9 @@ pub struct LastVerdict {
     pub verdict: ColonyVerdict,
 }
 
-/// Parts that members are dealt to: two of them walk no weather path in common, so that an error holds the weather's part too.
-const PARTS: usize = 8;
-/// Standard errors within which a figure is near its line.
-const NEAR: f64 = 2.0;
 /// Days within which two days that a run gives, or such a day and a word's line, are near (judgement: the median over 64
 /// winters of a date that differs by a week is known to a day and a half).
 const NEAR_DAYS: i64 = 3;
-
-impl Estimate {
-    /// A figure of all members, its error from the same figure of parts of them.
-    pub(crate) fn by_parts(values: &[f64], figure: impl Fn(&[f64]) -> f64) -> Self {
-        let part = |part: usize| {
-            let own: Vec<f64> = values.iter().skip(part).step_by(PARTS).copied().collect();
-            figure(&own)
-        };
-        let parts: Vec<f64> = (0..PARTS.min(values.len())).map(part).collect();
-        let (_, error) = crate::statistics::mean_and_error(&parts);
-        Self { value: figure(values), error }
-    }
-
-    /// Whether it stands so near a line that another draw of members may pass it.
-    pub(crate) fn is_near(&self, line: f64) -> bool {
-        (self.value - line).abs() <= NEAR * self.error
-    }
-
-    /// The mean of all members.
-    pub(crate) fn mean(values: &[f64]) -> Self {
-        Self::by_parts(values, |part| part.iter().sum::<f64>() / part.len().max(1) as f64)
-    }
-}
 
 /// The lines that a colony stands near, and what was decided of it last.
 #[derive(Debug, Clone, Default)]
@@ -149,15 +98,6 @@ mod tests {
         assert!(held.is_over(Line::Food, near, 0.5, None) && !held.is_over(Line::Food, near, 0.5, Some(false)));
         assert_eq!(held.near, [Line::Food], "noted once");
         assert!(held.is_over(Line::Food, far, 0.5, Some(false)));
-    }
-
-    #[test]
-    fn an_error_holds_what_members_of_one_weather_share() {
-        // Of each eight members one walks each path, and the paths differ by far more than the members do.
-        let by_path: Vec<f64> = (0..800).map(|member| f64::from(member % 8)).collect();
-        let shared = Estimate::mean(&by_path);
-        let alone: Vec<f64> = (0..800).map(|member| f64::from(member / 100)).collect();
-        assert!(shared.error > 5.0 * Estimate::mean(&alone).error, "{shared:?}");
     }
 
     #[test]

@@ -4,8 +4,8 @@ use serde::{Deserialize, Serialize};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Cause;
 
-use crate::fit::VerdictKind;
-use crate::queen::QueenTrouble;
+use crate::fit::answer::VerdictKind;
+use crate::queen_trouble::QueenTrouble;
 
 /// One thing to do for one colony.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -1,56 +1,14 @@
 //! What comes later for the whole yard, and what nobody looked at.
 
 use jiff::ToSpan;
-use jiff::civil::Date;
-use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Colony, KnownBy};
 
-use super::Unsure;
+use super::answer::{Later, LaterKind, Unsure};
+use super::facts::{Facts, Fate};
 use super::ground::Ground;
-use super::programme::{Facts, Fate, mites};
-use crate::jobs::Triggers;
+use super::mites;
+use crate::jobs::triggers::Triggers;
 use crate::left_out::MAY_FLOW;
-use crate::words::short_day;
-
-/// Something that comes later.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum LaterKind {
-    /// Mites are counted a second time.
-    CountMites,
-    /// Mouse guards go on; excluders, empty supers and feeders come off.
-    Guards,
-    /// The time without brood, in which a treatment reaches every mite.
-    Broodless,
-    /// Every hive is weighed or lifted.
-    Weigh,
-    /// The first look through.
-    LookThrough,
-}
-
-/// It and its day.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Later {
-    /// What.
-    pub what: LaterKind,
-    /// About when.
-    pub on: Date,
-}
-
-impl Later {
-    /// In a few words, the day first.
-    #[must_use]
-    pub fn words(&self) -> String {
-        let what = match self.what {
-            LaterKind::CountMites => "count mites again",
-            LaterKind::Guards => "guards on, excluders and feeders off",
-            LaterKind::Broodless => "no brood: treat if a count asks for it",
-            LaterKind::Weigh => "weigh or lift every hive",
-            LaterKind::LookThrough => "look through, first flowers",
-        };
-        format!("{} {what}", short_day(self.on))
-    }
-}
 
 /// What is ahead of the yard, the earliest first.
 pub(super) fn later(ground: &Ground<'_>) -> Vec<Later> {

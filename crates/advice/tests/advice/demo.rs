@@ -4,7 +4,7 @@
 
 use std::sync::OnceLock;
 
-use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
+use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::verdict::Task;
 use snowhum_advice::{MEMBERS, PlanQuestion, hive, plan, yard};
 use snowhum_apiary::Apiary;

@@ -4,9 +4,9 @@
 
 use jiff::ToSpan;
 use jiff::civil::date;
-use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::film::{Came, FilmAnswer, FilmQuestion, film};
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
+use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::{PlanQuestion, plan};
 use snowhum_units::{Range, System};
 use snowhum_watch::Sizes;

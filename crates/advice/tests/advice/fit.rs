@@ -4,8 +4,8 @@
 
 use std::fmt::Write as _;
 
-use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Stands, VerdictKind, What};
+use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::{PlanQuestion, plan};
 use snowhum_apiary::Apiary;
 use snowhum_units::System;

@@ -4,9 +4,10 @@
 
 use jiff::ToSpan;
 use jiff::civil::{Date, date};
-use snowhum_advice::answer::{ActionKind, PlanAnswer};
+use snowhum_advice::answer::ActionKind;
 use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
+use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::verdict::{ColonyFirst, Task};
 use snowhum_advice::{PlanQuestion, plan};
 use snowhum_apiary::Apiary;

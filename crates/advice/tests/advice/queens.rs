@@ -7,9 +7,9 @@ use std::collections::HashSet;
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
 use snowhum_advice::fit::{Verdict, VerdictKind};
 use snowhum_advice::now::{ColonyNow, Ground, NowAnswer, NowQuestion, Thresholds};
+use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::queen::QueenTrouble;
 use snowhum_advice::verdict::{ColonyFirst, Step, Task, Urgency, Why};
 use snowhum_advice::{PlanQuestion, plan};

@@ -3,7 +3,7 @@
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 use jiff::civil::{Date, date};
-use snowhum_advice::answer::ColonyPlan;
+use snowhum_advice::plan::ColonyPlan;
 use snowhum_advice::{PlanQuestion, plan};
 use snowhum_units::System;
 use snowhum_winter::Parameters;

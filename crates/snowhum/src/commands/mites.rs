@@ -2,7 +2,7 @@
 
 use clap::{Args, ValueEnum};
 use jiff::civil::Date;
-use snowhum_advice::fit::mite_region;
+use snowhum_advice::site::mite_region;
 use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, mites, of_yard};
 use snowhum_advice::words::season_month;
 use snowhum_apiary::{Act, Entry};

@@ -3,8 +3,8 @@
 use clap::Args;
 use jiff::Timestamp;
 use jiff::civil::Date;
-use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::now::NowAnswer;
+use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::{plan, sealed};
 use snowhum_apiary::{Apiary, winter_year};
 use snowhum_winter::Parameters;

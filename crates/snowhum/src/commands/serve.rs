@@ -10,10 +10,10 @@ pub(crate) mod yard;
 
 use anyhow::Context;
 use jiff::civil::Date;
-use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::film::{FilmAnswer, FilmQuestion, film};
 use snowhum_advice::jobs::{JobsAnswer, Triggers};
 use snowhum_advice::now::{NowAnswer, NowQuestion};
+use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
 use snowhum_advice::{plan, sealed};

@@ -1,8 +1,9 @@
 //! The plan in words: what to do first, then one colony, or everything.
 
 use snowhum_advice::LooksTo;
-use snowhum_advice::answer::{ActionAnswer, ColonyPlan, HiveVerdict, MonthRange, PlanAnswer};
+use snowhum_advice::answer::{ActionAnswer, HiveVerdict, MonthRange};
 use snowhum_advice::now::NowAnswer;
+use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use snowhum_advice::verdict::{ColonyFirst, SOUND, Why};
 use snowhum_advice::words::{both_ways, capital, day, hives, in_hundred, part_of_month, short_month};

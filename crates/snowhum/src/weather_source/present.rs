@@ -11,7 +11,8 @@ use snowhum_watch::Sizes;
 use snowhum_weather::{Ensemble, Hourly, bend_through, follow};
 use snowhum_winter::Parameters;
 
-use super::{AFTER_WINTER, AHEAD, Completed, Weather, files, high_summer_before, zone};
+use super::span::{AFTER_WINTER, AHEAD, high_summer_before, zone};
+use super::{Completed, Weather, files};
 use crate::args::{LiveArguments, RunArguments};
 use crate::exit;
 

@@ -6,7 +6,7 @@ use snowhum_advice::yard;
 use snowhum_apiary::Site;
 use snowhum_weather::{Climate, season};
 
-use super::{DATES, LONGEST_WINTER};
+use super::span::{DATES, LONGEST_WINTER};
 
 /// Days from the first flow to what is called spring.
 const AFTER_FLOW: i64 = 14;

@@ -6,7 +6,8 @@ use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, Site};
 use snowhum_weather::{Climate, Ensemble, generate};
 
-use super::{PATHS, files, zone};
+use super::files;
+use super::span::{PATHS, zone};
 use crate::args::RunArguments;
 use crate::exit;
 

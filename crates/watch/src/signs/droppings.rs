@@ -1,7 +1,6 @@
 //! Droppings since the last look.
 
-use super::besides;
-use super::look::{Look, rising};
+use super::look::{Look, besides, rising};
 use crate::Law;
 use snowhum_units::Same;
 

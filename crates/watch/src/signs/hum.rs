@@ -1,7 +1,6 @@
 //! The hum of a cluster.
 
-use super::look::{Look, logistic};
-use super::there;
+use super::look::{Look, logistic, there};
 use crate::Law;
 use snowhum_apiary::Listening;
 use snowhum_units::Same;

@@ -1,7 +1,6 @@
 //! Probes inside.
 
-use super::look::{Look, rising};
-use super::reading;
+use super::look::{Look, reading, rising};
 use crate::Law;
 use snowhum_apiary::ProbePlace;
 

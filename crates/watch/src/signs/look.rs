@@ -1,8 +1,17 @@
 //! One look at one hive: what the laws share.
 
-use super::{Hour, Today};
-use crate::{Conditions, Life, Own, Parameters, View};
+use super::hour::Hour;
+use crate::{Conditions, Law, Life, Own, Parameters, View};
 use snowhum_units::Same;
+
+/// How a colony is at a visit, the same for all its signs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Today {
+    /// It sits tight and shows little.
+    Quiet,
+    /// It shows what a colony of its size shows.
+    Lively,
+}
 
 /// A hive as seen on a day, all numbers within what can be.
 #[derive(Debug, Clone, Copy)]
@@ -94,6 +103,21 @@ pub(super) fn logistic(x: f64) -> f64 {
 /// `1 − e^(−x/scale)`.
 pub(super) fn rising(x: f64, scale: f64) -> f64 {
     1.0 - (-x / scale).same_exp()
+}
+
+/// A sign that is there with the chance `stray` in any hive, and of a living hive's own doing with `own` besides.
+pub(super) fn there(stray: f64, own: f64) -> Law {
+    Law::There(besides(stray, own))
+}
+
+/// Chance of either of two things that know nothing of each other.
+pub(super) fn besides(one: f64, other: f64) -> f64 {
+    one + (1.0 - one) * other
+}
+
+/// The reading that is off by far more than its spread in a few cases of a hundred.
+pub(super) fn reading(mean: f64, sd: f64, stray: f64, wide: f64) -> Law {
+    Law::Reading { mean, sd, stray, wide }
 }
 
 pub(super) fn tamed_day(day: &Conditions) -> Conditions {

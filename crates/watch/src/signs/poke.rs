@@ -1,7 +1,6 @@
 //! A poke at the hole or the entrance, and whether a live bee answers.
 
-use super::look::{Look, rising};
-use super::there;
+use super::look::{Look, rising, there};
 use crate::Law;
 
 /// Answered by the strength of the colony, and the less the colder it is: bees deep in a cluster far from the hole feel

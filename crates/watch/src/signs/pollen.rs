@@ -1,7 +1,6 @@
 //! Pollen carried in: a queen lays.
 
-use super::look::{Look, logistic, rising};
-use super::there;
+use super::look::{Look, logistic, rising, there};
 use crate::{Law, Life};
 
 /// Carried on flying days while anything blooms, by a colony with brood; by one without a queen seldom; to a dead hive

@@ -1,7 +1,6 @@
 //! Signs of the queen's state.
 
-use super::look::{Look, logistic, rising};
-use super::there;
+use super::look::{Look, logistic, rising, there};
 use crate::{Law, Life};
 
 /// Drones flying or thrown out: odd when the season has none, and then a sign of a failed queen.

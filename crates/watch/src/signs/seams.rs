@@ -1,7 +1,6 @@
 //! Seams counted: stripes of wax crumbs on the tray, bees under the lid.
 
-use super::look::Look;
-use super::{reading, there};
+use super::look::{Look, reading, there};
 use crate::Law;
 
 /// Fresh stripes stand for the seams that eat; a dead hive makes none.

@@ -1,7 +1,6 @@
 //! Signs of trouble; most say little about life.
 
-use super::look::{Look, logistic, rising};
-use super::{besides, there};
+use super::look::{Look, besides, logistic, rising, there};
 use crate::Law;
 
 /// Crawlers with crumpled wings, by the share that mites spoilt.

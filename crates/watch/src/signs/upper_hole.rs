@@ -1,7 +1,6 @@
 //! Rime and damp at the upper hole: breath that froze.
 
-use super::besides;
-use super::look::{Look, rising};
+use super::look::{Look, besides, rising};
 use crate::Law;
 use snowhum_units::Same;
 

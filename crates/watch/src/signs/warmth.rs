@@ -1,7 +1,6 @@
 //! Warmth that gets out: snow melted on the roof, a warm spot in a thermal picture, a hand under the lid.
 
-use super::look::{Look, rising};
-use super::there;
+use super::look::{Look, rising, there};
 use crate::Law;
 use snowhum_units::Same;
 

@@ -1,7 +1,6 @@
 //! Weighings.
 
-use super::look::Look;
-use super::reading;
+use super::look::{Look, reading};
 use crate::Law;
 use snowhum_apiary::Weighing;
 use snowhum_units::Same;

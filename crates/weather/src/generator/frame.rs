@@ -1,6 +1,6 @@
 //! What all paths of an ensemble share: the days with their climate and the hours with their sun.
 
-use super::GeneratorFault;
+use super::fault::GeneratorFault;
 use super::parameters::Parameters;
 use super::residuals::Residuals;
 use super::season::{Rain, Season, Sky};

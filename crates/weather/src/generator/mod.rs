@@ -6,11 +6,13 @@
 //! many others there are.
 
 mod days;
+mod fault;
 mod frame;
 mod gamma;
 mod ground;
 mod humidity;
 pub(crate) mod parameters;
+mod purpose;
 mod residuals;
 pub(crate) mod season;
 mod sky;
@@ -18,6 +20,7 @@ mod slow;
 mod temperature;
 mod wind;
 
+pub use fault::GeneratorFault;
 pub(crate) use frame::day_of_common_year;
 pub use parameters::GeneratorParameterError;
 pub(crate) use sky::light;
@@ -32,44 +35,13 @@ use parameters::Parameters;
 use rayon::prelude::*;
 use season::Season;
 use snowhum_draws::Key;
-use snowhum_physics::sun::SunError;
 use snowhum_units::{Kelvin, Pascal};
-
-/// What a draw is for: the third word of its counter.
-mod purpose {
-    pub(super) const RESIDUALS: u32 = 0;
-    pub(super) const TURNS: u32 = 1;
-    pub(super) const RAIN: u32 = 2;
-    pub(super) const SLOW: u32 = 3;
-    pub(super) const SKY: u32 = 4;
-    pub(super) const WIND: u32 = 5;
-}
 
 /// Stream of the weather's draws.
 const STREAM: u64 = 0x0057_4541_5448_4552;
 
 /// Longest ensemble: ten years.
 const LONGEST_HOURS: usize = 10 * 8_784;
-
-/// Why no weather can be drawn.
-#[derive(Debug, thiserror::Error)]
-pub enum GeneratorFault {
-    /// The parameter file is broken.
-    #[error(transparent)]
-    Parameters(#[from] GeneratorParameterError),
-    /// The place or the time is none the sun can be computed for.
-    #[error(transparent)]
-    Sun(#[from] SunError),
-    /// The date is at the end of the calendar.
-    #[error("weather from {from} cannot be drawn; give a date from 1700 to 2900")]
-    Date {
-        /// As asked for.
-        from: Date,
-    },
-    /// Too many hours, or none.
-    #[error("{0} hours of weather cannot be drawn; ask for 1 to 87840")]
-    Hours(usize),
-}
 
 /// Draws `paths` weathers of `hours` at `place` from the midnight of `from` in `zone`.
 ///

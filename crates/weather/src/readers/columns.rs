@@ -1,6 +1,6 @@
 //! Numbers out of fields, and the count of those no weather can have.
 
-use super::shown;
+use super::text::shown;
 use crate::fault::Faults;
 
 /// One column of a format: its name, what stands for missing, what weather can be.

@@ -5,7 +5,8 @@
 //! precipitation.
 
 use super::columns::{Column, Dropped};
-use super::{epw_header, shown, text};
+use super::epw_header;
+use super::text::{shown, text};
 use crate::fault::Faults;
 use crate::raw::lay_out;
 use crate::{RawHour, Reading, WeatherFaults};

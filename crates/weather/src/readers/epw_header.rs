@@ -1,6 +1,6 @@
 //! The header of an EPW file: where it is, what its clock is, and the known cold.
 
-use super::shown;
+use super::text::shown;
 use crate::{Place, WeatherFaults, fault};
 use jiff::tz::Offset;
 use snowhum_units::{Degree, Kelvin, Metre};

@@ -1,7 +1,7 @@
 //! GHCN-Daily by station (NOAA): a row an element and day, spread over the hours of the day.
 
 use super::columns::Dropped;
-use super::{shown, text};
+use super::text::{shown, text};
 use crate::fault::Faults;
 use crate::hourly_shape::spread_extremes;
 use crate::raw::lay_out;

@@ -1,8 +1,9 @@
 //! The mapping that would read a station's file, by its headings.
 
 use super::mapping::{Mapping, ROLES, Role};
+use super::station_csv;
 use super::station_csv::{fields, guessed};
-use super::{station_csv, text};
+use super::text::text;
 use crate::Place;
 use jiff::tz::TimeZone;
 

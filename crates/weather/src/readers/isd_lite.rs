@@ -1,7 +1,7 @@
 //! ISD-lite (NOAA): one row an hour in UTC, twelve whole numbers apart by blanks, tenths, -9999 for missing.
 
 use super::columns::Dropped;
-use super::{shown, text};
+use super::text::{shown, text};
 use crate::fault::Faults;
 use crate::raw::lay_out;
 use crate::{RawHour, Reading, WeatherFaults};

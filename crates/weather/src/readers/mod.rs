@@ -13,6 +13,7 @@ mod mapping;
 pub mod station_csv;
 mod station_time;
 mod station_when;
+mod text;
 
 pub use epw::epw;
 pub use ghcn_daily::ghcn_daily;
@@ -20,20 +21,3 @@ pub use guess::guessed_columns;
 pub use isd_lite::isd_lite;
 pub use mapping::{DecimalMark, Mapping, MappingFault, Role};
 pub use station_csv::station_csv;
-
-use std::borrow::Cow;
-
-/// Bytes as text: UTF-8 without its mark, else Latin-1.
-fn text(bytes: &[u8]) -> Cow<'_, str> {
-    let bytes = bytes.strip_prefix(b"\xef\xbb\xbf").unwrap_or(bytes);
-    match std::str::from_utf8(bytes) {
-        Ok(text) => Cow::Borrowed(text),
-        Err(_) => Cow::Owned(bytes.iter().map(|byte| char::from(*byte)).collect()),
-    }
-}
-
-/// At most forty characters of what was found, for a message.
-fn shown(text: &str) -> String {
-    let cut: String = text.trim().chars().take(40).filter(|c| !c.is_control()).collect();
-    if text.trim().chars().count() > 40 { format!("{cut}…") } else { cut }
-}

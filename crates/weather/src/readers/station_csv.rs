@@ -3,7 +3,7 @@
 use super::columns::Dropped;
 use super::mapping::{DecimalMark, Mapped, Mapping, Role, one_spaced};
 use super::station_when::Fields;
-use super::{shown, text};
+use super::text::{shown, text};
 use crate::climatology::Climate;
 use crate::fault::Faults;
 use crate::generator::day_of_common_year;

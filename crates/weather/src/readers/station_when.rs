@@ -1,7 +1,8 @@
 //! When a row of a station's file is: out of one column, of a date beside a time, or of year, month, day and hour apart.
 
 use super::mapping::{Mapped, Role};
-use super::{shown, station_time};
+use super::station_time;
+use super::text::shown;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 

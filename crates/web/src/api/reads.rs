@@ -3,7 +3,7 @@
 use axum::Json;
 use axum::extract::State;
 use serde_json::{Value, json};
-use snowhum_advice::answer::PlanAnswer;
+use snowhum_advice::plan::PlanAnswer;
 
 use super::notes::Refused;
 use crate::app::App;

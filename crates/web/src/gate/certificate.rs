@@ -8,8 +8,8 @@ use axum::routing::get;
 use maud::{Markup, html};
 use std::sync::Arc;
 
+use crate::bare::bare;
 use crate::guard;
-use crate::page::bare;
 
 /// What is handed out.
 pub struct Certificate {

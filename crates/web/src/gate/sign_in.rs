@@ -12,8 +12,8 @@ use std::time::{Duration, Instant};
 
 use super::{Peer, code, cookie, phrase, session};
 use crate::app::App;
+use crate::bare::bare;
 use crate::fault::Fault;
-use crate::page::bare;
 use crate::pages::notes::Pairs;
 use crate::view::Asked;
 

@@ -4,8 +4,8 @@ mod guess;
 
 use axum::extract::State;
 use maud::{Markup, html};
-use snowhum_advice::answer::{ColonyPlan, PlanAnswer};
 use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Stands, Uniting, VerdictKind};
+use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::WORTH_FEEDING;
 use snowhum_advice::verdict::{ColonyFirst, half_kilograms};
 use snowhum_advice::words::day;

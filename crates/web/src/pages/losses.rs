@@ -82,7 +82,7 @@ async fn answer(app: &App, view: &mut View, spring: Date, asked: &Asked) -> Resu
         Some(plan) => plan?,
         None => return Ok(answer),
     };
-    let of = |colony: &snowhum_advice::answer::ColonyPlan| Forecast {
+    let of = |colony: &snowhum_advice::plan::ColonyPlan| Forecast {
         colony: colony.name.clone(),
         alive: colony.alive_in_spring,
     };

@@ -1,9 +1,9 @@
 //! Grown bees, against what goes into winter here.
 
-use super::{Shown, thousands};
-use crate::fit::Look;
+use super::shown::{Shown, thousands};
 use crate::fit::answer::{Scale, Usual, What};
-use crate::fit::figures::CombsFor;
+use crate::fit::look::Look;
+use crate::site::figures::CombsFor;
 
 /// Air between which a count shows the cluster: warmer, loose bees cover more seams.
 const CLUSTERED_C: std::ops::RangeInclusive<f64> = 5.0..=10.0;

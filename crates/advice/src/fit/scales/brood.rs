@@ -3,9 +3,9 @@
 use snowhum_apiary::brood_on;
 use snowhum_units::{Kelvin, SquareMetre};
 
-use super::Shown;
-use crate::fit::Look;
+use super::shown::Shown;
 use crate::fit::answer::{Scale, Usual, What};
+use crate::fit::look::Look;
 
 /// One face of a full-size comb (Langstroth deep).
 pub(in crate::fit) const FULL_COMB: SquareMetre = SquareMetre::new(0.0869);

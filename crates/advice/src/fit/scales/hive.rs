@@ -3,9 +3,9 @@
 use snowhum_apiary::{Hive, OpeningKind};
 use snowhum_units::{Range, System};
 
-use super::Shown;
-use crate::fit::Look;
+use super::shown::Shown;
 use crate::fit::answer::{Scale, Usual, What};
+use crate::fit::look::Look;
 
 /// Combs for each comb of bees from which a hive is called large for its bees (judgement).
 const LARGE: f64 = 2.4;

@@ -1,12 +1,15 @@
 //! Mites, against the line of the region and month.
 
-use snowhum_apiary::Mites;
+use snowhum_apiary::{Mites, Trouble};
 use snowhum_units::Range;
 
-use super::Shown;
+use super::shown::Shown;
 use crate::fit::answer::{Scale, Usual, What};
-use crate::fit::{Look, mite_region};
-use crate::sums::mites::{ColonyMites, Counted, Line, MitesQuestion, Sample, line_for, mites};
+use crate::fit::look::Look;
+use crate::site::figures::mite_region;
+use crate::sums::mites::answer::ColonyMites;
+use crate::sums::mites::lines::Line;
+use crate::sums::mites::{Counted, MitesQuestion, Sample, line_for, mites};
 use crate::words::{day, season_month};
 
 pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
@@ -49,6 +52,16 @@ pub(in crate::fit) fn count(look: &Look<'_>, at: usize) -> Option<(ColonyMites, 
     };
     let answer = mites(&question).ok()?;
     Some((answer.colonies.into_iter().next()?, answer.line))
+}
+
+/// Whether mites come before anything else: over the line and nothing done about them, or so many that their viruses are
+/// in the bees.
+pub(in crate::fit) fn mites_first(look: &Look<'_>, at: usize) -> bool {
+    let Some((count, line)) = count(look, at) else { return false };
+    let colony = look.colony(at);
+    let many = count.rate >= look.figures.virus.value;
+    let wings = colony.autumn.troubles.iter().flatten().any(|trouble| *trouble == Trouble::CrumpledWings);
+    many || wings || (count.rate >= line.value[1] - 1e-9 && !look.treated_since_count(at))
 }
 
 fn says(look: &Look<'_>, at: usize, counted: Option<&ColonyMites>) -> String {

@@ -3,10 +3,10 @@
 use snowhum_apiary::QueenState;
 use snowhum_units::Range;
 
-use super::Shown;
-use crate::fit::Look;
+use super::shown::Shown;
 use crate::fit::answer::{Scale, Usual, What};
-use crate::queen::QueenTrouble;
+use crate::fit::look::Look;
+use crate::queen_trouble::QueenTrouble;
 use crate::words::day;
 
 pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {

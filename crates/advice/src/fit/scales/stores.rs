@@ -3,17 +3,17 @@
 use snowhum_apiary::StoresKind;
 use snowhum_units::Kilogram;
 
-use super::Shown;
-use crate::fit::Look;
+use super::shown::Shown;
 use crate::fit::answer::{Scale, Usual, What};
-use crate::{rules, shortage};
+use crate::fit::look::Look;
+use crate::rules;
 
 /// What is kept in hand over the computed need, kg (judgement: a late spring).
 const IN_HAND: f64 = 5.0;
 
 pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let total = look.colony(at).stores.total.map(|kg| kg.get());
-    let need = shortage::need(look.base, at);
+    let need = look.base.need(at);
     let show = |kg: f64| Kilogram::new(kg).show(look.system(), 1);
     let short = look.plan(at).shortage_kg;
     let says = format!(

@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 use snowhum_units::Range;
 use snowhum_winter::Status;
 
-use super::{Figures, Season};
+use super::question::Season;
 use crate::cautions::Hazard;
 
 /// The answer.
@@ -164,14 +164,4 @@ pub(super) fn say(season: Season) -> Vec<String> {
         );
     }
     say.into_iter().map(str::to_owned).collect()
-}
-
-pub(super) fn sources(figures: &Figures) -> Vec<String> {
-    vec![
-        format!("stores from sugar: {}", figures.stores_per_sugar.source),
-        "densities of syrup: from memory of handbook tables of sucrose at 20 °C".to_owned(),
-        format!("poured sugar {} kg/L: {}", figures.sugar_bulk.value / 1e3, figures.sugar_bulk.source),
-        "a full frame: 0.30 (Swedish Beekeepers) to 0.35 kg/dm² (Bienen-Zeitung wiki)".to_owned(),
-        "candy cannot replace autumn stores in deep cold: University of Minnesota".to_owned(),
-    ]
 }

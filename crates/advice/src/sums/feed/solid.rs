@@ -4,7 +4,8 @@ use serde::Deserialize;
 use snowhum_units::{Kilogram, KilogramPerCubicMetre, Metre};
 use snowhum_winter::Status;
 
-use super::{FeedQuestion, Figures, Solid};
+use super::answer::Solid;
+use super::question::FeedQuestion;
 use crate::statistics::rounded;
 
 #[derive(Debug, Clone, Deserialize)]
@@ -33,29 +34,32 @@ struct Kind {
     status: Status,
 }
 
-pub(super) fn all(question: &FeedQuestion, figures: &Figures) -> Vec<Solid> {
-    let kinds = &figures.solid;
-    [&kinds.damp, &kinds.dry, &kinds.fondant, &kinds.cooked].map(|kind| solid(kind, question, figures)).to_vec()
+impl Kinds {
+    /// Each for what is short, matched by the sugar in stores; a slab covers the whole box.
+    pub(super) fn all(&self, question: &FeedQuestion, honey_sugar: f64) -> Vec<Solid> {
+        [&self.damp, &self.dry, &self.fondant, &self.cooked].map(|kind| kind.solid(question, honey_sugar)).to_vec()
+    }
 }
 
-/// Stores are matched by their sugar; the slab covers the whole box.
-fn solid(kind: &Kind, question: &FeedQuestion, figures: &Figures) -> Solid {
-    let footprint = question.hive_box.length * question.hive_box.width;
-    let density = KilogramPerCubicMetre::new(kind.value);
-    let stores_per_kg = kind.sugar / figures.honey_sugar.value;
-    let kg = question.short / stores_per_kg;
-    let centimetre = density * (footprint * Metre::new(0.01));
-    let slab = question.slab.map(|thickness| density * (footprint * thickness));
-    let stores = |slab: Kilogram| rounded((slab * stores_per_kg).get(), 1);
-    Solid {
-        what: kind.name.clone(),
-        kg: rounded(kg.get(), 2),
-        thickness_mm: rounded(10.0 * (kg / centimetre), 0),
-        kg_per_cm: rounded(centimetre.get(), 2),
-        slab_kg: slab.map(|slab| rounded(slab.get(), 1)),
-        slab_stores_kg: slab.map(stores),
-        needs_heat: kind.heat,
-        source: kind.source.clone(),
-        status: kind.status,
+impl Kind {
+    fn solid(&self, question: &FeedQuestion, honey_sugar: f64) -> Solid {
+        let footprint = question.hive_box.length * question.hive_box.width;
+        let density = KilogramPerCubicMetre::new(self.value);
+        let stores_per_kg = self.sugar / honey_sugar;
+        let kg = question.short / stores_per_kg;
+        let centimetre = density * (footprint * Metre::new(0.01));
+        let slab = question.slab.map(|thickness| density * (footprint * thickness));
+        let stores = |slab: Kilogram| rounded((slab * stores_per_kg).get(), 1);
+        Solid {
+            what: self.name.clone(),
+            kg: rounded(kg.get(), 2),
+            thickness_mm: rounded(10.0 * (kg / centimetre), 0),
+            kg_per_cm: rounded(centimetre.get(), 2),
+            slab_kg: slab.map(|slab| rounded(slab.get(), 1)),
+            slab_stores_kg: slab.map(stores),
+            needs_heat: self.heat,
+            source: self.source.clone(),
+            status: self.status,
+        }
     }
 }

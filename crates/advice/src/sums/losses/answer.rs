@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::Background;
+use super::background::Background;
 use crate::sums::intervals::Interval;
 
 /// What counts as lost.

@@ -3,7 +3,7 @@
 //! The winter model draws that hazard alike for all hives of a yard, by year and by yard; here the keeper's winters are
 //! read back through the same law. A few hives say little, and hives of one winter less than hives of several.
 
-mod law;
+pub(crate) mod law;
 
 use serde::{Deserialize, Serialize};
 use snowhum_units::Range;
@@ -12,19 +12,7 @@ use snowhum_winter::Parameters;
 
 use crate::statistics::rounded;
 use crate::sums::SumFault;
-pub use law::{Learnt, YardEffect, learnt};
-
-/// One winter of a yard, as far as nobody names what killed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
-pub struct OwnWinter {
-    /// Colonies that lived or died of what nobody names; those that mites, hunger, a queen or a disaster took are not of
-    /// them, nor those sold or united.
-    pub at_risk: u32,
-    /// Of them dead.
-    pub lost: u32,
-    /// Of the dead, those for which the record has no cause.
-    pub cause_not_told: u32,
-}
+pub use law::{Learnt, OwnWinter, YardEffect, learnt};
 
 /// The yard's background before and after its own winters.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -8,10 +8,21 @@
 use snowhum_draws::normal_quantile;
 use snowhum_units::Same;
 
-use super::{ClubLosses, Operation};
+use super::answer::ClubLosses;
 use crate::statistics::rounded;
 use crate::sums::SumFault;
 use crate::sums::intervals::{Interval, clopper_pearson, student};
+
+/// One member's winter.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Operation {
+    /// The member.
+    pub name: String,
+    /// Colonies at risk.
+    pub colonies: u32,
+    /// Colonies lost.
+    pub lost: u32,
+}
 
 pub(super) fn club(operations: &[Operation]) -> Result<ClubLosses, SumFault> {
     if operations.is_empty() {

@@ -1,10 +1,41 @@
 //! One yard: a census, exact for itself and weak as evidence of anything else.
 
-use super::{YardCount, YardLosses};
+use super::answer::YardLosses;
 use crate::statistics::rounded;
 use crate::sums::chances::share_at_least;
 use crate::sums::intervals::{Interval, beta_share, clopper_pearson, wilson};
+use crate::sums::losses::background::law::OwnWinter;
 use crate::sums::{SumFault, within};
+
+/// One yard's winter.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct YardCount {
+    /// Colonies that went into winter.
+    pub before: u32,
+    /// Bought or split since.
+    pub added: u32,
+    /// Sold or united since.
+    pub removed: u32,
+    /// Dead, empty, or too small to be a colony.
+    pub dead: u32,
+    /// Alive with a queen problem that cannot be mended.
+    pub queen_failed: u32,
+    /// Taken by fire, flood, fall, bear, theft.
+    pub disaster: u32,
+    /// Alive but weak: not lost.
+    pub weak: u32,
+}
+
+impl YardCount {
+    /// The winter as its background is learnt from it: the cause of no death is told, and queens and disasters are none
+    /// of it.
+    #[must_use]
+    pub fn own_winter(&self) -> OwnWinter {
+        let all = self.before.saturating_add(self.added);
+        let apart = self.removed.saturating_add(self.queen_failed).saturating_add(self.disaster);
+        OwnWinter { at_risk: all.saturating_sub(apart), lost: self.dead, cause_not_told: self.dead }
+    }
+}
 
 /// Shapes of the beta prior for a yard's rate: mean 0.2, as in surveys (COLOSS 2015/16 to 2018/19 12 to 21 %), worth
 /// twenty colonies (judgement).

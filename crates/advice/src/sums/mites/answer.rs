@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Counted, Figures, Line};
+use super::lines::Line;
 use crate::cautions::Hazard;
 use crate::sums::intervals::Interval;
 
@@ -191,22 +191,4 @@ pub(super) fn say(colonies: &[ColonyMites], season: &str, board: bool) -> Vec<St
         say.push("Fewer than 200 bees say little: half a US cup, 118 mL, is about 300.".to_owned());
     }
     say
-}
-
-/// Where the answer comes from.
-pub(super) fn sources(figures: &Figures, by: Counted, line: &Line) -> Vec<String> {
-    let mut sources = vec![
-        "intervals: Clopper and Pearson 1934, Wilson 1927, Garwood 1936".to_owned(),
-        format!("unevenness k = {}: judgement ({})", figures.evenness.value, figures.evenness.source),
-        format!("line: {} ({})", line.source, line.region),
-    ];
-    match by {
-        Counted::Wash { .. } => sources.push(format!("share found: {}", figures.recovery_wash.source)),
-        Counted::Roll { .. } => sources.push(format!("share found: {}", figures.recovery_roll.source)),
-        Counted::Board { .. } => {}
-    }
-    sources.push(
-        "sampling: Lee, Moon, Burkness, Hutchison and Spivak 2010 (300 bees a colony, 8 colonies a yard)".to_owned(),
-    );
-    sources
 }

@@ -3,9 +3,9 @@
 use jiff::civil::Date;
 use snowhum_apiary::Site;
 
-use crate::jobs::JobsAnswer;
-use crate::winter_bees;
+use crate::jobs::answer::JobsAnswer;
 use crate::words::day;
+use crate::{winter_bees, yard};
 
 /// Windows of the year that words on mites go by: the treatment that spares the winter bees, the last look into open
 /// hives in autumn, the first in spring.
@@ -34,7 +34,7 @@ impl SeasonDays {
     #[must_use]
     pub fn of(jobs: &JobsAnswer, site: &Site) -> Option<Self> {
         let usual = |id: &str| jobs.window(id)?.usual;
-        let raised = winter_bees::emergence(site).map(|day| winter_bees::spared(day, jobs.from.year())[1]);
+        let raised = winter_bees::emergence(yard::place(site)).map(|day| winter_bees::spared(day, jobs.from.year())[1]);
         Some(Self {
             today: jobs.as_of,
             safe: jobs.window(TREAT)?.earliest?,

@@ -1,6 +1,7 @@
 //! Several colonies at once: the worst is named, never only the mean.
 
-use super::{ColonyMites, Line, YardMites};
+use super::answer::{ColonyMites, YardMites};
+use super::lines::Line;
 use crate::statistics::{mean_and_error, rounded};
 use crate::sums::intervals::{Interval, student};
 

@@ -2,7 +2,7 @@
 
 use snowhum_apiary::{EmptyHive, HiveBox, Layer};
 
-use super::Part;
+use super::answer::Part;
 use crate::statistics::rounded;
 
 /// Parts of a hive: boxes, what lies over them, floor, roof, frames of drawn comb.

@@ -1,8 +1,8 @@
 //! A beginner's guess first, then the model's verdict beside it. Nothing is stored.
 
 use maud::{Markup, html};
-use snowhum_advice::answer::PlanAnswer;
 use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, VerdictKind, What};
+use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::words::day;
 use snowhum_apiary::Colony;
 use snowhum_units::System;

@@ -13,8 +13,6 @@ use snowhum_units::Range;
 use snowhum_units::Same;
 use snowhum_winter::{JointDraw, Parameters};
 
-use super::OwnWinter;
-
 /// The grid: logarithm of the hazard over a winter, from one in a million to certain death.
 const LEAST: f64 = -14.0;
 const STEP: f64 = 0.05;
@@ -30,6 +28,18 @@ const MOST_DRAWS: usize = 256;
 const HIGHEST: f64 = 0.9;
 /// Logarithm of what is nothing.
 const NOTHING: f64 = -700.0;
+
+/// One winter of a yard, as far as nobody names what killed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub struct OwnWinter {
+    /// Colonies that lived or died of what nobody names; those that mites, hunger, a queen or a disaster took are not of
+    /// them, nor those sold or united.
+    pub at_risk: u32,
+    /// Of them dead.
+    pub lost: u32,
+    /// Of the dead, those for which the record has no cause.
+    pub cause_not_told: u32,
+}
 
 /// A yard's background.
 #[derive(Debug, Clone, Copy, PartialEq)]

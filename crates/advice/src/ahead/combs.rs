@@ -3,7 +3,7 @@
 use snowhum_apiary::food_in;
 use snowhum_units::{Kelvin, Kilogram};
 
-use crate::plan::Base;
+use super::run::Run;
 
 /// Air below which combs are never lifted: keepers of several countries, as the jobs have it (`comb_air`).
 const FROM: Kelvin = Kelvin::from_celsius(10.0);
@@ -16,16 +16,16 @@ const MILD_DAYS: usize = 2;
 const FULL: f64 = 0.9;
 
 /// Stores that a hive's combs still take: it is never fed more, whatever is short.
-pub(crate) fn room(base: &Base<'_>, at: usize) -> Kilogram {
-    let housed = &base.housed[at];
+pub(crate) fn room(run: &Run<'_>, at: usize) -> Kilogram {
+    let housed = &run.housed[at];
     let combs = f64::from(housed.hive.comb_count());
     let all = food_in(FULL * combs, housed.hive.mean_comb_side()).p50;
     Kilogram::new((all - housed.colony.stores.total.p50).get().max(0.0))
 }
 
 /// Whether combs can be lifted on some day of the week ahead, in at least half of the weather that may come.
-pub(crate) fn can_be_lifted(base: &Base<'_>) -> bool {
-    let (environment, days) = base.ahead.first_days(AHEAD);
+pub(crate) fn can_be_lifted(run: &Run<'_>) -> bool {
+    let (environment, days) = run.ahead.first_days(AHEAD);
     let paths = environment.paths();
     let is_mild = |day: usize, path: usize| (24 * day..24 * (day + 1)).any(|hour| environment.air(hour, path) >= FROM);
     let fits = |path: &usize| days.clone().filter(|day| is_mild(*day, *path)).count() >= MILD_DAYS;

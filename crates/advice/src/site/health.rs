@@ -3,10 +3,10 @@
 use jiff::civil::Date;
 use snowhum_apiary::{Colony, Mites, Trouble};
 
-use super::answer::SiteDates;
+use super::dates::SiteDates;
 use super::figures::Figures;
-use crate::plan::Base;
-use crate::queen::QueenTrouble;
+use crate::ahead::run::Run;
+use crate::queen_trouble::QueenTrouble;
 
 /// What a colony's health is held against on a day at a site.
 pub(crate) struct Health {
@@ -19,17 +19,17 @@ pub(crate) struct Health {
 
 impl Health {
     /// For the plan's first day; none only if the program's own table is broken.
-    pub(crate) fn of(base: &Base<'_>) -> Option<Self> {
+    pub(crate) fn of(run: &Run<'_>) -> Option<Self> {
         let figures = Figures::shipped()?;
-        Some(Self::from(base, &figures, &super::dates::of(base, &figures)))
+        Some(Self::by(run, &figures, &SiteDates::by(run, &figures)))
     }
 
-    pub(super) fn from(base: &Base<'_>, figures: &Figures, dates: &SiteDates) -> Self {
-        Self { today: base.question.as_of, boost_by: dates.boost_by.p50, virus: figures.virus.value }
+    pub(crate) fn by(run: &Run<'_>, figures: &Figures, dates: &SiteDates) -> Self {
+        Self { today: run.question.as_of, boost_by: dates.boost_by.p50, virus: figures.virus.value }
     }
 
     /// Why a colony's bees and combs go to no other, in words; empty where nothing is known against it.
-    pub(super) fn sick(&self, colony: &Colony) -> Vec<String> {
+    pub(crate) fn sick(&self, colony: &Colony) -> Vec<String> {
         let catching = [Trouble::FoulbroodSigns, Trouble::Chalkbrood, Trouble::CrumpledWings, Trouble::Dysentery];
         let troubles = colony.autumn.troubles.iter().flatten().filter(|trouble| catching.contains(trouble));
         let mut why: Vec<String> = troubles.map(|trouble| trouble.words().to_owned()).collect();
@@ -63,7 +63,7 @@ pub(crate) fn foulbrood(colony: &Colony) -> bool {
 }
 
 /// Mites per 100 bees as counted.
-pub(super) fn mite_rate(colony: &Colony) -> Option<f64> {
+pub(crate) fn mite_rate(colony: &Colony) -> Option<f64> {
     match colony.mites {
         Mites::Counted { found, bees, .. } if bees > 0 => Some(100.0 * f64::from(found) / f64::from(bees)),
         Mites::Counted { .. } | Mites::NotCounted => None,

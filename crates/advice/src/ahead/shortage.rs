@@ -3,10 +3,8 @@
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event, MemberEnd, Trajectory};
 
-use crate::actions::{A_PART, beside_them};
-use crate::plan::Base;
-use crate::statistics::{mean_of_ends, quantile, weighted_range};
-use crate::verdict::Estimate;
+use super::run::{A_PART, Run};
+use crate::statistics::{Estimate, mean_of_ends, quantile, weighted_range};
 
 /// Food within reach that a colony should have left at the horizon (judgement: a month of early brood rearing; what
 /// counts as fed at all is the parameter `fed_in_spring`).
@@ -38,22 +36,22 @@ pub(crate) struct Shortages {
 /// What is eaten depends on what is there (hungry colonies rear less and die earlier), so the amount is sought by giving
 /// it, from ample stores downwards: each round takes off what the worst tenth has over. Of a kilogram less to begin
 /// with at most a kilogram is missing at the end, so every amount tried is enough, and the last is the nearest.
-pub(crate) fn shortages(base: &Base<'_>) -> Shortages {
-    let lacks: Vec<bool> = base.trajectories.iter().map(|trajectory| surplus(trajectory) < 0.0).collect();
+pub(crate) fn shortages(run: &Run<'_>) -> Shortages {
+    let lacks: Vec<bool> = run.trajectories.iter().map(|trajectory| surplus(trajectory) < 0.0).collect();
     let mut amounts: Vec<f64> = lacks.iter().map(|lacks| if *lacks { AMPLE } else { 0.0 }).collect();
-    let mut eaten: Vec<Kilogram> = base.trajectories.iter().map(eaten_by_half).collect();
-    let mut queenright: Vec<f64> = base.trajectories.iter().map(queenright_in_spring).collect();
-    let mut alive: Vec<f64> = base.trajectories.iter().map(alive_in_spring).collect();
+    let mut eaten: Vec<Kilogram> = run.trajectories.iter().map(eaten_by_half).collect();
+    let mut queenright: Vec<f64> = run.trajectories.iter().map(queenright_in_spring).collect();
+    let mut alive: Vec<f64> = run.trajectories.iter().map(alive_in_spring).collect();
     if lacks.contains(&true) {
         for round in 0..ROUNDS {
             // The first only brings the amount near: a part of the members suffices.
-            let members = if round == 0 { base.question.members.min(A_PART) } else { base.question.members };
-            for (at, run) in given(base, members, &lacks, &amounts) {
+            let members = if round == 0 { run.question.members.min(A_PART) } else { run.question.members };
+            for (at, fed) in given(run, members, &lacks, &amounts) {
                 if amounts[at] > 0.0 {
-                    amounts[at] = (amounts[at] - surplus(&run)).clamp(0.0, AMPLE);
+                    amounts[at] = (amounts[at] - surplus(&fed)).clamp(0.0, AMPLE);
                 }
-                (eaten[at], queenright[at]) = (eaten_by_half(&run), queenright_in_spring(&run));
-                alive[at] = alive_in_spring(&run);
+                (eaten[at], queenright[at]) = (eaten_by_half(&fed), queenright_in_spring(&fed));
+                alive[at] = alive_in_spring(&fed);
             }
         }
     }
@@ -76,38 +74,25 @@ fn eaten_by_half(trajectory: &Trajectory) -> Kilogram {
     Kilogram::new(weighted_range(&eaten).map_or(0.0, |range| range.p50))
 }
 
-/// The stores that bring 9 in 10 to spring with enough within reach: what is there, with what is short or over.
-pub(crate) fn need(base: &Base<'_>, at: usize) -> Kilogram {
-    let there = base.housed[at].colony.stores.total.p50;
-    let short = base.shortages[at];
-    if short.get() > 0.0 {
-        return there + short;
-    }
-    let over = Kilogram::new(surplus(&base.trajectories[at]).max(0.0));
-    Kilogram::new((there - over).get().max(0.0))
-}
-
-/// What is short of food, below nought what is over, and how sure the run is of it.
-pub(crate) fn estimate(base: &Base<'_>, at: usize) -> Estimate {
-    let over: Vec<f64> = base.trajectories[at].ends.iter().map(|end| (LEFT_IN_SPRING - end.reachable).get()).collect();
-    let own = Estimate::by_parts(&over, |part| quantile(part, CONFIDENCE));
-    let short = base.shortages[at].get();
-    Estimate { value: if short > 0.0 { short } else { own.value }, ..own }
+/// What nine in ten have within reach under what they should, and how sure the run is of it.
+pub(super) fn lack(trajectory: &Trajectory) -> Estimate {
+    let under: Vec<f64> = trajectory.ends.iter().map(|end| (LEFT_IN_SPRING - end.reachable).get()).collect();
+    Estimate::by_parts(&under, |part| quantile(part, CONFIDENCE))
 }
 
 /// What the worst tenth has within reach over what it should.
-fn surplus(trajectory: &Trajectory) -> f64 {
+pub(super) fn surplus(trajectory: &Trajectory) -> f64 {
     let over: Vec<f64> = trajectory.ends.iter().map(|end| (end.reachable - LEFT_IN_SPRING).get()).collect();
     quantile(&over, 1.0 - CONFIDENCE)
 }
 
 /// The winter when each colony is given its amount today, of those that lack something and what they touch.
-fn given(base: &Base<'_>, members: usize, lacks: &[bool], amounts: &[f64]) -> Vec<(usize, Trajectory)> {
+fn given(run: &Run<'_>, members: usize, lacks: &[bool], amounts: &[f64]) -> Vec<(usize, Trajectory)> {
     let feed = |(at, kg): (usize, &f64)| {
         (*kg > 0.0).then_some(Event { day: 0, colony: at, action: Action::Syrup { stores: Kilogram::new(*kg) } })
     };
     let events: Vec<Event> = amounts.iter().enumerate().filter_map(feed).collect();
-    let places = beside_them(base, (0..lacks.len()).filter(|at| lacks[*at]));
-    let runs = base.rerun_of(members, &places, &events);
+    let places = run.beside_them((0..lacks.len()).filter(|at| lacks[*at]));
+    let runs = run.rerun_of(members, &places, &events);
     places.into_iter().zip(runs).collect()
 }

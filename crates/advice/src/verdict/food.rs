@@ -3,22 +3,24 @@
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event};
 
-use super::Programme;
-use crate::actions::{Situation, solid_day, solid_fondant, thin_syrup, thin_syrup_by};
+use super::answer::Line;
+use super::ground::Ground;
+use super::programme::Programme;
+use super::task::Task;
+use crate::actions::feed::{solid_day, solid_fondant, syrup_day};
+use crate::actions::situation::Situation;
+use crate::actions::thin_syrup;
+use crate::ahead::shortage::WORTH_FEEDING;
 use crate::course::Course;
 use crate::over_rule;
-use crate::shortage::{self, WORTH_FEEDING};
 use crate::statistics::rounded;
 use crate::syrup::{STORES_PER_FONDANT, Strength, sugar_for};
-use crate::verdict::ground::Ground;
-use crate::verdict::still::Line;
-use crate::verdict::task::Task;
 
 /// What is short, fed with its dates.
 pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize) {
     let base = ground.base;
     let was_fed = programme.held.was_fed();
-    if !programme.held.is_over(Line::Food, shortage::estimate(base, at), WORTH_FEEDING.get(), was_fed) {
+    if !programme.held.is_over(Line::Food, base.shortage(at), WORTH_FEEDING.get(), was_fed) {
         return;
     }
     let short = Kilogram::new(base.shortages[at].get().max(WORTH_FEEDING.get()));
@@ -27,7 +29,7 @@ pub(super) fn add(programme: &mut Programme, ground: &Ground<'_>, at: usize) {
         let sugar = sugar_for(short);
         let syrup_l = rounded(Strength::OneToOne.syrup_with(sugar).get() * 1e3, 1);
         let task = Task::FeedThinSyrup { sugar_kg: rounded(sugar.get(), 1), syrup_l };
-        programme.add(ground, task, Some(thin_syrup_by(&situation)));
+        programme.add(ground, task, Some(thin_syrup::latest(&situation)));
         programme.events.push(event(thin_syrup::TAKEN, at, Action::Syrup { stores: short }));
         return;
     }
@@ -50,7 +52,7 @@ fn syrup(programme: &mut Programme, ground: &Ground<'_>, at: usize) -> Kilogram 
     };
     let task = Task::FeedSyrup { sugar_kg: rounded(course.sugar().get(), 1), syrup_l: rounded(course.litres(), 1) };
     programme.add(ground, task, Some(course.begin));
-    let day = crate::actions::syrup_day(&course, as_of);
+    let day = syrup_day(&course, as_of);
     programme.events.push(event(day, at, Action::Syrup { stores: course.stores }));
     course.stores
 }

@@ -4,12 +4,14 @@ use jiff::civil::Date;
 use snowhum_apiary::Colony;
 use snowhum_winter::{Action, Event};
 
-use super::{Facts, Programme};
-use crate::actions::{Situation, over_the_line};
-use crate::fit::VerdictKind;
-use crate::verdict::ground::Ground;
-use crate::verdict::task::Task;
-use crate::verdict::why::Why;
+use super::facts::Facts;
+use super::ground::Ground;
+use super::programme::Programme;
+use super::task::Task;
+use super::why::Why;
+use crate::actions::mites::over_the_line;
+use crate::actions::situation::Situation;
+use crate::fit::answer::VerdictKind;
 
 /// Months in which mites that nobody counted still matter to this winter, as the north counts them.
 const MATTER: [i8; 7] = [7, 8, 9, 10, 11, 12, 1];
@@ -86,12 +88,12 @@ fn treated_lately(ground: &Ground<'_>, colony: &Colony) -> bool {
 }
 
 /// Whether nobody counted, in months in which that matters.
-pub(in crate::verdict) fn not_counted(ground: &Ground<'_>, colony: &Colony) -> bool {
+pub(super) fn not_counted(ground: &Ground<'_>, colony: &Colony) -> bool {
     MATTER.contains(&ground.month) && counted(ground, colony).is_none()
 }
 
 /// What is to be known of them.
-pub(in crate::verdict) fn why(ground: &Ground<'_>, at: usize) -> Option<Why> {
+pub(super) fn why(ground: &Ground<'_>, at: usize) -> Option<Why> {
     let (base, colony) = (ground.base, &ground.base.housed[at].colony);
     if let Some((per_100, _)) = over_the_line(&Situation { base, colony: at }) {
         return Some(Why::Mites { per_100: crate::statistics::rounded(per_100, 1) });

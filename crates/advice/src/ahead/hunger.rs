@@ -3,9 +3,8 @@
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event};
 
-use crate::actions::touched;
-use crate::plan::Base;
-use crate::shortage::{AMPLE, Shortages, WORTH_FEEDING, alive_in_spring};
+use super::run::Run;
+use super::shortage::{AMPLE, Shortages, WORTH_FEEDING, alive_in_spring};
 use crate::statistics::mean_of_ends;
 
 /// Chance of starving below which no hunger is looked into (judgement).
@@ -22,13 +21,13 @@ pub(crate) struct Apart {
 }
 
 /// By colony; none where food is not short.
-pub(crate) fn apart(base: &Base<'_>, fed: &Shortages) -> Vec<Option<Apart>> {
+pub(crate) fn apart(run: &Run<'_>, fed: &Shortages) -> Vec<Option<Apart>> {
     // What mites left too small to be short may still be hungry.
     let starved =
-        |at: usize| mean_of_ends(&base.trajectories[at], |end| end.ended.starved + end.ended.isolation_starvation);
+        |at: usize| mean_of_ends(&run.trajectories[at], |end| end.ended.starved + end.ended.isolation_starvation);
     let is_asked = |at: &usize| fed.amounts[*at] >= WORTH_FEEDING || starved(*at) >= RARE;
-    let asked: Vec<usize> = (0..base.housed.len()).filter(is_asked).collect();
-    let mut chances = vec![None; base.housed.len()];
+    let asked: Vec<usize> = (0..run.housed.len()).filter(is_asked).collect();
+    let mut chances = vec![None; run.housed.len()];
     if asked.is_empty() {
         return chances;
     }
@@ -36,11 +35,11 @@ pub(crate) fn apart(base: &Base<'_>, fed: &Shortages) -> Vec<Option<Apart>> {
     let clean: Vec<Event> = asked.iter().map(|at| event(*at, Action::HadNoMites)).collect();
     let food = |at: &usize| event(*at, Action::Syrup { stores: Kilogram::new(AMPLE) });
     let given: Vec<Event> = clean.iter().cloned().chain(asked.iter().map(food)).collect();
-    let places = touched(base, &clean);
-    let (hungry, given) = (base.rerun(&places, &clean), base.rerun(&places, &given));
+    let places = run.touched(&clean);
+    let (hungry, given) = (run.rerun(&places, &clean), run.rerun(&places, &given));
     for ((at, hungry), given) in places.into_iter().zip(&hungry).zip(&given).filter(|((at, _), _)| asked.contains(at)) {
         let left = |kept: f64, all: f64| (kept / all.max(1e-9)).min(1.0);
-        let kept = mean_of_ends(hungry, |end| end.fed_and_queenright(base.fed()));
+        let kept = mean_of_ends(hungry, |end| end.fed_and_queenright(run.fed()));
         let queenright = mean_of_ends(given, |end| end.queenright);
         chances[at] = Some(Apart {
             alive: fed.alive[at] * left(alive_in_spring(hungry), alive_in_spring(given)),

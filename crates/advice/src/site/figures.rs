@@ -9,7 +9,7 @@ const SHIPPED: &str = include_str!("../../../../data/fit.toml");
 /// How long and hard winters are at a place.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "lowercase")]
-pub(super) enum Country {
+pub(crate) enum Country {
     Cold,
     Cool,
     Mild,
@@ -17,7 +17,7 @@ pub(super) enum Country {
 }
 
 impl Country {
-    pub(super) fn words(self) -> &'static str {
+    pub(crate) fn words(self) -> &'static str {
         match self {
             Self::Cold => "a cold country",
             Self::Cool | Self::Any => "a cool country",
@@ -28,54 +28,54 @@ impl Country {
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "lowercase")]
-pub(super) enum CombsFor {
+pub(crate) enum CombsFor {
     Nucleus,
     Full,
 }
 
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct Figures {
+pub(crate) struct Figures {
     cold: Parameter,
     mild: Parameter,
     bees: Vec<BeesHere>,
-    pub(super) company: Company,
-    pub(super) bees_other_school: Saying,
-    pub(super) brood: Brood,
-    pub(super) nucleus_stores: Spread,
-    pub(super) queen: Spread,
-    pub(super) lid: Spread,
-    pub(super) mouse: Parameter,
-    pub(super) virus: Parameter,
-    pub(super) requeen_days: Parameter,
-    pub(super) cluster: Parameter,
-    pub(super) newspaper_days: Parameter,
-    pub(super) capped_days: Parameter,
-    pub(super) unite_below: Parameter,
+    pub(crate) company: Company,
+    pub(crate) bees_other_school: Saying,
+    pub(crate) brood: Brood,
+    pub(crate) nucleus_stores: Spread,
+    pub(crate) queen: Spread,
+    pub(crate) lid: Spread,
+    pub(crate) mouse: Parameter,
+    pub(crate) virus: Parameter,
+    pub(crate) requeen_days: Parameter,
+    pub(crate) cluster: Parameter,
+    pub(crate) newspaper_days: Parameter,
+    pub(crate) capped_days: Parameter,
+    pub(crate) unite_below: Parameter,
     mite_region: Vec<Region>,
-    pub(super) class: Vec<Class>,
-    pub(super) broodless: Vec<Broodless>,
+    pub(crate) class: Vec<Class>,
+    pub(crate) broodless: Vec<Broodless>,
 }
 
 /// Bees that are usual in a region.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct BeesHere {
-    pub(super) region: String,
+pub(crate) struct BeesHere {
+    pub(crate) region: String,
     r#box: [f64; 4],
     combs: CombsFor,
     cold: Country,
-    pub(super) value: [f64; 2],
+    pub(crate) value: [f64; 2],
     #[serde(rename = "unit")]
     _unit: String,
-    pub(super) says: String,
-    pub(super) source: String,
-    pub(super) status: Status,
+    pub(crate) says: String,
+    pub(crate) source: String,
+    pub(crate) status: Status,
 }
 
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct Company {
+pub(crate) struct Company {
     cold: f64,
     cool: f64,
     mild: f64,
@@ -88,7 +88,7 @@ pub(super) struct Company {
 }
 
 impl Company {
-    pub(super) fn of(&self, cold: Country) -> f64 {
+    pub(crate) fn of(&self, cold: Country) -> f64 {
         match cold {
             Country::Cold => self.cold,
             Country::Cool | Country::Any => self.cool,
@@ -99,28 +99,28 @@ impl Company {
 
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct Saying {
-    pub(super) says: String,
-    pub(super) source: String,
+pub(crate) struct Saying {
+    pub(crate) says: String,
+    pub(crate) source: String,
     #[serde(rename = "status")]
     _status: Status,
 }
 
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct Brood {
+pub(crate) struct Brood {
     warm_from_c: f64,
     warm: [f64; 2],
     cool_from_c: f64,
     cool: [f64; 2],
     cold: [f64; 2],
-    pub(super) unit: String,
-    pub(super) source: String,
-    pub(super) status: Status,
+    pub(crate) unit: String,
+    pub(crate) source: String,
+    pub(crate) status: Status,
 }
 
 impl Brood {
-    pub(super) fn at(&self, warmth_c: f64) -> [f64; 2] {
+    pub(crate) fn at(&self, warmth_c: f64) -> [f64; 2] {
         if warmth_c >= self.warm_from_c {
             self.warm
         } else if warmth_c >= self.cool_from_c {
@@ -134,13 +134,13 @@ impl Brood {
 /// A range with its words.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct Spread {
-    pub(super) value: [f64; 2],
+pub(crate) struct Spread {
+    pub(crate) value: [f64; 2],
     #[serde(rename = "unit")]
     _unit: String,
-    pub(super) says: String,
-    pub(super) source: String,
-    pub(super) status: Status,
+    pub(crate) says: String,
+    pub(crate) source: String,
+    pub(crate) status: Status,
 }
 
 #[derive(Debug, Clone, Deserialize)]
@@ -153,38 +153,38 @@ struct Region {
 /// A class of treatment that warmth limits.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct Class {
-    pub(super) name: String,
-    pub(super) from_c: f64,
-    pub(super) hot_c: Option<f64>,
-    pub(super) days: i64,
-    pub(super) brood: String,
-    pub(super) supers: String,
-    pub(super) says: String,
-    pub(super) source: String,
-    pub(super) status: Status,
+pub(crate) struct Class {
+    pub(crate) name: String,
+    pub(crate) from_c: f64,
+    pub(crate) hot_c: Option<f64>,
+    pub(crate) days: i64,
+    pub(crate) brood: String,
+    pub(crate) supers: String,
+    pub(crate) says: String,
+    pub(crate) source: String,
+    pub(crate) status: Status,
 }
 
 /// A class of treatment that brood limits.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct Broodless {
-    pub(super) name: String,
-    pub(super) low_c: f64,
-    pub(super) high_c: f64,
-    pub(super) brood: String,
-    pub(super) supers: String,
-    pub(super) says: String,
-    pub(super) source: String,
-    pub(super) status: Status,
+pub(crate) struct Broodless {
+    pub(crate) name: String,
+    pub(crate) low_c: f64,
+    pub(crate) high_c: f64,
+    pub(crate) brood: String,
+    pub(crate) supers: String,
+    pub(crate) says: String,
+    pub(crate) source: String,
+    pub(crate) status: Status,
 }
 
 impl Figures {
-    pub(super) fn shipped() -> Option<Self> {
+    pub(crate) fn shipped() -> Option<Self> {
         toml::from_str(SHIPPED).ok()
     }
 
-    pub(super) fn cold_of(&self, coldest_month_c: f64) -> Country {
+    pub(crate) fn cold_of(&self, coldest_month_c: f64) -> Country {
         if coldest_month_c < self.cold.value {
             Country::Cold
         } else if coldest_month_c < self.mild.value {
@@ -195,11 +195,9 @@ impl Figures {
     }
 
     /// Bees that are usual at a site: of the smallest region that holds it.
-    pub(super) fn bees_at(&self, site: &Site, combs: CombsFor, cold: Country) -> Option<&BeesHere> {
-        let fits = |row: &&BeesHere| {
-            row.combs == combs && (row.cold == Country::Any || row.cold == cold) && holds(row.r#box, site)
-        };
-        self.bees.iter().filter(fits).min_by(|a, b| area(a.r#box).total_cmp(&area(b.r#box)))
+    pub(crate) fn bees_at(&self, site: &Site, combs: CombsFor, cold: Country) -> Option<&BeesHere> {
+        let fits = |row: &&BeesHere| row.combs == combs && (row.cold == Country::Any || row.cold == cold);
+        smallest(self.bees.iter().filter(fits), site, |row| row.r#box)
     }
 }
 
@@ -207,21 +205,22 @@ impl Figures {
 ///
 /// ```
 /// let apiary = snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0;
-/// assert_eq!(snowhum_advice::fit::mite_region(&apiary.site), None);
+/// assert_eq!(snowhum_advice::site::mite_region(&apiary.site), None);
 /// ```
 #[must_use]
 pub fn mite_region(site: &Site) -> Option<String> {
-    let figures = Figures::shipped()?;
-    let holding = figures.mite_region.into_iter().filter(|region| holds(region.r#box, site));
-    holding.min_by(|a, b| area(a.r#box).total_cmp(&area(b.r#box))).map(|region| region.region)
+    smallest(Figures::shipped()?.mite_region, site, |region| region.r#box).map(|region| region.region)
 }
 
-fn holds([south, north, west, east]: [f64; 4], site: &Site) -> bool {
-    (south..=north).contains(&site.latitude.get()) && (west..=east).contains(&site.longitude.get())
-}
-
-fn area([south, north, west, east]: [f64; 4]) -> f64 {
-    (north - south) * (east - west)
+/// What is for the smallest region that holds a site, of all that are for one; a region is its least and most latitude, then
+/// longitude.
+pub(crate) fn smallest<T>(all: impl IntoIterator<Item = T>, site: &Site, region: impl Fn(&T) -> [f64; 4]) -> Option<T> {
+    let holds = |[south, north, west, east]: [f64; 4]| {
+        (south..=north).contains(&site.latitude.get()) && (west..=east).contains(&site.longitude.get())
+    };
+    let area = |[south, north, west, east]: [f64; 4]| (north - south) * (east - west);
+    let holding = all.into_iter().filter(|one| holds(region(one)));
+    holding.min_by(|a, b| area(region(a)).total_cmp(&area(region(b))))
 }
 
 #[cfg(test)]
