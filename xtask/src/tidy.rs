@@ -41,6 +41,7 @@ pub(crate) fn run() -> Result<()> {
     ensure!(files.iter().any(|file| file.place == "Cargo.toml"), "no files found at {}", house::root().display());
     let mut findings = order::check(&house::metadata()?);
     findings.extend(decisions::check(&files));
+    findings.extend(figures::of_house(&files));
     for file in &files {
         findings.extend(check(file));
     }

@@ -11,6 +11,7 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Site};
+use snowhum_figures::looking_ahead;
 use snowhum_units::System;
 use snowhum_weather::{AirPaths, Climate, Ensemble, Hourly, generate, generate_air, season};
 use snowhum_winter::Parameters;
@@ -33,12 +34,10 @@ const AUTUMN_DAYS: i64 = 153;
 const LONGEST_WINTER: i64 = 330;
 /// Shortest winter worth a plan, days.
 const SHORTEST_WINTER: i64 = 7;
-/// Days that are looked ahead at least, also when the first flowers are near or past: brood eats most then, and a
-/// fortnight of rain starves (judgement).
-const AHEAD: i64 = 28;
-/// Days after a winter's end until which its colonies are followed; by then flowers feed them or the keeper has looked
-/// (judgement).
-const AFTER_WINTER: i64 = 60;
+/// Days that are looked ahead at least, also when the first flowers are near or past.
+const AHEAD: i64 = looking_ahead::AT_LEAST as i64;
+/// Days after a winter's end until which its colonies are followed.
+const AFTER_WINTER: i64 = looking_ahead::AFTER_WINTER as i64;
 
 /// Everything a plan needs of the weather.
 pub(crate) struct Weather {

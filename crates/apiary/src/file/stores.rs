@@ -116,7 +116,7 @@ fn kind(section: &Section<'_>, report: &mut Report) -> Option<StoresKind> {
     }
 }
 
-/// Where food usually sits: above the cluster in two boxes, round it in one (judgement).
+/// Where food is taken to sit: above the cluster in two boxes, round it in one.
 fn usual_place(hive: &Hive) -> StoresPlace {
     let word = if hive.boxes.len() > 1 { "mostly above" } else { "round the bees" };
     let row = sitting_words().iter().find(|row| row.word == word);
