@@ -3,7 +3,9 @@
 mod columns;
 mod days;
 mod headings;
+mod hive_meant;
 mod incoming;
+mod role;
 mod row;
 mod wrong;
 

@@ -1,7 +1,6 @@
 //! How much food, of what, and where it sits.
 
 use super::bees::sized_word;
-use super::colony::at;
 use super::report::Report;
 use super::scalar::Limits;
 use super::section::{Entry, Section};
@@ -110,7 +109,7 @@ fn kind(section: &Section<'_>, report: &mut Report) -> Option<StoresKind> {
     match section.get("stores_kind", report) {
         Some(entry) => entry.word(&KINDS, report),
         None => {
-            report.advise(&at(section, "stores_kind"), "what the stores are is not said; taken as sugar");
+            report.advise(&section.at("stores_kind"), "what the stores are is not said; taken as sugar");
             Some(StoresKind::Sugar)
         }
     }
