@@ -17,6 +17,8 @@ files! {
     WINTER_HOUR "winter_hour" "An hour and a day of the winter model"
     WATCH_PARAMETERS "watch_parameters" "What signs say"
     WATCH_LOOKS "watch_looks" "Looks and the days between them"
+    NOW "now" "Words and lids"
+    INDOORS "indoors" "Rooms that hives winter in"
     JOBS "jobs" "Jobs and dates"
     SPRING_STRENGTH "spring_strength" "Strength in spring"
     WEIGHING "weighing" "Weighing"
