@@ -30,6 +30,7 @@ pub(crate) fn run() -> Result<()> {
     let mut findings = order::check(&house::metadata()?);
     findings.extend(decisions::check(&files));
     findings.extend(circles::check(&files));
+    findings.extend(figures::of_house(&files));
     for file in &files {
         findings.extend(check(file));
     }

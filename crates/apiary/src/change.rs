@@ -1,6 +1,7 @@
 //! Changes of a winter set-up, for comparing one with another.
 
 use crate::fault::Wrong;
+use crate::layer::wall_absorptance;
 use crate::nearest::instead;
 use crate::openings::Aperture;
 use crate::shipped::same_name;
@@ -165,7 +166,7 @@ impl Hive {
             SetupChange::UpperHole(aperture) => hive.change_upper_hole(*aperture),
             SetupChange::Wrap(wrap) => {
                 hive.wrap = wrap.iter().cloned().collect();
-                hive.wall_absorptance = crate::file::wall_absorptance(&hive);
+                hive.wall_absorptance = wall_absorptance(&hive.wrap, &hive.boxes);
             }
             SetupChange::Floor(kind) => {
                 hive.floor = floor_of(*kind, &hive.boxes)?;

@@ -51,7 +51,7 @@ pub fn bees_on(frames: f64, comb_side: SquareMetre) -> Range<f64> {
 }
 
 /// The most bees that the combs of a hive hold in autumn: both faces of all of them, as crowded as bees sit there before
-/// they hang out below (judgement).
+/// they hang out below.
 #[must_use]
 pub fn most_bees(hive: &Hive) -> f64 {
     let all = bees_on(f64::from(hive.comb_count()), hive.mean_comb_side());
@@ -65,7 +65,7 @@ pub fn frames_covered(bees: f64, comb_side: SquareMetre) -> f64 {
     if one_comb > 0.0 { bees / one_comb } else { 0.0 }
 }
 
-/// A keeper's own figure for the bees, widened by what such figures are worth (judgement).
+/// A keeper's own figure for the bees, widened by what such figures are worth.
 #[must_use]
 pub fn bees_stated(bees: f64) -> Range<f64> {
     ordered(comb_figures().bees_stated).map(|factor| factor * bees)

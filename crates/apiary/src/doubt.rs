@@ -5,10 +5,10 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use jiff::{SignedDuration, Timestamp};
 
-/// Two notes of the same words so near each other are one that was sent twice (judgement).
+/// Two notes of the same words so near each other are one that was sent twice: nobody looks at a hive again so soon.
 const SAME: SignedDuration = SignedDuration::from_mins(1);
-/// What the clock of a phone may be fast (judgement).
-const FAST: SignedDuration = SignedDuration::from_mins(15);
+/// What the clock of a phone may be fast: one set by hand is minutes off.
+pub const FAST_CLOCK: SignedDuration = SignedDuration::from_mins(15);
 
 /// Why a note is not kept as it is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
@@ -52,7 +52,7 @@ impl Apiary {
         let zone = TimeZone::get(&self.site.zone).unwrap_or(TimeZone::UTC);
         let at = zone.to_datetime(note.at);
         let twice = self.notes.iter().find(|other| other.is_double_of(note));
-        let ahead = note.at.duration_since(now) > FAST;
+        let ahead = note.at.duration_since(now) > FAST_CLOCK;
         // What is of no year that records can be of is no history, and whoever keeps notes refuses it.
         let before = at.date() < self.as_of && YEARS.contains(&at.year());
         [

@@ -5,8 +5,11 @@ mod bees;
 mod boxes;
 mod colony;
 mod hive;
+mod ids;
 mod indoors;
 mod layers;
+mod named_hive;
+mod outdoors;
 mod record;
 mod report;
 mod scalar;
@@ -17,7 +20,6 @@ mod stores;
 mod visits;
 mod yard;
 
-pub(crate) use hive::wall_absorptance;
 pub use shape::{LONGEST_FILE, MOST_HIVES};
 
 use crate::{Advisory, Apiary, Faults};

@@ -7,6 +7,7 @@ use crate::shipped::{same_name, table};
 use crate::{Act, Apiary, ColonyId, Note};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
+use snowhum_figures::files;
 use snowhum_units::{Bare, Kilogram, KilogramPerCubicMetre, Measured, Metre, System};
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
@@ -285,7 +286,7 @@ struct Solid {
     sugar: f64,
 }
 
-static FEEDS: LazyLock<Feeds> = LazyLock::new(|| table(include_str!("../../../data/feeds.toml")));
+static FEEDS: LazyLock<Feeds> = LazyLock::new(|| table(files::FEEDS));
 
 #[cfg(test)]
 mod tests {

@@ -4,8 +4,8 @@ use crate::fault::Wrong;
 use crate::materials::{StockMaterial, material, materials};
 use crate::nearest::{instead, nearest};
 use crate::shipped::same_name;
-use crate::{Layer, Material};
-use snowhum_units::{Metre, SquareMetreKelvinPerWatt};
+use crate::{HiveBox, Layer, Material};
+use snowhum_units::{Fraction, Metre, SquareMetreKelvinPerWatt};
 use std::str::FromStr;
 
 /// Thinnest and thickest sheet, m.
@@ -89,6 +89,16 @@ pub(crate) fn read(text: &str, own: &[Material]) -> Result<Layer, Wrong> {
         ));
     }
     Ok(Layer { material: found.clone(), thickness })
+}
+
+/// Absorptance of the outermost sheet of the walls.
+pub(crate) fn wall_absorptance(wrap: &[Layer], boxes: &[HiveBox]) -> Fraction {
+    face(wrap.last().or(boxes.last().map(|top| &top.wall)))
+}
+
+/// Absorptance of a sheet's bare face; that of weathered wood for an own material.
+pub(crate) fn face(sheet: Option<&Layer>) -> Fraction {
+    sheet.and_then(Layer::stock).map_or(Fraction::new(0.6), |stock| stock.absorptance)
 }
 
 /// The name and the thickness, whichever comes first.

@@ -46,7 +46,7 @@ pub use change::{FloorKind, SetupChange};
 pub use chosen_dress::ChosenDress;
 pub use colony::*;
 pub use comb::{bees_on, bees_stated, brood_on, food_in, frames_covered, most_bees};
-pub use doubt::Doubt;
+pub use doubt::{Doubt, FAST_CLOCK};
 pub use fault::{Advisory, Fault, Faults, SealedHive, Wrong};
 pub use file::{LONGEST_FILE, MOST_HIVES, read, read_bytes};
 pub use food_body::{FoodBody, FoodBodyKind, FoodPlace, NotedFoodBody};

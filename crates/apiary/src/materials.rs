@@ -3,6 +3,7 @@
 use crate::Material;
 use crate::shipped::{same_name, table};
 use serde::Deserialize;
+use snowhum_figures::files;
 use snowhum_units::{Fraction, JoulePerKilogramKelvin, KilogramPerCubicMetre, Metre, WattPerMetreKelvin};
 use std::sync::LazyLock;
 
@@ -73,7 +74,7 @@ struct Row {
 }
 
 static SHIPPED: LazyLock<Vec<StockMaterial>> = LazyLock::new(|| {
-    let rows = table::<File>(include_str!("../../../data/materials.toml")).material;
+    let rows = table::<File>(files::MATERIALS).material;
     rows.into_iter().map(stock).collect()
 });
 

@@ -7,16 +7,17 @@ mod grammar;
 mod sign;
 mod treatment;
 mod visit_text;
+mod vocabulary;
 mod weighed;
 mod weighing;
 
 pub use act::{Act, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR, SYRUP_KG_PER_LITRE};
 pub(crate) use acts::mites_counted;
 pub use examined::{Examined, Found, FoundSign, Likeliest, SpringCount};
-pub(crate) use grammar::percent;
 pub use grammar::{sign_examples, split_entries};
 pub use sign::{DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign};
 pub use treatment::{TreatmentDetail, TreatmentNote};
+pub(crate) use vocabulary::percent;
 pub use weighing::{Heft, Weighing};
 
 use crate::fault::Wrong;
@@ -26,7 +27,7 @@ use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 use snowhum_units::{Kelvin, MetrePerSecond};
 
-/// Years that a keeper's records can be of (judgement): others are slips of the pen or of a clock.
+/// Years that a keeper's records can be of, as far as memory and plans go: others are slips of the pen or of a clock.
 pub const YEARS: std::ops::RangeInclusive<i16> = 1950..=2150;
 
 /// One colony at one visit. Notes are never overwritten: an edit is a new version under the same id.

@@ -4,6 +4,7 @@ use crate::fault::Wrong;
 use crate::shipped::{same_name, table};
 use crate::{Floor, FrameWay, Hive, Opening, OpeningKind, Side};
 use serde::Deserialize;
+use snowhum_figures::files;
 use snowhum_units::{Fraction, Metre, ParseError, SquareMetre};
 use std::f64::consts::PI;
 use std::str::FromStr;
@@ -278,7 +279,7 @@ struct Mesh {
     frame_share: f64,
 }
 
-static FIGURES: LazyLock<Figures> = LazyLock::new(|| table(include_str!("../../../data/openings.toml")));
+static FIGURES: LazyLock<Figures> = LazyLock::new(|| table(files::OPENINGS));
 
 #[cfg(test)]
 mod tests {

@@ -3,7 +3,9 @@
 mod columns;
 mod days;
 mod headings;
+mod hive_meant;
 mod incoming;
+mod role;
 mod row;
 mod wrong;
 
@@ -35,9 +37,9 @@ pub struct TableRow {
 }
 
 impl Table {
-    /// Most rows that are read (judgement: thirty hives looked at every week for six years).
+    /// Most rows that are read: thirty hives looked at every week for six years.
     pub const MOST_ROWS: usize = 10_000;
-    /// Most columns (judgement).
+    /// Most columns, several times those of a wide table.
     pub const MOST_COLUMNS: usize = 200;
     /// Most letters of a cell: those of the longest note.
     pub const MOST_LETTERS: usize = 800;

@@ -1,36 +1,8 @@
 //! What the empty hive weighs, from its parts and `data/empty_hive.toml`.
 
-use crate::shipped::table;
 use crate::{HiveBox, Layer};
-use serde::Deserialize;
+use snowhum_figures::empty_hive as figures;
 use snowhum_units::{Kilogram, Metre, SquareMetre};
-use std::sync::LazyLock;
-
-#[derive(Debug, Default, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Figures {
-    frame_wood: Figure,
-    comb: Figure,
-    roof: Figure,
-    floor_thickness: Figure,
-}
-
-#[derive(Debug, Default, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Figure {
-    value: f64,
-    #[serde(rename = "unit")]
-    _unit: String,
-    #[serde(rename = "source")]
-    _source: String,
-    #[serde(rename = "status")]
-    _status: String,
-}
-
-fn figures() -> &'static Figures {
-    static FIGURES: LazyLock<Figures> = LazyLock::new(|| table(include_str!("../../../data/empty_hive.toml")));
-    &FIGURES
-}
 
 /// An empty hive by its parts.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -39,7 +11,7 @@ pub struct EmptyHive {
     pub boxes: Kilogram,
     /// Frames with drawn comb and nothing in it.
     pub frames: Kilogram,
-    /// Floor: a board, or a mesh in a frame that weighs about as much (judgement).
+    /// Floor: a board, or a mesh in a frame, which is taken to weigh as much.
     pub floor: Kilogram,
     /// What lies over the frames.
     pub over: Kilogram,
@@ -72,7 +44,7 @@ impl EmptyHive {
             frames: boxes.iter().map(frames).sum(),
             floor: sheet(&floor, plan),
             over: lid.iter().map(|layer| sheet(layer, plan)).sum(),
-            roof: Kilogram::new(figures().roof.value),
+            roof: Kilogram::new(figures::ROOF),
             wrap: wrap.iter().map(|layer| sheet(layer, round)).sum(),
         }
     }
@@ -93,7 +65,7 @@ pub fn empty_box(one: &HiveBox) -> Kilogram {
 /// Thickness of a floor's board.
 #[must_use]
 pub fn floor_thickness() -> Metre {
-    Metre::new(figures().floor_thickness.value)
+    Metre::new(figures::FLOOR_THICKNESS)
 }
 
 fn walls(one: &HiveBox) -> Kilogram {
@@ -112,15 +84,5 @@ fn sheet(layer: &Layer, area: SquareMetre) -> Kilogram {
 
 fn frames(one: &HiveBox) -> Kilogram {
     let comb_dm2 = one.comb_side.get() * 100.0;
-    Kilogram::new(f64::from(one.frames) * (figures().frame_wood.value + figures().comb.value * comb_dm2))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::figures;
-
-    #[test]
-    fn the_shipped_table_is_read() {
-        assert!(figures().roof.value > 0.0 && figures().frame_wood.value > 0.0 && figures().comb.value > 0.0);
-    }
+    Kilogram::new(f64::from(one.frames) * (figures::FRAME_WOOD + figures::COMB * comb_dm2))
 }

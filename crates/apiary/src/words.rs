@@ -3,6 +3,7 @@
 use crate::shipped::{same_name, table};
 use crate::{Hive, KnownBy, Money, StoresPlace};
 use serde::Deserialize;
+use snowhum_figures::files;
 use snowhum_units::{Kilogram, Range};
 use std::sync::LazyLock;
 
@@ -278,4 +279,4 @@ struct MoneyRow {
     source: String,
 }
 
-static SHIPPED: LazyLock<File> = LazyLock::new(|| table(include_str!("../../../data/quick_start.toml")));
+static SHIPPED: LazyLock<File> = LazyLock::new(|| table(files::QUICK_START));

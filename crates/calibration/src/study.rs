@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::Deserialize;
+use snowhum_figures::calibration as figures;
 
 use crate::CalibrationError;
 
@@ -168,15 +169,11 @@ impl Scale {
     }
 }
 
-/// What the model may miss of a figure although its parameters are right: of a logit or logarithm, and of days (judgement).
-const DISCREPANCY: f64 = 0.12;
-const DISCREPANCY_DAYS: f64 = 5.0;
-
 impl Scale {
     /// What the model may miss on this scale, as a standard deviation.
     #[must_use]
     pub fn discrepancy(self) -> f64 {
-        if self == Self::Plain { DISCREPANCY_DAYS } else { DISCREPANCY }
+        if self == Self::Plain { figures::MISSED_DAYS } else { figures::MISSED }
     }
 
     /// What a figure gains for a unit of its scale.

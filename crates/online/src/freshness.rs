@@ -3,11 +3,11 @@
 use crate::transport::Headers;
 use jiff::{SignedDuration, Timestamp, fmt::rfc2822};
 
-/// Where the service says nothing (judgement: forecasts are renewed every one to six hours).
+/// Where the service says nothing: forecasts are renewed every one to six hours.
 const USUAL: SignedDuration = SignedDuration::from_hours(1);
-/// Shortest, whatever the service says (judgement: so that a run in a loop does no harm).
+/// Shortest, whatever the service says, so that a run in a loop does no harm.
 const SHORTEST: SignedDuration = SignedDuration::from_mins(10);
-/// Longest, whatever the service says (judgement: so that one odd header freezes no forecast).
+/// Longest, whatever the service says, so that one odd header freezes no forecast.
 const LONGEST: SignedDuration = SignedDuration::from_hours(24);
 
 /// Until when an answer received `now` holds: `max-age`, else `Expires` less `Date`, both less `Age`, so that a clock

@@ -4,7 +4,7 @@ use crate::{Fault, Service};
 use snowhum_units::{Degree, Metre};
 
 /// Decimals of a degree that leave the house. A hundredth is about 1.1 km: finer than the grids the services forecast
-/// on (1 to 11 km), and too coarse to lead a thief to the hives (judgement). MET Norway refuses more than four.
+/// on (1 to 11 km), and too coarse to lead a thief to the hives. MET Norway refuses more than four.
 const DECIMALS: usize = 2;
 /// Longest contact that is sent.
 const LONGEST_CONTACT: usize = 200;

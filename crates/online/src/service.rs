@@ -17,7 +17,7 @@ pub enum Service {
 /// South, north, west and east edges in degrees.
 type Edges = [f64; 4];
 
-/// Coarse edges of where the National Weather Service forecasts (judgement: boxes round the states and islands). They
+/// Coarse edges of where the National Weather Service forecasts: boxes round the states and islands. They
 /// hold some of Canada and Mexico too, where the service itself says no; they keep a place in Europe from asking.
 const UNITED_STATES: [Edges; 6] = [
     [24.3, 49.5, -125.0, -66.8],

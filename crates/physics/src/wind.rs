@@ -1,19 +1,20 @@
 //! Wind at the height of a hive, from the wind at 10 m.
 
+use snowhum_figures::wind as figures;
 use snowhum_units::Same;
 use snowhum_units::{Fraction, Metre, MetrePerSecond};
 
-/// Roughness length of open farmland (from memory).
-pub const OPEN_COUNTRY: Metre = Metre::new(0.03);
+/// Roughness length of open farmland.
+pub const OPEN_COUNTRY: Metre = Metre::new(figures::OPEN_COUNTRY);
 
 /// Part of the open-country wind that reaches hives on an open field, shore or ridge.
 pub const SHELTER_OPEN: Fraction = Fraction::new(1.0);
 
-/// Part of it behind a hedge, fence or building on the windy side (judgement).
-pub const SHELTER_WINDBREAK: Fraction = Fraction::new(0.5);
+/// Part of it behind a hedge, fence or building on the windy side.
+pub const SHELTER_WINDBREAK: Fraction = Fraction::new(figures::SHELTER_WINDBREAK);
 
-/// Part of it within trees or a walled yard (judgement).
-pub const SHELTER_ENCLOSED: Fraction = Fraction::new(0.25);
+/// Part of it within trees or a walled yard.
+pub const SHELTER_ENCLOSED: Fraction = Fraction::new(figures::SHELTER_ENCLOSED);
 
 /// Wind speed at a height near the ground.
 ///

@@ -25,7 +25,8 @@ const LOOKING: &str = "PRAGMA busy_timeout = 5000; PRAGMA trusted_schema = OFF; 
 /// For a file that is being made and has no name yet: it is one file, and waited for at its end. What points nowhere is
 /// found by the doctor, who names it.
 const FRESH: &str = "PRAGMA journal_mode = DELETE; PRAGMA synchronous = OFF; PRAGMA foreign_keys = OFF;";
-/// How long looking at a file may take: so long, and so much more for each megabyte (judgement).
+/// How long looking at a file may take: so long, and so much more for each megabyte: 2 MB/s
+/// is less than a slow memory card gives.
 const PATIENCE: (Duration, Duration) = (Duration::from_secs(30), Duration::from_millis(500));
 /// Steps of SQLite's between two looks at the clock.
 const BETWEEN_LOOKS: i32 = 1_000;

@@ -13,7 +13,7 @@ use sqlx::sqlite::{SqliteConnection, SqliteRow};
 use sqlx::{FromRow, Row};
 use uuid::Uuid;
 
-/// How far ahead of the clock a note may be (judgement: some write down what they mean to do).
+/// How far ahead of the clock a note may be: some write down what they mean to do.
 const AHEAD: SignedDuration = SignedDuration::from_hours(366 * 24);
 /// A clock that says an earlier year is wrong: a small board without a battery wakes in 1970.
 const RIGHT_CLOCK: i16 = 2026;

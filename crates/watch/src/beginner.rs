@@ -3,6 +3,7 @@
 
 use snowhum_apiary::{DeadCount, DeadPlace, Sign};
 use snowhum_draws::normal_quantile;
+use snowhum_figures::watch_looks::{LAIN_BEFORE, MONTH_AIR, MONTH_FLIGHT};
 
 use crate::litter::{Litter, LitterDay, Since};
 use crate::own::Priors;
@@ -10,24 +11,6 @@ use crate::signs::{self, Hour, Today};
 use crate::view::{Conditions, FreshSnow, Life, View};
 use crate::{Answer, Ledger, Parameters};
 
-/// Mean air of a month in a cold country, °C, and chance that bees fly on a day of it, January first (judgement: a lake
-/// shore near 60 N; what counts is whether the dead stay in).
-const MONTHS: [(f64, f64); 12] = [
-    (-8.0, 0.01),
-    (-8.0, 0.02),
-    (-3.0, 0.12),
-    (3.0, 0.45),
-    (10.0, 0.8),
-    (15.0, 0.9),
-    (18.0, 0.9),
-    (16.0, 0.9),
-    (11.0, 0.75),
-    (5.0, 0.35),
-    (0.0, 0.08),
-    (-5.0, 0.02),
-];
-/// Longest that the dead of a hive have lain in it before the last look, days (judgement).
-const LAIN_BEFORE: f64 = 60.0;
 const DAY_HOURS: f64 = 4.0;
 
 /// What is known of a hive and a look.
@@ -50,7 +33,8 @@ impl DeadBeesSeen {
     pub fn made_up(&self, p: &Parameters, mut draw: impl FnMut(u32) -> [f64; 4]) -> (f64, Ledger) {
         let [before, seen, ear, side] = draw(0);
         let law = p.litter();
-        let (air_c, flies) = MONTHS[usize::from((self.month - 1).rem_euclid(12).unsigned_abs())];
+        let month = usize::from((self.month - 1).rem_euclid(12).unsigned_abs());
+        let (air_c, flies) = (MONTH_AIR[month], MONTH_FLIGHT[month]);
         let floor = self.deaths_a_day * before * LAIN_BEFORE;
         let mut litter = Litter { floor, since: Since { had: floor, ..Since::default() }, ..Litter::default() };
         let snow_m = if self.place == DeadPlace::Snow { 0.2 } else { 0.0 };

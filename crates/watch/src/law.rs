@@ -1,6 +1,7 @@
 //! The chance of what is seen: one type for judging a sign and for making one up.
 
 use snowhum_draws::normal_quantile;
+use snowhum_figures::watch_looks::{STRAY_MEAN, STRAY_SIZE};
 use snowhum_units::Same;
 
 /// The law of one sign, given the hive it comes from.
@@ -46,9 +47,6 @@ pub enum Answer {
     Reading(f64),
 }
 
-/// Mean and size of a stray count: anything from none to some hundreds (judgement).
-const STRAY_MEAN: f64 = 60.0;
-const STRAY_SIZE: f64 = 0.5;
 /// No chance is taken for less, so that nothing seen is ever impossible.
 const LEAST: f64 = 1e-9;
 

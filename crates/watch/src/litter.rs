@@ -48,7 +48,7 @@ pub(crate) struct LitterDay {
     pub air_c: f64,
 }
 
-/// How litter moves (no published share of outside to floor was found: judgement, all of it).
+/// How litter moves.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct LitterLaw {
     /// Share of the day's dead that leave the hive by themselves on a day at 0 °C without flight and lie before it.

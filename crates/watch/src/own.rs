@@ -1,6 +1,7 @@
 //! What belongs to a keeper and a hive, before anything was noted.
 
 use snowhum_apiary::{EmptyHive, Hive};
+use snowhum_figures::watch_looks::TARE_SPREAD;
 use snowhum_units::Range;
 use snowhum_units::Same;
 use snowhum_winter::Parameter;
@@ -8,9 +9,6 @@ use snowhum_winter::Parameter;
 use crate::flock::{logistic, logit};
 use crate::parameters::Parameters;
 use crate::view::Own;
-
-/// How far the weight of parts reckoned so lies off, one standard deviation as a share (judgement).
-const TARE_SPREAD: f64 = 0.12;
 
 /// Ranges to draw [`Own`] from.
 #[derive(Debug, Clone, Copy, PartialEq)]

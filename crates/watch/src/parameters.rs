@@ -2,11 +2,10 @@
 
 use crate::litter::LitterLaw;
 use crate::remains::DeadLaw;
-use snowhum_winter::{ParameterError, parameters};
+use snowhum_figures::{FigureFault, figures, files, once};
+use std::sync::OnceLock;
 
-const SHIPPED: &str = include_str!("../../../data/watch_parameters.toml");
-
-parameters! {
+figures! {
     /// All parameters of the watch, by name.
     Parameters:
     quiet quiet_cold quiet_wind quiet_most quiet_showing dead_size dead_size_raked dead_stray dead_stray_mean found_on_ground
@@ -33,8 +32,9 @@ impl Parameters {
     ///
     /// # Errors
     /// Never with the shipped file, which a test reads; the signature keeps a panic out of reach.
-    pub fn shipped() -> Result<Self, ParameterError> {
-        Self::read(SHIPPED)
+    pub fn shipped() -> Result<Self, FigureFault> {
+        static READ: OnceLock<Parameters> = OnceLock::new();
+        once(&READ, || Self::read(files::WATCH_PARAMETERS))
     }
 
     /// How dead bees move.

@@ -31,9 +31,9 @@ pub(crate) struct Remains {
 /// How a dead hive fares.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct DeadLaw {
-    /// Share of the food that robbers carry off in an hour fit for flight (judgement).
+    /// Share of the food that robbers carry off in an hour fit for flight.
     pub robbed_an_hour: f64,
-    /// Days before they find it (judgement).
+    /// Days before they find it.
     pub found_after_days: f64,
 }
 

@@ -2,6 +2,7 @@
 
 use jiff::{Timestamp, ToSpan};
 use snowhum_apiary::{DeadPlace, Mites, SnowCover};
+use snowhum_figures::watch_looks::SNOWED;
 use snowhum_winter::{Outside, Yard};
 
 use crate::parameters::Parameters;
@@ -46,8 +47,6 @@ impl Scene<'_> {
         const WEEK: usize = 168;
         /// Depth that fresh snow is taken for where only "new" was noted, m.
         const FRESH_M: f64 = 0.05;
-        /// Depth gained in a day, m, from which it snowed (judgement).
-        const SNOWED_M: f64 = 0.02;
         let now = hour.saturating_sub(1);
         let indoors = snowhum_apiary::Conditions::default();
         let noted = if self.is_indoors(place, hour) { &indoors } else { noted };
@@ -66,7 +65,7 @@ impl Scene<'_> {
                 Some(_) => lying.max(FRESH_M),
                 None => lying,
             },
-            fresh_snow: match (noted.snow, lying - yesterday > SNOWED_M) {
+            fresh_snow: match (noted.snow, lying - yesterday > SNOWED) {
                 (None | Some(SnowCover::New), true) => FreshSnow::Walked,
                 (Some(SnowCover::New), false) => FreshSnow::Noted,
                 _ => FreshSnow::None,

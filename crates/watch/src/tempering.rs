@@ -8,6 +8,7 @@
 
 use crate::strata::{Evidence, Population, Strata};
 use crate::weights::effective;
+use snowhum_figures::watch_looks::WIDENED;
 use snowhum_units::Same;
 
 /// How a reading was taken in.
@@ -50,8 +51,6 @@ const TOO_FEW: f64 = 0.1;
 const KEPT: f64 = 0.5;
 /// Most steps.
 const MOST_STEPS: usize = 6;
-/// Power of the likelihood of a reading that nothing explains (judgement).
-const WIDENED: f64 = 0.1;
 /// Halvings in the search for a power.
 const HALVINGS: usize = 50;
 

@@ -2,28 +2,15 @@
 
 use crate::Place;
 use serde::{Deserialize, Serialize};
+use snowhum_figures::weather_files as figures;
 use snowhum_units::Same;
 use snowhum_units::{KelvinDifference, Metre, System};
 
-const SHIPPED: &str = include_str!("../../../data/weather_files.toml");
 /// Mean radius of the earth.
 const EARTH: Metre = Metre::new(6_371_000.0);
-
-/// What is near enough, and what height is worth.
-#[derive(Debug, Clone, Copy, PartialEq, Deserialize, Serialize)]
-#[serde(deny_unknown_fields)]
-pub struct Nearness {
-    distance: Figure,
-    height: Figure,
-    elsewhere: Figure,
-    lapse: Figure,
-}
-
-/// One figure; unit, source and status stand in the file.
-#[derive(Debug, Clone, Copy, PartialEq, Deserialize, Serialize)]
-struct Figure {
-    value: f64,
-}
+const NEAR: Metre = Metre::new(1e3 * figures::DISTANCE);
+const AS_HIGH: Metre = Metre::new(figures::HEIGHT);
+const ELSEWHERE: Metre = Metre::new(1e3 * figures::ELSEWHERE);
 
 /// Weather files of one place that lies far from the yard.
 #[derive(Debug, Clone, PartialEq, Deserialize, Serialize)]
@@ -38,39 +25,12 @@ pub struct Far {
     pub higher: Metre,
     /// Whether the answers are reckoned for this place in place of the yard's.
     pub is_reckoned_for: bool,
-    nearness: Nearness,
 }
 
-impl Nearness {
-    /// The figures this version ships with.
-    ///
-    /// # Errors
-    /// Never with the shipped file, which a test reads; the signature keeps a panic out of reach.
-    pub fn shipped() -> Result<Self, toml::de::Error> {
-        toml::from_str(SHIPPED)
-    }
-
-    /// What is to be said of files of `place`; `None` if it is near enough.
-    #[must_use]
-    pub fn far(self, files: &str, place: Place, yard: Place) -> Option<Far> {
-        let (distance, higher) = (distance(place, yard), place.elevation - yard.elevation);
-        let far = Far { files: files.to_owned(), place, distance, higher, is_reckoned_for: false, nearness: self };
-        (distance > self.distance() || far.is_off_in_height()).then_some(far)
-    }
-
-    /// Whether answers are reckoned for the file's place in place of the yard's.
-    #[must_use]
-    pub fn is_elsewhere(self, place: Place, yard: Place) -> bool {
-        distance(place, yard) > Metre::new(1e3 * self.elsewhere.value)
-    }
-
-    fn distance(self) -> Metre {
-        Metre::new(1e3 * self.distance.value)
-    }
-
-    fn height(self) -> Metre {
-        Metre::new(self.height.value)
-    }
+/// Whether answers are reckoned for a file's place in place of the yard's.
+#[must_use]
+pub fn is_elsewhere(place: Place, yard: Place) -> bool {
+    distance(place, yard) > ELSEWHERE
 }
 
 /// Along a great circle.
@@ -82,10 +42,17 @@ fn distance(a: Place, b: Place) -> Metre {
 }
 
 impl Far {
+    /// What is to be said of files of `place`; `None` if it is near enough.
+    #[must_use]
+    pub fn from_yard(files: &str, place: Place, yard: Place) -> Option<Self> {
+        let (distance, higher) = (distance(place, yard), place.elevation - yard.elevation);
+        let far = Self { files: files.to_owned(), place, distance, higher, is_reckoned_for: false };
+        (distance > NEAR || far.is_off_in_height()).then_some(far)
+    }
+
     /// It in words and in the keeper's units, with what would be right.
     #[must_use]
     pub fn says(&self, system: System) -> String {
-        let (near, high) = (self.nearness.distance(), self.nearness.height());
         format!(
             "The place of {} lies {} from the yard{}: {}. Give a file of a place within {} of the yard and {} of its \
              height, or none, for the built-in climate of the yard; if the yard does stand there, put [site] right.",
@@ -93,13 +60,13 @@ impl Far {
             self.distance.show_distance(system),
             self.in_height(system),
             self.taken(system),
-            near.show_distance(system),
-            high.show_height(system)
+            NEAR.show_distance(system),
+            AS_HIGH.show_height(system)
         )
     }
 
     fn is_off_in_height(&self) -> bool {
-        self.higher.get().abs() > self.nearness.height.value
+        self.higher.get().abs() > AS_HIGH.get()
     }
 
     fn in_height(&self, system: System) -> String {
@@ -115,7 +82,7 @@ impl Far {
         if self.is_reckoned_for {
             return "all is reckoned for that place, its height, clock and sun, not for the yard".to_owned();
         }
-        let warmer = KelvinDifference::new(self.nearness.lapse.value * -self.higher.get() / 1e3);
+        let warmer = KelvinDifference::new(figures::LAPSE * -self.higher.get() / 1e3);
         let way = if warmer > KelvinDifference::ZERO { "warmer" } else { "colder" };
         let warmer = KelvinDifference::new(warmer.get().abs()).show(system, 1);
         let height = format!(", by height alone about {warmer} {way} than the yard (standard atmosphere)");
@@ -134,7 +101,7 @@ mod tests {
     }
 
     fn far(place: Place) -> Option<Far> {
-        Nearness::shipped().unwrap().far("a.epw", place, self::place(61.7, 27.3, 105.0))
+        Far::from_yard("a.epw", place, self::place(61.7, 27.3, 105.0))
     }
 
     #[test]
@@ -163,8 +130,7 @@ mod tests {
 
     #[test]
     fn a_place_the_answers_are_reckoned_for_is_always_said_to_be_far() {
-        let shipped = Nearness::shipped().unwrap();
-        assert!(shipped.distance.value < shipped.elsewhere.value);
-        assert!((shipped.height.value * shipped.lapse.value / 1e3 - 1.0).abs() < 0.05, "150 m make about 1 K");
+        assert!(NEAR < ELSEWHERE);
+        assert!((AS_HIGH.get() * figures::LAPSE / 1e3 - 1.0).abs() < 0.05, "150 m make about 1 K");
     }
 }

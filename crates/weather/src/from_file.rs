@@ -7,13 +7,11 @@ use crate::{Climate, Ensemble, Hourly, Place, Provenance};
 use jiff::Timestamp;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
+use snowhum_figures::weather_limits::RESIDUAL_SHARE;
 use snowhum_units::{Kelvin, Metre};
 
 /// Years of a file from which on its own winters suffice.
 const MANY_YEARS: usize = 10;
-/// Share of the generator's daily residual that is laid on top of a file with few years: half of it makes the daily
-/// spread a ninth wider and gives the cold tail that a typical year lacks (judgement).
-const RESIDUAL_SHARE: f64 = 0.5;
 const YEAR_H: usize = 8_760;
 
 /// Why a file makes no winter for these dates.

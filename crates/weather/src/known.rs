@@ -7,6 +7,7 @@ use crate::{Climate, Ensemble, Hourly, Place};
 use jiff::Timestamp;
 use jiff::civil::Date;
 use rayon::prelude::*;
+use snowhum_figures::weather_limits::THERMOMETER_NUGGET;
 use snowhum_physics::dense::Factors;
 use snowhum_units::Kelvin;
 use snowhum_units::Same;
@@ -14,8 +15,6 @@ use snowhum_units::Same;
 /// Hours in which a departure from the usual loses all but one in e: a daily lag-1 correlation of 0.75, the middle of
 /// the generator's own.
 const MEMORY_H: f64 = 83.0;
-/// Error of a keeper's thermometer over the spread of the weather, squared (judgement: 1 K on 6 K).
-const NUGGET: f64 = 0.03;
 /// Most readings that bend paths; of more, evenly spread ones are taken.
 const MOST_READINGS: usize = 400;
 
@@ -127,7 +126,9 @@ fn correlation(a: usize, b: usize) -> f64 {
 
 fn correlations(at: &[(usize, f64)]) -> Option<Factors> {
     let cells = at.iter().enumerate().flat_map(|(i, (a, _))| {
-        at.iter().enumerate().map(move |(j, (b, _))| correlation(*a, *b) + if i == j { NUGGET } else { 0.0 })
+        at.iter()
+            .enumerate()
+            .map(move |(j, (b, _))| correlation(*a, *b) + if i == j { THERMOMETER_NUGGET } else { 0.0 })
     });
     Factors::new(at.len(), cells.collect()).ok()
 }

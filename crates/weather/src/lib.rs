@@ -5,7 +5,7 @@
 //! | what is the climate here? | [`Climate::at`] |
 //! | what winters are possible? | [`generate`] |
 //! | what does this file say? | [`readers`], then [`complete`] |
-//! | does its place lie far from the yard? | [`Nearness::far`] |
+//! | does its place lie far from the yard? | [`Far::from_yard`] |
 //! | what winters does this file make possible? | [`ensemble_from_file`] |
 //! | what of it is known already? | [`bent_through`], [`following`], [`overlaid`] |
 //! | when does spring come, how cold does it get? | [`season`], [`statistics`], [`return_period`] |
@@ -31,10 +31,10 @@ mod sun_day;
 
 pub use climatology::{Climate, OutsideGrid, YearCurve};
 pub use complete::complete;
-pub use far::{Far, Nearness};
+pub use far::{Far, is_elsewhere};
 pub use fault::{WeatherFault, WeatherFaults};
 pub use from_file::{FileTooShort, ensemble_from_file};
-pub use generator::{GeneratorFault, GeneratorParameterError, generate, generate_air};
+pub use generator::{GeneratorFault, generate, generate_air};
 pub use known::{bend_through, follow, lay_over};
 pub use raw::{Raw, RawHour, Reading};
 pub use series::*;

@@ -5,12 +5,9 @@ use crate::statistics::whole_days;
 use crate::{Climate, Ensemble, GeneratorFault, Hourly, Place};
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
+use snowhum_figures::weather_limits as limits;
 use snowhum_units::{Degree, Kelvin, Range};
 
-/// Warmth above this counts, °C.
-const BASE_C: f64 = 5.0;
-/// Warmth at which the first flow begins, K d.
-const FLOW_AT: f64 = 50.0;
 /// Days from the first flow to a spring a colony can live on.
 const SPRING_AFTER_DAYS: i64 = 14;
 /// Paths behind the spring of a climate.
@@ -27,8 +24,6 @@ fn midwinter(year: i16, latitude: Degree) -> Option<Date> {
 ///
 /// Midwinter is 1 January, in the south 1 July; the path must hold it or begin within a month of it, else `None`, as
 /// when the warmth is not reached by its end.
-///
-/// Source: willow and alder flower at about 50 degree-days above 5 °C (judgement).
 #[must_use]
 pub fn first_flow_day(path: &Hourly, latitude: Degree, zone: &TimeZone) -> Option<Date> {
     let days = whole_days(path, zone);
@@ -46,8 +41,8 @@ pub fn first_flow_day(path: &Hourly, latitude: Degree, zone: &TimeZone) -> Optio
 fn reached(days: impl Iterator<Item = (Date, f64)>) -> Option<Date> {
     let mut warmth = 0.0;
     for (date, mean_c) in days {
-        warmth += (mean_c - BASE_C).max(0.0);
-        if warmth >= FLOW_AT {
+        warmth += (mean_c - limits::FIRST_FLOW_BASE).max(0.0);
+        if warmth >= limits::FIRST_FLOW_AT {
             return Some(date);
         }
     }

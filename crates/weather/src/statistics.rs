@@ -11,8 +11,7 @@ use snowhum_units::{Kelvin, KelvinDifference, Metre, MetrePerSecond, WattPerSqua
 const FLYING_FROM_C: f64 = 10.0;
 const FLYING_WIND: MetrePerSecond = MetrePerSecond::new(4.0);
 const FLYING_SUN: WattPerSquareMetre = WattPerSquareMetre::new(100.0);
-/// Rain in an hour that keeps bees at home, m (judgement; a month's rain spread over its hours stays below).
-const FLYING_RAIN_M: f64 = 5e-4;
+const FLYING_RAIN: Metre = Metre::new(snowhum_figures::winter_hour::FLIGHT_RAIN);
 
 /// Dates of the days of a series on a clock, each with its range of hours; days cut off at an end are left out.
 pub(crate) fn whole_days(series: &Hourly, zone: &TimeZone) -> Vec<(Date, std::ops::Range<usize>)> {
@@ -88,7 +87,7 @@ pub fn flying_days(series: &Hourly, zone: &TimeZone) -> Vec<Date> {
         series.temperature[hour].celsius() > FLYING_FROM_C
             && series.wind[hour] < FLYING_WIND
             && series.global[hour] > FLYING_SUN
-            && series.precipitation[hour] < Metre::new(FLYING_RAIN_M)
+            && series.precipitation[hour] < FLYING_RAIN
     };
     let days = whole_days(series, zone).into_iter();
     days.filter(|(_, hours)| hours.clone().any(flies)).map(|(date, _)| date).collect()

@@ -90,7 +90,7 @@ pub(crate) struct Setting {
     pub(crate) tries: Vec<Try>,
 }
 
-/// How long a page waits for an answer of which there is none yet: most are there by then (judgement).
+/// How long a page waits for an answer of which there is none yet: most are there by then.
 const GRACE: Duration = Duration::from_millis(200);
 
 /// The yard being served and the records it is in. A keeper may begin a yard of their own in place of an invented one.

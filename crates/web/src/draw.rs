@@ -5,6 +5,7 @@ use maud::{Markup, PreEscaped, html};
 use snowhum_advice::now::{ColonyNow, DeadBeesCounted, Fates, NowAnswer};
 use snowhum_advice::verdict::Task;
 use snowhum_advice::words::day;
+use snowhum_figures::drawing::{BREEZY_FROM, HARD_COLD_BELOW, STRONG_FROM};
 use snowhum_picture::{
     Cold, DayOutlook, DayStrip, DeadBeesCount, DeadBeesFound, Fate, Flying, FoodDay, FoodFan, Hundred, HundredPart,
     IdPrefix, Plate, PlateWidth, Tick, Windy,
@@ -121,11 +122,6 @@ pub(crate) fn fates(fates: &Fates, goal: &str) -> Plate {
     Hundred { title: format!("Of 100 hives like this, by {goal}"), parts }.plate()
 }
 
-/// Wind from which a day is no longer called calm, and from which strong, m/s at 10 m; hard cold, °C (judgement).
-const BREEZY: f64 = 3.0;
-const STRONG: f64 = 14.0;
-const HARD_COLD_C: f64 = -20.0;
-
 /// The strip of coming days.
 pub(crate) fn days(days: &[Day], system: System) -> Plate {
     let outlook = |one: &Day| DayOutlook {
@@ -141,7 +137,7 @@ pub(crate) fn days(days: &[Day], system: System) -> Plate {
             _ => Flying::No,
         },
         cold: match one.low.celsius() {
-            low if low < HARD_COLD_C => Cold::Hard,
+            low if low < HARD_COLD_BELOW => Cold::Hard,
             low if low < 0.0 => Cold::Frost,
             _ => Cold::Mild,
         },
@@ -152,8 +148,8 @@ pub(crate) fn days(days: &[Day], system: System) -> Plate {
 
 fn windy(metres_per_second: f64) -> Windy {
     match metres_per_second {
-        wind if wind >= STRONG => Windy::Strong,
-        wind if wind >= BREEZY => Windy::Breezy,
+        wind if wind >= STRONG_FROM => Windy::Strong,
+        wind if wind >= BREEZY_FROM => Windy::Breezy,
         _ => Windy::Calm,
     }
 }

@@ -23,12 +23,13 @@ use tower::ServiceExt;
 use crate::gate::Peer;
 use crate::network::is_served;
 
-/// Most connections at once, and of one address (judgement: a yard has a few readers, a browser opens six each).
+/// Most connections at once, and of one address: a yard has a few readers, a browser opens six each.
 const MOST: usize = 512;
 const MOST_OF_ONE: usize = 128;
-/// How long the handshake and the head of each request may take, and a connection without one (judgement).
+/// How long the handshake and the head of each request may take, and a connection without one: a phone at the
+/// edge of its network needs seconds.
 const HEAD_PATIENCE: Duration = Duration::from_secs(10);
-/// After so long a connection is asked to end, and after so long more it is ended (judgement).
+/// After so long a connection is asked to end, and after so long more, longer than the longest body takes, it is ended.
 const LONGEST: Duration = Duration::from_secs(300);
 const LAST_ANSWER: Duration = Duration::from_secs(120);
 /// Before trying again when the system gives no connection, as when there are no more file handles.

@@ -19,11 +19,11 @@ use crate::{api, assets, guard, said};
 
 /// Largest body that is read.
 const LARGEST_BODY: usize = 128 * 1024;
-/// Largest sheet of notes, with all of its form (judgement: some ten years of a keeper's diary).
+/// Largest sheet of notes, with all of its form: some ten years of a keeper's diary.
 pub(crate) const LARGEST_SHEET: usize = 4 << 20;
 /// Where sheets are sent to.
 const SHEETS: [&str; 2] = ["/import", "/api/notes/sheet"];
-/// How long a body may take to come, all of it (judgement: the largest at 50 kbit/s, a sheet at 500).
+/// How long a body may take to come, all of it: the largest at 50 kbit/s, a sheet at 500.
 const BODY_PATIENCE: Duration = Duration::from_secs(20);
 const SHEET_PATIENCE: Duration = Duration::from_secs(70);
 

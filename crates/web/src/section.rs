@@ -8,6 +8,7 @@ use jiff::tz::TimeZone;
 use snowhum_advice::HiveAnswer;
 use snowhum_advice::now::ColonyNow;
 use snowhum_apiary::{Act, Apiary, Floor, FrameWay, Hive, HiveBox, Layer, NotedOpenings, Opening, OpeningKind, Side};
+use snowhum_figures::drawing::{CORE_RADIUS, SNOW_ON_ROOF};
 use snowhum_picture::{
     Cluster, CombWay, DeadColony, Face, FloorLook, HiveSection, InnerFace, Look, Reading, SectionBox, SectionColony,
     SectionFloor, SectionOpening, Sheet, Snow, Spot, WaterForm, WetFace,
@@ -16,11 +17,6 @@ use snowhum_units::{CubicMetrePerSecond, Fraction, Kelvin, KilogramPerSecond, Me
 use snowhum_winter::{Housed, SteadyQuestion};
 
 use crate::weather_ahead::Today;
-
-/// Share of the snow in the open that stays on a roof in the wind (judgement; drawing only).
-const ON_ROOF: f64 = 0.5;
-/// Share of a cluster's radius that is core (judgement; drawing only).
-const CORE: f64 = 0.55;
 
 /// The colonies with their hives as notes up to the day have changed them.
 pub(crate) fn as_dressed(apiary: &Apiary, housed: Vec<Housed>, until: Date) -> Vec<Housed> {
@@ -136,7 +132,7 @@ pub(crate) fn of(
     section.wrap = hive.wrap.iter().map(sheet).collect();
     section.floor = floor(&hive.floor);
     section.stand = hive.stand;
-    section.snow = Snow { roof: Metre::new(today.snow.get() * ON_ROOF), bank: today.snow };
+    section.snow = Snow { roof: Metre::new(today.snow.get() * SNOW_ON_ROOF), bank: today.snow };
     section.openings = openings(hive, within, settled);
     section.outside = Some(today.air);
     section.wind = Some(today.wind);
@@ -272,7 +268,7 @@ fn bees(within: &Within, settled: Option<&HiveAnswer>, height: Metre) -> Section
         across,
         height,
         radius: Metre::new(settled.radius_cm / 100.0),
-        core_radius: Metre::new(CORE * settled.radius_cm / 100.0),
+        core_radius: Metre::new(CORE_RADIUS * settled.radius_cm / 100.0),
         core: Kelvin::from_celsius(settled.core_c),
         mantle: Kelvin::from_celsius(settled.mantle_c),
         bees: bees.clamp(0.0, 1e6) as u32,

@@ -1,9 +1,9 @@
 //! A note as it is sent: from a form, from a phone's round, from a program.
 
+use jiff::Timestamp;
 use jiff::civil::Date;
-use jiff::{SignedDuration, Timestamp};
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId};
+use snowhum_apiary::{Colony, ColonyId, Conditions, Entry, FAST_CLOCK, Note, NoteId, SnowCover, VisitId};
 use snowhum_units::{Bare, Kelvin, Measured, MetrePerSecond};
 use uuid::Uuid;
 
@@ -13,9 +13,6 @@ use crate::view::View;
 /// Most entries of one note, and most letters of its free words.
 const MOST_ENTRIES: usize = 40;
 const MOST_LETTERS: usize = 500;
-
-/// What a phone's clock may be fast (judgement).
-const FAST: SignedDuration = SignedDuration::from_mins(15);
 
 /// A note about one colony at one visit.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -120,7 +117,7 @@ pub(crate) fn timely(at: Timestamp, view: &View) -> Result<(), String> {
     let last = latest(view);
     let day = |time: Timestamp| time.to_zoned_datetime(view.now.time_zone().clone()).date();
     let (on, until) = (day(at), day(last));
-    if on <= until || at.duration_since(last) <= FAST {
+    if on <= until || at.duration_since(last) <= FAST_CLOCK {
         return Ok(());
     }
     let words = |day: Date| day.strftime("%-d %B %Y");

@@ -1,12 +1,12 @@
 //! Heat lost at edges and corners beyond what the faces lose, from the table of a two-dimensional solver.
 
 use serde::Deserialize;
+use snowhum_figures::files::EDGE_LOSSES;
 use snowhum_units::Same;
 
 use crate::block::{FLOOR, LID, LOW_WALL, SURFACES, WALL};
 use crate::shell::Plan;
 
-const SHIPPED: &str = include_str!("../../../data/edge_losses.toml");
 /// Outside film of the nominal conductance that edges are booked against, m² K/W: ISO 6946.
 const OUTER_FILM: f64 = 0.04;
 
@@ -42,7 +42,7 @@ pub(crate) fn losses(
     inner: [f64; SURFACES],
     plan: &Plan,
 ) -> [f64; SURFACES] {
-    let Ok(File { edge: table }) = toml::from_str::<File>(SHIPPED) else { return [0.0; SURFACES] };
+    let Ok(File { edge: table }) = toml::from_str::<File>(EDGE_LOSSES) else { return [0.0; SURFACES] };
     let wall_r = resistance[WALL];
     let psi = |kind, other_r| linear_loss(&table, Meeting { kind, wall_r, other_r });
     let corner = 4.0 * psi("wall to wall", wall_r);
@@ -81,7 +81,7 @@ mod tests {
 
     #[test]
     fn a_build_up_of_the_table_gets_its_own_figure() {
-        let table = toml::from_str::<File>(SHIPPED).unwrap().edge;
+        let table = toml::from_str::<File>(EDGE_LOSSES).unwrap().edge;
         assert!(table.iter().any(|e| e.edge == "wall to lid") && table.iter().any(|e| e.edge == "wall to floor"));
         let wall = &table[0];
         let psi = linear_loss(&table, Meeting { kind: "wall to wall", wall_r: wall.wall_r, other_r: wall.other_r });

@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use rayon::prelude::*;
+use snowhum_figures::winter_hour::{FLIGHT_RAIN, FLIGHT_SUN, FLIGHT_WIND};
 use snowhum_physics::snow::snow_share;
 use snowhum_physics::sun;
 use snowhum_units::Same;
@@ -146,11 +147,6 @@ const ALBEDO_GROUND: f64 = 0.2;
 /// Bees fly above this, °C; in full sun from the second on (8-12 °C with sun: practice, mixed sources).
 const FLIGHT_FROM: f64 = 11.0;
 const FLIGHT_IN_SUN_FROM: f64 = 8.0;
-/// Sun that counts as full for flying, W/m² on the level, and wind that keeps bees at home, m/s (judgement).
-const FLIGHT_SUN: f64 = 150.0;
-const FLIGHT_WIND: f64 = 5.5;
-/// Rain in an hour that keeps bees at home, m (judgement; a month's rain spread over its hours stays below).
-const FLIGHT_RAIN_M: f64 = 5e-4;
 
 impl Environment {
     /// A yard outdoors under an ensemble of weather that begins at the start of `first_day`.
@@ -312,7 +308,7 @@ impl Beam {
         let flies = (t > FLIGHT_FROM || (t > FLIGHT_IN_SUN_FROM && level > FLIGHT_SUN))
             && wind < FLIGHT_WIND
             && level > 20.0
-            && path.precipitation[hour].get() < FLIGHT_RAIN_M;
+            && path.precipitation[hour].get() < FLIGHT_RAIN;
         let ratio = humidity_ratio(t, path.humidity[hour].get(), pressure.get());
         let snowfall = 1_000.0 * path.precipitation[hour].get() * snow_share(path.temperature[hour]).get();
         let flight = if flies { 1.0 } else { 0.0 };

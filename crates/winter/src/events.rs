@@ -1,6 +1,7 @@
 //! What an action does to the colonies of a running yard.
 
 use snowhum_apiary::{FoodBody, FoodPlace};
+use snowhum_figures::winter_start::{EMERGENCE_SPREAD, TAKEN_NEAR};
 
 use crate::block::{Block, Stores};
 use crate::engine::{Running, Yard};
@@ -11,12 +12,8 @@ use crate::shell::Shell;
 use crate::start;
 use crate::step::colony;
 
-/// Days about their middle day over which winter bees emerge (judgement).
-pub const EMERGENCE_SPREAD: f64 = 25.0;
 /// Days from a treatment to the first bees reared free of mites.
 pub const FREE_AFTER: f64 = 12.0;
-/// Share of syrup that bees store where the cluster touches it (judgement).
-const TAKEN_NEAR: f64 = 0.3;
 
 /// Does what `event` says, at the end of day `day - 1`.
 pub(crate) fn apply(yard: &Yard<'_>, laws: &Laws, running: &mut [Running], event: &Event, day: usize) {

@@ -109,8 +109,8 @@ impl Members {
         (block.fate.queenright[i], block.fate.queenless[i])
     }
 
-    /// Frames that a cluster of `count` bees fills as tight as it is now. Its width goes with the cube root of its volume
-    /// (judgement: a ball); when the keeper counted frames it was loose.
+    /// Frames that a cluster of `count` bees fills as tight as it is now. Its width goes with the cube root of its volume,
+    /// as a ball's does; when the keeper counted frames it was loose.
     fn frames(&self, m: usize, count: f64) -> f64 {
         let (block, i) = self.parts(m);
         let (frames, bees) = self.counted();

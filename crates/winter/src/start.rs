@@ -4,6 +4,7 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_apiary::{Colony, Mites, QueenState, Stores as KeptStores, StoresKind, winter_year};
 use snowhum_draws::Key;
+use snowhum_figures::winter_start as figures;
 use snowhum_units::Kilogram;
 use snowhum_units::Same;
 
@@ -33,17 +34,8 @@ const START: u32 = u32::MAX;
 
 /// Days since sealed brood was laid, in the middle.
 const SEALED_SINCE: i64 = 15;
-/// Days before winter bees emerge at which mites do most harm to them as brood (judgement).
-pub const HARM_BEFORE_EMERGENCE: f64 = 5.0;
-
-/// Spread between colonies of one stock, as a standard deviation of the logarithm (judgement): of their bees' hazard, and
-/// of the mites that spoil half of them, since viruses differ.
-const COLONIES_LIVES: f64 = 0.12;
-const COLONIES_HARM: f64 = 0.25;
 /// Days from the emergence of winter bees to early October.
 const OCTOBER: f64 = 15.0;
-/// The smallest colony's background over the reference's, at most (judgement).
-const MOST_BY_SIZE: f64 = 8.0;
 
 /// Sets up block `index` of a colony.
 pub(crate) fn block(
@@ -140,7 +132,7 @@ fn traits(p: &Parameters, joint: &JointDraw, z: [[f64; 4]; 3], lane: usize, trai
     traits.climb_from[lane] = p.climb_from.at(reach[1]);
     traits.cross_from[lane] = p.cross_from.at(reach[2]);
     traits.winter_hazard[lane] =
-        p.winter_bee_hazard.at(joint.winter_bee_hazard) * (COLONIES_LIVES * kept[0]).same_exp();
+        p.winter_bee_hazard.at(joint.winter_bee_hazard) * (figures::COLONIES_LIVES * kept[0]).same_exp();
     traits.ageing[lane] = 1.0 / p.winter_bee_ageing.at(joint.winter_bee_ageing);
     traits.ageing_from[lane] = p.winter_bee_ageing_from.at(joint.winter_bee_ageing_from);
     traits.resting_pace[lane] = p.resting_pace.at(joint.resting_pace).min(1.0);
@@ -183,17 +175,15 @@ fn background(
 ) {
     /// Bees in early October of the colony for which the hazard stands: 18,000 of them winter bees.
     const REFERENCE: f64 = 21_000.0;
-    /// Sealed brood a bee that colonies of early October have besides: what is over it are bees to come (judgement).
-    const OCTOBERS_BROOD: f64 = 0.1;
     let spread = p.background_by_year.at(joint.background_by_year) * year
         + p.background_by_yard.at(joint.background_by_yard) * yard;
     let bees = &block.bees;
     let count = bees.unharmed[lane] + bees.summer[lane];
     let left = (-p.summer_bee_hazard.value * (OCTOBER - age).max(0.0)).same_exp();
-    let brood = (bees.sealed_brood[lane] - OCTOBERS_BROOD * count).max(0.0);
+    let brood = (bees.sealed_brood[lane] - figures::OCTOBERS_BROOD * count).max(0.0);
     let to_come = (brood + by_october) * block.traits.workers[lane];
     let smaller = REFERENCE / (bees.unharmed[lane] + left * bees.summer[lane] + to_come).max(1.0);
-    let by_size = smaller.same_powf(p.background_by_size.at(joint.background_by_size)).min(MOST_BY_SIZE);
+    let by_size = smaller.same_powf(p.background_by_size.at(joint.background_by_size)).min(figures::MOST_BY_SIZE);
     let traits = &mut block.traits;
     traits.background[lane] = daily(p.background_loss.at(joint.background_loss).min(0.9)) * spread.same_exp() * by_size;
     traits.viruses[lane] = p.virus_loss.at(joint.virus_loss) * traits.spoilt[lane];
@@ -258,7 +248,7 @@ fn harm_day(environment: &Environment, p: &Parameters) -> Date {
     let today = environment.first_day();
     let age = winter_bee_age(today, environment, p);
     let emergence = today.saturating_sub((age.round() as i64).days());
-    emergence.saturating_sub((HARM_BEFORE_EMERGENCE as i64).days())
+    emergence.saturating_sub((figures::HARM_BEFORE_EMERGENCE as i64).days())
 }
 
 /// Share of winter bees that mites spoil, from what was counted, grown to the time winter bees are brood and brought
@@ -270,28 +260,24 @@ fn spoilt_share(
     [z, z2]: [[f64; 4]; 2],
     environment: &Environment,
 ) -> f64 {
-    /// Colony-level spread beyond the count itself: mites are over-dispersed between frames (judgement).
-    const BETWEEN_FRAMES: f64 = 0.3;
-    /// Days a treatment needs before harm to have worked by then (judgement).
-    const WORKS_WITHIN: i64 = 15;
     let harm = harm_day(environment, p);
     let (per_hundred, counted) = match colony.mites {
         // What uncounted yards have in September is what their keepers' usual treatments left.
         Mites::NotCounted => (p.uncounted_mites.at(z[0]), harm),
         Mites::Counted { found, bees, on } => {
             let counted = gamma_quantile(f64::from(found) + 0.5, z[0]) * 100.0 / f64::from(bees.max(1));
-            (counted / p.wash_efficiency.at(z[1]) * (BETWEEN_FRAMES * z[2]).same_exp(), on)
+            (counted / p.wash_efficiency.at(z[1]) * (figures::BETWEEN_FRAMES * z[2]).same_exp(), on)
         }
     };
     let days_between = harm.duration_since(counted).as_hours() as f64 / 24.0;
-    let worked = |on: Date| on >= counted && on <= harm.saturating_sub(WORKS_WITHIN.days());
+    let worked = |on: Date| on >= counted && on <= harm.saturating_sub((figures::WORKS_WITHIN as i64).days());
     let left = if colony.treatments.iter().any(|t| worked(t.on)) { p.mites_treated.value } else { 1.0 };
     // A count after the harm looks back on fewer mites than did it, unless a treatment came between; then on more.
     let treated_since = colony.treatments.iter().any(|t| t.on > harm && t.on < counted);
     let looking_back = if treated_since { 1.0 / p.mites_treated.value } else { 1.0 };
     let at_harm =
         per_hundred * (p.mite_growth.value * days_between.clamp(-60.0, 150.0)).same_exp() * left * looking_back;
-    let half = p.mites_half_damage.at(joint.mites_half_damage) * (COLONIES_HARM * z2[0]).same_exp();
+    let half = p.mites_half_damage.at(joint.mites_half_damage) * (figures::COLONIES_HARM * z2[0]).same_exp();
     spoilt_by(at_harm, half, p.mites_steepness.at(joint.mites_steepness))
 }
 
@@ -329,12 +315,10 @@ fn bees(colony: &Colony, p: &Parameters, joint: &JointDraw, z: [f64; 4], age: f6
 
 /// Brood as it was seen, or where nobody looked as the season has a queen lay.
 fn brood(colony: &Colony, laws: &Laws, laid_in: Season, z: f64, lane: usize, block: &mut Block) {
-    /// Spread between colonies of what is reared at a season, as a standard deviation of the logarithm (judgement).
-    const COLONIES: f64 = 0.5;
     let laid = colony::laid_in_season(laws, laid_in, block, lane);
     let sealed = match colony.sealed_brood {
         Some(seen) => seen.at(z).max(0.0),
-        None => colony::SEALED_DAYS * laid * (COLONIES * z).same_exp(),
+        None => colony::SEALED_DAYS * laid * (figures::COLONIES_BROOD * z).same_exp(),
     };
     set_brood(&mut block.bees, sealed, lane);
 }
@@ -372,22 +356,22 @@ fn stores(kept: &KeptStores, p: &Parameters, z_left: f64, z: f64, lane: usize, s
     stores.first_hungry_day[lane] = f64::INFINITY;
 }
 
-/// Share of stores that sets too hard to be used in winter (granulating kinds: practice; shares a judgement).
+/// Share of stores that sets too hard to be used in winter.
 fn set_hard(kind: StoresKind) -> f64 {
     match kind {
-        StoresKind::Ivy | StoresKind::Rape => 0.15,
-        StoresKind::Honeydew | StoresKind::Heather => 0.05,
+        StoresKind::Ivy | StoresKind::Rape => figures::SETS_HARD_MOST,
+        StoresKind::Honeydew | StoresKind::Heather => figures::SETS_HARD_SOME,
         StoresKind::Sugar | StoresKind::Honey => 0.0,
     }
 }
 
-/// How much harder than sugar a kind of stores is on confined bees (dysentery on dark honeys: practice; judgement).
+/// How much harder than sugar a kind of stores is on confined bees.
 pub(crate) fn darkness(kind: StoresKind) -> f64 {
     match kind {
         StoresKind::Sugar => 1.0,
-        StoresKind::Honey | StoresKind::Ivy | StoresKind::Rape => 1.3,
-        StoresKind::Heather => 2.0,
-        StoresKind::Honeydew => 3.0,
+        StoresKind::Honey | StoresKind::Ivy | StoresKind::Rape => figures::DARK_HONEY,
+        StoresKind::Heather => figures::DARK_HEATHER,
+        StoresKind::Honeydew => figures::DARK_HONEYDEW,
     }
 }
 

@@ -14,7 +14,7 @@ use std::collections::BTreeMap;
 const MOST: usize = 5;
 /// Crates whose largest circle still ties more, and how many: mended one by one, and never larger until then. In `apiary` the
 /// parts of a hive, what is noted of it and the reader of its file name one another.
-const STILL: [(&str, usize); 1] = [("crates/apiary", 41)];
+const STILL: [(&str, usize); 1] = [("crates/apiary", 25)];
 
 /// Faults each circle of too many files within a crate.
 pub(crate) fn check(files: &[File]) -> Vec<Finding> {

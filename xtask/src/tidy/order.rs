@@ -4,8 +4,9 @@ use super::finding::Finding;
 use serde_json::Value;
 
 /// The product's crates, each standing only on those before it.
-const ORDER: [&str; 13] = [
+const ORDER: [&str; 14] = [
     "snowhum-units",
+    "snowhum-figures",
     "snowhum-draws",
     "snowhum-physics",
     "snowhum-apiary",

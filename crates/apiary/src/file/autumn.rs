@@ -1,8 +1,8 @@
 //! The rest of an autumn look: air at the count, how the queen stands, what ails the bees, what is left on the hive.
 
+use super::outdoors::air;
 use super::report::Report;
-use super::section::{Entry, Section};
-use super::visits::{air, shared};
+use super::section::{Entry, Section, shared};
 use crate::{Autumn, LeftOn, QueenState, Trouble};
 use toml::de::DeValue;
 

@@ -1,10 +1,12 @@
 //! `[[colony]]`: the bees as they were found.
 
-use super::hive::{self, Builder, NamedHive};
+use super::hive::{self, Builder};
+use super::ids::{id, id_of};
 use super::indoors::AT_A_HIVE;
-use super::report::{Report, Spot};
+use super::named_hive::{NamedHive, find};
+use super::report::Report;
 use super::section::{Entry, Section, shown};
-use super::{autumn, bees, record, stores, yard};
+use super::{autumn, bees, record, stores};
 use crate::nearest::nearest;
 use crate::{Colony, ColonyId, Hive};
 use jiff::civil::Date;
@@ -64,9 +66,9 @@ pub(crate) fn read(
     let autumn = autumn::read(section, report);
     let colony = || {
         let (found, food, name) = (found?, food?, name.as_deref()?);
-        let made = yard::id_of(builder.yard, "colony", name);
+        let made = id_of(builder.yard, "colony", name);
         Some(Colony {
-            id: ColonyId(yard::id(section, made, report)),
+            id: ColonyId(id(section, made, report)),
             name: name.to_owned(),
             hive: hive?.id,
             bees: found.bees,
@@ -123,7 +125,7 @@ fn named_hive(section: &Section<'_>, entry: &Entry<'_>, hives: &[NamedHive], rep
         }
     }
     let wanted = entry.text(report)?;
-    if let Some(found) = yard::find(hives, wanted) {
+    if let Some(found) = find(hives, wanted) {
         return found.hive.clone();
     }
     let names = hives.iter().filter_map(|hive| hive.name.as_deref());
@@ -144,7 +146,7 @@ fn hive_of_kind(
     hives: &mut Vec<NamedHive>,
     report: &mut Report,
 ) -> Option<Hive> {
-    if yard::find(hives, name).is_some() {
+    if find(hives, name).is_some() {
         let remedy = format!("write hive = \"{}\" in place of kind", shown(name));
         report.fault(&entry.spot, "a hive of the colony's name is described already", remedy);
         return None;
@@ -153,9 +155,4 @@ fn hive_of_kind(
     let hive = made.hive.clone();
     hives.push(made);
     hive
-}
-
-/// The place of a key that a section does not have.
-pub(crate) fn at(section: &Section<'_>, key: &str) -> Spot {
-    Spot { line: section.spot.line, field: format!("{}.{key}", section.spot.field) }
 }

@@ -1,14 +1,17 @@
 //! `[[hive]]`: how a hive is built for this winter.
 
 use super::boxes::{self, Kind};
+use super::ids::{id, id_of};
 use super::indoors::Rooms;
-use super::report::{Report, Spot};
+use super::layers;
+use super::named_hive::{NamedHive, Wanted, find};
+use super::report::Report;
 use super::scalar::Limits;
 use super::section::{Entry, Section, shown};
-use super::{layers, yard};
 use crate::change::{FloorKind, floor_of, hole};
+use crate::layer::{face, wall_absorptance};
 use crate::openings::{Aperture, guard, guards};
-use crate::{ApiaryId, FoodBody, FrameWay, Hive, HiveBox, HiveId, Layer, Material, Neighbour, Side};
+use crate::{ApiaryId, FoodBody, FrameWay, Hive, HiveId, Layer, Material, Neighbour, Side};
 use snowhum_units::{Bare, Degree, Fraction, Metre};
 use std::str::FromStr;
 
@@ -58,37 +61,20 @@ pub(crate) struct Builder<'a> {
     pub(crate) rooms: &'a Rooms,
 }
 
-/// A hive, or at least its name where it could not be built.
-pub(crate) struct NamedHive {
-    pub(crate) name: Option<String>,
-    pub(crate) hive: Option<Hive>,
-    pub(crate) spot: Spot,
-    /// The line that says so where bees cannot leave it.
-    pub(crate) shut_at: Option<usize>,
-    neighbour: Option<Wanted>,
-}
-
-/// A neighbour by name, until all hives are read.
-struct Wanted {
-    name: String,
-    side: Side,
-    spot: Spot,
-}
-
 pub(crate) fn read(section: &Section<'_>, builder: &Builder<'_>, report: &mut Report) -> NamedHive {
     section.only(&KEYS, report);
     let name = section.need("name", "give the hive a name or number, such as name = \"Alder\"", report);
     let name = name.and_then(|entry| entry.name(report));
     let neighbour = section.get("neighbour", report).and_then(|entry| neighbour(&entry, report));
-    let id = name.as_deref().map(|name| HiveId(yard::id(section, yard::id_of(builder.yard, "hive", name), report)));
-    let hive = placed(section, name.as_deref().zip(id), builder, report);
+    let hive_id = name.as_deref().map(|name| HiveId(id(section, id_of(builder.yard, "hive", name), report)));
+    let hive = placed(section, name.as_deref().zip(hive_id), builder, report);
     let shut_at = hive.as_ref().filter(|hive| hive.is_sealed()).map(|_| shut(section, report));
     NamedHive { name, hive, spot: section.spot.clone(), shut_at, neighbour }
 }
 
 /// The hive of a colony that only says its kind.
 pub(crate) fn implied(section: &Section<'_>, name: &str, builder: &Builder<'_>, report: &mut Report) -> NamedHive {
-    let id = HiveId(yard::id_of(builder.yard, "hive", name));
+    let id = HiveId(id_of(builder.yard, "hive", name));
     let hive = placed(section, Some((name, id)), builder, report);
     NamedHive { name: Some(name.to_owned()), hive, spot: section.spot.clone(), shut_at: None, neighbour: None }
 }
@@ -140,7 +126,7 @@ fn build(
             floor: floor_of(floor_kind?, &boxes).ok()?,
             frames: place.way,
             lid_breathes: dress.breathes,
-            wall_absorptance: dress.wall_colour.unwrap_or_else(|| face(outermost(&dress.wrap, &boxes))),
+            wall_absorptance: dress.wall_colour.unwrap_or_else(|| wall_absorptance(&dress.wrap, &boxes)),
             boxes,
             roof_absorptance: dress.roof_colour.unwrap_or_else(|| face(dress.lid.last())),
             lid: dress.lid,
@@ -174,21 +160,6 @@ fn cut(mut hive: Hive, ways: &Ways) -> Hive {
     hive.set_upper_hole(ways.upper_hole, ways.upper_hole_side);
     hive.fit_openings();
     hive
-}
-
-/// Absorptance of the outermost sheet of the walls, when no colour is written.
-pub(crate) fn wall_absorptance(hive: &Hive) -> Fraction {
-    face(outermost(&hive.wrap, &hive.boxes))
-}
-
-/// The sheet of the walls that the sun meets.
-fn outermost<'a>(wrap: &'a [Layer], boxes: &'a [HiveBox]) -> Option<&'a Layer> {
-    wrap.last().or(boxes.last().map(|top| &top.wall))
-}
-
-/// Absorptance of a sheet's bare face; that of weathered wood for an own material.
-fn face(sheet: Option<&Layer>) -> Fraction {
-    sheet.and_then(Layer::stock).map_or(Fraction::new(0.6), |stock| stock.absorptance)
 }
 
 fn kind_name(kind: &Kind) -> String {
@@ -369,7 +340,7 @@ fn neighbour(entry: &Entry<'_>, report: &mut Report) -> Option<Wanted> {
 pub(crate) fn join_neighbours(hives: &mut [NamedHive], report: &mut Report) {
     for at in 0..hives.len() {
         let Some(wanted) = hives[at].neighbour.take() else { continue };
-        let other = yard::find(hives, &wanted.name);
+        let other = find(hives, &wanted.name);
         let itself = other.is_some_and(|other| other.spot.line == hives[at].spot.line);
         let joined = match (other, &hives[at].hive) {
             (None, _) => {

@@ -1,10 +1,9 @@
 //! `[[indoors]]`: rooms that hives winter in; and which of them a hive, or the whole yard, goes into, from when to when.
 
-use super::hive::NamedHive;
+use super::named_hive::NamedHive;
 use super::report::{Report, Spot};
 use super::scalar::Limits;
-use super::section::{Entry, Section, shown};
-use super::visits::shared;
+use super::section::{Entry, Section, shared, shown};
 use crate::fault::Wrong;
 use crate::note::percent;
 use crate::shipped::same_name;

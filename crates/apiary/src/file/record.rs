@@ -1,6 +1,5 @@
 //! What the keeper's record says: mite counts, the queen, treatments.
 
-use super::colony::at;
 use super::report::Report;
 use super::scalar::Limits;
 use super::section::{Entry, Section, shown};
@@ -15,7 +14,7 @@ const EXAMPLE: &str = "{ found = 2, bees = 300, on = 2025-08-28 }, or \"not coun
 
 pub(crate) fn mites(section: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Option<Mites> {
     let Some(entry) = section.get("mites", report) else {
-        report.advise(&at(section, "mites"), "no mite count is given; taken as not counted");
+        report.advise(&section.at("mites"), "no mite count is given; taken as not counted");
         return Some(Mites::NotCounted);
     };
     if matches!(entry.value, DeValue::String(_)) {

@@ -102,8 +102,22 @@ impl<'a> Section<'a> {
         sections
     }
 
+    /// The place of a key that the section does not have.
+    pub(crate) fn at(&self, key: &str) -> Spot {
+        Spot { line: self.spot.line, field: self.field(key) }
+    }
+
     fn field(&self, key: &str) -> String {
         if self.spot.field.is_empty() { key.to_owned() } else { format!("{}.{key}", self.spot.field) }
+    }
+}
+
+/// What is not there is not known; what is there and wrong spoils the visit.
+pub(crate) fn shared<T>(value: Option<Option<T>>) -> Option<Option<T>> {
+    match value {
+        None => Some(None),
+        Some(None) => None,
+        Some(Some(value)) => Some(Some(value)),
     }
 }
 

@@ -1,7 +1,6 @@
 //! How much food, of what, and where it sits.
 
 use super::bees::sized_word;
-use super::colony::at;
 use super::report::Report;
 use super::scalar::Limits;
 use super::section::{Entry, Section};
@@ -110,13 +109,13 @@ fn kind(section: &Section<'_>, report: &mut Report) -> Option<StoresKind> {
     match section.get("stores_kind", report) {
         Some(entry) => entry.word(&KINDS, report),
         None => {
-            report.advise(&at(section, "stores_kind"), "what the stores are is not said; taken as sugar");
+            report.advise(&section.at("stores_kind"), "what the stores are is not said; taken as sugar");
             Some(StoresKind::Sugar)
         }
     }
 }
 
-/// Where food usually sits: above the cluster in two boxes, round it in one (judgement).
+/// Where food is taken to sit: above the cluster in two boxes, round it in one.
 fn usual_place(hive: &Hive) -> StoresPlace {
     let word = if hive.boxes.len() > 1 { "mostly above" } else { "round the bees" };
     let row = sitting_words().iter().find(|row| row.word == word);

@@ -1,9 +1,9 @@
 //! The winter's log in a yard file: visits, and at each of them what was noted at which colony.
 
+use super::ids::id_of;
+use super::outdoors::{air, wind};
 use super::report::{Report, Spot};
-use super::section::{Entry as Value, Section, shown};
-use super::yard::id_of;
-use crate::fault::Wrong;
+use super::section::{Entry as Value, Section, shared, shown};
 use crate::indoors::known_room;
 use crate::shipped::same_name;
 use crate::{
@@ -11,7 +11,6 @@ use crate::{
 };
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
-use snowhum_units::{Kelvin, MetrePerSecond};
 use toml::de::DeValue;
 
 /// Most visits a file may list.
@@ -80,15 +79,6 @@ fn visit(section: &Section<'_>, zone: &TimeZone, report: &mut Report) -> Option<
     Some(Visit { at, written: moment.to_string(), conditions })
 }
 
-/// What is not there is not known; what is there and wrong spoils the visit.
-pub(crate) fn shared<T>(value: Option<Option<T>>) -> Option<Option<T>> {
-    match value {
-        None => Some(None),
-        Some(None) => None,
-        Some(Some(value)) => Some(Some(value)),
-    }
-}
-
 fn moment(entry: &Value<'_>, remedy: &str, report: &mut Report) -> Option<DateTime> {
     let written = match entry.value {
         DeValue::Datetime(moment) if moment.time.is_some() => moment.to_string(),
@@ -97,32 +87,6 @@ fn moment(entry: &Value<'_>, remedy: &str, report: &mut Report) -> Option<DateTi
     };
     let read = read_time(&written, None);
     read.map_err(|wrong| report.fault(&entry.spot, wrong.problem, remedy)).ok()
-}
-
-pub(crate) fn air(entry: &Value<'_>, report: &mut Report) -> Option<Kelvin> {
-    let written: Kelvin = measured(entry, report)?;
-    if (-70.0..=50.0).contains(&written.celsius()) {
-        return Some(written);
-    }
-    report.fault(&entry.spot, "cannot be", "write the air's temperature, such as \"-5 C\"");
-    None
-}
-
-fn wind(entry: &Value<'_>, report: &mut Report) -> Option<MetrePerSecond> {
-    let written: MetrePerSecond = measured(entry, report)?;
-    if (0.0..=60.0).contains(&written.get()) {
-        return Some(written);
-    }
-    report.fault(&entry.spot, "cannot be", "write the wind, such as \"3 m/s\"");
-    None
-}
-
-fn measured<Q: std::str::FromStr<Err = snowhum_units::ParseError>>(
-    entry: &Value<'_>,
-    report: &mut Report,
-) -> Option<Q> {
-    let text = entry.text(report)?;
-    text.parse().map_err(|error| report.wrong(&entry.spot, Wrong::from(error))).ok()
 }
 
 /// The colony a line is about, and what it says of it.

@@ -1,12 +1,13 @@
 //! The whole file: the yard, its hives, its colonies, and what must fit between them.
 
-use super::hive::{self, Builder, NamedHive};
+use super::hive::{self, Builder};
+use super::ids::id;
 use super::indoors::{self, Rooms};
+use super::named_hive::NamedHive;
 use super::report::{Report, Spot};
 use super::section::{Section, shown};
 use super::shape::MOST_HIVES;
 use super::{colony, layers, site, visits};
-use crate::shipped::same_name;
 use crate::{Apiary, ApiaryId, Colony, Hive, HiveId};
 use jiff::civil::Date;
 use std::collections::{HashMap, HashSet};
@@ -75,25 +76,6 @@ fn together(rooms: &Rooms, hives: &mut [NamedHive], colonies: &[(Colony, Spot)],
     rooms.say_empty(hives, report);
     unlike_ids(hives, colonies, report);
     sealed(hives, colonies, report);
-}
-
-/// An id that a name always gives.
-pub(crate) fn id_of(yard: ApiaryId, kind: &str, name: &str) -> Uuid {
-    Uuid::new_v5(&yard.0, format!("{kind}/{}", name.trim().to_lowercase()).as_bytes())
-}
-
-/// The id a section carries, or the one its name gives.
-pub(crate) fn id(section: &Section<'_>, made: Uuid, report: &mut Report) -> Uuid {
-    let Some(entry) = section.get("id", report) else { return made };
-    let Some(text) = entry.text(report) else { return made };
-    match Uuid::parse_str(text.trim()) {
-        Ok(id) => id,
-        Err(_) => {
-            let remedy = "take it out, and one is made from the name; or write one as exported, 36 letters long";
-            report.fault(&entry.spot, format!("\"{}\" is no id", shown(text)), remedy);
-            made
-        }
-    }
 }
 
 fn header(root: &Section<'_>, report: &mut Report) -> Option<Header> {
@@ -214,9 +196,4 @@ fn sealed(hives: &[NamedHive], colonies: &[(Colony, Spot)], report: &mut Report)
             report.sealed(line, hive, colony);
         }
     }
-}
-
-/// The hive of this name.
-pub(crate) fn find<'h>(hives: &'h [NamedHive], name: &str) -> Option<&'h NamedHive> {
-    hives.iter().find(|hive| hive.name.as_deref().is_some_and(|known| same_name(known, name)))
 }

@@ -2,8 +2,8 @@
 
 use super::act::{Act, Feed};
 use super::examined::SpringCount;
-use super::grammar::{name_of, percent, short, word};
 use super::treatment::TreatmentNote;
+use super::vocabulary::{name_of, percent, short, word};
 use super::weighed::{kilograms, within};
 use crate::fault::Wrong;
 use crate::shipped::same_name;

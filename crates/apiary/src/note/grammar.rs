@@ -6,12 +6,13 @@ use super::acts::{act, written_act};
 use super::sign::{
     DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign,
 };
+use super::vocabulary::{name_of, percent, short, word};
 use super::weighed::{weighing, written_weighing};
 use crate::fault::Wrong;
-use crate::nearest::{instead, nearest, nearest_names};
+use crate::nearest::{nearest, nearest_names};
 use crate::shipped::same_name;
 use crate::{ColonyId, OpeningState, QueenState};
-use snowhum_units::{Bare, Fraction, Kelvin, Measured, Metre, number};
+use snowhum_units::{Bare, Kelvin, Measured, Metre, number};
 
 /// What can be noted, each with an example.
 const EXAMPLES: [(&str, &str); 51] = [
@@ -240,18 +241,6 @@ fn unknown(what: &str) -> Wrong {
     Wrong::new(format!("\"{what}\" is nothing that can be noted"), remedy)
 }
 
-pub(super) fn word<T: Clone>(written: &str, choices: &[(&str, T)]) -> Result<T, Wrong> {
-    if let Some((_, choice)) = choices.iter().find(|(word, _)| same_name(word, written)) {
-        return Ok(choice.clone());
-    }
-    let remedy = instead(written, choices.iter().map(|(word, _)| *word));
-    Err(Wrong::new(format!("\"{written}\" is not known here"), remedy))
-}
-
-pub(super) fn name_of<T: PartialEq>(value: &T, choices: &[(&'static str, T)]) -> &'static str {
-    choices.iter().find(|(_, choice)| choice == value).map_or("", |(word, _)| word)
-}
-
 fn dead_bees(how: &str) -> Result<Sign, Wrong> {
     let (count, place) = how.rsplit_once(" on ").or_else(|| how.rsplit_once(" behind ")).unwrap_or((how, "snow"));
     let count = dead_count(count.trim())?;
@@ -288,13 +277,6 @@ fn seams(how: &str) -> Result<f64, Wrong> {
     let written = how.trim_end_matches("seams").trim_end_matches("seam").trim();
     let seams = number(written).ok().filter(|seams| (0.0..=MOST).contains(seams));
     seams.ok_or_else(|| Wrong::new(format!("\"{how}\" is no number of seams"), "write a number from 0 to 30"))
-}
-
-pub(crate) fn percent(text: &str) -> Result<Fraction, Wrong> {
-    let share = number(text.trim().trim_end_matches('%')).ok();
-    let share = share.map(|percent| percent / 100.0).filter(|share| (0.0..=1.0).contains(share));
-    let wrong = || Wrong::new(format!("\"{}\" is no share", text.trim()), "write a per cent, such as \"75 %\"");
-    share.map(Fraction::new).ok_or_else(wrong)
 }
 
 fn inside(how: &str, bare: Bare) -> Result<Sign, Wrong> {
@@ -374,12 +356,6 @@ fn written_sign(sign: &Sign) -> String {
         Sign::Smell(yes) => seen("smell", yes),
         Sign::SeenDead => "colony=dead".to_owned(),
     }
-}
-
-/// A number to three places at most, without idle zeros.
-pub(super) fn short(value: f64) -> String {
-    let rounded = (value * 1e3).round() / 1e3;
-    rounded.to_string()
 }
 
 #[cfg(test)]

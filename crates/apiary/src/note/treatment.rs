@@ -1,6 +1,6 @@
 //! A treatment as the keeper's own record has it, with what the law of many countries asks to be kept.
 
-use super::grammar::{name_of, word};
+use super::vocabulary::{name_of, word};
 use crate::TreatmentClass;
 use crate::fault::Wrong;
 use serde::{Deserialize, Serialize};

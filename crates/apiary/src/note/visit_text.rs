@@ -1,6 +1,6 @@
 //! A note as a yard file has it.
 
-use super::grammar::name_of;
+use super::vocabulary::name_of;
 use super::{Note, SnowCover};
 use crate::{Apiary, ColonyId};
 use jiff::tz::TimeZone;

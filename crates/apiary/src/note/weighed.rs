@@ -1,6 +1,6 @@
 //! Weighings as keepers write them.
 
-use super::grammar::{name_of, percent, short, word};
+use super::vocabulary::{name_of, percent, short, word};
 use super::weighing::{Heft, Weighing};
 use crate::fault::Wrong;
 use snowhum_units::{Bare, Kilogram, Measured};

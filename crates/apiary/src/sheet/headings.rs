@@ -1,6 +1,6 @@
 //! What a heading means, in plain English and by its unit.
 
-use super::columns::Role;
+use super::role::Role;
 
 /// A role by the words of its headings, in small letters and the singular; the unit is told apart.
 const HEADINGS: [(&str, &[&str]); 28] = [

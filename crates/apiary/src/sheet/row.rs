@@ -1,7 +1,9 @@
 //! A row of a sheet as a note.
 
-use super::columns::{Column, Layout, Role};
+use super::columns::{Column, Layout};
 use super::days::{DayOrder, moment};
+use super::hive_meant::hive_meant;
+use super::role::Role;
 use super::wrong::{SheetFaults, rows, shown};
 use super::{SheetReading, Table, TableRow};
 use crate::fault::Wrong;
@@ -277,24 +279,6 @@ impl Looked {
         all.append(&mut self.words);
         (!all.is_empty()).then(|| all.join("; "))
     }
-}
-
-/// The colony that a cell names: by its name, else by what is left of it without `hive` and `no.`, if that is one alone.
-pub(super) fn hive_meant<'a>(yard: &'a Apiary, written: &str) -> Option<&'a Colony> {
-    let colonies = &yard.colonies;
-    let whole = colonies.iter().find(|colony| same_name(&colony.name, written));
-    whole.or_else(|| {
-        let wanted = short_name(written);
-        let mut near = colonies.iter().filter(|colony| !wanted.is_empty() && short_name(&colony.name) == wanted);
-        near.next().filter(|_| near.next().is_none())
-    })
-}
-
-fn short_name(name: &str) -> String {
-    const LEFT_OUT: [&str; 6] = ["hive", "colony", "no", "nr", "number", "the"];
-    let lower = name.to_lowercase();
-    let words = lower.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty());
-    words.filter(|word| !LEFT_OUT.contains(word)).collect::<Vec<_>>().join(" ")
 }
 
 /// The weather as the keeper saw it.

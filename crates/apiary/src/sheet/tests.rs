@@ -163,13 +163,13 @@ fn a_hive_is_known_by_what_is_left_of_its_name_if_that_is_one_alone() {
     let mut yard = yard();
     yard.colonies[0].name = "Hive 3".to_owned();
     yard.colonies[1].name = "No. 12".to_owned();
-    let meant = |written: &str| row::hive_meant(&yard, written).map(|colony| colony.name.as_str());
+    let meant = |written: &str| hive_meant::hive_meant(&yard, written).map(|colony| colony.name.as_str());
     for written in ["3", "hive 3", "Colony #3", "HIVE NO. 3"] {
         assert_eq!(meant(written), Some("Hive 3"), "{written}");
     }
     assert_eq!((meant("12"), meant("hive"), meant("1"), meant("")), (Some("No. 12"), None, None, None));
     yard.colonies[1].name = "Colony 3".to_owned();
-    assert_eq!(row::hive_meant(&yard, "3"), None, "two may be meant");
+    assert_eq!(hive_meant::hive_meant(&yard, "3"), None, "two may be meant");
 }
 
 #[test]

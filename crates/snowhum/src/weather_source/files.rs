@@ -7,7 +7,9 @@ use jiff::tz::{Offset, TimeZone};
 use snowhum_advice::yard;
 use snowhum_apiary::Site;
 use snowhum_weather::readers::{self, Mapping};
-use snowhum_weather::{Ensemble, Far, Hourly, Nearness, Place, Raw, RawHour, Reading, complete, ensemble_from_file};
+use snowhum_weather::{
+    Ensemble, Far, Hourly, Place, Raw, RawHour, Reading, complete, ensemble_from_file, is_elsewhere,
+};
 
 use super::zone;
 use crate::{exit, sources};
@@ -146,11 +148,10 @@ fn completed(raw: &Raw, file: &str, place: Place, zone: &TimeZone) -> anyhow::Re
 
 /// The site the files speak of: the yard's own, or the files' where they name one elsewhere; and what lies far from it.
 pub(crate) fn site_of(files: &[Completed], site: &Site) -> anyhow::Result<(Site, Vec<Far>)> {
-    let nearness = Nearness::shipped()?;
     let own = yard::place(site);
-    let mut far = far_of(files, own, nearness);
+    let mut far = far_of(files, own);
     let first = files.iter().find_map(|file| Some((file.place?, file.offset)));
-    let Some((place, offset)) = first.filter(|(place, _)| nearness.is_elsewhere(*place, own)) else {
+    let Some((place, offset)) = first.filter(|(place, _)| is_elsewhere(*place, own)) else {
         return Ok((site.clone(), far));
     };
     far.iter_mut().filter(|far| far.place == place).for_each(|far| far.is_reckoned_for = true);
@@ -166,9 +167,9 @@ pub(crate) fn site_of(files: &[Completed], site: &Site) -> anyhow::Result<(Site,
 }
 
 /// Each place that lies far, once.
-fn far_of(files: &[Completed], own: Place, nearness: Nearness) -> Vec<Far> {
+fn far_of(files: &[Completed], own: Place) -> Vec<Far> {
     let mut far: Vec<Far> = Vec::new();
-    for found in files.iter().filter_map(|file| nearness.far(&file.files, file.place?, own)) {
+    for found in files.iter().filter_map(|file| Far::from_yard(&file.files, file.place?, own)) {
         match far.iter_mut().find(|known| known.place == found.place) {
             Some(known) => known.files = format!("{}, {}", known.files, found.files),
             None => far.push(found),

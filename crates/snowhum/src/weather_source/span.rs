@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use snowhum_apiary::Site;
+use snowhum_figures::looking_ahead;
 
 use crate::exit;
 
@@ -13,12 +14,10 @@ pub(super) const PATHS: usize = 64;
 pub(super) const DATES: u64 = 1;
 /// Days after the as-of date within which spring is sought.
 pub(super) const LONGEST_WINTER: i64 = 330;
-/// Days that are looked ahead at least, also when the first flowers are near or past: brood eats most then, and a
-/// fortnight of rain starves (judgement).
-pub(super) const AHEAD: i64 = 28;
-/// Days after a winter's end until which its colonies are followed; by then flowers feed them or the keeper has looked
-/// (judgement).
-pub(super) const AFTER_WINTER: i64 = 60;
+/// Days that are looked ahead at least, also when the first flowers are near or past.
+pub(super) const AHEAD: i64 = looking_ahead::AT_LEAST as i64;
+/// Days after a winter's end until which its colonies are followed.
+pub(super) const AFTER_WINTER: i64 = looking_ahead::AFTER_WINTER as i64;
 
 /// The last 1 July before the as-of date (1 January in the south).
 pub(super) fn high_summer_before(as_of: Date, site: &Site) -> Date {

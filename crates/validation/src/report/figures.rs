@@ -3,6 +3,7 @@
 use snowhum_advice::indoors::IndoorFigures;
 use snowhum_advice::jobs::Triggers;
 use snowhum_advice::now::Thresholds;
+use snowhum_figures::{CONSTANTS, FigureFile, FigureRow, files};
 use snowhum_winter::{Parameter, ParameterError, Parameters};
 
 const HEAD: &str = "# Parameters\n\nWritten by `cargo xtask validate` from the files named below; do not edit. A range is \
@@ -31,10 +32,21 @@ pub(crate) fn figures(winter: &Parameters) -> Result<String, ParameterError> {
     table(&mut page, Triggers::shipped()?.iter());
     page += "\n## Rooms that hives winter in: `data/indoors.toml`\n";
     table(&mut page, IndoorFigures::shipped()?.iter());
+    page += "\n## Figures that no run varies\n";
+    for (name, title, text) in files::ALL.iter().filter(|(name, ..)| CONSTANTS.contains(name)) {
+        page += &format!("\n### {title}: `data/{name}.toml`\n");
+        let mut file = FigureFile::read(text)?;
+        let rows = file.take_rows();
+        table(&mut page, file.take_all()?.iter().map(|(name, figure)| (name.as_str(), figure)));
+        for (name, FigureRow { values, unit, source, status }) in rows {
+            let status = status.words();
+            page += &format!("| `{name}` | {values:?} | | | {unit} | {status} | {source} |\n");
+        }
+    }
     Ok(page)
 }
 
-fn table<'a>(page: &mut String, parameters: impl Iterator<Item = (&'static str, &'a Parameter)>) {
+fn table<'name, 'a>(page: &mut String, parameters: impl Iterator<Item = (&'name str, &'a Parameter)>) {
     page.push_str(TABLE);
     for (name, parameter) in parameters {
         page.push_str(&row(name, parameter));

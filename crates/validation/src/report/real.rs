@@ -4,18 +4,7 @@ use snowhum_calibration::score::own_average;
 
 use super::line;
 use crate::real_winters::{RealWinters, shown};
-
-const OPENING: &str = "\
-## D real winters
-
-What was found in real yards, beside what the model computes for yards like them in that place's climate, its months
-brought to those of the study where they are known. The range holds nine in ten: it carries what is not known of the parameters (256 joint draws, `data/winter_joint_draws.toml`), years and yards
-that differ, colonies that differ, the chance of the count and what the model may miss (0.12 of a logit or logarithm, 5 days:
-judgement). *fitted* rows helped to set the parameters, the others were only checked. What a study does not tell of its colonies
-is a range in `data/real_winters.toml`, and judgement.
-
-| study | what | found | computed | | |
-|---|---|---|---|---|---|";
+use snowhum_figures::calibration::{MISSED, MISSED_DAYS};
 
 const RATIOS: &str = "
 ### Months over months
@@ -39,7 +28,7 @@ joint draws: it gave Ontario 5.6 lost in 100 where 27.2 were, and mites found 13
 |---|---|---|---|---|";
 
 pub(super) fn write(page: &mut String, real: &RealWinters) {
-    line(page, format_args!("{OPENING}"));
+    opening(page);
     for row in &real.rows {
         let (kind, [low, middle, high]) = (row.row.kind, row.computed);
         let found = shown(kind, row.row.observed());
@@ -81,4 +70,23 @@ pub(super) fn write(page: &mut String, real: &RealWinters) {
         line(page, format_args!("- {}: {}", study.id, study.source));
     }
     page.push('\n');
+}
+
+fn opening(page: &mut String) {
+    line(
+        page,
+        format_args!(
+            "\
+## D real winters
+
+What was found in real yards, beside what the model computes for yards like them in that place's climate, its months
+brought to those of the study where they are known. The range holds nine in ten: it carries what is not known of the parameters (256 joint draws, `data/winter_joint_draws.toml`), years and yards
+that differ, colonies that differ, the chance of the count and what the model may miss ({MISSED} of a logit or logarithm, {MISSED_DAYS} days:
+judgement). *fitted* rows helped to set the parameters, the others were only checked. What a study does not tell of its colonies
+is a range in `data/real_winters.toml`, and judgement.
+
+| study | what | found | computed | | |
+|---|---|---|---|---|---|"
+        ),
+    );
 }

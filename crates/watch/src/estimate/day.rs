@@ -1,5 +1,6 @@
 //! What a day without a look does to an estimate: deaths, births among the dead, litter and rime.
 
+use snowhum_figures::watch_looks::THICKEST_RIME;
 use snowhum_winter::Cause;
 
 use super::{Estimate, Purpose};
@@ -11,8 +12,6 @@ use crate::weights::systematic;
 
 /// Dead particles born a day at most; the day's lost mass is shared among them.
 const BIRTHS_A_DAY: usize = 6;
-/// Rime of more hours than this hangs no thicker (judgement).
-const THICKEST_RIME_HOURS: f64 = 240.0;
 
 impl Estimate {
     /// Books the day just closed.
@@ -42,7 +41,7 @@ impl Estimate {
                     ..today.on(flock.members.path(m))
                 },
             );
-            kept.rime_hours = (kept.rime_hours + member.rime_hours).min(THICKEST_RIME_HOURS);
+            kept.rime_hours = (kept.rime_hours + member.rime_hours).min(THICKEST_RIME);
             kept.damp = member.damp_hours / 24.0;
             kept.confined_days = member.confined_days;
             kept.spare(&member, today.brood_cost);

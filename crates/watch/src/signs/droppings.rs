@@ -2,10 +2,8 @@
 
 use super::look::{Look, besides, rising};
 use crate::Law;
+use snowhum_figures::watch_looks::WHITE_SNOW;
 use snowhum_units::Same;
-
-/// Ground counts as white from this depth of snow, m (judgement).
-const WHITE_SNOW_M: f64 = 0.01;
 
 /// Weights of dots on snow, streaks on the hive, and none. Left by a flight today or by one in the last days; streaks
 /// on the hive also by bees that were shut in too long.
@@ -17,7 +15,7 @@ pub(super) fn law(look: &Look<'_>) -> Law {
     let long = rising((view.confined_days - p.dysentery_after.value).max(0.0), p.dysentery_after.value);
     let ill = p.dysentery.value * long * look.showing();
 
-    let white = look.day.snow_m >= WHITE_SNOW_M;
+    let white = look.day.snow_m >= WHITE_SNOW;
     let (stray_snow, seen_snow) = if white {
         (p.droppings_stray_snow.value, p.droppings_on_snow.value)
     } else {

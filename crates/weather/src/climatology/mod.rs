@@ -7,16 +7,8 @@ pub use months::YearCurve;
 pub(crate) use months::days_in_month;
 
 use crate::{Place, Provenance};
+use snowhum_figures::weather_limits as limits;
 use snowhum_units::{Kelvin, KelvinDifference, Metre};
-
-/// Fall of temperature with height between the grid's ground and the keeper's, K/m.
-///
-/// Judgement: below the 6.5 K/km of the standard atmosphere, since winter inversions keep valleys cold; 5 K/km gave
-/// the smallest error against 4 726 stations of 38 to 70 N.
-const LAPSE_K_PER_M: f64 = 0.005;
-
-/// Difference in height beyond which the grid says little about the place (judgement).
-const COARSE_M: f64 = 300.0;
 
 const ATTRIBUTION: &str = "Contains modified Copernicus Climate Change Service information (ERA5, 2000-2025, CC-BY-4.0); \
      neither the European Commission nor ECMWF is responsible for any use of it.";
@@ -99,7 +91,7 @@ impl Climate {
         let higher_m = place.elevation.get() - mean.elevation_m;
         Ok(Self {
             place,
-            temperature: mean.temperature_c.map(|t_c| Kelvin::from_celsius(t_c - LAPSE_K_PER_M * higher_m)),
+            temperature: mean.temperature_c.map(|t_c| Kelvin::from_celsius(t_c - limits::LAPSE * higher_m)),
             precipitation: mean.precipitation_mm.map(|mm| Metre::new(mm / 1000.0)),
             design_cold: None,
             provenance: provenance(mean.elevation_m, higher_m),
@@ -147,7 +139,7 @@ impl Climate {
 
 fn provenance(ground_m: f64, higher_m: f64) -> Provenance {
     let mut notes = vec![ATTRIBUTION.to_owned()];
-    if higher_m.abs() > COARSE_M {
+    if higher_m.abs() > limits::COARSE_HEIGHT {
         let side = if higher_m > 0.0 { "above" } else { "below" };
         notes.push(format!(
             "The built-in climate is coarse here: its ground lies at {ground_m:.0} m and the place {:.0} m {side} it. \

@@ -3,8 +3,8 @@
 use super::{Course, CourseDay, SHORT_GAP_H, column, gaps::bridged};
 use crate::RawHour;
 use crate::generator::light;
-use crate::generator::parameters::Parameters;
 use crate::generator::season::Season;
+use snowhum_figures::weather_generator as figures;
 use snowhum_physics::moist_air::relative_humidity;
 use snowhum_physics::saturation::over_water;
 use snowhum_physics::sun::Irradiance;
@@ -43,7 +43,7 @@ pub(super) fn humidity(hours: &[RawHour], course: &Course, notes: &mut Vec<Strin
         by_dew_point.or_else(|| hour.humidity.map(|humidity| over_water(air).get() * humidity.get()))
     };
     let vapour: Vec<Option<f64>> = hours.iter().zip(&course.air).map(|(hour, air)| pressure(hour, *air)).collect();
-    let offset_k = Parameters::shipped().map_or(-0.4, |p| p.dew_offset);
+    let offset_k = figures::DEW_OFFSET;
     let law = |hour: usize| over_water(Kelvin::new(course.days[hour / 24].coldest.get() + offset_k)).get();
     let whole = with_law("humidity", &vapour, law, "the dew point is taken near the day's lowest temperature", notes);
     let over_ice = |(p_pa, air): (&f64, &Kelvin)| relative_humidity(*air, Pascal::new(*p_pa)).min(Fraction::new(1.0));
@@ -53,7 +53,7 @@ pub(super) fn humidity(hours: &[RawHour], course: &Course, notes: &mut Vec<Strin
 pub(super) fn wind(hours: &[RawHour], notes: &mut Vec<String>) -> Vec<MetrePerSecond> {
     let found = column(hours, |hour| hour.wind.map(MetrePerSecond::get));
     let known: Vec<f64> = found.iter().flatten().copied().collect();
-    let usual = Parameters::shipped().map_or(3.9, |p| p.wind_mean);
+    let usual = figures::WIND_MEAN;
     let mean = if known.is_empty() { usual } else { known.iter().sum::<f64>() / known.len() as f64 };
     let how = format!("a steady {mean:.1} m/s is taken");
     with_law("wind", &found, |_| mean, &how, notes).into_iter().map(MetrePerSecond::new).collect()
@@ -97,13 +97,9 @@ fn lit(hour: &RawHour, course: &Course, at: usize, cover: Fraction, derived: &mu
 
 /// Cover of each day: from the day's sun over that under a clear sky, else from its range of temperature.
 fn cover_laws(hours: &[RawHour], course: &Course) -> Vec<f64> {
-    let parameters = Parameters::shipped().ok();
-    let season = parameters.as_ref().map(|p| Season::of(&course.climate, p));
+    let season = Season::of(&course.climate);
     (0..course.days.len())
-        .map(|day| {
-            let from_sun = cover_by_sun(hours, course, day);
-            from_sun.or_else(|| season.as_ref().map(|season| cover_by_range(season, course, day))).unwrap_or(0.6)
-        })
+        .map(|day| cover_by_sun(hours, course, day).unwrap_or_else(|| cover_by_range(&season, course, day)))
         .collect()
 }
 
@@ -121,12 +117,11 @@ fn cover_by_sun(hours: &[RawHour], course: &Course, day: usize) -> Option<f64> {
     (clear > 0.0).then(|| ((1.0 - global / clear) / 0.75).clamp(0.0, 1.0).same_powf(1.0 / 3.4))
 }
 
-fn cover_by_range(season: &Season<'_>, course: &Course, day: usize) -> f64 {
+fn cover_by_range(season: &Season, course: &Course, day: usize) -> f64 {
     let CourseDay { month, mean, coldest, warmest, sun } = &course.days[day];
-    let p = season.parameters;
     let usual_k = season.range_k(sun.clear_mean());
-    let deviate = ((*warmest - *coldest).get().max(0.5) / usual_k).same_ln() / p.range_spread;
-    season.sky(*month, season.winterness(mean.celsius())).cover(p.range_with_sky * deviate.clamp(-3.0, 3.0))
+    let deviate = ((*warmest - *coldest).get().max(0.5) / usual_k).same_ln() / figures::RANGE_SPREAD;
+    season.sky(*month, season.winterness(mean.celsius())).cover(figures::RANGE_WITH_SKY * deviate.clamp(-3.0, 3.0))
 }
 
 pub(super) fn pressure(hours: &[RawHour], standard: Pascal, notes: &mut Vec<String>) -> Vec<Pascal> {

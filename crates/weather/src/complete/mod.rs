@@ -10,10 +10,11 @@ pub(crate) use snow::{snow_depths, usual_snow};
 use crate::sun_day::{SunDay, SunHour, standard_pressure};
 use crate::{Climate, Hourly, Place, Raw, RawHour, WeatherFaults, fault};
 use jiff::tz::TimeZone;
+use snowhum_figures::weather_limits as limits;
 use snowhum_units::{Kelvin, Metre};
 
-/// Longest gap that is filled by interpolation, h (judgement: a quarter of a day keeps the day's course).
-pub(crate) const SHORT_GAP_H: usize = 6;
+/// Longest gap that is filled by interpolation, h.
+pub(crate) const SHORT_GAP_H: usize = limits::SHORT_GAP as usize;
 
 /// Makes the hours of a file whole.
 ///
@@ -129,8 +130,7 @@ fn date(seconds: i64) -> jiff::civil::Date {
 
 /// Monthly means of the file itself; months it lacks take the mean of all.
 fn climate_of(place: Place, days: &[CourseDay]) -> Climate {
-    /// Rain a month where nothing is known, m (judgement).
-    const RAIN: Metre = Metre::new(0.05);
+    const RAIN: Metre = Metre::new(limits::USUAL_RAIN);
     let mean = |of: &dyn Fn(&&CourseDay) -> bool| {
         let (sum, count) = days.iter().filter(of).fold((0.0, 0.0), |(sum, n), day| (sum + day.mean.get(), n + 1.0));
         (count > 0.0).then_some(sum / count)

@@ -4,11 +4,10 @@ use super::derive::with_law;
 use super::{Course, column};
 use crate::RawHour;
 use crate::climatology::days_in_month;
+use snowhum_figures::weather_limits::BLIND_BELOW;
 use snowhum_units::{Kelvin, Metre};
 use std::ops::Range;
 
-/// Share of the climate's sum below which a gauge is taken to have missed what fell (judgement).
-const BLIND_BELOW: f64 = 0.05;
 /// Shortest record, or part of a month, that is judged, h.
 const JUDGED_H: usize = 20 * 24;
 

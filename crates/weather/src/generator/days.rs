@@ -1,16 +1,15 @@
 //! The days of one path: temperature, range, sky, rain.
 
 use super::frame::{Day, Frame};
-use super::parameters::Parameters;
 use super::purpose;
 use super::residuals::{Deviates, cold_tailed};
 use super::slow::Slow;
 use snowhum_draws::{Key, normal_quantile};
+use snowhum_figures::weather_generator as figures;
+use snowhum_figures::weather_limits as limits;
 use snowhum_units::Same;
 
-/// Shape of the depth of a wet day: depth goes with the power 1.3 of an exponential deviate (judgement); the divisor
-/// is Γ(2.3), so that the mean is kept.
-const DEPTH_POWER: f64 = 1.3;
+/// Γ(2.3), by which the depth of a wet day is divided so that its mean is kept.
 const DEPTH_MEAN: f64 = 1.166_711_905_2;
 
 /// One day of one path.
@@ -42,8 +41,8 @@ impl DayWeather {
 }
 
 /// All days of a path, spin-up first.
-pub(crate) fn days(frame: &Frame, p: &Parameters, key: Key, path: u32) -> Vec<DayWeather> {
-    let mut slow = Slow::new(key, path, p.winter_lag);
+pub(crate) fn days(frame: &Frame, key: Key, path: u32) -> Vec<DayWeather> {
+    let mut slow = Slow::new(key, path, figures::WINTER_LAG);
     let mut before: Option<Deviates> = None;
     frame
         .days
@@ -53,26 +52,19 @@ pub(crate) fn days(frame: &Frame, p: &Parameters, key: Key, path: u32) -> Vec<Da
             let e = [mean, range, sky];
             let deviates = before.map_or_else(|| day.residuals.first(e), |before| day.residuals.next(before, e));
             before = Some(deviates);
-            one(day, p, deviates, slow.on(day.slow) * day.slow_sd_k, wet, key, path)
+            one(day, deviates, slow.on(day.slow) * day.slow_sd_k, wet, key, path)
         })
         .collect()
 }
 
-fn one(
-    day: &Day,
-    p: &Parameters,
-    [mean, range, sky]: Deviates,
-    slow_k: f64,
-    wet: f64,
-    key: Key,
-    path: u32,
-) -> DayWeather {
+fn one(day: &Day, [mean, range, sky]: Deviates, slow_k: f64, wet: f64, key: Key, path: u32) -> DayWeather {
     let [first, second, order, dew] = key.uniforms([path, day.number, purpose::TURNS, 0]);
-    let wetness = p.wet_with_sky * sky + (1.0 - p.wet_with_sky * p.wet_with_sky).sqrt() * wet;
+    let wetness = figures::WET_WITH_SKY * sky + (1.0 - figures::WET_WITH_SKY * figures::WET_WITH_SKY).sqrt() * wet;
     let mut weather = DayWeather {
         mean_c: day.mean_c + slow_k + day.sd_k * cold_tailed(mean, day.tail),
         slow_k,
-        range_k: day.range_k * (p.range_spread * range - 0.5 * p.range_spread * p.range_spread).same_exp(),
+        range_k: day.range_k
+            * (figures::RANGE_SPREAD * range - 0.5 * figures::RANGE_SPREAD * figures::RANGE_SPREAD).same_exp(),
         sky,
         dew_deviate: normal_quantile(dew),
         turns_h: [12.0 * first, 12.0 + 12.0 * second],
@@ -81,7 +73,7 @@ fn one(
     };
     if wetness > day.rain.wet_above {
         let [depth, length, start, _] = key.uniforms([path, day.number, purpose::RAIN, 0]);
-        weather.rain_mm = day.rain.wet_day_mm * (-depth.same_ln()).same_powf(DEPTH_POWER) / DEPTH_MEAN;
+        weather.rain_mm = day.rain.wet_day_mm * (-depth.same_ln()).same_powf(limits::DEPTH_POWER) / DEPTH_MEAN;
         weather.rain_hours = 3 + (10.0 * length) as usize;
         weather.rain_from = ((25 - weather.rain_hours) as f64 * start) as usize;
     }

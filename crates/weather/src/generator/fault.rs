@@ -1,15 +1,11 @@
 //! Why no weather can be drawn.
 
-use super::parameters::GeneratorParameterError;
 use jiff::civil::Date;
 use snowhum_physics::sun::SunError;
 
 /// Why no weather can be drawn.
 #[derive(Debug, thiserror::Error)]
 pub enum GeneratorFault {
-    /// The parameter file is broken.
-    #[error(transparent)]
-    Parameters(#[from] GeneratorParameterError),
     /// The place or the time is none the sun can be computed for.
     #[error(transparent)]
     Sun(#[from] SunError),

@@ -1,7 +1,6 @@
 //! What all paths of an ensemble share: the days with their climate and the hours with their sun.
 
 use super::fault::GeneratorFault;
-use super::parameters::Parameters;
 use super::residuals::Residuals;
 use super::season::{Rain, Season, Sky};
 use crate::climatology::YearCurve;
@@ -9,6 +8,7 @@ use crate::hourly_shape::{Turns, Weights, weights};
 use crate::sun_day::{SunDay, SunHour};
 use crate::{Climate, Place};
 use jiff::civil::Date;
+use snowhum_figures::weather_generator as figures;
 
 /// Days before the first on which nothing yet lies and the residuals have settled.
 const SETTLING_DAYS: i32 = 15;
@@ -49,7 +49,7 @@ impl Frame {
     pub(crate) fn lay(
         place: Place,
         climate: &Climate,
-        season: &Season<'_>,
+        season: &Season,
         from: Date,
         begins_s: i64,
         hours: usize,
@@ -75,8 +75,7 @@ impl Frame {
 }
 
 impl Day {
-    fn of(date: Date, year: &YearCurve, season: &Season<'_>, sun: SunDay, shape: [Weights; 24]) -> Self {
-        let p: &Parameters = season.parameters;
+    fn of(date: Date, year: &YearCurve, season: &Season, sun: SunDay, shape: [Weights; 24]) -> Self {
         let month = date.month() as usize - 1;
         let mean_c = year.on(day_of_common_year(date));
         let winterness = season.winterness(mean_c);
@@ -92,11 +91,12 @@ impl Day {
             tail: season.cold_tail(winterness),
             slow_sd_k: season.slow_sd_k(winterness),
             slow: (middle.floor() as u32, middle.fract()),
-            residuals: Residuals::of(p, winterness),
+            residuals: Residuals::of(winterness),
             range_k: season.range_k(sun.clear_mean()),
             sky: season.sky(month, winterness),
             rain: season.rain(month),
-            advective: ((p.diurnal_above - noon) / (p.diurnal_above - p.advection_below)).clamp(0.0, 1.0),
+            advective: ((figures::DIURNAL_ABOVE - noon) / (figures::DIURNAL_ABOVE - figures::ADVECTION_BELOW))
+                .clamp(0.0, 1.0),
             shape,
             sun,
         }

@@ -2,22 +2,22 @@
 
 use super::days::DayWeather;
 use super::frame::Frame;
-use super::parameters::Parameters;
 use super::season::Season;
+use snowhum_figures::weather_generator as figures;
 use snowhum_physics::moist_air::relative_humidity;
 use snowhum_physics::saturation::over_water;
 use snowhum_units::{Fraction, Kelvin, Pascal};
 
 /// Vapour pressure follows straight lines between the middays' dew points (over water, as stations report them); the
 /// humidity is over ice in frost and at most 1.
-pub(crate) fn hourly(frame: &Frame, days: &[DayWeather], season: &Season<'_>, air: &[f64]) -> Vec<Fraction> {
+pub(crate) fn hourly(frame: &Frame, days: &[DayWeather], season: &Season, air: &[f64]) -> Vec<Fraction> {
     let asked = air.len().div_ceil(24);
     let first = frame.spin_up - 1;
     let vapour: Vec<f64> = (first..first + asked + 2)
         .map(|index| {
             let day = &days[index];
             let offset_k = season.dew_offset_k(frame.days[index].sky.cover(day.sky));
-            dew_vapour(day.coldest_c() + offset_k, season.parameters, day.dew_deviate)
+            dew_vapour(day.coldest_c() + offset_k, day.dew_deviate)
         })
         .collect();
     air.iter()
@@ -31,6 +31,6 @@ pub(crate) fn hourly(frame: &Frame, days: &[DayWeather], season: &Season<'_>, ai
         .collect()
 }
 
-fn dew_vapour(dew_c: f64, p: &Parameters, deviate: f64) -> f64 {
-    over_water(Kelvin::from_celsius(dew_c + p.dew_spread * deviate)).get()
+fn dew_vapour(dew_c: f64, deviate: f64) -> f64 {
+    over_water(Kelvin::from_celsius(dew_c + figures::DEW_SPREAD * deviate)).get()
 }

@@ -11,7 +11,6 @@ mod frame;
 mod gamma;
 mod ground;
 mod humidity;
-pub(crate) mod parameters;
 mod purpose;
 mod residuals;
 pub(crate) mod season;
@@ -22,7 +21,6 @@ mod wind;
 
 pub use fault::GeneratorFault;
 pub(crate) use frame::day_of_common_year;
-pub use parameters::GeneratorParameterError;
 pub(crate) use sky::light;
 
 use crate::sun_day::standard_pressure;
@@ -31,7 +29,6 @@ use days::DayWeather;
 use frame::Frame;
 use jiff::civil::Date;
 use jiff::{Timestamp, tz::TimeZone};
-use parameters::Parameters;
 use rayon::prelude::*;
 use season::Season;
 use snowhum_draws::Key;
@@ -72,11 +69,10 @@ pub fn generate(
     paths: usize,
     seed: u64,
 ) -> Result<Ensemble, GeneratorFault> {
-    let parameters = Parameters::shipped()?;
-    let season = Season::of(climate, &parameters);
+    let season = Season::of(climate);
     let (start, frame) = lay(place, climate, &season, zone, from, hours)?;
     let pressure = standard_pressure(place.elevation);
-    let paths = each(&frame, &parameters, (paths, seed), |days, (key, path)| {
+    let paths = each(&frame, (paths, seed), |days, (key, path)| {
         one_path(&frame, &season, days, (key, path), (start, pressure))
     });
     Ok(Ensemble { start, paths, provenance: provenance(climate) })
@@ -95,23 +91,21 @@ pub fn generate_air(
     paths: usize,
     seed: u64,
 ) -> Result<AirPaths, GeneratorFault> {
-    let parameters = Parameters::shipped()?;
-    let season = Season::of(climate, &parameters);
+    let season = Season::of(climate);
     let (_, frame) = lay(place, climate, &season, zone, from, hours)?;
     let air =
         |days: &[DayWeather], _| temperature::hourly(&frame, days).into_iter().map(Kelvin::from_celsius).collect();
-    Ok(AirPaths(each(&frame, &parameters, (paths, seed), air)))
+    Ok(AirPaths(each(&frame, (paths, seed), air)))
 }
 
 /// What is made of the days of each path.
 fn each<T: Send>(
     frame: &Frame,
-    parameters: &Parameters,
     (paths, seed): (usize, u64),
     of: impl Fn(&[DayWeather], (Key, u32)) -> T + Sync,
 ) -> Vec<T> {
     let key = Key::new(seed, STREAM);
-    (0..paths as u32).into_par_iter().map(|path| of(&days::days(frame, parameters, key, path), (key, path))).collect()
+    (0..paths as u32).into_par_iter().map(|path| of(&days::days(frame, key, path), (key, path))).collect()
 }
 
 /// Daily mean temperatures in °C alone, path by path, which cost little beside whole weather.
@@ -157,12 +151,11 @@ fn by_day(
     seed: u64,
     of: impl Fn(&frame::Day, &days::DayWeather) -> f64,
 ) -> Result<Vec<Vec<f64>>, GeneratorFault> {
-    let parameters = Parameters::shipped()?;
-    let season = Season::of(climate, &parameters);
+    let season = Season::of(climate);
     let (_, frame) = lay(place, climate, &season, &TimeZone::UTC, from, days * 24)?;
     let key = Key::new(seed, STREAM);
     let path = |path: usize| {
-        let drawn = days::days(&frame, &parameters, key, path as u32);
+        let drawn = days::days(&frame, key, path as u32);
         let asked = frame.spin_up..frame.spin_up + days;
         frame.days[asked.clone()].iter().zip(&drawn[asked]).map(|(day, drawn)| of(day, drawn)).collect()
     };
@@ -172,7 +165,7 @@ fn by_day(
 fn lay(
     place: Place,
     climate: &Climate,
-    season: &Season<'_>,
+    season: &Season,
     zone: &TimeZone,
     from: Date,
     hours: usize,
@@ -193,21 +186,20 @@ pub(crate) fn midnight(zone: &TimeZone, date: Date) -> Option<Timestamp> {
 
 fn one_path(
     frame: &Frame,
-    season: &Season<'_>,
+    season: &Season,
     days: &[DayWeather],
     (key, path): (Key, u32),
     (start, pressure): (Timestamp, Pascal),
 ) -> Hourly {
-    let p = season.parameters;
     let air = temperature::hourly(frame, days);
-    let cloud = sky::cover(frame, days, p, key, path);
+    let cloud = sky::cover(frame, days, key, path);
     let light: Vec<_> = frame.sun.iter().zip(&cloud).map(|(sun, cover)| sky::light(sun, *cover)).collect();
     let (precipitation, snow_depth) = ground::hourly(frame, days, &air);
     Hourly {
         start,
         humidity: humidity::hourly(frame, days, season, &air),
         temperature: air.into_iter().map(Kelvin::from_celsius).collect(),
-        wind: wind::hourly(frame, days, p, key, path),
+        wind: wind::hourly(frame, days, key, path),
         global: light.iter().map(|light| light.global).collect(),
         direct: light.iter().map(|light| light.direct_normal).collect(),
         diffuse: light.iter().map(|light| light.diffuse).collect(),

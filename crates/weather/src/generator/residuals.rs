@@ -3,7 +3,7 @@
 //! x(t) = A x(t-1) + B e(t), A diagonal, B Bᵀ = M - A M Aᵀ with M the correlations of a day, after Richardson 1981
 //! (Water Resources Research 17:182). Nothing is clipped.
 
-use super::parameters::Parameters;
+use snowhum_figures::weather_generator as figures;
 
 /// Standard deviates of one day: mean temperature, range, sky.
 pub(crate) type Deviates = [f64; 3];
@@ -21,10 +21,11 @@ pub(crate) struct Residuals {
 
 impl Residuals {
     /// The law for a time of the year; correlations with the mean turn their sign from winter to summer.
-    pub(crate) fn of(p: &Parameters, winterness: f64) -> Self {
-        let lag = [p.mean_lag, p.range_lag, p.sky_lag];
+    pub(crate) fn of(winterness: f64) -> Self {
+        let lag = [figures::MEAN_LAG, figures::RANGE_LAG, figures::SKY_LAG];
         let turn = 2.0 * winterness - 1.0;
-        let day = [1.0, turn * p.mean_with_range, 1.0, turn * p.mean_with_sky, p.range_with_sky, 1.0];
+        let day =
+            [1.0, turn * figures::MEAN_WITH_RANGE, 1.0, turn * figures::MEAN_WITH_SKY, figures::RANGE_WITH_SKY, 1.0];
         let mut fresh = day;
         for (at, (row, column)) in [(0, 0), (1, 0), (1, 1), (2, 0), (2, 1), (2, 2)].into_iter().enumerate() {
             fresh[at] *= 1.0 - lag[row] * lag[column];
@@ -69,8 +70,7 @@ mod tests {
 
     #[test]
     fn correlations_and_lags_are_those_of_the_parameters() {
-        let p = Parameters::shipped().unwrap();
-        let law = Residuals::of(&p, 1.0);
+        let law = Residuals::of(1.0);
         let key = Key::new(1, 2);
         let draw = |day: u32| {
             let [a, b, c, _] = key.normals([0, day, 0, 0]);
@@ -85,7 +85,10 @@ mod tests {
             sums[1] = std::array::from_fn(|i| sums[1][i] + day[i] * next[i]);
             day = next;
         }
-        let expected = [[p.mean_with_range, p.mean_with_sky, p.range_with_sky], [p.mean_lag, p.range_lag, p.sky_lag]];
+        let expected = [
+            [figures::MEAN_WITH_RANGE, figures::MEAN_WITH_SKY, figures::RANGE_WITH_SKY],
+            [figures::MEAN_LAG, figures::RANGE_LAG, figures::SKY_LAG],
+        ];
         for (found, given) in sums.as_flattened().iter().zip(expected.as_flattened()) {
             assert!((found / f64::from(days) - given).abs() < 0.02, "{found} {given}");
         }

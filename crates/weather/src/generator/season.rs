@@ -1,9 +1,9 @@
 //! What the generator draws from in each month, by laws on the monthly means.
 
-use super::parameters::Parameters;
 use crate::Climate;
 use crate::climatology::days_in_month;
 use snowhum_draws::normal_quantile;
+use snowhum_figures::weather_generator as figures;
 use snowhum_units::Same;
 use snowhum_units::WattPerSquareMetre;
 
@@ -33,23 +33,21 @@ pub(crate) struct Rain {
 
 /// Laws of one place, ready for any day.
 #[derive(Debug, Clone)]
-pub(crate) struct Season<'a> {
-    pub(crate) parameters: &'a Parameters,
+pub(crate) struct Season {
     warmest_c: f64,
     annual_range_k: f64,
     winter_sd_k: f64,
     rain: [Rain; 12],
 }
 
-impl<'a> Season<'a> {
-    pub(crate) fn of(climate: &Climate, parameters: &'a Parameters) -> Self {
+impl Season {
+    pub(crate) fn of(climate: &Climate) -> Self {
         let annual_range_k = climate.annual_range().get();
         Self {
-            parameters,
             warmest_c: climate.warmest_month().celsius(),
             annual_range_k,
-            winter_sd_k: winter_sd(climate, parameters),
-            rain: std::array::from_fn(|month| rain(climate, month, parameters)),
+            winter_sd_k: winter_sd(climate),
+            rain: std::array::from_fn(|month| rain(climate, month)),
         }
     }
 
@@ -60,27 +58,27 @@ impl<'a> Season<'a> {
 
     /// Standard deviation of the daily residual; autumn and spring are nearer to summer than to winter.
     pub(crate) fn sd_k(&self, winterness: f64) -> f64 {
-        let summer = self.parameters.sd_summer;
+        let summer = figures::SD_SUMMER;
         self.winter_sd_k * (summer + (1.0 - summer) * winterness * winterness)
     }
 
     /// Weight of the squared deviate that makes the cold tail longer than the warm one.
     pub(crate) fn cold_tail(&self, winterness: f64) -> f64 {
         const WHOLE_TO_K: f64 = 20.0;
-        let p = self.parameters;
-        let left = (p.cold_tail_gone_at - self.annual_range_k) / (p.cold_tail_gone_at - WHOLE_TO_K);
-        p.cold_tail * left.clamp(0.0, 1.0) * winterness
+        let left = (figures::COLD_TAIL_GONE_AT - self.annual_range_k) / (figures::COLD_TAIL_GONE_AT - WHOLE_TO_K);
+        figures::COLD_TAIL * left.clamp(0.0, 1.0) * winterness
     }
 
     /// Standard deviation of the slow term.
     pub(crate) fn slow_sd_k(&self, winterness: f64) -> f64 {
-        self.parameters.winter_sd * (0.6 + 0.4 * winterness)
+        figures::WINTER_SD * (0.6 + 0.4 * winterness)
     }
 
     /// Median of the daily range.
     pub(crate) fn range_k(&self, clear_mean: WattPerSquareMetre) -> f64 {
-        let p = self.parameters;
-        p.range_base + p.range_per_annual_range * self.annual_range_k + p.range_by_sun * clear_mean.get() / 300.0
+        figures::RANGE_BASE
+            + figures::RANGE_PER_ANNUAL_RANGE * self.annual_range_k
+            + figures::RANGE_BY_SUN * clear_mean.get() / 300.0
     }
 
     pub(crate) fn rain(&self, month: usize) -> Rain {
@@ -88,40 +86,43 @@ impl<'a> Season<'a> {
     }
 
     pub(crate) fn sky(&self, month: usize, winterness: f64) -> Sky {
-        let p = self.parameters;
-        let by_wet_days = p.sky_by_wet_days * (0.6 + 0.4 * winterness);
-        let cover = (p.sky_base + by_wet_days * self.rain[month].share_wet).clamp(0.05, 0.95);
+        let by_wet_days = figures::SKY_BY_WET_DAYS * (0.6 + 0.4 * winterness);
+        let cover = (figures::SKY_BASE + by_wet_days * self.rain[month].share_wet).clamp(0.05, 0.95);
         // The mean of a logistic of a normal deviate: probit approximation.
-        let flattened = (1.0 + std::f64::consts::PI / 8.0 * p.sky_spread * p.sky_spread).sqrt();
-        Sky { logit: (cover / (1.0 - cover)).same_ln() * flattened, spread: p.sky_spread }
+        let flattened = (1.0 + std::f64::consts::PI / 8.0 * figures::SKY_SPREAD * figures::SKY_SPREAD).sqrt();
+        Sky { logit: (cover / (1.0 - cover)).same_ln() * flattened, spread: figures::SKY_SPREAD }
     }
 
     /// Dew point less the day's lowest temperature, without its scatter.
     pub(crate) fn dew_offset_k(&self, cover: f64) -> f64 {
-        self.parameters.dew_offset + self.parameters.dew_by_sky * (cover - 0.6)
+        figures::DEW_OFFSET + figures::DEW_BY_SKY * (cover - 0.6)
     }
 }
 
 /// Share of wet days and depth on one, such that the month's sum is kept.
-fn rain(climate: &Climate, month: usize, p: &Parameters) -> Rain {
+fn rain(climate: &Climate, month: usize) -> Rain {
     const RAINIEST: f64 = 0.95;
     let a_day_mm = climate.precipitation[month].get() * 1000.0 / days_in_month(month) as f64;
-    let depth_mm = p.wet_day_depth + p.wet_day_depth_by_warmth * climate.temperature[month].celsius().max(0.0);
+    let depth_mm =
+        figures::WET_DAY_DEPTH + figures::WET_DAY_DEPTH_BY_WARMTH * climate.temperature[month].celsius().max(0.0);
     let share_wet = (1.0 - (-a_day_mm / depth_mm).same_exp()).clamp(1e-6, RAINIEST);
     Rain { wet_above: normal_quantile(1.0 - share_wet), wet_day_mm: a_day_mm / share_wet, share_wet }
 }
 
 /// Standard deviation of the daily residual in the coldest month: by the climate's annual range, or such that the
 /// keeper's known cold is undercut one hour in a hundred.
-fn winter_sd(climate: &Climate, p: &Parameters) -> f64 {
+fn winter_sd(climate: &Climate) -> f64 {
     // One hour in a hundred of the year is one in twenty-five of the three coldest months, 1.9 sd below their mean
     // with the cold tail.
     const DEVIATES: f64 = 1.9;
     const LOWEST_K: f64 = 1.0;
     let Some(cold) = climate.design_cold else {
-        return p.sd_base + p.sd_per_annual_range * climate.annual_range().get();
+        return figures::SD_BASE + figures::SD_PER_ANNUAL_RANGE * climate.annual_range().get();
     };
     let below_k = (climate.coldest_month() - cold).get().max(0.0) / DEVIATES;
-    let within_day_k = (p.range_base + p.range_per_annual_range * climate.annual_range().get()) / 8f64.sqrt();
-    (below_k * below_k - p.winter_sd * p.winter_sd - within_day_k * within_day_k).max(LOWEST_K * LOWEST_K).sqrt()
+    let within_day_k =
+        (figures::RANGE_BASE + figures::RANGE_PER_ANNUAL_RANGE * climate.annual_range().get()) / 8f64.sqrt();
+    (below_k * below_k - figures::WINTER_SD * figures::WINTER_SD - within_day_k * within_day_k)
+        .max(LOWEST_K * LOWEST_K)
+        .sqrt()
 }

@@ -2,17 +2,17 @@
 
 use super::days::DayWeather;
 use super::frame::Frame;
-use super::parameters::Parameters;
 use super::purpose;
 use crate::sun_day::SunHour;
 use snowhum_draws::Key;
+use snowhum_figures::weather_generator as figures;
 use snowhum_physics::sun::{Irradiance, under_cloud};
 use snowhum_units::{Fraction, WattPerSquareMetre};
 
 /// Cover of the hours asked for: the day's deviate, straight between middays, and an hourly part.
-pub(crate) fn cover(frame: &Frame, days: &[DayWeather], p: &Parameters, key: Key, path: u32) -> Vec<Fraction> {
+pub(crate) fn cover(frame: &Frame, days: &[DayWeather], key: Key, path: u32) -> Vec<Fraction> {
     let mut cover = Vec::with_capacity(frame.hours);
-    let keep = (1.0 - p.sky_hourly * p.sky_hourly).sqrt();
+    let keep = (1.0 - figures::SKY_HOURLY * figures::SKY_HOURLY).sqrt();
     let mut four = [0.0; 4];
     for hour in 0..frame.hours {
         let index = frame.spin_up + hour / 24;
@@ -24,7 +24,7 @@ pub(crate) fn cover(frame: &Frame, days: &[DayWeather], p: &Parameters, key: Key
         let other = if from_midday < 0.0 { index - 1 } else { index + 1 };
         let part = from_midday.abs();
         let slow = (1.0 - part) * days[index].sky + part * days[other].sky;
-        cover.push(Fraction::new(day.sky.cover(keep * slow + p.sky_hourly * four[hour % 4])));
+        cover.push(Fraction::new(day.sky.cover(keep * slow + figures::SKY_HOURLY * four[hour % 4])));
     }
     cover
 }

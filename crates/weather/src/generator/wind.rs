@@ -6,17 +6,17 @@
 use super::days::DayWeather;
 use super::frame::Frame;
 use super::gamma::gamma;
-use super::parameters::Parameters;
 use super::purpose;
 use snowhum_draws::Key;
+use snowhum_figures::weather_generator as figures;
 use snowhum_units::MetrePerSecond;
 use snowhum_units::Same;
 
-pub(crate) fn hourly(frame: &Frame, days: &[DayWeather], p: &Parameters, key: Key, path: u32) -> Vec<MetrePerSecond> {
+pub(crate) fn hourly(frame: &Frame, days: &[DayWeather], key: Key, path: u32) -> Vec<MetrePerSecond> {
     // The correlation of the squares is the square of that of the deviates.
-    let lag = p.wind_lag.sqrt();
-    let fresh = (1.0 - p.wind_lag).sqrt();
-    let scale = p.wind_mean / gamma(1.0 + 1.0 / p.wind_shape);
+    let lag = figures::WIND_LAG.sqrt();
+    let fresh = (1.0 - figures::WIND_LAG).sqrt();
+    let scale = figures::WIND_MEAN / gamma(1.0 + 1.0 / figures::WIND_SHAPE);
     let first = frame.days[frame.spin_up].number;
     let [mut x, mut y, ..] = key.normals([path, first, purpose::WIND, u32::MAX]);
     let mut four = [0.0; 4];
@@ -25,7 +25,7 @@ pub(crate) fn hourly(frame: &Frame, days: &[DayWeather], p: &Parameters, key: Ke
         .map(|hour| {
             let index = frame.spin_up + hour / 24;
             if hour % 24 == 0 {
-                let w = p.wind_with_sky;
+                let w = figures::WIND_WITH_SKY;
                 of_day = scale * (w * days[index].sky - 0.5 * w * w).same_exp();
             }
             if hour % 2 == 0 {
@@ -33,7 +33,7 @@ pub(crate) fn hourly(frame: &Frame, days: &[DayWeather], p: &Parameters, key: Ke
             }
             x = lag * x + fresh * four[hour % 2 * 2];
             y = lag * y + fresh * four[hour % 2 * 2 + 1];
-            MetrePerSecond::new(of_day * (0.5 * (x * x + y * y)).same_powf(1.0 / p.wind_shape))
+            MetrePerSecond::new(of_day * (0.5 * (x * x + y * y)).same_powf(1.0 / figures::WIND_SHAPE))
         })
         .collect()
 }

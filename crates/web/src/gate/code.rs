@@ -8,7 +8,7 @@ use super::phrase::NotKept;
 use super::session::{hex, secret};
 
 const KEPT: &str = "gate.code";
-/// How long it holds, s (judgement).
+/// How long it holds, s: long enough to walk to the other room with it.
 const HOLDS: i64 = 600;
 /// Letters that are not taken for one another: 32, so that 20 of them hold 100 bits, which nobody guesses.
 const LETTERS: &[u8; 32] = b"ABCDEFGHJKLMNPQRSTUVWXYZ23456789";

@@ -1,4 +1,4 @@
-//! Wrong pass phrases make the next try wait: from one address, and from all together. All figures are judgement.
+//! Wrong pass phrases make the next try wait: from one address, and from all together.
 
 use std::collections::HashMap;
 use std::net::{IpAddr, Ipv6Addr};

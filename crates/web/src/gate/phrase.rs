@@ -8,13 +8,14 @@ use super::session;
 use super::session::secret;
 
 const KEPT: &str = "gate.pass-phrase";
-/// Fewest letters: judgement, for a home network where each wrong try makes the next one wait.
+/// Fewest letters: enough for a home network where each wrong try makes the next one wait.
 const FEWEST: usize = 12;
 /// Longest that is read, bytes.
 const LONGEST: usize = 1024;
 /// Memory in KiB, passes and lanes: the least that the OWASP Password Storage Cheat Sheet gives for Argon2id.
 const COST: (u32, u32, u32) = (19_456, 2, 1);
-/// The most of each that is spent on a kept one: records from elsewhere may ask for all the machine has (judgement).
+/// The most of each that is spent on a kept one: records from elsewhere may ask for all the machine has; 64 MiB
+/// is what a small board can spare.
 const MOST: (u32, u32, u32) = (65_536, 8, 4);
 
 /// A pass phrase that is long enough.

@@ -9,9 +9,9 @@ use std::fmt::Write;
 use crate::fault::Fault;
 
 const PREFIX: &str = "gate.session.";
-/// A session not used for so long has ended, s: thirty days (judgement).
+/// A session not used for so long has ended, s: thirty days, longer than between two looks in winter.
 const IDLE: i64 = 30 * 86_400;
-/// A session ends after so long whatever happens, s: one winter (judgement).
+/// A session ends after so long whatever happens, s: one winter.
 pub(super) const LONGEST: i64 = 180 * 86_400;
 /// Use is noted this often, s, so that looking writes little.
 const NOTED: i64 = 3_600;

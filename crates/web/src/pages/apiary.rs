@@ -92,7 +92,7 @@ fn first(now: &NowAnswer) -> Markup {
     }
 }
 
-/// Hives up to which each that needs the keeper has a card of its own (judgement: five screens of a phone hold thirty).
+/// Hives up to which each that needs the keeper has a card of its own: five screens of a phone hold thirty.
 const MANY: usize = 8;
 
 /// The hives that need the keeper first, then those to watch, then the rest, a line each.

@@ -10,6 +10,7 @@ use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::sums::feed::{FeedAnswer, FeedQuestion, Season, feed};
 use snowhum_advice::words::day;
 use snowhum_apiary::Apiary;
+use snowhum_figures::looking_ahead::LIST_HOLDS;
 use snowhum_units::{Bare, CubicMetre, Kilogram, Measured, Metre, System};
 
 use super::questions::heard;
@@ -66,11 +67,8 @@ fn feeder(asked: &Asked, list: &Shopping, system: System) -> Result<Shopping, St
         .ok_or_else(|| format!("{}: write what your feeder holds, such as 6 {unit}.", shortened(text)))
 }
 
-/// Days after its count for which a yard's list still holds (judgement).
-const HOLDS_DAYS: i32 = 14;
-
 fn is_past(view: &View, plan: &PlanAnswer) -> bool {
-    view.now.date() > plan.as_of.saturating_add(HOLDS_DAYS.days())
+    view.now.date() > plan.as_of.saturating_add((LIST_HOLDS as i32).days())
 }
 
 /// Said first where the hives were counted so long ago that the page tells of then, not of today.

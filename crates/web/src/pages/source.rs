@@ -2,6 +2,7 @@
 
 use axum::extract::{Path, State};
 use maud::{Markup, html};
+use snowhum_figures::files;
 use std::sync::LazyLock;
 use toml::Value;
 
@@ -9,27 +10,6 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
-
-/// The files figures are read from.
-const FILES: [(&str, &str, &str); 17] = [
-    ("winter_parameters", "The winter model", include_str!("../../../../data/winter_parameters.toml")),
-    ("watch_parameters", "What signs say", include_str!("../../../../data/watch_parameters.toml")),
-    ("jobs", "Jobs and dates", include_str!("../../../../data/jobs.toml")),
-    ("spring_strength", "Strength in spring", include_str!("../../../../data/spring_strength.toml")),
-    ("weighing", "Weighing", include_str!("../../../../data/weighing.toml")),
-    ("empty_hive", "The empty hive", include_str!("../../../../data/empty_hive.toml")),
-    ("mites", "Mites", include_str!("../../../../data/mites.toml")),
-    ("edge_losses", "Edges of the hive", include_str!("../../../../data/edge_losses.toml")),
-    ("openings", "Openings", include_str!("../../../../data/openings.toml")),
-    ("materials", "Materials", include_str!("../../../../data/materials.toml")),
-    ("feeds", "Feeds", include_str!("../../../../data/feeds.toml")),
-    ("fit", "Fit for winter", include_str!("../../../../data/fit.toml")),
-    ("rules_of_thumb", "Rules of the trade", include_str!("../../../../data/rules_of_thumb.toml")),
-    ("deadout", "Dead colonies", include_str!("../../../../data/deadout.toml")),
-    ("losses", "Losses and lessons", include_str!("../../../../data/losses.toml")),
-    ("weather_files", "Places of weather files", include_str!("../../../../data/weather_files.toml")),
-    ("quick_start", "The four quick facts", include_str!("../../../../data/quick_start.toml")),
-];
 
 /// A figure as its file has it.
 struct Figure {
@@ -40,7 +20,7 @@ struct Figure {
 
 static FIGURES: LazyLock<Vec<Figure>> = LazyLock::new(|| {
     let mut figures = Vec::new();
-    for (file, _, text) in FILES {
+    for (file, _, text) in files::ALL.iter().copied() {
         if let Ok(table) = text.parse::<toml::Table>() {
             gather(file, "", &Value::Table(table), &mut figures);
         }
@@ -57,7 +37,7 @@ fn gather(file: &'static str, path: &str, value: &Value, figures: &mut Vec<Figur
         }
         Value::Table(table) => {
             for (key, value) in table {
-                let key = if path.is_empty() || path == "parameter" { key.clone() } else { format!("{path}.{key}") };
+                let key = if ["", "parameter", "row"].contains(&path) { key.clone() } else { format!("{path}.{key}") };
                 gather(file, &key, value, figures);
             }
         }
@@ -118,7 +98,7 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
             input id="find" name="find" maxlength="60" value=(asked.get("find").unwrap_or_default());
             button { "Look" }
         }
-        @for (file, title, _) in FILES {
+        @for (file, title, _) in files::ALL.iter().copied() {
             @let found: Vec<&Figure> = FIGURES.iter().filter(|figure| figure.file == file).filter(is_sought).collect();
             @if !found.is_empty() {
                 details open[!sought.is_empty()] {

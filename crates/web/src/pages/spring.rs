@@ -43,7 +43,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     Ok(page(&view, Place::Spring, "First look in spring", &body))
 }
 
-/// Days before the first look from which the page is of use (judgement).
+/// Days before the first look from which the page is read to act by, no longer only to plan by: from midwinter on.
 const AHEAD_DAYS: i32 = 100;
 
 /// Said first in autumn, when the page tells of a spring that is months away.

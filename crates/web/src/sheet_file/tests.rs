@@ -3,7 +3,7 @@ use snowhum_apiary::{demo_text, read};
 use snowhum_testkit::workbooks::{rows, with_part, workbook};
 use std::time::{Duration, Instant};
 
-/// What a hostile file may take (judgement: a keeper would wait so long).
+/// What a hostile file may take: a keeper would wait so long.
 const PATIENCE: Duration = Duration::from_secs(5);
 
 fn yard() -> Apiary {

@@ -8,13 +8,13 @@ use zip::ZipArchive;
 
 use super::{SheetFile, wrong};
 
-/// Most that is unpacked, bytes: some hundred times a keeper's diary (judgement).
+/// Most that is unpacked, bytes: some hundred times a keeper's diary.
 const MOST_UNPACKED: u64 = 16 << 20;
-/// Most parts of a workbook (judgement).
+/// Most parts of a workbook: some hundred times those of one with a sheet a year.
 const MOST_PARTS: usize = 2_000;
-/// Most letters of all cells: one string may be shown in any number of them (judgement).
+/// Most letters of all cells: one string may be shown in any number of them.
 const MOST_TEXT: usize = 4 << 20;
-/// Most of its styles, bytes (judgement).
+/// Most of its styles, bytes: some hundred times what a program writes by itself.
 const MOST_STYLES: usize = 1 << 20;
 /// What says how many strings there are.
 const COUNT: &[u8] = b"uniqueCount";

@@ -17,7 +17,7 @@ use snowhum_apiary::Apiary;
 use snowhum_store::Store;
 use snowhum_units::{Metre, System};
 use snowhum_watch::{Sizes, Watching};
-use snowhum_weather::{AirPaths, Climate, Ensemble, Nearness, Place, generate};
+use snowhum_weather::{AirPaths, Climate, Ensemble, Far, Place, generate};
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
 use std::path::PathBuf;
 use std::sync::{Arc, Condvar, Mutex};
@@ -48,7 +48,7 @@ impl Small {
         let mut winter = generate(place, &Climate::at(place).unwrap(), &zone, apiary.as_of, 24 * days, 4, 1).unwrap();
         if apiary.name == FAR {
             let higher = Place { elevation: place.elevation + Metre::new(500.0), ..place };
-            winter.provenance.far.extend(Nearness::shipped().unwrap().far("hill.epw", higher, place));
+            winter.provenance.far.extend(Far::from_yard("hill.epw", higher, place));
         }
         winter
     }

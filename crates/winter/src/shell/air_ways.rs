@@ -1,6 +1,7 @@
 //! Openings as ways for air.
 
 use snowhum_apiary::{FrameWay, Hive, OpeningKind, Side};
+use snowhum_figures::winter_hour::WARM_WAY;
 
 use super::plan::Plan;
 use crate::Parameters;
@@ -35,8 +36,6 @@ pub(crate) struct Openings {
 const ACROSS: f64 = 0.9;
 const ALONG: f64 = 0.1;
 const CRACKS: f64 = 0.3;
-/// Wind gets between combs that lie across the entrance less than between those that point at it (judgement).
-const WARM_WAY: f64 = 0.7;
 /// Height of an entrance slot, m (half-inch to 20 mm, common practice).
 pub(crate) const SLOT_HEIGHT: f64 = 0.015;
 

@@ -1,6 +1,7 @@
 //! Lid, walls and floor as things that conduct, store and get wet.
 
 use snowhum_apiary::{Floor, Hive, Layer};
+use snowhum_figures::winter_hour::MESH_CAPACITY;
 use snowhum_physics::air_layer::{self, AirLayer};
 use snowhum_physics::films::{HeatFlow, standard_inner_resistance};
 use snowhum_units::{Fraction, Kelvin, KelvinDifference, Metre};
@@ -167,8 +168,7 @@ fn half_capacity(sheets: &[Layer], area: f64) -> f64 {
 fn floor_capacity(hive: &Hive, area: f64) -> f64 {
     match &hive.floor {
         Floor::Solid(sheet) | Floor::TrayedMesh(sheet) => half_capacity(std::slice::from_ref(sheet), area),
-        // A wire mesh and its frame: about a kilogram of steel and wood a square metre (judgement).
-        Floor::OpenMesh => 1_000.0 * area,
+        Floor::OpenMesh => MESH_CAPACITY * area,
     }
 }
 

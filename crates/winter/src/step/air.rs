@@ -3,6 +3,7 @@
 use crate::block::{Bees, Boundary, Heat};
 use crate::lanes::{LANES, clamp, gate, inverses4, max};
 use crate::shell::{SLOT_HEIGHT, Shell};
+use snowhum_figures::winter_hour::FANNING;
 
 const GRAVITY: f64 = 9.80665;
 /// Dry air, J/(kg K).
@@ -11,8 +12,6 @@ pub(crate) const AIR_HEAT: f64 = 1006.0;
 const GAS: f64 = 287.05;
 /// Air round the cluster above which bees fan (Stabentheiner and others; the figure from memory).
 const FANNING_FROM: f64 = 20.0;
-/// Share of the flow that fanning adds for each kelvin above (judgement).
-const FANNING: f64 = 0.5;
 
 /// Flows of the hour, from the temperatures at its beginning.
 ///

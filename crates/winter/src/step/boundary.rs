@@ -5,6 +5,7 @@ use crate::environment::Hour;
 use crate::lanes::{LANES, Lanes, clamp, gate, inverses2, inverses4, max, min};
 use crate::laws::{FUSION, HOUR};
 use crate::shell::Shell;
+use snowhum_figures::winter_hour::{BANKED_SNOW, ENTRANCE_UNDER_SNOW};
 
 /// Radiative part of the outside film at emissivity 0.9 and 0 °C, W/(m² K): ISO 6946.
 const RADIATIVE: f64 = 4.16;
@@ -12,10 +13,6 @@ const RADIATIVE: f64 = 4.16;
 const SNOWY: f64 = 0.5;
 /// Outdoor air above which snow is wet, and wind no longer carries it off, °C.
 const WET_SNOW: f64 = -0.5;
-/// Resistance of snow banked against a wall, m² K/W (judgement: some 4 cm that really touch).
-const BANKED_SNOW: f64 = 0.5;
-/// Share of the entrance's area that stays open to air under snow: snow is porous (judgement).
-const ENTRANCE_UNDER_SNOW: f64 = 0.35;
 
 /// Fills the boundary for an hour; `neighbour` is what a touching hive's wall has, °C, if there is one.
 #[inline(always)]

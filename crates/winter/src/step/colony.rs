@@ -5,6 +5,7 @@ use crate::block::{Bees, Block, CAUSES, Traits};
 use crate::ends::Cause;
 use crate::lanes::{LANES, Lanes, clamp, exp, gate, ln, max, min};
 use crate::laws::Laws;
+use snowhum_figures::winter_hour::{CELLS_A_BEE, HUNGER, MOST_HUNGER, VIABLE_WIDTH};
 
 /// Days as egg and larva, and sealed: 21 in all (common knowledge of the trade).
 const OPEN_DAYS: f64 = 9.0;
@@ -12,17 +13,10 @@ pub(crate) const SEALED_DAYS: f64 = 12.0;
 pub(crate) const FROM_EGG_TO_BEE: f64 = OPEN_DAYS + SEALED_DAYS;
 /// Days over which the warmth and the flights that start brood are averaged.
 const WARMTH_DAYS: f64 = 14.0;
-/// Width of the viability limit, as a share of it (judgement).
-const VIABLE_WIDTH: f64 = 0.2;
-/// Hazard a day of a colony twice as long without a meal as most outlive, and the most (judgement).
-const HUNGER: f64 = 4.0;
-const MOST_HUNGER: f64 = 5.0;
 /// Food out of reach above which a starved colony starved beside food.
 const FOOD_NEAR: f64 = 0.7;
 /// Days from the middle emergence of winter bees to the first: late August at Winnipeg (Mattila, Harris and Otis 2001).
 pub(crate) const FIRST_WINTER_BEES: f64 = -25.0;
-/// Brood cells a bee can keep warm and fed, at most (judgement).
-const CELLS_A_BEE: f64 = 3.0;
 /// Brood cells below which there is no nest to warm.
 const LEAST_NEST: f64 = 50.0;
 

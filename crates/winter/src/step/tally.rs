@@ -5,10 +5,7 @@ use crate::lanes::{LANES, gate, max};
 use crate::laws::Laws;
 use crate::saturation::saturation_ratio;
 use crate::shell::Shell;
-
-/// How far the rim of the upper hole lies from the outdoor towards the hive's own temperature (judgement: the rim is
-/// the cold end of a short channel).
-const RIM_WARMTH: f64 = 0.3;
+use snowhum_figures::winter_hour::RIM_WARMTH;
 
 /// Adds the hour just stepped to the day.
 #[inline(always)]

@@ -52,7 +52,7 @@ impl Own {
     }
 }
 
-/// House networks first, then those of containers, tunnels and no server at all (judgement).
+/// House networks first, then those of containers, tunnels and no server at all: a phone is in the first.
 fn rank(ip: IpAddr) -> usize {
     const FIRST: [u8; 5] = [192, 10, 172, 100, 169];
     match ip {

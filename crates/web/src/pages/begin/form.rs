@@ -118,7 +118,7 @@ fn hive_form(view: &View, (at, typed): (usize, &Typed), hive: &TypedHive, faults
     }
 }
 
-/// Hives up to which each is drawn and dressed here, so that the page of a long row stays light (judgement); of a longer one
+/// Hives up to which each is drawn and dressed here, so that the page of a long row stays light; of a longer one
 /// each is dressed on its own page.
 const MOST_DRAWN: usize = 12;
 
