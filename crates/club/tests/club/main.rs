@@ -1,0 +1,10 @@
+//! A club's promises, held on a PostgreSQL that the tests start themselves, as an ordinary user, in a scratch folder.
+
+mod costs;
+mod exports;
+mod house;
+mod kills;
+mod nights;
+mod postgres;
+mod sharing;
+mod workers;

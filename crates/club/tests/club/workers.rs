@@ -1,0 +1,45 @@
+//! A worker in a process of its own.
+
+use crate::house::{BUILD, model, run, worker};
+use snowhum_club::Club;
+use std::process::{Child, Command, Stdio};
+
+/// Where the child finds the database.
+const ADDRESS: &str = "SNOWHUM_TEST_CLUB";
+/// How long it takes for a yard.
+const ROUNDS: &str = "SNOWHUM_TEST_ROUNDS";
+
+#[test]
+#[ignore = "the other half of the tests of kills, which start it in a process of its own"]
+fn works_until_all_is_done_or_it_is_killed() {
+    let address = std::env::var(ADDRESS).unwrap();
+    let rounds = std::env::var(ROUNDS).unwrap().parse().unwrap();
+    run(async {
+        // The database may be down just now.
+        let club = loop {
+            match Club::open(&address).await {
+                Ok(club) => break club,
+                Err(_) => tokio::time::sleep(std::time::Duration::from_millis(50)).await,
+            }
+        };
+        let done = {
+            let club = club.clone();
+            async move { club.all_done(BUILD.to_owned()).await }
+        };
+        club.work(&worker(2, model(rounds)), done).await.unwrap();
+    });
+}
+
+/// Starts one.
+pub(crate) fn start(address: &str, rounds: usize) -> Child {
+    let mut child = Command::new(std::env::current_exe().unwrap());
+    child.args(["--ignored", "--exact", "workers::works_until_all_is_done_or_it_is_killed"]);
+    child.env(ADDRESS, address).env(ROUNDS, rounds.to_string()).stdout(Stdio::null()).stderr(Stdio::null());
+    child.spawn().unwrap()
+}
+
+/// Kills one outright.
+pub(crate) fn kill(mut child: Child) {
+    child.kill().unwrap();
+    child.wait().unwrap();
+}
