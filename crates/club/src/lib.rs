@@ -6,6 +6,7 @@
 //! computed from. What the question means and how it is answered is the model's matter: a [`Worker`] is given it as a
 //! function.
 
+mod build;
 mod database;
 mod dump;
 mod fault;
@@ -19,6 +20,7 @@ mod status;
 mod work;
 mod yards;
 
+pub use build::build;
 pub use database::Club;
 pub use fault::Fault;
 pub use job::{Asked, Reckon};

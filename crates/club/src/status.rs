@@ -2,6 +2,7 @@
 
 use crate::database::Club;
 use crate::fault::Fault;
+use serde::Serialize;
 
 /// Of how many seconds the speed is told.
 const RECENT_S: f64 = 300.0;
@@ -9,7 +10,7 @@ const RECENT_S: f64 = 300.0;
 const NIGHTS: i64 = 7;
 
 /// How a club stands.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Status {
     /// The nights, the latest first.
     pub nights: Vec<Progress>,
@@ -20,7 +21,7 @@ pub struct Status {
 }
 
 /// How far a night has come.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Progress {
     /// Its number.
     pub night: i64,
@@ -39,7 +40,7 @@ pub struct Progress {
 }
 
 /// The queue.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 pub struct Queue {
     /// Yards that no worker has taken.
     pub waiting: i64,

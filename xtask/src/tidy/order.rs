@@ -4,7 +4,7 @@ use super::Finding;
 use serde_json::Value;
 
 /// The product's crates, each standing only on those before it.
-const ORDER: [&str; 13] = [
+const ORDER: [&str; 14] = [
     "snowhum-units",
     "snowhum-draws",
     "snowhum-physics",
@@ -15,6 +15,7 @@ const ORDER: [&str; 13] = [
     "snowhum-advice",
     "snowhum-picture",
     "snowhum-store",
+    "snowhum-club",
     "snowhum-online",
     "snowhum-web",
     "snowhum",

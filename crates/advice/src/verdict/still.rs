@@ -33,7 +33,7 @@ pub(crate) struct Estimate {
 }
 
 /// What was decided of a colony when it was last told.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct LastVerdict {
     /// Whose.
     pub colony: ColonyId,

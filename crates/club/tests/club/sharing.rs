@@ -4,6 +4,7 @@ use crate::house::{fill, handed, model, open, plan, run, work, yard};
 use crate::postgres::Database;
 use snowhum_club::{Club, Fault, Role};
 use sqlx::AssertSqlSafe;
+use std::time::Duration;
 use uuid::Uuid;
 
 /// Two keepers with a yard each, two mentors, of which one is of another club.
@@ -21,7 +22,7 @@ async fn people(database: &Database, club: &Club) -> People {
     let mentor = club.member("Heath", "Mo", Some(Role::Mentor)).await.unwrap();
     let stranger = club.member("Moor", "Sten", Some(Role::Mentor)).await.unwrap();
     plan(club).await;
-    work(club, model(1)).await;
+    work(club, model(Duration::ZERO)).await;
     // A failure each, so that these are looked for too.
     let failures = "INSERT INTO club.failure SELECT night, yard, 'words', 1 FROM club.asked";
     sqlx::query(failures).execute(&mut database.sql().await).await.unwrap();
