@@ -11,7 +11,7 @@ use tokio::sync::watch;
 
 /// Jobs taken at once, for each that is computed: enough that no core waits for the queue, few enough that at the end of a
 /// night no worker sits on what another could do.
-const TAKEN_AHEAD: usize = 2;
+const TAKEN_AHEAD: usize = 4;
 /// How often it is asked whether all is done.
 const LOOK: Duration = Duration::from_millis(200);
 

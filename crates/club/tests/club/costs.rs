@@ -1,9 +1,9 @@
 //! What a night costs beyond its answers. By hand, on a machine that does nothing else.
 
 use crate::house::{figure, fill, is_as_on_one_machine, model, night, open, plan, run, work};
-use crate::postgres::Database;
 use crate::workers::start;
 use jiff::civil::date;
+use snowhum_testkit::postgres::Database;
 use std::time::{Duration, Instant};
 
 #[test]

@@ -1,8 +1,8 @@
 //! A club's export gives everything back.
 
 use crate::house::{fill, handed, is_as_on_one_machine, model, open, plan, run, work, yard};
-use crate::postgres::Database;
 use snowhum_club::{Club, Fault, Role};
+use snowhum_testkit::postgres::Database;
 use std::time::Duration;
 
 async fn export(club: &Club) -> String {

@@ -1,9 +1,11 @@
 //! A made-up club, and a model that is quick and strange enough.
 
-use crate::postgres::Database;
 use jiff::civil::{Date, date};
 use sha2::{Digest, Sha256};
 use snowhum_club::{Asked, Club, Handed, Night, Pace, Planned, Reckon, Role, Worker, Yard};
+use snowhum_testkit::postgres::Database;
+use sqlx::Connection;
+use sqlx::postgres::PgConnection;
 use std::fmt::Write;
 use std::future::Future;
 use std::sync::Arc;
@@ -108,7 +110,12 @@ pub(crate) async fn is_as_on_one_machine(club: &Club, yards: usize, question: &s
     }
 }
 
+/// A connection past all code of ours.
+pub(crate) async fn sql(database: &Database) -> PgConnection {
+    PgConnection::connect(&database.address).await.unwrap()
+}
+
 /// A figure out of the database, past what the library tells.
-pub(crate) async fn figure(database: &Database, sql: &'static str) -> i64 {
-    sqlx::query_scalar(sql).fetch_one(&mut database.sql().await).await.unwrap()
+pub(crate) async fn figure(database: &Database, row: &'static str) -> i64 {
+    sqlx::query_scalar(row).fetch_one(&mut sql(database).await).await.unwrap()
 }

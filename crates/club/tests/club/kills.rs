@@ -1,8 +1,8 @@
 //! Whatever is killed, the night ends complete: each answer once, and as one machine gives it.
 
 use crate::house::{figure, fill, handed, is_as_on_one_machine, model, open, plan, run, worker, yard};
-use crate::postgres::Database;
 use crate::workers::{kill, start};
+use snowhum_testkit::postgres::Database;
 use std::process::Child;
 use std::time::{Duration, Instant};
 

@@ -5,6 +5,5 @@ mod exports;
 mod house;
 mod kills;
 mod nights;
-mod postgres;
 mod sharing;
 mod workers;

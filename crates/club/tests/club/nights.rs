@@ -1,11 +1,12 @@
 //! A night: each yard once, unchanged ones not again, none mixed with another.
 
 use crate::house::{
-    BUILD, DAY, answer, figure, fill, handed, is_as_on_one_machine, model, night, open, plan, run, work, worker, yard,
+    BUILD, DAY, answer, figure, fill, handed, is_as_on_one_machine, model, night, open, plan, run, sql, work, worker,
+    yard,
 };
-use crate::postgres::Database;
 use jiff::civil::date;
 use snowhum_club::{Asked, Reckon};
+use snowhum_testkit::postgres::Database;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Duration;
@@ -82,7 +83,7 @@ fn what_is_read_is_the_last_complete_night_and_nothing_of_the_next() {
         let next = club.plan_night(&night(date(2026, 1, 11), "how?")).await.unwrap();
         // Half of it is there already.
         let half = "INSERT INTO club.outlook SELECT yard, input_hash, '\\x00', 1, now() FROM club.asked WHERE night = $1 LIMIT 2";
-        sqlx::query(half).bind(next.night).execute(&mut database.sql().await).await.unwrap();
+        sqlx::query(half).bind(next.night).execute(&mut sql(&database).await).await.unwrap();
         assert_eq!(club.last_night(None).await.unwrap().unwrap(), before);
         let status = club.status().await.unwrap();
         assert_eq!((status.nights[0].done, status.nights[0].left(), status.nights[0].is_complete()), (2, 2, false));
@@ -126,7 +127,7 @@ fn a_yard_that_was_changed_in_the_database_is_not_answered_for() {
         fill(&club, 2).await;
         let swap = "UPDATE club.yard_version SET body = (SELECT body FROM club.yard_version AS other WHERE other.yard <> yard_version.yard) \
                     WHERE yard = '00000000-0000-0000-0000-000000000001'";
-        sqlx::query(swap).execute(&mut database.sql().await).await.unwrap();
+        sqlx::query(swap).execute(&mut sql(&database).await).await.unwrap();
         plan(&club).await;
         work(&club, model(Duration::ZERO)).await;
         let told = club.status().await.unwrap().nights.remove(0);
@@ -158,9 +159,9 @@ fn ten_thousand_yards_are_planned_in_one_transaction() {
         let club = open(&database).await;
         fill(&club, 1).await;
         let many = "INSERT INTO club.yard (id, owner, name) SELECT gen_random_uuid(), owner, 'one of many' FROM club.yard, generate_series(2, 10000)";
-        sqlx::query(many).execute(&mut database.sql().await).await.unwrap();
+        sqlx::query(many).execute(&mut sql(&database).await).await.unwrap();
         let versions = "INSERT INTO club.yard_version SELECT id, 1, sha256('x'), '\\x00', now() FROM club.yard WHERE name = 'one of many'";
-        sqlx::query(versions).execute(&mut database.sql().await).await.unwrap();
+        sqlx::query(versions).execute(&mut sql(&database).await).await.unwrap();
         let planned = plan(&club).await;
         assert_eq!((planned.asked, planned.queued), (10_000, 10_000));
         let next = club.plan_night(&night(date(2026, 1, 11), "and now?")).await.unwrap();

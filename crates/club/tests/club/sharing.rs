@@ -1,8 +1,8 @@
 //! Nobody sees another's yard unless it was shared: asked of PostgreSQL itself, past all code of ours.
 
-use crate::house::{fill, handed, model, open, plan, run, work, yard};
-use crate::postgres::Database;
+use crate::house::{fill, handed, model, open, plan, run, sql, work, yard};
 use snowhum_club::{Club, Fault, Role};
+use snowhum_testkit::postgres::Database;
 use sqlx::AssertSqlSafe;
 use std::time::Duration;
 use uuid::Uuid;
@@ -25,7 +25,7 @@ async fn people(database: &Database, club: &Club) -> People {
     work(club, model(Duration::ZERO)).await;
     // A failure each, so that these are looked for too.
     let failures = "INSERT INTO club.failure SELECT night, yard, 'words', 1 FROM club.asked";
-    sqlx::query(failures).execute(&mut database.sql().await).await.unwrap();
+    sqlx::query(failures).execute(&mut sql(database).await).await.unwrap();
     People { anna, bo, mentor, stranger }
 }
 
@@ -55,7 +55,7 @@ async fn yards_seen(database: &Database, member: Uuid) -> Vec<Uuid> {
 async fn yards_columns(database: &Database) -> Vec<(String, String)> {
     let columns = "SELECT table_name::TEXT, CASE table_name WHEN 'yard' THEN 'id' ELSE 'yard' END FROM information_schema.columns \
                    WHERE table_schema = 'club' AND (column_name = 'yard' OR (table_name, column_name) = ('yard', 'id'))";
-    let found: Vec<(String, String)> = sqlx::query_as(columns).fetch_all(&mut database.sql().await).await.unwrap();
+    let found: Vec<(String, String)> = sqlx::query_as(columns).fetch_all(&mut sql(database).await).await.unwrap();
     assert_eq!(found.len(), 6, "{found:?}");
     found
 }
@@ -134,7 +134,7 @@ fn a_member_changes_nothing_but_whom_their_yards_are_shared_with() {
         let club = open(&database).await;
         let people = people(&database, &club).await;
         let tables = "SELECT relname::TEXT, relrowsecurity FROM pg_class WHERE relnamespace = 'club'::regnamespace AND relkind = 'r'";
-        let tables: Vec<(String, bool)> = sqlx::query_as(tables).fetch_all(&mut database.sql().await).await.unwrap();
+        let tables: Vec<(String, bool)> = sqlx::query_as(tables).fetch_all(&mut sql(&database).await).await.unwrap();
         assert_eq!(tables.len(), 11);
         for (table, is_guarded) in tables {
             assert!(is_guarded, "{table} has no policy");

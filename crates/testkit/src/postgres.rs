@@ -1,7 +1,7 @@
-//! A PostgreSQL of the tests' own.
+//! A PostgreSQL of the tests' own: started by them as an ordinary user, in a scratch folder that goes with it.
 
-use sqlx::Connection;
-use sqlx::postgres::PgConnection;
+#![expect(clippy::unwrap_used, clippy::expect_used, reason = "a test fails by panicking")]
+
 use std::os::unix::fs::{MetadataExt, PermissionsExt};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
@@ -12,21 +12,26 @@ use std::time::{Duration, Instant};
 static SHARED: Mutex<Weak<Server>> = Mutex::new(Weak::new());
 static NUMBER: AtomicUsize = AtomicUsize::new(0);
 
-/// A server in a folder of its own, which goes with it.
-pub(crate) struct Server {
+/// A server in a folder of its own.
+#[derive(Debug)]
+pub struct Server {
     folder: PathBuf,
     programs: PathBuf,
 }
 
 /// A database of its own on a server.
-pub(crate) struct Database {
-    pub(crate) server: Arc<Server>,
-    pub(crate) address: String,
+#[derive(Debug)]
+pub struct Database {
+    /// Where it is.
+    pub server: Arc<Server>,
+    /// Its address, as DATABASE_URL has it.
+    pub address: String,
 }
 
 impl Database {
     /// On a server that other tests use too.
-    pub(crate) fn shared() -> Self {
+    #[must_use]
+    pub fn shared() -> Self {
         let mut shared = SHARED.lock().unwrap_or_else(PoisonError::into_inner);
         let server = shared.upgrade().unwrap_or_else(|| {
             let server = Arc::new(Server::start());
@@ -37,17 +42,14 @@ impl Database {
     }
 
     /// On a server that may be killed.
-    pub(crate) fn alone() -> Self {
+    #[must_use]
+    pub fn alone() -> Self {
         Self::on(Arc::new(Server::start()))
     }
 
-    /// A connection past all code of ours.
-    pub(crate) async fn sql(&self) -> PgConnection {
-        PgConnection::connect(&self.address).await.unwrap()
-    }
-
     /// Another one beside it.
-    pub(crate) fn beside(&self) -> Self {
+    #[must_use]
+    pub fn beside(&self) -> Self {
         Self::on(self.server.clone())
     }
 
@@ -91,7 +93,10 @@ impl Server {
     }
 
     /// Starts it, also after it was killed.
-    pub(crate) fn up(&self) {
+    ///
+    /// # Panics
+    /// When it does not come up within a minute.
+    pub fn up(&self) {
         // Not synchronised to the disk: processes are killed here, not the machine.
         let options =
             format!("-c listen_addresses='' -c unix_socket_directories='{}' -c fsync=off", self.folder.display());
@@ -111,7 +116,10 @@ impl Server {
     }
 
     /// Kills it outright.
-    pub(crate) fn kill(&self) {
+    ///
+    /// # Panics
+    /// When it does not run.
+    pub fn kill(&self) {
         let file = std::fs::read_to_string(self.data().join("postmaster.pid")).unwrap();
         passes(Command::new("kill").args(["-9", file.lines().next().unwrap()]));
     }
