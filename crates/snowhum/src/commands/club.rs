@@ -54,23 +54,16 @@ pub(crate) enum ClubCommand {
     },
 }
 
-/// A member of a club.
-#[derive(Debug, Args)]
-pub(crate) struct Whose {
-    /// The member.
-    #[arg(long, value_name = "NAME")]
-    member: String,
-    /// Their club, where the database holds more than one.
-    #[arg(long, value_name = "NAME", default_value = CLUB)]
-    club: String,
-}
-
 #[derive(Debug, Args)]
 pub(crate) struct ImportArguments {
     /// What `snowhum export` wrote, or `snowhum club export`.
     file: PathBuf,
-    #[command(flatten)]
-    whose: Option<Whose>,
+    /// The member.
+    #[arg(long, value_name = "NAME")]
+    member: Option<String>,
+    /// Their club, where the database holds more than one.
+    #[arg(long, value_name = "NAME", default_value = CLUB)]
+    club: String,
     /// What the member is; a new one is a keeper.
     #[arg(long, value_enum, requires = "member")]
     role: Option<RoleArgument>,
@@ -89,16 +82,24 @@ pub(crate) enum RoleArgument {
 pub(crate) struct ExportArguments {
     /// A new file.
     to: PathBuf,
-    #[command(flatten)]
-    whose: Option<Whose>,
+    /// The member.
+    #[arg(long, value_name = "NAME")]
+    member: Option<String>,
+    /// Their club, where the database holds more than one.
+    #[arg(long, value_name = "NAME", default_value = CLUB)]
+    club: String,
 }
 
 #[derive(Debug, Args)]
 pub(crate) struct ShareArguments {
     /// The yard's name.
     yard: String,
-    #[command(flatten)]
-    whose: Whose,
+    /// The yard's owner.
+    #[arg(long, value_name = "NAME")]
+    member: String,
+    /// Their club, where the database holds more than one.
+    #[arg(long, value_name = "NAME", default_value = CLUB)]
+    club: String,
     /// The mentor.
     #[arg(long = "with", value_name = "NAME")]
     mentor: String,
@@ -147,7 +148,7 @@ pub(super) fn run(command: &ClubCommand, common: &Common) -> anyhow::Result<()> 
 
 fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
     let file = &arguments.file;
-    let Some(whose) = &arguments.whose else {
+    let Some(name) = &arguments.member else {
         let from = File::open(file).map(BufReader::new).map_err(|error| unreadable(file, &error))?;
         with(async |club| club.import(from).await.map_err(failure))?;
         return say(common, "brought in: everything of the club", &json!({ "imported": CLUB }));
@@ -160,23 +161,22 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
     });
     let taken = with(async |club| {
         let handed = model::handed(file, export).await?;
-        let member = club.member(&whose.club, &whose.member, role).await.map_err(failure)?;
+        let member = club.member(&arguments.club, name, role).await.map_err(failure)?;
         club.take_in(member, &handed).await.map_err(failure)
     })?;
     let (changed, unchanged, left) = (taken.changed, taken.unchanged, taken.left);
-    let said =
-        format!("taken in for {}: {changed} yards new or changed, {unchanged} as they were, {left} left", whose.member);
+    let said = format!("taken in for {name}: {changed} yards new or changed, {unchanged} as they were, {left} left");
     say(common, &said, &json!({ "changed": changed, "unchanged": unchanged, "left": left }))
 }
 
 fn export(arguments: &ExportArguments, common: &Common) -> anyhow::Result<()> {
     let to = &arguments.to;
-    with(async |club| match &arguments.whose {
+    with(async |club| match &arguments.member {
         None => club.export(BufWriter::new(new_file::create_private(to)?)).await.map_err(failure),
-        Some(whose) => {
-            let member = club.known_member(&whose.club, &whose.member).await.map_err(failure)?;
+        Some(name) => {
+            let member = club.known_member(&arguments.club, name).await.map_err(failure)?;
             let export = club.last_export(member).await.map_err(failure)?;
-            let export = export.ok_or_else(|| exit::input(format!("{} handed nothing in yet", whose.member)))?;
+            let export = export.ok_or_else(|| exit::input(format!("{name} handed nothing in yet")))?;
             let file = new_file::create_private(to)?;
             std::io::Write::write_all(&mut &file, export.as_bytes()).map_err(|error| new_file::failed(to, &error))
         }
@@ -185,10 +185,10 @@ fn export(arguments: &ExportArguments, common: &Common) -> anyhow::Result<()> {
 }
 
 fn share(arguments: &ShareArguments, common: &Common) -> anyhow::Result<()> {
-    let ShareArguments { yard, whose, mentor, end } = arguments;
+    let ShareArguments { yard, member, club: name, mentor, end } = arguments;
     with(async |club| {
-        let owner = club.known_member(&whose.club, &whose.member).await.map_err(failure)?;
-        let reader = club.known_member(&whose.club, mentor).await.map_err(failure)?;
+        let owner = club.known_member(name, member).await.map_err(failure)?;
+        let reader = club.known_member(name, mentor).await.map_err(failure)?;
         let done = if *end { club.unshare(owner, yard, reader).await } else { club.share(owner, yard, reader).await };
         done.map_err(failure)
     })?;
