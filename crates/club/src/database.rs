@@ -4,7 +4,7 @@ use crate::fault::Fault;
 use crate::migrations;
 use graphile_worker::WorkerUtils;
 use sqlx::Postgres;
-use sqlx::postgres::{PgConnectOptions, PgPool, PgPoolOptions};
+use sqlx::postgres::{PgConnectOptions, PgConnection, PgPool, PgPoolOptions};
 use std::time::Duration;
 use uuid::Uuid;
 
@@ -47,9 +47,7 @@ impl Club {
     /// When the database cannot be reached.
     pub async fn as_member(&self, member: Uuid) -> Result<Transaction, Fault> {
         let mut reading = self.pool.begin().await?;
-        sqlx::query("SET LOCAL ROLE snowhum_member").execute(&mut *reading).await?;
-        let whose = sqlx::query("SELECT set_config('snowhum.member', $1, true)").bind(member.to_string());
-        whose.execute(&mut *reading).await?;
+        speak_for(&mut reading, member).await?;
         Ok(reading)
     }
 
@@ -68,6 +66,14 @@ impl Club {
         let address = self.address.clone().options([("synchronous_commit", "off")]);
         pool(address, u32::try_from(jobs).unwrap_or(u32::MAX).saturating_add(CONNECTIONS)).await
     }
+}
+
+/// From here to the end of the transaction a member speaks.
+pub(crate) async fn speak_for(connection: &mut PgConnection, member: Uuid) -> Result<(), Fault> {
+    sqlx::query("SET LOCAL ROLE snowhum_member").execute(&mut *connection).await?;
+    let whose = sqlx::query("SELECT set_config('snowhum.member', $1, true)").bind(member.to_string());
+    whose.execute(connection).await?;
+    Ok(())
 }
 
 async fn pool(address: PgConnectOptions, connections: u32) -> Result<PgPool, Fault> {

@@ -1,6 +1,6 @@
 //! What pages and files read: the last night that is complete, and nothing of any other.
 
-use crate::database::Club;
+use crate::database::{Club, speak_for};
 use crate::fault::Fault;
 use crate::packed::unpack;
 use uuid::Uuid;
@@ -38,14 +38,13 @@ impl Club {
     pub async fn last_night(&self, whose: Option<Uuid>) -> Result<Option<CompleteNight>, Fault> {
         // Of one moment: a night that is planned meanwhile is not mixed in.
         let mut reading = self.pool().begin_with("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY").await?;
-        let last = "SELECT night, day::TEXT FROM club.progress WHERE asked > 0 AND done + failed = asked \
-                    ORDER BY progress.day DESC, night DESC LIMIT 1";
+        let last = "SELECT night, day::TEXT FROM (SELECT id FROM club.night ORDER BY day DESC, id DESC) AS latest \
+                    CROSS JOIN LATERAL (SELECT * FROM club.progress WHERE night = latest.id OFFSET 0) AS progress \
+                    WHERE asked > 0 AND done + failed = asked ORDER BY day DESC, night DESC LIMIT 1";
         let last: Option<(i64, String)> = sqlx::query_as(last).fetch_optional(&mut *reading).await?;
         let Some((night, day)) = last else { return Ok(None) };
         if let Some(member) = whose {
-            sqlx::query("SET LOCAL ROLE snowhum_member").execute(&mut *reading).await?;
-            let whose = sqlx::query("SELECT set_config('snowhum.member', $1, true)").bind(member.to_string());
-            whose.execute(&mut *reading).await?;
+            speak_for(&mut reading, member).await?;
         }
         let rows = "SELECT asked.yard, yard.name, outlook.body, failure.words FROM club.asked \
                     JOIN club.yard ON yard.id = asked.yard LEFT JOIN club.outlook USING (yard, input_hash) \

@@ -77,8 +77,10 @@ impl Club {
     /// # Errors
     /// When the database cannot be read.
     pub async fn status(&self) -> Result<Status, Fault> {
-        let rows = "SELECT night, day::TEXT, asked, done, failed, core_ms FROM club.progress \
-                    ORDER BY progress.day DESC, night DESC LIMIT $1";
+        let rows = "SELECT night, day::TEXT, asked, done, failed, core_ms \
+                    FROM (SELECT id FROM club.night ORDER BY day DESC, id DESC LIMIT $1) AS latest \
+                    CROSS JOIN LATERAL (SELECT * FROM club.progress WHERE night = latest.id OFFSET 0) AS progress \
+                    ORDER BY progress.day DESC, night DESC";
         let rows: Vec<(i64, String, i64, i64, i64, i64)> =
             sqlx::query_as(rows).bind(NIGHTS).fetch_all(self.pool()).await?;
         let mut nights = Vec::new();

@@ -128,14 +128,23 @@ impl Club {
         let mut writing = self.as_member(owner).await?;
         let row = "INSERT INTO club.share (yard, mentor) VALUES ($1, $2) ON CONFLICT DO NOTHING";
         let done = sqlx::query(row).bind(yard).bind(mentor).execute(&mut *writing).await;
-        done.map_err(|error| match error.as_database_error().and_then(|told| told.code()) {
-            Some(code) if code == DENIED => {
-                let right = "one that was imported with --role mentor, of the same club, reads what is shared";
-                Fault::NoSuch { what: "mentor", name: mentor.to_string(), right }
+        let is_denied = |error: &sqlx::Error| {
+            error.as_database_error().and_then(|told| told.code()).is_some_and(|code| code == DENIED)
+        };
+        match done {
+            Err(error) if is_denied(&error) => Err(self.no_mentor(mentor).await?),
+            done => {
+                done?;
+                Ok(writing.commit().await?)
             }
-            _ => error.into(),
-        })?;
-        Ok(writing.commit().await?)
+        }
+    }
+
+    async fn no_mentor(&self, member: Uuid) -> Result<Fault, Fault> {
+        let name = sqlx::query_scalar("SELECT name FROM club.member WHERE id = $1").bind(member);
+        let name: Option<String> = name.fetch_optional(self.pool()).await?;
+        let right = "one who was imported with --role mentor, of the same club, reads what is shared";
+        Ok(Fault::NoSuch { what: "mentor", name: name.unwrap_or_default(), right })
     }
 
     /// Takes that back.

@@ -122,7 +122,7 @@ fn only_the_owner_shares_a_yard_and_only_with_a_mentor_of_the_club() {
         ));
         assert!(matches!(
             club.share(people.anna, "Yard 1", people.bo).await,
-            Err(Fault::NoSuch { what: "mentor", .. })
+            Err(Fault::NoSuch { what: "mentor", name, .. }) if name == "Bo"
         ));
     });
 }

@@ -261,7 +261,7 @@ fn words(status: &Status) -> String {
         let ahead = if status.speed > 0.0 {
             format!("some {} minutes at this speed", minutes.ceil())
         } else {
-            "nobody works".to_owned()
+            "no answer in the last five minutes".to_owned()
         };
         page += &text::entry("Left", &format!("{} yards, {ahead}", night.left()));
     }
