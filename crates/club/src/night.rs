@@ -78,8 +78,8 @@ async fn ask(writing: &mut Transaction, night: i64, asked: &Night) -> Result<i64
 
 /// A job for each yard that has neither answer nor job; gives how many.
 ///
-/// The queue's own keys are not used: each would hold a lock of its own to the end of the transaction, and PostgreSQL has
-/// room for some six thousand. The row in `asked` does what a key would.
+/// The queue's own keys are not used: each would hold a lock of its own to the end of the transaction, and for twenty thousand
+/// PostgreSQL as it comes has no room. The row in `asked` does what a key would.
 async fn queue(writing: &mut Transaction, night: i64, build: &str) -> Result<i64, Fault> {
     let queue = "WITH added AS (SELECT * FROM graphile_worker.add_jobs(ARRAY( \
                      SELECT ROW($3, json_build_object('night', night, 'yard', yard), NULL, NULL, NULL, NULL, NULL, ARRAY[$2]) \

@@ -1,8 +1,7 @@
 //! A night: each yard once, unchanged ones not again, none mixed with another.
 
 use crate::house::{
-    BUILD, DAY, answer, figure, fill, handed, is_as_on_one_machine, model, night, open, plan, run, sql, work, worker,
-    yard,
+    answer, figure, fill, handed, is_as_on_one_machine, model, night, open, plan, run, sql, work, worker, yard,
 };
 use jiff::civil::date;
 use snowhum_club::{Asked, Reckon};
@@ -148,29 +147,27 @@ fn a_worker_of_another_build_leaves_the_night_alone() {
         assert_eq!(figure(&database, "SELECT SUM(begun)::BIGINT FROM club.asked").await, 0);
         work(&club, model(Duration::ZERO)).await;
         assert_eq!(club.status().await.unwrap().nights[0].done, 3);
-        assert_eq!(BUILD, "this build");
     });
 }
 
 #[test]
-fn ten_thousand_yards_are_planned_in_one_transaction() {
+fn twenty_thousand_yards_are_planned_in_one_transaction() {
     let database = Database::shared();
     run(async {
         let club = open(&database).await;
         fill(&club, 1).await;
-        let many = "INSERT INTO club.yard (id, owner, name) SELECT gen_random_uuid(), owner, 'one of many' FROM club.yard, generate_series(2, 10000)";
+        let many = "INSERT INTO club.yard (id, owner, name) SELECT gen_random_uuid(), owner, 'one of many' FROM club.yard, generate_series(2, 20000)";
         sqlx::query(many).execute(&mut sql(&database).await).await.unwrap();
         let versions = "INSERT INTO club.yard_version SELECT id, 1, sha256('x'), '\\x00', now() FROM club.yard WHERE name = 'one of many'";
         sqlx::query(versions).execute(&mut sql(&database).await).await.unwrap();
         let planned = plan(&club).await;
-        assert_eq!((planned.asked, planned.queued), (10_000, 10_000));
+        assert_eq!((planned.asked, planned.queued), (20_000, 20_000));
         let next = club.plan_night(&night(date(2026, 1, 11), "and now?")).await.unwrap();
-        assert_eq!(next.queued, 10_000);
+        assert_eq!(next.queued, 20_000);
         assert_eq!(
             figure(&database, "SELECT COUNT(*) FROM graphile_worker.jobs").await,
-            10_000,
+            20_000,
             "the earlier night waits no more"
         );
-        assert_eq!(DAY, date(2026, 1, 10));
     });
 }
