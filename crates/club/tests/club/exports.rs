@@ -20,12 +20,12 @@ fn an_export_read_into_an_empty_club_is_written_out_there_to_the_same_bytes() {
     };
     run(async {
         let club = open(&here).await;
-        let keeper = fill(&club, 450).await;
+        let keeper = fill(&club, 210).await;
         let mentor = club.member("Heath", "Mo \"the\" mentor", Some(Role::Mentor)).await.unwrap();
         club.share(keeper, "Yard 1", mentor).await.unwrap();
         plan(&club).await;
         work(&club, model(Duration::ZERO)).await;
-        let mut yards: Vec<_> = (0..450).map(|number| yard(number, "well")).collect();
+        let mut yards: Vec<_> = (0..210).map(|number| yard(number, "well")).collect();
         yards[3] = yard(3, "poison");
         club.take_in(keeper, &handed(yards)).await.unwrap();
         club.plan_night(&crate::house::night(jiff::civil::date(2026, 1, 11), "how?")).await.unwrap();
@@ -35,10 +35,10 @@ fn an_export_read_into_an_empty_club_is_written_out_there_to_the_same_bytes() {
         let other = open(&there).await;
         other.import(text.as_bytes()).await.unwrap();
         assert!(export(&other).await == text, "to the byte");
-        is_as_on_one_machine(&other, 450, "how?").await;
+        is_as_on_one_machine(&other, 210, "how?").await;
         assert_eq!(other.last_export(keeper).await.unwrap(), club.last_export(keeper).await.unwrap());
         let next = other.plan_night(&crate::house::night(jiff::civil::date(2026, 1, 12), "how?")).await.unwrap();
-        assert_eq!((next.asked, next.queued), (450, 1), "what is answered stays so; what failed is tried again");
+        assert_eq!((next.asked, next.queued), (210, 1), "what is answered stays so; what failed is tried again");
         assert!(matches!(other.import(text.as_bytes()).await, Err(Fault::NotEmpty)));
     });
 }
