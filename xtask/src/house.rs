@@ -31,9 +31,10 @@ pub(crate) fn cargo_of(program: &Path, arguments: &[&str]) -> Command {
     command
 }
 
-/// All crates with the tests in a browser, built as they are tested: one profile and one set of features, so that nothing is
-/// compiled twice.
-pub(crate) const TESTED: [&str; 5] = ["--workspace", "--features", "snowhum-browser/browser", "--profile", "tests"];
+/// All crates with the tests in a browser and those of a club, built as they are tested: one profile and one set of features,
+/// so that nothing is compiled twice.
+pub(crate) const TESTED: [&str; 5] =
+    ["--workspace", "--features", "snowhum-browser/browser,snowhum/club", "--profile", "tests"];
 
 /// A command that gives way to others.
 pub(crate) fn in_the_background(command: &Command) -> Command {

@@ -31,6 +31,12 @@ pub(crate) const TEST: &[Need] = &[
         install: "rustup component add clippy",
         elsewhere: "install the clippy that came with your compiler",
     },
+    Need {
+        what: "PostgreSQL, on which a club's records are tried",
+        probe: "dpkg-query --show postgresql",
+        install: "apt-get install -y postgresql",
+        elsewhere: "the tests look for version 15 or newer in /usr/lib/postgresql/VERSION/bin, where Debian puts it",
+    },
 ];
 
 /// What the tests in a real browser need.

@@ -183,6 +183,10 @@ pub(crate) enum Command {
     /// The weather the answers stand on.
     #[command(subcommand)]
     Weather(WeatherCommand),
+    /// The yards of a club on PostgreSQL, and their nights, computed on any number of machines.
+    #[cfg(feature = "club")]
+    #[command(subcommand)]
+    Club(crate::commands::club::ClubCommand),
     #[command(hide = true)]
     Generate(crate::commands::generate::GenerateArguments),
 }

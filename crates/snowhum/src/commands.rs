@@ -1,6 +1,8 @@
 //! The subcommands, one a file.
 
 mod check;
+#[cfg(feature = "club")]
+pub(crate) mod club;
 mod dead_bees;
 pub(crate) mod deadout;
 mod demo;
@@ -79,6 +81,8 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Words { term } => words::run(term.as_deref(), common),
         Command::Serve(arguments) => serve::run(arguments, common),
         Command::Weather(weather) => weather::run(weather, common),
+        #[cfg(feature = "club")]
+        Command::Club(command) => club::run(command, common),
         Command::Generate(arguments) => generate::run(arguments),
     }
 }

@@ -1,6 +1,7 @@
 //! Fixtures and helpers for tests. All yards, hives and weathers here are invented.
 
 mod hives;
+pub mod postgres;
 mod speech;
 mod weathers;
 pub mod workbooks;

@@ -4,7 +4,7 @@ use super::finding::Finding;
 use serde_json::Value;
 
 /// The product's crates, each standing only on those before it.
-const ORDER: [&str; 14] = [
+const ORDER: [&str; 15] = [
     "snowhum-units",
     "snowhum-figures",
     "snowhum-draws",
@@ -16,6 +16,7 @@ const ORDER: [&str; 14] = [
     "snowhum-advice",
     "snowhum-picture",
     "snowhum-store",
+    "snowhum-club",
     "snowhum-online",
     "snowhum-web",
     "snowhum",

@@ -2,6 +2,7 @@
 //! is passed, so that another seed says the same.
 
 use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
 use snowhum_apiary::ColonyId;
 
 use super::answer::{ColonyVerdict, Line, Step, Urgency};
@@ -9,7 +10,7 @@ use super::task::Task;
 use crate::statistics::Estimate;
 
 /// What was decided of a colony when it was last told.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct LastVerdict {
     /// Whose.
     pub colony: ColonyId,

@@ -4,7 +4,9 @@ mod alert;
 
 use clap::Args;
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
+use snowhum_advice::verdict::LastVerdict;
 use snowhum_apiary::Apiary;
+use snowhum_units::System;
 
 use super::plan::ToldArguments;
 use crate::args::{Common, LiveArguments, RunArguments, YardArguments};
@@ -23,6 +25,15 @@ pub(crate) struct NowArguments {
     /// Say only what is new: at most once a week, unless a colony's word has changed since it was last said.
     #[arg(long)]
     pub(crate) alert: bool,
+}
+
+/// What is asked beside the yard and its weather.
+#[derive(Clone, Copy)]
+pub(super) struct Asking<'a> {
+    pub(super) run: &'a RunArguments,
+    pub(super) system: System,
+    /// What was decided of each colony when it was last told.
+    pub(super) last: &'a [LastVerdict],
 }
 
 pub(super) fn run(arguments: &NowArguments, common: &Common) -> anyhow::Result<()> {
@@ -59,16 +70,19 @@ pub(super) fn told(
     run: &RunArguments,
     common: &Common,
 ) -> anyhow::Result<NowAnswer> {
+    let last = keep::last_told(apiary, common.store.as_deref());
+    let asking = Asking { run, system: common.units.into(), last: &last };
+    progress::during("watching the colonies", || answer_of(apiary, present, &asking))
+}
+
+/// The same from what it is given alone, wherever it is computed.
+pub(super) fn answer_of(apiary: &Apiary, present: Present, asking: &Asking<'_>) -> anyhow::Result<NowAnswer> {
     let parameters = snowhum_winter::Parameters::shipped()?;
     let signs = snowhum_watch::Parameters::shipped()?;
     let thresholds = Thresholds::shipped()?;
     let apiary = present.weather.moved(apiary);
-    let last = keep::last_told(&apiary, common.store.as_deref());
-    let question = present.question(&apiary, &parameters, (&signs, &thresholds), run, common.units.into());
-    let question = NowQuestion { last: &last, ..question };
-    Ok(progress::during("watching the colonies", || {
-        let ground = Ground::of(question);
-        let watchings = ground.watch();
-        ground.now(&watchings)
-    }))
+    let question = present.question(&apiary, &parameters, (&signs, &thresholds), asking.run, asking.system);
+    let ground = Ground::of(NowQuestion { last: asking.last, ..question });
+    let watchings = ground.watch();
+    Ok(ground.now(&watchings))
 }

@@ -9,9 +9,10 @@ use snowhum_advice::{plan, sealed};
 use snowhum_apiary::{Apiary, winter_year};
 use snowhum_winter::Parameters;
 
+use super::now::Asking;
 use crate::args::{Common, RunArguments, YardArguments};
 use crate::weather_source::{Present, Weather};
-use crate::{exit, progress, sources, text, weather_source};
+use crate::{exit, keep, progress, sources, text, weather_source};
 
 /// Which yard or colony is planned for, and how much of it is told.
 #[derive(Debug, Clone, Args)]
@@ -65,7 +66,10 @@ pub(super) fn tell(
     if at.is_none() && !told.all && !common.json {
         // The first screen is of hives as they stand by now: the plan behind it need not be computed.
         sealed::refuse(apiary, &Parameters::shipped()?).map_err(exit::input)?;
-        if let Some(now) = present(apiary, arguments.as_of.unwrap_or(apiary.as_of), arguments, common)? {
+        let last = keep::last_told(apiary, common.store.as_deref());
+        let asking = Asking { run: arguments, system: common.units.into(), last: &last };
+        let as_of = arguments.as_of.unwrap_or(apiary.as_of);
+        if let Some(now) = progress::during("watching the colonies", || present(apiary, as_of, &asking))? {
             text::say(&text::plan::words_of_present(&now, common.units.into()))?;
             return exit::check(&now.first, arguments.check);
         }
@@ -85,34 +89,35 @@ pub(super) fn tell(
 }
 
 pub(super) fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
+    let last = keep::last_told(apiary, common.store.as_deref());
+    let asking = Asking { run: arguments, system: common.units.into(), last: &last };
+    progress::during("computing the winter", || answer_of(apiary, &asking))
+}
+
+/// The answer from what it is given alone, wherever it is computed.
+pub(super) fn answer_of(apiary: &Apiary, asking: &Asking<'_>) -> anyhow::Result<PlanAnswer> {
     let parameters = Parameters::shipped()?;
     sealed::refuse(apiary, &parameters).map_err(exit::input)?;
-    let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(apiary, arguments))?;
+    let (weather, as_of) = Weather::resolve(apiary, asking.run)?;
     let moved = moved_on(apiary, as_of);
     let there = weather.moved(apiary);
-    let question = weather.question(&there, &parameters, arguments, common.units.into());
-    let mut answer = progress::during("computing the winter", || plan(&question));
+    let mut answer = plan(&weather.question(&there, &parameters, asking.run, asking.system));
     answer.weather.notes.splice(0..0, moved);
     // What is told first is of the hives as they stand by now, notes and all, so that plan and present say one thing.
-    if let Some(now) = present(apiary, as_of, arguments, common)? {
+    if let Some(now) = present(apiary, as_of, asking)? {
         answer.take_first(&now);
     }
     Ok(answer)
 }
 
 /// How the hives stand on the plan's day; none where the day is before the count or the plan at its end.
-fn present(
-    apiary: &Apiary,
-    as_of: Date,
-    arguments: &RunArguments,
-    common: &Common,
-) -> anyhow::Result<Option<NowAnswer>> {
-    let arguments = RunArguments { as_of: Some(as_of), ..arguments.clone() };
-    let Ok(present) = Present::resolve(apiary, &arguments) else { return Ok(None) };
+fn present(apiary: &Apiary, as_of: Date, asking: &Asking<'_>) -> anyhow::Result<Option<NowAnswer>> {
+    let run = &RunArguments { as_of: Some(as_of), ..asking.run.clone() };
+    let Ok(present) = Present::resolve(apiary, run) else { return Ok(None) };
     if as_of >= present.weather.spring {
         return Ok(None);
     }
-    let now = super::now::told(apiary, present, &arguments, common)?;
+    let now = super::now::answer_of(apiary, present, &Asking { run, ..*asking })?;
     Ok((now.as_of == as_of && now.first.colonies.len() == apiary.colonies.len()).then_some(now))
 }
 

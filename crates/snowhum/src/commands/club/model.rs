@@ -1,0 +1,75 @@
+//! What a club's night asks of the model, and how it answers: as `plan --json` does.
+
+use std::path::Path;
+use std::sync::Arc;
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+use snowhum_advice::MEMBERS;
+use snowhum_advice::verdict::LastVerdict;
+use snowhum_apiary::Apiary;
+use snowhum_club::{Asked, Handed, Reckon, Yard};
+use snowhum_store::{Fault, Store};
+use snowhum_units::System;
+
+use crate::args::RunArguments;
+use crate::commands::now::Asking;
+use crate::commands::plan;
+use crate::keep;
+
+/// What a night asks; what is not in it, the build decides.
+#[derive(Debug, Clone, clap::Args, Serialize, Deserialize)]
+pub(crate) struct Question {
+    /// The day asked about; of each yard the day of its own count if not given, as in a plan.
+    #[arg(long, value_name = "DATE", value_parser = crate::args::parse_date)]
+    as_of: Option<Date>,
+    /// Seed of all random numbers.
+    #[arg(long, value_name = "N", default_value_t = 1)]
+    seed: u64,
+    /// Members of the ensemble for each colony.
+    #[arg(long, value_name = "N", default_value_t = MEMBERS as u32, value_parser = clap::value_parser!(u32).range(8..=10_000))]
+    members: u32,
+}
+
+/// A yard as a club keeps it.
+#[derive(Serialize, Deserialize)]
+struct Kept {
+    yard: Apiary,
+    told: Vec<LastVerdict>,
+}
+
+/// The model, for a worker.
+pub(super) fn reckon() -> Reckon {
+    Arc::new(|asked: &Asked<'_>| answer(asked).map_err(|error| error.to_string()))
+}
+
+fn answer(asked: &Asked<'_>) -> anyhow::Result<String> {
+    let question: Question = serde_json::from_str(asked.question)?;
+    let kept: Kept = serde_json::from_str(asked.yard)?;
+    let usual = RunArguments::usual(question.as_of);
+    let run = &RunArguments { seed: question.seed, members: question.members, ..usual };
+    let asking = Asking { run, system: System::Metric, last: &kept.told };
+    Ok(serde_json::to_string_pretty(&plan::answer_of(&kept.yard, &asking)?)?)
+}
+
+/// What a member hands in: the file, and the yards that the records in it hold.
+pub(super) async fn handed(file: &Path, export: String) -> anyhow::Result<Handed> {
+    let yards = yards(&export).await.map_err(|fault| keep::failure_of(file, fault))?;
+    let yards = yards
+        .into_iter()
+        .map(|kept| Ok(Yard { id: kept.yard.id.0, name: kept.yard.name.clone(), body: serde_json::to_string(&kept)? }));
+    Ok(Handed { yards: yards.collect::<anyhow::Result<_>>()?, export })
+}
+
+async fn yards(export: &str) -> Result<Vec<Kept>, Fault> {
+    let store = Store::in_memory().await?;
+    store.import_json(export.as_bytes()).await?;
+    let mut yards = Vec::new();
+    for name in store.yards().await? {
+        if let Some(yard) = store.yard(name.id).await? {
+            yards.push(Kept { yard, told: snowhum_web::last_told(&store, name.id).await? });
+        }
+    }
+    store.close().await;
+    Ok(yards)
+}
