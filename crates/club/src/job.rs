@@ -9,7 +9,7 @@ use std::fmt;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::Arc;
 use std::time::Instant;
-use tokio::sync::oneshot;
+use tokio::sync::{Mutex, oneshot};
 use uuid::Uuid;
 
 /// What a job is called in the queue.
@@ -42,6 +42,9 @@ struct Job {
 pub(crate) struct Bench {
     pub(crate) pool: PgPool,
     pub(crate) reckon: Reckon,
+    /// Held while a yard is computed that was begun before and not ended: one that ends its worker takes no other with it
+    /// twice.
+    pub(crate) alone: Arc<Mutex<()>>,
 }
 
 /// Inputs of one answer, as they were when the night was planned.
@@ -80,6 +83,7 @@ pub(crate) fn definition() -> graphile_worker::JobDefinition {
 
 impl Job {
     async fn done(&self, bench: &Bench) -> Result<(), Fault> {
+        let _alone = if self.was_begun(&bench.pool).await? { Some(bench.alone.lock().await) } else { None };
         let Some(inputs) = self.begin(&bench.pool).await? else { return Ok(()) };
         let (begun, input_hash) = (inputs.begun, inputs.input_hash.clone());
         if begun > MOST_BEGUN {
@@ -93,6 +97,12 @@ impl Job {
             Ok(answer) => self.keep(&bench.pool, &input_hash, &answer, computed.core_ms).await,
             Err(words) => self.fail(&bench.pool, &words, begun).await,
         }
+    }
+
+    /// Whether some worker began it and did not end it.
+    async fn was_begun(&self, pool: &PgPool) -> Result<bool, Fault> {
+        let row = "SELECT EXISTS (SELECT FROM club.asked WHERE night = $1 AND yard = $2 AND begun > 0)";
+        Ok(sqlx::query_scalar(row).bind(self.night).bind(self.yard).fetch_one(pool).await?)
     }
 
     /// Notes that it is begun, and reads what it is computed from; none where it is answered already.

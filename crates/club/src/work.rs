@@ -6,6 +6,7 @@ use crate::job::{self, Bench, Reckon};
 use graphile_worker::{LocalQueueConfig, WorkerOptions, WorkerRecoveryConfig, WorkerShutdownConfig};
 use sqlx::postgres::PgPool;
 use std::fmt;
+use std::sync::Arc;
 use std::time::Duration;
 use tokio::sync::watch;
 
@@ -163,6 +164,6 @@ fn options(worker: &Worker, pool: &PgPool, stop: impl Future<Output = ()> + Send
         .worker_recovery(recovery)
         .worker_shutdown(shutdown)
         .add_accepted_flag(&worker.build)
-        .add_extension(Bench { pool: pool.clone(), reckon: worker.reckon.clone() })
+        .add_extension(Bench { pool: pool.clone(), reckon: worker.reckon.clone(), alone: Arc::default() })
         .define_jobs([job::definition()])
 }

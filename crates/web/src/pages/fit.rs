@@ -52,7 +52,7 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
         (stood(view, plan))
         p class="lede" { "Each colony as it was found on " (day(plan.as_of)) ", held against what is usual here: " (fit.dates.country) "." }
         p class="no-print" { "Learning? " a href="/fit?guess=1" { "Guess first, then see" } "." }
-        div class="verdicts" {
+        div class="all-fitness" {
             @for (at, one) in fit.colonies.iter().enumerate() {
                 @if let Some(colony) = plan.colonies.get(at) { (told(view, (one, colony), first(view, plan, at), at)) }
             }
@@ -76,7 +76,7 @@ fn first<'a>(view: &'a View, plan: &'a PlanAnswer, at: usize) -> Option<&'a Colo
 fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&ColonyFirst>, at: usize) -> Markup {
     let system = view.settings.system;
     html! {
-        section class="verdict chance" {
+        section class="fitness" {
             div {
                 h2 { (fit.name) " " @if let Some(first) = first { (chip(view, &first.verdict)) } }
                 @if let Some(first) = first { (due(first, system)) }

@@ -59,10 +59,9 @@ pub(crate) fn told(app: &App, windows: &JobsAnswer) -> JobsAnswer {
 fn body(view: &View, answer: &JobsAnswer) -> Markup {
     let due = |due: Due| answer.windows.iter().filter(move |window| window.due == due);
     html! {
-        @let waiting: Vec<_> = answer.hives.iter().filter(|hive| hive.verdict.first.is_some()).collect();
-        @if !waiting.is_empty() {
+        @if !answer.hives.is_empty() {
             ul class="evidence" {
-                @for hive in waiting { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (capital(&hive.says)) "." } }
+                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (capital(&hive.says)) "." } }
             }
         }
         p class="ways no-print" { a href="/jobs.ics" { "Take them into your calendar" } a href="/spring" { "First look in spring" } }

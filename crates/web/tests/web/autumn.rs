@@ -19,7 +19,7 @@ fn each_colony_has_its_verdict_its_six_scales_and_their_sources() {
         for colony in &served.yard.colonies {
             assert!(body.contains(&format!("{} on six scales", colony.name)), "{}", colony.name);
         }
-        assert_eq!(body.matches("class=\"verdict chance\"").count(), 5);
+        assert_eq!(body.matches("class=\"fitness\"").count(), 5);
         assert!(body.contains("not bees already hurt") && body.contains("Finnish beekeepers"));
         assert!(body.contains("whether an excluder, a feeder or an empty super is still on"));
     });
@@ -105,7 +105,7 @@ fn a_colony_that_starves_as_it_stands_is_not_told_sound() {
     run(|served| async move {
         served.settled().await;
         let body = page(&served, "/fit").await;
-        let short = body.split("class=\"verdict chance\"").skip(1).filter(|told| told.contains("of stores short"));
+        let short = body.split("class=\"fitness\"").skip(1).filter(|told| told.contains("of stores short"));
         let mut fed = 0;
         for told in short {
             fed += 1;

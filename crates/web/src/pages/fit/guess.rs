@@ -22,7 +22,7 @@ pub(super) fn page(view: &View, plan: &PlanAnswer, fit: &FitAnswer, asked: &Aske
         form method="get" action="/fit" {
             input type="hidden" name="guess" value="1";
             @for (at, colony) in fit.colonies.iter().enumerate() {
-                section class="verdict" {
+                section class="fitness" {
                     h2 { (colony.name) }
                     @if let Some(found) = view.apiary.colonies.iter().find(|found| found.name == colony.name) { (facts(colony, found, view.settings.system)) }
                     @match guesses.get(at).copied().flatten() {
