@@ -158,7 +158,7 @@ impl WinterFilm {
         self.guess(&mut out);
         out.push_str("<section class=\"came\"><h2>Foretold, and what came</h2>");
         for (at, hive) in self.hives.iter().enumerate() {
-            told(&mut out, at, hive);
+            told(&mut out, at, hive, if is_one { " open" } else { "" });
         }
         out.push_str("</section><details><summary>The same as a table</summary>");
         self.hives.iter().for_each(|hive| self.table(&mut out, hive));
@@ -365,22 +365,25 @@ impl FilmHiveDay {
         Self { alive: 1.0, food: None, foretold: None, radius: None, core: None, caught: 0.0, frost_at_hole: 0.0 };
 }
 
-fn told(out: &mut String, at: usize, hive: &FilmHive) {
-    let _ = write!(out, "<details><summary>{}</summary>", cell(&hive.name));
+fn told(out: &mut String, at: usize, hive: &FilmHive, open: &str) {
+    let _ = write!(out, "<details{open}><summary>{}</summary>", cell(&hive.name));
     paragraph(out, "", &hive.foretold);
     hive.came.iter().for_each(|says| paragraph(out, "", says));
-    let _ = write!(out, "<ol data-notes=\"{at}\">");
-    for note in &hive.notes {
-        let _ = write!(
-            out,
-            "<li data-day=\"{}\">{}: {}. {}.</li>",
-            note.day,
-            cell(&note.when),
-            cell(&note.note),
-            cell(&note.moved)
-        );
+    if !hive.notes.is_empty() {
+        let _ = write!(out, "<ol data-notes=\"{at}\">");
+        for note in &hive.notes {
+            let _ = write!(
+                out,
+                "<li data-day=\"{}\">{}: {}. {}.</li>",
+                note.day,
+                cell(&note.when),
+                cell(&note.note),
+                cell(&note.moved)
+            );
+        }
+        out.push_str("</ol>");
     }
-    out.push_str("</ol></details>");
+    out.push_str("</details>");
 }
 
 fn rectangle(out: &mut String, class: &str, more: &str, [x, y, width, height]: [f64; 4]) {

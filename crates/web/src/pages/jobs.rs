@@ -104,11 +104,11 @@ fn lines<'a>(windows: impl Iterator<Item = &'a JobWindow>, answer: &JobsAnswer, 
     }
 }
 
-/// One job with its reasons.
+/// What there is to a job beside its name and its days.
 fn whole(window: &JobWindow, answer: &JobsAnswer) -> Markup {
     html! {
         @if let Some(words) = window.if_missed(answer.as_of) { p class="kept" { span class="label" { "If it was not done" } " " (words) } }
-        p { strong { (sentence(&window.when)) } " " (window.trigger.words) }
+        p { (window.trigger.words) }
         @if !window.colonies.is_empty() && window.colonies.len() < answer.hives.len() { p class="small" { "At " (window.colonies.join(", ")) "." } }
         (caution(window, answer))
         details {
