@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::DeadPlace;
 use snowhum_draws::{Key, normal_quantile};
+use snowhum_say::{Message, dead_bees as say};
 use snowhum_units::{Against, Range, Usual};
 use snowhum_watch::{DeadBeesSeen, Ledger};
 use snowhum_winter::{Parameters, resting_bee_hazard};
@@ -46,49 +47,41 @@ pub struct DeadBeesAnswer {
     /// Against what is expected.
     pub verdict: Against,
     /// Where the dead are.
-    pub lie: String,
-    /// Whether it is worth a worry, in words.
-    pub worry: String,
+    pub lie: Message,
+    /// Whether it is worth a worry.
+    pub worry: Message,
     /// What to do next.
-    pub next: String,
+    pub next: Message,
     /// Deaths a day that are normal for a colony of this size at this time.
     pub deaths_per_day: Range<f64>,
     /// Where it comes from.
-    pub sources: Vec<String>,
+    pub sources: Vec<Message>,
 }
 
 /// What is usual, as it is said everywhere.
 #[must_use]
-pub fn usual_words(usual: &Usual) -> String {
-    format!("{} are usual, 9 looks in 10", usual.words())
+pub fn usual_words(usual: &Usual) -> Message {
+    if usual.least == usual.most { say::usual_one(usual.most) } else { say::usual(usual.least, usual.most) }
 }
 
-/// Where its dead are, in one sentence without a capital or a stop.
+/// Where its dead are, without a capital or a stop.
 #[must_use]
-pub fn ledger_words(ledger: &Ledger) -> String {
+pub fn ledger_words(ledger: &Ledger) -> Message {
     let about = |bees: f64| match bees {
         bees if bees < 20.0 => rounded(bees, 0),
         bees if bees < 200.0 => rounded(bees / 10.0, 0) * 10.0,
         bees => rounded(bees / 100.0, 0) * 100.0,
     };
     let places = [
-        (ledger.floor, "on its floor"),
-        (ledger.before, "before the hive"),
-        (ledger.snow, "there under snow"),
-        (ledger.flown, "flown off or carried away"),
-        (ledger.taken, "taken by birds and mice"),
+        (ledger.floor, say::floor(about(ledger.floor))),
+        (ledger.before, say::before(about(ledger.before))),
+        (ledger.snow, say::snow(about(ledger.snow))),
+        (ledger.flown, say::flown(about(ledger.flown))),
+        (ledger.taken, say::taken(about(ledger.taken))),
     ];
-    let told: Vec<String> = places
-        .into_iter()
-        .filter(|(bees, _)| *bees >= 1.0)
-        .map(|(bees, place)| format!("{:.0} {place}", about(bees)))
-        .collect();
-    let all = about(ledger.had + ledger.died);
-    if told.is_empty() {
-        "hardly any have died".to_owned()
-    } else {
-        format!("of some {all:.0} dead about {}", told.join(", "))
-    }
+    let told = places.into_iter().filter(|(bees, _)| *bees >= 1.0).map(|(_, place)| place);
+    let told: Vec<Message> = told.collect();
+    if told.is_empty() { say::hardly_any() } else { say::lie(about(ledger.had + ledger.died), told) }
 }
 
 /// Bees of a wintering colony nobody counted (practice: 5,000 in a nucleus to 20,000).
@@ -114,13 +107,10 @@ pub fn dead_bees(question: &DeadBeesQuestion, p: &Parameters, signs: &snowhum_wa
         found: question.found,
         verdict,
         lie: ledger_words(&ledger),
-        worry: worry(verdict, question.found, usual).to_owned(),
-        next: next(verdict).to_owned(),
+        worry: worry(verdict, question.found, usual),
+        next: next(verdict),
         deaths_per_day: range(&daily),
-        sources: vec![
-            "lives of winter bees: Minaud 2024 review (130 days), Fukuda and Sekiguchi 1966 (154 days)".to_owned(),
-            "how the dead lie and are found, as the watch has it: data/watch_parameters.toml, judgement".to_owned(),
-        ],
+        sources: vec![say::sources_lives(), say::sources_watch()],
     }
 }
 
@@ -182,29 +172,19 @@ fn hazard(month: i8, p: &Parameters, z: f64) -> f64 {
     resting_bee_hazard(p, age, z)
 }
 
-fn worry(verdict: Against, found: u32, usual: Usual) -> &'static str {
+fn worry(verdict: Against, found: u32, usual: Usual) -> Message {
     match verdict {
-        Against::Fewer => {
-            "Few dead bees are no bad sign: in cold weather they stay inside, and a small colony loses few."
-        }
-        Against::Expected => "Normal. A colony of winter bees loses some every day; that is how it gets to spring.",
-        Against::More if found > usual.most.saturating_mul(4) => {
-            "Far more than a winter's day-to-day loss. After a first mild day this can still be house-cleaning."
-        }
-        Against::More => {
-            "More than usual. After a mild day bees carry out weeks of dead at once: that is a sign of life."
-        }
+        Against::Fewer => say::few(),
+        Against::Expected => say::normal(),
+        Against::More if found > usual.most.saturating_mul(4) => say::far_more(),
+        Against::More => say::many(),
     }
 }
 
-fn next(verdict: Against) -> &'static str {
+fn next(verdict: Against) -> Message {
     match verdict {
-        Against::More => {
-            "Clear the entrance. Look for crumpled wings, brown streaks on the hive, shrew-bitten bees; note it and count again."
-        }
-        Against::Fewer => {
-            "Nothing to do. If neighbours show many and this hive no sign of any kind, listen at it on a calm day."
-        }
-        Against::Expected => "Keep the entrance clear of them, and note the count.",
+        Against::More => say::next_many(),
+        Against::Fewer => say::next_few(),
+        Against::Expected => say::next_normal(),
     }
 }

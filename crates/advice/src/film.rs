@@ -8,6 +8,7 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::split_entries;
+use snowhum_say::Message;
 use snowhum_units::{Kelvin, Kilogram, Range};
 use snowhum_winter::{Daily, Environment, HiveDaily, Trajectory, cluster_in};
 
@@ -141,7 +142,7 @@ pub struct FilmNote {
     /// What was noted.
     pub note: String,
     /// What it moved.
-    pub moved: String,
+    pub moved: Message,
 }
 
 /// Food on the day asked about, against the autumn's forecast.

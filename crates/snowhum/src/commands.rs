@@ -48,7 +48,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
     let (common, speech) = chosen(&arguments.command, &arguments.common);
     let common = &common;
     if !matches!(arguments.command, Command::Words { .. }) {
-        text::voice::speak(speech);
+        text::voice::speak(speech, common.units.into());
     }
     match &arguments.command {
         Command::Demo(demo) => demo::run(demo, common),

@@ -6,6 +6,7 @@ use snowhum_advice::words::{capital, day, hives, short_day};
 use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, OpeningKind, food_in};
 use snowhum_picture::{FilmDay, FilmHive, FilmHiveDay, FilmNote, FoodCame, WinterFilm};
+use snowhum_say::Tongue;
 use snowhum_units::{Kelvin, Kilogram, Metre, Range, Speech, System};
 use snowhum_winter::Housed;
 
@@ -82,7 +83,7 @@ fn hive(answer: &FilmAnswer, told: &HiveFilm, housed: &Housed, system: System) -
         day: note.day,
         when: day(note.on),
         note: snowhum_apiary::split_entries(&note.note).map(plain).collect::<Vec<_>>().join("; "),
-        moved: capital(&note.moved),
+        moved: Tongue::new(system).capital(&note.moved),
     };
     FilmHive {
         name: told.name.clone(),

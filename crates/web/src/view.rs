@@ -8,6 +8,7 @@ use jiff::civil::Date;
 use snowhum_advice::indoors::IndoorsAnswer;
 use snowhum_advice::now::ColonyNow;
 use snowhum_apiary::{Apiary, Colony, ColonyId, Note};
+use snowhum_say::Tongue;
 use std::convert::Infallible;
 use std::sync::Arc;
 use uuid::Uuid;
@@ -50,6 +51,11 @@ impl View {
             settings,
             standing,
         })
+    }
+
+    /// What the keeper reads in.
+    pub(crate) fn tongue(&self) -> Tongue {
+        Tongue::new(self.settings.system)
     }
 
     /// Whether the page will have more to say soon.

@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::Message;
 use snowhum_units::{Against, Range, Usual};
 use snowhum_winter::Ends;
 
@@ -239,7 +240,7 @@ pub struct Evidence {
     /// What was noted.
     pub note: String,
     /// What it moved, in words.
-    pub moved: String,
+    pub moved: Message,
     /// Chance of being alive before.
     pub alive_before: f64,
     /// And after.
@@ -256,7 +257,7 @@ pub struct Evidence {
 }
 
 /// Dead bees counted at a visit.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct DeadBeesCounted {
     /// Day of the count before, or of the beginning.
     pub since: Date,
@@ -267,7 +268,7 @@ pub struct DeadBeesCounted {
     /// How the count stands to it.
     pub verdict: Against,
     /// Where the dead are, in words.
-    pub lie: String,
+    pub lie: Message,
 }
 
 /// A flying day to come.

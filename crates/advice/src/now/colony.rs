@@ -160,7 +160,7 @@ fn standing_of(
         stores_kg: StoresNow { total: kg(standing.stores_kg), reachable: kg(standing.reachable_kg) },
         runs_out: seasons::runs_out(base, at),
         expect_next: *watched.expect_next,
-        evidence: evidence::all(base.question.apiary, watched.watching, base.question.system),
+        evidence: evidence::all(base.question.apiary, watched.watching),
         alive_fed_queenright: spring.fed.0,
         plus_minus: 2.0 * spring.fed.1,
         fates: spring.fates(&standing.ended, &ahead),

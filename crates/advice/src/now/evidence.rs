@@ -1,7 +1,8 @@
 //! What each visit did to the estimate, in words.
 
 use snowhum_apiary::{Apiary, ColonyId, NoteId};
-use snowhum_units::{Kilogram, System};
+use snowhum_say::{Message, now as say};
+use snowhum_units::Kilogram;
 use snowhum_watch::{DeadBees, Moved, Watching};
 
 use super::answer::{DeadBeesCounted, Evidence};
@@ -16,22 +17,16 @@ const HARDLY: i64 = 1;
 const HARDLY_KG: f64 = 0.4;
 
 /// The visits of a colony, latest first.
-pub(super) fn all(apiary: &Apiary, watching: &Watching, system: System) -> Vec<Evidence> {
-    watching
-        .moved
-        .iter()
-        .rev()
-        .map(|moved| one(apiary, moved, system))
-        .filter(|evidence| !evidence.note.is_empty())
-        .collect()
+pub(super) fn all(apiary: &Apiary, watching: &Watching) -> Vec<Evidence> {
+    watching.moved.iter().rev().map(|moved| one(apiary, moved)).filter(|evidence| !evidence.note.is_empty()).collect()
 }
 
-fn one(apiary: &Apiary, moved: &Moved, system: System) -> Evidence {
+fn one(apiary: &Apiary, moved: &Moved) -> Evidence {
     let stores = |standing: &snowhum_watch::Standing| standing.stores_kg.map(|range| rounded(range.p50, 1));
     Evidence {
         on: date_of_hour(apiary.as_of, moved.hour),
         note: moved.notes.iter().map(|id| written(apiary, *id)).collect::<Vec<_>>().join("; "),
-        moved: words(moved, system),
+        moved: words(moved),
         alive_before: moved.before.alive,
         alive_after: moved.after.alive,
         stores_before_kg: stores(&moved.before),
@@ -60,32 +55,29 @@ fn written(apiary: &Apiary, id: NoteId) -> String {
     note.entries.iter().map(|entry| entry.written(&name)).collect::<Vec<_>>().join("; ")
 }
 
-fn dead_words(dead: &DeadBees) -> String {
-    format!("dead bees {}: {}", dead.against().words(), usual_words(&dead.usual))
-}
-
-fn words(moved: &Moved, system: System) -> String {
+fn words(moved: &Moved) -> Message {
     if moved.unexplained {
-        return "fits nothing the model thought possible; taken with reserve. Is it right?".to_owned();
+        return say::moved_unexplained();
     }
+    let dead = |dead: &DeadBees| say::moved_dead(dead.against().words(), usual_words(&dead.usual));
+    let mut parts: Vec<Message> = moved.dead_bees.iter().map(dead).collect();
     let (before, after) = (hives(moved.before.alive), hives(moved.after.alive));
-    let mut parts: Vec<String> = moved.dead_bees.iter().map(dead_words).collect();
     if i64::from(before).abs_diff(i64::from(after)) as i64 > HARDLY {
-        parts.push(format!("alive from {before} to {after} in 100"));
+        parts.push(say::moved_alive(after, before));
     }
-    if let (Some(from), Some(to)) = (moved.before.stores_kg, moved.after.stores_kg)
-        && (from.p50 - to.p50).abs() > HARDLY_KG
+    if let (Some(before), Some(after)) = (moved.before.stores_kg, moved.after.stores_kg)
+        && (before.p50 - after.p50).abs() > HARDLY_KG
     {
-        let told = |kilograms: f64| Kilogram::new(kilograms).show(system, 1);
-        parts.push(format!("food from {} to {}", told(from.p50), told(to.p50)));
+        parts.push(say::moved_food(Kilogram::new(after.p50), Kilogram::new(before.p50)));
     }
     let queen = |standing: &snowhum_watch::Standing| standing.queenright / standing.alive.max(1e-9);
-    let (from, to) = (hives(queen(&moved.before)), hives(queen(&moved.after)));
-    if i64::from(from).abs_diff(i64::from(to)) as i64 > HARDLY {
-        parts.push(format!("with a queen from {from} to {to} in 100 of those alive"));
+    let (before, after) = (hives(queen(&moved.before)), hives(queen(&moved.after)));
+    if i64::from(before).abs_diff(i64::from(after)) as i64 > HARDLY {
+        parts.push(say::moved_queen(after, before));
     }
-    if !parts.is_empty() {
-        return parts.join(", ");
+    match parts.len() {
+        0 if moved.signs == 0 => say::moved_noted(),
+        0 => say::moved_little(),
+        _ => say::moved_several(parts),
     }
-    if moved.signs == 0 { "noted".to_owned() } else { "says little more than was known".to_owned() }
 }

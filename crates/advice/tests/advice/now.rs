@@ -12,6 +12,7 @@ use snowhum_advice::season::season;
 use snowhum_advice::verdict::{ColonyVerdict, Urgency};
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Note};
+use snowhum_say::Tongue;
 use snowhum_units::{Kelvin, System};
 use snowhum_watch::Sizes;
 use snowhum_weather::bend_through;
@@ -124,7 +125,8 @@ fn in_april_the_ageing_queen_of_birch_is_doubted() {
     assert_eq!(birch.verdict.word, Urgency::LookInside, "{}", birch.about);
     assert!(birch.about.contains("look in"), "{}", birch.about);
     let weighed = birch.evidence.iter().find(|e| e.note.contains("side=") && e.on.month() == 3).unwrap();
-    assert!(weighed.moved.contains("queen"), "{}", weighed.moved);
+    let moved = Tongue::BRITISH.say(&weighed.moved);
+    assert!(moved.contains("queen"), "{moved}");
 }
 
 #[test]

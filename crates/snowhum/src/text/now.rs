@@ -7,6 +7,7 @@ use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, sh
 use snowhum_units::{Kelvin, Kilogram, Range, System};
 
 use crate::text::first::{self, Screen, place};
+use crate::text::voice::in_words;
 use crate::text::{Once, entry, fitting, plan, when, wrapped};
 
 /// Visits shown for a colony; the rest are in the JSON.
@@ -218,7 +219,7 @@ fn evidence(visits: &[Evidence]) -> String {
     let mut page = String::new();
     for (at, visit) in visits.iter().take(EVIDENCE_SHOWN).enumerate() {
         let label = if at == 0 { "Signs" } else { "" };
-        page += &entry(label, &format!("{}: {}: {}", day(visit.on), visit.note, visit.moved));
+        page += &entry(label, &format!("{}: {}: {}", day(visit.on), visit.note, in_words(&visit.moved)));
     }
     page
 }

@@ -4,16 +4,28 @@ use std::borrow::Cow;
 use std::sync::OnceLock;
 
 use snowhum_apiary::Apiary;
-use snowhum_units::Speech;
+use snowhum_say::{Message, Tongue};
+use snowhum_units::{Speech, System};
 
 static SPEECH: OnceLock<Speech> = OnceLock::new();
+static TONGUE: OnceLock<Tongue> = OnceLock::new();
 /// Texts the keeper wrote, which stand as written.
 static OWN: OnceLock<Vec<String>> = OnceLock::new();
 
-/// Answers in this speech from now on.
-pub(crate) fn speak(speech: Speech) {
+/// Answers in this speech and these units from now on.
+pub(crate) fn speak(speech: Speech, system: System) {
     // Chosen a second time it stays as it was first chosen: there is one keeper at a terminal.
-    let _ = SPEECH.set(speech);
+    let _ = (SPEECH.set(speech), TONGUE.set(Tongue::new(system)));
+}
+
+/// What the keeper reads in.
+pub(crate) fn tongue() -> Tongue {
+    TONGUE.get().copied().unwrap_or_default()
+}
+
+/// A message in words.
+pub(crate) fn in_words(message: &Message) -> String {
+    tongue().say(message)
 }
 
 /// The speech chosen; British if none was.

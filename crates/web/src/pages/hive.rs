@@ -9,6 +9,7 @@ use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::verdict::Why;
 use snowhum_advice::words::{day, hives, part_of_month};
 use snowhum_apiary::Colony;
+use snowhum_say::Tongue;
 
 use super::hive_figures::{expectations, figures};
 use super::{action, apiary, dead, done, lifting, note_form, signs};
@@ -100,7 +101,7 @@ fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow
         }
         (folded(if now.is_gone() { "Dead bees found" } else { "Alive today? Dead bees found" }, &html! {
             @if !now.is_gone() { (chance(now)) }
-            @if let Some(found) = dead_found(now) { (found) }
+            @if let Some(found) = dead_found(now, view.tongue()) { (found) }
         }))
         @if !now.is_gone() { (folded("What the next look should show", &expectations(now, view.settings.system))) }
         (folded("Before you lift or open it", &lifting::before_lifting(view, at)))
@@ -182,13 +183,13 @@ pub(super) fn ended(now: &ColonyNow) -> Markup {
     }
 }
 
-fn dead_found(now: &ColonyNow) -> Option<Markup> {
+fn dead_found(now: &ColonyNow, tongue: Tongue) -> Option<Markup> {
     let plate = draw::dead_bees_found(now)?;
     let last = now.evidence.iter().find_map(|visit| visit.dead_bees.first());
     Some(html! {
         (draw::figure(&plate, "dead"))
         @if let Some(last) = last {
-            p { (capital(last.verdict.words())) ": " (usual_words(&last.usual)) ". " (capital(&last.lie)) ". " (apiary::why("dead")) }
+            p { (capital(last.verdict.words())) ": " (tongue.say(&usual_words(&last.usual))) ". " (tongue.sentence(&last.lie)) " " (apiary::why("dead")) }
         }
     })
 }

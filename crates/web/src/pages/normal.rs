@@ -5,6 +5,7 @@ use maud::{Markup, html};
 use snowhum_advice::dead_bees::{DeadBeesAnswer, DeadBeesQuestion, Ground, dead_bees, usual_words};
 use snowhum_advice::words::month as month_name;
 use snowhum_picture::{DeadBeesCount, DeadBeesFound};
+use snowhum_say::Tongue;
 use snowhum_winter::Parameters;
 
 use super::questions;
@@ -33,7 +34,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
         h1 { "Is this normal?" }
         @if !is_asked { p class="lede" { "Dead bees before a hive in winter are usual. How many are?" } }
         @match &answered {
-            Some(Ok((question, answer))) => (told(&asked, question, answer)),
+            Some(Ok((question, answer))) => (told((&asked, question), answer, view.tongue())),
             Some(Err(wrong)) => p class="caution" { (wrong) },
             None => {}
         }
@@ -65,7 +66,7 @@ fn answer(asked: &Asked) -> Result<(DeadBeesQuestion, DeadBeesAnswer), String> {
     Ok((question, answer))
 }
 
-fn told(asked: &Asked, question: &DeadBeesQuestion, answer: &DeadBeesAnswer) -> Markup {
+fn told((asked, question): (&Asked, &DeadBeesQuestion), answer: &DeadBeesAnswer, tongue: Tongue) -> Markup {
     let found = if asked.get("found").is_some() { "" } else { "Up to " };
     let count = DeadBeesCount {
         when: format!("{:.0} days", question.days),
@@ -78,16 +79,16 @@ fn told(asked: &Asked, question: &DeadBeesQuestion, answer: &DeadBeesAnswer) -> 
         section class="kept" role="status" {
             h2 { (capital(answer.verdict.words())) }
             p {
-                (found) (answer.found) " found; " (usual_words(&answer.expected)) "."
+                (found) (answer.found) " found; " (tongue.say(&usual_words(&answer.expected))) "."
             }
-            p { (capital(&answer.lie)) "." }
-            p { (answer.worry) }
-            p { span class="label" { "Next" } " " (answer.next) }
+            p { (tongue.sentence(&answer.lie)) }
+            p { (tongue.say(&answer.worry)) }
+            p { span class="label" { "Next" } " " (tongue.say(&answer.next)) }
             (draw::figure(&plate.plate(), "normal"))
             details {
                 summary { "Says who?" }
                 p { (format!("{:.0} to {:.0}", answer.deaths_per_day.p10, answer.deaths_per_day.p90)) " bees die a day in a sound colony of this size and season; most fall inside." }
-                ul { @for source in &answer.sources { li { (source) } } }
+                ul { @for source in &answer.sources { li { (tongue.say(source)) } } }
             }
         }
     }

@@ -32,12 +32,12 @@ fn day_of(view: &View, note: &Note) -> Date {
 }
 
 /// What a note did to the estimate, told once for all that was noted on its day.
-fn did<'a>(view: &View, now: Option<&'a ColonyNow>, notes: &[&Note], at: usize) -> Option<&'a str> {
+fn did(view: &View, now: Option<&ColonyNow>, notes: &[&Note], at: usize) -> Option<String> {
     let day = day_of(view, notes.get(at)?);
     if at > 0 && notes.get(at - 1).is_some_and(|before| day_of(view, before) == day) {
         return None;
     }
-    now?.evidence.iter().find(|visit| visit.on == day).map(|visit| visit.moved.as_str())
+    now?.evidence.iter().find(|visit| visit.on == day).map(|visit| view.tongue().say(&visit.moved))
 }
 
 /// The latest notes, each with what it did; all of them when they are asked for.
@@ -57,7 +57,7 @@ pub(crate) fn list(view: &View, colony: &Colony, now: Option<&ColonyNow>, all: b
                         }
                         @for written in view.written(note) { span class="sign" { (plain(&written)) } }
                         @if view.visitor.may_write() { a class="no-print" href={ "/note/" (note.id.0) } { "change" } }
-                        @if let Some(moved) = did(view, now, &notes, at) { p class="did" { (capital(moved)) "." } }
+                        @if let Some(moved) = did(view, now, &notes, at) { p class="did" { (capital(&moved)) "." } }
                     }
                 }
             }

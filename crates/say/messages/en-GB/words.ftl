@@ -1,0 +1,13 @@
+## Words and numbers that many messages are made of.
+
+words-by = by { DAY($on) }
+words-in-hundred = about { NUMBER($hives) } in 100
+words-fewest = fewer than 1 in 100
+words-most = more than 99 in 100
+words-both-ways = of 100 hives like this about { NUMBER($alive) } { $alive ->
+    [one] is
+   *[other] are
+}, { NUMBER($not) } { $not ->
+    [one] is
+   *[other] are
+} not

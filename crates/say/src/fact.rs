@@ -1,0 +1,87 @@
+//! What a message tells of.
+
+use jiff::civil::Date;
+use snowhum_units::{CubicMetre, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond};
+
+use crate::Message;
+
+/// A fact of a message.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Fact {
+    /// What is in words already, or the keeper's own.
+    Said(Box<Message>),
+    /// Several of the same kind.
+    List(Vec<Message>),
+    /// A number without a unit.
+    Number(f64),
+    /// Which case of a selection.
+    Case(&'static str),
+    /// A day.
+    Day(Date),
+    /// A mass.
+    Mass(Kilogram),
+    /// A length.
+    Length(Metre),
+    /// A volume.
+    Volume(CubicMetre),
+    /// A speed.
+    Speed(MetrePerSecond),
+    /// A temperature.
+    Temperature(Kelvin),
+    /// A difference of temperatures.
+    Warmer(KelvinDifference),
+}
+
+/// A number without a unit, of any width.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Number(pub f64);
+
+macro_rules! numbers {
+    ($($kind:ty)*) => {$(
+        impl From<$kind> for Number {
+            fn from(number: $kind) -> Self {
+                Self(number as f64)
+            }
+        }
+    )*};
+}
+numbers!(f64 f32 usize u64 u32 u16 u8 i64 i32 i8);
+
+macro_rules! facts {
+    ($($kind:ty: $fact:ident;)*) => {$(
+        impl From<$kind> for Fact {
+            fn from(of: $kind) -> Self {
+                Self::$fact(of)
+            }
+        }
+    )*};
+}
+facts! {
+    Vec<Message>: List;
+    &'static str: Case;
+    Date: Day;
+    Kilogram: Mass;
+    Metre: Length;
+    CubicMetre: Volume;
+    MetrePerSecond: Speed;
+    Kelvin: Temperature;
+    KelvinDifference: Warmer;
+}
+
+impl From<Message> for Fact {
+    fn from(message: Message) -> Self {
+        Self::Said(Box::new(message))
+    }
+}
+
+impl From<Number> for Fact {
+    fn from(number: Number) -> Self {
+        Self::Number(number.0)
+    }
+}
+
+impl From<bool> for Fact {
+    fn from(is: bool) -> Self {
+        Self::Case(if is { "yes" } else { "no" })
+    }
+}
