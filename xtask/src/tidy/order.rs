@@ -4,8 +4,9 @@ use super::finding::Finding;
 use serde_json::Value;
 
 /// The product's crates, each standing only on those before it.
-const ORDER: [&str; 15] = [
+const ORDER: [&str; 16] = [
     "snowhum-units",
+    "snowhum-say",
     "snowhum-figures",
     "snowhum-draws",
     "snowhum-physics",
