@@ -3,10 +3,11 @@
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::FluentType;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use jiff::civil::Date;
 use snowhum_units::System;
 use std::borrow::Cow;
 
-use crate::{Fact, Tongue, capital, dates, sentence};
+use crate::{Fact, Language, Message, Tongue, capital, sentence, words};
 
 /// A fact on its way through a text, and who reads it.
 #[derive(Debug, Clone, PartialEq)]
@@ -22,69 +23,76 @@ pub(crate) fn held(fact: &Fact, tongue: Tongue) -> FluentValue<'static> {
 
 /// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; `DAY`
 /// takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last.
-pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>) {
-    for name in ["NUMBER", "MASS", "LENGTH", "VOLUME", "SPEED", "TEMPERATURE", "WARMER", "DAY", "LIST"] {
-        added(bundle, name, |values, options| text(shown(values.first(), options)));
+pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>, language: Language) {
+    for name in
+        ["NUMBER", "MASS", "LENGTH", "DISTANCE", "HEIGHT", "VOLUME", "SPEED", "TEMPERATURE", "WARMER", "DAY", "LIST"]
+    {
+        added(bundle, name, move |value, options| match value {
+            FluentValue::Number(number) => Some(language.number(number.value, digits(options, System::Metric))),
+            value => held_in(value).and_then(|held| shown(name, held, options)),
+        });
     }
-    added(bundle, "DISTANCE", |values, _| text(length(values.first(), |of, tongue| of.show_distance(tongue.system()))));
-    added(bundle, "HEIGHT", |values, _| text(length(values.first(), |of, tongue| of.show_height(tongue.system()))));
-    added(bundle, "CAPITAL", |values, _| text(worded(values.first()).map(capital)));
-    added(bundle, "SENTENCE", |values, _| text(worded(values.first()).map(sentence)));
+    added(bundle, "CAPITAL", |value, _| worded(value).map(capital));
+    added(bundle, "SENTENCE", |value, _| worded(value).map(sentence));
 }
 
-type Function = for<'a> fn(&[FluentValue<'a>], &FluentArgs<'_>) -> FluentValue<'a>;
-
-fn added(bundle: &mut FluentBundle<FluentResource>, name: &str, function: Function) {
+fn added<F>(bundle: &mut FluentBundle<FluentResource>, name: &str, function: F)
+where
+    F: Fn(&FluentValue<'_>, &FluentArgs<'_>) -> Option<String> + Send + Sync + 'static,
+{
     // Fails for a name that is taken; each stands above once.
-    let _ = bundle.add_function(name, function);
+    let _ = bundle.add_function(name, move |values, options| {
+        let said = values.first().and_then(|value| function(value, options));
+        said.map_or(FluentValue::Error, |text| FluentValue::String(text.into()))
+    });
 }
 
-fn text<'a>(text: Option<String>) -> FluentValue<'a> {
-    text.map_or(FluentValue::Error, |text| FluentValue::String(text.into()))
-}
-
-fn worded<'v>(value: Option<&'v FluentValue<'_>>) -> Option<&'v str> {
+fn worded<'v>(value: &'v FluentValue<'_>) -> Option<&'v str> {
     match value {
-        Some(FluentValue::String(text)) => Some(text),
+        FluentValue::String(text) => Some(text),
         _ => None,
     }
 }
 
-fn shown(value: Option<&FluentValue<'_>>, options: &FluentArgs<'_>) -> Option<String> {
-    let Held { fact, tongue } = match value? {
-        FluentValue::Number(number) => return Some(format!("{:.*}", digits(options, System::Metric), number.value)),
-        value => of(value)?,
-    };
+fn held_in<'v>(value: &'v FluentValue<'_>) -> Option<&'v Held> {
+    match value {
+        FluentValue::Custom(custom) => custom.as_any().downcast_ref(),
+        _ => None,
+    }
+}
+
+fn option<'o>(options: &'o FluentArgs<'_>, name: &'static str) -> Option<&'o str> {
+    options.get(name).and_then(worded)
+}
+
+fn shown(function: &str, Held { fact, tongue }: &Held, options: &FluentArgs<'_>) -> Option<String> {
     let system = tongue.system();
     let digits = digits(options, system);
-    Some(match fact {
+    let quantity = match fact {
         Fact::Mass(of) => of.show(system, digits),
+        Fact::Length(of) if function == "DISTANCE" => of.show_distance(system),
+        Fact::Length(of) if function == "HEIGHT" => of.show_height(system),
         Fact::Length(of) => of.show(system, digits),
         Fact::Volume(of) => of.show(system, digits),
         Fact::Speed(of) => of.show(system, digits),
         Fact::Temperature(of) => of.show(system, digits),
         Fact::Warmer(of) => of.show(system, digits),
-        Fact::Day(day) => dates::shown(*day, worded(options.get("style")).unwrap_or_default()),
-        Fact::List(parts) => {
-            let between = worded(options.get("between")).unwrap_or(", ");
-            listed(&tongue.say_all(parts), between, worded(options.get("last")).unwrap_or(between))
-        }
+        Fact::Day(day) => return Some(date(*tongue, *day, option(options, "style").unwrap_or_default())),
+        Fact::List(parts) => return Some(listed(&tongue.say_all(parts), options)),
         Fact::Said(_) | Fact::Number(_) | Fact::Case(_) => return None,
-    })
+    };
+    Some(tongue.language().quantity(&quantity))
 }
 
-fn length(value: Option<&FluentValue<'_>>, show: fn(snowhum_units::Metre, Tongue) -> String) -> Option<String> {
-    match of(value?)? {
-        Held { fact: Fact::Length(length), tongue } => Some(show(*length, *tongue)),
-        Held { .. } => None,
-    }
-}
-
-fn of<'v>(value: &'v FluentValue<'_>) -> Option<&'v Held> {
-    match value {
-        FluentValue::Custom(custom) => custom.as_any().downcast_ref(),
-        _ => None,
-    }
+/// A day; `part` is a third of a month: as exact as a forecast of months ahead can be.
+fn date(tongue: Tongue, day: Date, style: &str) -> String {
+    let third: fn(Date) -> Message = match (style, day.day()) {
+        ("part", 1..=10) => words::early,
+        ("part", 11..=20) => words::mid,
+        ("part", _) => words::late,
+        _ => return tongue.language().day(day, style),
+    };
+    tongue.say(&third(day))
 }
 
 /// Decimals: `digits`, or in US units `us` where a text has that.
@@ -98,7 +106,9 @@ fn digits(options: &FluentArgs<'_>, system: System) -> usize {
 }
 
 /// `a, b and c`, where `, ` stands between and ` and ` before the last.
-fn listed(parts: &[String], between: &str, last: &str) -> String {
+fn listed(parts: &[String], options: &FluentArgs<'_>) -> String {
+    let between = option(options, "between").unwrap_or(", ");
+    let last = option(options, "last").unwrap_or(between);
     match parts {
         [] => String::new(),
         [one] => one.clone(),

@@ -4,22 +4,24 @@
 //!
 //! ```
 //! use jiff::civil::date;
-//! use snowhum_say::{Tongue, words};
+//! use snowhum_say::{Language, Tongue, words};
 //! use snowhum_units::System;
 //! let by = words::by(date(2026, 2, 7));
-//! assert_eq!(Tongue::new(System::Metric).say(&by), "by 7 February");
-//! assert_eq!(Tongue::new(System::Metric).sentence(&by), "By 7 February.");
+//! assert_eq!(Tongue::BRITISH.say(&by), "by 7 February");
+//! assert_eq!(Tongue::BRITISH.sentence(&by), "By 7 February.");
+//! assert_eq!(Tongue::new(System::Metric).in_language(Language::German).say(&by), "bis zum 7. Februar");
 //! ```
 
 mod chance;
-mod dates;
 mod fact;
 mod functions;
+mod language;
 mod message;
 mod tongue;
 
 pub use chance::{both_ways, hives, in_hundred};
 pub use fact::{Fact, Number};
+pub use language::Language;
 pub use message::Message;
 pub use tongue::{Tongue, capital, sentence};
 

@@ -7,27 +7,33 @@ use std::sync::OnceLock;
 use unic_langid::LanguageIdentifier;
 
 use crate::message::Content;
-use crate::{BRITISH, Fact, Message, functions};
+use crate::{Fact, Language, Message, TEXTS, TOPICS, functions};
 
 /// What a keeper reads in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Tongue {
+    language: Language,
     system: System,
 }
 
 type Bundle = FluentBundle<FluentResource>;
-/// The language of `messages/en-GB`.
-const LANGUAGE: &str = "en-GB";
-static BUNDLES: [OnceLock<Bundle>; BRITISH.len()] = [const { OnceLock::new() }; BRITISH.len()];
+type Topics = [OnceLock<Bundle>; TOPICS];
+static BUNDLES: [Topics; Language::ALL.len()] = [const { [const { OnceLock::new() }; TOPICS] }; Language::ALL.len()];
 
 impl Tongue {
     /// British English in metric units: what programs read.
-    pub const BRITISH: Self = Self { system: System::Metric };
+    pub const BRITISH: Self = Self { language: Language::British, system: System::Metric };
 
-    /// English, in these units.
+    /// British English in these units.
     #[must_use]
     pub const fn new(system: System) -> Self {
-        Self { system }
+        Self { language: Language::British, system }
+    }
+
+    /// The same units in another language.
+    #[must_use]
+    pub const fn in_language(self, language: Language) -> Self {
+        Self { language, ..self }
     }
 
     /// The units that are read.
@@ -36,13 +42,19 @@ impl Tongue {
         self.system
     }
 
+    /// The language that is read.
+    #[must_use]
+    pub const fn language(self) -> Language {
+        self.language
+    }
+
     /// A message in words, as it stands inside a sentence.
     #[must_use]
     pub fn say(self, message: &Message) -> String {
         match &message.0 {
             Content::Own(text) => text.clone().into_owned(),
-            Content::Sentences(parts) => parts.iter().map(|part| self.say(part)).collect::<Vec<_>>().join(" "),
-            Content::Named { topic, id, facts } => self.put(bundle(*topic), id, facts),
+            Content::Sentences(parts) => self.say_all(parts).join(" "),
+            Content::Named { topic, id, facts } => self.put(bundle(self.language, *topic), id, facts),
         }
     }
 
@@ -80,16 +92,19 @@ impl Tongue {
     }
 }
 
-/// The texts of a topic, read when it is first spoken of.
-fn bundle(topic: usize) -> &'static Bundle {
-    BUNDLES[topic].get_or_init(|| {
-        let language: LanguageIdentifier = LANGUAGE.parse().unwrap_or_default();
-        let mut bundle = FluentBundle::new_concurrent(vec![language]);
+/// The texts of a topic, read when it is first spoken of; what a language lacks is said in British English.
+fn bundle(language: Language, topic: usize) -> &'static Bundle {
+    BUNDLES[language as usize][topic].get_or_init(|| {
+        let tag: LanguageIdentifier = language.tag().parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new_concurrent(vec![tag]);
         bundle.set_use_isolating(false);
-        functions::add(&mut bundle);
-        // The build has read it without a fault; of a faulty one what can be read is kept.
-        let texts = FluentResource::try_new(BRITISH[topic].to_owned()).unwrap_or_else(|(texts, _)| texts);
-        bundle.add_resource_overriding(texts);
+        functions::add(&mut bundle, language);
+        for spoken in [Language::British, language] {
+            // The build has read it without a fault; of a faulty one what can be read is kept.
+            let texts =
+                FluentResource::try_new(TEXTS[spoken as usize][topic].to_owned()).unwrap_or_else(|(texts, _)| texts);
+            bundle.add_resource_overriding(texts);
+        }
         bundle
     })
 }

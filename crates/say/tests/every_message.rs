@@ -1,8 +1,11 @@
 //! What holds of the texts.
 
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 use jiff::civil::date;
-use snowhum_say::{Message, Tongue, both_ways, dead_bees, now, words};
+use snowhum_say::{Language, Message, Tongue, both_ways, dead_bees, every, now, words};
 use snowhum_units::{Kilogram, System};
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::Path;
 
 #[test]
 fn units_are_those_of_the_reader() {
@@ -32,4 +35,85 @@ fn json_is_british_and_metric_and_is_read_as_it_stands() {
     assert_eq!(json, "\"food from 13.0 kg to 11.0 kg\"");
     let read: Message = serde_json::from_str(&json).unwrap();
     assert_eq!(Tongue::new(System::Us).say(&read), "food from 13.0 kg to 11.0 kg");
+}
+
+/// The ids of a language's texts, each with the facts and the functions it names.
+fn texts(language: Language) -> BTreeMap<String, BTreeSet<String>> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("messages").join(language.tag());
+    let mut texts = BTreeMap::new();
+    for file in folder.read_dir().unwrap() {
+        let path = file.unwrap().path();
+        let text = std::fs::read_to_string(&path).unwrap();
+        let read = fluent_syntax::parser::parse(text.as_str()).map_err(|(_, faults)| faults);
+        for entry in read.unwrap_or_else(|faults| panic!("{}: {faults:?}", path.display())).body {
+            let Entry::Message(message) = entry else { continue };
+            let mut facts = BTreeSet::new();
+            of_pattern(&message.value.unwrap(), &mut facts);
+            let twice = texts.insert(message.id.name.to_owned(), facts);
+            assert!(twice.is_none(), "{}: {} stands twice", path.display(), message.id.name);
+        }
+    }
+    texts
+}
+
+fn of_pattern(pattern: &Pattern<&str>, facts: &mut BTreeSet<String>) {
+    for element in &pattern.elements {
+        match element {
+            PatternElement::TextElement { .. } => {}
+            PatternElement::Placeable { expression: Expression::Inline(inline) } => of_inline("", inline, facts),
+            PatternElement::Placeable { expression: Expression::Select { selector, variants } } => {
+                of_inline("", selector, facts);
+                variants.iter().for_each(|variant| of_pattern(&variant.value, facts));
+            }
+        }
+    }
+}
+
+fn of_inline(function: &str, inline: &InlineExpression<&str>, facts: &mut BTreeSet<String>) {
+    match inline {
+        InlineExpression::VariableReference { id } => drop(facts.insert(format!("{function}({})", id.name))),
+        InlineExpression::FunctionReference { id, arguments } => {
+            // Where a language writes a capital and by what it selects is its own.
+            let function = if ["CAPITAL", "SENTENCE", "NUMBER"].contains(&id.name) { "" } else { id.name };
+            arguments.positional.iter().for_each(|argument| of_inline(function, argument, facts));
+        }
+        _ => {}
+    }
+}
+
+#[test]
+fn every_language_says_every_message_and_names_its_facts() {
+    let british = texts(Language::British);
+    for language in Language::ALL {
+        let own = texts(language);
+        let missing: Vec<_> = british.keys().filter(|id| !own.contains_key(*id)).collect();
+        let unknown: Vec<_> = own.keys().filter(|id| !british.contains_key(*id)).collect();
+        assert!(missing.is_empty() && unknown.is_empty(), "{language:?} lacks {missing:?}, has besides {unknown:?}");
+        for (id, facts) in own {
+            assert_eq!(facts, british[&id], "{language:?} {id}");
+        }
+    }
+}
+
+#[test]
+fn nothing_is_left_unsaid() {
+    for message in every() {
+        for language in Language::ALL {
+            for system in [System::Metric, System::Us] {
+                let said = Tongue::new(system).in_language(language).say(&message);
+                let id = message.id().unwrap();
+                assert!(!said.is_empty() && !said.contains(['{', '}', '\n']), "{language:?} {id}: {said:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn numbers_and_days_are_written_as_each_language_writes_them() {
+    let food = now::moved_food(Kilogram::new(11.0), Kilogram::new(13.5));
+    let said = |language| Tongue::BRITISH.in_language(language).say(&food);
+    assert_eq!(said(Language::German), "Futter von 13,5 kg auf 11,0 kg");
+    assert_eq!(said(Language::French), "nourriture de 13,5 kg à 11,0 kg");
+    let about = |language| Tongue::BRITISH.in_language(language).say(&words::mid(date(2026, 3, 1)));
+    assert_eq!(Language::ALL.map(about), ["mid-March", "Mitte März", "mi-mars"]);
 }

@@ -11,3 +11,6 @@ words-both-ways = of 100 hives like this about { NUMBER($alive) } { $alive ->
     [one] is
    *[other] are
 } not
+words-early = early-{ DAY($on, style: "month") }
+words-mid = mid-{ DAY($on, style: "month") }
+words-late = late-{ DAY($on, style: "month") }

@@ -1,0 +1,11 @@
+words-by = bis zum { DAY($on) }
+words-in-hundred = etwa { NUMBER($hives) } von 100
+words-fewest = weniger als 1 von 100
+words-most = mehr als 99 von 100
+words-both-ways = von 100 solchen Völkern { $alive ->
+    [one] lebt etwa { NUMBER($alive) }
+   *[other] leben etwa { NUMBER($alive) }
+}, { NUMBER($not) } nicht
+words-early = Anfang { DAY($on, style: "month") }
+words-mid = Mitte { DAY($on, style: "month") }
+words-late = Ende { DAY($on, style: "month") }

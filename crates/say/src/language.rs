@@ -1,0 +1,102 @@
+//! Languages, and how each writes numbers, days and lists.
+
+use fixed_decimal::Decimal;
+use icu_calendar::{Date as CalendarDate, Gregorian};
+use icu_datetime::FixedCalendarDateTimeFormatter as DateFormatter;
+use icu_datetime::fieldsets::{M, MD, YMD};
+use icu_decimal::DecimalFormatter;
+use icu_decimal::options::{DecimalFormatterOptions, GroupingStrategy};
+use icu_locale_core::Locale;
+use jiff::civil::Date;
+use std::sync::OnceLock;
+
+/// A language that a keeper can read.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Language {
+    /// English as in Britain.
+    #[default]
+    British,
+    /// German.
+    German,
+    /// French.
+    French,
+}
+
+/// The ways in which a language writes a day.
+struct Days {
+    long: DateFormatter<Gregorian, MD>,
+    short: DateFormatter<Gregorian, MD>,
+    full: DateFormatter<Gregorian, YMD>,
+    month: DateFormatter<Gregorian, M>,
+}
+
+/// What a language needs to write numbers and days; none where its data lack it.
+struct Written {
+    numbers: Option<DecimalFormatter>,
+    days: Option<Days>,
+}
+
+static WRITTEN: [OnceLock<Written>; Language::ALL.len()] = [const { OnceLock::new() }; Language::ALL.len()];
+
+impl Language {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::British, Self::German, Self::French];
+
+    /// Its tag, as BCP 47 has it, and the name of its folder.
+    #[must_use]
+    pub const fn tag(self) -> &'static str {
+        match self {
+            Self::British => "en-GB",
+            Self::German => "de",
+            Self::French => "fr",
+        }
+    }
+
+    /// A number with so many decimals, thousands not parted.
+    pub(crate) fn number(self, number: f64, decimals: usize) -> String {
+        let plain = format!("{number:.decimals$}");
+        match (&self.written().numbers, plain.parse::<Decimal>()) {
+            (Some(numbers), Ok(decimal)) => numbers.format(&decimal).to_string(),
+            _ => plain,
+        }
+    }
+
+    /// A quantity that stands with its unit, its number as this language writes it.
+    pub(crate) fn quantity(self, shown: &str) -> String {
+        let Some((number, unit)) = shown.split_once(' ') else { return shown.to_owned() };
+        let decimals = number.split_once('.').map_or(0, |(_, decimals)| decimals.len());
+        number.parse().map_or_else(|_| shown.to_owned(), |value| format!("{} {unit}", self.number(value, decimals)))
+    }
+
+    /// A day: `short` 15 Apr, `full` 15 April 2027, `month` April; any other 15 April.
+    pub(crate) fn day(self, day: Date, style: &str) -> String {
+        let date = CalendarDate::try_new_gregorian(i32::from(day.year()), day.month() as u8, day.day() as u8);
+        match (&self.written().days, date) {
+            (Some(days), Ok(date)) => match style {
+                "short" => days.short.format(&date).to_string(),
+                "full" => days.full.format(&date).to_string(),
+                "month" => days.month.format(&date).to_string(),
+                _ => days.long.format(&date).to_string(),
+            },
+            _ => day.to_string(),
+        }
+    }
+
+    fn written(self) -> &'static Written {
+        WRITTEN[self as usize].get_or_init(|| {
+            let locale: Locale = self.tag().parse().unwrap_or(Locale::UNKNOWN);
+            let mut options = DecimalFormatterOptions::default();
+            options.grouping_strategy = Some(GroupingStrategy::Never);
+            Written { numbers: DecimalFormatter::try_new((&locale).into(), options).ok(), days: days(&locale) }
+        })
+    }
+}
+
+fn days(locale: &Locale) -> Option<Days> {
+    Some(Days {
+        long: DateFormatter::try_new(locale.into(), MD::long()).ok()?,
+        short: DateFormatter::try_new(locale.into(), MD::medium()).ok()?,
+        full: DateFormatter::try_new(locale.into(), YMD::long()).ok()?,
+        month: DateFormatter::try_new(locale.into(), M::long()).ok()?,
+    })
+}
