@@ -1,6 +1,7 @@
 //! Makes a function of every message: its arguments are the facts that its British text names, each of the type that the
 //! function round it asks for. A message that is not written does not compile, nor one without its facts.
 
+#[path = "build/facts.rs"]
 mod facts;
 
 use facts::{Facts, Kind, facts, plain};
