@@ -1,11 +1,11 @@
 //! Changes of a winter set-up, for comparing one with another.
 
-use crate::fault::Wrong;
 use crate::layer::wall_absorptance;
 use crate::nearest::instead;
 use crate::openings::Aperture;
 use crate::shipped::same_name;
 use crate::standards::standard;
+use crate::wrong::Wrong;
 use crate::{Floor, Hive, HiveBox, Layer, OpeningKind, Side};
 use std::fmt;
 use std::str::FromStr;

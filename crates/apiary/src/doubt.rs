@@ -1,6 +1,7 @@
 //! What is asked about before a note is kept: slips of the pen and of the thumb.
 
-use crate::{Apiary, Note, YEARS};
+use crate::when::YEARS;
+use crate::{Apiary, Note};
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use jiff::{SignedDuration, Timestamp};

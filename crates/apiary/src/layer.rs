@@ -1,9 +1,9 @@
 //! Sheets as keepers write them: `pine 19 mm`, `50 mm foam`, `felt paper`.
 
-use crate::fault::Wrong;
 use crate::materials::{StockMaterial, material, materials};
 use crate::nearest::{instead, nearest};
 use crate::shipped::same_name;
+use crate::wrong::Wrong;
 use crate::{HiveBox, Layer, Material};
 use snowhum_units::{Fraction, Metre, SquareMetreKelvinPerWatt};
 use std::str::FromStr;

@@ -26,20 +26,25 @@ mod materials;
 mod mite_count;
 mod nearest;
 mod note;
+mod noted_food_body;
+mod noted_openings;
 mod opening_state;
 mod openings;
 mod past;
 mod past_text;
+mod past_winter;
 mod queen_found;
 mod quick_start;
 mod sheet;
 mod shipped;
 mod site;
 mod standards;
+mod stays;
 mod tare;
 mod towns;
 mod when;
 mod words;
+mod wrong;
 
 pub use another::AnotherHive;
 pub use change::{FloorKind, SetupChange};
@@ -47,33 +52,38 @@ pub use chosen_dress::ChosenDress;
 pub use colony::*;
 pub use comb::{bees_on, bees_stated, brood_on, food_in, frames_covered, most_bees};
 pub use doubt::{Doubt, FAST_CLOCK};
-pub use fault::{Advisory, Fault, Faults, SealedHive, Wrong};
+pub use fault::{Advisory, Fault, Faults, SealedHive};
 pub use file::{LONGEST_FILE, MOST_HIVES, read, read_bytes};
-pub use food_body::{FoodBody, FoodBodyKind, FoodPlace, NotedFoodBody};
+pub use food_body::{FoodBody, FoodBodyKind, FoodPlace};
 pub use hive::*;
 pub use id::*;
-pub use indoors::{IndoorPlan, Room, RoomRecord, Stay};
+pub use indoors::{IndoorPlan, Room, RoomRecord};
 pub use materials::{StockMaterial, material, materials};
 pub use mite_count::MiteCount;
 pub use nearest::nearest_names;
 pub use note::*;
-pub use opening_state::{NotedOpening, NotedOpenings, OpeningHeights, OpeningState};
+pub use noted_food_body::NotedFoodBody;
+pub use noted_openings::{NotedOpening, NotedOpenings, OpeningHeights};
+pub use opening_state::OpeningState;
 pub use openings::{Aperture, Guard, guards};
-pub use past::{AutumnCount, PastWinter, SeasonFault};
+pub use past::{AutumnCount, SeasonFault};
 pub use past_text::season_text;
+pub use past_winter::PastWinter;
 pub use quick_start::{QuickFault, QuickHive, QuickStart};
 pub use sheet::{
     AskedRows, Incoming, IncomingRow, SheetColumns, SheetFault, SheetFaults, SheetReading, Table, TableRow,
 };
 pub use site::*;
 pub use standards::{BoxSize, Standard, standard, standards};
+pub use stays::Stay;
 pub use tare::{EmptyHive, empty_box, floor_thickness};
 pub use towns::{Town, towns};
-pub use when::{Reckoned, read_day, read_time};
+pub use when::{Reckoned, YEARS, read_day, read_time};
 pub use words::{
     Combs, Finding, PlainWord, Sitting, SizedWord, brood_words, comb_sources, findings, food_range, food_words,
     sitting_words, strength_range, strength_words, usual_money, weighed,
 };
+pub use wrong::Wrong;
 
 /// The demo yard, all of it invented.
 #[must_use]

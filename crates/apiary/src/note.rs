@@ -20,15 +20,12 @@ pub use treatment::{TreatmentDetail, TreatmentNote};
 pub(crate) use vocabulary::percent;
 pub use weighing::{Heft, Weighing};
 
-use crate::fault::Wrong;
 use crate::shipped::same_name;
+use crate::wrong::Wrong;
 use crate::{ColonyId, NoteId, VisitId};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 use snowhum_units::{Kelvin, MetrePerSecond};
-
-/// Years that a keeper's records can be of, as far as memory and plans go: others are slips of the pen or of a clock.
-pub const YEARS: std::ops::RangeInclusive<i16> = 1950..=2150;
 
 /// One colony at one visit. Notes are never overwritten: an edit is a new version under the same id.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -1,7 +1,7 @@
 //! Free areas and heights of the ways for air, from `data/openings.toml`.
 
-use crate::fault::Wrong;
 use crate::shipped::{same_name, table};
+use crate::wrong::Wrong;
 use crate::{Floor, FrameWay, Hive, Opening, OpeningKind, Side};
 use serde::Deserialize;
 use snowhum_figures::files;

@@ -1,33 +1,19 @@
 //! Winters that are over, and a new autumn begun from what stands.
 
 use crate::comb::most_food;
-use crate::fault::Wrong;
 use crate::note::mites_counted;
+use crate::past_winter::PastWinter;
 use crate::shipped::same_name;
 use crate::words::sized;
+use crate::wrong::Wrong;
 use crate::{
     Act, Apiary, Autumn, Colony, ColonyId, Combs, Hive, KnownBy, Mites, Note, Queen, QueenState, Reckoned, Stores,
     bees_on, bees_stated, food_words, frames_covered, most_bees, read_day, strength_words, weighed, winter_year,
 };
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
-use serde::{Deserialize, Serialize};
 use snowhum_units::{Bare, Kilogram, Measured, Range, number};
 use std::borrow::Cow;
-
-/// A yard as its autumn found it, in a winter that is over.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct PastWinter {
-    /// The day the colonies were counted.
-    pub as_of: Date,
-    /// The hives as they stood.
-    pub hives: Vec<Hive>,
-    /// The colonies as they were counted, the dead and the sold among them.
-    pub colonies: Vec<Colony>,
-    /// What was noted in its year.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub notes: Vec<Note>,
-}
 
 /// What the keeper found at a colony in the new autumn, as written.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]

@@ -1,9 +1,11 @@
 //! Days and times as keepers write them, for every way in.
 
-use crate::YEARS;
-use crate::fault::Wrong;
+use crate::wrong::Wrong;
 use jiff::ToSpan;
 use jiff::civil::{Date, DateTime, Time};
+
+/// Years that a keeper's records can be of, as far as memory and plans go: others are slips of the pen or of a clock.
+pub const YEARS: std::ops::RangeInclusive<i16> = 1950..=2150;
 
 /// The months as they begin.
 const MONTHS: [&str; 12] = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];

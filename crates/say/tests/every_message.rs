@@ -1,5 +1,7 @@
 //! What holds of the texts.
 
+#![expect(clippy::unwrap_used, clippy::panic, reason = "a test fails by panicking")]
+
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 use jiff::civil::date;
 use snowhum_say::{Language, Message, Tongue, both_ways, dead_bees, every, now, words};

@@ -12,9 +12,6 @@ use std::collections::BTreeMap;
 
 /// Most files in a circle.
 const MOST: usize = 5;
-/// Crates whose largest circle still ties more, and how many: mended one by one, and never larger until then. In `apiary` the
-/// parts of a hive, what is noted of it and the reader of its file name one another.
-const STILL: [(&str, usize); 1] = [("crates/apiary", 25)];
 
 /// Faults each circle of too many files within a crate.
 pub(crate) fn check(files: &[File]) -> Vec<Finding> {
@@ -24,23 +21,15 @@ pub(crate) fn check(files: &[File]) -> Vec<Finding> {
             crates.entry(place).or_default().push(file);
         }
     }
-    crates.into_iter().flat_map(|(place, files)| of_crate(place, &files, &STILL)).collect()
+    crates.into_iter().flat_map(|(place, files)| of_crate(place, &files)).collect()
 }
 
-fn of_crate(place: &str, files: &[&File], still: &[(&str, usize)]) -> Vec<Finding> {
-    let circles = circles(&arrows(files));
-    let largest = circles.iter().map(Vec::len).max().unwrap_or(0);
-    let known = still.iter().find(|(known, _)| place == format!("{known}/")).map(|(_, files)| *files);
-    if let Some(known) = known.filter(|known| largest < *known) {
-        let words = format!("its largest circle ties {largest} files now, not {known}: say so in tidy/circles.rs");
-        return vec![Finding::warning(place, words)];
-    }
-    let most = known.unwrap_or(MOST);
-    let too_many = circles.into_iter().filter(|circle| circle.len() > most);
+fn of_crate(place: &str, files: &[&File]) -> Vec<Finding> {
+    let too_many = circles(&arrows(files)).into_iter().filter(|circle| circle.len() > MOST);
     let fault = |circle: Vec<usize>| {
         let names: Vec<&str> = circle.iter().map(|at| files[*at].place.as_str()).collect();
         let words =
-            format!("{} files import one another in a circle; at most {most} may: {}", names.len(), names.join(", "));
+            format!("{} files import one another in a circle; at most {MOST} may: {}", names.len(), names.join(", "));
         Finding::fault(place, words)
     };
     too_many.map(fault).collect()
@@ -74,7 +63,7 @@ fn reached(arrows: &Arrows, from: usize) -> Vec<bool> {
 
 #[cfg(test)]
 mod tests {
-    use super::{File, MOST, check, of_crate};
+    use super::{File, MOST, check};
 
     /// Files of a crate, each importing the next and the last the first.
     fn ring(files: usize) -> Vec<File> {
@@ -91,14 +80,5 @@ mod tests {
         assert_eq!(found.len(), 1);
         assert!((0..=MOST).all(|at| found[0].words.contains(&format!("src/m{at}.rs"))), "{}", found[0]);
         assert!(!found[0].words.contains("lib.rs"), "{}", found[0]);
-    }
-
-    #[test]
-    fn a_crate_on_the_list_may_keep_its_circle_and_not_grow_it_and_leaves_the_list_once_it_is_smaller() {
-        let (files, larger) = (ring(MOST + 1), ring(MOST + 2));
-        let of = |files: &[File], known: usize| {
-            of_crate("crates/x/", &files.iter().collect::<Vec<_>>(), &[("crates/x", known)]).len()
-        };
-        assert_eq!((of(&files, MOST + 1), of(&larger, MOST + 1), of(&files, MOST + 2)), (0, 1, 1));
     }
 }

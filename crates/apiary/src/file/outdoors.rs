@@ -2,7 +2,7 @@
 
 use super::report::Report;
 use super::section::Entry;
-use crate::fault::Wrong;
+use crate::wrong::Wrong;
 use snowhum_units::{Kelvin, MetrePerSecond};
 
 pub(crate) fn air(entry: &Entry<'_>, report: &mut Report) -> Option<Kelvin> {

@@ -1,6 +1,6 @@
 //! Faults and advisories as they are found.
 
-use crate::fault::Wrong;
+use crate::wrong::Wrong;
 use crate::{Advisory, Apiary, Colony, Fault, Faults, Hive, SealedHive};
 
 /// Most faults that are written out; the rest are counted.

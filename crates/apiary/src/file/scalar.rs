@@ -2,9 +2,9 @@
 
 use super::report::{Report, Spot};
 use super::section::{Entry, Section, shown};
-use crate::fault::Wrong;
 use crate::nearest::instead;
 use crate::shipped::same_name;
+use crate::wrong::Wrong;
 use crate::{Reckoned, read_day};
 use jiff::civil::Date;
 use snowhum_units::{Degree, Kelvin, Kilogram, Metre, ParseError, SquareMetre, number};

@@ -4,8 +4,8 @@ use super::ids::id_of;
 use super::outdoors::{air, wind};
 use super::report::{Report, Spot};
 use super::section::{Entry as Value, Section, shared, shown};
-use crate::indoors::known_room;
 use crate::shipped::same_name;
+use crate::stays::known_room;
 use crate::{
     ApiaryId, Colony, ColonyId, Conditions, Entry, Note, NoteId, Room, SnowCover, VisitId, read_time, split_entries,
 };

@@ -5,8 +5,8 @@ use super::examined::SpringCount;
 use super::treatment::TreatmentNote;
 use super::vocabulary::{name_of, percent, short, word};
 use super::weighed::{kilograms, within};
-use crate::fault::Wrong;
 use crate::shipped::same_name;
+use crate::wrong::Wrong;
 use crate::{ColonyId, FoodBody, QueenState};
 use snowhum_units::Bare;
 

@@ -1,6 +1,6 @@
 //! A dead hive examined, and a colony counted in spring, as they are kept.
 
-use crate::fault::Wrong;
+use crate::wrong::Wrong;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::str::FromStr;

@@ -8,9 +8,9 @@ use super::sign::{
 };
 use super::vocabulary::{name_of, percent, short, word};
 use super::weighed::{weighing, written_weighing};
-use crate::fault::Wrong;
 use crate::nearest::{nearest, nearest_names};
 use crate::shipped::same_name;
+use crate::wrong::Wrong;
 use crate::{ColonyId, OpeningState, QueenState};
 use snowhum_units::{Bare, Kelvin, Measured, Metre, number};
 

@@ -2,7 +2,7 @@
 
 use super::vocabulary::{name_of, word};
 use crate::TreatmentClass;
-use crate::fault::Wrong;
+use crate::wrong::Wrong;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 

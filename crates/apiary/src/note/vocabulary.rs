@@ -1,8 +1,8 @@
 //! Words a keeper chooses from, shares and numbers, read and written again.
 
-use crate::fault::Wrong;
 use crate::nearest::instead;
 use crate::shipped::same_name;
+use crate::wrong::Wrong;
 use snowhum_units::{Fraction, number};
 
 pub(super) fn word<T: Clone>(written: &str, choices: &[(&str, T)]) -> Result<T, Wrong> {

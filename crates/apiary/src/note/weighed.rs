@@ -2,7 +2,7 @@
 
 use super::vocabulary::{name_of, percent, short, word};
 use super::weighing::{Heft, Weighing};
-use crate::fault::Wrong;
+use crate::wrong::Wrong;
 use snowhum_units::{Bare, Kilogram, Measured};
 
 const HEFTS: [(&str, Heft); 3] = [("light", Heft::Light), ("fair", Heft::Fair), ("heavy", Heft::Heavy)];

@@ -7,10 +7,10 @@ use super::role::Role;
 use super::wrong::{SheetFaults, shown};
 use super::{Table, TableRow};
 use crate::Apiary;
-use crate::fault::Wrong;
 use crate::nearest::instead;
 use crate::note::sign_examples;
 use crate::shipped::same_name;
+use crate::wrong::Wrong;
 
 /// Rows among which the headings are looked for: titles stand above them.
 const ABOVE: usize = 20;

@@ -1,7 +1,7 @@
 //! Days and times of a sheet: in the order that its own column shows, where strokes leave it open.
 
-use crate::fault::Wrong;
 use crate::when::read_time;
+use crate::wrong::Wrong;
 use jiff::civil::DateTime;
 
 /// Which comes first between strokes.

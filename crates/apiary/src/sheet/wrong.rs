@@ -1,6 +1,6 @@
 //! What is wrong with a sheet, all of it at once.
 
-use crate::fault::Wrong;
+use crate::wrong::Wrong;
 use serde::Serialize;
 use std::fmt;
 
