@@ -17,8 +17,8 @@ struct Held {
 }
 
 /// A fact that a function of the text puts into words.
-pub(crate) fn held(fact: &Fact, tongue: Tongue) -> FluentValue<'static> {
-    FluentValue::Custom(Box::new(Held { fact: fact.clone(), tongue }))
+pub(crate) fn held(fact: Fact, tongue: Tongue) -> FluentValue<'static> {
+    FluentValue::Custom(Box::new(Held { fact, tongue }))
 }
 
 /// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; `DAY`

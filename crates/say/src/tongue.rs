@@ -2,6 +2,7 @@
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use jiff::civil::Date;
 use snowhum_units::System;
 use std::sync::OnceLock;
 use unic_langid::LanguageIdentifier;
@@ -51,10 +52,28 @@ impl Tongue {
     /// A message in words, as it stands inside a sentence.
     #[must_use]
     pub fn say(self, message: &Message) -> String {
+        self.say_around(message, str::to_owned)
+    }
+
+    /// A message in words, where what is said as it stands is first changed, such as escaped for a page that lets a text's own
+    /// marks stand.
+    ///
+    /// ```
+    /// use snowhum_say::{Message, Tongue, now};
+    /// let moved = now::moved_several(vec![Message::own("<b>")]);
+    /// assert_eq!(Tongue::BRITISH.say_around(&moved, |own| own.replace('<', "&lt;")), "&lt;b>");
+    /// ```
+    #[must_use]
+    pub fn say_around(self, message: &Message, own: fn(&str) -> String) -> String {
         match &message.0 {
-            Content::Own(text) => text.clone().into_owned(),
-            Content::Sentences(parts) => self.say_all(parts).join(" "),
-            Content::Named { topic, id, facts } => self.put(bundle(self.language, *topic), id, facts),
+            Content::Own(text) => own(text),
+            Content::Sentences(parts) => {
+                parts.iter().map(|part| self.say_around(part, own)).collect::<Vec<_>>().join(" ")
+            }
+            Content::Named { topic, id, facts } => {
+                let facts = facts.iter().map(|(name, fact)| (*name, self.value(fact, own))).collect();
+                put(bundle(self.language, *topic), id, &facts)
+            }
         }
     }
 
@@ -70,26 +89,36 @@ impl Tongue {
         capital(&self.say(message))
     }
 
+    /// A month by its number, 1 to 12; a number past the year's end counts on into the next.
+    #[must_use]
+    pub fn month(self, number: i8) -> String {
+        let month = (number - 1).rem_euclid(12) + 1;
+        Date::new(2000, month, 1).map_or_else(|_| number.to_string(), |day| self.language.day(day, "month"))
+    }
+
     /// Messages, each in words.
     pub fn say_all<'m>(self, messages: impl IntoIterator<Item = &'m Message>) -> Vec<String> {
         messages.into_iter().map(|message| self.say(message)).collect()
     }
 
-    /// A fault of a text is found by the tests that say every message; a keeper sees what can be said.
-    fn put(self, bundle: &Bundle, id: &'static str, facts: &[(&'static str, Fact)]) -> String {
-        let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else { return id.to_owned() };
-        let arguments: FluentArgs<'_> = facts.iter().map(|(name, fact)| (*name, self.value(fact))).collect();
-        bundle.format_pattern(pattern, Some(&arguments), &mut Vec::new()).into_owned()
-    }
-
-    fn value(self, fact: &Fact) -> FluentValue<'_> {
+    fn value(self, fact: &Fact, own: fn(&str) -> String) -> FluentValue<'_> {
         match fact {
-            Fact::Said(message) => FluentValue::String(self.say(message).into()),
+            Fact::Said(message) => FluentValue::String(self.say_around(message, own).into()),
             Fact::Number(number) => FluentValue::from(*number),
             Fact::Case(name) => FluentValue::String((*name).into()),
-            fact => functions::held(fact, self),
+            Fact::List(parts) => {
+                let said = parts.iter().map(|part| Message::own(self.say_around(part, own))).collect();
+                functions::held(Fact::List(said), self)
+            }
+            fact => functions::held(fact.clone(), self),
         }
     }
+}
+
+/// A fault of a text is found by the tests that say every message; a keeper sees what can be said.
+fn put(bundle: &Bundle, id: &'static str, facts: &FluentArgs<'_>) -> String {
+    let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else { return id.to_owned() };
+    bundle.format_pattern(pattern, Some(facts), &mut Vec::new()).into_owned()
 }
 
 /// The texts of a topic, read when it is first spoken of; what a language lacks is said in British English.
