@@ -17,7 +17,7 @@ const MONTHS: [&str; 12] = [
     "December",
 ];
 
-/// A day: `long` 15 April, `short` 15 Apr, `full` 15 April 2027, `part` mid-April, `month` April; any other as `long`.
+/// A day: `long` 15 April, `short` 15 Apr, `full` 15 April 2027, `part` mid-April, `month` April, `short-month` Apr; any other as `long`.
 pub(crate) fn shown(day: Date, style: &str) -> String {
     let month = MONTHS[usize::from((day.month() - 1).unsigned_abs())];
     match style {
@@ -25,6 +25,7 @@ pub(crate) fn shown(day: Date, style: &str) -> String {
         "full" => format!("{} {month} {}", day.day(), day.year()),
         "part" => format!("{}-{month}", part(day)),
         "month" => month.to_owned(),
+        "short-month" => month[..3].to_owned(),
         _ => format!("{} {month}", day.day()),
     }
 }

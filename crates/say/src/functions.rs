@@ -20,7 +20,8 @@ pub(crate) fn held(fact: &Fact, tongue: Tongue) -> FluentValue<'static> {
     FluentValue::Custom(Box::new(Held { fact: fact.clone(), tongue }))
 }
 
-/// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; `DAY`
+/// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units, and `unit: "no"` where
+/// the unit follows with another; `DAY`
 /// takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last.
 pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>) {
     for name in ["NUMBER", "MASS", "LENGTH", "VOLUME", "SPEED", "TEMPERATURE", "WARMER", "DAY", "LIST"] {
@@ -57,7 +58,7 @@ fn shown(value: Option<&FluentValue<'_>>, options: &FluentArgs<'_>) -> Option<St
     };
     let system = tongue.system();
     let digits = digits(options, system);
-    Some(match fact {
+    let shown = match fact {
         Fact::Mass(of) => of.show(system, digits),
         Fact::Length(of) => of.show(system, digits),
         Fact::Volume(of) => of.show(system, digits),
@@ -70,6 +71,10 @@ fn shown(value: Option<&FluentValue<'_>>, options: &FluentArgs<'_>) -> Option<St
             listed(&tongue.say_all(parts), between, worded(options.get("last")).unwrap_or(between))
         }
         Fact::Said(_) | Fact::Number(_) | Fact::Case(_) => return None,
+    };
+    Some(match (worded(options.get("unit")), shown.rsplit_once(' ')) {
+        (Some("no"), Some((number, _))) => number.to_owned(),
+        _ => shown,
     })
 }
 

@@ -1,7 +1,7 @@
 //! What holds of the texts.
 
 use jiff::civil::date;
-use snowhum_say::{Message, Tongue, both_ways, dead_bees, now, words};
+use snowhum_say::{Message, Tongue, both_ways, dead_bees, deadout, lessons, now, words};
 use snowhum_units::{Kilogram, System};
 
 #[test]
@@ -9,6 +9,9 @@ fn units_are_those_of_the_reader() {
     let food = now::moved_food(Kilogram::new(11.0), Kilogram::new(13.0));
     assert_eq!(Tongue::new(System::Metric).say(&food), "food from 13.0 kg to 11.0 kg");
     assert_eq!(Tongue::new(System::Us).say(&food), "food from 28.7 lb to 24.3 lb");
+    let rule = deadout::stores_range(Kilogram::new(16.0), Kilogram::new(18.0), Kilogram::new(6.5));
+    assert_eq!(Tongue::BRITISH.say(&rule), "6.5 kg of stores; the rule here asks for 16 to 18 kg");
+    assert_eq!(Tongue::new(System::Us).say(&rule), "14.3 lb of stores; the rule here asks for 35 to 40 lb");
 }
 
 #[test]
@@ -23,6 +26,8 @@ fn a_list_and_a_message_are_facts_like_any_other() {
 #[test]
 fn one_is_not_many() {
     assert_eq!(Tongue::BRITISH.say(&both_ways(0.99)), "of 100 hives like this about 99 are, 1 is not");
+    let said = |hives: usize| Tongue::BRITISH.say(&lessons::forecast_hives(hives));
+    assert_eq!([said(1), said(12), said(13)], ["One hive", "Twelve hives", "13 hives"]);
 }
 
 #[test]
