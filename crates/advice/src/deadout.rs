@@ -7,7 +7,7 @@ pub(crate) mod kept;
 mod look;
 pub mod net;
 mod reuse;
-mod say;
+mod said;
 mod tables;
 
 pub use answer::{After, CauseChance, DeadoutAnswer, FromRecords, LookNext, Reuse, Seen, SeenSign, Stop, ToldSign};
@@ -15,6 +15,7 @@ pub use context::{from_records, last_life};
 pub use kept::{cause_words, is_stopped, kept_signs, to_keep};
 
 use snowhum_draws::Key;
+use snowhum_say::deadout as say;
 
 use crate::cautions::Hazard;
 use crate::statistics::{quantile, rounded};
@@ -75,13 +76,13 @@ pub fn deadout(signs: &[SeenSign], records: &[FromRecords], seed: u64) -> Result
         brood_first: unseen_brood.then(|| tables.stop.first.clone()),
         look_next: look::next(&net, &evidence, &causes, &told, &tables),
         reuse: reuse::of(&causes, &told, unseen_brood, &tables),
-        say: say::of(&causes, &told, unseen_brood, &tables),
-        cautions: say::cautions(unseen_brood),
+        say: said::of(&causes, &told, unseen_brood, &tables),
+        cautions: said::cautions(unseen_brood),
         after: tables.after,
         causes,
         signs: told,
         from_records: taken,
-        sources: sources(),
+        sources: vec![say::sources_signs(), say::sources_counts()],
     })
 }
 
@@ -162,15 +163,6 @@ fn stopped(signs: Vec<String>, told: Vec<ToldSign>, tables: &Tables) -> DeadoutA
         from_records: Vec::new(),
         after: Vec::new(),
         signs: told,
-        sources: vec![
-            "signs of foulbrood: sure when seen, often missed (Milbrath); spores live for decades".to_owned(),
-        ],
+        sources: vec![say::sources_foulbrood()],
     }
-}
-
-fn sources() -> Vec<String> {
-    vec![
-        "which sign goes with which cause: Milbrath 2016 (Michigan State University Extension), Caron 2018 (Bee Culture)".to_owned(),
-        "how often: judgement, each table worth 10 hives; ranges are what it could be if others had filled it in".to_owned(),
-    ]
 }

@@ -25,6 +25,7 @@ pub use winters::{Coldest, WinterRecord, WorstMites};
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Apiary, Colony, winter_year};
+use snowhum_say::{Message, lessons as say};
 
 use crate::ahead::run::PlanQuestion;
 use crate::statistics::rounded;
@@ -88,7 +89,7 @@ pub struct LessonsAnswer {
     /// What was foretold against what happened; none while it cannot be scored.
     pub forecast: Option<ForecastScore>,
     /// Lessons of the winter before, to be remembered this autumn.
-    pub remember: Vec<String>,
+    pub remember: Vec<Message>,
     /// Winters side by side, latest first.
     pub winters: Vec<WinterRecord>,
     /// What others lost.
@@ -96,7 +97,7 @@ pub struct LessonsAnswer {
     /// The numbers that the yearly surveys ask for.
     pub survey: Vec<SurveyLine>,
     /// What to make of it.
-    pub say: Vec<String>,
+    pub say: Vec<Message>,
 }
 
 impl LessonsAnswer {
@@ -168,7 +169,7 @@ pub fn lessons(question: &LessonsQuestion<'_>) -> Result<LessonsAnswer, SumFault
         costs: costs(apiary, so_far, &winters, &season),
         forecast: scored(question, &wintered, over, so_far, &lines),
         remember: remembered(apiary, &diary, &season, question.spring),
-        say: say(so_far, losses.as_ref(), over, &season, &colonies),
+        say: said(so_far, losses.as_ref(), over, &season, &colonies),
         survey: survey::lines(question, (&diary, &season), &wintered),
         colonies,
         losses,
@@ -275,7 +276,7 @@ fn scored(
 }
 
 /// What the dead of the winter before taught.
-fn remembered(apiary: &Apiary, diary: &Diary<'_>, season: &Season, spring: Date) -> Vec<String> {
+fn remembered(apiary: &Apiary, diary: &Diary<'_>, season: &Season, spring: Date) -> Vec<Message> {
     let then = apiary.in_winter(season.year - 1);
     let before = Season::of(season.year - 1, &then, spring);
     let one = |colony: &Colony| {
@@ -283,37 +284,32 @@ fn remembered(apiary: &Apiary, diary: &Diary<'_>, season: &Season, spring: Date)
         let (on, examined) = outcome.examined.filter(|_| outcome.fate == Fate::Dead)?;
         let kept = KeptExamination::of(on, &examined);
         let next = kept.cause.as_deref().and_then(|cause| lesson::next_autumn(cause, apiary));
-        let next = next.map_or_else(String::new, |next| format!(": {next}"));
-        Some(format!("{}, winter {}, {}{next}.", colony.name, before.name, kept.words))
+        Some(match next {
+            Some(next) => say::remember_next(&colony.name, kept.words, next, &before.name),
+            None => say::remember(&colony.name, kept.words, &before.name),
+        })
     };
     then.colonies.iter().filter_map(one).collect()
 }
 
-fn say(
+fn said(
     so_far: SoFar,
     losses: Option<&LossesAnswer>,
     over: bool,
     season: &Season,
     colonies: &[ColonyLesson],
-) -> Vec<String> {
-    let mut say = Vec::new();
-    if so_far.not_told > 0 {
-        let most = so_far.lost + so_far.not_told;
-        let words = if over { "count them to close the winter" } else { "the winter is not over" };
-        say.push(format!(
-            "{} of {} not told yet: {words}. The loss lies between {} and {most} of {}.",
-            so_far.not_told, so_far.at_risk, so_far.lost, so_far.at_risk
-        ));
+) -> Vec<Message> {
+    let SoFar { at_risk, lost, not_told } = so_far;
+    let mut said = Vec::new();
+    if not_told > 0 {
+        said.push(say::open(at_risk, lost, lost + not_told, not_told, over));
         if !over {
-            let end = crate::words::day(season.end);
-            say.push(format!("Winter here ends about {end}; the danger does not end in February."));
+            said.push(say::winter_ends(season.end));
         }
     }
-    if let Some(losses) = losses {
-        say.extend(losses.say.iter().cloned());
-    }
+    said.extend(losses.into_iter().flat_map(|losses| &losses.say).map(Message::from));
     if colonies.iter().any(|colony| colony.fate == Fate::Alive) {
-        say.push("Living through is no proof of few mites: count in spring.".to_owned());
+        said.push(say::no_proof());
     }
-    say
+    said
 }

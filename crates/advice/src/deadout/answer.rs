@@ -1,8 +1,7 @@
 //! The answer to a dead hive.
 
 use serde::{Deserialize, Serialize};
-
-use crate::words::capital;
+use snowhum_say::{Message, deadout as say};
 
 /// The answer.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -20,7 +19,7 @@ pub struct DeadoutAnswer {
     /// What can be used again.
     pub reuse: Reuse,
     /// What to make of it.
-    pub say: Vec<String>,
+    pub say: Vec<Message>,
     /// What can hurt, by what was told.
     #[serde(default)]
     pub cautions: Vec<String>,
@@ -33,7 +32,7 @@ pub struct DeadoutAnswer {
     #[serde(default)]
     pub after: Vec<After>,
     /// Where it comes from.
-    pub sources: Vec<String>,
+    pub sources: Vec<Message>,
 }
 
 impl DeadoutAnswer {
@@ -42,14 +41,12 @@ impl DeadoutAnswer {
 
     /// The likeliest in a line, and whether one can be sure of the order.
     #[must_use]
-    pub fn likeliest(&self) -> String {
+    pub fn likeliest(&self) -> Message {
         match self.causes.as_slice() {
-            [first, second, ..] if first.low > second.high => format!("Most likely {}", first.words),
-            [first, second, ..] => {
-                format!("Likeliest {}, then {}; one cannot be sure of the order", first.words, second.words)
-            }
-            [only] => capital(&only.words),
-            [] => String::new(),
+            [first, second, ..] if first.low > second.high => say::sure(&first.words),
+            [first, second, ..] => say::unsure(&first.words, &second.words),
+            [only] => say::only(&only.words),
+            [] => Message::NONE,
         }
     }
 
@@ -60,14 +57,14 @@ impl DeadoutAnswer {
 
     /// What to look at next and what a yes or a no points to.
     #[must_use]
-    pub fn look(&self) -> Option<String> {
+    pub fn look(&self) -> Option<Message> {
         let next = self.look_next.as_ref()?;
         let words = |name: &str| {
             let cause = self.causes.iter().find(|one| one.cause == name);
-            cause.map_or(name, |one| one.words.as_str()).to_owned()
+            Message::from(cause.map_or(name, |one| &one.words))
         };
         let other = next.between.iter().find(|name| **name != next.yes_points_to).map_or("", String::as_str);
-        Some(format!("{} A yes points to {}, a no to {}.", next.ask, words(&next.yes_points_to), words(other)))
+        Some(say::look(&next.ask, words(other), words(&next.yes_points_to)))
     }
 }
 
@@ -114,13 +111,13 @@ pub struct LookNext {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Reuse {
     /// Comb.
-    pub comb: String,
+    pub comb: Message,
     /// Food for bees.
-    pub stores: String,
+    pub stores: Message,
     /// Causes and signs the rule comes from.
     pub because: Vec<String>,
     /// Food for people.
-    pub people: String,
+    pub people: Message,
 }
 
 /// A sign as it was understood.
@@ -140,7 +137,7 @@ pub struct FromRecords {
     /// The answer.
     pub seen: Seen,
     /// What it stands on.
-    pub because: String,
+    pub because: Message,
 }
 
 /// Something to do beside the examination.

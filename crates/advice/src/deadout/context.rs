@@ -3,13 +3,14 @@
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use snowhum_apiary::{Act, Apiary, Colony, Flight, Heft, Mites, Note, Seen as Noted, Sign, Weighing, winter_year};
+use snowhum_say::{Message, deadout as say};
+use snowhum_units::Kilogram;
 
 use super::answer::{FromRecords, Seen};
 use super::tables::{ContextLines, Tables};
 use crate::rules;
 use crate::sums::SumFault;
 use crate::sums::intervals::clopper_pearson;
-use crate::words::day;
 
 /// What is known of a colony up to a day.
 struct Known<'a> {
@@ -49,7 +50,7 @@ pub(crate) fn is_life(sign: &Sign) -> bool {
 }
 
 impl Known<'_> {
-    fn answer(sign: &str, seen: Seen, because: String) -> Option<FromRecords> {
+    fn answer(sign: &str, seen: Seen, because: Message) -> Option<FromRecords> {
         Some(FromRecords { sign: sign.to_owned(), seen, because })
     }
 
@@ -68,7 +69,7 @@ impl Known<'_> {
             (true, ..) => Seen::FairlyYes,
             (false, ..) => Seen::FairlyNo,
         };
-        Self::answer("mites-over-line", seen, format!("{found} mites in {bees} bees on {}", day(on)))
+        Self::answer("mites-over-line", seen, say::mites(bees, found, on))
     }
 
     /// Before or after the turn of winter, where it was seen living after or dead before.
@@ -76,12 +77,12 @@ impl Known<'_> {
         let turn = turn_of_winter(self.apiary);
         let dead = self.first(|sign| matches!(sign, Sign::SeenDead));
         if let Some(on) = dead.filter(|on| *on < turn) {
-            return Self::answer("died-before-midwinter", Seen::Yes, format!("seen dead on {}", day(on)));
+            return Self::answer("died-before-midwinter", Seen::Yes, say::seen_dead(on));
         }
         let before_death = |on: &Date| dead.is_none_or(|dead| *on < dead);
         let alive = self.notes.iter().rev().find(|(on, note)| before_death(on) && note.signs().any(is_life));
         let (on, _) = alive.filter(|(on, _)| *on >= turn)?;
-        Self::answer("died-before-midwinter", Seen::No, format!("seen living on {}", day(*on)))
+        Self::answer("died-before-midwinter", Seen::No, say::seen_living(*on))
     }
 
     /// Stores of autumn with what was fed before the turn of winter, against the rule of the region.
@@ -91,14 +92,15 @@ impl Known<'_> {
         let light =
             autumn().find(|(_, note)| note.signs().any(|sign| *sign == Sign::Weight(Weighing::Heft(Heft::Light))));
         if let Some((on, _)) = light {
-            return Self::answer("light-in-autumn", Seen::FairlyYes, format!("hefted light on {}", day(*on)));
+            return Self::answer("light-in-autumn", Seen::FairlyYes, say::light(*on));
         }
         let (least, most) = rules::stores_rule(&self.apiary.site, self.apiary.hive_of(self.colony)?)?.stores_kg?;
         let fed: f64 = autumn().flat_map(|(_, note)| note.acts()).map(worth).sum();
-        let stores = self.colony.stores.total.p50.get() + fed;
+        let stores = self.colony.stores.total.p50 + Kilogram::new(fed);
+        let [least, most] = [least, most].map(Kilogram::new);
         let seen = if stores < least { Seen::FairlyYes } else { Seen::FairlyNo };
-        let asked = if least == most { format!("{least:.0} kg") } else { format!("{least:.0} to {most:.0} kg") };
-        Self::answer("light-in-autumn", seen, format!("{stores:.1} kg of stores; the rule here asks for {asked}"))
+        let because = if least == most { say::stores(most, stores) } else { say::stores_range(least, most, stores) };
+        Self::answer("light-in-autumn", seen, because)
     }
 
     fn strength(&self) -> Option<FromRecords> {
@@ -108,7 +110,7 @@ impl Known<'_> {
         }
         others.sort_by(f64::total_cmp);
         let (middle, own) = (others[others.len() / 2], self.colony.bees.p50);
-        let because = format!("{own:.0} bees in autumn; the middle colony of the yard had {middle:.0}");
+        let because = say::strength(middle, own);
         let seen = match own / middle {
             share if share < self.lines.weak.value => Seen::FairlyYes,
             share if share >= 1.0 => Seen::FairlyNo,
@@ -120,10 +122,10 @@ impl Known<'_> {
     fn queen(&self) -> Option<FromRecords> {
         let queen = &self.colony.queen;
         if let Some(on) = self.first(|sign| matches!(sign, Sign::DeadQueen)) {
-            return Self::answer("queen-trouble", Seen::Yes, format!("a dead queen on {}", day(on)));
+            return Self::answer("queen-trouble", Seen::Yes, say::queen_dead(on));
         }
         if queen.late_mated {
-            return Self::answer("queen-trouble", Seen::FairlyYes, "mated late in the season".to_owned());
+            return Self::answer("queen-trouble", Seen::FairlyYes, say::queen_late());
         }
         let year = queen.year?;
         let age = winter_year(self.apiary.as_of, self.apiary.site.latitude) - year;
@@ -134,17 +136,17 @@ impl Known<'_> {
         } else {
             return None;
         };
-        Self::answer("queen-trouble", seen, format!("a queen of {year}"))
+        Self::answer("queen-trouble", seen, say::queen_old(year))
     }
 
     fn wings(&self) -> Option<FromRecords> {
         let on = self.first(|sign| matches!(sign, Sign::CrumpledWings(Noted::Yes)))?;
-        Self::answer("crumpled-wings", Seen::FairlyYes, format!("crumpled wings on {}", day(on)))
+        Self::answer("crumpled-wings", Seen::FairlyYes, say::wings(on))
     }
 
     fn mice(&self) -> Option<FromRecords> {
         let on = self.first(|sign| matches!(sign, Sign::Mouse(Noted::Yes)))?;
-        Self::answer("chewed-comb", Seen::FairlyYes, format!("a mouse or its leavings on {}", day(on)))
+        Self::answer("chewed-comb", Seen::FairlyYes, say::mouse(on))
     }
 }
 

@@ -1,5 +1,7 @@
 //! What of a dead hive can be used again: the strictest rule of the causes that may be, and of what was seen.
 
+use snowhum_say::{Message, deadout as say};
+
 use super::answer::{CauseChance, Reuse, ToldSign};
 use super::tables::{Cause, Tables};
 
@@ -25,27 +27,18 @@ pub(super) fn of(causes: &[CauseChance], told: &[ToldSign], unseen_brood: bool, 
     let joined = |words: fn(&Cause) -> &str| {
         let mut all: Vec<&str> = ruling.iter().map(|cause| words(cause)).collect();
         all.dedup();
-        let text = all.join("; ");
-        if unseen_brood { format!("only once the brood has been looked at: {text}") } else { text }
+        let all = Message::own(all.join("; "));
+        if unseen_brood { say::brood_first(all) } else { all }
     };
     Reuse {
         comb: joined(|cause| &cause.comb),
         stores: joined(|cause| &cause.stores),
         because: ruling.iter().map(|cause| cause.name.clone()).collect(),
-        people: people(),
+        people: say::people(),
     }
 }
 
 /// Foulbrood: nothing leaves the hive.
 pub(super) fn nothing(signs: &[String]) -> Reuse {
-    Reuse {
-        comb: "no: nothing leaves the hive until the inspector has seen it".to_owned(),
-        stores: "no: not to bees".to_owned(),
-        because: signs.to_vec(),
-        people: people(),
-    }
-}
-
-fn people() -> String {
-    "Not for sale and not for people: honey of brood boxes that were fed or treated.".to_owned()
+    Reuse { comb: say::comb_stays(), stores: say::stores_stay(), because: signs.to_vec(), people: say::people() }
 }

@@ -5,6 +5,7 @@
 //! base rate stands for one who knows nothing of the yard.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, lessons as say};
 use snowhum_units::Same;
 
 use super::lines::Parameters;
@@ -41,7 +42,7 @@ pub struct ForecastScore {
     /// Hives like these that it would take to tell such forecasts from the base rate; none if they say the same.
     pub hives_needed: Option<u32>,
     /// What to make of it.
-    pub say: Vec<String>,
+    pub say: Vec<Message>,
 }
 
 /// A colony's forecast and outcome.
@@ -104,7 +105,7 @@ pub(super) fn score(known: &[Known], lines: &Parameters) -> Option<ForecastScore
         hives_needed,
         say: Vec::new(),
     };
-    score.say = say(&score);
+    score.say = said(&score);
     Some(score)
 }
 
@@ -156,40 +157,28 @@ fn hives_needed(chances: &[f64], base: f64) -> Option<u32> {
     (gain > 1e-6 && needed.is_finite() && needed < 1e6).then(|| needed.ceil().max(1.0) as u32)
 }
 
-fn say(score: &ForecastScore) -> Vec<String> {
+fn said(score: &ForecastScore) -> Vec<Message> {
     let hives = score.colonies.len();
-    let difference = score.base_log_score - score.log_score;
     let [low, high] = score.log_score_if_right;
-    let mut say = Vec::new();
-    say.push(match difference {
-        d if d > 0.005 => "The forecast was less surprised by this winter than the base rate was.".to_owned(),
-        d if d < -0.005 => "The base rate was less surprised by this winter than the forecast was.".to_owned(),
-        _ => "Forecast and base rate were surprised alike.".to_owned(),
-    });
+    let mut said = vec![match score.base_log_score - score.log_score {
+        d if d > 0.005 => say::forecast_better(),
+        d if d < -0.005 => say::forecast_worse(),
+        _ => say::forecast_alike(),
+    }];
     if score.log_score > high + 1e-9 {
-        say.push(format!("A score over {high:.2} comes in fewer than 1 of 20 winters if its chances are right: take it with reserve here."));
+        said.push(say::forecast_failed(high));
     } else if score.log_score < low - 1e-9 {
-        say.push("It came out better than its own chances let expect: luck, too.".to_owned());
+        said.push(say::forecast_lucky());
     }
-    let helped: Vec<&str> = score.colonies.iter().filter(|one| one.helped).map(|one| one.colony.as_str()).collect();
+    let helped = score.colonies.iter().filter(|one| one.helped);
+    let helped: Vec<Message> = helped.map(|one| Message::from(&one.colony)).collect();
     if !helped.is_empty() {
-        let who = helped.join(", ");
-        say.push(format!("Fed or dressed since that day: {who}. The forecast is for hives left alone, so that a death you averted counts against it."));
+        said.push(say::forecast_helped(helped));
     }
-    let few = if hives == 1 { "One hive".to_owned() } else { format!("{} hives", spelt(hives)) };
-    say.push(match score.hives_needed {
-        Some(needed) if (hives as u32) < needed => {
-            format!("{few} cannot tell a good forecast from luck: it would take about {needed} like these, over several winters.")
-        }
-        Some(_) => "So many hives begin to tell a good forecast from luck; those of one winter share its weather, and count for fewer.".to_owned(),
-        None => format!("{few} under a forecast that says what the base rate says tell nothing of it."),
+    said.push(match score.hives_needed {
+        Some(needed) if (hives as u32) < needed => say::forecast_too_few(say::forecast_hives(hives), needed),
+        Some(_) => say::forecast_enough(),
+        None => say::forecast_same(say::forecast_hives(hives)),
     });
-    say
-}
-
-/// A small number in words, at the head of a sentence.
-fn spelt(number: usize) -> String {
-    const WORDS: [&str; 13] =
-        ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven", "Twelve"];
-    WORDS.get(number).map_or_else(|| number.to_string(), |word| (*word).to_owned())
+    said
 }

@@ -1,15 +1,15 @@
 //! One colony's winter in one line: what was the first sign, when it could have been known, what to do next autumn.
 
-use jiff::civil::Date;
+use jiff::civil::{Date, date};
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Apiary, Colony, Examined, Mites};
+use snowhum_say::{Message, lessons as say};
 
 use super::lines::Parameters;
 use super::outcome::{Fate, Outcome};
 use super::season::{Diary, Season};
 use super::trouble::{self, Trouble};
 use crate::deadout::kept::{cause_words, is_stopped};
-use crate::words::day;
 
 /// What a colony's winter teaches, as far as the records carry it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -27,9 +27,9 @@ pub struct ColonyLesson {
     /// What spoke first, and when it was known or could have been.
     pub first: Option<Trouble>,
     /// What to do next autumn.
-    pub next: Option<String>,
+    pub next: Option<Message>,
     /// All of it in one line.
-    pub line: String,
+    pub line: Message,
 }
 
 /// An examination as kept.
@@ -44,7 +44,7 @@ pub struct KeptExamination {
     /// Of 100 hives that looked like this.
     pub of_100: Option<u8>,
     /// In words.
-    pub words: String,
+    pub words: Message,
 }
 
 impl KeptExamination {
@@ -54,9 +54,9 @@ impl KeptExamination {
         let stopped = is_stopped(examined).unwrap_or(false);
         let likeliest = examined.likeliest.as_ref();
         let words = match likeliest {
-            _ if stopped => "signs of foulbrood: move nothing, tell the bee inspector or the authority".to_owned(),
-            Some(one) => format!("likeliest {}, {} of 100 such hives", cause_words(&one.cause), one.of_100),
-            None => "no cause was kept".to_owned(),
+            _ if stopped => say::kept_foulbrood(),
+            Some(one) => say::kept_likeliest(cause_words(&one.cause), one.of_100),
+            None => say::kept_no_cause(),
         };
         Self {
             on,
@@ -84,7 +84,7 @@ pub(super) fn lesson(
     let points_to = cause.or_else(|| first.as_ref()?.points_to.first().cloned());
     let is_counted = season.is_counted(apiary);
     let next = match outcome.fate {
-        Fate::Dead if is_stopped => Some("the authority's word first".to_owned()),
+        Fate::Dead if is_stopped => Some(say::next_foulbrood()),
         Fate::Dead | Fate::Weak | Fate::QueenFailed => {
             let of_fate = if outcome.fate == Fate::QueenFailed { Some("queen".to_owned()) } else { points_to };
             of_fate.and_then(|cause| next_autumn(&cause, apiary))
@@ -100,7 +100,7 @@ pub(super) fn lesson(
         examined,
         first,
         next,
-        line: String::new(),
+        line: Message::NONE,
     };
     lesson.line = line(&lesson);
     lesson
@@ -118,59 +118,53 @@ fn first(troubles: &[Trouble], cause: Option<&str>, fate: Fate) -> Option<Troubl
     troubles.iter().find(fits).cloned()
 }
 
+/// A year for months that are named without one.
+const YEAR: i16 = 2000;
+
 /// What the next autumn begins with, by the cause; none where nothing follows from it.
-pub(super) fn next_autumn(cause: &str, apiary: &Apiary) -> Option<String> {
+pub(super) fn next_autumn(cause: &str, apiary: &Apiary) -> Option<Message> {
     let is_north = apiary.site.latitude.get() >= 0.0;
-    let (early, late) = if is_north { ("August", "September") } else { ("February", "March") };
+    let (early, late) = if is_north { (8, 9) } else { (2, 3) };
+    let (early, late) = (date(YEAR, early, 1), date(YEAR, late, 1));
     Some(match cause {
-        "mites" => format!("mites first: count early in {early}, and treat before the winter bees are reared"),
-        "starved" => format!("weigh in {late} and feed up to the plan's mark"),
-        "isolation" => "bring food against the bees before the hard frost, and winter them on fewer combs".to_owned(),
-        "queen" => format!("requeen by {early}, or unite in {late} if the bees are healthy"),
-        "small" => format!("if it is healthy but small, unite it with a strong one in {late}, not in winter"),
-        "damp" => "dress the lid: warm above the bees first, and a way out for water".to_owned(),
-        "dysentery" => "winter on sugar rather than dark honey, and send a sample of bees in spring".to_owned(),
-        "mice" => "guards on before the nights freeze, with nobody inside".to_owned(),
-        "robbed" => "a narrow entrance while feeding, the weakest first".to_owned(),
-        "poison" => "ask the authority what was sprayed near, and keep a frozen sample".to_owned(),
+        "mites" => say::next_mites(early),
+        "starved" => say::next_starved(late),
+        "isolation" => say::next_isolation(),
+        "queen" => say::next_queen(early, late),
+        "small" => say::next_small(late),
+        "damp" => say::next_damp(),
+        "dysentery" => say::next_dysentery(),
+        "mice" => say::next_mice(),
+        "robbed" => say::next_robbed(),
+        "poison" => say::next_poison(),
         _ => return None,
     })
 }
 
 /// Living is no proof of few mites.
-fn count_in_spring(colony: &Colony, lines: &Parameters) -> Option<String> {
+fn count_in_spring(colony: &Colony, lines: &Parameters) -> Option<Message> {
     match colony.mites {
-        Mites::NotCounted => {
-            Some("its mites were never counted, and living proves nothing of them: count in spring".to_owned())
-        }
+        Mites::NotCounted => Some(say::next_never_counted()),
         Mites::Counted { found, bees, on } if 100.0 * f64::from(found) >= lines.mite_line.value * f64::from(bees) => {
-            Some(format!(
-                "it lived with {found} mites in {bees} bees on {}: count in spring, they are not gone",
-                day(on)
-            ))
+            Some(say::next_lived_with(bees, found, on))
         }
         Mites::Counted { .. } => None,
     }
 }
 
-fn line(lesson: &ColonyLesson) -> String {
+fn line(lesson: &ColonyLesson) -> Message {
     let mut parts = vec![match (lesson.fate, lesson.on, lesson.last_life) {
-        (Fate::NotTold, _, Some(seen)) => format!("not told yet; last seen living on {}", day(seen)),
-        (Fate::NotTold, ..) => "not told yet".to_owned(),
-        (fate, Some(on), _) => format!("{}, noted on {}", fate.words(), day(on)),
-        (fate, None, _) => fate.words().to_owned(),
+        (Fate::NotTold, _, Some(seen)) => say::not_told_seen(seen),
+        (Fate::NotTold, ..) | (_, None, _) => lesson.fate.words(),
+        (fate, Some(on), _) => say::noted(fate.words(), on),
     }];
     match &lesson.examined {
         Some(examined) => parts.push(examined.words.clone()),
-        None if lesson.fate == Fate::Dead => parts.push("not examined".to_owned()),
+        None if lesson.fate == Fate::Dead => parts.push(say::not_examined()),
         None => {}
     }
-    if let Some(first) = &lesson.first {
-        parts.push(format!("first sign: {}, {}", first.what, day(first.on)));
-    }
-    if let Some(next) = &lesson.next {
-        let when = if lesson.fate == Fate::Alive { "now" } else { "next autumn" };
-        parts.push(format!("{when}: {next}"));
-    }
-    parts.join("; ")
+    parts.extend(lesson.first.as_ref().map(|first| say::first_sign(first.on, &first.what)));
+    let when = |next: &Message| if lesson.fate == Fate::Alive { say::now(next) } else { say::next_autumn(next) };
+    parts.extend(lesson.next.as_ref().map(when));
+    say::line(parts)
 }

@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Act, ColonyId, Examined, Note, Sign, SpringCount};
+use snowhum_say::{Message, lessons as say};
 
 use super::season::{Diary, Season};
 use crate::deadout::context::is_life;
@@ -32,16 +33,16 @@ pub enum Fate {
 impl Fate {
     /// In words.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::Alive => "alive",
-            Self::Weak => "alive but weak",
-            Self::QueenFailed => "queen failed",
-            Self::Dead => "dead",
-            Self::Disaster => "taken by a disaster",
-            Self::Sold => "sold",
-            Self::United => "united with another",
-            Self::NotTold => "not told yet",
+            Self::Alive => say::alive(),
+            Self::Weak => say::weak(),
+            Self::QueenFailed => say::queen_failed(),
+            Self::Dead => say::dead(),
+            Self::Disaster => say::disaster(),
+            Self::Sold => say::sold(),
+            Self::United => say::united(),
+            Self::NotTold => say::not_told(),
         }
     }
 

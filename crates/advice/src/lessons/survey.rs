@@ -5,19 +5,19 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Act, Colony, Examined, Floor, Found, Mites, TreatmentClass};
+use snowhum_say::{Message, lessons as say};
 
 use super::LessonsQuestion;
 use super::outcome::{Fate, Outcome};
 use super::season::{Diary, Season};
-use crate::words::{day, short_month};
 
 /// One line of the form.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct SurveyLine {
     /// What is asked.
-    pub asks: String,
+    pub asks: Message,
     /// The answer; none where the records have none.
-    pub answer: Option<String>,
+    pub answer: Option<Message>,
 }
 
 /// What the form is filled from.
@@ -42,8 +42,8 @@ pub(super) fn lines<'a>(
     lines
 }
 
-fn line(asks: &str, answer: impl ToString) -> SurveyLine {
-    SurveyLine { asks: asks.to_owned(), answer: Some(answer.to_string()) }
+fn line(asks: Message, number: usize) -> SurveyLine {
+    SurveyLine { asks, answer: Some(say::survey_number(number)) }
 }
 
 impl Filled<'_> {
@@ -58,27 +58,18 @@ impl Filled<'_> {
         let dead_by =
             |on: Date| self.number(|outcome| outcome.fate.is_lost() && outcome.on.is_some_and(|day| day <= on));
         let not_told = fate(Fate::NotTold);
-        let alive = |asks: String| SurveyLine {
-            asks,
-            answer: (not_told == 0).then(|| (fate(Fate::Alive) + fate(Fate::Weak)).to_string()),
-        };
+        let alive = (not_told == 0).then(|| say::survey_number(fate(Fate::Alive) + fate(Fate::Weak)));
         vec![
-            line(
-                &format!("Colonies before winter, {} {}", day(season.start), season.start.year()),
-                self.wintered.len(),
-            ),
-            line("Bought or split in since", self.question.added),
-            line("Sold or united since: fewer at risk, not lost", left),
-            alive(format!("Alive when winter was over here, {} {}", day(season.end), season.end.year())),
-            line("Of them weak but alive", fate(Fate::Weak)),
-            line("Lost: queen problem that cannot be mended", fate(Fate::QueenFailed)),
-            line("Lost: disaster (fire, flood, fall, bear, theft)", fate(Fate::Disaster)),
-            line("Lost: dead or empty", fate(Fate::Dead)),
-            line("Not told yet", not_told),
-            line(
-                &format!("Known lost by {}, as surveys with fixed days ask", day(season.fixed_end)),
-                dead_by(season.fixed_end),
-            ),
+            line(say::survey_before(season.start), self.wintered.len()),
+            line(say::survey_added(), self.question.added as usize),
+            line(say::survey_removed(), left),
+            SurveyLine { asks: say::survey_alive(season.end), answer: alive },
+            line(say::survey_weak(), fate(Fate::Weak)),
+            line(say::survey_queen_failed(), fate(Fate::QueenFailed)),
+            line(say::survey_disaster(), fate(Fate::Disaster)),
+            line(say::survey_dead(), fate(Fate::Dead)),
+            line(say::survey_not_told(), not_told),
+            line(say::survey_lost_by(season.fixed_end), dead_by(season.fixed_end)),
         ]
     }
 
@@ -88,13 +79,8 @@ impl Filled<'_> {
         for (_, outcome) in self.wintered.iter().filter(|(_, outcome)| outcome.fate == Fate::Dead) {
             found[outcome.examined.as_ref().map_or(3, |(_, examined)| kind(examined))] += 1;
         }
-        let asks = [
-            "Of the dead: hive empty",
-            "Of the dead: bees dead in cells and no food",
-            "Of the dead: dead with food in the hive",
-            "Of the dead: not known",
-        ];
-        asks.iter().zip(found).map(|(asks, number)| line(asks, number)).collect()
+        let asks = [say::survey_empty(), say::survey_starved(), say::survey_with_food(), say::survey_not_known()];
+        asks.into_iter().zip(found).map(|(asks, number)| line(asks, number)).collect()
     }
 
     fn keeping(&self) -> Vec<SurveyLine> {
@@ -110,16 +96,16 @@ impl Filled<'_> {
             .filter(|hive| !matches!(hive.floor, Floor::Solid(_)))
             .count();
         vec![
-            line("Queens of this year, of those whose year is known", format!("{young} of {known}")),
-            line("Colonies in which mites were counted", counted),
-            SurveyLine { asks: "Months of treatment against mites".to_owned(), answer: self.months() },
-            line("Hives with a mesh floor", mesh),
-            SurveyLine { asks: "Forage, moves to other places, combs renewed".to_owned(), answer: None },
+            SurveyLine { asks: say::survey_queens(), answer: Some(say::survey_of(known, young)) },
+            line(say::survey_counted(), counted),
+            SurveyLine { asks: say::survey_months(), answer: self.months() },
+            line(say::survey_mesh(), mesh),
+            SurveyLine { asks: say::survey_forage(), answer: None },
         ]
     }
 
     /// Months in which colonies were treated, with the class of each.
-    fn months(&self) -> Option<String> {
+    fn months(&self) -> Option<Message> {
         let season = self.season;
         let of_file = self.wintered.iter().flat_map(|(colony, _)| &colony.treatments).map(|one| (one.on, one.class));
         let of_notes = self.diary.of_season(season).flat_map(|(on, note)| {
@@ -131,12 +117,15 @@ impl Filled<'_> {
         let mut given: Vec<(Date, TreatmentClass)> = of_file.chain(of_notes).collect();
         given.retain(|(on, _)| (season.from..season.until).contains(on));
         given.sort_by_key(|(on, _)| *on);
-        let word = |class: TreatmentClass| format!("{class:?}").to_lowercase();
-        let mut words: Vec<String> =
-            given.iter().map(|(on, class)| format!("{} ({})", short_month(on.month()), word(*class))).collect();
-        words.dedup();
-        (!words.is_empty()).then(|| words.join(", "))
+        given.dedup_by_key(|(on, class)| (on.month(), *class));
+        let months: Vec<Message> = given.iter().map(|(on, class)| say::survey_month(word(*class), *on)).collect();
+        (!months.is_empty()).then(|| say::survey_treated(months))
     }
+}
+
+/// A class as keepers write it.
+fn word(class: TreatmentClass) -> &'static str {
+    TreatmentClass::WORDS.iter().find(|(_, one)| *one == class).map_or("", |(word, _)| word)
 }
 
 /// Empty, starved in the cells, dead with food, or not known, by what was found.

@@ -5,6 +5,8 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::{
     Apiary, Colony, DroppingsPlace, Heft, Mites, Note, OpeningState, Poked, Seen, Sign, Weighing, winter_year,
 };
+use snowhum_say::{Message, lessons as say};
+use snowhum_units::Kilogram;
 
 use super::lines::Parameters;
 use super::season::{Diary, Season};
@@ -16,7 +18,7 @@ pub struct Trouble {
     /// The day it was known, or could have been.
     pub on: Date,
     /// What was found.
-    pub what: String,
+    pub what: Message,
     /// The causes it points to, by their short names; none for what any end looks like.
     pub points_to: Vec<String>,
 }
@@ -41,50 +43,50 @@ pub(super) fn all(
     troubles
 }
 
-fn trouble(on: Date, what: impl Into<String>, points_to: &[&str]) -> Trouble {
-    Trouble { on, what: what.into(), points_to: points_to.iter().map(|cause| (*cause).to_owned()).collect() }
+fn trouble(on: Date, what: Message, points_to: &[&str]) -> Trouble {
+    Trouble { on, what, points_to: points_to.iter().map(|cause| (*cause).to_owned()).collect() }
 }
 
 fn mites(colony: &Colony, lines: &Parameters) -> Option<Trouble> {
     let Mites::Counted { found, bees, on } = colony.mites else { return None };
     let in_100 = 100.0 * f64::from(found) / f64::from(bees.max(1));
-    (in_100 >= lines.mite_line.value).then(|| trouble(on, format!("{found} mites in {bees} bees"), &["mites"]))
+    (in_100 >= lines.mite_line.value).then(|| trouble(on, say::trouble_mites(bees, found), &["mites"]))
 }
 
 fn of_autumn(apiary: &Apiary, colony: &Colony, lines: &Parameters) -> Vec<Trouble> {
     let on = apiary.as_of;
     let mut troubles = Vec::new();
     let rule = apiary.hive_of(colony).and_then(|hive| rules::stores_rule(&apiary.site, hive));
-    let stores = colony.stores.total.p50.get();
+    let stores = colony.stores.total.p50;
     if let Some((least, _)) =
-        rule.and_then(|rule| rule.stores_kg).filter(|(least, _)| stores < lines.short_of.value * least)
+        rule.and_then(|rule| rule.stores_kg).filter(|(least, _)| stores.get() < lines.short_of.value * least)
     {
-        let what = format!("{stores:.1} kg of stores where the rule here asks for {least:.0}");
+        let what = say::trouble_stores(Kilogram::new(least), stores);
         troubles.push(trouble(on, what, &["starved", "isolation"]));
     }
     if colony.bees.p50 < lines.small.value {
-        troubles.push(trouble(on, format!("{:.0} bees in autumn", colony.bees.p50), &["small"]));
+        troubles.push(trouble(on, say::trouble_small(colony.bees.p50), &["small"]));
     }
     let age = colony.queen.year.map(|year| f64::from(winter_year(on, apiary.site.latitude) - year));
     if colony.queen.late_mated {
-        troubles.push(trouble(on, "a queen mated late", &["queen"]));
+        troubles.push(trouble(on, say::trouble_queen_late(), &["queen"]));
     } else if age.is_some_and(|age| age >= lines.old_queen.value) {
-        troubles.push(trouble(on, format!("a queen of {}", colony.queen.year.unwrap_or_default()), &["queen"]));
+        troubles.push(trouble(on, say::trouble_queen_old(colony.queen.year.unwrap_or_default()), &["queen"]));
     }
     troubles
 }
 
 fn of_sign(on: Date, sign: &Sign) -> Option<Trouble> {
-    let (what, points_to): (&str, &[&str]) = match sign {
-        Sign::CrumpledWings(Seen::Yes) => ("crumpled wings", &["mites"]),
-        Sign::Weight(Weighing::Heft(Heft::Light)) => ("hefted light", &["starved", "isolation"]),
-        Sign::DeadQueen => ("a dead queen on the board", &["queen"]),
-        Sign::Drones(Seen::Yes) => ("drones at an odd season", &["queen"]),
-        Sign::Droppings(DroppingsPlace::Hive) => ("streaks on the hive", &["dysentery"]),
-        Sign::Mouse(Seen::Yes) => ("a mouse or its leavings", &["mice"]),
-        Sign::Robbers(Seen::Yes) | Sign::Wasps(Seen::Yes) => ("robbers or wasps", &["robbed", "small"]),
-        Sign::Entrance(state) if was_shut(*state) => ("the entrance blocked", &["damp"]),
-        Sign::UpperEntrance(state) if was_shut(*state) => ("the upper hole blocked", &["damp"]),
+    let (what, points_to): (Message, &[&str]) = match sign {
+        Sign::CrumpledWings(Seen::Yes) => (say::trouble_wings(), &["mites"]),
+        Sign::Weight(Weighing::Heft(Heft::Light)) => (say::trouble_light(), &["starved", "isolation"]),
+        Sign::DeadQueen => (say::trouble_queen_dead(), &["queen"]),
+        Sign::Drones(Seen::Yes) => (say::trouble_drones(), &["queen"]),
+        Sign::Droppings(DroppingsPlace::Hive) => (say::trouble_streaks(), &["dysentery"]),
+        Sign::Mouse(Seen::Yes) => (say::trouble_mouse(), &["mice"]),
+        Sign::Robbers(Seen::Yes) | Sign::Wasps(Seen::Yes) => (say::trouble_robbers(), &["robbed", "small"]),
+        Sign::Entrance(state) if was_shut(*state) => (say::trouble_entrance(), &["damp"]),
+        Sign::UpperEntrance(state) if was_shut(*state) => (say::trouble_upper_entrance(), &["damp"]),
         _ => return None,
     };
     Some(trouble(on, what, points_to))
@@ -110,7 +112,7 @@ fn silence(notes: &[(Date, &Note)], lines: &Parameters) -> Option<Trouble> {
             };
         }
         if silent >= lines.silences.value {
-            return Some(trouble(*on, "no sound of bees again", &[]));
+            return Some(trouble(*on, say::trouble_silence(), &[]));
         }
     }
     None

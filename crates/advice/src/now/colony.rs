@@ -3,6 +3,7 @@
 use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_apiary::{Act, Examined, Sign, SpringCount};
+use snowhum_say::Tongue;
 use snowhum_units::Range;
 use snowhum_watch::{Estimate, Standing, Visit, Watching};
 use snowhum_winter::{Daily, Ends, MemberEnd};
@@ -223,7 +224,7 @@ impl Closed {
 
     fn examined(examined: &Examined) -> Option<Self> {
         let kept = crate::lessons::KeptExamination::of(Date::ZERO, examined);
-        Some(if kept.stopped { Self::Foulbrood } else { Self::Examined(kept.words) })
+        Some(if kept.stopped { Self::Foulbrood } else { Self::Examined(Tongue::BRITISH.say(&kept.words)) })
     }
 
     /// Living bees seen since open the book again.

@@ -7,6 +7,7 @@ use snowhum_advice::deadout::{
     DeadoutAnswer, FromRecords, Seen, SeenSign, deadout, from_records, is_stopped, kept_signs, last_life, to_keep,
 };
 use snowhum_apiary::{Apiary, Colony};
+use snowhum_say::Tongue;
 
 fn demo() -> Apiary {
     snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0
@@ -105,7 +106,7 @@ fn what_is_often_misread_is_answered_where_it_is_seen() {
         ("droppings-inside", "do not prove nosema"),
         ("heads-in-cells", "do not prove hunger"),
     ] {
-        let said = |seen| deadout(&[sign(name, seen)], &[], 1).unwrap().say.join(" ");
+        let said = |seen| Tongue::BRITISH.say_all(&deadout(&[sign(name, seen)], &[], 1).unwrap().say).join(" ");
         assert!(said(Seen::Yes).contains(words), "{name}");
         assert!(!said(Seen::No).contains(words), "{name}");
     }

@@ -2,6 +2,7 @@
 
 use snowhum_advice::deadout::{CauseChance, DeadoutAnswer, Question, Seen};
 
+use crate::text::voice::{in_words, tongue};
 use crate::text::{entry, wrapped};
 
 pub(crate) fn words(answer: &DeadoutAnswer) -> String {
@@ -12,7 +13,7 @@ pub(crate) fn words(answer: &DeadoutAnswer) -> String {
         page += &entry("Why", &stop.why);
         page += &entry("Do", &stop.r#do);
     } else {
-        page += &format!("{}\n\n", wrapped(&answer.likeliest(), 0));
+        page += &format!("{}\n\n", wrapped(&in_words(&answer.likeliest()), 0));
         if let Some(first) = &answer.brood_first {
             page += &format!("  {}\n\n", wrapped(first, 2));
         }
@@ -22,17 +23,17 @@ pub(crate) fn words(answer: &DeadoutAnswer) -> String {
         page += &entry("", "of 100 hives that look like this; in brackets what others who know might say");
     }
     for record in &answer.from_records {
-        page += &entry("Records", &format!("{} {}: {}", record.sign, seen(record.seen), record.because));
+        page += &entry("Records", &format!("{} {}: {}", record.sign, seen(record.seen), in_words(&record.because)));
     }
     if let Some(look) = answer.look() {
-        page += &entry("Look next", &look);
+        page += &entry("Look next", &in_words(&look));
     }
     page += "\n";
-    page += &entry("Comb", &answer.reuse.comb);
-    page += &entry("Stores", &answer.reuse.stores);
-    page += &entry("People", &answer.reuse.people);
+    page += &entry("Comb", &in_words(&answer.reuse.comb));
+    page += &entry("Stores", &in_words(&answer.reuse.stores));
+    page += &entry("People", &in_words(&answer.reuse.people));
     page += "\n";
-    for say in answer.say.iter().chain(&answer.cautions) {
+    for say in tongue().say_all(&answer.say).iter().chain(&answer.cautions) {
         page += &format!("  {}\n", wrapped(say, 2));
     }
     if !answer.after.is_empty() {
@@ -42,7 +43,7 @@ pub(crate) fn words(answer: &DeadoutAnswer) -> String {
         page += &entry(&after.what, &after.words);
     }
     page += "\n";
-    page + &wrapped(&format!("Stands on: {}.", answer.sources.join("; ")), 2)
+    page + &wrapped(&format!("Stands on: {}.", tongue().say_all(&answer.sources).join("; ")), 2)
 }
 
 /// Every sign and what it asks.

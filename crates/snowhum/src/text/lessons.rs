@@ -4,17 +4,17 @@ use snowhum_advice::lessons::{ForecastScore, LessonsAnswer, WinterRecord};
 use snowhum_advice::words::day;
 use snowhum_units::{Kelvin, Kilogram, System};
 
-use crate::text::voice::said;
+use crate::text::voice::{in_words, said};
 use crate::text::{entry, losses, wrapped};
 
 pub(crate) fn words(answer: &LessonsAnswer, system: System) -> String {
     let mut page = head(answer);
     for colony in &answer.colonies {
-        page += &entry(&colony.colony, &colony.line);
+        page += &entry(&colony.colony, &in_words(&colony.line));
     }
     page += "\n";
     for say in answer.remember.iter().chain(&answer.say) {
-        page += &format!("  {}\n", wrapped(say, 2));
+        page += &format!("  {}\n", wrapped(&in_words(say), 2));
     }
     if let Some(told) = &answer.losses {
         page += &format!("\n{}", losses::counts(told));
@@ -43,7 +43,8 @@ pub(crate) fn words(answer: &LessonsAnswer, system: System) -> String {
     }
     page += "\nFor a survey\n";
     for line in &answer.survey {
-        page += &asked(&line.asks, line.answer.as_deref().unwrap_or("(not in the records)"));
+        page +=
+            &asked(&in_words(&line.asks), &line.answer.as_ref().map_or("(not in the records)".to_owned(), in_words));
     }
     page
 }
@@ -86,7 +87,7 @@ fn forecast(score: &ForecastScore) -> String {
     page += &entry("Brier", &format!("{:.2}; base rate {:.2}", score.brier, score.base_brier));
     page += &entry("", "Today's model, asked about the day the colonies were counted.");
     for say in &score.say {
-        page += &entry("", say);
+        page += &entry("", &in_words(say));
     }
     page
 }

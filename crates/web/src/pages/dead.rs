@@ -63,7 +63,7 @@ pub(crate) fn kept(view: &View, colony: ColonyId) -> Option<String> {
     let (at, examined) = examined?;
     let on = at.to_zoned_datetime(view.now.time_zone().clone()).date();
     let kept = snowhum_advice::lessons::KeptExamination::of(on, examined);
-    Some(format!("examined {}: {}", snowhum_advice::words::day(on), kept.words))
+    Some(format!("examined {}: {}", snowhum_advice::words::day(on), view.tongue().say(&kept.words)))
 }
 
 /// One colony, examined as far as is told.
@@ -90,13 +90,13 @@ pub(crate) async fn show(
                 (told::told(&view, at, &answer, &questions))
                 (told::keep(&view, colony, &answer))
                 (heard("/dead"))
-                (form::signs(colony, &questions, &asked, &records))
+                (form::signs((&view, colony), &questions, &asked, &records))
             }
             Some(Err(wrong)) => {
                 p class="caution" { (wrong) }
-                (form::brood(colony, &questions, &asked))
+                (form::brood((&view, colony), &questions, &asked))
             }
-            None => (form::brood(colony, &questions, &asked)),
+            None => (form::brood((&view, colony), &questions, &asked)),
         }
     };
     Ok(page(&view, Place::Dead, &title, &body))

@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use snowhum_advice::deadout::{FromRecords, Question, Seen};
 use snowhum_apiary::Colony;
 
-use crate::view::Asked;
+use crate::view::{Asked, View};
 
 /// Questions by what is looked at; a question in none of them stands at the end.
 const PARTS: [(&str, &[&str]); 5] = [
@@ -37,12 +37,12 @@ const PARTS: [(&str, &[&str]); 5] = [
 ];
 
 /// Foulbrood alone.
-pub(super) fn brood(colony: &Colony, questions: &[Question], asked: &Asked) -> Markup {
+pub(super) fn brood((view, colony): (&View, &Colony), questions: &[Question], asked: &Asked) -> Markup {
     html! {
         p class="lede" { "First the brood. Take out a comb that had brood and look into its cells in good light." }
         form method="get" action={ "/dead/" (colony.id.0) } {
             input type="hidden" name="step" value="2";
-            @for question in questions.iter().filter(|question| question.stops) { (choice(question, asked, None)) }
+            @for question in questions.iter().filter(|question| question.stops) { (choice(view, question, asked, None)) }
             button class="main" { "Go on" }
         }
         p class="small" { "A yes or a fairly sure stops here. Such signs are sure when seen and often missed: a no does not clear the brood." }
@@ -50,7 +50,12 @@ pub(super) fn brood(colony: &Colony, questions: &[Question], asked: &Asked) -> M
 }
 
 /// All signs, as told so far.
-pub(super) fn signs(colony: &Colony, questions: &[Question], asked: &Asked, records: &[FromRecords]) -> Markup {
+pub(super) fn signs(
+    (view, colony): (&View, &Colony),
+    questions: &[Question],
+    asked: &Asked,
+    records: &[FromRecords],
+) -> Markup {
     let record = |question: &Question| records.iter().find(|record| record.sign == question.name);
     let is_in = |question: &&Question, names: &[&str]| names.contains(&question.name.as_str());
     let others = || questions.iter().filter(|question| !question.stops);
@@ -62,18 +67,18 @@ pub(super) fn signs(colony: &Colony, questions: &[Question], asked: &Asked, reco
             input type="hidden" name="step" value="2";
             @for (part, names) in PARTS {
                 h3 { (part) }
-                @for question in others().filter(|question| is_in(question, names)) { (choice(question, asked, record(question))) }
+                @for question in others().filter(|question| is_in(question, names)) { (choice(view, question, asked, record(question))) }
             }
-            @for question in others().filter(in_none) { (choice(question, asked, record(question))) }
+            @for question in others().filter(in_none) { (choice(view, question, asked, record(question))) }
             h3 { "The brood once more" }
-            @for question in questions.iter().filter(|question| question.stops) { (choice(question, asked, None)) }
+            @for question in questions.iter().filter(|question| question.stops) { (choice(view, question, asked, None)) }
             button class="main" { "Why did it die?" }
         }
     }
 }
 
 /// One question with its answers. What the records answer stands where the keeper has not looked.
-fn choice(question: &Question, asked: &Asked, record: Option<&FromRecords>) -> Markup {
+fn choice(view: &View, question: &Question, asked: &Asked, record: Option<&FromRecords>) -> Markup {
     let told = asked.get(&question.name).and_then(Seen::read).unwrap_or(Seen::Unseen);
     let answers = [
         (Seen::Yes, "yes", "yes"),
@@ -92,7 +97,7 @@ fn choice(question: &Question, asked: &Asked, record: Option<&FromRecords>) -> M
                 }
             }
             @if let Some(record) = record {
-                p class="small" { "From the records, unless you say otherwise: " (words(record.seen)) " (" (record.because) ")." }
+                p class="small" { "From the records, unless you say otherwise: " (words(record.seen)) " (" (view.tongue().say(&record.because)) ")." }
             }
         }
     }

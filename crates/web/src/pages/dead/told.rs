@@ -3,6 +3,7 @@
 use maud::{Markup, html};
 use snowhum_advice::deadout::{DeadoutAnswer, Question, Seen};
 use snowhum_apiary::Colony;
+use snowhum_say::Tongue;
 
 use super::form::words;
 use crate::ids;
@@ -13,6 +14,7 @@ use crate::words::capital;
 /// Foulbrood may be in it: nothing else is shown.
 pub(super) fn stopped(view: &View, colony: &Colony, answer: &DeadoutAnswer) -> Markup {
     let Some(stop) = &answer.stop else { return html! {} };
+    let tongue = view.tongue();
     html! {
         section class="stop" role="alert" {
             h2 { "Stop: this may be foulbrood" }
@@ -20,7 +22,7 @@ pub(super) fn stopped(view: &View, colony: &Colony, answer: &DeadoutAnswer) -> M
             p { (stop.why) }
             p { "Seen: " (stop.signs.join(", ").replace('-', " ")) "." }
             @for caution in &answer.cautions { p { (caution) } }
-            p { "Comb: " (answer.reuse.comb) ". Stores: " (answer.reuse.stores) "." }
+            p { "Comb: " (tongue.say(&answer.reuse.comb)) ". Stores: " (tongue.say(&answer.reuse.stores)) "." }
         }
         (keep(view, colony, answer))
         p { a href={ "/dead/" (colony.id.0) } { "I looked again: back to the four questions" } }
@@ -29,23 +31,24 @@ pub(super) fn stopped(view: &View, colony: &Colony, answer: &DeadoutAnswer) -> M
 
 /// Causes, where to look next, what can be used again.
 pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[Question]) -> Markup {
+    let tongue = view.tongue();
     html! {
         @if let Some(first) = &answer.brood_first { p class="caution" { (first) } }
         section class="kept" role="status" {
-            h2 { (answer.likeliest()) }
+            h2 { (tongue.say(&answer.likeliest())) }
             (causes(answer))
-            @if let Some(look) = answer.look() { p { span class="label" { "Look next" } " " (look) } }
+            @if let Some(look) = answer.look() { p { span class="label" { "Look next" } " " (tongue.say(&look)) } }
             p { a class="no-print" href="#signs" { "Tell more of what you see" } }
         }
-        (records(answer, questions))
-        @for say in &answer.say { p { (say) } }
+        (records(answer, questions, tongue))
+        @for say in &answer.say { p { (tongue.say(say)) } }
         @for caution in &answer.cautions { p class="caution" { (caution) } }
         section {
             h2 { "What can be used again" }
             dl {
-                dt { "Comb" } dd { (capital(&answer.reuse.comb)) "." }
-                dt { "Stores, for bees" } dd { (capital(&answer.reuse.stores)) "." }
-                dt { "People" } dd { (answer.reuse.people) }
+                dt { "Comb" } dd { (tongue.sentence(&answer.reuse.comb)) }
+                dt { "Stores, for bees" } dd { (tongue.sentence(&answer.reuse.stores)) }
+                dt { "People" } dd { (tongue.say(&answer.reuse.people)) }
             }
         }
         section {
@@ -63,7 +66,7 @@ pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[
         }
         details {
             summary { "Says who?" }
-            ul { @for source in &answer.sources { li { (source) } } @for after in &answer.after { @if after.source != "none" { li { (after.what) ": " (after.source) } } } }
+            ul { @for source in &answer.sources { li { (tongue.say(source)) } } @for after in &answer.after { @if after.source != "none" { li { (after.what) ": " (after.source) } } } }
         }
     }
 }
@@ -88,7 +91,7 @@ fn causes(answer: &DeadoutAnswer) -> Markup {
 }
 
 /// What the records answered in the keeper's place.
-fn records(answer: &DeadoutAnswer, questions: &[Question]) -> Markup {
+fn records(answer: &DeadoutAnswer, questions: &[Question], tongue: Tongue) -> Markup {
     let ask =
         |name: &str| questions.iter().find(|one| one.name == name).map_or(name, |one| one.ask.as_str()).to_owned();
     html! {
@@ -97,7 +100,7 @@ fn records(answer: &DeadoutAnswer, questions: &[Question]) -> Markup {
                 summary { (answer.from_records.len()) " taken from the records" }
                 ul class="sources" {
                     @for record in &answer.from_records {
-                        li { (ask(&record.sign)) " " strong { (capital(words(record.seen))) } ": " (record.because) "." }
+                        li { (ask(&record.sign)) " " strong { (capital(words(record.seen))) } ": " (tongue.say(&record.because)) "." }
                     }
                 }
             }

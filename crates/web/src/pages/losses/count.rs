@@ -2,7 +2,7 @@
 
 use jiff::Timestamp;
 use maud::{Markup, html};
-use snowhum_advice::lessons::{ColonyLesson, Fate, LessonsAnswer};
+use snowhum_advice::lessons::LessonsAnswer;
 use snowhum_apiary::VisitId;
 
 use crate::app::App;
@@ -24,7 +24,7 @@ const ANSWERS: [(&str, &str, &[&str]); 6] = [
 
 /// One row of taps a colony.
 pub(super) fn form(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup {
-    let fate = |name: &str| answer.colonies.iter().find(|colony| colony.colony == name);
+    let told = |name: &str| answer.colonies.iter().find(|colony| colony.colony == name);
     html! {
         details class="folded no-print" id="count" open[view.now.date() >= answer.season.end] {
             summary { "Count the colonies" }
@@ -33,7 +33,7 @@ pub(super) fn form(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup
                 input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
                 @for colony in &view.apiary.colonies {
                     fieldset class="choices" {
-                        legend { strong { (colony.name) } @if let Some(told) = fate(&colony.name) { ", " (as_told(told)) } }
+                        legend { strong { (colony.name) } @if let Some(told) = told(&colony.name) { ", " (view.tongue().say(&told.fate.words())) } }
                         label class="unasked" { input type="radio" name={ "fate." (colony.id.0) } value="" checked; span { "as it is noted" } }
                         @for (value, words, _) in ANSWERS {
                             label { input type="radio" name={ "fate." (colony.id.0) } value=(value); span { (words) } }
@@ -58,10 +58,6 @@ pub(super) fn form(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup
             }
         }
     }
-}
-
-fn as_told(colony: &ColonyLesson) -> &'static str {
-    if colony.fate == Fate::NotTold { "not told yet" } else { colony.fate.words() }
 }
 
 /// Keeps each answer as a note; gives how many were kept.

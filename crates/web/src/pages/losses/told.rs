@@ -4,6 +4,7 @@ use maud::{Markup, html};
 use snowhum_advice::lessons::{Fate, ForecastScore, LessonsAnswer, Survey, SurveyLine, WinterRecord};
 use snowhum_advice::sums::losses::{Background, YardLosses};
 use snowhum_advice::words::day;
+use snowhum_say::Tongue;
 use snowhum_units::{Kelvin, System};
 
 use crate::page::folded;
@@ -12,7 +13,7 @@ use crate::words::{capital, mass};
 
 /// The count, the lessons, what it cost, the forecast.
 pub(super) fn told(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup {
-    let so_far = answer.so_far;
+    let (so_far, tongue) = (answer.so_far, view.tongue());
     html! {
         p class="lede" {
             "Winter " (answer.season.name) ": " (so_far.lost) " of " (so_far.at_risk) " colonies lost"
@@ -23,11 +24,11 @@ pub(super) fn told(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup
             "Lost is: no living bees, or too small to be a colony; a queen problem that cannot be mended; a disaster. "
             "Weak but alive is not lost, and a colony united with another is one fewer at risk (COLOSS BEEBOOK 2013)."
         }
-        @for say in answer.remember.iter().chain(&answer.say) { p { (say) } }
+        @for say in answer.remember.iter().chain(&answer.say) { p { (tongue.say(say)) } }
         @if answer.colonies.iter().any(|colony| colony.fate != Fate::NotTold) { section {
             h2 { "Each colony" }
             ul class="sources" { @for colony in &answer.colonies { li {
-                strong { (colony.colony) } ": " (colony.line) "."
+                strong { (colony.colony) } ": " (tongue.say(&colony.line)) "."
                 @if colony.fate == Fate::Dead && colony.examined.is_none() { " " a class="no-print" href="/dead" { "Examine it" } }
             } } }
         } }
@@ -78,7 +79,7 @@ fn forecast(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup {
         section {
             h2 { "Forecast against what happened" }
             @if let Some(score) = &answer.forecast {
-                (scored(score))
+                (scored(score, view.tongue()))
             } @else if !answer.can_be_scored() {
                 p { "Not yet: it is scored once winter is over and every colony told, since those that die first are no fair choice." }
             } @else if asked.get("foretold").is_some() {
@@ -90,7 +91,7 @@ fn forecast(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup {
     }
 }
 
-fn scored(score: &ForecastScore) -> Markup {
+fn scored(score: &ForecastScore, tongue: Tongue) -> Markup {
     let [low, high] = score.log_score_if_right;
     html! {
         div class="wide" tabindex="0" role="region" aria-label="Foretold, and what came" {
@@ -109,7 +110,7 @@ fn scored(score: &ForecastScore) -> Markup {
             dt { "Brier score" } dd { (format!("{:.2}", score.brier)) ", base rate " (format!("{:.2}", score.base_brier)) }
             dt { "Base rate" } dd { (format!("{:.0}", 100.0 * score.base_alive)) " of 100 alive: " (score.base_source) }
         }
-        @for say in &score.say { p { (say) } }
+        @for say in &score.say { p { (tongue.say(say)) } }
     }
 }
 
@@ -121,7 +122,7 @@ pub(super) fn behind(view: &View, answer: &LessonsAnswer) -> Markup {
     html! {
         (folded("Winters side by side", &before))
         (folded("What others lost", &others(&answer.published)))
-        (folded("For the yearly survey", &survey(&answer.survey)))
+        (folded("For the yearly survey", &survey(&answer.survey, view.tongue())))
     }
 }
 
@@ -142,13 +143,13 @@ fn others(published: &[Survey]) -> Markup {
     }
 }
 
-fn survey(lines: &[SurveyLine]) -> Markup {
+fn survey(lines: &[SurveyLine], tongue: Tongue) -> Markup {
     html! {
         p class="small" { "The numbers loss surveys ask for, to be copied. What the records do not hold is left open." }
         table {
             tbody { @for line in lines { tr {
-                th scope="row" { (line.asks) }
-                td { @match &line.answer { Some(answer) => (answer), None => span class="small" { "not in the records" } } }
+                th scope="row" { (tongue.say(&line.asks)) }
+                td { @match &line.answer { Some(answer) => (tongue.say(answer)), None => span class="small" { "not in the records" } } }
             } } }
         }
     }
