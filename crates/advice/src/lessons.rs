@@ -310,7 +310,7 @@ fn say(
         }
     }
     if let Some(losses) = losses {
-        say.extend(losses.say.iter().cloned());
+        say.extend(snowhum_say::Tongue::BRITISH.say_all(&losses.say));
     }
     if colonies.iter().any(|colony| colony.fate == Fate::Alive) {
         say.push("Living through is no proof of few mites: count in spring.".to_owned());

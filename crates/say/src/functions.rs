@@ -20,8 +20,8 @@ pub(crate) fn held(fact: &Fact, tongue: Tongue) -> FluentValue<'static> {
     FluentValue::Custom(Box::new(Held { fact: fact.clone(), tongue }))
 }
 
-/// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; `DAY`
-/// takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last.
+/// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; a
+/// number with `digits: "all"` has those it has; `DAY` takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last.
 pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>) {
     for name in ["NUMBER", "MASS", "LENGTH", "VOLUME", "SPEED", "TEMPERATURE", "WARMER", "DAY", "LIST"] {
         added(bundle, name, |values, options| text(shown(values.first(), options)));
@@ -52,6 +52,9 @@ fn worded<'v>(value: Option<&'v FluentValue<'_>>) -> Option<&'v str> {
 
 fn shown(value: Option<&FluentValue<'_>>, options: &FluentArgs<'_>) -> Option<String> {
     let Held { fact, tongue } = match value? {
+        FluentValue::Number(number) if worded(options.get("digits")) == Some("all") => {
+            return Some(number.value.to_string());
+        }
         FluentValue::Number(number) => return Some(format!("{:.*}", digits(options, System::Metric), number.value)),
         value => of(value)?,
     };

@@ -1,5 +1,7 @@
 //! Several colonies at once: the worst is named, never only the mean.
 
+use snowhum_say::{Message, mites as say};
+
 use super::answer::{ColonyMites, YardMites};
 use super::lines::Line;
 use crate::statistics::{mean_and_error, rounded};
@@ -10,7 +12,8 @@ const ENOUGH: usize = 8;
 /// Fewest samples whose spread says anything of the yard's mean (judgement).
 const LEAST: usize = 4;
 
-pub(super) fn yard(colonies: &[ColonyMites], line: &Line) -> Option<YardMites> {
+/// Several counts together, of a yard of so many colonies where that is known.
+pub(super) fn yard(colonies: &[ColonyMites], line: &Line, all: Option<usize>) -> Option<YardMites> {
     let worst = colonies.iter().max_by(|a, b| a.rate.total_cmp(&b.rate))?;
     if colonies.len() < 2 {
         return None;
@@ -23,7 +26,15 @@ pub(super) fn yard(colonies: &[ColonyMites], line: &Line) -> Option<YardMites> {
     Some(YardMites {
         worst: worst.name.clone(),
         worst_rate: worst.rate,
-        say: say(&worst.name, &over, colonies.len(), mean < line.value[0]),
+        say: Message::sentences([
+            against(&worst.name, &over, mean < line.value[0]),
+            if colonies.len() < LEAST { say::too_few(colonies.len()) } else { Message::NONE },
+            if colonies.len() < ENOUGH && all != Some(colonies.len()) {
+                say::not_sampled(ENOUGH)
+            } else {
+                Message::NONE
+            },
+        ]),
         at_or_over_line: over,
         mean_rate: rounded(mean, 2),
         mean_interval: (colonies.len() >= LEAST)
@@ -45,34 +56,11 @@ fn between(colonies: &[ColonyMites]) -> Option<f64> {
     (variance > mean).then(|| rounded(mean * mean / (variance - mean), 2))
 }
 
-fn say(worst: &str, over: &[String], colonies: usize, mean_is_low: bool) -> String {
-    let mut words = match over {
-        [] => format!("None is at or over the line; {worst} has most."),
-        [one] if mean_is_low => {
-            format!(
-                "{one} is at or over the line though the mean of the yard is under it: go by {one}, not by the mean."
-            )
-        }
-        [one] => format!("{one} is at or over the line."),
-        many => format!("{} are at or over the line; {worst} has most.", many.join(", ")),
-    };
-    if colonies < LEAST {
-        words += &format!(" {colonies} samples are too few for a range of the yard's mean.");
-    }
-    if colonies < ENOUGH {
-        words += &unsampled();
-    }
-    words
-}
-
-/// What is not known where fewer colonies than enough were sampled.
-fn unsampled() -> String {
-    format!(" Colonies not sampled may be worse: in a large yard sample {ENOUGH}.")
-}
-
-impl YardMites {
-    /// The same where every colony of the yard was sampled: of others nothing is left to say.
-    pub(super) fn of_all(&mut self) {
-        self.say = self.say.replace(&unsampled(), "");
+fn against(worst: &str, over: &[String], mean_is_low: bool) -> Message {
+    match over {
+        [] => say::none_over(worst),
+        [one] if mean_is_low => say::one_over_though(one),
+        [one] => say::one_over(one),
+        several => say::several_over(several.iter().map(Message::from).collect(), worst),
     }
 }
