@@ -53,7 +53,7 @@ pub(crate) fn over_rule(base: &Base<'_>, at: usize) -> Option<OverRule> {
     let there = housed.colony.stores.total.p50;
     let first = Kilogram::new((Kilogram::new(high) - there).get().clamp(0.0, base.shortages[at].get()));
     let later = (base.shortages[at] - first) / STORES_PER_FONDANT;
-    let mut over = OverRule {
+    let over = OverRule {
         need_kg: rounded(need.get(), 1),
         rule_kg: [low, high],
         region: rule.region,
@@ -62,8 +62,7 @@ pub(crate) fn over_rule(base: &Base<'_>, at: usize) -> Option<OverRule> {
         later_fondant_kg: rounded(later.get(), 1),
         says: Message::NONE,
     };
-    over.says = says(base, &over);
-    Some(over)
+    Some(OverRule { says: says(base, &over), ..over })
 }
 
 fn says(base: &Base<'_>, over: &OverRule) -> Message {

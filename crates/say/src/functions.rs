@@ -21,7 +21,8 @@ pub(crate) fn held(fact: &Fact, tongue: Tongue) -> FluentValue<'static> {
 }
 
 /// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; a
-/// number with `digits: "all"` has those it has; `DAY` takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last.
+/// number with `digits: "all"` keeps those it has; `DAY` takes `style`; `LIST` takes `between`, what stands between two, and
+/// `last`, what stands before the last.
 pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>) {
     for name in ["NUMBER", "MASS", "LENGTH", "VOLUME", "SPEED", "TEMPERATURE", "WARMER", "DAY", "LIST"] {
         added(bundle, name, |values, options| text(shown(values.first(), options)));

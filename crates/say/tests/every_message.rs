@@ -1,7 +1,7 @@
 //! What holds of the texts.
 
 use jiff::civil::date;
-use snowhum_say::{Message, Tongue, both_ways, dead_bees, now, words};
+use snowhum_say::{Message, Tongue, both_ways, dead_bees, now, sums, words};
 use snowhum_units::{Kilogram, System};
 
 #[test]
@@ -32,4 +32,10 @@ fn json_is_british_and_metric_and_is_read_as_it_stands() {
     assert_eq!(json, "\"food from 13.0 kg to 11.0 kg\"");
     let read: Message = serde_json::from_str(&json).unwrap();
     assert_eq!(Tongue::new(System::Us).say(&read), "food from 13.0 kg to 11.0 kg");
+}
+
+#[test]
+fn a_limit_is_said_with_the_digits_it_has() {
+    let fault = sums::out_of_range(100.0, 0.1, 0.05, "stores");
+    assert_eq!(Tongue::BRITISH.say(&fault), "stores: 0.05 is outside 0.1 to 100");
 }

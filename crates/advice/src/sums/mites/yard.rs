@@ -15,32 +15,28 @@ const LEAST: usize = 4;
 /// Several counts together, of a yard of so many colonies where that is known.
 pub(super) fn yard(colonies: &[ColonyMites], line: &Line, all: Option<usize>) -> Option<YardMites> {
     let worst = colonies.iter().max_by(|a, b| a.rate.total_cmp(&b.rate))?;
-    if colonies.len() < 2 {
+    let sampled = colonies.len();
+    if sampled < 2 {
         return None;
     }
     let rates: Vec<f64> = colonies.iter().map(|one| one.rate).collect();
     let (mean, error) = mean_and_error(&rates);
-    let reach = student(colonies.len() as f64 - 1.0) * error;
+    let reach = student(sampled as f64 - 1.0) * error;
     let over: Vec<String> =
         colonies.iter().filter(|one| one.rate >= line.value[1] - 1e-9).map(|one| one.name.clone()).collect();
+    let against = against(&worst.name, &over, mean < line.value[0]);
+    let too_few = (sampled < LEAST).then(|| say::too_few(sampled));
+    let not_sampled = (sampled < ENOUGH && all != Some(sampled)).then(|| say::not_sampled(ENOUGH));
     Some(YardMites {
         worst: worst.name.clone(),
         worst_rate: worst.rate,
-        say: Message::sentences([
-            against(&worst.name, &over, mean < line.value[0]),
-            if colonies.len() < LEAST { say::too_few(colonies.len()) } else { Message::NONE },
-            if colonies.len() < ENOUGH && all != Some(colonies.len()) {
-                say::not_sampled(ENOUGH)
-            } else {
-                Message::NONE
-            },
-        ]),
+        say: Message::sentences([Some(against), too_few, not_sampled].into_iter().flatten()),
         at_or_over_line: over,
         mean_rate: rounded(mean, 2),
-        mean_interval: (colonies.len() >= LEAST)
+        mean_interval: (sampled >= LEAST)
             .then(|| Interval { low: rounded((mean - reach).max(0.0), 2), high: rounded(mean + reach, 2) }),
         between_colonies_size: between(colonies),
-        colonies: colonies.len(),
+        colonies: sampled,
     })
 }
 
