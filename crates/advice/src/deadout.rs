@@ -106,7 +106,11 @@ fn understood(signs: &[SeenSign], tables: &Tables) -> Result<Vec<ToldSign>, SumF
     for sign in signs {
         let Some(name) = tables.names().find(|name| same_name(name, &sign.name)) else {
             let known: Vec<&str> = tables.names().collect();
-            return Err(SumFault::Unknown { what: "the sign", name: sign.name.clone(), known: known.join(", ") });
+            return Err(SumFault::Unknown {
+                what: snowhum_say::sums::sign(),
+                name: sign.name.clone(),
+                known: known.join(", "),
+            });
         };
         told.retain(|other| other.sign != *name);
         told.push(ToldSign { sign: name.to_owned(), seen: sign.seen });
@@ -128,7 +132,7 @@ fn evidence(told: &[ToldSign], net: &Net, tables: &Tables) -> Vec<Evidence> {
 }
 
 fn causes(net: &Net, evidence: &[Evidence], tables: &Tables, seed: u64) -> Result<Vec<CauseChance>, SumFault> {
-    let nothing = || SumFault::Contradiction("these signs contradict each other; look again".to_owned());
+    let nothing = || SumFault::Contradiction("these signs contradict each other; look again".into());
     let chances = net.chances(CAUSE, evidence).ok_or_else(nothing)?;
     let key = Key::new(seed, 0xDEAD_0001);
     let redrawn = |draw: u32| net.redrawn(key, draw, tables.equivalent_size.value).chances(CAUSE, evidence);

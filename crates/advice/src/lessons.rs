@@ -307,7 +307,7 @@ fn said(
             said.push(say::winter_ends(season.end));
         }
     }
-    said.extend(losses.into_iter().flat_map(|losses| &losses.say).map(Message::from));
+    said.extend(losses.into_iter().flat_map(|losses| &losses.say).cloned());
     if colonies.iter().any(|colony| colony.fate == Fate::Alive) {
         said.push(say::no_proof());
     }

@@ -6,6 +6,7 @@
 
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::Combs;
+use snowhum_say::{Message, feed as say};
 use snowhum_units::Kilogram;
 
 use crate::ahead::base::Base;
@@ -14,7 +15,6 @@ use crate::ahead::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use crate::rules;
 use crate::statistics::rounded;
 use crate::syrup::STORES_PER_FONDANT;
-use crate::words::day;
 
 /// How far over the rule's upper end a need must be to be said: by half (judgement).
 const FAR: f64 = 1.5;
@@ -34,8 +34,8 @@ pub struct OverRule {
     pub first_kg: f64,
     /// Fondant to keep at hand for the rest, kg.
     pub later_fondant_kg: f64,
-    /// All of it in words.
-    pub says: String,
+    /// All of it.
+    pub says: Message,
 }
 
 /// Whether a colony's need is far over the rule of its region, and what follows. A nucleus has rules of its own.
@@ -60,31 +60,20 @@ pub(crate) fn over_rule(base: &Base<'_>, at: usize) -> Option<OverRule> {
         eaten_kg: rounded(base.eaten[at].get(), 1),
         first_kg: rounded(first.get(), 1),
         later_fondant_kg: rounded(later.get(), 1),
-        says: String::new(),
+        says: Message::NONE,
     };
     Some(OverRule { says: says(base, &over), ..over })
 }
 
-fn says(base: &Base<'_>, over: &OverRule) -> String {
-    let show = |kg: f64| Kilogram::new(kg).show(base.question.system, 0);
-    let now = if over.first_kg >= WORTH_FEEDING.get() {
-        format!("feed to the rule now, {} of stores more", show(over.first_kg))
-    } else {
-        "it has what the rule asks for".to_owned()
-    };
-    format!(
-        "the model asks for {} in all, the rule ({}) for {} to {}. Half of such colonies here eat {} by {}; the rest is for the \
-         hungriest winter in ten, and {} left over. So far apart neither is sure: {now}, weigh in midwinter, and keep {} of \
-         fondant at hand",
-        show(over.need_kg),
-        over.region,
-        show(over.rule_kg[0]),
-        show(over.rule_kg[1]),
-        show(over.eaten_kg),
-        day(base.question.spring),
-        show(LEFT_IN_SPRING.get()),
-        show(over.later_fondant_kg)
-    )
+fn says(base: &Base<'_>, over: &OverRule) -> Message {
+    let ([low, high], is_fed) = (over.rule_kg.map(Kilogram::new), over.first_kg >= WORTH_FEEDING.get());
+    let [need, eaten, first, later] =
+        [over.need_kg, over.eaten_kg, over.first_kg, over.later_fondant_kg].map(Kilogram::new);
+    Message::sentences([
+        say::rule_asks(high, low, need, &over.region),
+        say::rule_eaten(base.question.spring, eaten, LEFT_IN_SPRING),
+        say::rule_now(is_fed, first, later),
+    ])
 }
 
 /// Stores to give a colony now: what is short, or the part of it up to a rule far below, and never more than its combs take.

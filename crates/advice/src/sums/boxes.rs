@@ -1,6 +1,7 @@
 //! Boxes of a hive standard, by the trade's names.
 
 use snowhum_apiary::{HiveBox, Layer, Standard, standard, standards};
+use snowhum_say::sums as say;
 
 use super::SumFault;
 
@@ -11,7 +12,7 @@ use super::SumFault;
 pub fn standard_named(name: &str) -> Result<&'static Standard, SumFault> {
     standard(name).ok_or_else(|| {
         let known: Vec<&str> = standards().iter().map(|one| one.name.as_str()).collect();
-        SumFault::Unknown { what: "the hive", name: name.to_owned(), known: known.join("; ") }
+        SumFault::Unknown { what: say::hive(), name: name.to_owned(), known: known.join("; ") }
     })
 }
 
@@ -28,7 +29,7 @@ pub fn standard_named(name: &str) -> Result<&'static Standard, SumFault> {
 pub fn box_named(standard: &Standard, size: &str) -> Result<HiveBox, SumFault> {
     let Some(found) = standard.size(size) else {
         let known: Vec<&str> = standard.sizes.iter().map(|one| one.size.as_str()).collect();
-        return Err(SumFault::Unknown { what: "the box", name: size.to_owned(), known: known.join(", ") });
+        return Err(SumFault::Unknown { what: say::hive_box(), name: size.to_owned(), known: known.join(", ") });
     };
     let wall: Layer = standard
         .wall

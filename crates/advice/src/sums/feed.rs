@@ -9,6 +9,7 @@ pub use question::{FeedQuestion, Season};
 
 use serde::Deserialize;
 use snowhum_apiary::food_in;
+use snowhum_say::{Message, feed as say};
 use snowhum_units::Kilogram;
 use snowhum_winter::Parameter;
 
@@ -39,12 +40,12 @@ struct Figures {
 /// When the shortage, the feeder or the slab is no size such a thing has.
 pub fn feed(question: &FeedQuestion) -> Result<FeedAnswer, SumFault> {
     let figures: Figures = shipped("feeds.toml", SHIPPED)?;
-    within("stores that are short (kg)", question.short.get(), 0.1, 100.0)?;
+    within(say::short(), question.short.get(), 0.1, 100.0)?;
     if let Some(feeder) = question.feeder {
-        within("what the feeder holds (L)", feeder.get() * 1e3, 0.1, 50.0)?;
+        within(say::feeder(), feeder.get() * 1e3, 0.1, 50.0)?;
     }
     if let Some(slab) = question.slab {
-        within("thickness of the slab (mm)", slab.get() * 1e3, 3.0, 150.0)?;
+        within(say::slab(), slab.get() * 1e3, 3.0, 150.0)?;
     }
     let sugar = sugar_for(question.short);
     let days = days_left(question);
@@ -62,7 +63,7 @@ pub fn feed(question: &FeedQuestion) -> Result<FeedAnswer, SumFault> {
         sugar_kg: sugar_range(question.short, sugar, &figures),
         days_left: days,
         syrup: strengths.iter().map(|strength| syrup(*strength, sugar, days, question, &figures)).collect(),
-        syrup_says: syrup_says(question.season, days).to_owned(),
+        syrup_says: syrup_says(question.season, days),
         by_volume: [(1.0, "1:1"), (1.5, "3:2"), (2.0, "2:1")]
             .map(|(volumes, name)| by_volume(volumes, name, &figures))
             .to_vec(),
@@ -107,18 +108,12 @@ fn syrup(strength: Strength, sugar: Kilogram, days: Option<i64>, question: &Feed
     }
 }
 
-fn syrup_says(season: Season, days: Option<i64>) -> &'static str {
+fn syrup_says(season: Season, days: Option<i64>) -> Message {
     match (season, days) {
-        (_, Some(days)) if days <= 0 => {
-            "The day for syrup has passed: bees can no longer ripen it. Give frames of stores, else solid feed."
-        }
-        (Season::Autumn, _) => {
-            "Syrup must be finished by its day, not begun. No 1:1 in autumn: bees would have to dry away three times the water of 2:1."
-        }
-        (Season::Winter, _) => "No syrup in winter: clustered bees neither reach nor ripen it, and it chills them.",
-        (Season::Spring, _) => {
-            "Syrup only once days stay above 10 °C (50 °F); 1:1 is taken as a flow, so feed no more than is short."
-        }
+        (_, Some(days)) if days <= 0 => say::syrup_too_late(),
+        (Season::Autumn, _) => say::syrup_autumn(),
+        (Season::Winter, _) => say::syrup_winter(),
+        (Season::Spring, _) => say::syrup_spring(),
     }
 }
 
@@ -142,12 +137,12 @@ fn frames(question: &FeedQuestion) -> Frames {
     }
 }
 
-fn sources(figures: &Figures) -> Vec<String> {
+fn sources(figures: &Figures) -> Vec<Message> {
     vec![
-        format!("stores from sugar: {}", figures.stores_per_sugar.source),
-        "densities of syrup: from memory of handbook tables of sucrose at 20 °C".to_owned(),
-        format!("poured sugar {} kg/L: {}", figures.sugar_bulk.value / 1e3, figures.sugar_bulk.source),
-        "a full frame: 0.30 (Swedish Beekeepers) to 0.35 kg/dm² (Bienen-Zeitung wiki)".to_owned(),
-        "candy cannot replace autumn stores in deep cold: University of Minnesota".to_owned(),
+        say::sources_stores(&figures.stores_per_sugar.source),
+        say::sources_densities(),
+        say::sources_poured(figures.sugar_bulk.value / 1e3, &figures.sugar_bulk.source),
+        say::sources_frame(),
+        say::sources_candy(),
     ]
 }

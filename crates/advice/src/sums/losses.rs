@@ -14,6 +14,8 @@ pub use background::{Background, Learnt, OwnWinter, YardEffect, background, lear
 pub use club::Operation;
 pub use yard::YardCount;
 
+use snowhum_say::losses as say;
+
 use super::{SumFault, within};
 
 /// Name and number of the answer's form; the number rises when a key changes.
@@ -48,7 +50,7 @@ pub enum Counted {
 /// # Errors
 /// When no colony was at risk, or more were lost than were.
 pub fn losses(question: &LossesQuestion) -> Result<LossesAnswer, SumFault> {
-    for (what, money) in [("price of a colony", question.colony_price), ("worth of a season", question.season_worth)] {
+    for (what, money) in [(say::price(), question.colony_price), (say::season(), question.season_worth)] {
         within(what, money.unwrap_or(0.0), 0.0, 1e6)?;
     }
     let (yard, club) = match &question.counted {
@@ -66,7 +68,7 @@ pub fn losses(question: &LossesQuestion) -> Result<LossesAnswer, SumFault> {
         background,
         cost_money: each.map(|each| each * f64::from(lost)),
         currency: question.currency.clone(),
-        definition: answer::DEFINITION.to_owned(),
+        definition: say::definition(),
         sources: answer::sources(),
     })
 }

@@ -12,6 +12,7 @@ pub use season::SeasonDays;
 use jiff::civil::Date;
 use serde::Deserialize;
 use snowhum_apiary::{Apiary, MiteCount};
+use snowhum_say::{Message, mites as say};
 use snowhum_units::Same;
 use snowhum_winter::Parameter;
 use std::sync::LazyLock;
@@ -101,12 +102,10 @@ pub fn of_yard(
     let region = region.or_else(|| mite_region(&apiary.site));
     let question = MitesQuestion { samples, region, month: month.or(Some(month_of(newest?))) };
     let answer = mites(&question).map(|mut answer| {
-        let by_month = || season::by_month(month.or(Some(month_of(apiary.as_of)))).to_owned();
+        let by_month = || season::by_month(month.or(Some(month_of(apiary.as_of))));
         let season = days.map_or_else(by_month, SeasonDays::says);
-        answer.say = answer::say(&answer.colonies, &season, false);
-        if answer.colonies.len() == apiary.colonies.len() {
-            answer.yard.iter_mut().for_each(YardMites::of_all);
-        }
+        answer.say = answer::say(&answer.colonies, season, false);
+        answer.yard = yard::yard(&answer.colonies, &answer.line, Some(apiary.colonies.len()));
         answer
     });
     Some(answer)
@@ -126,11 +125,10 @@ pub(crate) fn line_for(region: Option<&str>, month: i8) -> Option<Line> {
 pub fn mites(question: &MitesQuestion) -> Result<MitesAnswer, SumFault> {
     let figures: Figures = shipped("mites.toml", SHIPPED)?;
     let Some(first) = question.samples.first() else {
-        return Err(SumFault::Contradiction("no sample is given; give mites found and bees sampled".to_owned()));
+        return Err(SumFault::Contradiction(say::no_sample()));
     };
     if question.samples.iter().any(|s| std::mem::discriminant(&s.by) != std::mem::discriminant(&first.by)) {
-        let words = "the colonies were counted in different ways; ask for each way alone";
-        return Err(SumFault::Contradiction(words.to_owned()));
+        return Err(SumFault::Contradiction(say::two_ways()));
     }
     let board = matches!(first.by, Counted::Board { .. });
     let (line, other_lines) = lines::chosen(&figures.line, question.region.as_deref(), question.month, board)?;
@@ -138,9 +136,9 @@ pub fn mites(question: &MitesQuestion) -> Result<MitesAnswer, SumFault> {
         question.samples.iter().map(|sample| colony(sample, &line, &figures)).collect::<Result<_, _>>()?;
     Ok(MitesAnswer {
         schema: MITES_SCHEMA.to_owned(),
-        method: first.by.words().to_owned(),
-        unit: if board { "mites a day" } else { "mites per 100 bees" }.to_owned(),
-        yard: yard::yard(&colonies, &line),
+        method: first.by.words(),
+        unit: if board { say::a_day() } else { say::per_100_bees() },
+        yard: yard::yard(&colonies, &line, None),
         say: answer::say(&colonies, season::by_month(question.month), board),
         cautions: answer::cautions(&colonies),
         sources: sources(&figures, first.by, &line),
@@ -153,28 +151,27 @@ pub fn mites(question: &MitesQuestion) -> Result<MitesAnswer, SumFault> {
 impl Counted {
     /// The method in the trade's words.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::Wash { .. } => "wash",
-            Self::Roll { .. } => "sugar roll",
-            Self::Board { .. } => "board",
+            Self::Wash { .. } => say::wash(),
+            Self::Roll { .. } => say::roll(),
+            Self::Board { .. } => say::board(),
         }
     }
 }
 
 fn colony(sample: &Sample, line: &Line, figures: &Figures) -> Result<ColonyMites, SumFault> {
-    let what = format!("{} mites cannot be read from so small a sample", sample.found);
     match sample.by {
         Counted::Wash { bees } | Counted::Roll { bees } => {
-            within("bees in the sample", f64::from(bees), 20.0, 10_000.0)?;
+            within(say::bees_in_sample(), f64::from(bees), 20.0, 10_000.0)?;
             if sample.found > 20 * bees {
-                return Err(SumFault::Contradiction(format!("{what} ({bees} bees); found and bees may be swapped")));
+                return Err(SumFault::Contradiction(say::swapped(bees, sample.found)));
             }
             Ok(of_bees(sample, bees, line, figures))
         }
         Counted::Board { days } => {
-            within("days of the board", days, 0.2, 60.0)?;
-            within("mites on the board", f64::from(sample.found), 0.0, 100_000.0)?;
+            within(say::days_of_board(), days, 0.2, 60.0)?;
+            within(say::on_board(), f64::from(sample.found), 0.0, 100_000.0)?;
             Ok(of_board(sample, days, line, figures))
         }
     }
@@ -254,19 +251,18 @@ fn miss(rate: f64, bees: u32, evenness: f64) -> MissChance {
 }
 
 /// Where the answer comes from.
-fn sources(figures: &Figures, by: Counted, line: &Line) -> Vec<String> {
+fn sources(figures: &Figures, by: Counted, line: &Line) -> Vec<Message> {
+    let found = match by {
+        Counted::Wash { .. } => Some(&figures.recovery_wash),
+        Counted::Roll { .. } => Some(&figures.recovery_roll),
+        Counted::Board { .. } => None,
+    };
     let mut sources = vec![
-        "intervals: Clopper and Pearson 1934, Wilson 1927, Garwood 1936".to_owned(),
-        format!("unevenness k = {}: judgement ({})", figures.evenness.value, figures.evenness.source),
-        format!("line: {} ({})", line.source, line.region),
+        say::sources_intervals(),
+        say::sources_unevenness(figures.evenness.value, &figures.evenness.source),
+        say::sources_line(&line.region, &line.source),
     ];
-    match by {
-        Counted::Wash { .. } => sources.push(format!("share found: {}", figures.recovery_wash.source)),
-        Counted::Roll { .. } => sources.push(format!("share found: {}", figures.recovery_roll.source)),
-        Counted::Board { .. } => {}
-    }
-    sources.push(
-        "sampling: Lee, Moon, Burkness, Hutchison and Spivak 2010 (300 bees a colony, 8 colonies a yard)".to_owned(),
-    );
+    sources.extend(found.map(|share| say::sources_found(&share.source)));
+    sources.push(say::sources_sampling());
     sources
 }

@@ -11,6 +11,7 @@ pub use statics::TwoSided;
 
 use serde::Deserialize;
 use snowhum_apiary::{HiveBox, Layer, food_in};
+use snowhum_say::{Message, weigh as say};
 use snowhum_units::{Kilogram, Metre, Range, SquareMetre};
 use snowhum_winter::Parameter;
 
@@ -125,39 +126,34 @@ pub fn usual_centre_height() -> Result<Metre, SumFault> {
 /// When a figure is no weight or size of a hive, or the hive would tip as told.
 pub fn weigh(question: &WeighQuestion) -> Result<WeighAnswer, SumFault> {
     let figures: Figures = shipped("weighing.toml", SHIPPED)?;
-    within("other weight (kg)", question.other.get(), 0.0, 50.0)?;
+    within(say::other(), question.other.get(), 0.0, 50.0)?;
     let mut answer = empty(question, &figures);
     match &question.way {
         Way::TwoSided(lifted) => {
             let whole = two_sided(lifted, &figures)?;
-            answer.way = "two-sided lift".to_owned();
+            answer.way = say::two_sided();
             answer.lifted = Some(told(lifted, whole));
             let side = Lift { height: Metre::new(0.40), ..Lift::at_waist(lifted.left.max(lifted.right)) };
-            answer.lifts.insert(0, side.judged("one side, as it was lifted"));
+            answer.lifts.insert(0, side.judged(say::lift_side()));
             fill(&mut answer, whole, question, &figures)?;
             if answer.lifted.is_some_and(|told| told.off_centre_mm.abs() > FAR_OFF * lifted.width.get() * 1e3) {
-                answer
-                    .say
-                    .push("The load sits far off the middle: read both sides again to be sure of them.".to_owned());
+                answer.say.push(say::off_middle());
             }
         }
         Way::Scale(whole) => {
-            let kg = within("the whole hive (kg)", whole.get(), 3.0, 250.0)?;
-            answer.way = "scale".to_owned();
+            let kg = within(say::whole(), whole.get(), 3.0, 250.0)?;
+            answer.way = say::scale();
             fill(&mut answer, Weight { kg, error_kg: figures.scale_error.value }, question, &figures)?;
         }
         Way::OneSide { now, before } => {
-            answer.way = "one side: a trend".to_owned();
+            answer.way = say::one_side();
             answer.trend = Some(trend(*now, *before, &figures)?);
             answer.say = answer::one_side();
         }
         Way::Frames(counts) => {
-            answer.way = "frames counted".to_owned();
+            answer.way = say::counted();
             answer.stores_kg = Some(frames(counts, &figures)?);
-            answer.sources = vec![
-                "0.32 ± 0.03 kg/dm² of comb capped on both sides: Swedish Beekeepers 0.30, Bienen-Zeitung wiki 0.35"
-                    .to_owned(),
-            ];
+            answer.sources = vec![say::sources_comb()];
         }
     }
     Ok(answer)
@@ -168,7 +164,7 @@ fn empty(question: &WeighQuestion, figures: &Figures) -> WeighAnswer {
     let full_deep = Kilogram::new(figures.full_deep.value);
     WeighAnswer {
         schema: WEIGH_SCHEMA.to_owned(),
-        way: String::new(),
+        way: Message::NONE,
         whole_kg: None,
         lifted: None,
         tare_kg: None,
@@ -179,8 +175,8 @@ fn empty(question: &WeighQuestion, figures: &Figures) -> WeighAnswer {
         stores_kg: None,
         trend: None,
         lifts: vec![
-            Lift::at_waist(full_deep).judged("a full ten-frame deep at waist height"),
-            Lift::low_with_twist(full_deep).judged("the same from a low stand, turning"),
+            Lift::at_waist(full_deep).judged(say::lift_waist()),
+            Lift::low_with_twist(full_deep).judged(say::lift_low()),
         ],
         say: Vec::new(),
         sources: Vec::new(),
@@ -189,14 +185,13 @@ fn empty(question: &WeighQuestion, figures: &Figures) -> WeighAnswer {
 
 /// The whole from two sides, with the errors of everything measured added in squares.
 fn two_sided(lifted: &TwoSided, figures: &Figures) -> Result<Weight, SumFault> {
-    within("the reading at the left (kg)", lifted.left.get(), 0.5, 120.0)?;
-    within("the reading at the right (kg)", lifted.right.get(), 0.5, 120.0)?;
-    within("width between the lift points (mm)", lifted.width.get() * 1e3, 150.0, 1_200.0)?;
-    within("inset of the supports (mm)", lifted.inset.get() * 1e3, 0.0, 250.0 * lifted.width.get())?;
-    within("height of the lift (mm)", lifted.lift.get() * 1e3, 0.0, 80.0)?;
-    within("height of the centre of gravity (mm)", lifted.centre_height.get() * 1e3, 50.0, 1_000.0)?;
-    let tips =
-        || SumFault::Contradiction("lifted so far, such a hive would tip over; measure the lift again".to_owned());
+    within(say::left(), lifted.left.get(), 0.5, 120.0)?;
+    within(say::right(), lifted.right.get(), 0.5, 120.0)?;
+    within(say::width(), lifted.width.get() * 1e3, 150.0, 1_200.0)?;
+    within(say::inset(), lifted.inset.get() * 1e3, 0.0, 250.0 * lifted.width.get())?;
+    within(say::lift(), lifted.lift.get() * 1e3, 0.0, 80.0)?;
+    within(say::centre(), lifted.centre_height.get() * 1e3, 50.0, 1_000.0)?;
+    let tips = || SumFault::Contradiction(say::tips());
     let whole = lifted.whole().ok_or_else(tips)?.get();
     let factor = lifted.factor().ok_or_else(tips)?;
     let shift = |changed: TwoSided| changed.whole().map_or(whole, |kg| (kg.get() - whole).abs());
@@ -229,14 +224,12 @@ fn fill(answer: &mut WeighAnswer, whole: Weight, question: &WeighQuestion, figur
     answer.sources = sources(question);
     let tare = match &question.tare {
         Tare::Unknown => {
-            let words = "No food can be told: give the empty hive with --tare, or its kind with --hive and --boxes.";
-            answer.say.insert(0, words.to_owned());
+            answer.say.insert(0, say::no_food());
             return Ok(());
         }
-        Tare::Own(tare) => Weight {
-            kg: within("the empty hive (kg)", tare.get(), 2.0, 120.0)?,
-            error_kg: figures.own_tare_error.value,
-        },
+        Tare::Own(tare) => {
+            Weight { kg: within(say::empty(), tare.get(), 2.0, 120.0)?, error_kg: figures.own_tare_error.value }
+        }
         Tare::Parts { boxes, lid } => {
             answer.tare_parts = tare::parts(boxes, lid);
             let kg: f64 = answer.tare_parts.iter().map(|part| part.kg).sum();
@@ -247,8 +240,7 @@ fn fill(answer: &mut WeighAnswer, whole: Weight, question: &WeighQuestion, figur
     let kg = whole.kg - tare.kg - bees.kg - question.other.get();
     let stores = Weight { kg, error_kg: together(&[whole.error_kg, tare.error_kg, bees.error_kg]) };
     if kg + stores.error_kg < 0.0 {
-        let words = "the hive weighs less than empty with its bees; look at --tare, --bees and --other".to_owned();
-        return Err(SumFault::Contradiction(words));
+        return Err(SumFault::Contradiction(say::too_light()));
     }
     answer.tare_kg = Some(tare.range());
     answer.bees_kg = Some(bees.range());
@@ -264,7 +256,7 @@ fn fill(answer: &mut WeighAnswer, whole: Weight, question: &WeighQuestion, figur
 /// A box of the hive weighed, with the food reckoned from the top down.
 fn own_box(lift: &BoxLift) -> LiftIndex {
     LiftIndex {
-        what: format!("box {} from below ({}) on a stand of 40 cm (16 in)", lift.place, lift.size),
+        what: say::lift_box(lift.place, &lift.size),
         load_kg: lift.load_kg,
         recommended_kg: lift.recommended_kg,
         index: lift.index,
@@ -277,7 +269,7 @@ fn bees(bees: Option<f64>, figures: &Figures) -> Result<Weight, SumFault> {
         let spread = unknown.high.unwrap_or(unknown.value) - unknown.low.unwrap_or(unknown.value);
         return Ok(Weight { kg: unknown.value, error_kg: 0.5 * spread });
     };
-    within("bees", bees, 0.0, 100_000.0)?;
+    within(say::bees(), bees, 0.0, 100_000.0)?;
     let kg = mass_of_bees(bees)?.get();
     Ok(Weight { kg, error_kg: figures.bees_error.value * kg })
 }
@@ -285,7 +277,7 @@ fn bees(bees: Option<f64>, figures: &Figures) -> Result<Weight, SumFault> {
 fn frames(counts: &[FrameCount], figures: &Figures) -> Result<Range<f64>, SumFault> {
     let mut sum = Weight { kg: 0.0, error_kg: 0.0 };
     for count in counts {
-        within("frames", count.frames, 0.0, 60.0)?;
+        within(say::frames(), count.frames, 0.0, 60.0)?;
         let food = food_in(count.frames, count.comb_side);
         sum.kg += food.p50.get();
         // What a square decimetre holds is wrong the same way in every frame, so these add up plainly.
@@ -296,7 +288,7 @@ fn frames(counts: &[FrameCount], figures: &Figures) -> Result<Range<f64>, SumFau
 }
 
 fn trend(now: Kilogram, before: Option<Kilogram>, figures: &Figures) -> Result<Trend, SumFault> {
-    within("the reading (kg)", now.get(), 0.5, 120.0)?;
+    within(say::reading(), now.get(), 0.5, 120.0)?;
     Ok(Trend {
         now_kg: rounded(now.get(), 1),
         before_kg: before.map(|before| rounded(before.get(), 1)),
@@ -316,22 +308,18 @@ impl Weight {
     }
 }
 
-fn sources(question: &WeighQuestion) -> Vec<String> {
-    let mut sources = vec![
-        "lifting: Applications Manual for the Revised NIOSH Lifting Equation (1994, publication 94-110)".to_owned(),
-    ];
+fn sources(question: &WeighQuestion) -> Vec<Message> {
+    let mut sources = vec![say::sources_lifting()];
     if matches!(question.way, Way::TwoSided(_)) {
-        sources.push("two sides: moments about the far support; errors of reading: judgement".to_owned());
+        sources.push(say::sources_sides());
     }
     match question.tare {
-        Tare::Parts { .. } => {
-            sources.push("empty hive: its sizes and wood; frames, comb and roof from memory".to_owned())
-        }
-        Tare::Own(_) => sources.push("empty hive: your own figure".to_owned()),
+        Tare::Parts { .. } => sources.push(say::sources_parts()),
+        Tare::Own(_) => sources.push(say::sources_own()),
         Tare::Unknown => {}
     }
     if question.bees.is_none() {
-        sources.push("bees: about 2 kg (Bee Craft, September 2016)".to_owned());
+        sources.push(say::sources_bees());
     }
     sources
 }

@@ -76,7 +76,7 @@ fn syrup_whose_day_has_passed_is_not_offered() {
     };
     let late = on(date(2026, 9, 20));
     assert_eq!((late.days_left, late.syrup.len()), (Some(-10), 0));
-    assert!(late.syrup_says.contains("has passed"));
+    assert_eq!(late.syrup_says.id(), Some("feed-syrup-too-late"));
     let early = on(date(2026, 7, 31));
     assert_eq!(early.days_left, Some(41));
     near(early.syrup[0].syrup_l_per_day.unwrap() * 41.0, early.syrup[0].syrup_l, 0.21);

@@ -6,6 +6,7 @@ use jiff::civil::{Date, date};
 use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::sums::mites::{SeasonDays, of_yard};
 use snowhum_apiary::Apiary;
+use snowhum_say::Tongue;
 use snowhum_units::{Degree, Metre};
 
 use crate::common;
@@ -41,7 +42,7 @@ fn said(apiary: &Apiary, as_of: Date) -> String {
     let days = SeasonDays::of(&windows(apiary, as_of), &apiary.site).unwrap();
     let answer = of_yard(apiary, None, None, Some(&days)).unwrap().unwrap();
     assert!(answer.say.contains(&days.says()), "the answer says it");
-    days.says()
+    Tongue::BRITISH.say(&days.says())
 }
 
 #[test]
@@ -76,7 +77,7 @@ fn the_days_named_are_those_of_the_jobs() {
     for apiary in [lake(), plain(), alp()] {
         let answer = windows(&apiary, date(2025, 7, 5));
         let treat = answer.window("treat-mites").unwrap();
-        let says = SeasonDays::of(&answer, &apiary.site).unwrap().says();
+        let says = Tongue::BRITISH.say(&SeasonDays::of(&answer, &apiary.site).unwrap().says());
         let day = snowhum_advice::words::day(treat.earliest.unwrap());
         assert!(says.contains(&day), "{says} does not name {day}");
     }
@@ -85,9 +86,11 @@ fn the_days_named_are_those_of_the_jobs() {
 #[test]
 fn of_a_yard_whose_colonies_were_all_counted_none_is_said_to_be_worse() {
     let mut apiary = lake();
-    let all = of_yard(&apiary, None, None, None).unwrap().unwrap();
-    assert!(!all.yard.unwrap().say.contains("not sampled"));
+    let said = |apiary: &Apiary| {
+        let counted = of_yard(apiary, None, None, None).unwrap().unwrap();
+        Tongue::BRITISH.say(&counted.yard.unwrap().say)
+    };
+    assert!(!said(&apiary).contains("not sampled"));
     apiary.colonies[4].mites = snowhum_apiary::Mites::NotCounted;
-    let some = of_yard(&apiary, None, None, None).unwrap().unwrap();
-    assert!(some.yard.unwrap().say.contains("not sampled"));
+    assert!(said(&apiary).contains("not sampled"));
 }

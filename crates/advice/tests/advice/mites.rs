@@ -4,7 +4,8 @@ use snowhum_advice::sums::SumFault;
 use snowhum_advice::sums::intervals::{
     Interval, chance_above, clopper_pearson, garwood, uneven, uneven_at_least, uneven_chance_above, wilson,
 };
-use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, Verdict, mites};
+use snowhum_advice::sums::mites::{Counted, MitesAnswer, MitesQuestion, Sample, Verdict, mites};
+use snowhum_say::Tongue;
 
 fn near(got: f64, want: f64, tolerance: f64) {
     assert!((got - want).abs() <= tolerance, "{got} is not {want}");
@@ -225,7 +226,7 @@ fn a_wash_finds_nine_of_ten() {
 fn a_board_is_read_a_day() {
     let question = MitesQuestion { region: Some("uk".to_owned()), ..one(30, Counted::Board { days: 3.0 }) };
     let answer = mites(&question).unwrap();
-    assert_eq!(answer.unit, "mites a day");
+    assert_eq!(answer.unit.id(), Some("mites-a-day"));
     assert_eq!(answer.colonies[0].mites_per_day, Some(10.0));
     near(answer.colonies[0].even.low, garwood(30).low / 3.0, 5.1e-3);
     assert_eq!(answer.line.value, [9.0, 9.0]);
@@ -255,7 +256,8 @@ fn one_hot_hive_is_named_though_the_mean_is_low() {
     assert_eq!(yard.worst, "Larch");
     assert_eq!(yard.at_or_over_line, ["Larch"]);
     assert!(yard.mean_rate < 2.0);
-    assert!(yard.say.contains("go by Larch, not by the mean"), "{}", yard.say);
+    let said = Tongue::BRITISH.say(&yard.say);
+    assert!(said.contains("go by Larch, not by the mean"), "{said}");
 }
 
 #[test]
@@ -271,10 +273,14 @@ fn a_yards_mean_spreads_as_its_colonies_do() {
     near(yard.between_colonies_size.unwrap(), 0.84, 0.005);
 }
 
+fn said(answer: &MitesAnswer) -> String {
+    Tongue::BRITISH.say_all(&answer.say).join(" ")
+}
+
 #[test]
 fn after_the_winter_bees_are_raised_a_treatment_is_for_the_neighbours() {
     let answer = mites(&MitesQuestion { month: Some(11), ..one(15, Counted::Wash { bees: 300 }) }).unwrap();
-    assert!(answer.say.iter().any(|say| say.contains("neighbours and next year")));
+    assert!(said(&answer).contains("neighbours and next year"));
     assert!(answer.cautions.iter().any(|caution| caution.contains("label")));
 }
 
@@ -291,11 +297,12 @@ fn a_sample_that_cannot_be_is_refused() {
 #[test]
 fn under_four_samples_the_mean_has_no_range_and_says_why() {
     let yard = mites(&yard(&[("Larch", 21), ("Alder", 1)])).unwrap().yard.unwrap();
-    assert!(yard.mean_interval.is_none() && yard.say.contains("too few"), "{}", yard.say);
+    let said = Tongue::BRITISH.say(&yard.say);
+    assert!(yard.mean_interval.is_none() && said.contains("too few"), "{said}");
 }
 
 #[test]
 fn in_september_a_treatment_is_too_late_for_part_of_the_winter_bees() {
     let answer = mites(&MitesQuestion { month: Some(9), ..one(21, Counted::Wash { bees: 300 }) }).unwrap();
-    assert!(answer.say.iter().any(|say| say.contains("too late for part")), "{:?}", answer.say);
+    assert!(said(&answer).contains("too late for part"), "{}", said(&answer));
 }

@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use snowhum_advice::sums::feed::{FeedAnswer, Season, Solid, Syrup};
 use snowhum_units::{CubicMetre, Kilogram, Metre, System};
 
+use crate::text::voice::{in_words, tongue};
 use crate::text::{entry, wrapped};
 
 /// The answer; with the day of the question and the day by which syrup must be finished, where they are given.
@@ -35,11 +36,11 @@ pub(crate) fn words(answer: &FeedAnswer, days: [Option<Date>; 2], units: System)
         page += &entry("Never", &format!("{}: {}", never.what, never.why));
     }
     page += "\n";
-    for say in answer.say.iter().chain(&answer.cautions) {
-        page += &format!("  {}\n", wrapped(say, 2));
+    for say in answer.say.iter().map(in_words).chain(answer.cautions.iter().cloned()) {
+        page += &format!("  {}\n", wrapped(&say, 2));
     }
     page += "\n";
-    page + &wrapped(&format!("Stands on: {}.", answer.sources.join("; ")), 2)
+    page + &wrapped(&format!("Stands on: {}.", tongue().say_all(&answer.sources).join("; ")), 2)
 }
 
 fn recipe(syrup: &Syrup, units: System) -> String {
@@ -67,7 +68,7 @@ fn recipe(syrup: &Syrup, units: System) -> String {
 }
 
 fn timing(answer: &FeedAnswer, [today, syrup_by]: [Option<Date>; 2]) -> String {
-    let says = &answer.syrup_says;
+    let says = in_words(&answer.syrup_says);
     match (syrup_by, answer.days_left) {
         (Some(by), Some(1)) => format!("finished by {by}, 1 day from now. {says}"),
         (Some(by), Some(days)) if days > 0 => format!("finished by {by}, {days} days from now. {says}"),
@@ -76,7 +77,7 @@ fn timing(answer: &FeedAnswer, [today, syrup_by]: [Option<Date>; 2]) -> String {
             "{says} Whether there is time for it is not known here: `snowhum plan` tells your site's last day; give it \
              as --syrup-by."
         ),
-        _ => says.clone(),
+        _ => says,
     }
 }
 

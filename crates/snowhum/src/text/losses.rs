@@ -3,6 +3,7 @@
 use snowhum_advice::sums::intervals::Interval;
 use snowhum_advice::sums::losses::{Background, ClubLosses, LossesAnswer, YardLosses};
 
+use crate::text::voice::{in_words, tongue};
 use crate::text::{entry, wrapped};
 
 /// The counts alone.
@@ -21,21 +22,21 @@ pub(crate) fn words(answer: &LossesAnswer) -> String {
     }
     page += "\n";
     for say in &answer.say {
-        page += &format!("  {}\n", wrapped(say, 2));
+        page += &format!("  {}\n", wrapped(&in_words(say), 2));
     }
-    let mut sources = answer.sources.clone();
+    let mut sources = tongue().say_all(&answer.sources);
     if let Some(told) = &answer.background {
         page += &background(told);
-        sources.extend(told.sources.iter().cloned());
+        sources.extend(tongue().say_all(&told.sources));
     }
     page += "\n";
-    page += &format!("  {}\n\n", wrapped(&answer.definition, 2));
+    page += &format!("  {}\n\n", wrapped(&in_words(&answer.definition), 2));
     page + &wrapped(&format!("Stands on: {}.", sources.join("; ")), 2)
 }
 
 /// What a yard's own winters say of losses to what nobody names.
 pub(crate) fn background(told: &Background) -> String {
-    let lines = told.say.iter().map(|say| format!("  {}\n", wrapped(say, 2)));
+    let lines = told.say.iter().map(|say| format!("  {}\n", wrapped(&in_words(say), 2)));
     "\nLost to what nobody names\n".to_owned() + &lines.collect::<String>()
 }
 
@@ -75,7 +76,8 @@ fn club(pooled: &ClubLosses) -> String {
         "{} of {} colonies of {} members lost: {overall:.1} %\n\n",
         pooled.lost, pooled.at_risk, pooled.members
     );
-    let how = format!("{overall:.1} % of all colonies, {} ({})", percent(pooled.overall_interval), pooled.method);
+    let how =
+        format!("{overall:.1} % of all colonies, {} ({})", percent(pooled.overall_interval), in_words(&pooled.method));
     page += &entry("Overall", &how);
     page += &entry("Average", &format!("{:.1} % is the mean of the members' own rates", 100.0 * pooled.average_rate));
     if let Some(dispersion) = pooled.dispersion {

@@ -2,6 +2,7 @@
 
 use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, YardMites};
 
+use crate::text::voice::{in_words, tongue};
 use crate::text::{entry, wrapped};
 
 pub(crate) fn words(answer: &MitesAnswer) -> String {
@@ -15,20 +16,20 @@ pub(crate) fn words(answer: &MitesAnswer) -> String {
         page += &entry("", &format!("{}: {}", other.region, other.says));
     }
     page += "\n";
-    for say in answer.say.iter().chain(&answer.cautions) {
-        page += &format!("  {}\n", wrapped(say, 2));
+    for say in answer.say.iter().map(in_words).chain(answer.cautions.iter().cloned()) {
+        page += &format!("  {}\n", wrapped(&say, 2));
     }
     page += "\n";
-    page + &wrapped(&format!("Stands on: {}.", answer.sources.join("; ")), 2)
+    page + &wrapped(&format!("Stands on: {}.", tongue().say_all(&answer.sources).join("; ")), 2)
 }
 
 fn unit(answer: &MitesAnswer) -> &'static str {
-    if answer.unit == "mites a day" { "a day" } else { "per 100 bees" }
+    if answer.unit.id() == Some("mites-a-day") { "a day" } else { "per 100 bees" }
 }
 
 fn alone(answer: &MitesAnswer, one: &ColonyMites) -> String {
     let name = if one.name == "the colony" { String::new() } else { format!("{}: ", one.name) };
-    let head = format!("{name}{}, {:.1} {}: {}", counted(one), one.rate, unit(answer), one.verdict.words());
+    let head = format!("{name}{}, {:.1} {}: {}", counted(one), one.rate, unit(answer), in_words(&one.verdict.words()));
     let mut page = format!("{}\n\n", wrapped(&head, 0));
     page += &entry(
         "Range",
@@ -44,7 +45,10 @@ fn alone(answer: &MitesAnswer, one: &ColonyMites) -> String {
     if let Some(corrected) = one.corrected_per_100_bees {
         let text = format!(
             "{:.1} per 100 bees ({:.1} to {:.1}) with those the {} misses; lines are drawn for the count as it is",
-            corrected.estimate, corrected.low, corrected.high, answer.method
+            corrected.estimate,
+            corrected.low,
+            corrected.high,
+            in_words(&answer.method)
         );
         page += &entry("Truly", &text);
     }
@@ -88,11 +92,11 @@ fn several(answer: &MitesAnswer, yard: &YardMites) -> String {
     sorted.sort_by(|a, b| b.rate.total_cmp(&a.rate));
     for one in sorted {
         let range = format!("{:.1} to {:.1}", one.uneven.low, one.uneven.high);
-        let text = format!("{}, {:.1} {unit} ({range}): {}", counted(one), one.rate, one.verdict.words());
+        let text = format!("{}, {:.1} {unit} ({range}): {}", counted(one), one.rate, in_words(&one.verdict.words()));
         page += &entry(&short(&one.name), &text);
     }
     page += "\n";
-    page += &entry("Yard", &yard.say);
+    page += &entry("Yard", &in_words(&yard.say));
     if let Some(mean) = yard.mean_interval {
         let text = format!("{:.1} {unit}, {:.1} to {:.1} for the yard's mean", yard.mean_rate, mean.low, mean.high);
         page += &entry("Mean", &text);

@@ -12,6 +12,7 @@ use snowhum_winter::Ends;
 
 use crate::text::chart::spark;
 use crate::text::first::{self, Screen, place};
+use crate::text::voice::in_words;
 use crate::text::{Once, entry, fit, fitting, when, wrapped};
 
 /// Lines of one colony's page, at most.
@@ -181,7 +182,7 @@ fn food(colony: &ColonyPlan, system: System) -> String {
         page += &entry("Rule", &format!("{}: {} ({})", rule.region, rule.says, rule.source));
     }
     if let Some(over) = &colony.over_rule {
-        page += &entry("But", &format!("{}.", over.says));
+        page += &entry("But", &format!("{}.", in_words(&over.says)));
     }
     page
 }

@@ -5,13 +5,14 @@ use snowhum_advice::lifting;
 use snowhum_advice::sums::weigh::{LiftIndex, Lifted, Trend, WeighAnswer};
 use snowhum_units::{Kilogram, Metre, Range, System};
 
+use crate::text::voice::{in_words, tongue};
 use crate::text::{entry, wrapped};
 
 pub(crate) fn words(answer: &WeighAnswer, units: System) -> String {
     let mut page = format!("{}\n\n", wrapped(&head(answer, units), 0));
     page += &weights(answer, units);
     for say in &answer.say {
-        page += &format!("  {}\n", wrapped(say, 2));
+        page += &format!("  {}\n", wrapped(&in_words(say), 2));
     }
     page += "\n";
     for lift in answer.lifts.iter().filter(|lift| lift.index > 1.0) {
@@ -20,7 +21,7 @@ pub(crate) fn words(answer: &WeighAnswer, units: System) -> String {
     page += &entry("", Hazard::Lifting.says());
     if !answer.sources.is_empty() {
         page += "\n";
-        page += &wrapped(&format!("Stands on: {}.", answer.sources.join("; ")), 2);
+        page += &wrapped(&format!("Stands on: {}.", tongue().say_all(&answer.sources).join("; ")), 2);
     }
     page
 }
@@ -38,7 +39,7 @@ fn weights(answer: &WeighAnswer, units: System) -> String {
     }
     if let Some(tare) = &answer.tare_kg {
         let parts: Vec<String> =
-            answer.tare_parts.iter().map(|part| format!("{} {}", part.what, kg(part.kg))).collect();
+            answer.tare_parts.iter().map(|part| format!("{} {}", in_words(&part.what), kg(part.kg))).collect();
         let parts = if parts.is_empty() { String::new() } else { format!(": {}", parts.join(", ")) };
         page += &entry("Empty hive", &format!("{}{parts}", range(tare)));
     }
@@ -74,10 +75,14 @@ fn readings(lifted: &Lifted, units: System) -> String {
 
 fn head(answer: &WeighAnswer, units: System) -> String {
     match (&answer.stores_kg, &answer.whole_kg, &answer.trend) {
-        (Some(stores), ..) => format!("Food by {}: {}", answer.way, Kilogram::new(stores.p50).show(units, 1)),
-        (None, Some(whole), _) => format!("Whole hive by {}: {}", answer.way, Kilogram::new(whole.p50).show(units, 1)),
+        (Some(stores), ..) => {
+            format!("Food by {}: {}", in_words(&answer.way), Kilogram::new(stores.p50).show(units, 1))
+        }
+        (None, Some(whole), _) => {
+            format!("Whole hive by {}: {}", in_words(&answer.way), Kilogram::new(whole.p50).show(units, 1))
+        }
         (None, None, Some(trend)) => trended(trend, units),
-        (None, None, None) => answer.way.clone(),
+        (None, None, None) => in_words(&answer.way),
     }
 }
 
@@ -99,7 +104,7 @@ fn heavy(lift: &LiftIndex, units: System) -> String {
     let kg = |kg: f64| Kilogram::new(kg).show(units, 1);
     format!(
         "{}, {}: {} (advised: {})",
-        lift.what,
+        in_words(&lift.what),
         kg(lift.load_kg),
         lifting::advice(lift.index),
         kg(lift.recommended_kg)

@@ -143,7 +143,7 @@ async fn answer(
     let records = from_records(&view.apiary, colony, view.now.date()).map_err(of_program)?;
     match aside(move || deadout(&signs, &records, SEED).map(|answer| (records, answer))).await? {
         Ok(found) => Ok(Ok(found)),
-        Err(SumFault::Contradiction(words)) => Ok(Err(crate::words::capital(&words))),
+        Err(SumFault::Contradiction(words)) => Ok(Err(view.tongue().capital(&words))),
         Err(other) => Err(of_program(other)),
     }
 }

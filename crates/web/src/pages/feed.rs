@@ -11,6 +11,7 @@ use snowhum_advice::sums::feed::{FeedAnswer, FeedQuestion, Season, feed};
 use snowhum_advice::words::day;
 use snowhum_apiary::Apiary;
 use snowhum_figures::looking_ahead::LIST_HOLDS;
+use snowhum_say::Tongue;
 use snowhum_units::{Bare, CubicMetre, Kilogram, Measured, Metre, System};
 
 use super::questions::heard;
@@ -50,7 +51,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
         @if last.told().is_some_and(|plan| plan.fit.as_ref().is_some_and(|fit| !fit.shopping.too_late_for_syrup)) {
             (feeder_form(&asked, system))
         }
-        (knowledge(&view.apiary, system))
+        (knowledge(&view.apiary, view.tongue()))
         (heard("/feed"))
     };
     Ok(page(&view, Place::Feed, "Feeding", &body))
@@ -241,7 +242,8 @@ fn feeder_form(asked: &Asked, system: System) -> Markup {
 }
 
 /// What to know before feeding, whatever is short.
-fn knowledge(apiary: &Apiary, system: System) -> Markup {
+fn knowledge(apiary: &Apiary, tongue: Tongue) -> Markup {
+    let system = tongue.system();
     let autumn = answer(apiary, Season::Autumn);
     let winter = answer(apiary, Season::Winter);
     html! {
@@ -251,7 +253,7 @@ fn knowledge(apiary: &Apiary, system: System) -> Markup {
                 ul { @for cups in &autumn.by_volume {
                     li { (cups.volumes) " by cups is " (format!("{:.2}", cups.sugar_per_water_by_weight)) ":1 by weight, " (format!("{:.0}", cups.sugar_percent)) " % sugar, not " (format!("{:.0}", cups.meant_percent)) " %." }
                 } }
-                p { (autumn.syrup_says) }
+                p { (tongue.say(&autumn.syrup_says)) }
                 p { "1:1 is for spring, once bees fly every day and carry in." }
             }))
             (folded("A slab over the bees", &html! {
@@ -261,7 +263,7 @@ fn knowledge(apiary: &Apiary, system: System) -> Markup {
                 } } }
             }))
             (folded("Before you feed", &html! {
-                ul class="evidence" { @for say in each_once(&autumn.say, &winter.say) { li { (say) } } }
+                ul class="evidence" { @for say in each_once(&autumn.say, &winter.say) { li { (tongue.say(say)) } } }
             }))
             (folded("Not to be fed", &html! {
                 ul { @for never in &autumn.never { li { (capital(&never.what)) ": " (never.why) "." } } }
@@ -272,9 +274,9 @@ fn knowledge(apiary: &Apiary, system: System) -> Markup {
 }
 
 /// What either season has to say, each once.
-fn each_once<'a>(autumn: &'a [String], winter: &'a [String]) -> Vec<&'a str> {
+fn each_once<'a, T: PartialEq>(autumn: &'a [T], winter: &'a [T]) -> Vec<&'a T> {
     let more = winter.iter().filter(|say| !autumn.contains(say));
-    autumn.iter().chain(more).map(String::as_str).collect()
+    autumn.iter().chain(more).collect()
 }
 
 fn answer(apiary: &Apiary, season: Season) -> Option<FeedAnswer> {

@@ -83,7 +83,7 @@ fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&Co
                 @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite)) }
                 @let (first, others) = fit.verdict.reasons.split_at(1.min(fit.verdict.reasons.len()));
                 @for reason in first { p { (capital(reason)) "." } }
-                @if let Some(over) = &colony.over_rule { p { span class="label" { "Food" } " " (capital(&over.says)) "." } }
+                @if let Some(over) = &colony.over_rule { p { span class="label" { "Food" } " " (view.tongue().capital(&over.says)) "." } }
                 @if !others.is_empty() || !fit.say.is_empty() {
                     details {
                         summary { "Why" }

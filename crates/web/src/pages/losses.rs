@@ -42,7 +42,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             Some(Err(wrong)) => p class="caution" { (wrong) },
             None => p class="lede" { "The estimate is on its way; it says when winter ends here." },
         }
-        (club::section(&asked))
+        (club::section(&asked, view.tongue()))
         (heard("/losses"))
     };
     Ok(page(&view, Place::Losses, "Losses and lessons", &body))
@@ -70,7 +70,7 @@ async fn spring(app: &App, view: &mut View) -> Option<Date> {
 
 async fn answer(app: &App, view: &mut View, spring: Date, asked: &Asked) -> Result<LessonsAnswer, String> {
     let untold = question(view, spring, asked)?;
-    let answer = lessons(&untold).map_err(|wrong| crate::words::capital(&wrong.to_string()))?;
+    let answer = lessons(&untold).map_err(|wrong| view.tongue().capital(&wrong.says()))?;
     // The plan is of the winter the colonies were counted for last; one that is over had another.
     let is_planned = answer.season.year == winter_year(view.apiary.as_of, view.apiary.site.latitude);
     if asked.get("foretold").is_none() || !is_planned || !answer.can_be_scored() {
@@ -88,7 +88,7 @@ async fn answer(app: &App, view: &mut View, spring: Date, asked: &Asked) -> Resu
     };
     let forecasts: Vec<Forecast> = plan.colonies.iter().map(of).collect();
     let question = question(view, spring, asked)?;
-    lessons(&LessonsQuestion { forecasts: &forecasts, ..question }).map_err(|wrong| wrong.to_string())
+    lessons(&LessonsQuestion { forecasts: &forecasts, ..question }).map_err(|wrong| view.tongue().say(&wrong.says()))
 }
 
 fn question<'a>(view: &'a View, spring: Date, asked: &Asked) -> Result<LessonsQuestion<'a>, String> {

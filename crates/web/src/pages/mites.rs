@@ -31,8 +31,8 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         (frame::age(&view, &plan))
         @if let Some(plan) = plan.told() { (stood(&view, plan)) }
         @match &counted {
-            Some(Ok(answer)) => (counts(&view.apiary, answer)),
-            Some(Err(wrong)) => p class="caution" { (wrong) },
+            Some(Ok(answer)) => (counts(&view, answer)),
+            Some(Err(wrong)) => p class="caution" { (view.tongue().say(&wrong.says())) },
             None => p class="lede" {
                 "Nobody has counted in this yard. Seeing no mites says little: of samples of 100 bees 37 in 100 show none where 1 bee in 100 carries one."
             },
@@ -49,13 +49,14 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     Ok(page(&view, Place::Mites, "Mites", &body))
 }
 
-fn counts(apiary: &Apiary, answer: &MitesAnswer) -> Markup {
+fn counts(view: &View, answer: &MitesAnswer) -> Markup {
+    let (apiary, tongue) = (&view.apiary, view.tongue());
     let mut sorted: Vec<&ColonyMites> = answer.colonies.iter().collect();
     sorted.sort_by(|a, b| b.rate.total_cmp(&a.rate));
     html! {
         p class="lede" {
-            @if let Some(yard) = &answer.yard { (yard.say) }
-            @else if let Some(one) = sorted.first() { (one.name) ": " (one.verdict.words()) "." }
+            @if let Some(yard) = &answer.yard { (tongue.say(&yard.say)) }
+            @else if let Some(one) = sorted.first() { (one.name) ": " (tongue.say(&one.verdict.words())) "." }
         }
         div class="wide" tabindex="0" role="region" aria-label="Mites, the worst first" { table {
             caption { "Mites per 100 bees, the worst first, and between what 95 of 100 such samples leave it; the line is " (answer.line.says) " (" (answer.line.region) ": " (answer.line.source) ")" }
@@ -64,17 +65,17 @@ fn counts(apiary: &Apiary, answer: &MitesAnswer) -> Markup {
                 th scope="row" { (one.name) }
                 td { (one.found) " in " (one.bees.unwrap_or(0)) @if let Some(on) = counted_on(apiary, &one.name) { ", " (date(on)) } }
                 td { (format!("{:.1} ({:.1} to {:.1})", one.rate, one.uneven.low, one.uneven.high)) }
-                td { (one.verdict.words()) @if let Some(treated) = treated(apiary, &one.name) { (treated) } }
+                td { (tongue.say(&one.verdict.words())) @if let Some(treated) = treated(apiary, &one.name) { (treated) } }
             } } }
         } }
         @let (first, others) = answer.say.split_at(1.min(answer.say.len()));
-        @for say in first { p { (say) } }
+        @for say in first { p { (tongue.say(say)) } }
         details {
             summary { "More of it, other lines, and says who" }
             ul {
-                @for say in others { li { (say) } }
+                @for say in others { li { (tongue.say(say)) } }
                 @for line in &answer.other_lines { li { (line.region) ": " (line.says) " (" (line.source) ")" } }
-                @for source in &answer.sources { li { (capital(source)) } }
+                @for source in &answer.sources { li { (tongue.capital(source)) } }
             }
         }
     }

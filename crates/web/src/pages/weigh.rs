@@ -30,8 +30,9 @@ pub(crate) async fn show(
     let hive = view.apiary.hive_of(colony).ok_or(Fault::Missing("such hive"))?;
     let system = view.settings.system;
     let bees = view.colony_now(at).and_then(|now| Some(now.bees.as_ref()?.p50)).unwrap_or(colony.bees.p50);
-    let answered = question(&asked, hive, bees, system)
-        .map(|question| question.and_then(|question| weigh(&question).map_err(|wrong| wrong.to_string())));
+    let answered = question(&asked, hive, bees, system).map(|question| {
+        question.and_then(|question| weigh(&question).map_err(|wrong| view.tongue().say(&wrong.says())))
+    });
     let body = html! {
         h1 { "Weigh " (colony.name) }
         p class="ways" { a href={ "/hive/" (id) } { "Back to " (colony.name) } }
@@ -84,7 +85,7 @@ fn measured<Q: Measured>(asked: &Asked, name: &str, system: System) -> Result<Op
 }
 
 fn told(view: &View, colony: &Colony, answer: &WeighAnswer) -> Markup {
-    let system = view.settings.system;
+    let (tongue, system) = (view.tongue(), view.settings.system);
     html! {
         section class="kept" role="status" {
             @if let Some(stores) = &answer.stores_kg { h2 { "Food: " (masses(stores, system)) } }
@@ -97,17 +98,17 @@ fn told(view: &View, colony: &Colony, answer: &WeighAnswer) -> Markup {
                     dd { "their sum times " (format!("{:.3}", lifted.factor)) " for supports set in and a side lifted" }
                 }
             }
-            @for say in &answer.say { p { (say) } }
+            @for say in &answer.say { p { (tongue.say(say)) } }
             @if let Some((kg, two_deviations)) = answer.stores_noted() {
                 form method="post" action={ "/hive/" (colony.id.0) "/note" } {
                     input type="hidden" name="visit" value=(ids::new_id(jiff::Timestamp::now()));
                     input type="hidden" name="line" value={ "stores=" (kg) " kg ± " (two_deviations) " kg" };
-                    input type="hidden" name="words" value=(answer.way);
+                    input type="hidden" name="words" value=(tongue.say(&answer.way));
                     button class="main" { "Keep it as a note" }
                 }
                 p class="small" { "Kept with its error: the estimate weighs it by that." }
             }
-            details { summary { "Says who?" } ul { @for source in &answer.sources { li { (source) } } } }
+            details { summary { "Says who?" } ul { @for source in &answer.sources { li { (tongue.say(source)) } } } }
         }
     }
 }

@@ -1,6 +1,7 @@
 //! Mites, against the line of the region and month.
 
 use snowhum_apiary::{Mites, Trouble};
+use snowhum_say::Tongue;
 use snowhum_units::Range;
 
 use super::shown::Shown;
@@ -77,7 +78,7 @@ fn says(look: &Look<'_>, at: usize, counted: Option<&ColonyMites>) -> String {
         one.rate,
         one.uneven.low,
         one.uneven.high,
-        one.verdict.words()
+        Tongue::BRITISH.say(&one.verdict.words())
     );
     if look.treated_since_count(at) {
         says += "; treated since, so the count is no longer what is there";

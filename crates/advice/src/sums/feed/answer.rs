@@ -1,6 +1,7 @@
 //! The answer to a shortage, and what is said of it.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, feed as say};
 use snowhum_units::Range;
 use snowhum_winter::Status;
 
@@ -25,7 +26,7 @@ pub struct FeedAnswer {
     /// Syrup that suits the season, best first; none where syrup comes too late.
     pub syrup: Vec<Syrup>,
     /// What to know of syrup now.
-    pub syrup_says: String,
+    pub syrup_says: Message,
     /// What cups by volume really make.
     pub by_volume: Vec<ByVolume>,
     /// Solid feed in place of syrup, or after it.
@@ -35,11 +36,11 @@ pub struct FeedAnswer {
     /// What not to feed.
     pub never: Vec<Never>,
     /// What to know before feeding.
-    pub say: Vec<String>,
+    pub say: Vec<Message>,
     /// What can hurt.
     pub cautions: Vec<String>,
     /// Where it comes from.
-    pub sources: Vec<String>,
+    pub sources: Vec<Message>,
 }
 
 /// Sugar, by what a kilogram of it makes.
@@ -144,24 +145,11 @@ pub(super) fn cautions(season: Season) -> Vec<String> {
 }
 
 /// What to know before feeding, by the season.
-pub(super) fn say(season: Season) -> Vec<String> {
-    let mut say = vec![
-        "What a colony winters on matters: sugar and most honeys keep; honeydew and heather foul bees shut in for months; ivy and rape set hard, and bees starve beside them for want of water. Feed sugar last, so that it is eaten first.",
-        "A frame of sealed stores from a heavy, healthy hive of the same yard comes first where there is one.",
-        "Solid feed lies right over the cluster; leave bees a path round it.",
-    ];
-    match season {
-        Season::Autumn => say.push(
-            "Fondant can be the whole autumn feed, as many keep it in Britain: a block of 12.5 kg lasts a colony four to five weeks, put on while days are mild.",
-        ),
-        Season::Winter | Season::Spring => say.push(
-            "Pollen or protein in the feed starts brood early, which must be kept warm and fed: plain sugar until bees carry pollen in. Some mix it in all the same; then it must not run out.",
-        ),
-    }
+pub(super) fn say(season: Season) -> Vec<Message> {
+    let mut told = vec![say::which_stores(), say::frames_first(), say::over_the_cluster()];
+    told.push(if season == Season::Autumn { say::fondant_alone() } else { say::no_pollen() });
     if season == Season::Winter {
-        say.push(
-            "Dry sugar is taken only where damp reaches it: on paper over the top bars, misted, a path left free.",
-        );
+        told.push(say::dry_sugar());
     }
-    say.into_iter().map(str::to_owned).collect()
+    told
 }

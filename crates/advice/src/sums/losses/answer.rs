@@ -1,12 +1,10 @@
 //! The answer to a winter's losses, and what is said of it.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, losses as say};
 
 use super::background::Background;
 use crate::sums::intervals::Interval;
-
-/// What counts as lost.
-pub(super) const DEFINITION: &str = "Lost: no living bees, or too small to be a colony; or a queen problem that cannot be mended; or taken by a disaster. Weak but alive is not lost; united with another is one fewer at risk, not a loss.";
 
 /// The answer.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -24,11 +22,11 @@ pub struct LossesAnswer {
     /// Currency of all money.
     pub currency: String,
     /// What counts as lost.
-    pub definition: String,
+    pub definition: Message,
     /// What to make of it.
-    pub say: Vec<String>,
+    pub say: Vec<Message>,
     /// Where it comes from.
-    pub sources: Vec<String>,
+    pub sources: Vec<Message>,
 }
 
 /// One yard's losses.
@@ -84,7 +82,7 @@ pub struct ClubLosses {
     /// The spread the interval stands on.
     pub dispersion_used: Option<f64>,
     /// How the interval was made.
-    pub method: String,
+    pub method: Message,
     /// Members without a loss.
     pub members_without_loss: usize,
     /// Members who lost every colony.
@@ -94,44 +92,25 @@ pub struct ClubLosses {
 /// Colonies above which a yard's own rate begins to say something (judgement).
 const FEW: u32 = 20;
 
-pub(super) fn say(yard: Option<&YardLosses>, club: Option<&ClubLosses>) -> Vec<String> {
-    let mut say = Vec::new();
+pub(super) fn say(yard: Option<&YardLosses>, club: Option<&ClubLosses>) -> Vec<Message> {
+    let mut told = Vec::new();
     if let Some(yard) = yard {
-        say.push(of_yard(yard));
-        say.push("Every hive was counted, so the rate is exact for this yard and this winter; ranges speak of luck, not of a sample.".to_owned());
+        told.extend([of_yard(yard), say::exact()]);
     }
     if let Some(club) = club {
-        say.push("Overall and average rate differ: small yards weigh as much as large ones in the average, and lose more often all or nothing.".to_owned());
-        say.push(
-            "Those who answer are seldom all members: those with losses, or with none, may keep silent.".to_owned(),
-        );
+        told.extend([say::two_rates(), say::who_answers()]);
         if club.members < 10 {
-            say.push("With so few members the range is wide for good reason.".to_owned());
+            told.push(say::few_members());
         }
     }
-    say
+    told
 }
 
-fn of_yard(yard: &YardLosses) -> String {
-    let hives = if yard.at_risk == 1 { "1 hive".to_owned() } else { format!("{} hives", yard.at_risk) };
-    let luck = yard.luck_clopper_pearson.map(|share| (100.0 * share).round());
-    if yard.at_risk > FEW {
-        return format!("Luck alone fits any yearly rate from {:.0} to {:.0} %.", luck.low, luck.high);
-    }
-    let what = match yard.lost {
-        0 => "no loss proves no method".to_owned(),
-        1 => "one loss tells almost nothing about your method".to_owned(),
-        lost => format!("{lost} losses tell little about your method"),
-    };
-    format!("With {hives} {what}: luck alone fits any yearly rate from {:.0} to {:.0} %.", luck.low, luck.high)
+fn of_yard(yard: &YardLosses) -> Message {
+    let Interval { low, high } = yard.luck_clopper_pearson.map(|share| (100.0 * share).round());
+    if yard.at_risk > FEW { say::luck(high, low) } else { say::luck_of_few(high, yard.at_risk, yard.lost, low) }
 }
 
-pub(super) fn sources() -> Vec<String> {
-    [
-        "case definitions and rates: van der Zee et al. 2013, J. Apic. Res. 52(4), COLOSS BEEBOOK survey methods 2.3 and 10.3.2; one apiary is a census: vanEngelsdorp et al. 2013",
-        "usual rate 20 %: COLOSS 12.0 % (2015/16), 20.9 % (2016/17), 16.7 % (2018/19); Canada 27 % (mean of 2007 to 2022, CAPA); its weight of 20 colonies: judgement",
-        "intervals: Clopper and Pearson 1934, Wilson 1927, quasi-binomial logit",
-    ]
-    .map(str::to_owned)
-    .to_vec()
+pub(super) fn sources() -> Vec<Message> {
+    vec![say::sources_rates(), say::sources_usual(), say::sources_intervals()]
 }

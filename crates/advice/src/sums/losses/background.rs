@@ -6,6 +6,7 @@
 pub(crate) mod law;
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, losses as say};
 use snowhum_units::Range;
 use snowhum_units::Same;
 use snowhum_winter::Parameters;
@@ -30,9 +31,9 @@ pub struct Background {
     /// Width of the second range over that of the first, both on the logarithm.
     pub doubt_left: f64,
     /// What to make of it.
-    pub say: Vec<String>,
+    pub say: Vec<Message>,
     /// What it stands on, and what it leaves out.
-    pub sources: Vec<String>,
+    pub sources: Vec<Message>,
 }
 
 /// Learns a yard's background from its own winters.
@@ -66,8 +67,7 @@ pub fn background(winters: &[OwnWinter]) -> Result<Background, SumFault> {
 fn together(winters: &[OwnWinter]) -> Result<OwnWinter, SumFault> {
     winters.iter().try_fold(OwnWinter::default(), |all, one| {
         if one.lost > one.at_risk || one.cause_not_told > one.lost || one.at_risk > 100_000 {
-            let words = format!("a winter with {} lost of {} colonies cannot be", one.lost, one.at_risk);
-            return Err(SumFault::Contradiction(words));
+            return Err(SumFault::Contradiction(say::winter_cannot_be(one.at_risk, one.lost)));
         }
         let add = |a: u32, b: u32| a.saturating_add(b);
         Ok(OwnWinter {
@@ -78,46 +78,34 @@ fn together(winters: &[OwnWinter]) -> Result<OwnWinter, SumFault> {
     })
 }
 
-fn say(background: &Background) -> Vec<String> {
-    let any = format!(
-        "Of 100 colonies well fed and with few mites, {} are lost over a middling winter in a yard like any other (8 chances in 10)",
-        of_100(background.any_yard)
-    );
+fn say(background: &Background) -> Vec<Message> {
     let OwnWinter { at_risk, lost, cause_not_told } = background.together;
-    let winters = match background.winters {
-        0 => return vec![format!("{any}; none of your own winters is told yet.")],
-        1 => "your winter".to_owned(),
-        winters => format!("your {winters} winters"),
-    };
-    let mut say = vec![
-        format!("{any}; after {winters} ({lost} of {at_risk} lost so), {} in yours.", of_100(background.own_yard)),
-        format!(
-            "That leaves {:.0} % of the doubt: hives of one yard share its luck and its winters, so that more winters say more than more hives; and a count never says why they died.",
-            (100.0 * background.doubt_left).min(100.0)
-        ),
+    let [any, own] = [background.any_yard, background.own_yard].map(of_100);
+    if background.winters == 0 {
+        return vec![say::any_yard(any)];
+    }
+    let mut told = vec![
+        say::own_yard(any, at_risk, lost, own, background.winters),
+        say::doubt_left((100.0 * background.doubt_left).min(100.0)),
     ];
     if cause_not_told > 0 {
-        say.push(format!(
-            "The record has no cause for {cause_not_told} of the {lost}: mites or hunger may have been behind them, yet they count here."
-        ));
+        told.push(say::no_cause(lost, cause_not_told));
     }
-    say
+    told
 }
 
 /// A range in 100, with a decimal where it would round to none.
-fn of_100(chance: Range<f64>) -> String {
-    let one = |p: f64| if p < 0.01 { format!("{:.1}", 100.0 * p) } else { format!("{:.0}", 100.0 * p) };
-    format!("{} to {}", one(chance.p10), one(chance.p90))
+fn of_100(chance: Range<f64>) -> Message {
+    let one = |p: f64| say::in_100(100.0 * p, p < 0.01);
+    say::between(one(chance.p10), one(chance.p90))
 }
 
-fn sources(p: &Parameters) -> Vec<String> {
-    let told = [
-        ("lost to what nobody names", &p.background_loss),
-        ("its spread between years", &p.background_by_year),
-        ("its spread between yards", &p.background_by_yard),
-    ];
-    let mut sources: Vec<String> =
-        told.iter().map(|(what, figure)| format!("{what}: {} ({})", figure.source, figure.status.words())).collect();
-    sources.push("left out: sizes of colonies (the figures are for one of 18,000 bees), and that years differ alike for neighbouring yards".to_owned());
-    sources
+fn sources(p: &Parameters) -> Vec<Message> {
+    let (loss, year, yard) = (&p.background_loss, &p.background_by_year, &p.background_by_yard);
+    vec![
+        say::sources_unnamed(&loss.source, loss.status.words()),
+        say::sources_by_year(&year.source, year.status.words()),
+        say::sources_by_yard(&yard.source, yard.status.words()),
+        say::sources_left_out(),
+    ]
 }

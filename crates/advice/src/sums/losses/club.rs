@@ -6,6 +6,7 @@
 //! algebra is the binomial model's.
 
 use snowhum_draws::normal_quantile;
+use snowhum_say::losses as say;
 use snowhum_units::Same;
 
 use super::answer::ClubLosses;
@@ -26,17 +27,16 @@ pub struct Operation {
 
 pub(super) fn club(operations: &[Operation]) -> Result<ClubLosses, SumFault> {
     if operations.is_empty() {
-        return Err(SumFault::Contradiction("no member is given".to_owned()));
+        return Err(SumFault::Contradiction(say::no_member()));
     }
     for one in operations {
         if one.colonies == 0 || one.colonies > 100_000 || one.lost > one.colonies {
-            let words = format!("{}: {} lost of {} colonies cannot be", one.name, one.lost, one.colonies);
-            return Err(SumFault::Contradiction(words));
+            return Err(SumFault::Contradiction(say::member_cannot_be(one.colonies, one.lost, &one.name)));
         }
     }
     let members = operations.len();
     let colonies = operations.iter().try_fold(0_u32, |all, one| all.checked_add(one.colonies));
-    let colonies = colonies.ok_or_else(|| SumFault::Contradiction("more colonies than there are".to_owned()))?;
+    let colonies = colonies.ok_or_else(|| SumFault::Contradiction(say::too_many()))?;
     let lost: u32 = operations.iter().map(|one| one.lost).sum();
     let rate = f64::from(lost) / f64::from(colonies);
     let average =
@@ -44,8 +44,8 @@ pub(super) fn club(operations: &[Operation]) -> Result<ClubLosses, SumFault> {
     let dispersion = dispersion(operations, rate);
     let used = dispersion.map(|dispersion| dispersion.max(1.0));
     let (interval, method) = match used {
-        Some(used) => (Some(quasi(rate, colonies, used, members)), "quasi-binomial, dispersion not below 1"),
-        None => (clopper_pearson(lost, colonies), "exact binomial"),
+        Some(used) => (Some(quasi(rate, colonies, used, members)), say::quasi_binomial()),
+        None => (clopper_pearson(lost, colonies), say::exact_binomial()),
     };
     let interval = interval.unwrap_or(Interval { low: 0.0, high: 1.0 });
     Ok(ClubLosses {
@@ -57,7 +57,7 @@ pub(super) fn club(operations: &[Operation]) -> Result<ClubLosses, SumFault> {
         average_rate: rounded(average, 4),
         dispersion: dispersion.map(|dispersion| rounded(dispersion, 4)),
         dispersion_used: used.map(|used| rounded(used, 4)),
-        method: method.to_owned(),
+        method,
         members_without_loss: operations.iter().filter(|one| one.lost == 0).count(),
         members_who_lost_all: operations.iter().filter(|one| one.lost == one.colonies).count(),
     })

@@ -1,5 +1,7 @@
 //! One yard: a census, exact for itself and weak as evidence of anything else.
 
+use snowhum_say::losses as say;
+
 use super::answer::YardLosses;
 use crate::statistics::rounded;
 use crate::sums::chances::share_at_least;
@@ -47,17 +49,14 @@ pub(super) fn yard(count: &YardCount) -> Result<YardLosses, SumFault> {
     let figures =
         [count.before, count.added, count.removed, count.dead, count.queen_failed, count.disaster, count.weak];
     for figure in figures {
-        within("colonies", f64::from(figure), 0.0, 100_000.0)?;
+        within(say::colonies(), f64::from(figure), 0.0, 100_000.0)?;
     }
     let all = count.before + count.added;
-    let at_risk = all.checked_sub(count.removed).filter(|colonies| *colonies > 0).ok_or_else(|| {
-        let words = format!("{all} colonies less {} sold or united leave none at risk", count.removed);
-        SumFault::Contradiction(words)
-    })?;
+    let none = || SumFault::Contradiction(say::none_at_risk(all, count.removed));
+    let at_risk = all.checked_sub(count.removed).filter(|colonies| *colonies > 0).ok_or_else(none)?;
     let lost = count.dead + count.queen_failed + count.disaster;
     if lost + count.weak > at_risk {
-        let words = format!("{lost} lost and {} weak are more than the {at_risk} colonies at risk", count.weak);
-        return Err(SumFault::Contradiction(words));
+        return Err(SumFault::Contradiction(say::more_than_at_risk(at_risk, lost, count.weak)));
     }
     let rate = f64::from(lost) / f64::from(at_risk);
     let round =

@@ -1,6 +1,7 @@
 //! The answer to a count of mites, and what is said of it.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, mites as say};
 
 use super::lines::Line;
 use crate::cautions::Hazard;
@@ -12,9 +13,9 @@ pub struct MitesAnswer {
     /// [`super::MITES_SCHEMA`].
     pub schema: String,
     /// How mites were counted.
-    pub method: String,
+    pub method: Message,
     /// Unit of every `rate`, `even`, `uneven` and `line`.
-    pub unit: String,
+    pub unit: Message,
     /// Each colony sampled.
     pub colonies: Vec<ColonyMites>,
     /// All of them together, where there are several.
@@ -24,12 +25,12 @@ pub struct MitesAnswer {
     /// What other regions say.
     pub other_lines: Vec<Line>,
     /// What to make of it.
-    pub say: Vec<String>,
+    pub say: Vec<Message>,
     /// What can hurt; nothing where no count calls for a treatment.
     #[serde(default)]
     pub cautions: Vec<String>,
     /// Where it comes from.
-    pub sources: Vec<String>,
+    pub sources: Vec<Message>,
 }
 
 /// One colony's count.
@@ -110,8 +111,8 @@ pub struct YardMites {
     pub between_colonies_size: Option<f64>,
     /// Colonies sampled.
     pub colonies: usize,
-    /// In words.
-    pub say: String,
+    /// What to make of them.
+    pub say: Message,
 }
 
 /// A count against a line.
@@ -152,13 +153,13 @@ impl Verdict {
 
     /// The verdict in words.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::Under => "under the line",
-            Self::LikelyUnder => "under the line, but one sample cannot rule it out",
-            Self::Near => "near the line: count again soon",
-            Self::LikelyOver => "at or over the line, as far as one sample can say",
-            Self::Over => "over the line",
+            Self::Under => say::under(),
+            Self::LikelyUnder => say::likely_under(),
+            Self::Near => say::near(),
+            Self::LikelyOver => say::likely_over(),
+            Self::Over => say::over(),
         }
     }
 }
@@ -173,22 +174,14 @@ fn may_be_treated(colonies: &[ColonyMites]) -> bool {
 }
 
 /// What to make of the counts.
-pub(super) fn say(colonies: &[ColonyMites], season: &str, board: bool) -> Vec<String> {
-    let mut say = Vec::new();
+pub(super) fn say(colonies: &[ColonyMites], season: Message, board: bool) -> Vec<Message> {
+    let mut told = Vec::new();
     if may_be_treated(colonies) {
-        say.push("Treat a yard's colonies together: mites drift and are robbed from hive to hive.".to_owned());
+        told.push(say::together());
     }
-    say.push(season.to_owned());
-    say.push(
-        if board {
-            "A board shows what falls, not what is there: ants, wind and brood change it. Where it matters, wash 300 bees."
-        } else {
-            "Bees from the brood nest carry about twice the mites of bees on honey; take them from a comb with open brood, and see that the queen is not among them."
-        }
-        .to_owned(),
-    );
+    told.extend([season, if board { say::board_shows() } else { say::take_from() }]);
     if colonies.iter().any(|one| one.bees.is_some_and(|bees| bees < 200)) {
-        say.push("Fewer than 200 bees say little: half a US cup, 118 mL, is about 300.".to_owned());
+        told.push(say::small_sample());
     }
-    say
+    told
 }

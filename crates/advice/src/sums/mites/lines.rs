@@ -67,5 +67,5 @@ fn unknown(lines: &[Line], region: &str) -> SumFault {
     let mut known: Vec<String> = lines.iter().map(|line| line.region.to_lowercase()).collect();
     known.sort_unstable();
     known.dedup();
-    SumFault::Unknown { what: "the region", name: region.to_owned(), known: known.join(", ") }
+    SumFault::Unknown { what: snowhum_say::mites::region(), name: region.to_owned(), known: known.join(", ") }
 }

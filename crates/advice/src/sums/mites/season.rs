@@ -2,9 +2,9 @@
 
 use jiff::civil::Date;
 use snowhum_apiary::Site;
+use snowhum_say::{Message, mites as say};
 
 use crate::jobs::answer::JobsAnswer;
-use crate::words::day;
 use crate::{winter_bees, yard};
 
 /// Windows of the year that words on mites go by: the treatment that spares the winter bees, the last look into open
@@ -44,53 +44,28 @@ impl SeasonDays {
         })
     }
 
-    /// What a treatment on the day asked about can still do, in words.
+    /// What a treatment on the day asked about can still do.
     #[must_use]
-    pub fn says(&self) -> String {
-        let [safe, usual, raised] = [self.safe, self.usual, self.raised].map(day);
-        let half = if safe == usual { String::new() } else { format!(" ({usual} is in time in half of all years)") };
-        if self.today <= self.safe {
-            format!(
-                "The winter bees are still to be raised here: a treatment begun by {safe} protects this winter{half}. \
-                 One begun later comes too late for part of them."
-            )
-        } else if self.today <= self.usual {
-            format!(
-                "The safe day to begin a treatment here, {safe}, is past; {usual} is in time in half of all years. Begin \
-                 now: each week later comes too late for more of the winter bees."
-            )
-        } else if self.today <= self.raised {
-            format!(
-                "The winter bees are being raised here, from about {usual} to about {raised}: a treatment now is too \
-                 late for part of them; it protects the rest, the neighbours and next year."
-            )
-        } else if self.today < self.opened {
-            format!(
-                "The winter bees have been raised here, most of them by about {raised}: a treatment now protects the \
-                 neighbours and next year's bees, and no longer mends these."
-            )
-        } else {
-            "Mites grow as long as there is brood: count again every month.".to_owned()
+    pub fn says(&self) -> Message {
+        let Self { today, safe, usual, raised, opened } = *self;
+        match today {
+            today if today <= safe => say::in_time(safe != usual, safe, usual),
+            today if today <= usual => say::safe_day_past(safe, usual),
+            today if today <= raised => say::being_raised(raised, usual),
+            today if today < opened => say::raised(raised),
+            _ => say::count_monthly(),
         }
     }
 }
 
 /// What holds in a month as the north counts its seasons, where no site is known.
-pub(super) fn by_month(month: Option<i8>) -> &'static str {
+pub(super) fn by_month(month: Option<i8>) -> Message {
     match month {
-        Some(7) => "The winter bees will soon be raised: what is done before them protects this winter.",
-        Some(8) => {
-            "The winter bees are raised from about mid-August: what is done before protects this winter; what is done after comes too late for part of them, and protects the neighbours and next year."
-        }
-        Some(9) => {
-            "The winter bees are being raised: a treatment now is too late for part of them; it protects the rest, the neighbours and next year."
-        }
-        Some(10..=12 | 1 | 2) => {
-            "The winter bees are raised: a treatment now protects the neighbours and next year's bees, and no longer mends these."
-        }
-        Some(3..=6) => "Mites grow as long as there is brood: count again every month.",
-        _ => {
-            "Winter bees are raised in August to October: a treatment before them protects this winter, one after them the neighbours and next year."
-        }
+        Some(7) => say::july(),
+        Some(8) => say::august(),
+        Some(9) => say::september(),
+        Some(10..=12 | 1 | 2) => say::winter(),
+        Some(3..=6) => say::count_monthly(),
+        _ => say::any_month(),
     }
 }

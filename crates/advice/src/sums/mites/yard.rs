@@ -1,5 +1,7 @@
 //! Several colonies at once: the worst is named, never only the mean.
 
+use snowhum_say::{Message, mites as say};
+
 use super::answer::{ColonyMites, YardMites};
 use super::lines::Line;
 use crate::statistics::{mean_and_error, rounded};
@@ -10,26 +12,31 @@ const ENOUGH: usize = 8;
 /// Fewest samples whose spread says anything of the yard's mean (judgement).
 const LEAST: usize = 4;
 
-pub(super) fn yard(colonies: &[ColonyMites], line: &Line) -> Option<YardMites> {
+/// Several counts together, of a yard of so many colonies where that is known.
+pub(super) fn yard(colonies: &[ColonyMites], line: &Line, all: Option<usize>) -> Option<YardMites> {
     let worst = colonies.iter().max_by(|a, b| a.rate.total_cmp(&b.rate))?;
-    if colonies.len() < 2 {
+    let sampled = colonies.len();
+    if sampled < 2 {
         return None;
     }
     let rates: Vec<f64> = colonies.iter().map(|one| one.rate).collect();
     let (mean, error) = mean_and_error(&rates);
-    let reach = student(colonies.len() as f64 - 1.0) * error;
+    let reach = student(sampled as f64 - 1.0) * error;
     let over: Vec<String> =
         colonies.iter().filter(|one| one.rate >= line.value[1] - 1e-9).map(|one| one.name.clone()).collect();
+    let against = against(&worst.name, &over, mean < line.value[0]);
+    let too_few = (sampled < LEAST).then(|| say::too_few(sampled));
+    let not_sampled = (sampled < ENOUGH && all != Some(sampled)).then(|| say::not_sampled(ENOUGH));
     Some(YardMites {
         worst: worst.name.clone(),
         worst_rate: worst.rate,
-        say: say(&worst.name, &over, colonies.len(), mean < line.value[0]),
+        say: Message::sentences([Some(against), too_few, not_sampled].into_iter().flatten()),
         at_or_over_line: over,
         mean_rate: rounded(mean, 2),
-        mean_interval: (colonies.len() >= LEAST)
+        mean_interval: (sampled >= LEAST)
             .then(|| Interval { low: rounded((mean - reach).max(0.0), 2), high: rounded(mean + reach, 2) }),
         between_colonies_size: between(colonies),
-        colonies: colonies.len(),
+        colonies: sampled,
     })
 }
 
@@ -45,34 +52,11 @@ fn between(colonies: &[ColonyMites]) -> Option<f64> {
     (variance > mean).then(|| rounded(mean * mean / (variance - mean), 2))
 }
 
-fn say(worst: &str, over: &[String], colonies: usize, mean_is_low: bool) -> String {
-    let mut words = match over {
-        [] => format!("None is at or over the line; {worst} has most."),
-        [one] if mean_is_low => {
-            format!(
-                "{one} is at or over the line though the mean of the yard is under it: go by {one}, not by the mean."
-            )
-        }
-        [one] => format!("{one} is at or over the line."),
-        many => format!("{} are at or over the line; {worst} has most.", many.join(", ")),
-    };
-    if colonies < LEAST {
-        words += &format!(" {colonies} samples are too few for a range of the yard's mean.");
-    }
-    if colonies < ENOUGH {
-        words += &unsampled();
-    }
-    words
-}
-
-/// What is not known where fewer colonies than enough were sampled.
-fn unsampled() -> String {
-    format!(" Colonies not sampled may be worse: in a large yard sample {ENOUGH}.")
-}
-
-impl YardMites {
-    /// The same where every colony of the yard was sampled: of others nothing is left to say.
-    pub(super) fn of_all(&mut self) {
-        self.say = self.say.replace(&unsampled(), "");
+fn against(worst: &str, over: &[String], mean_is_low: bool) -> Message {
+    match over {
+        [] => say::none_over(worst),
+        [one] if mean_is_low => say::one_over_though(one),
+        [one] => say::one_over(one),
+        several => say::several_over(several.iter().map(Message::from).collect(), worst),
     }
 }

@@ -1,6 +1,7 @@
 //! The answer to a weighing, and what is said of it.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, weigh as say};
 use snowhum_units::Range;
 
 use super::lifting::LiftIndex;
@@ -12,7 +13,7 @@ pub struct WeighAnswer {
     /// [`super::WEIGH_SCHEMA`].
     pub schema: String,
     /// How it was weighed.
-    pub way: String,
+    pub way: Message,
     /// The whole hive as it stands; none from one side or from frames.
     pub whole_kg: Option<Range<f64>>,
     /// What the readings were corrected by, where two sides were lifted.
@@ -34,9 +35,9 @@ pub struct WeighAnswer {
     /// Lifts of the day, judged.
     pub lifts: Vec<LiftIndex>,
     /// What to know of it.
-    pub say: Vec<String>,
+    pub say: Vec<Message>,
     /// Where it comes from.
-    pub sources: Vec<String>,
+    pub sources: Vec<Message>,
 }
 
 /// Standard deviates that two deviations are of the half-width that holds in eight cases of ten.
@@ -73,7 +74,7 @@ pub struct Lifted {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Part {
     /// The part.
-    pub what: String,
+    pub what: Message,
     /// Its weight.
     pub kg: f64,
 }
@@ -92,22 +93,10 @@ pub struct Trend {
 }
 
 /// What is said of every weighing of a whole hive.
-pub(super) fn whole_hive() -> Vec<String> {
-    [
-        "Wet wood adds 1 to 3 kg (2 to 7 lb), wet snow on the roof 0.5 to 1 kg a centimetre (3 to 6 lb an inch): sweep it, or tell it as other weight.",
-        "Brood and pollen weigh too: in spring the whole can hold while the food falls.",
-        "A hive frozen to its stand is not jerked: break the ice first, or wait.",
-    ]
-    .map(str::to_owned)
-    .to_vec()
+pub(super) fn whole_hive() -> Vec<Message> {
+    vec![say::wet(), say::brood(), say::frozen()]
 }
 
-pub(super) fn one_side() -> Vec<String> {
-    [
-        "One side says no weight: with the middle of the load a tenth of the width off, twice the reading is 20 % wrong.",
-        "Lift the same side each time, from the same stand and to the same height, and go by the change.",
-        "For a weight lift both sides: --left and --right.",
-    ]
-    .map(str::to_owned)
-    .to_vec()
+pub(super) fn one_side() -> Vec<Message> {
+    vec![say::side_no_weight(), say::side_same(), say::side_both()]
 }

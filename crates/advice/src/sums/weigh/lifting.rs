@@ -5,6 +5,7 @@
 //! publication 94-110. Holds for two hands, a slow lift, seldom repeated.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::Message;
 use snowhum_units::{Degree, Kilogram, Metre};
 
 use crate::statistics::rounded;
@@ -28,7 +29,7 @@ pub struct Lift {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct LiftIndex {
     /// Which lift.
-    pub what: String,
+    pub what: Message,
     /// What is lifted.
     pub load_kg: f64,
     /// What most healthy people can lift so.
@@ -92,10 +93,10 @@ impl Lift {
 
     /// The lift judged.
     #[must_use]
-    pub fn judged(&self, what: &str) -> LiftIndex {
+    pub fn judged(&self, what: impl Into<Message>) -> LiftIndex {
         let recommended = self.recommended();
         LiftIndex {
-            what: what.to_owned(),
+            what: what.into(),
             load_kg: rounded(self.load.get(), 1),
             recommended_kg: rounded(recommended.get(), 1),
             index: rounded(self.load / recommended, 1),

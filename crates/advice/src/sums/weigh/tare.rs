@@ -1,6 +1,7 @@
 //! The empty hive in the keeper's words, part by part.
 
 use snowhum_apiary::{EmptyHive, HiveBox, Layer};
+use snowhum_say::weigh as say;
 
 use super::answer::Part;
 use crate::statistics::rounded;
@@ -13,11 +14,11 @@ pub(super) fn parts(boxes: &[HiveBox], lid: &[Layer]) -> Vec<Part> {
     let empty = EmptyHive::of(boxes, lid, &[]);
     let count: u32 = boxes.iter().map(|one| one.frames).sum();
     [
-        (format!("{} boxes, empty", boxes.len()), empty.boxes),
-        (format!("{count} frames of drawn comb"), empty.frames),
-        ("floor".to_owned(), empty.floor),
-        ("what lies over the frames".to_owned(), empty.over),
-        ("roof".to_owned(), empty.roof),
+        (say::part_boxes(boxes.len()), empty.boxes),
+        (say::part_frames(count), empty.frames),
+        (say::part_floor(), empty.floor),
+        (say::part_over(), empty.over),
+        (say::part_roof(), empty.roof),
     ]
     .map(|(what, kg)| Part { what, kg: rounded(kg.get(), 1) })
     .to_vec()

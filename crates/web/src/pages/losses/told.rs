@@ -33,7 +33,7 @@ pub(super) fn told(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup
             } } }
         } }
         @if let Some(yard) = answer.losses.as_ref().and_then(|losses| losses.yard.as_ref()) { (numbers(yard)) }
-        (background(&answer.background))
+        (background(&answer.background, view.tongue()))
         p {
             span class="label" { "Cost" } " "
             (format!("{:.0} {}", answer.costs.colonies_money, answer.costs.currency)) " of colonies, "
@@ -45,14 +45,14 @@ pub(super) fn told(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup
 }
 
 /// What the yard's own winters say of losses to what nobody names.
-fn background(told: &Background) -> Markup {
+fn background(told: &Background, tongue: Tongue) -> Markup {
     html! {
         section {
             h2 { "Lost to what nobody names" }
-            @for say in &told.say { p { (say) } }
+            @for say in &told.say { p { (tongue.say(say)) } }
             details class="no-print" {
                 summary { "What this stands on" }
-                ul class="sources" { @for source in &told.sources { li { (capital(source)) "." } } }
+                ul class="sources" { @for source in &told.sources { li { (tongue.capital(source)) "." } } }
             }
         }
     }
