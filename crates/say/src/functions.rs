@@ -21,7 +21,8 @@ pub(crate) fn held(fact: &Fact, tongue: Tongue) -> FluentValue<'static> {
 }
 
 /// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; `DAY`
-/// takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last.
+/// takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last;
+/// with `alike: "once"` it says once what reads alike.
 pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>) {
     for name in ["NUMBER", "MASS", "LENGTH", "VOLUME", "SPEED", "TEMPERATURE", "WARMER", "DAY", "LIST"] {
         added(bundle, name, |values, options| text(shown(values.first(), options)));
@@ -67,7 +68,11 @@ fn shown(value: Option<&FluentValue<'_>>, options: &FluentArgs<'_>) -> Option<St
         Fact::Day(day) => dates::shown(*day, worded(options.get("style")).unwrap_or_default()),
         Fact::List(parts) => {
             let between = worded(options.get("between")).unwrap_or(", ");
-            listed(&tongue.say_all(parts), between, worded(options.get("last")).unwrap_or(between))
+            let mut said = tongue.say_all(parts);
+            if worded(options.get("alike")) == Some("once") {
+                said.dedup();
+            }
+            listed(&said, between, worded(options.get("last")).unwrap_or(between))
         }
         Fact::Said(_) | Fact::Number(_) | Fact::Case(_) => return None,
     })

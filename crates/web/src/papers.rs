@@ -35,7 +35,11 @@ impl App {
             ("yard.html", "Yard sheet", paper::yard_sheet(&view)),
             ("round.html", "A round with a pencil", sheet::sheet(&view)),
             ("cards.html", "Hive cards", paper::cards_sheet(&view, address)),
-            ("treatments.html", "Treatment record", html! { h1 { "Treatment record" } (treatments::sheet(&record)) }),
+            (
+                "treatments.html",
+                "Treatment record",
+                html! { h1 { "Treatment record" } (treatments::sheet(&record, view.tongue())) },
+            ),
             ("season.html", "Season summary", paper::season_sheet(&view)),
         ];
         Ok(sheets.map(|(file, title, body)| Paper { file, html: alone(&view, title, &body).into_string() }).to_vec())
