@@ -85,11 +85,11 @@ fn danger(question: &SpringQuestion<'_>, lifts: &[LiftFirst]) -> Danger {
         [] => say::danger_none(),
         names => say::danger_hives(names.iter().map(Message::from).collect()),
     };
-    let says = [Some(say::danger()), until.map(say::danger_until), Some(own)];
+    let end = until.map(say::danger_until).unwrap_or_default();
     Danger {
         from: watch.and_then(|watch| watch.usual),
         until,
-        says: Message::sentences(says.into_iter().flatten()),
+        says: Message::sentences([say::danger(), end, own]),
         hungry,
     }
 }

@@ -1,8 +1,8 @@
 //! What holds of the texts.
 
 use jiff::civil::date;
-use snowhum_say::{Message, Tongue, both_ways, dead_bees, now, words};
-use snowhum_units::{Kilogram, System};
+use snowhum_say::{Message, Tongue, both_ways, dead_bees, indoors, now, words};
+use snowhum_units::{Kelvin, Kilogram, System};
 
 #[test]
 fn units_are_those_of_the_reader() {
@@ -18,6 +18,14 @@ fn a_list_and_a_message_are_facts_like_any_other() {
     assert_eq!(Tongue::BRITISH.say(&lie), "of some 50 dead about 40 on its floor, 7 there under snow");
     let several = Message::sentences([words::by(date(2026, 2, 7)), Message::NONE, Message::own("Alder")]);
     assert_eq!(Tongue::BRITISH.say(&several), "by 7 February Alder");
+}
+
+#[test]
+fn what_reads_alike_is_said_once() {
+    let ends = [3.8, 4.2].map(|celsius| indoors::degrees(Kelvin::from_celsius(celsius)));
+    let air = indoors::air(ends.into());
+    assert_eq!(Tongue::new(System::Metric).say(&air), "4 °C");
+    assert_eq!(Tongue::new(System::Us).say(&air), "39 °F to 40 °F");
 }
 
 #[test]

@@ -116,7 +116,7 @@ fn food(ground: &Ground<'_>, feeding: &Feeding) -> Vec<JobWindow> {
             .caution(&[Hazard::Robbing]),
         window("syrup-finished", say::syrup_finished(), Kind::By, (&feeding.finished, first), finished)
             .why(say::syrup_finished_why())
-            .others(Message::sentences(std::iter::once(say::syrup_finished_others()).chain(custom)))
+            .others(Message::sentences([say::syrup_finished_others(), custom.unwrap_or_default()]))
             .believed(say::syrup_finished_belief(), say::syrup_finished_so()),
     ]
 }

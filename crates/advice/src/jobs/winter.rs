@@ -110,7 +110,7 @@ fn watch(ground: &Ground<'_>, dates: (&Dates, Date), flow: &Dates, trigger: Trig
     let end = steady.map(|on| on.max(least_watched(ground.year.first())));
     window("starvation-watch", say::starvation_watch(t.heft_every_days.value), Kind::From, dates, trigger)
         .until(end)
-        .why(Message::sentences(std::iter::once(say::starvation_watch_why()).chain(flowers)))
+        .why(Message::sentences([say::starvation_watch_why(), flowers.unwrap_or_default()]))
         .believed(say::starvation_watch_belief(), say::starvation_watch_so())
         .caution(&[Hazard::OneSide])
 }

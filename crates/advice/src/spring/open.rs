@@ -81,7 +81,7 @@ fn says(question: &SpringQuestion<'_>, days: &[OpenDay], any: f64) -> Message {
         }
         _ => say::open_cold(),
     };
-    Message::sentences(std::iter::once(coming).chain(usual))
+    Message::sentences([coming, usual.unwrap_or_default()])
 }
 
 /// Schools of lifting combs (common practice).

@@ -59,7 +59,7 @@ pub(crate) fn told(app: &App, windows: &JobsAnswer) -> JobsAnswer {
 fn body(view: &View, answer: &JobsAnswer) -> Markup {
     let tongue = view.tongue();
     let due = |due: Due| answer.windows.iter().filter(move |window| window.due == due);
-    let lines = |due_then: Due, shown: Shown| lines(due(due_then), (answer, tongue), shown);
+    let lines = |due: Due, shown: Shown| lines(answer, due, shown, tongue);
     html! {
         @if !answer.hives.is_empty() {
             ul class="evidence" {
@@ -95,13 +95,9 @@ enum Shown {
     Folded,
 }
 
-fn lines<'a>(
-    windows: impl Iterator<Item = &'a JobWindow>,
-    (answer, tongue): (&JobsAnswer, Tongue),
-    shown: Shown,
-) -> Markup {
+fn lines(answer: &JobsAnswer, due: Due, shown: Shown, tongue: Tongue) -> Markup {
     html! {
-        @for window in windows {
+        @for window in answer.windows.iter().filter(|window| window.due == due) {
             details class="folded job" id=(window.id) open[shown == Shown::Whole] {
                 summary { span { (tongue.say(&window.what)) " " span class="small" { (tongue.sentence(&window.when)) } } }
                 (whole(window, answer, tongue))
