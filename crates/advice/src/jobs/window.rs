@@ -76,8 +76,7 @@ impl JobWindow {
     #[must_use]
     pub fn if_missed(&self, as_of: Date) -> Option<Message> {
         let still = closes(self).is_some_and(|last| as_of <= last.saturating_add(STILL.days()));
-        let is_told = self.due == Due::Past && still;
-        MISSED.iter().find(|(id, _)| is_told && *id == self.id).map(|(_, words)| words())
+        missed(&self.id).filter(|_| self.due == Due::Past && still)
     }
 
     /// Says when, and where the day asked about stands.
@@ -169,34 +168,37 @@ const STILL: i64 = 100;
 
 /// What can still be done once a job's time is over, by its id (common practice, in words of our own). Of events and of
 /// jobs that are nothing once their time is over nothing is said.
-const MISSED: &[(&str, fn() -> Message)] = &[
-    ("mite-count-summer", say::mite_count_summer_missed),
-    ("honey-off", say::honey_off_missed),
-    ("treat-mites", say::treat_mites_missed),
-    ("mite-count-autumn", say::mite_count_autumn_missed),
-    ("feed-begun", say::feed_begun_missed),
-    ("entrance-reduced", say::entrance_reduced_missed),
-    ("syrup-finished", say::syrup_finished_missed),
-    ("excluder-out", say::excluder_out_missed),
-    ("consolidate", say::consolidate_missed),
-    ("top-and-straps", say::top_and_straps_missed),
-    ("bear-fence-on", say::bear_fence_on_missed),
-    ("mouse-guard", say::mouse_guard_missed),
-    ("wrap", say::wrap_missed),
-    ("winter-yard", say::winter_yard_missed),
-    ("cellar-in", say::cellar_in_missed),
-    ("broodless", say::broodless_missed),
-    ("midwinter-weighing", say::midwinter_weighing_missed),
-    ("clean-floor", say::clean_floor_missed),
-    ("melt-check", say::melt_check_missed),
-    ("bear-fence-thaw", say::bear_fence_thaw_missed),
-    ("first-look", say::first_look_missed),
-    ("unwrap", say::unwrap_missed),
-    ("cellar-out", say::cellar_out_missed),
-    ("pollen", say::pollen_missed),
-    ("mite-count-spring", say::mite_count_spring_missed),
-    ("reverse", say::reverse_missed),
-];
+fn missed(id: &str) -> Option<Message> {
+    Some(match id {
+        "mite-count-summer" => say::mite_count_summer_missed(),
+        "honey-off" => say::honey_off_missed(),
+        "treat-mites" => say::treat_mites_missed(),
+        "mite-count-autumn" => say::mite_count_autumn_missed(),
+        "feed-begun" => say::feed_begun_missed(),
+        "entrance-reduced" => say::entrance_reduced_missed(),
+        "syrup-finished" => say::syrup_finished_missed(),
+        "excluder-out" => say::excluder_out_missed(),
+        "consolidate" => say::consolidate_missed(),
+        "top-and-straps" => say::top_and_straps_missed(),
+        "bear-fence-on" => say::bear_fence_on_missed(),
+        "mouse-guard" => say::mouse_guard_missed(),
+        "wrap" => say::wrap_missed(),
+        "winter-yard" => say::winter_yard_missed(),
+        "cellar-in" => say::cellar_in_missed(),
+        "broodless" => say::broodless_missed(),
+        "midwinter-weighing" => say::midwinter_weighing_missed(),
+        "clean-floor" => say::clean_floor_missed(),
+        "melt-check" => say::melt_check_missed(),
+        "bear-fence-thaw" => say::bear_fence_thaw_missed(),
+        "first-look" => say::first_look_missed(),
+        "unwrap" => say::unwrap_missed(),
+        "cellar-out" => say::cellar_out_missed(),
+        "pollen" => say::pollen_missed(),
+        "mite-count-spring" => say::mite_count_spring_missed(),
+        "reverse" => say::reverse_missed(),
+        _ => return None,
+    })
+}
 
 #[cfg(test)]
 mod tests {
