@@ -5,10 +5,9 @@ use std::sync::{Arc, LazyLock};
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Apiary, Colony, Room, Stay};
-use snowhum_units::{Fraction, Kelvin, System};
+use snowhum_say::{Message, indoors as say};
+use snowhum_units::{Fraction, Kelvin};
 use snowhum_winter::{Parameter, ParameterError, RoomAir, RoomStay, parameters};
-
-use crate::words::day;
 
 const SHIPPED: &str = include_str!("../../../data/indoors.toml");
 
@@ -34,7 +33,7 @@ static FIGURES: LazyLock<Option<IndoorFigures>> = LazyLock::new(|| IndoorFigures
 const LATELY: i64 = 7;
 
 /// Where a hive stands, or is to stand, that winters indoors.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct IndoorsAnswer {
     /// The room.
     pub room: String,
@@ -47,36 +46,33 @@ pub struct IndoorsAnswer {
     /// Whether it was noted as carried in; else that is only planned.
     pub is_noted: bool,
     /// It in words; no capital, no stop.
-    pub says: String,
+    pub says: Message,
     /// What is to be minded of the room; no capitals, no stops.
-    pub minds: Vec<String>,
+    pub minds: Vec<Message>,
 }
 
 /// Where a colony's hive stands indoors on a day, or will; none where it winters outdoors, or is out again.
 #[must_use]
-pub fn of(apiary: &Apiary, colony: &Colony, today: Date, system: System) -> Option<IndoorsAnswer> {
+pub fn of(apiary: &Apiary, colony: &Colony, today: Date) -> Option<IndoorsAnswer> {
     let stays = apiary.stays(colony, today);
     let stay = stays.into_iter().find(|stay| stay.until.is_none_or(|until| today < until))?;
     let room = apiary.room(&stay.room)?;
     let is_in = stay.holds(today);
-    let says = says(&stay, is_in, &degrees(air(room, today), system));
-    let minds = minds(room, today, system);
+    let says = says(&stay, is_in, between(air(room, today)));
+    let minds = minds(room, today);
     let Stay { from, until, is_noted, .. } = stay;
     Some(IndoorsAnswer { room: room.name.clone(), from, until, is_in, is_noted, says, minds })
 }
 
-fn says(stay: &Stay, is_in: bool, air: &str) -> String {
-    let (room, from) = (&stay.room, day(stay.from));
-    let out = stay.until.map(day);
-    match (is_in, stay.is_noted, out) {
-        (true, true, Some(out)) => format!("in {room} since {from}, to come out on {out}; {air} in there"),
-        (true, true, None) => format!("in {room} since {from}; {air} in there; no day out is written"),
-        (true, false, out) => format!(
-            "in {room} since {from} by the plan{}; {air} in there; note \"carried=into {room}\" with the day it went in",
-            out.map_or_else(String::new, |out| format!(", to come out on {out}"))
-        ),
-        (false, _, Some(out)) => format!("to go into {room} on {from} and come out on {out}; {air} in there"),
-        (false, _, None) => format!("to go into {room} on {from}; {air} in there; no day out is written"),
+fn says(stay: &Stay, is_in: bool, air: Message) -> Message {
+    let (room, from) = (&stay.room, stay.from);
+    match (is_in, stay.is_noted, stay.until) {
+        (true, true, Some(until)) => say::since_until(air, from, room, until),
+        (true, true, None) => say::since(air, from, room),
+        (true, false, Some(until)) => say::by_plan_until(air, from, room, until),
+        (true, false, None) => say::by_plan(air, from, room),
+        (false, _, Some(until)) => say::to_go_until(air, from, room, until),
+        (false, _, None) => say::to_go(air, from, room),
     }
 }
 
@@ -95,44 +91,26 @@ fn air(room: &Room, today: Date) -> (Kelvin, Kelvin) {
     measured().unwrap_or((room.coldest, room.warmest))
 }
 
-fn degrees((low, high): (Kelvin, Kelvin), system: System) -> String {
-    let (low, high) = (low.show(system, 0), high.show(system, 0));
-    if low == high { low } else { format!("{low} to {high}") }
+fn between((low, high): (Kelvin, Kelvin)) -> Message {
+    say::air(vec![say::degrees(low), say::degrees(high)])
 }
 
 /// What is to be minded of a room about a day: too warm, too cold, light, dry or damp air.
 #[must_use]
-pub fn minds(room: &Room, today: Date, system: System) -> Vec<String> {
+pub fn minds(room: &Room, today: Date) -> Vec<Message> {
     let Some(figures) = &*FIGURES else { return Vec::new() };
     let (low, high) = air(room, today);
     let (name, celsius) = (&room.name, |figure: &Parameter| Kelvin::from_celsius(figure.value));
-    let best = degrees((celsius(&figures.room_best_low), celsius(&figures.room_best_high)), system);
-    let mut minds = Vec::new();
-    if high.celsius() >= figures.room_warm.value {
-        let high = high.show(system, 0);
-        minds.push(format!(
-            "{name} is too warm at {high}: bees stir, eat and begin brood; let in night air, keep it at {best}, and carry out \
-             early if it stays warm"
-        ));
-    }
-    if low.celsius() < figures.room_cold.value {
-        let low = low.show(system, 0);
-        minds
-            .push(format!("{name} is cold at {low}: it saves little food; {best} is best, but never shut off its air"));
-    }
-    if !room.is_dark {
-        minds.push(format!("light comes into {name}: bees fly to it and are lost; darken it, and use a red lamp"));
-    }
-    match room.humidity {
-        Some(air) if air.get() > figures.room_damp.value => {
-            minds.push(format!("{name} is damp: combs grow mouldy; more air through it"));
-        }
-        Some(air) if air.get() < figures.room_dry.value => {
-            minds.push(format!("{name} is dry: bees grow thirsty and stir; wet its floor"));
-        }
-        _ => {}
-    }
-    minds
+    let best = || between((celsius(&figures.room_best_low), celsius(&figures.room_best_high)));
+    let damp = room.humidity.and_then(|air| match air.get() {
+        air if air > figures.room_damp.value => Some(say::damp(name)),
+        air if air < figures.room_dry.value => Some(say::dry(name)),
+        _ => None,
+    });
+    let warm = (high.celsius() >= figures.room_warm.value).then(|| say::warm(high, best(), name));
+    let cold = (low.celsius() < figures.room_cold.value).then(|| say::cold(low, best(), name));
+    let light = (!room.is_dark).then(|| say::light(name));
+    [warm, cold, light, damp].into_iter().flatten().collect()
 }
 
 /// A colony's stays in rooms as the winter model takes them, as they were noted up to a day.

@@ -21,6 +21,7 @@ pub use crate::dates::season_start;
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use snowhum_say::{Message, jobs as say};
 
 use crate::answer::WeatherAnswer;
 use crate::now::answer::NowAnswer;
@@ -111,14 +112,10 @@ fn half_months(year: &SiteYear) -> Vec<HalfMonth> {
     (FIRST_MONTH..=LAST_MONTH).flat_map(of_month).collect()
 }
 
-fn notes(ground: &Ground<'_>) -> Vec<String> {
-    let mut notes = vec![
-        "Dates stand for a usual year here, not for this one: look at the sky and the coming days as well.".to_owned(),
-    ];
+fn notes(ground: &Ground<'_>) -> Vec<Message> {
+    let mut notes = vec![say::note_usual_year()];
     if ground.broods.is_none() {
-        notes.push(
-            "No colony is counted for this season yet: brood and hunger stand on rules of the trade alone.".to_owned(),
-        );
+        notes.push(say::note_not_counted());
     }
     notes.extend(indoors::minds(ground));
     notes

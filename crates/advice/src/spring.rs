@@ -13,11 +13,11 @@ pub use answer::{
 pub use question::SpringQuestion;
 
 use jiff::civil::Date;
+use snowhum_say::{Message, in_hundred, spring as say};
 
 use crate::jobs::answer::JobsAnswer;
 use crate::looks_to::LooksTo;
 use crate::now::answer::ColonyNow;
-use crate::words::{day, in_hundred};
 
 /// The spring of a yard, from the day its present is of.
 #[must_use]
@@ -59,12 +59,11 @@ fn lift(question: &SpringQuestion<'_>, colony: &ColonyNow) -> LiftFirst {
         None => Hunger::Lasts,
     };
     let goal = question.now.looks_to.goal();
-    let left = match (days_left, usual_days_left) {
-        (None, _) => format!("food lasts to {goal} in at least 9 of 10 winters"),
-        (Some(early), None) => format!("in 1 of 10 food lasts {early} days or less; most likely to {goal}"),
-        (Some(early), Some(middle)) => format!("food for about {middle} days; in 1 of 10 for {early} or less"),
+    let lasts = match (days_left, usual_days_left) {
+        (None, _) => say::lasts(goal),
+        (Some(early), None) => say::lasts_most(early, goal),
+        (Some(early), Some(days)) => say::lasts_days(days, early),
     };
-    let alive = if colony.alive < 0.9 { format!("; alive: {}", in_hundred(colony.alive)) } else { String::new() };
     LiftFirst {
         name: colony.name.clone(),
         hunger,
@@ -72,7 +71,7 @@ fn lift(question: &SpringQuestion<'_>, colony: &ColonyNow) -> LiftFirst {
         usual_days_left,
         runs_out: colony.runs_out,
         reachable_kg: colony.stores_kg.reachable,
-        says: format!("{left}{alive}"),
+        says: if colony.alive < 0.9 { say::lasts_if_alive(in_hundred(colony.alive), lasts) } else { lasts },
     }
 }
 
@@ -81,70 +80,50 @@ fn danger(question: &SpringQuestion<'_>, lifts: &[LiftFirst]) -> Danger {
     let watch = question.jobs.window("starvation-watch");
     let until = watch.and_then(|watch| watch.until);
     let hungry: Vec<String> = lifts.iter().filter(|one| one.days_left.is_some()).map(|one| one.name.clone()).collect();
-    let end = until.map_or_else(String::new, |until| format!(" Here it is not over before about {}.", day(until)));
     let own = match hungry.as_slice() {
-        [] if question.now.looks_to != LooksTo::Spring => format!(
-            " None of your hives is likely to run out by {}; lift them all the same.",
-            question.now.looks_to.goal()
-        ),
-        [] => " None of your hives is likely to run out before then; lift them all the same.".to_owned(),
-        names => format!(" In at least 1 winter of 10 food runs out at {}.", names.join(", ")),
+        [] if question.now.looks_to != LooksTo::Spring => say::danger_none_by(question.now.looks_to.goal()),
+        [] => say::danger_none(),
+        names => say::danger_hives(names.iter().map(Message::from).collect()),
     };
+    let end = until.map(say::danger_until).unwrap_or_default();
     Danger {
         from: watch.and_then(|watch| watch.usual),
         until,
-        says: format!(
-            "The danger does not end in February. Brood takes two to three times the food of midwinter, and cold days keep \
-             bees from fetching any: most colonies that starve do so in March, April or, in the north, early May.{end}{own}"
-        ),
+        says: Message::sentences([say::danger(), end, own]),
         hungry,
     }
 }
 
 /// Solid, then syrup, then pollen.
 fn feeding(jobs: &JobsAnswer) -> Vec<FeedStep> {
-    let syrup = jobs.window("spring-syrup");
-    let pollen = jobs.window("pollen");
-    let from = |window: Option<&crate::jobs::JobWindow>| window.and_then(|window| window.usual);
-    let waits =
-        |window: Option<&crate::jobs::JobWindow>| window.map_or_else(String::new, |one| one.trigger.words.clone());
+    let [(from_syrup, syrup), (from_pollen, pollen)] = ["spring-syrup", "pollen"].map(|id| waits(jobs, id));
+    let pollen = match (from_pollen, from_syrup) {
+        // By the flowers alone it would come before syrup can be given.
+        (Some(own), Some(syrup)) if syrup > own => say::pollen_after_syrup(own),
+        _ => pollen,
+    };
     vec![
         FeedStep {
-            what: "Solid food".to_owned(),
+            what: say::solid(),
             from: None,
-            until: from(syrup),
-            waits_for: "Hunger, in any cold that lets the lid be off for a minute.".to_owned(),
-            how: "Fondant, candy or damp sugar on the bars, straight above the cluster; a comb of food from a healthy hive of \
-                  the same yard is better still. Never on the far side: bees do not cross cold combs."
-                .to_owned(),
+            until: from_syrup,
+            waits_for: say::solid_waits(),
+            how: say::solid_how(),
         },
+        FeedStep { what: say::syrup(), from: from_syrup, until: None, waits_for: syrup, how: say::syrup_how() },
         FeedStep {
-            what: "Thin syrup, 1:1".to_owned(),
-            from: from(syrup),
+            what: say::pollen(),
+            from: from_pollen.max(from_syrup),
             until: None,
-            waits_for: waits(syrup),
-            how: "Only where food is short; it stirs up brood. A litre or so at a time, entrance reduced.".to_owned(),
-        },
-        FeedStep {
-            what: "Added pollen".to_owned(),
-            from: from(pollen).max(from(syrup)),
-            until: None,
-            waits_for: format!("{} Only where none is carried in.", pollen_waits(from(pollen), from(syrup), waits(pollen))),
-            how: "Early pollen starts brood that must be fed and kept warm to the end; help given too early starves them."
-                .to_owned(),
+            waits_for: Message::sentences([pollen, say::pollen_only()]),
+            how: say::pollen_how(),
         },
     ]
 }
 
-/// Why pollen waits: for its own day, or, where that comes before syrup can be given, for syrup.
-fn pollen_waits(pollen: Option<Date>, syrup: Option<Date>, own: String) -> String {
-    match (pollen, syrup) {
-        (Some(own_day), Some(syrup)) if syrup > own_day => format!(
-            "Not before syrup can be given, in this order; by the flowers alone it would be about {}.",
-            day(own_day)
-        ),
-        _ => own,
-    }
+/// The usual day of a window, and what it waits for.
+fn waits(jobs: &JobsAnswer, id: &str) -> (Option<Date>, Message) {
+    jobs.window(id).map(|window| (window.usual, window.trigger.words.clone())).unwrap_or_default()
 }
 
 fn step(jobs: &JobsAnswer, id: &str) -> Option<Step> {

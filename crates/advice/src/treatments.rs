@@ -4,22 +4,13 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Act, Apiary, Colony, TreatmentClass, TreatmentDetail, TreatmentNote};
+use snowhum_say::{Message, Tongue, treatments as say};
 
 /// Name and number of the answer's form; the number rises when a key changes.
 pub const TREATMENTS_SCHEMA: &str = "snowhum.treatments/1";
 
-/// What is said of how long a record is kept.
-pub const KEPT: &str = "The European Union asks for such a record, kept for five years (Regulation (EU) 2019/6, article \
-                        108); many other countries ask much the same (the United Kingdom, from memory: five years). \
-                        Here nothing is ever deleted: a note that is changed or withdrawn stays in the records beside \
-                        its newer version, and the notes of a hive that has left the yard stay too. What stands only \
-                        in a yard file lasts as long as that file: note it here to have it kept.";
-
-/// What stands where nothing was noted.
-pub const NOT_NOTED: &str = "not noted";
-
 /// All treatments of a yard.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct TreatmentRecord {
     /// [`TREATMENTS_SCHEMA`].
     pub schema: String,
@@ -34,14 +25,14 @@ pub struct TreatmentRecord {
 }
 
 /// One treatment of one colony; what was not noted is none.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct TreatmentRow {
     /// The day it was given or begun.
     pub on: Date,
     /// The colony.
     pub colony: String,
     /// What kind of substance.
-    pub class: String,
+    pub class: Message,
     /// The product.
     pub product: Option<String>,
     /// Its batch.
@@ -59,8 +50,21 @@ pub struct TreatmentRow {
 }
 
 /// Heads of the record's columns, in order.
-pub const COLUMNS: [&str; 10] =
-    ["Day", "Hive", "Substance", "Product", "Batch", "Quantity", "Supplier", "Proof", "Withdrawal", "Duration"];
+#[must_use]
+pub fn columns() -> [Message; 10] {
+    [
+        say::day(),
+        say::hive(),
+        say::substance(),
+        say::product(),
+        say::batch(),
+        say::quantity(),
+        say::supplier(),
+        say::proof(),
+        say::withdrawal(),
+        say::duration(),
+    ]
+}
 
 /// The record up to a day.
 #[must_use]
@@ -93,7 +97,7 @@ fn row(on: Date, colony: &Colony, given: &TreatmentNote) -> TreatmentRow {
     TreatmentRow {
         on,
         colony: colony.name.clone(),
-        class: class_words(given.class).to_owned(),
+        class: class_words(given.class),
         product: told(TreatmentDetail::Product),
         batch: told(TreatmentDetail::Batch),
         quantity: told(TreatmentDetail::Quantity),
@@ -106,25 +110,26 @@ fn row(on: Date, colony: &Colony, given: &TreatmentNote) -> TreatmentRow {
 
 /// A class in words.
 #[must_use]
-pub const fn class_words(class: TreatmentClass) -> &'static str {
+pub fn class_words(class: TreatmentClass) -> Message {
     match class {
-        TreatmentClass::Formic => "formic acid",
-        TreatmentClass::Thymol => "thymol",
-        TreatmentClass::Oxalic => "oxalic acid",
-        TreatmentClass::Strips => "contact strips",
-        TreatmentClass::Other => "something else",
+        TreatmentClass::Formic => say::formic(),
+        TreatmentClass::Thymol => say::thymol(),
+        TreatmentClass::Oxalic => say::oxalic(),
+        TreatmentClass::Strips => say::strips(),
+        TreatmentClass::Other => say::other(),
     }
 }
 
 impl TreatmentRow {
-    /// Its cells under [`COLUMNS`].
+    /// Its cells under [`columns`]; none where nothing was noted.
     #[must_use]
-    pub fn cells(&self) -> [String; 10] {
-        let told = |cell: &Option<String>| cell.clone().unwrap_or_else(|| NOT_NOTED.to_owned());
+    pub fn cells(&self) -> [Option<Message>; 10] {
+        let told = |cell: &Option<String>| cell.as_ref().map(Message::from);
         let [product, batch, quantity, supplier] =
             [&self.product, &self.batch, &self.quantity, &self.supplier].map(told);
         let [proof, withdrawal, duration] = [&self.proof, &self.withdrawal, &self.duration].map(told);
-        let (on, colony, class) = (self.on.to_string(), self.colony.clone(), self.class.clone());
+        let [on, colony, class] =
+            [self.on.to_string().into(), Message::from(&self.colony), self.class.clone()].map(Some);
         [on, colony, class, product, batch, quantity, supplier, proof, withdrawal, duration]
     }
 }
@@ -132,10 +137,10 @@ impl TreatmentRow {
 impl TreatmentRecord {
     /// The record as CSV (RFC 4180).
     #[must_use]
-    pub fn csv(&self) -> String {
-        let head = COLUMNS.map(str::to_owned);
-        let lines = std::iter::once(head).chain(self.rows.iter().map(TreatmentRow::cells));
-        lines.map(|cells| format!("{}\r\n", cells.map(|cell| quoted(&cell)).join(","))).collect()
+    pub fn csv(&self, tongue: Tongue) -> String {
+        let cell = |cell: Option<Message>| quoted(&tongue.say(&cell.unwrap_or_else(say::not_noted)));
+        let lines = std::iter::once(columns().map(Some)).chain(self.rows.iter().map(TreatmentRow::cells));
+        lines.map(|cells| format!("{}\r\n", cells.map(cell).join(","))).collect()
     }
 }
 

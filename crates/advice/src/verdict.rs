@@ -119,7 +119,7 @@ fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, mut programme: Prog
 /// Where the hive of the colony at a place winters indoors, if it does.
 fn indoors_of(ground: &Ground<'_>, at: usize) -> Option<IndoorsAnswer> {
     let question = ground.base.question;
-    indoors::of(question.apiary, &ground.base.housed[at].colony, ground.today, question.system)
+    indoors::of(question.apiary, &ground.base.housed[at].colony, ground.today)
 }
 
 /// The word of a colony with its steps in order.

@@ -31,11 +31,12 @@ impl App {
         let view = self.settled_view().await?;
         let ever = self.apiary_ever().await.map_err(|fault| fault.to_string())?;
         let record = snowhum_advice::treatments::treatments(&ever, view.now.date());
+        let record = treatments::sheet(&record, view.tongue());
         let sheets = [
             ("yard.html", "Yard sheet", paper::yard_sheet(&view)),
             ("round.html", "A round with a pencil", sheet::sheet(&view)),
             ("cards.html", "Hive cards", paper::cards_sheet(&view, address)),
-            ("treatments.html", "Treatment record", html! { h1 { "Treatment record" } (treatments::sheet(&record)) }),
+            ("treatments.html", "Treatment record", html! { h1 { "Treatment record" } (record) }),
             ("season.html", "Season summary", paper::season_sheet(&view)),
         ];
         Ok(sheets.map(|(file, title, body)| Paper { file, html: alone(&view, title, &body).into_string() }).to_vec())

@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, jobs as say};
 use snowhum_units::Range;
 use snowhum_winter::Status;
 
@@ -38,7 +39,7 @@ pub struct JobsAnswer {
     /// How many days serve for what, half-month by half-month.
     pub half_months: Vec<HalfMonth>,
     /// What to know of this answer.
-    pub notes: Vec<String>,
+    pub notes: Vec<Message>,
 }
 
 /// What is due at one hive.
@@ -49,7 +50,7 @@ pub struct HiveDue {
     /// The one verdict.
     pub verdict: ColonyVerdict,
     /// What is first, or what is known against it; no capital, no stop.
-    pub says: String,
+    pub says: Message,
     /// The day it stands on in a calendar: the last, or the next on which bees fly where a look waits for one; none where
     /// nothing is to be done.
     pub on: Option<Date>,
@@ -58,8 +59,8 @@ pub struct HiveDue {
 impl HiveDue {
     /// Hive, word and what is first.
     #[must_use]
-    pub fn words(&self) -> String {
-        format!("{}: {}: {}", self.name, self.verdict.words(), self.says)
+    pub fn words(&self) -> Message {
+        say::hive(&self.name, &self.says, self.verdict.words())
     }
 }
 
@@ -69,7 +70,7 @@ pub struct JobWindow {
     /// Name that stays, such as `honey-off`.
     pub id: String,
     /// What.
-    pub what: String,
+    pub what: Message,
     /// How the dates are meant.
     pub kind: Kind,
     /// One winter in ten before.
@@ -85,13 +86,13 @@ pub struct JobWindow {
     /// Where the day asked about stands to it.
     pub due: Due,
     /// The dates in words.
-    pub when: String,
+    pub when: Message,
     /// What it waits for.
     pub trigger: Trigger,
     /// Why then.
-    pub why: String,
+    pub why: Message,
     /// How others go about it.
-    pub other_school: Option<String>,
+    pub other_school: Option<Message>,
     /// A belief that costs colonies, and what is so.
     pub belief: Option<Belief>,
     /// The colonies it concerns; none for the whole yard.
@@ -140,12 +141,12 @@ pub enum Due {
 impl Due {
     /// In a word or two.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::Now => "due now",
-            Self::Soon => "within a month",
-            Self::Later => "later",
-            Self::Past => "past",
+            Self::Now => say::due_now(),
+            Self::Soon => say::due_soon(),
+            Self::Later => say::due_later(),
+            Self::Past => say::due_past(),
         }
     }
 }
@@ -154,24 +155,24 @@ impl Due {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Trigger {
     /// In words, with the threshold.
-    pub words: String,
+    pub words: Message,
     /// The threshold's value, in the unit of its figure.
     pub value: f64,
     /// Its name among the figures; none where the figure stands with syrup or brood.
     pub figure: Option<String>,
     /// Who says so.
-    pub source: String,
+    pub source: Message,
     /// How well it is founded.
     pub status: Status,
 }
 
 /// A belief of the trade that costs colonies.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Belief {
     /// What is said.
-    pub said: String,
+    pub said: Message,
     /// What is so.
-    pub so: String,
+    pub so: Message,
 }
 
 /// Where a job can hurt someone.

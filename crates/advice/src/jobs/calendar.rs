@@ -8,6 +8,7 @@ use icalendar::{Alarm, Calendar, Component, Event, EventLike, Property, Trigger}
 use jiff::civil::Date;
 use jiff::{Timestamp, ToSpan};
 use snowhum_apiary::Apiary;
+use snowhum_say::{Message, Tongue, jobs as say};
 use snowhum_units::Speech;
 use uuid::Uuid;
 
@@ -21,7 +22,7 @@ const DAYS_BEFORE: i64 = 1;
 
 /// The calendar file of a yard's windows in the keeper's words, made at `stamped`. Windows that seldom come are left out.
 #[must_use]
-pub fn calendar(answer: &JobsAnswer, yard: &Apiary, speech: Speech, stamped: Timestamp) -> String {
+pub fn calendar(answer: &JobsAnswer, yard: &Apiary, (tongue, speech): (Tongue, Speech), stamped: Timestamp) -> String {
     let own: Vec<String> = yard.own_texts().map(str::to_owned).collect();
     let said = |text: &str| plain(&speech.said_around(text, &own));
     let mut calendar = Calendar::empty();
@@ -29,10 +30,11 @@ pub fn calendar(answer: &JobsAnswer, yard: &Apiary, speech: Speech, stamped: Tim
         calendar.append_property(Property::new(key, value));
     }
     calendar.append_property(Property::new("METHOD", "PUBLISH"));
-    calendar.append_property(Property::new("X-WR-CALNAME", plain(&format!("{}: jobs and dates", yard.name))));
+    calendar.append_property(Property::new("X-WR-CALNAME", plain(&tongue.say(&say::calendar_name(&yard.name)))));
     calendar.append_property(Property::new("X-WR-TIMEZONE", plain(&yard.site.zone)));
     for entry in hives(answer).chain(round(answer)).chain(fortnight(answer)).chain(windows(answer)) {
-        let told = [format!("{} ({})", entry.what, yard.name), entry.says.clone()].map(|text| said(&text));
+        let title = tongue.say(&say::calendar_title(&entry.what, &yard.name));
+        let told = [title, tongue.say_all(&entry.says).join("\n")].map(|text| said(&text));
         calendar.push(event(answer, &entry, yard, &told).append_property(stamp(stamped)).done());
     }
     without_alarm_stamps(&calendar.to_string())
@@ -44,8 +46,9 @@ struct Entry {
     job: String,
     day: Date,
     kind: Kind,
-    what: String,
-    says: String,
+    what: Message,
+    /// A line each.
+    says: Vec<Message>,
 }
 
 /// What is first at each hive.
@@ -56,7 +59,7 @@ fn hives(answer: &JobsAnswer) -> impl Iterator<Item = Entry> {
             day: hive.on?,
             kind: if hive.verdict.is_urgent() { Kind::About } else { Kind::By },
             what: hive.words(),
-            says: invented(answer),
+            says: vec![invented(answer)],
         })
     })
 }
@@ -68,8 +71,8 @@ fn round(answer: &JobsAnswer) -> Option<Entry> {
         job: "yard round".to_owned(),
         day: round.on?,
         kind: Kind::About,
-        what: "Go and look".to_owned(),
-        says: [format!("About {}:00: {}.", round.hour, round.hives()), invented(answer)].join("\n"),
+        what: say::calendar_look(),
+        says: vec![say::calendar_look_says(round.hives(), round.hour), invented(answer)],
     })
 }
 
@@ -79,12 +82,8 @@ fn fortnight(answer: &JobsAnswer) -> Option<Entry> {
         job: "fortnightly round".to_owned(),
         day: answer.next_round.as_ref()?.by_custom()?,
         kind: Kind::About,
-        what: "Yard round".to_owned(),
-        says: [
-            "Two weeks after the last look: a look at every entrance, and what lies before it.".to_owned(),
-            invented(answer),
-        ]
-        .join("\n"),
+        what: say::calendar_round(),
+        says: vec![say::calendar_round_says(), invented(answer)],
     })
 }
 
@@ -136,23 +135,17 @@ fn whole_day(key: &str, day: Date) -> Property {
     Property::new(key, day.strftime("%Y%m%d").to_string()).add_parameter("VALUE", "DATE").done()
 }
 
-fn description(answer: &JobsAnswer, window: &JobWindow) -> String {
-    let mut lines = vec![crate::words::sentence(&window.when), window.trigger.words.clone(), window.why.clone()];
-    if let Some(belief) = &window.belief {
-        lines.push(format!("Not so: \"{}\" {}", belief.said, belief.so));
-    }
-    if let Some(others) = &window.other_school {
-        lines.push(others.clone());
-    }
-    if let Some(caution) = &window.caution {
-        lines.push(caution.says.clone());
-    }
+fn description(answer: &JobsAnswer, window: &JobWindow) -> Vec<Message> {
+    let mut lines = vec![say::sentence(&window.when), window.trigger.words.clone(), window.why.clone()];
+    lines.extend(window.belief.as_ref().map(|belief| say::calendar_belief(&belief.said, &belief.so)));
+    lines.extend(window.other_school.clone());
+    lines.extend(window.caution.as_ref().map(|caution| Message::from(&caution.says)));
     lines.extend(answer.invented.then(|| invented(answer)));
-    lines.join("\n")
+    lines
 }
 
-fn invented(answer: &JobsAnswer) -> String {
-    if answer.invented { "An invented yard.".to_owned() } else { String::new() }
+fn invented(answer: &JobsAnswer) -> Message {
+    if answer.invented { say::calendar_invented() } else { Message::NONE }
 }
 
 /// A text without the control characters that the standard forbids.

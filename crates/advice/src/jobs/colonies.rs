@@ -1,6 +1,7 @@
 //! What the colonies themselves say: when they are without brood, when brood begins, when food runs out.
 
 use jiff::civil::Date;
+use snowhum_say::{Message, jobs as say};
 use snowhum_winter::Status;
 
 use super::answer::{HiveDue, JobWindow, Kind, Trigger};
@@ -39,20 +40,20 @@ pub(super) fn hungry(now: &NowAnswer) -> Option<JobWindow> {
     let mut short: Vec<_> = alive.filter(|colony| colony.runs_out.p10.is_some()).collect();
     short.sort_by_key(|colony| colony.runs_out.p10);
     let first = short.first()?;
-    let said: Vec<String> = short.iter().map(|one| format!("{} {}", one.name, one.food_lasts(now.looks_to))).collect();
+    let hives = short.iter().map(|one| say::food_runs_out_hive(&one.name, one.food_lasts(now.looks_to))).collect();
     let trigger = Trigger {
-        words: "Food within reach is gone in the model of your hives.".to_owned(),
+        words: say::food_runs_out_waits(),
         value: 0.0,
         figure: None,
-        source: "the winter model, your counts and your notes".to_owned(),
+        source: say::source_hunger(),
         status: Status::Judgement,
     };
-    let mut window = window(HUNGER, "Food may run out", Kind::About, (&Dates::of(Vec::new()), now.as_of), trigger);
+    let mut window = window(HUNGER, say::food_runs_out(), Kind::About, (&Dates::of(Vec::new()), now.as_of), trigger);
     window.earliest = first.runs_out.p10;
     window.usual = first.runs_out.p50;
     window.latest = first.runs_out.p90;
     window.share = None;
-    Some(window.why(format!("{}.", said.join("; "))).of_colonies(short.iter().map(|one| one.name.clone()).collect()))
+    Some(window.why(say::food_runs_out_why(hives)).of_colonies(short.iter().map(|one| one.name.clone()).collect()))
 }
 
 /// The one verdict on each colony, with the day it stands on.
@@ -65,7 +66,7 @@ pub(super) fn due(now: &NowAnswer) -> Vec<HiveDue> {
         name: colony.name.clone(),
         on: colony.verdict.first.as_ref().map(|_| colony.verdict.by.unwrap_or_else(|| next(&colony.name))),
         verdict: colony.verdict.clone(),
-        says: colony.about.clone(),
+        says: Message::from(&colony.about),
     };
     now.colonies.iter().map(of_colony).collect()
 }

@@ -22,7 +22,7 @@ pub struct JobsQuestion<'a> {
     pub colonies: Option<PlanQuestion<'a>>,
     /// What jobs wait for.
     pub triggers: &'a Triggers,
-    /// Units of the reasons in words.
+    /// Units in which weather that lies far away is told.
     pub system: System,
 }
 

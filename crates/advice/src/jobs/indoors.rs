@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use snowhum_apiary::{Colony, Stay};
+use snowhum_say::{Message, jobs as say};
 use snowhum_winter::Status;
 
 use super::answer::{JobWindow, Kind, Trigger};
@@ -62,30 +63,26 @@ fn ahead(ground: &Ground<'_>, way: Way, colony: &Colony) -> Option<(String, Opti
 
 fn window(ground: &Ground<'_>, way: Way, by_weather: &JobWindow, (at, carried): (usize, Carried)) -> JobWindow {
     let question = ground.question;
-    let (what, id) = match way {
-        Way::In => (format!("Into {}", carried.room), "cellar-in"),
-        Way::Out => (format!("Out of {}", carried.room), "cellar-out"),
+    let (what, id, dark) = match way {
+        Way::In => (say::cellar_in_room(&carried.room), "cellar-in", say::cellar_in_dark()),
+        Way::Out => (say::cellar_out_room(&carried.room), "cellar-out", say::cellar_out_dark()),
     };
     let id = if at == 0 { id.to_owned() } else { format!("{id}-{}", at + 1) };
-    let dark = match way {
-        Way::In => "Where the room is dark and aired they go in and are left in peace.",
-        Way::Out => "As late as the room stays cold, as early as pollen comes.",
-    };
     let room = question.apiary.room(&carried.room);
-    let minds = room.map(|room| indoors::minds(room, question.as_of, question.system)).unwrap_or_default();
-    let minds: String = minds.iter().map(|mind| format!(" {}.", crate::words::capital(mind))).collect();
-    let why = format!("{} {dark}{minds}", by_weather.why);
+    let minds = room.map(|room| indoors::minds(room, question.as_of)).unwrap_or_default();
+    let why =
+        Message::sentences([by_weather.why.clone(), dark].into_iter().chain(minds.into_iter().map(say::sentence)));
     let window = JobWindow { id, what, why, colonies: carried.colonies, ..by_weather.clone() };
     let window = window.caution(&[Hazard::Carrying, Hazard::ClosedRoom]);
     let Some(on) = carried.on else { return window };
     let trigger = Trigger {
-        words: "The day of your yard file.".to_owned(),
+        words: say::own_day(),
         value: 0.0,
         figure: None,
-        source: "your yard file".to_owned(),
+        source: say::source_own_day(),
         status: Status::Judgement,
     };
-    let weather = format!("By the weather alone: {}.", by_weather.clone().told(question.as_of).when);
+    let weather = say::by_weather(by_weather.clone().told(question.as_of).when);
     JobWindow {
         kind: Kind::About,
         earliest: Some(on),
@@ -113,10 +110,10 @@ pub(super) fn left_out(ground: &Ground<'_>, windows: &mut Vec<JobWindow>) {
 }
 
 /// What is to be minded of the yard's rooms, in sentences.
-pub(super) fn minds(ground: &Ground<'_>) -> Vec<String> {
+pub(super) fn minds(ground: &Ground<'_>) -> Vec<Message> {
     let question = ground.question;
-    let of_room = |room| indoors::minds(room, question.as_of, question.system);
-    question.apiary.rooms.iter().flat_map(of_room).map(|mind| format!("{}.", crate::words::capital(&mind))).collect()
+    let rooms = question.apiary.rooms.iter();
+    rooms.flat_map(|room| indoors::minds(room, question.as_of)).map(say::sentence).collect()
 }
 
 /// Whether a colony's hive is to winter indoors, or was noted to.

@@ -2,13 +2,13 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_units::{Kelvin, System};
+use snowhum_say::{Message, jobs as say};
+use snowhum_units::Kelvin;
 use snowhum_winter::Parameter;
 
 use super::answer::{Belief, Caution, Due, JobWindow, Kind, Trigger};
 use crate::cautions::Hazard;
 use crate::dates::Dates;
-use crate::words::day;
 
 /// Days before the earliest at which a deadline's time has come.
 const LEAD: i64 = 14;
@@ -18,10 +18,16 @@ const GRACE: i64 = 14;
 const SOON: i64 = 31;
 
 /// A window whose words are still to be said.
-pub(super) fn window(id: &str, what: &str, kind: Kind, (dates, first): (&Dates, Date), trigger: Trigger) -> JobWindow {
+pub(super) fn window(
+    id: &str,
+    what: Message,
+    kind: Kind,
+    (dates, first): (&Dates, Date),
+    trigger: Trigger,
+) -> JobWindow {
     JobWindow {
         id: id.to_owned(),
-        what: what.to_owned(),
+        what,
         kind,
         earliest: dates.at(0.1, first),
         usual: dates.at(0.5, first),
@@ -29,9 +35,9 @@ pub(super) fn window(id: &str, what: &str, kind: Kind, (dates, first): (&Dates, 
         share: Some(dates.share()),
         until: None,
         due: Due::Later,
-        when: String::new(),
+        when: Message::NONE,
         trigger,
-        why: String::new(),
+        why: Message::NONE,
         other_school: None,
         belief: None,
         colonies: Vec::new(),
@@ -40,20 +46,20 @@ pub(super) fn window(id: &str, what: &str, kind: Kind, (dates, first): (&Dates, 
 }
 
 impl JobWindow {
-    pub(super) fn why(self, why: impl Into<String>) -> Self {
-        Self { why: why.into(), ..self }
+    pub(super) fn why(self, why: Message) -> Self {
+        Self { why, ..self }
     }
 
     pub(super) fn until(self, until: Option<Date>) -> Self {
         Self { until, ..self }
     }
 
-    pub(super) fn others(self, others: impl Into<String>) -> Self {
-        Self { other_school: Some(others.into()), ..self }
+    pub(super) fn others(self, others: Message) -> Self {
+        Self { other_school: Some(others), ..self }
     }
 
-    pub(super) fn believed(self, said: &str, so: &str) -> Self {
-        Self { belief: Some(Belief { said: said.to_owned(), so: so.to_owned() }), ..self }
+    pub(super) fn believed(self, said: Message, so: Message) -> Self {
+        Self { belief: Some(Belief { said, so }), ..self }
     }
 
     pub(super) fn caution(self, hazards: &[Hazard]) -> Self {
@@ -68,10 +74,9 @@ impl JobWindow {
 
     /// What can still be done on a day when the job's time is over, where that helps; not months after it.
     #[must_use]
-    pub fn if_missed(&self, as_of: Date) -> Option<&'static str> {
+    pub fn if_missed(&self, as_of: Date) -> Option<Message> {
         let still = closes(self).is_some_and(|last| as_of <= last.saturating_add(STILL.days()));
-        let is_told = self.due == Due::Past && still;
-        MISSED.iter().find(|(id, _)| is_told && *id == self.id).map(|(_, words)| *words)
+        missed(&self.id).filter(|_| self.due == Due::Past && still)
     }
 
     /// Says when, and where the day asked about stands.
@@ -81,57 +86,56 @@ impl JobWindow {
 }
 
 /// A trigger with the figure it goes by.
-pub(super) fn trigger(figure: &'static str, parameter: &Parameter, words: String) -> Trigger {
+pub(super) fn trigger(figure: &'static str, parameter: &Parameter, words: Message) -> Trigger {
     Trigger {
         words,
         value: parameter.value,
         figure: Some(figure.to_owned()),
-        source: parameter.source.clone(),
+        source: Message::from(&parameter.source),
         status: parameter.status,
     }
 }
 
-/// A temperature in the keeper's words.
-pub(super) fn degrees(celsius: f64, system: System) -> String {
-    Kelvin::from_celsius(celsius).show(system, 0)
+/// A trigger's temperature.
+pub(super) fn degrees(parameter: &Parameter) -> Kelvin {
+    Kelvin::from_celsius(parameter.value)
 }
 
 /// The dates in words.
-fn when(window: &JobWindow) -> String {
+fn when(window: &JobWindow) -> Message {
     let Some(earliest) = window.earliest else {
-        return format!("comes in {} here", winters(window.share.unwrap_or(0.0)));
+        return say::when_never(winters(window.share.unwrap_or(0.0)));
     };
-    let rarely = window.share.filter(|share| *share < 0.9);
-    let rarely = rarely.map_or_else(String::new, |share| format!("; comes in {} only", winters(share)));
-    let until = window.until.map_or_else(String::new, |until| format!(", until about {}", day(until)));
-    let middle = match (window.kind, window.usual) {
-        (Kind::By, Some(usual)) if usual != earliest => {
-            format!("by {} to be safe; {} is in time in half of all years", day(earliest), day(usual))
-        }
-        (Kind::By, _) => format!("by {} to be safe", day(earliest)),
-        (Kind::From, Some(usual)) => format!("from about {}{until}{}", day(usual), around(window, earliest)),
-        (Kind::About, Some(usual)) => format!("about {}{until}{}", day(usual), around(window, earliest)),
-        (Kind::From | Kind::About, None) => format!("in 1 winter of 10 before {}", day(earliest)),
+    let (first, then) = match (window.kind, window.usual) {
+        (Kind::By, usual) => (say::when_safe(earliest), usual.filter(|usual| *usual != earliest).map(say::when_half)),
+        (_, None) => (say::when_before(earliest), None),
+        (kind, Some(usual)) => (begins(kind, usual, window.until), around(window.latest, earliest)),
     };
-    middle + &rarely
+    let seldom = window.share.filter(|share| *share < 0.9).map(|share| say::when_seldom(winters(share)));
+    say::when([Some(first), then, seldom].into_iter().flatten().collect())
 }
 
-fn around(window: &JobWindow, earliest: Date) -> String {
-    match window.latest {
-        Some(latest) if latest != earliest => {
-            format!("; between {} and {} in 8 winters of 10", day(earliest), day(latest))
-        }
-        Some(_) => String::new(),
-        None => format!("; in 1 winter of 10 before {}", day(earliest)),
+fn begins(kind: Kind, on: Date, until: Option<Date>) -> Message {
+    match (kind, until) {
+        (Kind::From, Some(until)) => say::when_from_until(on, until),
+        (Kind::From, None) => say::when_from(on),
+        (_, Some(until)) => say::when_about_until(on, until),
+        (_, None) => say::when_about(on),
     }
 }
 
-fn winters(share: f64) -> String {
+fn around(latest: Option<Date>, earliest: Date) -> Option<Message> {
+    match latest {
+        Some(latest) => (latest != earliest).then(|| say::when_between(earliest, latest)),
+        None => Some(say::when_before(earliest)),
+    }
+}
+
+fn winters(share: f64) -> Message {
     match (share * 10.0).round() as u32 {
-        _ if share <= 0.0 => "no winter that was drawn".to_owned(),
-        0 => "fewer than 1 winter of 10".to_owned(),
-        1 => "1 winter of 10".to_owned(),
-        tenths => format!("{tenths} winters of 10"),
+        _ if share <= 0.0 => say::winters_none(),
+        0 => say::winters_fewest(),
+        tenths => say::winters(tenths),
     }
 }
 
@@ -164,58 +168,55 @@ const STILL: i64 = 100;
 
 /// What can still be done once a job's time is over, by its id (common practice, in words of our own). Of events and of
 /// jobs that are nothing once their time is over nothing is said.
-const MISSED: &[(&str, &str)] = &[
-    ("mite-count-summer", "Count all the same: it still tells which hives to treat."),
-    ("honey-off", "Take it off now: treatment and feed both wait for it."),
-    (
-        "treat-mites",
-        "Late still protects the neighbours and next year's bees, not those already hurt. The broodless treatment comes \
-         on top.",
-    ),
-    ("mite-count-autumn", "Leave the hives shut now; a board under a mesh floor still shows what falls."),
-    ("feed-begun", "Begin today if it can still be finished by the day for syrup; else give solid food over the bees."),
-    ("entrance-reduced", "Still worth doing, from outside and in a minute."),
-    (
-        "syrup-finished",
-        "Take off what is left and give solid food over the bees, or combs of food from a healthy hive of the yard.",
-    ),
-    ("excluder-out", "Take it out on the next calm mild day, lifting no comb: a queen left below it dies."),
-    ("consolidate", "Too cold for combs: leave the boxes as they are, and see to lid and food above the bees."),
-    ("top-and-straps", "Late is still fine: lid, tilt and straps are done in a minute on any calm day."),
-    ("bear-fence-on", "Still worth it until snow lies, and again before the thaw."),
-    ("mouse-guard", "Look first that no mouse is in, then put it on: a guard shuts a mouse in as well as out."),
-    ("wrap", "Late is still fine: on any calm day, without knocking."),
-    ("winter-yard", "In hard frost leave them where they are: a jolt breaks the cluster."),
-    ("cellar-in", "On a quiet cold day they can still be carried in without a jolt; else leave them out."),
-    ("broodless", "With brood back it reaches fewer mites: ask the label, and count as soon as hives are open."),
-    ("midwinter-weighing", "Lift them on the next calm day all the same: most food is eaten from now on."),
-    ("clean-floor", "Still worth doing on the next flying day."),
-    ("melt-check", "One look is never late: water on the floor, a leaning stand."),
-    ("bear-fence-thaw", "Put it on today: bears are about."),
-    ("first-look", "On the next calm warm day all the same: food, eggs or brood, room."),
-    ("unwrap", "Take it off at the next visit."),
-    ("cellar-out", "Carry them out on the evening before the next flying day."),
-    ("pollen", "Bees most likely carry it in themselves by now: watch the entrance first."),
-    ("mite-count-spring", "Count now: a count tells something as long as there is brood."),
-    ("reverse", "Still possible while the lower box is empty and no brood lies across both."),
-];
+fn missed(id: &str) -> Option<Message> {
+    Some(match id {
+        "mite-count-summer" => say::mite_count_summer_missed(),
+        "honey-off" => say::honey_off_missed(),
+        "treat-mites" => say::treat_mites_missed(),
+        "mite-count-autumn" => say::mite_count_autumn_missed(),
+        "feed-begun" => say::feed_begun_missed(),
+        "entrance-reduced" => say::entrance_reduced_missed(),
+        "syrup-finished" => say::syrup_finished_missed(),
+        "excluder-out" => say::excluder_out_missed(),
+        "consolidate" => say::consolidate_missed(),
+        "top-and-straps" => say::top_and_straps_missed(),
+        "bear-fence-on" => say::bear_fence_on_missed(),
+        "mouse-guard" => say::mouse_guard_missed(),
+        "wrap" => say::wrap_missed(),
+        "winter-yard" => say::winter_yard_missed(),
+        "cellar-in" => say::cellar_in_missed(),
+        "broodless" => say::broodless_missed(),
+        "midwinter-weighing" => say::midwinter_weighing_missed(),
+        "clean-floor" => say::clean_floor_missed(),
+        "melt-check" => say::melt_check_missed(),
+        "bear-fence-thaw" => say::bear_fence_thaw_missed(),
+        "first-look" => say::first_look_missed(),
+        "unwrap" => say::unwrap_missed(),
+        "cellar-out" => say::cellar_out_missed(),
+        "pollen" => say::pollen_missed(),
+        "mite-count-spring" => say::mite_count_spring_missed(),
+        "reverse" => say::reverse_missed(),
+        _ => return None,
+    })
+}
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use snowhum_say::Tongue;
     use snowhum_winter::Status;
 
     fn told(id: &str, as_of: Date) -> JobWindow {
         let last = jiff::civil::date(2025, 10, 20);
         let trigger = Trigger {
-            words: String::new(),
+            words: Message::NONE,
             value: 0.0,
             figure: None,
-            source: String::new(),
+            source: Message::NONE,
             status: Status::Judgement,
         };
         let dates = Dates::of(vec![Some(0)]);
-        let window = window(id, "a job", Kind::By, (&dates, last), trigger);
+        let window = window(id, Message::own("a job"), Kind::By, (&dates, last), trigger);
         JobWindow { earliest: Some(last), usual: Some(last), latest: Some(last), ..window }.told(as_of)
     }
 
@@ -223,7 +224,7 @@ mod tests {
     fn a_missed_job_says_what_can_still_be_done_and_not_for_ever() {
         let (november, march) = (jiff::civil::date(2025, 11, 10), jiff::civil::date(2026, 3, 1));
         for (id, words) in [("treat-mites", "next year"), ("wrap", "still fine"), ("mouse-guard", "no mouse is in")] {
-            let said = told(id, november).if_missed(november).unwrap_or_default();
+            let said = Tongue::BRITISH.say(&told(id, november).if_missed(november).unwrap_or_default());
             assert!(said.contains(words), "{id}: {said}");
             assert_eq!(told(id, march).if_missed(march), None, "{id} in March");
         }

@@ -3,6 +3,7 @@
 use jiff::Timestamp;
 use jiff::tz::TimeZone;
 use snowhum_apiary::{Apiary, ColonyId, Note, OpeningKind, OpeningState, Seen, Sign};
+use snowhum_say::Tongue;
 
 use crate::actions::mites::over_the_line;
 use crate::actions::situation::Situation;
@@ -54,7 +55,7 @@ fn room(base: &Base<'_>, at: usize, until: Timestamp) -> Vec<String> {
     let zone = TimeZone::get(&question.apiary.site.zone).unwrap_or(TimeZone::UTC);
     // An hour or two before the end of the day asked about, whatever clocks did since the count.
     let today = (until - jiff::SignedDuration::from_hours(2)).to_zoned_datetime(zone).date();
-    let Some(indoors) = indoors::of(question.apiary, colony, today, question.system) else { return Vec::new() };
+    let Some(indoors) = indoors::of(question.apiary, colony, today) else { return Vec::new() };
     let seen = indoors::seen_outdoors(question.apiary, colony, today).map(|on| {
         format!(
             "what was noted on {} is seen outdoors alone, and by the plan it stands in {}: note the day it is carried in",
@@ -62,7 +63,7 @@ fn room(base: &Base<'_>, at: usize, until: Timestamp) -> Vec<String> {
             indoors.room
         )
     });
-    seen.into_iter().chain(indoors.minds).collect()
+    seen.into_iter().chain(Tongue::new(question.system).say_all(&indoors.minds)).collect()
 }
 
 /// An opening noted shut, and since when.

@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, spring as say};
 use snowhum_units::Range;
 
 use crate::answer::{OpenDates, WeatherAnswer};
@@ -37,7 +38,7 @@ pub struct Springtime {
     /// What is usual here at this date, where a figure is known.
     pub usual_strength: Option<UsualStrength>,
     /// What to do with a very weak colony; none where there is none.
-    pub weak: Vec<String>,
+    pub weak: Vec<Message>,
     /// Floor, wrap and boxes, each with its condition.
     pub hive: Vec<Step>,
 }
@@ -58,7 +59,7 @@ pub struct LiftFirst {
     /// Food within reach now, if alive, kg.
     pub reachable_kg: Option<Range<f64>>,
     /// In words.
-    pub says: String,
+    pub says: Message,
 }
 
 /// How near hunger is.
@@ -76,17 +77,17 @@ pub enum Hunger {
 impl Hunger {
     /// In a word or two.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::Now => "hungry",
-            Self::BeforeFlowers => "may run short",
-            Self::Lasts => "fed",
+            Self::Now => say::hungry(),
+            Self::BeforeFlowers => say::may_run_short(),
+            Self::Lasts => say::fed(),
         }
     }
 }
 
 /// How long the danger of hunger lasts.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Danger {
     /// Usual first day.
     pub from: Option<Date>,
@@ -95,7 +96,7 @@ pub struct Danger {
     /// Colonies whose food may not last.
     pub hungry: Vec<String>,
     /// In words.
-    pub says: String,
+    pub says: Message,
 }
 
 /// When hives may be opened.
@@ -106,9 +107,9 @@ pub struct OpenDays {
     /// The first of them likely to serve for a first look.
     pub first_for_combs: Option<Date>,
     /// In words.
-    pub says: String,
+    pub says: Message,
     /// Where schools differ.
-    pub other_school: String,
+    pub other_school: Message,
 }
 
 /// A coming day, by shares of the weather paths.
@@ -125,29 +126,29 @@ pub struct OpenDay {
 }
 
 /// One thing to look for.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct CheckItem {
     /// What.
-    pub look_for: String,
+    pub look_for: Message,
     /// Why.
-    pub why: String,
+    pub why: Message,
     /// What to do if it is not so.
-    pub otherwise: String,
+    pub otherwise: Message,
 }
 
 /// A food in its turn.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct FeedStep {
     /// Which.
-    pub what: String,
+    pub what: Message,
     /// From when, usually.
     pub from: Option<Date>,
     /// Until when, usually.
     pub until: Option<Date>,
     /// What it waits for.
-    pub waits_for: String,
+    pub waits_for: Message,
     /// How, and what to mind.
-    pub how: String,
+    pub how: Message,
 }
 
 /// How strong a colony is.
@@ -182,13 +183,13 @@ pub enum StrengthWord {
 impl StrengthWord {
     /// In words.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::VeryWeak => "very weak",
-            Self::BelowUsual => "below what is usual here",
-            Self::Usual => "as usual here",
-            Self::AboveUsual => "above what is usual here",
-            Self::NotKnown => "no usual figure is known for this place and date",
+            Self::VeryWeak => say::very_weak(),
+            Self::BelowUsual => say::below_usual(),
+            Self::Usual => say::usual(),
+            Self::AboveUsual => say::above_usual(),
+            Self::NotKnown => say::usual_not_known(),
         }
     }
 }
@@ -207,18 +208,18 @@ pub struct UsualStrength {
 }
 
 /// Something to do at the hive, with its condition.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Step {
     /// The window's id.
     pub id: String,
     /// What.
-    pub what: String,
+    pub what: Message,
     /// Usual day.
     pub usual: Option<Date>,
     /// The dates in words.
-    pub when: String,
+    pub when: Message,
     /// What it waits for.
-    pub waits_for: String,
+    pub waits_for: Message,
     /// Why, and on what condition.
-    pub why: String,
+    pub why: Message,
 }

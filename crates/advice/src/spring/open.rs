@@ -1,13 +1,14 @@
 //! On which of the coming days a hive may be opened.
 
 use jiff::ToSpan;
+use snowhum_say::{Message, in_hundred, spring as say};
 use snowhum_units::Kelvin;
 use snowhum_winter::Environment;
 
 use super::answer::{OpenDay, OpenDays};
 use super::question::SpringQuestion;
+use crate::jobs::triggers::Triggers;
 use crate::statistics::rounded;
-use crate::words::{day as named, in_hundred};
 use crate::yard;
 
 /// Days ahead that are looked at.
@@ -23,7 +24,7 @@ pub(super) fn days(question: &SpringQuestion<'_>) -> OpenDays {
     let days: Vec<OpenDay> = (0..AHEAD).map_while(|at| day(question, &environment, behind, at)).collect();
     let any = on_any_day(question, &environment, behind, days.len());
     let first_for_combs = days.iter().find(|day| day.first_look >= LIKELY).map(|day| day.on);
-    OpenDays { says: says(question, &days, any), days, first_for_combs, other_school: other_school(question) }
+    OpenDays { says: says(question, &days, any), days, first_for_combs, other_school: other_school(question.triggers) }
 }
 
 fn day(question: &SpringQuestion<'_>, environment: &Environment, behind: usize, at: usize) -> Option<OpenDay> {
@@ -69,38 +70,23 @@ fn outside(environment: &Environment, hour: usize, path: usize, air: f64, wind: 
     environment.outside(hour, path).is_some_and(|here| here.air.celsius() >= air && here.wind.get() <= wind)
 }
 
-fn says(question: &SpringQuestion<'_>, days: &[OpenDay], any: f64) -> String {
+fn says(question: &SpringQuestion<'_>, days: &[OpenDay], any: f64) -> Message {
     let likely = days.iter().find(|day| day.first_look >= LIKELY);
     let best = days.iter().max_by(|a, b| a.first_look.total_cmp(&b.first_look));
-    let usual = question.jobs.window("first-look").map(|window| window.when.clone());
-    let usual = usual.map_or_else(String::new, |when| format!(" Here the first such day comes {when}."));
-    match (likely, best) {
-        (Some(day), _) => format!(
-            "The next day fit for a first look is most likely {}, by {} of the weather paths.{usual}",
-            named(day.on),
-            in_hundred(day.first_look)
-        ),
-        (None, Some(best)) if best.first_look >= 0.1 => format!(
-            "Of the next {} days none by itself is likely to be fit for a first look, but {} of the weather paths have one or \
-             more; {} by {}.{usual}",
-            days.len(),
-            in_hundred(any),
-            named(best.on),
-            in_hundred(best.first_look)
-        ),
-        _ => format!("The coming days are too cold for combs; a lid off for a minute is another matter.{usual}"),
-    }
+    let usual = question.jobs.window("first-look").map(|window| say::open_usual(&window.when));
+    let coming = match (likely, best) {
+        (Some(day), _) => say::open_likely(day.on, in_hundred(day.first_look)),
+        (None, Some(best)) if best.first_look >= 0.1 => {
+            say::open_any(in_hundred(any), days.len(), best.on, in_hundred(best.first_look))
+        }
+        _ => say::open_cold(),
+    };
+    Message::sentences([coming, usual.unwrap_or_default()])
 }
 
 /// Schools of lifting combs (common practice).
-fn other_school(question: &SpringQuestion<'_>) -> String {
-    let t = |celsius: f64| Kelvin::from_celsius(celsius).show(question.system, 0);
-    let triggers = question.triggers;
-    format!(
-        "A first look from {}, every comb from {}, calm and dry; others say no comb below {}. A lid for seconds to save a \
-         hungry colony is done in frost by some.",
-        t(triggers.look_air.value),
-        t(triggers.full_look_air.value),
-        t(triggers.comb_air.value)
-    )
+fn other_school(triggers: &Triggers) -> Message {
+    let [first, full, least] =
+        [&triggers.look_air, &triggers.full_look_air, &triggers.comb_air].map(|one| Kelvin::from_celsius(one.value));
+    say::open_others(first, full, least)
 }

@@ -1,7 +1,6 @@
 //! What is asked of a spring.
 
 use snowhum_apiary::Apiary;
-use snowhum_units::System;
 use snowhum_weather::Ensemble;
 
 use crate::jobs::answer::JobsAnswer;
@@ -21,6 +20,4 @@ pub struct SpringQuestion<'a> {
     pub winter: &'a Ensemble,
     /// What jobs wait for.
     pub triggers: &'a Triggers,
-    /// Units of the reasons in words.
-    pub system: System,
 }

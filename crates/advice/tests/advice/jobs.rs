@@ -9,6 +9,7 @@ use snowhum_advice::PlanQuestion;
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, JobsQuestion, Kind, Triggers, jobs};
 use snowhum_apiary::Apiary;
+use snowhum_say::Tongue;
 use snowhum_units::{Degree, Metre, System};
 use snowhum_winter::Parameters;
 
@@ -69,10 +70,12 @@ fn a_window_s_dates_rise_and_none_is_said_without_its_reason() {
             let dates: Vec<Date> = [one.earliest, one.usual, one.latest].into_iter().flatten().collect();
             assert!(dates.is_sorted() && !dates.is_empty(), "{}: {dates:?}", one.id);
             assert!(dates[0] >= answer.from && dates[dates.len() - 1] < date(2026, 7, 2), "{}: {dates:?}", one.id);
-            for text in [&one.what, &one.when, &one.why, &one.trigger.words, &one.trigger.source] {
+            let texts =
+                Tongue::BRITISH.say_all([&one.what, &one.when, &one.why, &one.trigger.words, &one.trigger.source]);
+            for text in &texts {
                 assert!(!text.is_empty() && !text.contains("NaN"), "{}: {text}", one.id);
             }
-            assert!(one.what.chars().count() <= 28, "{} does not fit beside a bar: {}", one.id, one.what);
+            assert!(texts[0].chars().count() <= 28, "{} does not fit beside a bar: {}", one.id, texts[0]);
         }
     }
 }
@@ -248,7 +251,7 @@ fn no_job_is_due_whose_last_day_is_past() {
     let answer = site(&demo(), date(2025, 11, 26));
     for job in answer.windows.iter().filter(|job| job.due == snowhum_advice::jobs::Due::Now) {
         let last = [job.latest, job.until].into_iter().flatten().max();
-        assert!(last.is_none_or(|last| last >= date(2025, 11, 26)), "{}: {}", job.id, job.when);
+        assert!(last.is_none_or(|last| last >= date(2025, 11, 26)), "{}: {:?}", job.id, job.when);
     }
 }
 

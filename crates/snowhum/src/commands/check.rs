@@ -23,8 +23,8 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
                     let note = format!("- line {}, {}: {}", advisory.line, advisory.field, advisory.text);
                     text::say(&text::wrapped(&note, 2))?;
                 }
-                for mind in apiary.rooms.iter().flat_map(|room| minds(room, apiary.as_of, common.units.into())) {
-                    text::say(&text::wrapped(&format!("- {mind}"), 2))?;
+                for mind in apiary.rooms.iter().flat_map(|room| minds(room, apiary.as_of)) {
+                    text::say(&text::wrapped(&format!("- {}", text::voice::in_words(&mind)), 2))?;
                 }
             }
             Ok(())

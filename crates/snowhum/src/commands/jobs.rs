@@ -33,7 +33,8 @@ pub(super) fn run(arguments: &JobsArguments, common: &Common) -> anyhow::Result<
         answer = answer.told_by(&super::now::told(&apiary, present, run, common)?);
     }
     if let Some(file) = &arguments.ics {
-        write(file, &calendar::calendar(&answer, &apiary, text::voice::speech(), Timestamp::now()))?;
+        let spoken = (text::voice::tongue(), text::voice::speech());
+        write(file, &calendar::calendar(&answer, &apiary, spoken, Timestamp::now()))?;
     }
     if common.json {
         return text::say(&serde_json::to_string_pretty(&answer)?);

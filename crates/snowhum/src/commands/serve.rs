@@ -130,8 +130,8 @@ impl Reckon for Model {
         let arguments = self.arguments(now.as_of);
         let present = weather_source::Present::resolve(&ask.apiary, &arguments).map_err(words)?;
         let apiary = present.weather.moved(&ask.apiary);
-        let (winter, system) = (&present.weather.winter, ask.system);
-        Ok(spring(&SpringQuestion { apiary: &apiary, now, jobs, winter, triggers: &triggers, system }))
+        let winter = &present.weather.winter;
+        Ok(spring(&SpringQuestion { apiary: &apiary, now, jobs, winter, triggers: &triggers }))
     }
 
     fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String> {

@@ -26,16 +26,13 @@ pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<
 }
 
 fn answer(apiary: &Apiary, run: &RunArguments, common: &Common) -> anyhow::Result<Springtime> {
-    let system = common.units.into();
     let triggers = Triggers::shipped()?;
     let as_of = asked_day(apiary, run)?;
     let present = progress::during("reading the weather", || Present::resolve(apiary, run))?;
-    let windows = progress::during("reckoning the year", || windows(apiary, run, as_of, system))?;
+    let windows = progress::during("reckoning the year", || windows(apiary, run, as_of, common.units.into()))?;
     let winter = present.weather.winter.clone();
     let moved = present.weather.moved(apiary);
     let now = super::now::told(apiary, present, run, common)?;
     let jobs = windows.told_by(&now);
-    let question =
-        SpringQuestion { apiary: &moved, now: &now, jobs: &jobs, winter: &winter, triggers: &triggers, system };
-    Ok(spring(&question))
+    Ok(spring(&SpringQuestion { apiary: &moved, now: &now, jobs: &jobs, winter: &winter, triggers: &triggers }))
 }

@@ -10,6 +10,7 @@ use snowhum_advice::jobs::{JobsAnswer, calendar::calendar};
 use snowhum_advice::now::NowAnswer;
 use snowhum_advice::words::capital;
 use snowhum_apiary::Apiary;
+use snowhum_say::Tongue;
 use snowhum_units::{Speech, System};
 use std::sync::Mutex;
 
@@ -93,7 +94,7 @@ fn in_json(now: &NowAnswer, api: &Value, plan: &Value, case: &str) {
 
 fn in_the_calendar(now: &NowAnswer, jobs: &JobsAnswer, yard: &Apiary, downloaded: &str, case: &str) {
     let page = on_one_line(&text::jobs::words(jobs));
-    let own = calendar(jobs, yard, Speech::British, Timestamp::UNIX_EPOCH);
+    let own = calendar(jobs, yard, (Tongue::BRITISH, Speech::British), Timestamp::UNIX_EPOCH);
     for file in [own.as_str(), downloaded] {
         let unfolded = file.replace("\r\n ", "").replace('\\', "");
         for told in told(now) {

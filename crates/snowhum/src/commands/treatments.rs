@@ -2,13 +2,15 @@
 
 use clap::Args;
 use jiff::civil::Date;
-use snowhum_advice::treatments::{COLUMNS, KEPT, NOT_NOTED, TreatmentRecord, treatments};
+use snowhum_advice::treatments::{TreatmentRecord, columns, treatments};
 use snowhum_apiary::Apiary;
+use snowhum_say::treatments as say;
 use snowhum_store::Store;
 use std::path::PathBuf;
 
 use super::serve::yard::beside;
 use crate::args::Common;
+use crate::text::voice::{in_words, tongue};
 use crate::text::{entry, wrapped};
 use crate::{keep, sources, text};
 
@@ -29,7 +31,7 @@ pub(super) fn run(arguments: &TreatmentsArguments, common: &Common) -> anyhow::R
     let apiary = yard(arguments, common)?;
     let record = treatments(&apiary, arguments.as_of.unwrap_or(Date::MAX));
     if arguments.csv {
-        return text::say(&record.csv());
+        return text::say(&record.csv(tongue()));
     }
     if common.json {
         return text::say(&serde_json::to_string_pretty(&record)?);
@@ -61,17 +63,18 @@ fn words(record: &TreatmentRecord) -> String {
         page += "  No treatment is noted.\n";
     }
     for row in &record.rows {
-        let [on, hive, class, rest @ ..] = row.cells();
-        let details = COLUMNS[3..].iter().map(|head| head.to_lowercase()).zip(rest);
-        let (told, missing): (Vec<_>, Vec<_>) = details.partition(|(_, cell)| cell != NOT_NOTED);
-        let mut parts: Vec<String> = told.iter().map(|(head, cell)| format!("{head}: {cell}")).collect();
+        let heads = columns().map(|head| in_words(&head).to_lowercase());
+        let details = || heads.iter().zip(row.cells()).skip(3);
+        let told = details().filter_map(|(head, cell)| Some(format!("{head}: {}", in_words(&cell?))));
+        let mut parts: Vec<String> = told.collect();
+        let missing: Vec<&str> = details().filter(|(_, cell)| cell.is_none()).map(|(head, _)| head.as_str()).collect();
         if !missing.is_empty() {
-            let heads: Vec<String> = missing.into_iter().map(|(head, _)| head).collect();
-            parts.push(format!("{NOT_NOTED}: {}", heads.join(", ")));
+            parts.push(format!("{}: {}", in_words(&say::not_noted()), missing.join(", ")));
         }
-        page += &format!("{on}  {}\n", wrapped(&format!("{hive}: {class}"), 12));
+        let of = format!("{}: {}", row.colony, in_words(&row.class));
+        page += &format!("{}  {}\n", row.on, wrapped(&of, 12));
         page += &entry("", &parts.join("; "));
     }
     page += "\n";
-    page + &wrapped(KEPT, 0)
+    page + &wrapped(&in_words(&say::kept()), 0)
 }

@@ -5,9 +5,10 @@ use snowhum_advice::LooksTo;
 use snowhum_advice::answer::{FarAnswer, WeatherAnswer};
 use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Step, Task, Urgency, half_kilograms};
 use snowhum_advice::words::{capital, day, hives, short_day};
+use snowhum_say::Message;
 use snowhum_units::System;
 
-use crate::text::voice::said;
+use crate::text::voice::{in_words, said};
 use crate::text::{WIDTH, entry, filled};
 
 /// Columns of the days before what is to be done.
@@ -96,18 +97,18 @@ impl Screen<'_> {
 
     /// Where hives stand that winter indoors, those alike together.
     fn indoors(&self) -> Vec<String> {
-        let mut alike: Vec<(&str, Vec<&str>)> = Vec::new();
+        let mut alike: Vec<(&Message, Vec<&str>)> = Vec::new();
         for colony in &self.first.colonies {
             let Some(indoors) = &colony.indoors else { continue };
-            match alike.iter_mut().find(|(says, _)| *says == indoors.says) {
+            match alike.iter_mut().find(|(says, _)| **says == indoors.says) {
                 Some((_, names)) => names.push(&colony.name),
                 None => alike.push((&indoors.says, vec![&colony.name])),
             }
         }
-        let line = |(says, names): &(&str, Vec<&str>)| {
+        let line = |(says, names): &(&Message, Vec<&str>)| {
             let all = names.len() == self.first.colonies.len() && names.len() > 1;
             let who = if all { "All hives".to_owned() } else { names.join(", ") };
-            filled(said(&format!("{who}: {says}.")).split_whitespace(), WIDTH)
+            filled(said(&format!("{who}: {}.", in_words(says))).split_whitespace(), WIDTH)
         };
         alike.iter().flat_map(line).collect()
     }
@@ -281,7 +282,7 @@ impl Group<'_> {
 /// Where a colony's hive winters, if indoors.
 pub(crate) fn place(first: &FirstAnswer, name: &str) -> Option<String> {
     let colony = first.colonies.iter().find(|colony| colony.name == name)?;
-    Some(entry("Where", &format!("{}.", colony.indoors.as_ref()?.says)))
+    Some(entry("Where", &format!("{}.", in_words(&colony.indoors.as_ref()?.says))))
 }
 
 /// The lines of one colony's steps, each with its days.

@@ -2,10 +2,10 @@
 
 use jiff::civil::Date;
 use snowhum_advice::jobs::{Due, HalfMonth, JobWindow, JobsAnswer, Kind};
-use snowhum_advice::words::{day, month, sentence, short_month};
+use snowhum_advice::words::{day, month, short_month};
 use snowhum_units::Range;
 
-use crate::text::voice::said;
+use crate::text::voice::{in_words, said, tongue};
 use crate::text::{entry, wrapped};
 
 /// Columns of the names beside the bars, and of a month.
@@ -16,12 +16,12 @@ pub(crate) fn words(answer: &JobsAnswer) -> String {
     let invented = if answer.invented { " (an invented yard)" } else { "" };
     let mut page = format!("Jobs and dates, {}{invented}: {}\n", answer.apiary, answer.as_of);
     for hive in &answer.hives {
-        page += &format!("  {}\n", wrapped(&hive.words(), 4));
+        page += &format!("  {}\n", wrapped(&in_words(&hive.words()), 4));
     }
     page += &wrapped(&format!("It stands on {}.", answer.weather.source), 0);
     page += "\n";
-    for note in answer.weather.told().chain(&answer.notes) {
-        page += &format!("- {}\n", wrapped(note, 2));
+    for note in answer.weather.told().cloned().chain(tongue().say_all(&answer.notes)) {
+        page += &format!("- {}\n", wrapped(&note, 2));
     }
     for (due, title) in [(Due::Now, "Due now"), (Due::Soon, "Within a month")] {
         let due: Vec<&JobWindow> = answer.windows.iter().filter(|window| window.due == due).collect();
@@ -37,18 +37,18 @@ pub(crate) fn words(answer: &JobsAnswer) -> String {
 
 /// One window with its reasons.
 fn whole(window: &JobWindow) -> String {
-    let mut page = format!("\n  {}\n", wrapped(&window.what, 2));
-    page += &entry("When", &sentence(&window.when));
-    page += &entry("Waits for", &window.trigger.words);
-    page += &entry("Why", &window.why);
+    let mut page = format!("\n  {}\n", wrapped(&in_words(&window.what), 2));
+    page += &entry("When", &tongue().sentence(&window.when));
+    page += &entry("Waits for", &in_words(&window.trigger.words));
+    page += &entry("Why", &in_words(&window.why));
     if !window.colonies.is_empty() {
         page += &entry("At", &window.colonies.join(", "));
     }
     if let Some(others) = &window.other_school {
-        page += &entry("Others", others);
+        page += &entry("Others", &in_words(others));
     }
     if let Some(belief) = &window.belief {
-        page += &entry("Not so", &format!("\"{}\" {}", belief.said, belief.so));
+        page += &entry("Not so", &format!("\"{}\" {}", in_words(&belief.said), in_words(&belief.so)));
     }
     if let Some(caution) = &window.caution {
         page += &entry("Caution", &caution.says);
@@ -79,7 +79,7 @@ fn year(answer: &JobsAnswer) -> String {
             _ => ' ',
         };
         let bar: String = (0..12 * MONTH).map(at).collect();
-        let name: String = said(&window.what).chars().take(NAMES - 2).collect();
+        let name: String = said(&in_words(&window.what)).chars().take(NAMES - 2).collect();
         page += format!("  {:NAMES$}{bar}", name.trim_end()).trim_end();
         page += "\n";
     }
@@ -101,9 +101,9 @@ fn months(answer: &JobsAnswer) -> String {
             last = Some((on.year(), on.month()));
             page += &format!("\n{} {}\n", month(on.month()), on.year());
         }
-        page += &format!("  {}\n", wrapped(&format!("{}: {}.", window.what, window.when), 4));
+        page += &format!("  {}\n", wrapped(&format!("{}: {}.", in_words(&window.what), in_words(&window.when)), 4));
         if let Some(words) = window.if_missed(answer.as_of) {
-            page += &format!("    {}\n", wrapped(&format!("If it was not done: {words}"), 4));
+            page += &format!("    {}\n", wrapped(&format!("If it was not done: {}", in_words(&words)), 4));
         }
     }
     page

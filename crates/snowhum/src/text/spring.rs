@@ -1,9 +1,10 @@
 //! Spring in words: whom to lift first, then when to open, what to look for, what to feed.
 
 use snowhum_advice::spring::{OpenDay, Springtime};
-use snowhum_advice::words::{day, sentence};
+use snowhum_advice::words::day;
 use snowhum_units::{Kilogram, System};
 
+use crate::text::voice::{in_words, tongue};
 use crate::text::{entry, wrapped};
 
 pub(crate) fn words(spring: &Springtime, system: System) -> String {
@@ -24,17 +25,17 @@ pub(crate) fn words(spring: &Springtime, system: System) -> String {
             "{}. {}: {}. {}{reach}",
             at + 1,
             one.name,
-            one.hunger.words(),
-            sentence(&one.says).trim_end_matches('.')
+            in_words(&one.hunger.words()),
+            tongue().capital(&one.says)
         );
         page += &format!("  {}\n", wrapped(&format!("{says}."), 5));
     }
-    page += &format!("\n{}\n", wrapped(&spring.danger.says, 0));
+    page += &format!("\n{}\n", wrapped(&in_words(&spring.danger.says), 0));
     page += &opening(spring);
     page += "\nAt the first look\n";
     for item in &spring.first_look {
-        page += &format!("  [ ] {}\n", wrapped(&item.look_for, 6));
-        page += &format!("      {}\n", wrapped(&format!("{} {}", item.why, item.otherwise), 6));
+        page += &format!("  [ ] {}\n", wrapped(&in_words(&item.look_for), 6));
+        page += &format!("      {}\n", wrapped(&format!("{} {}", in_words(&item.why), in_words(&item.otherwise)), 6));
     }
     page += &feeding(spring);
     page + &strength(spring)
@@ -42,8 +43,8 @@ pub(crate) fn words(spring: &Springtime, system: System) -> String {
 
 fn opening(spring: &Springtime) -> String {
     let mut page = "\nMay I open?\n".to_owned();
-    page += &format!("  {}\n", wrapped(&spring.open.says, 2));
-    page += &format!("  {}\n", wrapped(&spring.open.other_school, 2));
+    page += &format!("  {}\n", wrapped(&in_words(&spring.open.says), 2));
+    page += &format!("  {}\n", wrapped(&in_words(&spring.open.other_school), 2));
     if !spring.open.days.is_empty() {
         page += "\n  Of 100 possible days        lid off a minute  first look  every comb\n";
     }
@@ -61,13 +62,13 @@ fn feeding(spring: &Springtime) -> String {
     for (at, step) in spring.feeding.iter().enumerate() {
         let from = step.from.map_or_else(String::new, |from| format!(", from about {}", day(from)));
         let until = step.until.map_or_else(String::new, |until| format!(", until about {}", day(until)));
-        page += &format!("  {}. {}\n", at + 1, wrapped(&format!("{}{from}{until}", step.what), 5));
-        page += &format!("     {}\n", wrapped(&format!("{} {}", step.waits_for, step.how), 5));
+        page += &format!("  {}. {}\n", at + 1, wrapped(&format!("{}{from}{until}", in_words(&step.what)), 5));
+        page += &format!("     {}\n", wrapped(&format!("{} {}", in_words(&step.waits_for), in_words(&step.how)), 5));
     }
     page += &format!("\n{}\n", wrapped("Floor, wrap, boxes", 0));
     for step in &spring.hive {
-        page +=
-            &format!("  {}\n", wrapped(&format!("{}: {}. {} {}", step.what, step.when, step.waits_for, step.why), 4));
+        let [what, when, waits, why] = [&step.what, &step.when, &step.waits_for, &step.why].map(in_words);
+        page += &format!("  {}\n", wrapped(&format!("{what}: {when}. {waits} {why}"), 4));
     }
     page
 }
@@ -80,7 +81,7 @@ fn strength(spring: &Springtime) -> String {
             one.frames.p50,
             one.frames.p10,
             one.frames.p90,
-            one.word.words()
+            in_words(&one.word.words())
         );
         page += &entry(&one.name.chars().take(11).collect::<String>(), &frames);
     }
@@ -91,7 +92,7 @@ fn strength(spring: &Springtime) -> String {
         page += "\nA very weak colony\n";
     }
     for line in &spring.weak {
-        page += &format!("  - {}\n", wrapped(line, 4));
+        page += &format!("  - {}\n", wrapped(&in_words(line), 4));
     }
     page
 }

@@ -82,7 +82,7 @@ fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow
     html! {
         p class="lede" { (capital(&now.about)) "." }
         (reason(answer, at))
-        @if let Some(indoors) = view.indoors(at) { p { (capital(&indoors.says)) "." } }
+        @if let Some(indoors) = view.indoors(at) { p { (view.tongue().capital(&indoors.says)) "." } }
         @for beside in &now.beside { p class="caution" { (capital(beside)) "." } }
         (done::button(view, at, colony))
         (walk(view, at))

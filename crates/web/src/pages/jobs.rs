@@ -7,8 +7,9 @@ use jiff::Timestamp;
 use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, calendar};
-use snowhum_advice::words::{day, sentence};
+use snowhum_advice::words::day;
 use snowhum_picture::{JobWindows, Tick, Window};
+use snowhum_say::{Tongue, jobs as say};
 use snowhum_units::Range;
 
 use crate::app::App;
@@ -18,7 +19,6 @@ use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::pages::apiary::chip;
 use crate::view::View;
-use crate::words::capital;
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
@@ -40,7 +40,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
 pub(crate) async fn download(State(app): State<App>) -> Result<impl IntoResponse, Fault> {
     let view = View::of(&app).await?;
     let answer = told(&app, &*app.whole_windows().await?);
-    let file = calendar::calendar(&answer, &view.apiary, view.settings.speech, Timestamp::now());
+    let file = calendar::calendar(&answer, &view.apiary, (view.tongue(), view.settings.speech), Timestamp::now());
     let kind = [
         (header::CONTENT_TYPE, "text/calendar; charset=utf-8"),
         (header::CONTENT_DISPOSITION, "attachment; filename=\"jobs-and-dates.ics\""),
@@ -57,27 +57,29 @@ pub(crate) fn told(app: &App, windows: &JobsAnswer) -> JobsAnswer {
 }
 
 fn body(view: &View, answer: &JobsAnswer) -> Markup {
+    let tongue = view.tongue();
     let due = |due: Due| answer.windows.iter().filter(move |window| window.due == due);
+    let lines = |due: Due, shown: Shown| lines(answer, due, shown, tongue);
     html! {
         @if !answer.hives.is_empty() {
             ul class="evidence" {
-                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (capital(&hive.says)) "." } }
+                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (tongue.capital(&hive.says)) "." } }
             }
         }
         p class="ways no-print" { a href="/jobs.ics" { "Take them into your calendar" } a href="/spring" { "First look in spring" } }
         @if due(Due::Now).next().is_none() { p class="lede" { "No date of the yard's year is due today." } } @else {
             h2 { "Due now: " (due(Due::Now).count()) }
-            (lines(due(Due::Now), answer, if due(Due::Now).count() > AT_ONCE { Shown::Folded } else { Shown::Whole }))
+            (lines(Due::Now, if due(Due::Now).count() > AT_ONCE { Shown::Folded } else { Shown::Whole }))
         }
         @if due(Due::Soon).next().is_some() {
             h2 { "Within a month" }
-            (lines(due(Due::Soon), answer, Shown::Folded))
+            (lines(Due::Soon, Shown::Folded))
         }
-        (folded("Later", &lines(due(Due::Later), answer, Shown::Folded)))
-        (folded("Its day is past", &lines(due(Due::Past), answer, Shown::Folded)))
-        (folded("As a picture", &charts(answer)))
+        (folded("Later", &lines(Due::Later, Shown::Folded)))
+        (folded("Its day is past", &lines(Due::Past, Shown::Folded)))
+        (folded("As a picture", &charts(answer, tongue)))
         (folded("Days that serve", &days(answer)))
-        @for note in &answer.notes { p class="small" { (note) } }
+        @for note in &answer.notes { p class="small" { (tongue.say(note)) } }
     }
 }
 
@@ -93,40 +95,40 @@ enum Shown {
     Folded,
 }
 
-fn lines<'a>(windows: impl Iterator<Item = &'a JobWindow>, answer: &JobsAnswer, shown: Shown) -> Markup {
+fn lines(answer: &JobsAnswer, due: Due, shown: Shown, tongue: Tongue) -> Markup {
     html! {
-        @for window in windows {
+        @for window in answer.windows.iter().filter(|window| window.due == due) {
             details class="folded job" id=(window.id) open[shown == Shown::Whole] {
-                summary { span { (window.what) " " span class="small" { (sentence(&window.when)) } } }
-                (whole(window, answer))
+                summary { span { (tongue.say(&window.what)) " " span class="small" { (tongue.sentence(&window.when)) } } }
+                (whole(window, answer, tongue))
             }
         }
     }
 }
 
 /// What there is to a job beside its name and its days.
-fn whole(window: &JobWindow, answer: &JobsAnswer) -> Markup {
+fn whole(window: &JobWindow, answer: &JobsAnswer, tongue: Tongue) -> Markup {
     html! {
-        @if let Some(words) = window.if_missed(answer.as_of) { p class="kept" { span class="label" { "If it was not done" } " " (words) } }
-        p { (window.trigger.words) }
+        @if let Some(words) = window.if_missed(answer.as_of) { p class="kept" { span class="label" { "If it was not done" } " " (tongue.say(&words)) } }
+        p { (tongue.say(&window.trigger.words)) }
         @if !window.colonies.is_empty() && window.colonies.len() < answer.hives.len() { p class="small" { "At " (window.colonies.join(", ")) "." } }
-        (caution(window, answer))
+        (caution(window, answer, tongue))
         details {
             summary { "Why" }
-            p { (window.why) }
-            @if let Some(belief) = &window.belief { p { "“" (belief.said) "” " em { "Not so." } " " (belief.so) } }
-            @if let Some(others) = &window.other_school { p class="small" { (others) } }
+            p { (tongue.say(&window.why)) }
+            @if let Some(belief) = &window.belief { p { "“" (tongue.say(&belief.said)) "” " em { "Not so." } " " (tongue.say(&belief.so)) } }
+            @if let Some(others) = &window.other_school { p class="small" { (tongue.say(others)) } }
             @if let Some(figure) = &window.trigger.figure {
                 p class="small ways" { a href={ "/source/jobs/" (figure) } { "Says who?" } }
-            } @else if window.trigger.source != "none" {
-                p class="small" { "Says who? " (window.trigger.source) "." }
+            } @else if window.trigger.source != say::source_none() {
+                p class="small" { "Says who? " (tongue.say(&window.trigger.source)) "." }
             }
         }
     }
 }
 
 /// A warning stands once on the page, at the first job that it is of; the others lead there.
-fn caution(window: &JobWindow, answer: &JobsAnswer) -> Markup {
+fn caution(window: &JobWindow, answer: &JobsAnswer, tongue: Tongue) -> Markup {
     let Some(caution) = &window.caution else { return html! {} };
     let in_order = [Due::Now, Due::Soon, Due::Later, Due::Past]
         .into_iter()
@@ -134,22 +136,22 @@ fn caution(window: &JobWindow, answer: &JobsAnswer) -> Markup {
     let mut same = in_order.filter(|one| one.caution.as_ref().is_some_and(|other| other.says == caution.says));
     match same.next() {
         Some(first) if first.id != window.id => html! {
-            p class="caution" { "The caution of " a href={ "#" (first.id) } { (first.what) } " is this one's too." }
+            p class="caution" { "The caution of " a href={ "#" (first.id) } { (tongue.say(&first.what)) } " is this one's too." }
         },
         _ => html! { p class="caution" { (caution.says) } },
     }
 }
 
-fn charts(answer: &JobsAnswer) -> Markup {
+fn charts(answer: &JobsAnswer, tongue: Tongue) -> Markup {
     html! {
         div class="papers" { @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..9), ("Spring", 9..12)].into_iter().enumerate() {
-            @if let Some(plate) = chart(answer, title, months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"))) } }
+            @if let Some(plate) = chart((answer, tongue), title, months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"))) } }
         } }
     }
 }
 
 /// The windows of some months of the season as bars.
-fn chart(answer: &JobsAnswer, title: &str, months: std::ops::Range<usize>) -> Option<JobWindows> {
+fn chart((answer, tongue): (&JobsAnswer, Tongue), title: &str, months: std::ops::Range<usize>) -> Option<JobWindows> {
     let since = |on: Date| i32::try_from(on.duration_since(answer.from).as_hours() / 24).unwrap_or(0);
     let month = |on: Date| {
         let months = i32::from(on.year() - answer.from.year()) * 12 + i32::from(on.month() - answer.from.month());
@@ -163,7 +165,7 @@ fn chart(answer: &JobsAnswer, title: &str, months: std::ops::Range<usize>) -> Op
             None => format!("from {}; not every winter", day(first)),
         };
         months.contains(&month(usual)).then(|| Window {
-            name: one.what.clone(),
+            name: tongue.say(&one.what),
             days: [first, one.usual.unwrap_or(usual), last].map(since),
             words,
         })

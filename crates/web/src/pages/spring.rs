@@ -5,8 +5,8 @@ use jiff::ToSpan;
 use maud::{Markup, html};
 use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::spring::{OpenDays, Springtime};
-use snowhum_advice::words::{day, hives, sentence};
-use snowhum_units::System;
+use snowhum_advice::words::{day, hives};
+use snowhum_say::Tongue;
 use std::sync::Arc;
 
 use super::jobs::told;
@@ -33,7 +33,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         (frame::age(&view, &last))
         @if let Some(jobs) = jobs.told() { (still_ahead(jobs)) }
         @match &answered {
-            Some(Ok(spring)) => (body(spring, view.settings.system)),
+            Some(Ok(spring)) => (body(spring, view.tongue())),
             Some(Err(words)) => p class="caution" { (words) },
             None if view.trouble.is_some() => p { "It stands on the estimate, and there is none." },
             None => {}
@@ -67,33 +67,33 @@ async fn answer(app: &App, view: &View, jobs: &Last<JobsAnswer>) -> Last<Springt
     app.spring(from.map(|(standing, jobs)| (Arc::clone(standing), told(app, jobs)))).await
 }
 
-fn body(spring: &Springtime, system: System) -> Markup {
+fn body(spring: &Springtime, tongue: Tongue) -> Markup {
     html! {
         h2 { "Lift first" }
         ol class="ranked" {
             @for one in &spring.lift_first {
                 li {
-                    strong { (one.name) } ", " (one.hunger.words()) ": " (one.says)
-                    @if let Some(kilograms) = &one.reachable_kg { "; " (mass(kilograms.p50, system)) " within reach" } "."
+                    strong { (one.name) } ", " (tongue.say(&one.hunger.words())) ": " (tongue.say(&one.says))
+                    @if let Some(kilograms) = &one.reachable_kg { "; " (mass(kilograms.p50, tongue.system())) " within reach" } "."
                 }
             }
         }
-        p { (spring.danger.says) }
-        (open(&spring.open))
+        p { (tongue.say(&spring.danger.says)) }
+        (open(&spring.open, tongue))
         (folded("What to look for", &html! { ol class="ranked" {
-            @for item in &spring.first_look { li { strong { (item.look_for) } " " (item.why) " " em { (item.otherwise) } } }
+            @for item in &spring.first_look { li { strong { (tongue.say(&item.look_for)) } " " (tongue.say(&item.why)) " " em { (tongue.say(&item.otherwise)) } } }
         } }))
-        (feeding(spring))
-        (strength(spring))
+        (feeding(spring, tongue))
+        (strength(spring, tongue))
         p class="ways no-print" { a href="/jobs" { "Jobs and dates" } a href="/flight" { "Flight day" } }
     }
 }
 
-fn open(open: &OpenDays) -> Markup {
+fn open(open: &OpenDays, tongue: Tongue) -> Markup {
     html! {
         h2 { "May I open?" }
-        p { (open.says) }
-        p class="small" { (open.other_school) }
+        p { (tongue.say(&open.says)) }
+        p class="small" { (tongue.say(&open.other_school)) }
         @if !open.days.is_empty() { (folded("Day by day", &html! {
             div class="wide" tabindex="0" role="region" aria-label="Days to open" {
                 table {
@@ -113,32 +113,34 @@ fn open(open: &OpenDays) -> Markup {
     }
 }
 
-fn feeding(spring: &Springtime) -> Markup {
+fn feeding(spring: &Springtime, tongue: Tongue) -> Markup {
     html! {
         (folded("Feed in this order", &html! { ol class="ranked" {
             @for step in &spring.feeding {
                 li {
-                    strong { (step.what) }
+                    strong { (tongue.say(&step.what)) }
                     @if let Some(from) = step.from { ", from about " (date(from)) }
                     @if let Some(until) = step.until { ", until about " (date(until)) }
-                    ". " (step.waits_for) " " (step.how)
+                    ". " (tongue.say(&step.waits_for)) " " (tongue.say(&step.how))
                 }
             }
         } }))
         (folded("Floor, wrap, boxes", &html! { ul class="actions" {
-            @for step in &spring.hive { li { strong { (step.what) } ": " (sentence(&step.when)) " " (step.waits_for) " " (step.why) } }
+            @for step in &spring.hive {
+                li { strong { (tongue.say(&step.what)) } ": " (tongue.sentence(&step.when)) " " (tongue.say(&step.waits_for)) " " (tongue.say(&step.why)) }
+            }
         } }))
     }
 }
 
-fn strength(spring: &Springtime) -> Markup {
+fn strength(spring: &Springtime, tongue: Tongue) -> Markup {
     let strengths = html! {
         dl {
             @for one in &spring.strength {
                 dt { (one.name) }
                 dd {
                     "about " (format!("{:.1}", one.frames.p50)) " frames of bees (8 in 10: " (format!("{:.1}", one.frames.p10)) " to "
-                    (format!("{:.1}", one.frames.p90)) "): " (one.word.words())
+                    (format!("{:.1}", one.frames.p90)) "): " (tongue.say(&one.word.words()))
                 }
             }
         }
@@ -147,8 +149,7 @@ fn strength(spring: &Springtime) -> Markup {
             None => p class="small" { "No figure is known for " (day(spring.as_of)) " in this region; what is usual on the prairie is not usual here." },
         }
     };
-    let weak =
-        html! { @if !spring.weak.is_empty() { ul class="actions" { @for line in &spring.weak { li { (line) } } } } };
+    let weak = html! { @if !spring.weak.is_empty() { ul class="actions" { @for line in &spring.weak { li { (tongue.say(line)) } } } } };
     html! {
         (folded("How strong?", &strengths))
         (folded("A very weak colony", &weak))

@@ -6,8 +6,9 @@ use axum::response::Redirect;
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
-use snowhum_advice::treatments::{COLUMNS, KEPT, NOT_NOTED, TreatmentRecord, class_words, treatments};
+use snowhum_advice::treatments::{TreatmentRecord, class_words, columns, treatments};
 use snowhum_apiary::{Act, Colony, Conditions, Entry, Note, TreatmentClass, TreatmentDetail, TreatmentNote, VisitId};
+use snowhum_say::{Tongue, treatments as say};
 
 use super::notes::{Pairs, keep as keep_note, time};
 use crate::app::App;
@@ -35,14 +36,14 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
     let body = html! {
         h1 { "Treatment record" }
         @if let Some(kept) = kept { p class="kept no-print" role="status" { "Kept for " (kept) (if kept == 1 { " hive." } else { " hives." }) } }
-        (sheet(&record))
+        (sheet(&record, view.tongue()))
         (form(&view))
     };
     Ok(page(&view, Place::Treatments, "Treatment record", &body))
 }
 
 /// The record as an inspector reads it.
-pub(crate) fn sheet(record: &TreatmentRecord) -> Markup {
+pub(crate) fn sheet(record: &TreatmentRecord, tongue: Tongue) -> Markup {
     html! {
         section class="record" {
             p { "Yard: " strong { (record.apiary) } }
@@ -53,17 +54,17 @@ pub(crate) fn sheet(record: &TreatmentRecord) -> Markup {
             } @else {
                 div class="wide" tabindex="0" role="region" aria-label="Treatments" {
                     table {
-                        thead { tr { @for head in COLUMNS { th scope="col" { (head) } } } }
+                        thead { tr { @for head in columns() { th scope="col" { (tongue.say(&head)) } } } }
                         tbody {
                             @for row in &record.rows {
-                                tr { @for cell in row.cells() { td { @if cell == NOT_NOTED { em { (cell) } } @else { (cell) } } } }
+                                tr { @for cell in row.cells() { td { @match cell { Some(cell) => (tongue.say(&cell)), None => em { (tongue.say(&say::not_noted())) } } } } }
                             }
                         }
                     }
                 }
             }
             p class="small for-phone" { "What a row does not tell is not noted." }
-            p class="small" { (KEPT) }
+            p class="small" { (tongue.say(&say::kept())) }
         }
     }
 }
@@ -85,7 +86,7 @@ fn form(view: &View) -> Markup {
                 fieldset class="choices" {
                     legend { "Substance" }
                     @for (value, class) in TreatmentClass::WORDS {
-                        label { input type="radio" name="class" value=(value) required; span { (class_words(class)) } }
+                        label { input type="radio" name="class" value=(value) required; span { (view.tongue().say(&class_words(class))) } }
                     }
                 }
                 @for (detail, asks) in ASKS {

@@ -170,8 +170,7 @@ impl Reckon for Small {
     fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String> {
         let triggers = Triggers::shipped().map_err(|error| error.to_string())?;
         let winter = Small::weather(&ask.apiary);
-        let (apiary, system) = (&ask.apiary, ask.system);
-        Ok(spring(&SpringQuestion { apiary, now, jobs, winter: &winter, triggers: &triggers, system }))
+        Ok(spring(&SpringQuestion { apiary: &ask.apiary, now, jobs, winter: &winter, triggers: &triggers }))
     }
 
     fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String> {

@@ -43,7 +43,7 @@ fn told(view: &View, colony: &ColonySeason) -> Markup {
                 dt { "Treated" }
                 dd {
                     @if colony.treatments.is_empty() { "Nothing noted." }
-                    @for given in &colony.treatments { (date(given.on)) ": " (given.class) ". " }
+                    @for given in &colony.treatments { (date(given.on)) ": " (view.tongue().say(&given.class)) ". " }
                 }
             }
             @if !colony.months.is_empty() { (months(colony, system)) }

@@ -33,7 +33,7 @@ fn table(view: &View, now: &NowAnswer) -> Markup {
                         th scope="row" {
                             strong { (colony.name) }
                             @if let Some(indoors) = now.first.colonies.get(at).and_then(|one| one.indoors.as_ref()) {
-                                br; span class="small" { (indoors.says) }
+                                br; span class="small" { (view.tongue().say(&indoors.says)) }
                             }
                         }
                         td { (chip(view, &colony.verdict)) }
