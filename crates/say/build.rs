@@ -54,7 +54,7 @@ fn main() -> Outcome<()> {
 fn module(topic: usize, name: &str, text: &str) -> Outcome<String> {
     let file = fluent_syntax::parser::parse(text).map_err(|(_, faults)| format!("{faults:?}"))?;
     let mut rust = format!(
-        "/// What `messages/en-GB/{name}.ftl` says.\npub mod {} {{\n    use super::{{Fact, Message, Number}};\n",
+        "/// What `messages/en-GB/{name}.ftl` says.\npub mod {} {{\n    use super::Message;\n",
         name.replace('-', "_")
     );
     for entry in &file.body {
@@ -78,14 +78,14 @@ fn function(topic: usize, id: &str, name: &str, message: &Message<&str>) -> Outc
         facts.iter().map(|(fact, kind)| one(&fact.replace('-', "_"), kind)).collect::<Vec<_>>().join(", ")
     };
     let arguments = list(&|fact, kind| match kind {
-        "Number" | "Message" => format!("{fact}: impl Into<{kind}>"),
+        "Number" | "Message" => format!("{fact}: impl Into<super::{kind}>"),
         kind => format!("{fact}: {kind}"),
     });
     let filled = facts.iter().map(|(fact, kind)| {
         let argument = fact.replace('-', "_");
         match *kind {
-            "Number" | "Message" => format!("({fact:?}, Fact::from({argument}.into()))"),
-            _ => format!("({fact:?}, Fact::from({argument}))"),
+            "Number" | "Message" => format!("({fact:?}, super::Fact::from({argument}.into()))"),
+            _ => format!("({fact:?}, super::Fact::from({argument}))"),
         }
     });
     let filled = filled.collect::<Vec<_>>().join(", ");

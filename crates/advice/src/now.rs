@@ -306,7 +306,6 @@ impl<'a> Ground<'a> {
                 &plan.winter.provenance,
                 self.question.sizes.alive,
                 plan.winter.paths.len(),
-                plan.system,
             ),
             currency: apiary.money.currency.clone(),
             flight_day: flight_day::next(&self.environment, &self.housed, until, plan.as_of),

@@ -268,7 +268,7 @@ impl Verdict {
     #[must_use]
     pub fn words(&self) -> String {
         let kind = self.kind.words();
-        self.queen.map_or_else(|| kind.to_owned(), |queen| format!("{}: {kind}", queen.words()))
+        self.queen.map_or_else(|| kind.to_owned(), |queen| format!("{}: {kind}", snowhum_say::Tongue::BRITISH.say(&queen.words())))
     }
 }
 

@@ -1,5 +1,6 @@
 //! What to do with a colony before winter, and why.
 
+use snowhum_say::Tongue;
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event};
 
@@ -84,7 +85,7 @@ fn of_queen(look: &Look<'_>, at: usize, trouble: QueenTrouble, uniting: Option<&
         None => Partner::NotSought,
     };
     let advice = queen::advise(trouble, &Ground::of(look.base, at, &look.dates, partner));
-    let mut reasons = vec![trouble.why().to_owned(), for_want_of_a_queen(look, at)];
+    let mut reasons = vec![Tongue::BRITISH.say(&trouble.why()), for_want_of_a_queen(look, at)];
     reasons.extend(sick.iter().map(|why| format!("it is sick too ({why})")));
     if advice.kind == VerdictKind::Unite {
         reasons.extend(uniting.iter().flat_map(|uniting| uniting.against.clone()));
@@ -94,7 +95,7 @@ fn of_queen(look: &Look<'_>, at: usize, trouble: QueenTrouble, uniting: Option<&
         reasons.push(format!("the last sensible day to give a queen here was about {} (judgement)", day(last)));
     }
     let with = uniting.filter(|uniting| uniting.advised).and_then(|uniting| uniting.with.clone());
-    Verdict { queen: Some(trouble), with, ..verdict(advice.kind, advice.says, reasons) }
+    Verdict { queen: Some(trouble), with, ..verdict(advice.kind, Tongue::BRITISH.say(&advice.says), reasons) }
 }
 
 /// Its end, in words.

@@ -52,7 +52,7 @@ fn says(look: &Look<'_>, at: usize) -> String {
         says += ", mated in August or later: such queens fail more often";
     }
     if let Some(trouble) = QueenTrouble::of(look.colony(at)) {
-        says += &format!("; {}", trouble.why());
+        says += &format!("; {}", snowhum_say::Tongue::BRITISH.say(&trouble.why()));
     }
     match look.colony(at).autumn.queen {
         Some(QueenState::Introduced) => says += "; put in this autumn: look for her own brood before trusting her",
