@@ -11,7 +11,7 @@ use std::{env, fs};
 type Outcome<T> = Result<T, Box<dyn Error>>;
 
 /// What a function of a text takes, as the message's argument has it.
-const TYPES: [(&str, &str); 11] = [
+const TYPES: [(&str, &str); 13] = [
     ("NUMBER", "Number"),
     ("MASS", "snowhum_units::Kilogram"),
     ("LENGTH", "snowhum_units::Metre"),
@@ -21,6 +21,8 @@ const TYPES: [(&str, &str); 11] = [
     ("SPEED", "snowhum_units::MetrePerSecond"),
     ("TEMPERATURE", "snowhum_units::Kelvin"),
     ("WARMER", "snowhum_units::KelvinDifference"),
+    ("RESISTANCE", "snowhum_units::SquareMetreKelvinPerWatt"),
+    ("COUNT", "Number"),
     ("DAY", "jiff::civil::Date"),
     ("LIST", "Vec<Message>"),
 ];

@@ -1,7 +1,7 @@
 //! What a message tells of.
 
 use jiff::civil::Date;
-use snowhum_units::{CubicMetre, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond};
+use snowhum_units::{CubicMetre, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetreKelvinPerWatt};
 
 use crate::Message;
 
@@ -30,6 +30,8 @@ pub enum Fact {
     Temperature(Kelvin),
     /// A difference of temperatures.
     Warmer(KelvinDifference),
+    /// A layer's thermal resistance.
+    Resistance(SquareMetreKelvinPerWatt),
 }
 
 /// A number without a unit, of any width.
@@ -45,7 +47,7 @@ macro_rules! numbers {
         }
     )*};
 }
-numbers!(f64 f32 usize u64 u32 u16 u8 i64 i32 i8);
+numbers!(f64 f32 usize u64 u32 u16 u8 i64 i32 i16 i8);
 
 macro_rules! facts {
     ($($kind:ty: $fact:ident;)*) => {$(
@@ -66,6 +68,7 @@ facts! {
     MetrePerSecond: Speed;
     Kelvin: Temperature;
     KelvinDifference: Warmer;
+    SquareMetreKelvinPerWatt: Resistance;
 }
 
 impl From<Message> for Fact {

@@ -3,10 +3,13 @@
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::FluentType;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use snowhum_units::System;
+use snowhum_units::{SquareMetreKelvinPerWatt, System};
 use std::borrow::Cow;
 
 use crate::{Fact, Tongue, capital, dates, sentence};
+
+/// Thermal resistance in the units of North America for one m² K/W.
+const R_OF_SI: f64 = 5.678;
 
 /// A fact on its way through a text, and who reads it.
 #[derive(Debug, Clone, PartialEq)]
@@ -20,10 +23,12 @@ pub(crate) fn held(fact: &Fact, tongue: Tongue) -> FluentValue<'static> {
     FluentValue::Custom(Box::new(Held { fact: fact.clone(), tongue }))
 }
 
-/// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; `DAY`
+/// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; a
+/// number with `digits: "all"` has those it has; `DAY`
 /// takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last.
 pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>) {
-    for name in ["NUMBER", "MASS", "LENGTH", "VOLUME", "SPEED", "TEMPERATURE", "WARMER", "DAY", "LIST"] {
+    added(bundle, "COUNT", |values, _| text(values.first().and_then(counted)));
+    for name in ["NUMBER", "MASS", "LENGTH", "VOLUME", "SPEED", "TEMPERATURE", "WARMER", "RESISTANCE", "DAY", "LIST"] {
         added(bundle, name, |values, options| text(shown(values.first(), options)));
     }
     added(bundle, "DISTANCE", |values, _| text(length(values.first(), |of, tongue| of.show_distance(tongue.system()))));
@@ -52,6 +57,9 @@ fn worded<'v>(value: Option<&'v FluentValue<'_>>) -> Option<&'v str> {
 
 fn shown(value: Option<&FluentValue<'_>>, options: &FluentArgs<'_>) -> Option<String> {
     let Held { fact, tongue } = match value? {
+        FluentValue::Number(number) if worded(options.get("digits")) == Some("all") => {
+            return Some(number.value.to_string());
+        }
         FluentValue::Number(number) => return Some(format!("{:.*}", digits(options, System::Metric), number.value)),
         value => of(value)?,
     };
@@ -64,6 +72,7 @@ fn shown(value: Option<&FluentValue<'_>>, options: &FluentArgs<'_>) -> Option<St
         Fact::Speed(of) => of.show(system, digits),
         Fact::Temperature(of) => of.show(system, digits),
         Fact::Warmer(of) => of.show(system, digits),
+        Fact::Resistance(of) => resistance(*of, system),
         Fact::Day(day) => dates::shown(*day, worded(options.get("style")).unwrap_or_default()),
         Fact::List(parts) => {
             let between = worded(options.get("between")).unwrap_or(", ");
@@ -71,6 +80,22 @@ fn shown(value: Option<&FluentValue<'_>>, options: &FluentArgs<'_>) -> Option<St
         }
         Fact::Said(_) | Fact::Number(_) | Fact::Case(_) => return None,
     })
+}
+
+/// A whole number with a comma before each thousand.
+fn counted(value: &FluentValue<'_>) -> Option<String> {
+    let FluentValue::Number(number) = value else { return None };
+    let digits = format!("{:.0}", number.value);
+    let comma = |at: usize| at > 0 && (digits.len() - at).is_multiple_of(3);
+    Some(digits.char_indices().flat_map(|(at, digit)| comma(at).then_some(',').into_iter().chain([digit])).collect())
+}
+
+/// A layer's resistance: R in North America.
+fn resistance(of: SquareMetreKelvinPerWatt, system: System) -> String {
+    match system {
+        System::Metric => format!("{:.1} m² K/W", of.get()),
+        System::Us => format!("R {:.0}", of.get() * R_OF_SI),
+    }
 }
 
 fn length(value: Option<&FluentValue<'_>>, show: fn(snowhum_units::Metre, Tongue) -> String) -> Option<String> {

@@ -7,7 +7,7 @@ use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Step, Task, Urgency, hal
 use snowhum_advice::words::{capital, day, hives, short_day};
 use snowhum_units::System;
 
-use crate::text::voice::said;
+use crate::text::voice::{in_words, said};
 use crate::text::{WIDTH, entry, filled};
 
 /// Columns of the days before what is to be done.
@@ -90,7 +90,7 @@ impl Screen<'_> {
 
     /// Weather of a place far from the yard, which is never left for later.
     fn far(&self) -> Vec<String> {
-        let says = |far: &FarAnswer| filled(said(&far.says).split_whitespace(), WIDTH);
+        let says = |far: &FarAnswer| filled(said(&in_words(&far.says)).split_whitespace(), WIDTH);
         self.weather.far.iter().flat_map(says).collect()
     }
 

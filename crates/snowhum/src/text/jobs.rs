@@ -5,7 +5,7 @@ use snowhum_advice::jobs::{Due, HalfMonth, JobWindow, JobsAnswer, Kind};
 use snowhum_advice::words::{day, month, sentence, short_month};
 use snowhum_units::Range;
 
-use crate::text::voice::said;
+use crate::text::voice::{in_words, said};
 use crate::text::{entry, wrapped};
 
 /// Columns of the names beside the bars, and of a month.
@@ -20,8 +20,8 @@ pub(crate) fn words(answer: &JobsAnswer) -> String {
     }
     page += &wrapped(&format!("It stands on {}.", answer.weather.source), 0);
     page += "\n";
-    for note in answer.weather.told().chain(&answer.notes) {
-        page += &format!("- {}\n", wrapped(note, 2));
+    for note in answer.weather.told().map(in_words).chain(answer.notes.iter().cloned()) {
+        page += &format!("- {}\n", wrapped(&note, 2));
     }
     for (due, title) in [(Due::Now, "Due now"), (Due::Soon, "Within a month")] {
         let due: Vec<&JobWindow> = answer.windows.iter().filter(|window| window.due == due).collect();

@@ -5,6 +5,7 @@ use snowhum_advice::lifting;
 use snowhum_advice::sums::weigh::{LiftIndex, Lifted, Trend, WeighAnswer};
 use snowhum_units::{Kilogram, Metre, Range, System};
 
+use crate::text::voice::in_words;
 use crate::text::{entry, wrapped};
 
 pub(crate) fn words(answer: &WeighAnswer, units: System) -> String {
@@ -101,7 +102,7 @@ fn heavy(lift: &LiftIndex, units: System) -> String {
         "{}, {}: {} (advised: {})",
         lift.what,
         kg(lift.load_kg),
-        lifting::advice(lift.index),
+        in_words(&lifting::advice(lift.index)),
         kg(lift.recommended_kg)
     )
 }
