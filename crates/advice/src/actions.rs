@@ -13,7 +13,6 @@ use snowhum_winter::Event;
 use crate::ahead::base::Base;
 use crate::ahead::run::A_PART;
 use crate::answer::{ActionAnswer, ActionKind};
-use crate::cautions::Hazard;
 use crate::queen;
 use crate::statistics::{mean_and_error, rounded};
 use situation::{Candidate, Situation};
@@ -113,9 +112,9 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
         too_close_to_call: (gain * money.colony - candidate.cost).abs() < 2.0 * error * money.colony,
         cost_money: rounded(candidate.cost, 0),
         why: candidate.why.clone(),
-        caution: candidate.caution.map(Hazard::clause),
+        caution: candidate.caution.map(|hazard| hazard.clause().into()),
         rule_of_thumb: candidate.rule.clone(),
-        sources: candidate.sources.iter().map(|source| (*source).to_owned()).collect(),
+        sources: candidate.sources.clone(),
         instead: false,
         by_custom: false,
     };

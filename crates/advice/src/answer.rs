@@ -2,12 +2,12 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_units::{Range, System, Usual};
+use snowhum_say::{Message, answer as say};
+use snowhum_units::{KelvinDifference, Metre, Range, Usual};
 use snowhum_weather::{Far, Provenance};
 
 use crate::looks_to::LooksTo;
 use crate::statistics::rounded;
-use crate::words::{day, part_of_month};
 
 /// Weather a plan stands on.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -19,7 +19,7 @@ pub struct WeatherAnswer {
     /// Weather paths they walk.
     pub paths: usize,
     /// What to know about it.
-    pub notes: Vec<String>,
+    pub notes: Vec<Message>,
     /// Files whose place lies far from the yard.
     pub far: Vec<FarAnswer>,
 }
@@ -33,20 +33,21 @@ pub struct FarAnswer {
     pub distance_km: f64,
     /// Above the yard; negative below.
     pub higher_m: f64,
-    /// It in words, with what would be right.
-    pub says: String,
+    /// It, with what would be right.
+    pub says: Message,
 }
 
 impl WeatherAnswer {
     /// From what a weather says of itself.
     #[must_use]
-    pub fn new(provenance: &Provenance, members: usize, paths: usize, system: System) -> Self {
-        let far = provenance.far.iter().map(|far| FarAnswer::new(far, system)).collect();
-        Self { source: provenance.source.clone(), members, paths, notes: provenance.notes.clone(), far }
+    pub fn new(provenance: &Provenance, members: usize, paths: usize) -> Self {
+        let far = provenance.far.iter().map(FarAnswer::new).collect();
+        let notes = provenance.notes.iter().map(Message::from).collect();
+        Self { source: provenance.source.clone(), members, paths, notes, far }
     }
 
     /// All that must be known of it, what lies far first.
-    pub fn told(&self) -> impl Iterator<Item = &String> {
+    pub fn told(&self) -> impl Iterator<Item = &Message> {
         self.far.iter().map(|far| &far.says).chain(&self.notes)
     }
 }
@@ -54,14 +55,33 @@ impl WeatherAnswer {
 impl FarAnswer {
     /// From what was found of a file's place.
     #[must_use]
-    pub fn new(far: &Far, system: System) -> Self {
+    pub fn new(far: &Far) -> Self {
         Self {
             files: far.files.clone(),
             distance_km: rounded(far.distance.get() / 1e3, 1),
             higher_m: rounded(far.higher.get(), 0),
-            says: far.says(system),
+            says: says(far),
         }
     }
+}
+
+fn says(far: &Far) -> Message {
+    let warmer = far.warmer();
+    let taken = match () {
+        () if far.is_reckoned_for => say::far_reckoned(),
+        () if far.is_off_in_height() => {
+            let is_warmer = warmer > KelvinDifference::ZERO;
+            say::far_warmer(KelvinDifference::new(warmer.get().abs()), is_warmer)
+        }
+        () => say::far_taken(),
+    };
+    let way = match () {
+        () if !far.is_off_in_height() => "level",
+        () if far.higher > Metre::ZERO => "higher",
+        () => "lower",
+    };
+    let height = Metre::new(far.higher.get().abs());
+    say::far(Far::AS_HIGH, far.distance, &far.files, height, Far::NEAR, taken, way)
 }
 
 /// Quantiles of a date that may never come.
@@ -76,17 +96,13 @@ pub struct OpenDates {
 }
 
 impl OpenDates {
-    /// When food runs out, in words; that it lasts is no comfort where most end with less than they should have.
+    /// When food runs out; that it lasts is no comfort where most end with less than they should have.
     #[must_use]
-    pub(crate) fn run_out(&self, to: LooksTo, ends_low: bool) -> String {
-        let goal = to.goal();
-        let barely = if ends_low { "barely " } else { "" };
+    pub(crate) fn run_out(&self, to: LooksTo, ends_low: bool) -> Message {
         match (self.p10, self.p50) {
-            (None, _) => format!("{barely}lasts to {goal} in at least 9 of 10 winters"),
-            (Some(early), None) => format!("most likely {barely}lasts to {goal}; 1 in 10 is out before {}", day(early)),
-            (Some(early), Some(middle)) => {
-                format!("most likely until {}; 1 in 10 is out before {}", part_of_month(middle), day(early))
-            }
+            (None, _) => say::lasts(ends_low, to.goal()),
+            (Some(early), None) => say::most_last(ends_low, early, to.goal()),
+            (Some(early), Some(middle)) => say::until(early, middle),
         }
     }
 }
@@ -194,7 +210,7 @@ pub struct ActionAnswer {
     /// Which of all that can be done.
     pub kind: ActionKind,
     /// What.
-    pub what: String,
+    pub what: Message,
     /// First day.
     pub from: Date,
     /// Last day.
@@ -210,13 +226,13 @@ pub struct ActionAnswer {
     /// What it costs.
     pub cost_money: f64,
     /// The reason, with this hive's figures.
-    pub why: String,
+    pub why: Message,
     /// Caution at the act, where one is due.
-    pub caution: Option<String>,
+    pub caution: Option<Message>,
     /// The rule of the trade beside it, where there is one.
-    pub rule_of_thumb: Option<String>,
+    pub rule_of_thumb: Option<Message>,
     /// Where the reason comes from.
-    pub sources: Vec<String>,
+    pub sources: Vec<Message>,
     /// Whether it gives what an action before it in the list gives: one of them is enough.
     pub instead: bool,
     /// Whether custom asks for it whatever the sums say, so that its worth is not weighed.
@@ -229,7 +245,7 @@ impl ActionAnswer {
     pub(crate) fn by_custom() -> Self {
         Self {
             kind: ActionKind::Queen,
-            what: String::new(),
+            what: Message::NONE,
             from: Date::ZERO,
             by: Date::ZERO,
             worth_money: 0.0,
@@ -237,7 +253,7 @@ impl ActionAnswer {
             plus_minus: 0.0,
             too_close_to_call: false,
             cost_money: 0.0,
-            why: String::new(),
+            why: Message::NONE,
             caution: None,
             rule_of_thumb: None,
             sources: Vec::new(),
@@ -258,30 +274,44 @@ impl ActionAnswer {
         self.worth_money > 0.0
     }
 
-    /// What it does and whether that pays, in words; a capital and a stop are left to the page.
+    /// What it does and whether that pays; a capital and a stop are left to the page.
     #[must_use]
-    pub fn worth(&self, currency: &str) -> String {
-        if self.by_custom {
-            return "custom asks for it; its worth is not weighed in the model".to_owned();
+    pub fn worth(&self, currency: &str) -> Message {
+        let worth = match () {
+            () if self.by_custom => return say::by_custom(),
+            () if !self.helps() => return say::too_close(),
+            () if self.too_close_to_call => "even",
+            () if self.pays() => "more",
+            () => "less",
+        };
+        say::helps(self.cost_money, currency, self.worth_money, self.worth_hives_in_100, self.plus_minus, worth)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::FarAnswer;
+    use snowhum_say::Tongue;
+    use snowhum_units::{Degree, Metre, System};
+    use snowhum_weather::{Far, Place};
+
+    fn place(latitude: f64, elevation_m: f64) -> Place {
+        Place { latitude: Degree::new(latitude), longitude: Degree::new(27.3), elevation: Metre::new(elevation_m) }
+    }
+
+    #[test]
+    fn what_is_far_is_told_in_the_keepers_units_with_what_would_be_right() {
+        let mut far = Far::from_yard("a.epw", place(61.9, 525.0), place(61.7, 105.0)).unwrap();
+        let says = |far: &Far, system| Tongue::new(system).say(&FarAnswer::new(far).says);
+        let metric = says(&far, System::Metric);
+        for part in ["a.epw lies 22 km from", "and 420 m higher", "about 2.7 °C colder", "within 50 km", "150 m of"] {
+            assert!(metric.contains(part), "{part}: {metric}");
         }
-        let helped = format!("helps about {:.0} hives in 100 (± {:.0})", self.worth_hives_in_100, self.plus_minus);
-        match (self.helps(), self.too_close_to_call, self.pays()) {
-            (false, _, _) => "too close to call: chance could turn it either way".to_owned(),
-            (true, true, _) => {
-                format!("{helped}, and is worth hardly more or less than its cost of {:.0} {currency}", self.cost_money)
-            }
-            (true, false, true) => {
-                format!(
-                    "{helped}, worth {:.0} {currency} after its cost of {:.0} {currency}",
-                    self.worth_money, self.cost_money
-                )
-            }
-            (true, false, false) => {
-                format!(
-                    "{helped}, but in most such hives is worth less than its cost of {:.0} {currency}",
-                    self.cost_money
-                )
-            }
+        let us = says(&far, System::Us);
+        for part in ["14 mi from", "1378 ft higher", "about 4.9 °F colder", "within 31 mi", "492 ft of"] {
+            assert!(us.contains(part), "{part}: {us}");
         }
+        far.is_reckoned_for = true;
+        assert!(says(&far, System::Metric).contains("not for the yard"));
     }
 }

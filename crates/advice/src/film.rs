@@ -84,7 +84,7 @@ pub struct HiveFilm {
     /// When food within reach runs out, as foretold in autumn.
     pub foretold_runs_out: OpenDates,
     /// How long food within reach lasts, as foretold in autumn, in words.
-    pub foretold_food: String,
+    pub foretold_food: Message,
     /// Chance of being alive on the day asked about.
     pub alive: f64,
     /// Chance of being alive, fed and queenright in spring, as it stands.

@@ -52,7 +52,7 @@ pub fn jobs(question: &JobsQuestion<'_>) -> JobsAnswer {
         invented: apiary.invented,
         as_of: question.as_of,
         from: question.year.first(),
-        weather: WeatherAnswer::new(question.year.provenance(), members, question.year.paths(), question.system),
+        weather: WeatherAnswer::new(question.year.provenance(), members, question.year.paths()),
         hives: Vec::new(),
         next_round: None,
         windows: in_order(windows, question.as_of),

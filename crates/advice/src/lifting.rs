@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Hive, HiveBox, empty_box, floor_thickness, food_in};
+use snowhum_say::{Message, lifting as say};
 use snowhum_units::{Kilogram, Metre};
 use snowhum_winter::Parameters;
 
@@ -91,28 +92,22 @@ impl BoxLift {
     /// ```
     /// use snowhum_advice::lifting::BoxLift;
     /// let full = BoxLift { size: "deep".into(), place: 2, load_kg: 38.6, hands_m: 0.75, recommended_kg: 13.7, index: 2.8 };
-    /// assert!(full.says().starts_with("about 2.8 times what one person should lift"));
+    /// assert_eq!(full.says().id(), Some("lifting-two"));
     /// ```
     #[must_use]
-    pub fn says(&self) -> String {
+    pub fn says(&self) -> Message {
         advice(self.index)
     }
 }
 
-/// A lifting index in words.
+/// What to do about a lifting index.
 #[must_use]
-pub fn advice(index: f64) -> String {
+pub fn advice(index: f64) -> Message {
     match index {
-        index if index <= 1.0 => "one person can lift it, close to the body and without turning".to_owned(),
-        index if !index.is_finite() => {
-            "too high to be lifted by anybody: take the frames out where it stands".to_owned()
-        }
-        index if index > 3.0 => {
-            format!("about {index:.1} times what one person should lift: never whole, take the frames out first")
-        }
-        index => {
-            format!("about {index:.1} times what one person should lift: take frames out or get a second pair of hands")
-        }
+        index if index <= 1.0 => say::one(),
+        index if !index.is_finite() => say::nobody(),
+        index if index > 3.0 => say::never(index),
+        index => say::two(index),
     }
 }
 
@@ -154,7 +149,7 @@ mod tests {
         let waist = Lift::at_waist(Kilogram::new(top.load_kg));
         assert!((top.recommended_kg - waist.recommended().get()).abs() < 0.15, "{top:?}");
         assert!(on(to_waist - 0.3)[0].index > top.index);
-        assert!(advice(0.9).starts_with("one person") && advice(2.8).contains("second pair"));
-        assert!(advice(4.5).contains("never whole") && advice(f64::INFINITY).starts_with("too high"));
+        let said = [0.9, 2.8, 4.5, f64::INFINITY].map(|index| advice(index).id());
+        assert_eq!(said, ["lifting-one", "lifting-two", "lifting-never", "lifting-nobody"].map(Some));
     }
 }

@@ -302,12 +302,7 @@ impl<'a> Ground<'a> {
             spring: plan.spring,
             reserve_kg: LEFT_IN_SPRING.get(),
             looks_to: self.looks_to(),
-            weather: WeatherAnswer::new(
-                &plan.winter.provenance,
-                self.question.sizes.alive,
-                plan.winter.paths.len(),
-                plan.system,
-            ),
+            weather: WeatherAnswer::new(&plan.winter.provenance, self.question.sizes.alive, plan.winter.paths.len()),
             currency: apiary.money.currency.clone(),
             flight_day: flight_day::next(&self.environment, &self.housed, until, plan.as_of),
             lid: lid::tomorrow(&self.environment, &self.housed, (until, self.question.thresholds), plan.system),

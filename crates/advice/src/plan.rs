@@ -69,12 +69,7 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         invented: apiary.invented,
         as_of: question.as_of,
         spring: question.spring,
-        weather: WeatherAnswer::new(
-            &question.winter.provenance,
-            question.members,
-            question.winter.paths.len(),
-            question.system,
-        ),
+        weather: WeatherAnswer::new(&question.winter.provenance, question.members, question.winter.paths.len()),
         currency: apiary.money.currency.clone(),
         left_out: left_out::of(question),
         how_sure: how_sure(question.parameters),

@@ -2,13 +2,13 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use snowhum_say::{Message, actions, queen as say};
 use snowhum_winter::{Daily, Trajectory};
 
 use crate::ahead::run::Run;
 use crate::answer::ActionAnswer;
 use crate::fit::answer::VerdictKind;
 use crate::site::dates::SiteDates;
-use crate::words::day;
 
 pub use crate::queen_trouble::QueenTrouble;
 
@@ -66,7 +66,7 @@ pub(crate) struct QueenAdvice {
     pub(crate) trouble: QueenTrouble,
     pub(crate) kind: VerdictKind,
     /// What to do; no capital, no stop.
-    pub(crate) says: String,
+    pub(crate) says: Message,
     /// By when.
     pub(crate) by: Date,
     /// Whether a mated queen given now would still do well.
@@ -96,8 +96,8 @@ pub(crate) fn action(run: &Run<'_>, at: usize) -> Option<ActionAnswer> {
         what: advice.says,
         from,
         by: advice.by.max(from),
-        why: format!("{} ({})", advice.trouble.why(), advice.trouble.words()),
-        sources: vec!["common practice".to_owned()],
+        why: say::reason(advice.trouble.words(), advice.trouble.why()),
+        sources: vec![actions::by_practice()],
         ..ActionAnswer::by_custom()
     })
 }
@@ -116,26 +116,23 @@ impl<'a> Ground<'a> {
     }
 
     /// Where its bees go.
-    fn join(&self) -> String {
+    fn join(&self) -> Message {
         match self.partner {
-            Partner::NotSought => "put its bees to a healthy colony with a laying queen".to_owned(),
-            Partner::Named(name) => format!("put its bees to {name}"),
-            Partner::NoneFit => "no colony of this yard is fit to take its bees".to_owned(),
-            Partner::Sick => "it is sick and goes to no other colony: close it to robbers once it is empty".to_owned(),
+            Partner::NotSought => say::join_healthy(),
+            Partner::Named(name) => say::join(name),
+            Partner::NoneFit => say::join_none(),
+            Partner::Sick => say::join_sick(),
         }
     }
 
-    fn requeen(&self) -> String {
-        format!("give it a mated queen by about {}", day(self.dates.requeen_by.p50))
-    }
-
     /// One or the other, as the season still allows.
-    fn join_or_requeen(&self) -> String {
+    fn join_or_requeen(&self) -> Message {
+        let (join, by) = (self.join(), self.dates.requeen_by.p50);
         match (self.season, self.partner) {
-            (Season::Queens, Partner::NoneFit | Partner::Sick) => format!("{}; {}", self.requeen(), self.join()),
-            (Season::Queens, _) => format!("{}, or {}", self.join(), self.requeen()),
-            (Season::Spring, _) => format!("{}, or give it a mated queen as soon as there are any", self.join()),
-            (Season::Uniting | Season::Winter, _) => self.join(),
+            (Season::Queens, Partner::NoneFit | Partner::Sick) => say::requeen(by, join),
+            (Season::Queens, _) => say::join_or_requeen(by, join),
+            (Season::Spring, _) => say::join_or_soon(join),
+            (Season::Uniting | Season::Winter, _) => join,
         }
     }
 
@@ -181,68 +178,27 @@ pub(crate) fn advise(trouble: QueenTrouble, ground: &Ground<'_>) -> QueenAdvice 
     };
     let by = if kind == VerdictKind::LookAgain { ground.look_again() } else { ground.by() };
     let says = match (kind, trouble) {
-        (VerdictKind::Wait, _) => in_winter(trouble, ground),
+        (VerdictKind::Wait, _) => say::in_winter(ground.join(), trouble.name()),
         (_, QueenTrouble::NoQueen) => ground.join_or_requeen(),
         (_, QueenTrouble::Virgin) => virgin(ground),
-        (_, QueenTrouble::DroneLayer) => {
-            format!("find her and take her out, and a day later {}", ground.join_or_requeen())
-        }
+        (_, QueenTrouble::DroneLayer) => say::take_out(ground.join_or_requeen()),
         (_, QueenTrouble::LayingWorkers) => shake_out(ground),
     };
     let takes_queen = matches!(ground.season, Season::Queens | Season::Spring);
     QueenAdvice { trouble, kind, says, by, takes_queen }
 }
 
-fn virgin(ground: &Ground<'_>) -> String {
+fn virgin(ground: &Ground<'_>) -> Message {
     if !ground.still_mates() {
-        return format!("she hardly mates any more: take her out, and {}", ground.join_or_requeen());
+        return say::hardly_mates(ground.join_or_requeen());
     }
-    format!(
-        "look for eggs about {}, for in the model about {:.0} in 100 such queens still mate from today; without eggs take \
-         her out, and {}",
-        day(ground.look_again()),
-        5.0 * (20.0 * ground.mates).round(),
-        ground.join_or_requeen()
-    )
+    let mate = 5.0 * (20.0 * ground.mates).round();
+    say::may_mate(ground.join_or_requeen(), mate, ground.look_again())
 }
 
-fn shake_out(ground: &Ground<'_>) -> String {
-    let name = ground.name;
-    if matches!(ground.partner, Partner::Sick) {
-        return format!(
-            "let {name} go: close it to robbers once it is empty; its sick bees are not shaken before other hives"
-        );
-    }
-    format!(
-        "give it no queen and put it to no colony as it is: on a warm day carry {name} well away, shake its bees off on the \
-         ground and take its stand from the row, and the fliers beg their way into the others; some join what is left to a \
-         strong colony, never to a weak one"
-    )
-}
-
-/// Nothing in the cold, and what on the first mild day.
-fn in_winter(trouble: QueenTrouble, ground: &Ground<'_>) -> String {
-    const FIRST: &str = "on the first day on which bees fly well";
-    let join = ground.join();
-    match trouble {
-        QueenTrouble::NoQueen => {
-            format!(
-                "nothing now, for clustered bees take no queen and do not merge; {FIRST} look for eggs, and without any {join}"
-            )
-        }
-        QueenTrouble::Virgin => {
-            format!(
-                "nothing now, and she mates no more; {FIRST} look what she lays, take her out if it is drones, and {join}"
-            )
-        }
-        QueenTrouble::DroneLayer => {
-            format!("nothing now, for she is not found in a cluster; {FIRST} take her out, and {join}")
-        }
-        QueenTrouble::LayingWorkers => {
-            format!(
-                "nothing now, for bees shaken out in the cold die where they fall; {FIRST} shake it out before strong hives, \
-                 and give it no queen"
-            )
-        }
+fn shake_out(ground: &Ground<'_>) -> Message {
+    match ground.partner {
+        Partner::Sick => say::let_go(ground.name),
+        _ => say::shake_out(ground.name),
     }
 }

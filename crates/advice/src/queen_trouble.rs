@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Colony, QueenState};
+use snowhum_say::{Message, queen as say};
 
 /// What is wrong with a queen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -35,22 +36,22 @@ impl QueenTrouble {
 
     /// In a word or two.
     #[must_use]
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::NoQueen => "no queen",
-            Self::Virgin => "virgin queen",
-            Self::DroneLayer => "drone-laying queen",
-            Self::LayingWorkers => "laying workers",
-        }
+    pub fn words(self) -> Message {
+        say::trouble(self.name())
     }
 
     /// Why it does not come through so.
-    pub(crate) fn why(self) -> &'static str {
+    pub(crate) fn why(self) -> Message {
+        say::why(self.name())
+    }
+
+    /// As it is called in texts.
+    pub(crate) const fn name(self) -> &'static str {
         match self {
-            Self::NoQueen => "it has no queen: no young bees follow the old",
-            Self::Virgin => "its queen is not mated: until she is, no young workers follow the old",
-            Self::DroneLayer => "its queen lays drones: no young workers follow the old",
-            Self::LayingWorkers => "its workers lay: they take no queen, and put to a good colony can cost it its own",
+            Self::NoQueen => "no-queen",
+            Self::Virgin => "virgin",
+            Self::DroneLayer => "drone-layer",
+            Self::LayingWorkers => "laying-workers",
         }
     }
 }

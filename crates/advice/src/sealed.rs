@@ -1,6 +1,7 @@
 //! Hives that bees cannot leave: refused wherever a winter is asked about, with what would become of them.
 
 use snowhum_apiary::{Apiary, Faults, Hive, OpeningKind, Wrong};
+use snowhum_say::{Message, Tongue, sealed as say};
 use snowhum_units::{Fraction, Kelvin, MetrePerSecond};
 use snowhum_winter::{Housed, Parameters, StartFrom, SteadyQuestion, steady};
 
@@ -9,17 +10,15 @@ const AIR: Kelvin = Kelvin::from_celsius(0.0);
 const HUMIDITY: Fraction = Fraction::new(0.85);
 /// Carbon dioxide of outdoor air, per cent by volume.
 const OUTDOORS_PERCENT: f64 = 0.04;
-/// What would be right.
-const REMEDY: &str = "leave an entrance or an upper hole open, such as entrance=reduced or upper hole=25 mm";
 
 /// A hive of a yard that its bees cannot leave.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("{colony}: {why}; {REMEDY}")]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{}", Tongue::BRITISH.say(&say::refused(colony, say::remedy(), why)))]
 pub struct Sealed {
     /// The colony.
     pub colony: String,
     /// Why it is refused.
-    pub why: String,
+    pub why: Message,
 }
 
 /// Whether the bees of every hive of a yard can get out.
@@ -37,7 +36,8 @@ pub(crate) fn refuse_try(housed: &Housed, parameters: &Parameters) -> Result<(),
     if !housed.hive.is_sealed() {
         return Ok(());
     }
-    Err(Wrong { problem: why(housed, parameters), remedy: REMEDY.to_owned() })
+    let [problem, remedy] = [why(housed, parameters), say::remedy()].map(|message| Tongue::BRITISH.say(&message));
+    Err(Wrong { problem, remedy })
 }
 
 /// The faults of a yard file, those of shut hives with the air in them.
@@ -49,30 +49,24 @@ pub fn told(mut faults: Faults, parameters: &Parameters) -> Faults {
         let own = |field: &str| field.starts_with("hive ");
         let fault = faults.faults.iter_mut().find(|fault| fault.line == sealed.line && own(&fault.field));
         if let Some(fault) = fault {
-            fault.problem = format!("{}; {}", fault.problem, air(&housed, parameters));
+            fault.problem += &format!("; {}", Tongue::BRITISH.say(&air(&housed, parameters)));
         }
     }
     faults
 }
 
 /// Why a hive that is shut will not do.
-pub(crate) fn why(housed: &Housed, parameters: &Parameters) -> String {
-    format!(
-        "every entrance and hole is shut: bees can get out neither to void themselves nor to carry out their dead; {}",
-        air(housed, parameters)
-    )
+fn why(housed: &Housed, parameters: &Parameters) -> Message {
+    say::why(air(housed, parameters))
 }
 
-/// The air round the bees of a shut hive, in words.
-fn air(housed: &Housed, parameters: &Parameters) -> String {
+/// The air round the bees of a shut hive.
+fn air(housed: &Housed, parameters: &Parameters) -> Message {
     let percent = carbon_dioxide_percent(housed, parameters);
     if has_mesh(&housed.hive) {
-        return format!("its mesh floor lets in air and no bee out (carbon dioxide about {percent:.1} % by volume)");
+        return say::mesh(percent);
     }
-    format!(
-        "and the air grows foul: in calm air at freezing about {percent:.1} % carbon dioxide by volume round the bees, \
-         {OUTDOORS_PERCENT} % outdoors"
-    )
+    say::foul(OUTDOORS_PERCENT, percent)
 }
 
 fn has_mesh(hive: &Hive) -> bool {

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Hive, Money, SetupChange, Wrong};
+use snowhum_say::{Message, setup as say};
 use snowhum_winter::{Housed, Parameters, Record, Settings, Trajectory};
 
 use crate::ahead::run::{PlanQuestion, Run};
@@ -80,7 +81,7 @@ pub struct SetupAnswer {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct SetupRow {
     /// Its name.
-    pub name: String,
+    pub name: Message,
     /// Chance of being alive in spring.
     pub alive_in_spring: f64,
     /// Food eaten to spring by colonies that live.
@@ -148,14 +149,14 @@ pub fn compare(question: &PlanQuestion<'_>, at: usize, tries: &[Try]) -> Option<
         trajectory.ends.iter().map(|end| end.fed_and_queenright(fed)).collect()
     };
     let as_it_is = chances(&run.trajectories[at]);
-    let row = |name: &str, cost: f64, trajectory: &Trajectory| {
+    let row = |name: Message, cost: f64, trajectory: &Trajectory| {
         let gains: Vec<f64> = chances(trajectory).iter().zip(&as_it_is).map(|(new, old)| new - old).collect();
         let (gain, error) = mean_and_error(&gains);
         let verdict = seasons::hive_verdict(&run, at, trajectory);
         let alive = alive_in_spring(trajectory);
         let eaten = mean_of_ends(trajectory, |end| end.used.get() * end.alive());
         SetupRow {
-            name: name.to_owned(),
+            name,
             alive_in_spring: alive,
             food_kg: rounded(eaten / alive.max(1e-9), 1),
             condensation_g_per_day: verdict.condensation_g_per_day,
@@ -169,7 +170,7 @@ pub fn compare(question: &PlanQuestion<'_>, at: usize, tries: &[Try]) -> Option<
     };
     Some(SetupAnswer {
         colony: own.colony.name.clone(),
-        base: row("as it is", 0.0, &run.trajectories[at]),
-        tries: tries.iter().map(|t| row(&t.name, t.cost, &trajectory_of(&t.hive))).collect(),
+        base: row(say::as_it_is(), 0.0, &run.trajectories[at]),
+        tries: tries.iter().map(|t| row((&t.name).into(), t.cost, &trajectory_of(&t.hive))).collect(),
     })
 }

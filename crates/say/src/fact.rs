@@ -1,7 +1,7 @@
 //! What a message tells of.
 
 use jiff::civil::Date;
-use snowhum_units::{CubicMetre, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond};
+use snowhum_units::{CubicMetre, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetreKelvinPerWatt};
 
 use crate::Message;
 
@@ -30,6 +30,8 @@ pub enum Fact {
     Temperature(Kelvin),
     /// A difference of temperatures.
     Warmer(KelvinDifference),
+    /// A layer's thermal resistance.
+    Resistance(SquareMetreKelvinPerWatt),
 }
 
 /// A number without a unit, of any width.
@@ -66,6 +68,7 @@ facts! {
     MetrePerSecond: Speed;
     Kelvin: Temperature;
     KelvinDifference: Warmer;
+    SquareMetreKelvinPerWatt: Resistance;
 }
 
 impl From<Message> for Fact {

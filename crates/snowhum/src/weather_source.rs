@@ -9,6 +9,7 @@ mod year;
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use snowhum_advice::answer::FarAnswer;
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Site};
 use snowhum_units::System;
@@ -16,6 +17,7 @@ use snowhum_weather::{AirPaths, Climate, Ensemble, Hourly, generate, generate_ai
 use snowhum_winter::Parameters;
 
 use crate::args::RunArguments;
+use crate::text::voice::in_words;
 use crate::{exit, progress};
 
 pub(crate) use files::{Completed, read_one, site_of};
@@ -90,8 +92,8 @@ impl Weather {
     }
 
     /// Says on stderr what lies far, beside an answer that does not speak of its weather.
-    pub(crate) fn tell_far(&self, system: System) {
-        self.winter.provenance.far.iter().for_each(|far| progress::note(&far.says(system)));
+    pub(crate) fn tell_far(&self) {
+        self.winter.provenance.far.iter().for_each(|far| progress::note(&in_words(&FarAnswer::new(far).says)));
     }
 
     /// The yard at the weather's place.

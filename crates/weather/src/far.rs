@@ -4,12 +4,10 @@ use crate::Place;
 use serde::{Deserialize, Serialize};
 use snowhum_figures::weather_files as figures;
 use snowhum_units::Same;
-use snowhum_units::{KelvinDifference, Metre, System};
+use snowhum_units::{KelvinDifference, Metre};
 
 /// Mean radius of the earth.
 const EARTH: Metre = Metre::new(6_371_000.0);
-const NEAR: Metre = Metre::new(1e3 * figures::DISTANCE);
-const AS_HIGH: Metre = Metre::new(figures::HEIGHT);
 const ELSEWHERE: Metre = Metre::new(1e3 * figures::ELSEWHERE);
 
 /// Weather files of one place that lies far from the yard.
@@ -42,52 +40,29 @@ fn distance(a: Place, b: Place) -> Metre {
 }
 
 impl Far {
+    /// How near over the ground a place is that is not spoken of.
+    pub const NEAR: Metre = Metre::new(1e3 * figures::DISTANCE);
+    /// How near in height.
+    pub const AS_HIGH: Metre = Metre::new(figures::HEIGHT);
+
     /// What is to be said of files of `place`; `None` if it is near enough.
     #[must_use]
     pub fn from_yard(files: &str, place: Place, yard: Place) -> Option<Self> {
         let (distance, higher) = (distance(place, yard), place.elevation - yard.elevation);
         let far = Self { files: files.to_owned(), place, distance, higher, is_reckoned_for: false };
-        (distance > NEAR || far.is_off_in_height()).then_some(far)
+        (distance > Self::NEAR || far.is_off_in_height()).then_some(far)
     }
 
-    /// It in words and in the keeper's units, with what would be right.
+    /// Whether its height by itself is worth a word.
     #[must_use]
-    pub fn says(&self, system: System) -> String {
-        format!(
-            "The place of {} lies {} from the yard{}: {}. Give a file of a place within {} of the yard and {} of its \
-             height, or none, for the built-in climate of the yard; if the yard does stand there, put [site] right.",
-            self.files,
-            self.distance.show_distance(system),
-            self.in_height(system),
-            self.taken(system),
-            NEAR.show_distance(system),
-            AS_HIGH.show_height(system)
-        )
+    pub fn is_off_in_height(&self) -> bool {
+        self.higher.get().abs() > Self::AS_HIGH.get()
     }
 
-    fn is_off_in_height(&self) -> bool {
-        self.higher.get().abs() > AS_HIGH.get()
-    }
-
-    fn in_height(&self, system: System) -> String {
-        if !self.is_off_in_height() {
-            return String::new();
-        }
-        let way = if self.higher > Metre::ZERO { "higher" } else { "lower" };
-        format!(" and {} {way}", Metre::new(self.higher.get().abs()).show_height(system))
-    }
-
-    /// What is done with it.
-    fn taken(&self, system: System) -> String {
-        if self.is_reckoned_for {
-            return "all is reckoned for that place, its height, clock and sun, not for the yard".to_owned();
-        }
-        let warmer = KelvinDifference::new(figures::LAPSE * -self.higher.get() / 1e3);
-        let way = if warmer > KelvinDifference::ZERO { "warmer" } else { "colder" };
-        let warmer = KelvinDifference::new(warmer.get().abs()).show(system, 1);
-        let height = format!(", by height alone about {warmer} {way} than the yard (standard atmosphere)");
-        let height = if self.is_off_in_height() { height } else { String::new() };
-        format!("its weather is taken as it is{height}")
+    /// How much warmer it is than the yard by its height alone, in the standard atmosphere; negative where colder.
+    #[must_use]
+    pub fn warmer(&self) -> KelvinDifference {
+        KelvinDifference::new(figures::LAPSE * -self.higher.get() / 1e3)
     }
 }
 
@@ -114,23 +89,8 @@ mod tests {
     }
 
     #[test]
-    fn what_is_far_is_told_in_the_keepers_units_with_what_would_be_right() {
-        let mut far = far(place(61.9, 27.3, 525.0)).unwrap();
-        let says = far.says(System::Metric);
-        for part in ["a.epw lies 22 km from", "and 420 m higher", "about 2.7 °C colder", "within 50 km", "150 m of"] {
-            assert!(says.contains(part), "{part}: {says}");
-        }
-        let says = far.says(System::Us);
-        for part in ["14 mi from", "1378 ft higher", "about 4.9 °F colder", "within 31 mi", "492 ft of"] {
-            assert!(says.contains(part), "{part}: {says}");
-        }
-        far.is_reckoned_for = true;
-        assert!(far.says(System::Metric).contains("not for the yard"));
-    }
-
-    #[test]
     fn a_place_the_answers_are_reckoned_for_is_always_said_to_be_far() {
-        assert!(NEAR < ELSEWHERE);
-        assert!((AS_HIGH.get() * figures::LAPSE / 1e3 - 1.0).abs() < 0.05, "150 m make about 1 K");
+        assert!(Far::NEAR < ELSEWHERE);
+        assert!((Far::AS_HIGH.get() * figures::LAPSE / 1e3 - 1.0).abs() < 0.05, "150 m make about 1 K");
     }
 }

@@ -98,7 +98,7 @@ fn hive(answer: &FilmAnswer, told: &HiveFilm, housed: &Housed, system: System) -
             "Foretold on {}: alive in spring in {} of 100 such hives; {}.",
             day(answer.from),
             hives(told.foretold_alive),
-            told.foretold_food
+            Tongue::new(system).say(&told.foretold_food)
         ),
         came: came(answer, told, system),
         food_came: told.food.map(|food| match food.came {

@@ -188,7 +188,7 @@ pub(crate) fn age(view: &View) -> Markup {
                     (standing.present.now.weather.source) "."
                     @if view.is_behind { " " em { "Something newer is stored; the next estimate is being computed." } }
                 }
-                @for far in &standing.present.now.weather.far { p class="small caution" { (far.says) } }
+                @for far in &standing.present.now.weather.far { p class="small caution" { (view.tongue().say(&far.says)) } }
             } @else if view.trouble.is_none() {
                 p { em { "The first estimate is being computed. This page looks again by itself." } }
             }

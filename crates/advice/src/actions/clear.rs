@@ -2,6 +2,7 @@
 
 use jiff::ToSpan;
 use snowhum_apiary::{OpeningKind, OpeningState};
+use snowhum_say::actions as say;
 use snowhum_units::Fraction;
 use snowhum_winter::{Action, Event};
 
@@ -9,10 +10,6 @@ use super::situation::{Candidate, Situation};
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;
 
-/// What is done, at the entrance, at the upper hole, at both.
-const ENTRANCE: &str = "clear the entrance of ice and dead bees";
-const UPPER_HOLE: &str = "clear the upper hole of ice and dead bees";
-const BOTH: &str = "clear the entrance and the upper hole of ice and dead bees";
 const WORK: f64 = 0.1;
 /// Days within which a blocked opening should be free: bees that cannot get out on the next mild day foul the hive.
 const WITHIN_DAYS: i64 = 3;
@@ -25,22 +22,18 @@ pub(super) fn openings(situation: &Situation<'_>) -> Option<Candidate> {
         let is_tight = noted.shut(kind).is_some_and(|noted| noted.state != OpeningState::DriftedOver);
         is_tight && hive.has_opening(kind)
     };
-    let (what, why) = match (is_blocked(OpeningKind::Entrance), is_blocked(OpeningKind::UpperHole)) {
+    let blocked = match (is_blocked(OpeningKind::Entrance), is_blocked(OpeningKind::UpperHole)) {
         (false, false) => return None,
-        (true, false) => {
-            (ENTRANCE, "it was noted as blocked: damp stays in, and bees cannot get out on the next mild day")
-        }
-        (false, true) => (UPPER_HOLE, "it was noted as blocked: damp stays in under the lid"),
-        (true, true) => {
-            (BOTH, "both were noted as blocked: damp and bad air stay in, and bees cannot get out on the next mild day")
-        }
+        (true, false) => "entrance",
+        (false, true) => "upper-hole",
+        (true, true) => "both",
     };
     let question = situation.base.question;
     let open = Action::Openings { entrance: Fraction::new(1.0), hole: Fraction::new(1.0) };
     Some(Candidate {
         kind: ActionKind::ClearOpenings,
-        what: what.to_owned(),
-        why: why.to_owned(),
+        what: say::clear(blocked),
+        why: say::clear_why(blocked),
         from: question.as_of,
         by: question.as_of.saturating_add(WITHIN_DAYS.days()),
         cost: WORK * question.apiary.money.hour,
@@ -48,7 +41,7 @@ pub(super) fn openings(situation: &Situation<'_>) -> Option<Candidate> {
         fed_first: false,
         events: vec![Event { day: 0, colony: situation.colony, action: open }],
         caution: Some(Hazard::Entrance),
-        rule: Some("leave snow: it is porous and keeps the hive warm; an ice sheet is not".to_owned()),
-        sources: vec!["common practice"],
+        rule: Some(say::clear_rule()),
+        sources: vec![say::by_practice()],
     })
 }

@@ -2,6 +2,7 @@
 
 use jiff::ToSpan;
 use snowhum_apiary::{Floor, SetupChange};
+use snowhum_say::{Message, actions as say};
 use snowhum_winter::{Action, Event};
 
 use super::situation::{Candidate, Situation};
@@ -29,13 +30,11 @@ pub(super) fn insulate_lid(situation: &Situation<'_>) -> Option<Candidate> {
     let money = &situation.base.question.apiary.money;
     changed(situation, "lid=50 mm foam", |candidate| Candidate {
         kind: ActionKind::Lid,
-        what: "lay 50 mm of foam over the crownboard".to_owned(),
-        why: "moves the water from the lid, where it drips on the cluster, to the walls, and saves heat".to_owned(),
+        what: say::lid(),
+        why: say::lid_why(),
         cost: money.lid + WORK_LID * money.hour,
-        rule: Some(
-            "both schools agree: top insulation before side insulation, no cold surface over the cluster".to_owned(),
-        ),
-        sources: vec!["hive covers trial: St. Clair et al. 2022, PLoS ONE 17:e0266219", "ISO 6946"],
+        rule: Some(say::lid_rule()),
+        sources: vec![say::by_covers(), say::by_iso_6946()],
         ..candidate
     })
 }
@@ -53,11 +52,11 @@ pub(super) fn wrap(situation: &Situation<'_>) -> Option<Candidate> {
     let money = &base.question.apiary.money;
     let mut wrap = changed(situation, "wrap=felt paper", |candidate| Candidate {
         kind: ActionKind::Wrap,
-        what: "wrap the walls in felt paper".to_owned(),
-        why: "keeps wind off the joints and takes in sun; it holds hardly any heat by itself".to_owned(),
+        what: say::wrap(),
+        why: say::wrap_why(),
         cost: money.wrap + WORK_WRAP * money.hour,
-        rule: Some("soon after 1 November in Minnesota; too early keeps bees rearing brood".to_owned()),
-        sources: vec!["University of Minnesota poster 163", "ISO 6946"],
+        rule: Some(say::wrap_rule()),
+        sources: vec![say::by_poster(), say::by_iso_6946()],
         from: base.date(day),
         by: base.date(day).saturating_add(30.days()),
         ..candidate
@@ -91,11 +90,11 @@ pub(super) fn close_mesh(situation: &Situation<'_>) -> Option<Candidate> {
     let money = &situation.base.question.apiary.money;
     changed(situation, "floor=mesh with tray", |candidate| Candidate {
         kind: ActionKind::Tray,
-        what: "push the tray in under the mesh".to_owned(),
-        why: "less wind through the hive; clear the tray when dead bees cover it".to_owned(),
+        what: say::tray(),
+        why: say::tray_why(),
         cost: WORK_TRAY * money.hour,
-        rule: Some("open mesh is left open by many: it lowered losses in one survey (Mazur 2022, Poland)".to_owned()),
-        sources: vec!["computed air flow"],
+        rule: Some(say::tray_rule()),
+        sources: vec![say::by_air_flow()],
         ..candidate
     })
 }
@@ -110,8 +109,8 @@ fn changed(situation: &Situation<'_>, change: &str, fill: impl FnOnce(Candidate)
     let hive = situation.housed().hive.with_change(&change.parse::<SetupChange>().ok()?).ok()?;
     Some(fill(Candidate {
         kind: ActionKind::Lid,
-        what: String::new(),
-        why: String::new(),
+        what: Message::NONE,
+        why: Message::NONE,
         from: question.as_of,
         by: question.as_of.saturating_add(30.days()),
         cost: 0.0,

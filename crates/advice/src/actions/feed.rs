@@ -2,6 +2,7 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use snowhum_say::{Message, actions as say};
 use snowhum_units::{CubicMetre, Kilogram, Range};
 use snowhum_winter::{Action, Event};
 
@@ -14,7 +15,7 @@ use crate::answer::ActionKind;
 use crate::cautions::Hazard;
 use crate::course::Course;
 use crate::syrup::STORES_PER_FONDANT;
-use crate::{finish, over_rule, rules, words};
+use crate::{finish, over_rule, rules};
 
 /// Food out of reach worth moving.
 const LEAST_FAR: Kilogram = Kilogram::new(0.5);
@@ -41,8 +42,8 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
     let question = situation.base.question;
     Some(Candidate {
         kind: ActionKind::BringNear,
-        what: format!("hang the {} from the far side next to the cluster", far.show(question.system, 1)),
-        why: "food two bare combs away might as well not be there in a cold spell".to_owned(),
+        what: say::near(far),
+        why: say::near_why(),
         from: question.as_of,
         by: before_hunger(situation, COMBS_NEAR),
         cost: WORK_FRAMES * question.apiary.money.hour,
@@ -51,7 +52,7 @@ pub(super) fn bring_near(situation: &Situation<'_>) -> Option<Candidate> {
         events: vec![Event { day: 0, colony: situation.colony, action: Action::BringNear }],
         caution: Some(Hazard::BeforeTight),
         rule: None,
-        sources: vec!["isolation starvation as the model reaches it", "common practice"],
+        sources: vec![say::by_isolation(), say::by_practice()],
     })
 }
 
@@ -63,14 +64,8 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
     let name = &base.housed[giver].colony.name;
     Some(Candidate {
         kind: ActionKind::Frames,
-        what: format!(
-            "hang in {frames} full {} of sealed stores from {name} ({})",
-            if frames == 1 { "frame" } else { "frames" },
-            stores.show(question.system, 1)
-        ),
-        why: format!(
-            "{name} has more than it needs even in the hungriest winter in ten, and its frames fit (what it can spare is given once in this yard, to the hive that is shortest)"
-        ),
+        what: say::frames(frames, name, stores),
+        why: say::frames_why(name),
         from: question.as_of,
         by: before_hunger(situation, gifts::WITHIN),
         cost: WORK_FRAMES * question.apiary.money.hour,
@@ -78,8 +73,8 @@ pub(super) fn frames_from_heaviest(situation: &Situation<'_>) -> Option<Candidat
         fed_first: false,
         events: vec![Event { day: 0, colony: giver, action: Action::MoveFrames { to: situation.colony, stores } }],
         caution: Some(Hazard::HealthyCombs),
-        rule: Some("a frame of sealed stores against the cluster is the first remedy where there is one".to_owned()),
-        sources: vec!["common practice"],
+        rule: Some(say::frames_rule()),
+        sources: vec![say::by_practice()],
     })
 }
 
@@ -95,20 +90,11 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
     let base = situation.base;
     let question = base.question;
     let course = Course::of(question.as_of, base.finish_syrup_by, over_rule::now(base, situation.colony))?;
-    let left = if course.rest >= WORTH_FEEDING {
-        format!("; the other {} of stores as frames, fondant or damp sugar", course.rest.show(question.system, 1))
-    } else {
-        String::new()
-    };
+    let syrup = CubicMetre::new(course.litres() * 1e-3);
     Some(Candidate {
         kind: ActionKind::Syrup,
-        what: format!(
-            "feed {} of sugar as {} of 3:2 syrup, finished by {}{left}",
-            course.sugar().show(question.system, 1),
-            CubicMetre::new(course.litres() * 1e-3).show(question.system, 0),
-            words::day(course.finish)
-        ),
-        why: course_words(&course, base.finish_syrup_by, rules::feeding_custom(&question.apiary.site)),
+        what: say::syrup(course.finish, is_all(&course), course.rest, course.sugar(), syrup),
+        why: why_syrup(&course, base.finish_syrup_by, rules::feeding_custom(&question.apiary.site)),
         from: question.as_of,
         by: course.begin,
         cost: course.sugar().get() * question.apiary.money.sugar_per_kg + WORK_SYRUP * question.apiary.money.hour,
@@ -121,7 +107,7 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
         }],
         caution: Some(Hazard::Robbing),
         rule: None,
-        sources: vec!["55 F limit: Ontario beekeeping extension", "1.1 kg of stores a kg of sugar, range 1.0-1.2"],
+        sources: vec![say::by_limit(), say::by_sugar()],
     })
 }
 
@@ -130,19 +116,21 @@ pub(crate) fn syrup_day(course: &Course, as_of: Date) -> usize {
     course.days(as_of).clamp(0, SYRUP_TAKEN) as usize
 }
 
-fn course_words(course: &Course, finish: Range<Date>, custom: Option<String>) -> String {
-    let custom = custom.map_or_else(String::new, |custom| format!(". {}", custom.trim_end_matches('.')));
-    let (feeder, safe, half) = (finish::FEEDERS[0].0, words::day(finish.p10), words::day(finish.p50));
-    if course.is_safe {
-        return format!(
-            "with {feeder} begin by {}: fed, taken and capped before bees stop taking syrup here ({half} is in time in half of all years){custom}",
-            words::day(course.begin)
-        );
+/// Whether all that is wanted is still taken as syrup.
+fn is_all(course: &Course) -> bool {
+    course.rest < WORTH_FEEDING
+}
+
+fn why_syrup(course: &Course, finish: Range<Date>, custom: Option<String>) -> Message {
+    let feeder = finish::FEEDERS[0].0;
+    let why = match course.is_safe {
+        true => say::syrup_safe(course.begin, feeder, finish.p50),
+        false => say::syrup_late(feeder, finish.p50, is_all(course), finish.p10),
+    };
+    match custom {
+        Some(custom) => say::syrup_custom(custom.trim_end_matches('.'), why),
+        None => why,
     }
-    let much = if course.rest >= WORTH_FEEDING { "; it gives no more than that in the days left" } else { "" };
-    format!(
-        "begin at once with {feeder}: {half} is in time in half of all years, {safe} would have been safe{much}{custom}"
-    )
 }
 
 /// Fondant over the cluster before the first members go hungry; in spring until syrup can be given.
@@ -156,7 +144,7 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
     let (fondant, day) = (solid_fondant(short), solid_day(situation));
     Some(Candidate {
         kind: ActionKind::SolidFeed,
-        what: format!("put {} of fondant right over the cluster", fondant.show(question.system, 1)),
+        what: say::fondant(fondant),
         why: solid_why(situation),
         from: question.as_of,
         by: base.date(day),
@@ -169,11 +157,8 @@ pub(super) fn solid(situation: &Situation<'_>) -> Option<Candidate> {
             action: Action::SolidFeed { stores: fondant * STORES_PER_FONDANT },
         }],
         caution: Some(if question.as_of <= base.finish_syrup_by.p50 { Hazard::Robbing } else { Hazard::LidOff }),
-        rule: Some(
-            "solid sugar helps once bees can use it; autumn stores are better (University of Minnesota Extension)"
-                .to_owned(),
-        ),
-        sources: vec!["computed run-out", "common practice"],
+        rule: Some(say::fondant_rule()),
+        sources: vec![say::by_run_out(), say::by_practice()],
     })
 }
 
@@ -188,16 +173,10 @@ pub(crate) fn solid_day(situation: &Situation<'_>) -> usize {
     hunger.saturating_sub(AHEAD)
 }
 
-fn solid_why(situation: &Situation<'_>) -> String {
+fn solid_why(situation: &Situation<'_>) -> Message {
     match situation.early_hunger() {
-        Some(day) => format!(
-            "one in ten colonies like this is hungry by {}; set three weeks ahead of that",
-            words::day(situation.base.date(day))
-        ),
-        None => format!(
-            "few go hungry before spring, but the worst tenth reaches it with {} within reach or less",
-            worst_tenth(situation).show(situation.base.question.system, 1)
-        ),
+        Some(day) => say::fondant_hungry(situation.base.date(day)),
+        None => say::fondant_little(worst_tenth(situation)),
     }
 }
 

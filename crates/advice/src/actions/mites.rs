@@ -2,6 +2,7 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use snowhum_say::actions as say;
 use snowhum_winter::{Action, Event};
 
 use super::situation::{Candidate, Situation};
@@ -10,7 +11,7 @@ use crate::cautions::Hazard;
 use crate::site::dates;
 use crate::site::figures::mite_region;
 use crate::sums::mites::line_for;
-use crate::words::{day, season_month};
+use crate::words::season_month;
 
 /// Days within which it is begun where the day that spares all winter bees is past.
 const AT_ONCE: i64 = 7;
@@ -25,18 +26,10 @@ pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
     if question.as_of >= none {
         return None;
     }
-    let spares = if question.as_of <= all {
-        format!("begun by {} it spares all of this winter's bees", day(all))
-    } else {
-        format!("too late for part of this winter's bees, and for all of them after {}", day(none))
-    };
     Some(Candidate {
         kind: ActionKind::TreatMites,
-        what: "treat it for mites with what label and law allow here, all of the yard on one day".to_owned(),
-        why: format!(
-            "{rate:.1} mites per 100 bees at its count, over the line: {spares}; weighed in a colony given what it is \
-             short of; the product's price is not counted"
-        ),
+        what: say::treat(),
+        why: say::treat_why(all, question.as_of <= all, none, rate),
         from: question.as_of,
         by: all.max(question.as_of.saturating_add(AT_ONCE.days())).min(none),
         cost: WORK * question.apiary.money.hour,
@@ -45,7 +38,7 @@ pub(super) fn treat(situation: &Situation<'_>) -> Option<Candidate> {
         events: vec![Event { day: 0, colony: situation.colony, action: Action::Treat }],
         caution: Some(Hazard::Label),
         rule: None,
-        sources: vec!["lines of data/mites.toml", "nine in ten gone: judgement"],
+        sources: vec![say::by_lines(), say::by_nine_in_ten()],
     })
 }
 

@@ -1,6 +1,7 @@
 //! A colony in a plan, and something that could be done for it.
 
 use jiff::civil::Date;
+use snowhum_say::Message;
 use snowhum_winter::{Event, Housed, MemberEnd};
 
 use crate::ahead::base::Base;
@@ -18,8 +19,8 @@ pub(crate) struct Situation<'a> {
 #[derive(Debug, Clone)]
 pub(crate) struct Candidate {
     pub(crate) kind: ActionKind,
-    pub(crate) what: String,
-    pub(crate) why: String,
+    pub(crate) what: Message,
+    pub(crate) why: Message,
     pub(crate) from: Date,
     pub(crate) by: Date,
     pub(crate) cost: f64,
@@ -29,8 +30,8 @@ pub(crate) struct Candidate {
     pub(crate) fed_first: bool,
     pub(crate) events: Vec<Event>,
     pub(crate) caution: Option<Hazard>,
-    pub(crate) rule: Option<String>,
-    pub(crate) sources: Vec<&'static str>,
+    pub(crate) rule: Option<Message>,
+    pub(crate) sources: Vec<Message>,
 }
 
 impl Situation<'_> {

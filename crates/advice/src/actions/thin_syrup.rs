@@ -2,6 +2,7 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use snowhum_say::actions as say;
 use snowhum_units::Kelvin;
 use snowhum_winter::{Action, Event};
 
@@ -11,7 +12,6 @@ use crate::ahead::shortage::WORTH_FEEDING;
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;
 use crate::syrup::{Strength, sugar_for};
-use crate::words;
 
 /// A week's warmest hours above which bees take thin syrup: keepers on the Pacific coast of North America, as the jobs
 /// have it (`spring_syrup_high`).
@@ -47,20 +47,10 @@ pub(super) fn feed(situation: &Situation<'_>) -> Option<Candidate> {
     let hunger = situation.early_hunger();
     Some(Candidate {
         kind: ActionKind::ThinSyrup,
-        what: format!(
-            "feed {} of sugar as {} of thin syrup, 1:1, a litre or so at a time",
-            sugar.show(question.system, 1),
-            Strength::OneToOne.syrup_with(sugar).show(question.system, 0)
-        ),
+        what: say::thin_syrup(sugar, Strength::OneToOne.syrup_with(sugar)),
         why: match hunger {
-            Some(day) => format!(
-                "one in ten colonies like this is hungry by {} unless flowers give some; days are warm enough for bees to take it",
-                words::day(base.date(day))
-            ),
-            None => {
-                "the worst tenth is left with little unless flowers give some; days are warm enough for bees to take it"
-                    .to_owned()
-            }
+            Some(day) => say::thin_syrup_hungry(base.date(day)),
+            None => say::thin_syrup_little(),
         },
         from: question.as_of,
         by: latest(situation),
@@ -69,8 +59,8 @@ pub(super) fn feed(situation: &Situation<'_>) -> Option<Candidate> {
         fed_first: false,
         events: vec![Event { day: TAKEN, colony: situation.colony, action: Action::Syrup { stores: short } }],
         caution: Some(Hazard::Robbing),
-        rule: Some("solid food, then thin syrup once days are warm, then pollen; no more than is short".to_owned()),
-        sources: vec!["computed run-out", "common practice", "1.1 kg of stores a kg of sugar, range 1.0-1.2"],
+        rule: Some(say::thin_syrup_rule()),
+        sources: vec![say::by_run_out(), say::by_practice(), say::by_sugar()],
     })
 }
 

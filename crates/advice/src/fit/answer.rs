@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, fit as say};
 use snowhum_units::Range;
 use snowhum_winter::Status;
 
@@ -23,10 +24,10 @@ pub struct FitAnswer {
     pub windows: Vec<ClassWindow>,
     /// Treated before the first day, a colony's winter bees are reared free of mites; after the second none are.
     pub treat_before: [Date; 2],
-    /// Where those days are from, in words.
-    pub winter_bees: String,
+    /// Where those days are from.
+    pub winter_bees: Message,
     /// What holds for the whole yard.
-    pub say: Vec<String>,
+    pub say: Vec<Message>,
 }
 
 /// One colony before winter.
@@ -41,7 +42,7 @@ pub struct ColonyFit {
     /// How it would be put to another; none where that is not asked.
     pub unite: Option<Uniting>,
     /// What to know of it.
-    pub say: Vec<String>,
+    pub say: Vec<Message>,
 }
 
 /// What is looked at.
@@ -65,15 +66,15 @@ pub enum What {
 impl What {
     /// Its name.
     #[must_use]
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Bees => "Bees",
-            Self::Brood => "Brood",
-            Self::Stores => "Stores",
-            Self::Queen => "Queen",
-            Self::Mites => "Mites",
-            Self::Hive => "Hive",
-        }
+    pub fn words(self) -> Message {
+        say::what(match self {
+            Self::Bees => "bees",
+            Self::Brood => "brood",
+            Self::Stores => "stores",
+            Self::Queen => "queen",
+            Self::Mites => "mites",
+            Self::Hive => "hive",
+        })
     }
 }
 
@@ -92,12 +93,12 @@ pub struct Scale {
     pub end: f64,
     /// Where the figure stands.
     pub stands: Stands,
-    /// In words, with the figure in the keeper's units.
-    pub says: String,
+    /// With the figure.
+    pub says: Message,
     /// What others hold.
-    pub other_school: Option<String>,
+    pub other_school: Option<Message>,
     /// What to look at, where something is not known.
-    pub look: Option<String>,
+    pub look: Option<Message>,
 }
 
 /// A range that is usual somewhere.
@@ -108,13 +109,13 @@ pub struct Usual {
     /// To.
     pub high: f64,
     /// Region it is for.
-    pub region: String,
+    pub region: Message,
     /// Hive it is for.
-    pub hive: String,
+    pub hive: Message,
     /// In words.
-    pub says: String,
+    pub says: Message,
     /// Who says so.
-    pub source: String,
+    pub source: Message,
     /// How well it is founded.
     pub status: Status,
 }
@@ -159,15 +160,25 @@ impl Stands {
 
     /// In words.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
+        say::stands(self.name())
+    }
+
+    /// In few words.
+    #[must_use]
+    pub fn short(self) -> Message {
+        say::stands_short(self.name())
+    }
+
+    const fn name(self) -> &'static str {
         match self {
-            Self::NotKnown => "not known",
-            Self::NoRange => "no usual range known here",
-            Self::Under => "under what is usual",
-            Self::PerhapsUnder => "perhaps under what is usual",
+            Self::NotKnown => "not-known",
+            Self::NoRange => "no-range",
+            Self::Under => "under",
+            Self::PerhapsUnder => "perhaps-under",
             Self::Usual => "usual",
-            Self::PerhapsOver => "perhaps over what is usual",
-            Self::Over => "over what is usual",
+            Self::PerhapsOver => "perhaps-over",
+            Self::Over => "over",
         }
     }
 }
@@ -212,18 +223,8 @@ impl VerdictKind {
 
     /// In words.
     #[must_use]
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Stop => "stop: foulbrood first",
-            Self::ShakeOut => "shake out",
-            Self::Unite => "unite",
-            Self::LookAgain => "look again for eggs",
-            Self::Wait => "wait for a mild day",
-            Self::Treat => "mites first",
-            Self::Boost => "boost with sealed brood",
-            Self::Company => "warm company",
-            Self::Alone => "winter alone",
-        }
+    pub fn words(self) -> Message {
+        say::verdict(self.written())
     }
 
     /// As it is written in an address and in JSON.
@@ -255,9 +256,9 @@ pub struct Verdict {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub with: Option<String>,
     /// What to do, in a sentence.
-    pub says: String,
+    pub says: Message,
     /// Why, the weightiest first.
-    pub reasons: Vec<String>,
+    pub reasons: Vec<Message>,
     /// Whether what decided stands so near its line that another seed may decide otherwise.
     #[serde(default)]
     pub near: bool,
@@ -266,9 +267,12 @@ pub struct Verdict {
 impl Verdict {
     /// In words, its queen first where she decides.
     #[must_use]
-    pub fn words(&self) -> String {
+    pub fn words(&self) -> Message {
         let kind = self.kind.words();
-        self.queen.map_or_else(|| kind.to_owned(), |queen| format!("{}: {kind}", queen.words()))
+        match self.queen {
+            Some(queen) => say::verdict_queen(queen.words(), kind),
+            None => kind,
+        }
     }
 }
 
@@ -280,9 +284,9 @@ pub struct Uniting {
     /// Whether it should be done.
     pub advised: bool,
     /// Why not, where not.
-    pub against: Vec<String>,
+    pub against: Vec<Message>,
     /// Steps, in order.
-    pub steps: Vec<String>,
+    pub steps: Vec<Message>,
     /// What the model makes of it.
     pub carried: Option<Carried>,
 }
@@ -328,7 +332,7 @@ pub struct ClassWindow {
     /// Supers.
     pub supers: String,
     /// The same in a sentence, with the days.
-    pub says: String,
+    pub says: Message,
     /// Where it comes from.
     pub source: String,
     /// How well it is founded.
@@ -372,11 +376,8 @@ pub struct Shopping {
 impl Shopping {
     /// Who is short and yet not on the list; none where everybody is.
     #[must_use]
-    pub fn unfed_say(&self) -> Option<String> {
-        let names = self.unfed.join(", ");
-        (!names.is_empty()).then(|| {
-            format!("Short and yet not on this list, since its bees are to be put to others or shaken out: {names}.")
-        })
+    pub fn unfed_say(&self) -> Option<Message> {
+        (!self.unfed.is_empty()).then(|| say::unfed(self.unfed.iter().map(Message::from).collect()))
     }
 
     /// The same for a feeder that holds so many litres.

@@ -2,7 +2,6 @@
 
 use jiff::civil::Date;
 use snowhum_apiary::{Colony, Combs, Mites};
-use snowhum_units::System;
 use snowhum_winter::{Event, Housed, Trajectory};
 
 use crate::ahead::base::Base;
@@ -112,10 +111,6 @@ impl<'a> Look<'a> {
             }
         }
         mean_and_error(&gains)
-    }
-
-    pub(super) fn system(&self) -> System {
-        self.base.question.system
     }
 
     pub(super) fn places(&self) -> std::ops::Range<usize> {

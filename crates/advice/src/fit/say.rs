@@ -1,6 +1,7 @@
 //! What to know: of one colony, where a wrong belief would mislead, and of the whole yard.
 
 use snowhum_apiary::{LeftOn, Mites, Trouble, food_in};
+use snowhum_say::{Message, fit as say};
 use snowhum_units::Kilogram;
 
 use super::answer::{ColonyFit, Stands, VerdictKind, What};
@@ -9,116 +10,74 @@ use super::scales;
 use crate::cautions::Hazard;
 use crate::site::dates;
 use crate::site::health::{foulbrood, mite_rate};
-use crate::words::day;
 
 /// What to know of one colony.
-pub(super) fn colony(look: &Look<'_>, at: usize) -> Vec<String> {
+pub(super) fn colony(look: &Look<'_>, at: usize) -> Vec<Message> {
     let colony = look.colony(at);
-    let mut say = Vec::new();
+    let mut told = Vec::new();
     let bees = scales::all(look, at).into_iter().find(|scale| scale.what == What::Bees);
     let strong = bees.is_some_and(|scale| matches!(scale.stands, Stands::Usual | Stands::PerhapsOver | Stands::Over));
     if strong && colony.mites == Mites::NotCounted {
-        say.push(
-            "Strong in autumn is not safe: large colonies raise most mites, and nobody has counted here.".to_owned(),
-        );
+        told.push(say::say_strong());
     }
     if mite_rate(colony).is_some_and(|rate| rate < 0.05) {
-        say.push("A clean sample is not a clean colony: count again.".to_owned());
+        told.push(say::say_clean());
     }
     if colony.autumn.troubles.iter().flatten().any(|t| matches!(t, Trouble::Robbed | Trouble::Wasps)) {
-        say.push(
-            "Robbed or beset by wasps: close the entrance to a bee's width or two, feed it last, and weigh it again."
-                .to_owned(),
-        );
+        told.push(say::say_robbed());
     }
     if foulbrood(colony) {
-        say.push(Hazard::Foulbrood.says().to_owned());
+        told.push(Hazard::Foulbrood.says().into());
     }
-    say.extend(no_room(look, at));
+    told.extend(no_room(look, at));
     if look.is_nucleus(at) {
-        say.push("A nucleus is fed first and defended first: entrance of a bee's width.".to_owned());
+        told.push(say::say_nucleus());
     }
-    say
+    told
 }
 
 /// Share of its combs that food may fill: bees cluster on empty cells under it (judgement).
 const ROOM: f64 = 0.85;
 
 /// What it is short of, where its combs cannot take that.
-fn no_room(look: &Look<'_>, at: usize) -> Option<String> {
+fn no_room(look: &Look<'_>, at: usize) -> Option<Message> {
     let (hive, now) = (&look.housed(at).hive, look.colony(at).stores.total.p50);
     let room = food_in(f64::from(hive.comb_count()), hive.mean_comb_side()).p50 * ROOM;
     let wanted = now + Kilogram::new(look.plan(at).shortage_kg);
-    let kg = |kilograms: Kilogram| kilograms.show(look.system(), 0);
-    (look.is_short(at) && wanted > room).then(|| {
-        format!(
-            "With what it is short of it would hold {}, and its combs take about {} and leave bees room: give it a box of drawn comb, \
-             or the rest as fondant in winter.",
-            kg(wanted),
-            kg(room)
-        )
-    })
+    (look.is_short(at) && wanted > room).then(|| say::say_no_room(room, wanted))
 }
 
 /// What holds for the whole yard on this day, with the caution of treatments where one is advised.
-pub(super) fn yard(look: &Look<'_>, colonies: &[ColonyFit]) -> Vec<String> {
-    let mut say = Vec::new();
+pub(super) fn yard(look: &Look<'_>, colonies: &[ColonyFit]) -> Vec<Message> {
+    let mut told = Vec::new();
     let short = look.places().any(|at| look.is_short(at));
     if short && look.today() <= look.dates.syrup_by.p90 {
-        say.push("While you feed: entrances first, nuclei and weak hives first, all on one evening.".to_owned());
-        say.push(Hazard::Robbing.says().to_owned());
+        told.extend([say::say_feeding(), Hazard::Robbing.says().into()]);
     }
-    say.extend(mites(look));
+    told.extend(mites(look));
     if colonies.iter().any(|one| one.verdict.kind == VerdictKind::Treat) {
-        say.extend(Hazard::each(&[Hazard::Label, Hazard::Acids]));
+        told.extend([Hazard::Label, Hazard::Acids].map(|hazard| Message::from(hazard.says())));
     }
     if look.today() <= look.dates.cluster.p90 {
-        say.extend(last_days(look));
+        let (queen, unite) = (&look.dates.requeen_by, &look.dates.unite_by);
+        told.extend([say::say_queens(queen.p10, queen.p50, queen.p90), say::say_uniting(unite.p50)]);
     }
     let forgotten = look.places().all(|at| look.colony(at).autumn.left_on.is_none());
     if forgotten {
-        say.push(format!(
-            "The yard file says of no hive whether an {}, a {} or an {} is still on. Look before the first frost.",
-            LeftOn::Excluder.words(),
-            LeftOn::Feeder.words(),
-            LeftOn::EmptySuper.words()
-        ));
+        let [excluder, feeder, empty] = [LeftOn::Excluder, LeftOn::Feeder, LeftOn::EmptySuper].map(LeftOn::words);
+        told.push(say::say_left_on(empty, excluder, feeder));
     }
-    say
+    told
 }
 
-fn last_days(look: &Look<'_>) -> [String; 2] {
-    let (queen, unite) = (&look.dates.requeen_by, &look.dates.unite_by);
-    [
-        format!(
-            "Queens: the last sensible day to give one here is about {} ({} to {}), from this site's last flight weather; judgement. A virgin after that means unite.",
-            day(queen.p50),
-            day(queen.p10),
-            day(queen.p90)
-        ),
-        format!(
-            "Uniting: by about {} here, the weak on the strong, and never with anything sick. Weak on weak is not strong.",
-            day(unite.p50)
-        ),
-    ]
-}
-
-fn mites(look: &Look<'_>) -> Vec<String> {
-    let mut say = Vec::new();
+fn mites(look: &Look<'_>) -> Vec<Message> {
+    let mut told = Vec::new();
     let [all_spared, none_spared] = dates::winter_bees(look.base);
     if look.today() > all_spared && look.month() >= 7 {
-        say.push(format!(
-            "Mites now: a treatment after about {} comes too late for part of the winter bees, after about {} for all of them. It protects the neighbours and next year's bees, not bees already hurt; a treatment in November alone is no cure for this winter.",
-            day(all_spared),
-            day(none_spared)
-        ));
-        say.push(dates::winter_bees_say(look.base));
+        told.extend([say::say_mites_now(all_spared, none_spared), dates::winter_bees_say(look.base).into()]);
     }
     if matches!(look.month(), 9 | 10) {
-        say.push(format!(
-            "Count a second time in October, before bees cluster about {}: robbers bring mites home from dying hives.",
-            day(look.dates.cluster.p50)
-        ));
+        told.push(say::say_count_again(look.dates.cluster.p50));
     }
-    say
+    told
 }

@@ -1,6 +1,7 @@
 //! One colony put to another: with which, whether, by when and how. Nothing sick goes anywhere.
 
 use jiff::ToSpan;
+use snowhum_say::{Message, fit as say};
 use snowhum_winter::{Action, Event};
 
 use super::answer::{Carried, Uniting};
@@ -9,7 +10,6 @@ use super::scales::mites::mites_first;
 use crate::cautions::Hazard;
 use crate::queen_trouble::QueenTrouble;
 use crate::statistics::rounded;
-use crate::words::day;
 
 /// How a weak or queenless colony would be put to another.
 pub(super) fn uniting(look: &Look<'_>, at: usize) -> Uniting {
@@ -50,73 +50,50 @@ fn same_frames(look: &Look<'_>, at: usize, other: usize) -> bool {
 }
 
 /// Why the two are not put together.
-fn against(look: &Look<'_>, at: usize, with: Option<usize>) -> Vec<String> {
-    let mut against: Vec<String> = look
-        .health
-        .sick(look.colony(at))
-        .into_iter()
-        .map(|why| format!("it is sick ({why}): a sick colony is never put to another"))
-        .collect();
+fn against(look: &Look<'_>, at: usize, with: Option<usize>) -> Vec<Message> {
+    let mut against: Vec<Message> = look.health.sick(look.colony(at)).into_iter().map(say::against_sick).collect();
     if with.is_none() {
-        against.push(
-            "no healthy, queenright colony of the yard, its mites under the line or seen to be treated, is stronger: two weak ones do not make a strong one"
-                .to_owned(),
-        );
+        against.push(say::against_none());
     }
     let last = &look.dates.unite_by;
     if look.today() > last.p90 {
-        against.push(format!(
-            "it is too late: after about {} colonies here are clustered and no longer merge, least of all in December",
-            day(last.p50)
-        ));
+        against.push(say::against_late(last.p50));
     }
     against
 }
 
-fn steps(look: &Look<'_>, at: usize, with: usize) -> Vec<String> {
+fn steps(look: &Look<'_>, at: usize, with: usize) -> Vec<Message> {
     let (weak, strong) = (&look.colony(at).name, &look.colony(with).name);
     let last = &look.dates.unite_by;
     let looked = [at, with].iter().all(|place| look.colony(*place).autumn.troubles.is_some());
     let mut steps = Vec::new();
     if !looked {
-        steps.push(format!("first look through the brood of {weak} and {strong}; {}", Hazard::Foulbrood.clause()));
+        steps.push(say::step_look(Hazard::Foulbrood.clause(), strong, weak));
     }
-    steps.push(queen(look, at, with));
-    steps.push(format!(
-        "towards evening lay one sheet of newspaper with a few slits over {strong} and set {weak}'s box on it"
-    ));
+    steps.extend([queen(look, at, with), say::step_paper(strong, weak)]);
     if !same_frames(look, at, with) {
-        steps.push("their frames differ: shake or brush the bees of the weak one into an empty box of the other's size over the sheet, and leave combs that do not fit".to_owned());
+        steps.push(say::step_frames());
     }
-    steps.push("leave them for a week, then take away what is empty; the weak one's own stand is cleared, so that stragglers go to a neighbour".to_owned());
-    let today = look.today();
-    let close = today.saturating_add(7.days()) > last.p50;
-    steps.push(format!(
-        "be done by about {} ({} to {}) here, before they cluster{}",
-        day(last.p50),
-        day(last.p10),
-        day(last.p90),
-        if close { ": that is now or not at all" } else { "" }
-    ));
+    let is_close = look.today().saturating_add(7.days()) > last.p50;
+    steps.extend([say::step_leave(), say::step_by(last.p10, is_close, last.p50, last.p90)]);
     steps
 }
 
 /// Which queen is kept.
-fn queen(look: &Look<'_>, at: usize, with: usize) -> String {
+fn queen(look: &Look<'_>, at: usize, with: usize) -> Message {
     let (weak, strong) = (look.colony(at), look.colony(with));
     if QueenTrouble::of(look.colony(at)).is_some() {
-        return format!("keep {}'s queen; make sure that no queen is left in {}", strong.name, weak.name);
+        return say::step_keep(&strong.name, &weak.name);
     }
     let younger = |weak: Option<i16>, strong: Option<i16>| matches!((weak, strong), (Some(w), Some(s)) if w > s);
     let weak_is_better = younger(weak.queen.year, strong.queen.year)
         && !weak.queen.late_mated
         && weak.queen.seen_or_laying == Some(true);
     let (kept, gone) = if weak_is_better { (weak, strong) } else { (strong, weak) };
-    let year = kept.queen.year.map_or_else(String::new, |year| format!(" (of {year})"));
-    format!(
-        "keep {}'s queen{year}: find and remove {}'s the day before; bees left to choose may lose both",
-        kept.name, gone.name
-    )
+    match kept.queen.year {
+        Some(year) => say::step_choose_year(&gone.name, &kept.name, year),
+        None => say::step_choose(&gone.name, &kept.name),
+    }
 }
 
 fn carried(look: &Look<'_>, at: usize, with: usize) -> Carried {

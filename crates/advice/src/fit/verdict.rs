@@ -1,5 +1,6 @@
 //! What to do with a colony before winter, and why.
 
+use snowhum_say::{Message, fit as say, hives, in_hundred};
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event};
 
@@ -9,14 +10,13 @@ use super::look::Look;
 use super::scales::mites::{count, mites_first};
 use super::unite;
 use crate::ahead::shortage::WORTH_FEEDING;
-use crate::fit::scales::shown::thousands;
+use crate::fit::scales::shown::hundreds;
 use crate::plan::answer::ColonyPlan;
 use crate::queen::{self, Ground, Partner};
 use crate::queen_trouble::QueenTrouble;
 use crate::site::dates;
 use crate::site::health::foulbrood;
 use crate::verdict::answer::SOUND;
-use crate::words::{day, hives, in_hundred};
 
 /// The verdict, and how it would be put to another where that was asked.
 pub(super) fn of(look: &Look<'_>, at: usize) -> (Verdict, Option<Uniting>) {
@@ -42,36 +42,18 @@ pub(super) fn of(look: &Look<'_>, at: usize) -> (Verdict, Option<Uniting>) {
 
 /// A verdict on a colony that may have no queen: she is looked for before anything else.
 fn queen_first(look: &Look<'_>, mut verdict: Verdict) -> Verdict {
-    let (today, last) = (day(look.today()), look.dates.requeen_by.p50);
-    let none = if look.today() <= last {
-        format!("none: a mated queen by about {}, or unite it", day(last))
-    } else {
-        "none: unite it, for it is too late to give a queen here".to_owned()
-    };
-    verdict.says = format!("look for eggs this week; {none}. If there are eggs: {}", verdict.says);
-    verdict.reasons.insert(
-        0,
-        format!("no queen seen and no brood on {today}: the chances of the plan reckon with a laying queen"),
-    );
+    let (today, last) = (look.today(), look.dates.requeen_by.p50);
+    verdict.says = say::queen_first(last, today > last, verdict.says);
+    verdict.reasons.insert(0, say::queen_first_why(today));
     verdict
 }
 
-fn verdict(kind: VerdictKind, says: impl Into<String>, reasons: Vec<String>) -> Verdict {
-    Verdict { kind, queen: None, with: None, says: says.into(), reasons, near: false }
+fn verdict(kind: VerdictKind, says: Message, reasons: Vec<Message>) -> Verdict {
+    Verdict { kind, queen: None, with: None, says, reasons, near: false }
 }
 
 fn stop(look: &Look<'_>, at: usize) -> Verdict {
-    let name = &look.colony(at).name;
-    verdict(
-        VerdictKind::Stop,
-        format!(
-            "close {name}, move no bees, combs or tools between hives, and tell the bee inspector before anything else"
-        ),
-        vec![
-            "signs of foulbrood were noted; it is notifiable in most countries, and every frame moved carries it on"
-                .to_owned(),
-        ],
-    )
+    verdict(VerdictKind::Stop, say::stop(&look.colony(at).name), vec![say::stop_why()])
 }
 
 /// A verdict on a colony whose queen will not bring it through, whatever else there is.
@@ -84,27 +66,22 @@ fn of_queen(look: &Look<'_>, at: usize, trouble: QueenTrouble, uniting: Option<&
         None => Partner::NotSought,
     };
     let advice = queen::advise(trouble, &Ground::of(look.base, at, &look.dates, partner));
-    let mut reasons = vec![trouble.why().to_owned(), for_want_of_a_queen(look, at)];
-    reasons.extend(sick.iter().map(|why| format!("it is sick too ({why})")));
+    let mut reasons = vec![trouble.why(), for_want_of_a_queen(look, at)];
+    reasons.extend(sick.into_iter().map(say::sick_too));
     if advice.kind == VerdictKind::Unite {
         reasons.extend(uniting.iter().flat_map(|uniting| uniting.against.clone()));
     }
     let last = look.dates.requeen_by.p50;
     if look.today() > last {
-        reasons.push(format!("the last sensible day to give a queen here was about {} (judgement)", day(last)));
+        reasons.push(say::too_late_for_queen(last));
     }
     let with = uniting.filter(|uniting| uniting.advised).and_then(|uniting| uniting.with.clone());
     Verdict { queen: Some(trouble), with, ..verdict(advice.kind, advice.says, reasons) }
 }
 
-/// Its end, in words.
-fn for_want_of_a_queen(look: &Look<'_>, at: usize) -> String {
-    let plan = look.plan(at);
-    format!(
-        "of 100 such hives left as they are {} end for want of a queen before spring, and {} come to spring with one",
-        hives(plan.ends.queen_failed),
-        hives(look.fed_chance(at))
-    )
+/// Its end.
+fn for_want_of_a_queen(look: &Look<'_>, at: usize) -> Message {
+    say::want_of_queen(hives(look.fed_chance(at)), hives(look.plan(at).ends.queen_failed))
 }
 
 fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
@@ -113,64 +90,38 @@ fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
     if !mites_first(look, at) {
         return None;
     }
-    let mut reasons = vec![format!(
-        "{:.1} mites per 100 bees at the last count; the line is {} ({})",
-        count.rate, line.says, line.region
-    )];
-    reasons.push(chance(look, at));
+    let mut reasons = vec![say::treat_why(line.says, count.rate, line.region), chance(look, at)];
     if count.rate >= look.figures.virus.value {
-        reasons.push(VIRUSES.to_owned());
+        reasons.push(say::viruses());
     }
     if !treated {
         reasons.push(counterfactual(look, at));
     }
     let late = look.today() > dates::winter_bees(look.base)[0];
     if late {
-        reasons.push(
-            "its winter bees are raised, wholly or in part: a treatment now protects the neighbours and next year's bees, not bees already hurt"
-                .to_owned(),
-        );
+        reasons.push(say::already_hurt());
     }
     let says = match (treated, late) {
-        (true, _) => {
-            "count again before anything else: it was treated, but with so many mites the treatment must be seen to have worked; the broodless time is the next good one"
-        }
-        (false, true) => {
-            "treat now within label and law, all of the yard on one day, and again in the broodless time if the count asks for it"
-        }
-        (false, false) => {
-            "treat now within label and law, all of the yard on one day, before its winter bees are raised"
-        }
+        (true, _) => say::count_again(),
+        (false, true) => say::treat_late(),
+        (false, false) => say::treat(),
     };
     Some(verdict(VerdictKind::Treat, says, reasons))
 }
 
-/// Why a chance is trusted less than the count it was reckoned from, at counts at which viruses are in the bees.
-const VIRUSES: &str = "the model reckons mites as shorter lives of the bees they fed on and holds next to nothing of viruses, which nobody \
-                       has measured here: at such a count trust the count before the chance";
-
 /// What a treatment today does in the model.
-fn counterfactual(look: &Look<'_>, at: usize) -> String {
+fn counterfactual(look: &Look<'_>, at: usize) -> Message {
     let (gain, error) = look.gain(&[Event { day: 0, colony: at, action: Action::Treat }], &[at]);
     if 100.0 * gain < LEAST_GAIN || gain < 2.0 * error {
-        return "in the model a treatment today changes this winter of its own by no more than chance does".to_owned();
+        return say::treat_by_chance();
     }
-    format!(
-        "in the model a treatment today brings {:.0} ± {:.0} hives in 100 more to spring, fed what they are short of",
-        100.0 * gain,
-        200.0 * error
-    )
+    say::treat_gain(100.0 * gain, 200.0 * error)
 }
 
 fn of_weak(look: &Look<'_>, at: usize, uniting: Option<&Uniting>) -> Verdict {
     let colony = look.colony(at);
     let mut reasons = vec![
-        format!(
-            "about {} bees; under {} a colony wants company in {}",
-            thousands(colony.bees.p50),
-            thousands(look.figures.company.of(look.cold)),
-            look.dates.country
-        ),
+        say::weak(hundreds(colony.bees.p50), hundreds(look.figures.company.of(look.cold)), &look.dates.country),
         chance(look, at),
     ];
     reasons.extend(once_fed(look, at));
@@ -181,7 +132,7 @@ fn of_weak(look: &Look<'_>, at: usize, uniting: Option<&Uniting>) -> Verdict {
             reasons.push(boosted(look, &boost));
             return Verdict { near: may_boost, ..boost_verdict(look, &boost, reasons) };
         }
-        Some(boost) => reasons.push(format!("{}: no more than chance does", boosted(look, &boost))),
+        Some(boost) => reasons.push(say::boost_by_chance(boosted(look, &boost))),
         None => reasons.push(no_boost(look)),
     }
     let chance = look.fed_estimate(at);
@@ -190,10 +141,8 @@ fn of_weak(look: &Look<'_>, at: usize, uniting: Option<&Uniting>) -> Verdict {
     let near = may_boost || chance.is_near(line);
     match uniting.filter(|uniting| uniting.advised) {
         Some(uniting) => {
-            reasons.extend(uniting.carried.map(|carried| {
-                format!("together in the model: {} in 100 come to spring, as one colony", hives(carried.together))
-            }));
-            let says = format!("put it to {}", uniting.with.clone().unwrap_or_default());
+            reasons.extend(uniting.carried.map(|carried| say::together(hives(carried.together))));
+            let says = say::unite(uniting.with.as_deref().unwrap_or_default());
             Verdict { with: uniting.with.clone(), near, ..verdict(VerdictKind::Unite, says, reasons) }
         }
         None => {
@@ -203,63 +152,49 @@ fn of_weak(look: &Look<'_>, at: usize, uniting: Option<&Uniting>) -> Verdict {
     }
 }
 
-fn boosted(look: &Look<'_>, boost: &Boost) -> String {
-    format!(
-        "in the model one frame of sealed brood from {} brings {:.0} ± {:.0} hives in 100 more of the two to spring",
-        look.colony(boost.giver).name,
-        boost.gain_in_100,
-        boost.plus_minus
-    )
+fn boosted(look: &Look<'_>, boost: &Boost) -> Message {
+    say::boost_gain(boost.gain_in_100, &look.colony(boost.giver).name, boost.plus_minus)
 }
 
-fn boost_verdict(look: &Look<'_>, boost: &Boost, reasons: Vec<String>) -> Verdict {
-    let (giver, last) = (&look.colony(boost.giver).name, day(look.dates.boost_by.p50));
-    let says = format!("hang in a frame of sealed brood without its bees from {giver}, by about {last}");
+fn boost_verdict(look: &Look<'_>, boost: &Boost, reasons: Vec<Message>) -> Verdict {
+    let giver = &look.colony(boost.giver).name;
+    let says = say::boost(giver, look.dates.boost_by.p50);
     Verdict { with: Some(giver.clone()), ..verdict(VerdictKind::Boost, says, reasons) }
 }
 
-fn no_boost(look: &Look<'_>) -> String {
-    let last = &look.dates.boost_by;
-    if look.today() > last.p50 {
-        format!("it is too late for sealed brood: it must hatch before about {}", day(look.dates.cluster.p50))
-    } else {
-        "no healthy colony of the yard has sealed brood to spare".to_owned()
-    }
+fn no_boost(look: &Look<'_>) -> Message {
+    if look.today() > look.dates.boost_by.p50 { say::boost_too_late(look.dates.cluster.p50) } else { say::boost_none() }
 }
 
-fn alone(look: &Look<'_>, at: usize, mut reasons: Vec<String>) -> Verdict {
+fn alone(look: &Look<'_>, at: usize, mut reasons: Vec<Message>) -> Verdict {
     let plan = look.plan(at);
     if reasons.is_empty() {
         reasons.push(chance(look, at));
     }
     reasons.extend(once_fed(look, at).filter(|fed| !reasons.contains(fed)));
-    let mut says: Vec<String> = Vec::new();
+    let mut needs = Vec::new();
     let (mut kind, mut with) = (VerdictKind::Alone, None);
     if look.is_weak(at) && look.housed(at).neighbour.is_none() {
-        says.push(match company(look, at) {
+        needs.push(match company(look, at) {
             Some(strong) => {
                 kind = VerdictKind::Company;
                 with = Some(look.colony(strong).name.clone());
-                format!("set it beside or over {}, wall to wall, to share its warmth; a hive is shifted when its bees no longer fly", look.colony(strong).name)
+                say::beside(&look.colony(strong).name)
             }
-            None => "it wants a strong neighbour to warm it, and none is fit for that here".to_owned(),
+            None => say::no_company(),
         });
     }
-    says.extend(food(look, plan));
-    let says = if says.is_empty() { "it needs no other colony's help".to_owned() } else { says.join(", and ") };
+    needs.extend(food(plan));
+    let says = if needs.is_empty() { say::alone_nothing() } else { say::alone(needs) };
     Verdict { with, ..verdict(kind, says, reasons) }
 }
 
 /// What it is fed, where some is short.
-fn food(look: &Look<'_>, plan: &ColonyPlan) -> Option<String> {
-    let show = |kg: f64| Kilogram::new(kg).show(look.system(), 1);
+fn food(plan: &ColonyPlan) -> Option<Message> {
     match &plan.over_rule {
-        Some(over) if over.first_kg >= WORTH_FEEDING.get() => {
-            Some(format!("feed it to the rule first, {} of stores, and weigh it in midwinter", show(over.first_kg)))
-        }
-        Some(_) => Some("it has what the rule asks for and the model asks for more: weigh it in midwinter".to_owned()),
-        None => (plan.shortage_kg >= WORTH_FEEDING.get())
-            .then(|| format!("feed it first: {} of stores short", show(plan.shortage_kg))),
+        Some(over) if over.first_kg >= WORTH_FEEDING.get() => Some(say::feed_to_rule(Kilogram::new(over.first_kg))),
+        Some(_) => Some(say::has_rule()),
+        None => (plan.shortage_kg >= WORTH_FEEDING.get()).then(|| say::feed(Kilogram::new(plan.shortage_kg))),
     }
 }
 
@@ -274,18 +209,18 @@ fn company(look: &Look<'_>, at: usize) -> Option<usize> {
     })
 }
 
-/// What food makes of its chance, in words, where some is short.
-fn once_fed(look: &Look<'_>, at: usize) -> Option<String> {
+/// What food makes of its chance, where some is short.
+fn once_fed(look: &Look<'_>, at: usize) -> Option<Message> {
     let short = look.plan(at).shortage_kg >= WORTH_FEEDING.get();
-    short.then(|| {
-        format!("once it is given what it is short of, {} live with their queen", in_hundred(look.fed_chance(at)))
-    })
+    short.then(|| say::once_fed(in_hundred(look.fed_chance(at))))
 }
 
-/// Its chance of coming to spring, in words.
-fn chance(look: &Look<'_>, at: usize) -> String {
+/// Its chance of coming to spring.
+fn chance(look: &Look<'_>, at: usize) -> Message {
     let plan = look.plan(at);
-    let cause = plan.ends.most_likely().filter(|_| plan.alive_fed_queenright < SOUND);
-    let ends = cause.map_or_else(String::new, |cause| format!("; most that die: {}", cause.words()));
-    format!("as it stands {} come to spring alive, fed and queenright{ends}", in_hundred(plan.alive_fed_queenright))
+    let chance = in_hundred(plan.alive_fed_queenright);
+    match plan.ends.most_likely().filter(|_| plan.alive_fed_queenright < SOUND) {
+        Some(cause) => say::chance_ends(cause.words(), chance),
+        None => say::chance(chance),
+    }
 }

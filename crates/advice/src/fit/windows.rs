@@ -2,6 +2,7 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use snowhum_say::fit as say;
 use snowhum_units::{Kelvin, Range};
 use snowhum_weather::Hourly;
 
@@ -13,7 +14,6 @@ use crate::finish;
 use crate::site::dates;
 use crate::site::figures::{Broodless, Class};
 use crate::statistics::rounded;
-use crate::words::day;
 
 pub(super) fn of(look: &Look<'_>) -> Vec<ClassWindow> {
     let warm = look.figures.class.iter().map(|class| warm(look, class));
@@ -29,18 +29,12 @@ fn warm(look: &Look<'_>, class: &Class) -> ClassWindow {
     let until = finish::last_days(question.autumn, question.autumn_from, limit)
         .map(|date| date.saturating_sub(class.days.days()));
     let hot = class.hot_c.map(|hot| cool_days(look, hot, until.p50));
-    let mut says = format!(
-        "can still work if begun by about {} ({} to {}) here; protects this winter's bees only before about {}",
-        day(until.p50),
-        day(until.p10),
-        day(until.p90),
-        day(dates::winter_bees(look.base)[0])
-    );
+    let mut says = say::window(until.p10, until.p50, until.p90, dates::winter_bees(look.base)[0]);
     if let Some(days) = hot.filter(|days| days.of > 0.0 && days.days < days.of) {
-        says += &format!("; of the {:.0} days left of it {:.0} are too hot", days.of, days.of - days.days);
+        says = say::window_hot(days.of, days.of - days.days, says);
     }
     if question.as_of > until.p50 {
-        says = format!("its last day to be begun here was about {}; that is past", day(until.p50));
+        says = say::window_past(until.p50);
     }
     ClassWindow {
         class: class.name.clone(),
@@ -81,24 +75,18 @@ fn without_brood(look: &Look<'_>, class: &Broodless, broodless: Option<&[Range<D
         weather: class.says.clone(),
         brood: class.brood.clone(),
         supers: class.supers.clone(),
-        says: "no broodless time comes out of this plan's days: look before treating".to_owned(),
+        says: say::window_no_broodless(),
         source: class.source.clone(),
         status: class.status,
     };
     let Some([from, until]) = broodless else { return window };
-    window.says = format!("no hive has brood from about {} to about {}", day(from.p50), day(until.p50));
+    window.says = say::window_broodless(from.p50, until.p50);
     if from.p90 >= until.p10 {
-        window.says += "; no day is without brood in nine winters of ten: look before treating";
+        window.says = say::window_look(window.says);
         return window;
     }
     let days = days_between(look.base, [class.low_c, class.high_c], [from.p90, until.p10]);
-    window.says += &format!(
-        ", in 9 winters of 10 at least from {} to {}: of those {:.0} days about {:.0} are mild enough",
-        day(from.p90),
-        day(until.p10),
-        days.of,
-        days.days
-    );
+    window.says = say::window_sure(days.of, from.p90, days.days, until.p10, window.says);
     window.fit_days = Some(days);
     window
 }

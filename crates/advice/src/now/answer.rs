@@ -151,7 +151,7 @@ impl ColonyNow {
 
     /// When its food runs out, in words.
     #[must_use]
-    pub fn food_lasts(&self, to: LooksTo) -> String {
+    pub fn food_lasts(&self, to: LooksTo) -> Message {
         self.runs_out.run_out(to, self.fates.hungry > self.fates.well)
     }
 

@@ -3,12 +3,12 @@
 use jiff::Timestamp;
 use jiff::tz::TimeZone;
 use snowhum_apiary::{Apiary, ColonyId, Note, OpeningKind, OpeningState, Seen, Sign};
-use snowhum_say::Tongue;
+use snowhum_say::{Tongue, fit as say};
 
 use crate::actions::mites::over_the_line;
 use crate::actions::situation::Situation;
 use crate::ahead::base::Base;
-use crate::fit::scales::hive::{GUARD, left_on};
+use crate::fit::scales::hive::left_on;
 use crate::indoors;
 use crate::words::day;
 
@@ -29,7 +29,7 @@ pub(super) fn of(base: &Base<'_>, at: usize, until: Timestamp) -> Vec<String> {
     beside.extend(noted.no_pollen());
     // What was left on in autumn matters while bees cluster.
     if base.question.as_of < base.question.spring {
-        beside.extend(colony.autumn.left_on.iter().flatten().map(|left| left_on(*left)));
+        beside.extend(colony.autumn.left_on.iter().flatten().map(|left| Tongue::BRITISH.say(&left_on(*left))));
     }
     beside
 }
@@ -110,7 +110,10 @@ impl Noted<'_> {
             Sign::Mouse(seen) => Some(*seen == Seen::Yes),
             _ => None,
         })?;
-        Some(format!("a mouse was noted on {on}: on a mild day see that none is inside, then {GUARD}"))
+        Some(format!(
+            "a mouse was noted on {on}: on a mild day see that none is inside, then {}",
+            Tongue::BRITISH.say(&say::hive_guard())
+        ))
     }
 
     fn drones(&self) -> Option<String> {

@@ -22,7 +22,7 @@ use crate::looks_to::LooksTo;
 use crate::statistics::{mean_and_error, rounded};
 use crate::verdict::answer::ColonyVerdict;
 use crate::verdict::facts::{Facts, Fate};
-use crate::{queen, sealed, seasons};
+use crate::{queen, seasons};
 
 /// A colony as the watch left it.
 pub(super) struct Watched<'a> {
@@ -106,7 +106,6 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> Seen {
         false => (actions::best(&Situation { base, colony: at }), beside::of(base, at, end)),
     };
     let queen = if gone { None } else { queen::advice(base, at) };
-    let shut = shut(base, at).filter(|_| !gone);
     let look_first = look_first(base, at, standing.alive, &weighed);
     let actions: Vec<ActionAnswer> = weighed.iter().map(|weighed| weighed.answer.clone()).collect();
     let spring = Spring::of(base, at, standing.alive);
@@ -128,19 +127,13 @@ pub(super) fn now(base: &Base<'_>, at: usize, watched: &Watched<'_>) -> Seen {
         look_first,
         ..standing_of(base, at, watched, (&standing, &spring))
     };
-    Seen { now, weighed, fate, is_shut: shut.is_some(), beside: signs }
+    Seen { now, weighed, fate, is_shut: !gone && base.housed[at].hive.is_sealed(), beside: signs }
 }
 
 /// Whether to look first: what custom asks for about a queen hangs on no weighing.
 fn look_first(base: &Base<'_>, at: usize, alive: f64, weighed: &[Weighed]) -> LookFirst {
     let best = weighed.iter().find(|one| !one.answer.by_custom);
     if best.is_none() && !weighed.is_empty() { look_first::of_queen() } else { look_first::of(base, at, alive, best) }
-}
-
-/// Why a hive that is shut by now will not do.
-fn shut(base: &Base<'_>, at: usize) -> Option<String> {
-    let housed = &base.housed[at];
-    housed.hive.is_sealed().then(|| sealed::why(housed, base.question.parameters))
 }
 
 /// What the estimate and the run ahead say; the rest is left for [`now`] to fill in.

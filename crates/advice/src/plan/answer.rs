@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::Message;
 use snowhum_units::Range;
 use snowhum_winter::Ends;
 
@@ -49,7 +50,7 @@ pub struct PlanAnswer {
 impl ColonyPlan {
     /// When its food runs out, in words.
     #[must_use]
-    pub fn food_lasts(&self) -> String {
+    pub fn food_lasts(&self) -> Message {
         self.runs_out.run_out(LooksTo::Spring, self.alive_fed_queenright < 0.5 * self.alive_queenright_if_fed)
     }
 }

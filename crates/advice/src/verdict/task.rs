@@ -1,6 +1,7 @@
 //! What can be asked of a keeper, with its amounts, and its words.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::Tongue;
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Cause;
 
@@ -232,7 +233,7 @@ fn volume(litres: f64, system: System) -> String {
 }
 
 fn queen(trouble: QueenTrouble, how: VerdictKind, with: Option<&str>, takes_queen: bool) -> String {
-    let what = trouble.words();
+    let what = Tongue::BRITISH.say(&trouble.words());
     let join = with.map_or_else(|| "unite it".to_owned(), |with| format!("put it to {with}"));
     match how {
         VerdictKind::LookAgain => format!("{what}: look for eggs"),

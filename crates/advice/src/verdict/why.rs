@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::Tongue;
 use snowhum_winter::Cause;
 
 use crate::queen_trouble::QueenTrouble;
@@ -76,7 +77,7 @@ impl Why {
             Self::Foulbrood => "signs of foulbrood",
             Self::ShutIn => "its bees are shut in",
             Self::Blocked => "an opening blocked",
-            Self::Queen { trouble } => trouble.words(),
+            Self::Queen { trouble } => return Tongue::BRITISH.say(&trouble.words()),
             Self::QueenInDoubt => "queen in doubt",
             Self::LifeInDoubt => "may be dead",
             Self::MitesNotCounted => "no mite count",

@@ -14,6 +14,7 @@ use snowhum_advice::queen::QueenTrouble;
 use snowhum_advice::verdict::{ColonyFirst, Step, Task, Urgency, Why};
 use snowhum_advice::{PlanQuestion, plan};
 use snowhum_apiary::Apiary;
+use snowhum_say::Tongue;
 use snowhum_units::System;
 use snowhum_watch::Sizes;
 use snowhum_winter::{Cause, Parameters};
@@ -142,9 +143,10 @@ fn each_state_has_its_own_end_word_and_first_action_and_none_betters_a_laying_qu
             assert!(first(&plan, state).why.contains(&Why::Queen { trouble }), "{:?}", first(&plan, state));
             let first = &told.actions[0];
             assert!(first.by_custom && first.by >= first.from, "{first:?}");
-            words.insert(verdict(&plan, state).words());
-            does.insert(first.what.clone());
-            says.insert(verdict(&plan, state).says.clone());
+            let said = verdict(&plan, state);
+            words.insert(Tongue::BRITISH.say(&said.words()));
+            does.insert(Tongue::BRITISH.say(&first.what));
+            says.insert(Tongue::BRITISH.say(&said.says));
             ends.push(told.ends.queen_failed);
         }
         for all in [&words, &does, &says] {
@@ -169,7 +171,7 @@ fn most_that_have_no_queen_end_for_want_of_one() {
 #[test]
 fn each_is_done_what_custom_asks_of_it_in_its_season() {
     let plan = |as_of| planned_on(&yard(as_of, &TOLD, ""));
-    let says = |plan: &PlanAnswer, state: &str| verdict(plan, state).says.clone();
+    let says = |plan: &PlanAnswer, state: &str| Tongue::BRITISH.say(&verdict(plan, state).says);
     let kinds = |plan: &PlanAnswer| TOLD.map(|state| verdict(plan, state).kind);
     let summer = plan("2025-07-25");
     assert_eq!(kinds(&summer), [VerdictKind::Unite, VerdictKind::LookAgain, VerdictKind::Unite, VerdictKind::ShakeOut]);
@@ -202,7 +204,8 @@ fn no_sick_colony_without_a_queen_goes_to_another() {
     }
     let plan = planned_on(&sick);
     for state in TOLD {
-        assert!(!verdict(&plan, state).says.contains("to Strong"), "{}", verdict(&plan, state).says);
+        let says = Tongue::BRITISH.say(&verdict(&plan, state).says);
+        assert!(!says.contains("to Strong"), "{says}");
     }
 }
 

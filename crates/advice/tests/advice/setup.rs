@@ -50,7 +50,7 @@ fn a_change_that_cannot_be_made_is_named() {
 
 fn verdict(difference: f64, too_close: bool) -> SetupVerdict {
     let row = SetupRow {
-        name: String::new(),
+        name: snowhum_say::Message::NONE,
         alive_in_spring: 0.8,
         food_kg: 10.0,
         condensation_g_per_day: Condensation { lid: 0.0, walls: 0.0, floor: 0.0 },

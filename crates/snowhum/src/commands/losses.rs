@@ -122,7 +122,7 @@ fn of_records(arguments: &LossesArguments, common: &Common) -> anyhow::Result<()
     };
     let from_count = RunArguments { as_of: Some(apiary.as_of), ..run.clone() };
     let (weather, _) = progress::during("reading the weather", || Weather::resolve(&apiary, &from_count))?;
-    weather.tell_far(common.units.into());
+    weather.tell_far();
     let mut question = LessonsQuestion {
         apiary: &apiary,
         as_of,

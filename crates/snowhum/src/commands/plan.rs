@@ -7,6 +7,7 @@ use snowhum_advice::now::NowAnswer;
 use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::{plan, sealed};
 use snowhum_apiary::{Apiary, winter_year};
+use snowhum_say::Message;
 use snowhum_winter::Parameters;
 
 use super::now::Asking;
@@ -102,7 +103,7 @@ pub(super) fn answer_of(apiary: &Apiary, asking: &Asking<'_>) -> anyhow::Result<
     let moved = moved_on(apiary, as_of);
     let there = weather.moved(apiary);
     let mut answer = plan(&weather.question(&there, &parameters, asking.run, asking.system));
-    answer.weather.notes.splice(0..0, moved);
+    answer.weather.notes.splice(0..0, moved.map(Message::own));
     // What is told first is of the hives as they stand by now, notes and all, so that plan and present say one thing.
     if let Some(now) = present(apiary, as_of, asking)? {
         answer.take_first(&now);

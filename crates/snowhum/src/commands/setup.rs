@@ -17,7 +17,7 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
     let try_of = |text: &String| try_of(&apiary, at, text, &parameters);
     let tries = arguments.tries.iter().map(try_of).collect::<anyhow::Result<Vec<Try>>>()?;
     let (weather, _) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.yard.run))?;
-    weather.tell_far(common.units.into());
+    weather.tell_far();
     let apiary = weather.moved(&apiary);
     let question = weather.question(&apiary, &parameters, &arguments.yard.run, common.units.into());
     let answer = progress::during("computing the set-ups", || compare(&question, at, &tries))

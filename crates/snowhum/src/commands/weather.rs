@@ -6,10 +6,10 @@ use std::path::Path;
 use serde::Serialize;
 use snowhum_advice::answer::FarAnswer;
 use snowhum_apiary::Apiary;
-use snowhum_units::System;
 use snowhum_weather::statistics;
 
 use crate::args::{Common, FetchArguments, ImportArguments, WeatherCommand, YardArguments};
+use crate::text::voice::in_words;
 use crate::text::weather::{MonthRow, Shown};
 use crate::weather_source::{Completed, Weather, live, read_one, site_of, zone};
 use crate::{exit, new_file, progress, sources, text};
@@ -26,7 +26,7 @@ fn show(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
     let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.run))?;
     let zone = zone(&weather.site)?;
-    let shown = Shown::of(&apiary.name, as_of, weather.spring, &weather.winter, (&zone, common.units.into()));
+    let shown = Shown::of(&apiary.name, as_of, weather.spring, &weather.winter, &zone);
     if common.json {
         text::say(&serde_json::to_string_pretty(&shown)?)?;
     } else {
@@ -98,7 +98,7 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
         hours: read.hourly.len(),
         coldest_c: (coldest * 10.0).round() / 10.0,
         notes: read.notes.clone(),
-        far: far(&read, &apiary, common.units.into())?,
+        far: far(&read, &apiary)?,
         months: text::weather::months(std::slice::from_ref(&read.hourly), &zone),
     };
     if common.json {
@@ -110,7 +110,7 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
         &format!("{}: {} hours from {}, coldest {coldest}", imported.files, imported.hours, imported.from),
         2,
     ))?;
-    for note in imported.far.iter().map(|far| &far.says).chain(&imported.notes) {
+    for note in imported.far.iter().map(|far| in_words(&far.says)).chain(imported.notes.iter().cloned()) {
         text::say(&text::wrapped(&format!("- {note}"), 2))?;
     }
     text::say(&text::weather::table(&imported.months, common.units.into()))?;
@@ -121,12 +121,12 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
 }
 
 /// What lies far from the keeper's own yard; from an invented one all does.
-fn far(read: &Completed, apiary: &Apiary, system: System) -> anyhow::Result<Vec<FarAnswer>> {
+fn far(read: &Completed, apiary: &Apiary) -> anyhow::Result<Vec<FarAnswer>> {
     if apiary.invented {
         return Ok(Vec::new());
     }
     let (_, far) = site_of(std::slice::from_ref(read), &apiary.site)?;
-    Ok(far.iter().map(|far| FarAnswer::new(far, system)).collect())
+    Ok(far.iter().map(FarAnswer::new).collect())
 }
 
 /// Columns of written hours: heading, and what it is with its unit as `--columns` wants them; where the file names its

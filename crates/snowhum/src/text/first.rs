@@ -91,7 +91,7 @@ impl Screen<'_> {
 
     /// Weather of a place far from the yard, which is never left for later.
     fn far(&self) -> Vec<String> {
-        let says = |far: &FarAnswer| filled(said(&far.says).split_whitespace(), WIDTH);
+        let says = |far: &FarAnswer| filled(said(&in_words(&far.says)).split_whitespace(), WIDTH);
         self.weather.far.iter().flat_map(says).collect()
     }
 

@@ -5,21 +5,22 @@ use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Shopping, Stands, Verdict
 use snowhum_advice::words::capital;
 use snowhum_units::{CubicMetre, Kilogram, System};
 
+use crate::text::voice::{in_words, tongue};
 use crate::text::{Once, entry};
 
 /// What speaks for and against a colony's winter, where it stands off what is usual, and what nobody looked at.
 pub(crate) fn colony(fit: &ColonyFit, once: &mut Once) -> String {
     let verdict = &fit.verdict;
-    let mut page = entry("Fit?", &capital(&verdict.reasons.join("; ")));
+    let mut page = entry("Fit?", &capital(&tongue().say_all(&verdict.reasons).join("; ")));
     let scales: Vec<String> = fit.scales.iter().filter_map(off).collect();
     if !scales.is_empty() {
         page += &entry("Scales", &scales.join("; "));
     }
     if let Some(uniting) = fit.unite.as_ref().filter(|_| verdict.kind == VerdictKind::Unite) {
-        page += &entry("How", &uniting.steps.join("; "));
+        page += &entry("How", &tongue().say_all(&uniting.steps).join("; "));
     }
     for say in &fit.say {
-        page += &once.entry("", say);
+        page += &once.entry("", &in_words(say));
     }
     page
 }
@@ -36,7 +37,7 @@ fn off(scale: &Scale) -> Option<String> {
     };
     Some(match scale.stands {
         Stands::Usual | Stands::NoRange => return None,
-        Stands::NotKnown => format!("{} not known", scale.what.words().to_lowercase()),
+        Stands::NotKnown => format!("{} not known", in_words(&scale.what.words()).to_lowercase()),
         Stands::Under => format!("{under} than is usual"),
         Stands::PerhapsUnder => format!("perhaps {under} than is usual"),
         Stands::PerhapsOver => format!("perhaps {over} than is usual"),
@@ -48,17 +49,17 @@ fn off(scale: &Scale) -> Option<String> {
 pub(crate) fn yard(fit: &FitAnswer, as_of: Date, system: System, once: &mut Once) -> String {
     let mut page = String::from("The yard\n");
     for say in &fit.say {
-        page += &once.entry("", say);
+        page += &once.entry("", &in_words(say));
     }
     page += &shopping(&fit.shopping, system);
     for window in fit.windows.iter().filter(|window| window.until.is_none_or(|until| until.p90 >= as_of)) {
-        page += &entry("Mites", &format!("{}: {}", window.class, window.says));
+        page += &entry("Mites", &format!("{}: {}", window.class, in_words(&window.says)));
     }
     page
 }
 
 fn shopping(list: &Shopping, system: System) -> String {
-    let unfed = list.unfed_say().map_or_else(String::new, |says| entry("", &says));
+    let unfed = list.unfed_say().map_or_else(String::new, |says| entry("", &in_words(&says)));
     if list.hives.is_empty() {
         return entry("To buy", if unfed.is_empty() { "no feed: no colony is short" } else { "no feed" }) + &unfed;
     }

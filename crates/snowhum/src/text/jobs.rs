@@ -20,7 +20,7 @@ pub(crate) fn words(answer: &JobsAnswer) -> String {
     }
     page += &wrapped(&format!("It stands on {}.", answer.weather.source), 0);
     page += "\n";
-    for note in answer.weather.told().cloned().chain(tongue().say_all(&answer.notes)) {
+    for note in answer.weather.told().chain(&answer.notes).map(in_words) {
         page += &format!("- {}\n", wrapped(&note, 2));
     }
     for (due, title) in [(Due::Now, "Due now"), (Due::Soon, "Within a month")] {

@@ -49,7 +49,7 @@ pub(crate) fn all(now: &NowAnswer, system: System) -> String {
     page += &format!("\n{}\n", screen.foot()[..1].join("\n"));
     page += &format!("{}\n", wrapped(&format!("It stands on {}, seed {}.", now.weather.source, now.first.seed), 0));
     for note in now.weather.told() {
-        page += &format!("{}\n", wrapped(&format!("- {note}"), 2));
+        page += &format!("{}\n", wrapped(&format!("- {}", in_words(note)), 2));
     }
     page += &wrapped(
         "How much a sign can say is judgement throughout: data/watch_parameters.toml. Follow the label, local law, the bee \
@@ -146,7 +146,7 @@ fn living(colony: &ColonyNow, to: LooksTo, system: System) -> String {
     }
     if let (Some(total), Some(reach)) = (&colony.stores_kg.total, &colony.stores_kg.reachable) {
         page += &entry("Food", &format!("{}; within reach {}", kg(total), Kilogram::new(reach.p50).show(system, 1)));
-        page += &entry("Until", &colony.food_lasts(to));
+        page += &entry("Until", &in_words(&colony.food_lasts(to)));
     }
     if let Some(body) = &colony.food_body {
         page += &entry("Board", &body.says);
@@ -207,9 +207,9 @@ fn actions(now: &NowAnswer, colony: &ColonyNow, once: &mut Once) -> Vec<String> 
 }
 
 fn action_words(now: &NowAnswer, action: &ActionAnswer, once: &mut Once) -> String {
-    let worth = action.worth(&now.currency);
-    let mut text = format!("{}, {}: {worth}. {}.", action.what, when(action), action.why);
-    if let Some(caution) = action.caution.as_ref().filter(|caution| once.is_new(caution)) {
+    let [what, why, worth] = [&action.what, &action.why, &action.worth(&now.currency)].map(in_words);
+    let mut text = format!("{what}, {}: {worth}. {why}.", when(action));
+    if let Some(caution) = action.caution.as_ref().map(in_words).filter(|caution| once.is_new(caution)) {
         text += &format!(" Caution: {caution}.");
     }
     entry(if action.instead { "Or instead" } else { "Helps" }, &text)

@@ -12,7 +12,7 @@ use snowhum_winter::Ends;
 
 use crate::text::chart::spark;
 use crate::text::first::{self, Screen, place};
-use crate::text::voice::in_words;
+use crate::text::voice::{in_words, tongue};
 use crate::text::{Once, entry, fit, fitting, when, wrapped};
 
 /// Lines of one colony's page, at most.
@@ -82,7 +82,7 @@ fn stands_on(plan: &PlanAnswer, moved: Option<&str>, system: System) -> String {
         plan.weather.source, plan.weather.members, plan.weather.paths, plan.first.seed
     );
     page += &format!("{}\n", wrapped(&weather, 0));
-    for note in plan.weather.told().filter(|note| Some(note.as_str()) != moved) {
+    for note in plan.weather.told().map(in_words).filter(|note| Some(note.as_str()) != moved) {
         page += &format!("{}\n", wrapped(&format!("- {note}"), 2));
     }
     for left_out in &plan.left_out {
@@ -108,13 +108,14 @@ pub(crate) fn one(plan: &PlanAnswer, at: usize, moved: Option<&str>, system: Sys
     paragraphs.extend(moved.map(|moved| entry("Counted", moved)));
     paragraphs.extend(colony_words(plan, colony, system));
     if let Some(fit) = plan.fit.as_ref().and_then(|fit| fit.colonies.get(at)) {
-        paragraphs.push(entry("Fit?", &capital(&fit.verdict.reasons.join("; "))));
+        paragraphs.push(entry("Fit?", &capital(&tongue().say_all(&fit.verdict.reasons).join("; "))));
     }
     paragraphs.extend(colony.actions.iter().map(|action| {
-        let caution = action.caution.as_ref().map_or_else(String::new, |caution| format!(". Mind: {caution}"));
+        let caution =
+            action.caution.as_ref().map_or_else(String::new, |caution| format!(". Mind: {}", in_words(caution)));
         entry(
             if action.instead { "Or instead" } else { "Helps" },
-            &format!("{}: {}{caution}", action.what, action.worth(&plan.currency)),
+            &format!("{}: {}{caution}", in_words(&action.what), in_words(&action.worth(&plan.currency))),
         )
     }));
     let foot = "More: snowhum plan --all. Label, law and vet come first.\n";
@@ -195,7 +196,7 @@ fn lasts(colony: &ColonyPlan, system: System) -> String {
             LEFT_IN_SPRING.show(system, 0)
         );
     }
-    colony.food_lasts()
+    in_words(&colony.food_lasts())
 }
 
 /// What is short, as sugar and syrup, and by when.
@@ -318,12 +319,13 @@ fn actions(plan: &PlanAnswer, colony: &ColonyPlan, once: &mut Once) -> String {
 
 fn one_action(plan: &PlanAnswer, at: usize, action: &ActionAnswer, once: &mut Once) -> String {
     let label = if action.instead { "Or instead".to_owned() } else { format!("Helps {}", at + 1) };
-    let mut page = entry(&label, &format!("{}, {}: {}", action.what, when(action), action.worth(&plan.currency)));
-    let mut why = action.why.clone();
-    if let Some(rule) = action.rule_of_thumb.as_ref().filter(|rule| once.is_new(rule)) {
+    let [what, worth] = [&action.what, &action.worth(&plan.currency)].map(in_words);
+    let mut page = entry(&label, &format!("{what}, {}: {worth}", when(action)));
+    let mut why = in_words(&action.why);
+    if let Some(rule) = action.rule_of_thumb.as_ref().map(in_words).filter(|rule| once.is_new(rule)) {
         why += &format!(". The trade: {rule}");
     }
-    if let Some(caution) = action.caution.as_ref().filter(|caution| once.is_new(caution)) {
+    if let Some(caution) = action.caution.as_ref().map(in_words).filter(|caution| once.is_new(caution)) {
         why += &format!(". Mind: {caution}");
     }
     page += &entry("", &why);

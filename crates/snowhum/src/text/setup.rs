@@ -3,6 +3,7 @@
 use snowhum_advice::setup::{HARDLY, SetupAnswer, SetupRow, SetupVerdict};
 use snowhum_units::{Kilogram, System};
 
+use crate::text::voice::in_words;
 use crate::text::wrapped;
 
 /// Ounces in a gram.
@@ -22,7 +23,7 @@ pub(crate) fn words(answer: &SetupAnswer, currency: &str, system: System) -> Str
     }
     page += "\n";
     for tried in &answer.tries {
-        page += &wrapped(&format!("  {}: {}", tried.name, verdict(tried)), 4);
+        page += &wrapped(&format!("  {}: {}", in_words(&tried.name), verdict(tried)), 4);
         page += "\n";
     }
     page
@@ -42,7 +43,7 @@ fn row(row: &SetupRow, system: System) -> String {
         System::Us => format!("{:.2}", grams * OUNCES),
     });
     line([
-        row.name.clone(),
+        in_words(&row.name),
         format!("{:.0}", 100.0 * row.alive_in_spring),
         food.split(' ').next().unwrap_or_default().to_owned(),
         format!("{lid}/{walls}/{floor}"),

@@ -13,7 +13,7 @@ pub(crate) fn words(spring: &Springtime, system: System) -> String {
     page += &wrapped(&format!("It stands on {}.", spring.weather.source), 0);
     page += "\n";
     for far in &spring.weather.far {
-        page += &format!("- {}\n", wrapped(&far.says, 2));
+        page += &format!("- {}\n", wrapped(&in_words(&far.says), 2));
     }
     page += "\nLift first\n";
     for (at, one) in spring.lift_first.iter().enumerate() {

@@ -7,6 +7,7 @@ use snowhum_advice::answer::FarAnswer;
 use snowhum_units::{Kelvin, MetrePerSecond, System};
 use snowhum_weather::{Ensemble, Hourly};
 
+use crate::text::voice::in_words;
 use crate::text::wrapped;
 
 /// A weather as it is shown.
@@ -37,20 +38,14 @@ pub(crate) struct MonthRow {
 }
 
 impl Shown {
-    pub(crate) fn of(
-        apiary: &str,
-        as_of: Date,
-        spring: Date,
-        winter: &Ensemble,
-        (zone, system): (&TimeZone, System),
-    ) -> Self {
+    pub(crate) fn of(apiary: &str, as_of: Date, spring: Date, winter: &Ensemble, zone: &TimeZone) -> Self {
         Self {
             apiary: apiary.to_owned(),
             as_of,
             spring,
             source: winter.provenance.source.clone(),
             notes: winter.provenance.notes.clone(),
-            far: winter.provenance.far.iter().map(|far| FarAnswer::new(far, system)).collect(),
+            far: winter.provenance.far.iter().map(FarAnswer::new).collect(),
             paths: winter.paths.len(),
             months: months(&winter.paths, zone),
         }
@@ -104,7 +99,7 @@ pub(crate) fn words(shown: &Shown, system: System) -> String {
         2,
     );
     page.push('\n');
-    for note in shown.far.iter().map(|far| &far.says).chain(&shown.notes) {
+    for note in shown.far.iter().map(|far| in_words(&far.says)).chain(shown.notes.iter().cloned()) {
         page += &wrapped(&format!("- {note}"), 2);
         page.push('\n');
     }

@@ -106,7 +106,7 @@ fn heavy(lift: &LiftIndex, units: System) -> String {
         "{}, {}: {} (advised: {})",
         in_words(&lift.what),
         kg(lift.load_kg),
-        lifting::advice(lift.index),
+        in_words(&lifting::advice(lift.index)),
         kg(lift.recommended_kg)
     )
 }

@@ -3,10 +3,11 @@
 use maud::{Markup, html};
 use snowhum_advice::answer::ActionAnswer;
 use snowhum_advice::now::ColonyNow;
+use snowhum_say::Tongue;
 
-use crate::words::{capital, date};
+use crate::words::date;
 
-pub(crate) fn actions(colony: &ColonyNow, currency: &str) -> Markup {
+pub(crate) fn actions(colony: &ColonyNow, currency: &str, tongue: Tongue) -> Markup {
     html! {
         @if colony.nothing_helps {
             p { "Nothing that was tried in the model helps by more than chance." }
@@ -14,7 +15,7 @@ pub(crate) fn actions(colony: &ColonyNow, currency: &str) -> Markup {
             p { (colony.look_first.says) }
         }
         @if !colony.actions.is_empty() {
-            ol class="actions" { @for action in &colony.actions { (one(action, currency)) } }
+            ol class="actions" { @for action in &colony.actions { (one(action, currency, tongue)) } }
         }
     }
 }
@@ -27,18 +28,18 @@ pub(super) fn when(action: &ActionAnswer) -> Markup {
     }
 }
 
-fn one(action: &ActionAnswer, currency: &str) -> Markup {
+fn one(action: &ActionAnswer, currency: &str, tongue: Tongue) -> Markup {
     html! {
         li {
-            p { @if action.instead { "Or instead: " } strong { (capital(&action.what)) } ", " (when(action)) "." }
-            p { (capital(&action.why)) "." }
-            @if let Some(caution) = &action.caution { p class="caution" { strong { "Take care: " } (caution) "." } }
+            p { @if action.instead { "Or instead: " } strong { (tongue.capital(&action.what)) } ", " (when(action)) "." }
+            p { (tongue.capital(&action.why)) "." }
+            @if let Some(caution) = &action.caution { p class="caution" { strong { "Take care: " } (tongue.say(caution)) "." } }
             details {
                 summary { "Its worth, and who says so" }
-                p { (capital(&action.worth(currency))) "." }
-                @if let Some(rule) = &action.rule_of_thumb { p { "Beside it, a rule of the trade: " (rule) "." } }
+                p { (tongue.capital(&action.worth(currency))) "." }
+                @if let Some(rule) = &action.rule_of_thumb { p { "Beside it, a rule of the trade: " (tongue.say(rule)) "." } }
                 @if !action.sources.is_empty() {
-                    ul { @for source in &action.sources { li { (source) } } }
+                    ul { @for source in &action.sources { li { (tongue.say(source)) } } }
                 }
             }
         }

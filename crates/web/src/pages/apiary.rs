@@ -182,7 +182,7 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
                 @if let Some(own) = view.apiary.colonies.get(at) { (done::button(view, at, own)) }
                 @for beside in &colony.beside { p { span class="label" { "Mind" } " " (capital(beside)) "." } }
                 @if !colony.is_gone() {
-                    p { span class="label" { "Food" } " " (capital(&colony.food_lasts(to))) "." }
+                    p { span class="label" { "Food" } " " (view.tongue().capital(&colony.food_lasts(to))) "." }
                     @if let Some(next) = next(now, at, system) { p { span class="label" { "Next" } " " (next) } }
                 }
             }

@@ -117,7 +117,7 @@ fn shopping(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
 /// What to buy.
 pub(super) fn to_buy(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
     html! {
-        @if let Some(says) = list.unfed_say() { p { (says) } }
+        @if let Some(says) = list.unfed_say() { p { (Tongue::new(system).say(&says)) } }
         @if list.hives.is_empty() {
             p { @if list.unfed.is_empty() { "No colony is short: nothing to buy." } @else { "Nothing to buy." } }
         } @else {

@@ -4,12 +4,13 @@ mod guess;
 
 use axum::extract::State;
 use maud::{Markup, html};
-use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Stands, Uniting, VerdictKind};
+use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Uniting, VerdictKind};
 use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::WORTH_FEEDING;
 use snowhum_advice::verdict::{ColonyFirst, half_kilograms};
 use snowhum_advice::words::day;
 use snowhum_picture::{FigureScale, FigureScales};
+use snowhum_say::Tongue;
 use snowhum_units::System;
 
 use super::feed::{days_left, stood, to_buy};
@@ -57,7 +58,7 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
                 @if let Some(colony) = plan.colonies.get(at) { (told(view, (one, colony), first(view, plan, at), at)) }
             }
         }
-        (folded("The yard's last days", &html! { ul class="evidence" { @for say in &fit.say { li { (say) } } } }))
+        (folded("The yard's last days", &html! { ul class="evidence" { @for say in &fit.say { li { (view.tongue().say(say)) } } } }))
         section {
             h2 { "To buy" }
             (to_buy(&fit.shopping, days_left(view, plan, &fit.shopping), view.settings.system))
@@ -74,29 +75,29 @@ fn first<'a>(view: &'a View, plan: &'a PlanAnswer, at: usize) -> Option<&'a Colo
 }
 
 fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&ColonyFirst>, at: usize) -> Markup {
-    let system = view.settings.system;
+    let (system, tongue) = (view.settings.system, view.tongue());
     html! {
         section class="fitness" {
             div {
                 h2 { (fit.name) " " @if let Some(first) = first { (chip(view, &first.verdict)) } }
                 @if let Some(first) = first { (due(first, system)) }
-                @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite)) }
+                @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite, tongue)) }
                 @let (first, others) = fit.verdict.reasons.split_at(1.min(fit.verdict.reasons.len()));
-                @for reason in first { p { (capital(reason)) "." } }
-                @if let Some(over) = &colony.over_rule { p { span class="label" { "Food" } " " (view.tongue().capital(&over.says)) "." } }
+                @for reason in first { p { (tongue.capital(reason)) "." } }
+                @if let Some(over) = &colony.over_rule { p { span class="label" { "Food" } " " (tongue.capital(&over.says)) "." } }
                 @if !others.is_empty() || !fit.say.is_empty() {
                     details {
                         summary { "Why" }
-                        ul { @for reason in others { li { (capital(reason)) "." } } }
-                        @for say in &fit.say { p { (say) } }
+                        ul { @for reason in others { li { (tongue.capital(reason)) "." } } }
+                        @for say in &fit.say { p { (tongue.say(say)) } }
                     }
                 }
             }
             details class="open-on-desk" {
                 summary { "Six scales, and says who" }
-                (draw::figure(&plate(fit, system), &format!("fit{at}")))
-                (looks(fit))
-                (ranges(fit))
+                (draw::figure(&plate(fit, tongue), &format!("fit{at}")))
+                (looks(fit, tongue))
+                (ranges(fit, tongue))
             }
         }
     }
@@ -117,32 +118,33 @@ fn due(first: &ColonyFirst, system: System) -> Markup {
 }
 
 /// What to look at, where the yard file does not say.
-fn looks(fit: &ColonyFit) -> Markup {
+fn looks(fit: &ColonyFit, tongue: Tongue) -> Markup {
     let looks: Vec<_> = fit.scales.iter().filter_map(|scale| Some((scale.what, scale.look.as_ref()?))).collect();
     html! {
         @if !looks.is_empty() {
             details {
                 summary { "What to look at" }
-                dl { @for (what, look) in looks { dt { (what.words()) } dd { (capital(look)) "." } } }
+                dl { @for (what, look) in looks { dt { (tongue.say(&what.words())) } dd { (tongue.capital(look)) "." } } }
             }
         }
     }
 }
 
 /// Where each range is from, with the other school where there is one.
-fn ranges(fit: &ColonyFit) -> Markup {
+fn ranges(fit: &ColonyFit, tongue: Tongue) -> Markup {
     html! {
         details {
             summary { "Says who?" }
             dl {
                 @for scale in &fit.scales {
-                    dt { (scale.what.words()) }
+                    dt { (tongue.say(&scale.what.words())) }
                     dd {
-                        (capital(&scale.says)) "."
+                        (tongue.capital(&scale.says)) "."
                         @if let Some(usual) = &scale.usual {
-                            " " (usual.region) ", " (usual.hive) ": " (usual.says) " (" (usual.source) "; " (usual.status.words()) ")."
+                            @let [region, hive, says, source] = [&usual.region, &usual.hive, &usual.says, &usual.source].map(|part| tongue.say(part));
+                            " " (region) ", " (hive) ": " (says) " (" (source) "; " (usual.status.words()) ")."
                         }
-                        @if let Some(other) = &scale.other_school { " Other school: " (other) "." }
+                        @if let Some(other) = &scale.other_school { " Other school: " (tongue.say(other)) "." }
                     }
                 }
             }
@@ -150,12 +152,12 @@ fn ranges(fit: &ColonyFit) -> Markup {
     }
 }
 
-fn united(uniting: &Uniting, is_verdict: bool) -> Markup {
+fn united(uniting: &Uniting, is_verdict: bool, tongue: Tongue) -> Markup {
     html! {
         @if uniting.advised {
             details {
                 summary { (if is_verdict { "How the two are put together" } else { "If you would rather unite it" }) }
-                ol class="ranked" { @for step in &uniting.steps { li { (capital(step)) "." } } }
+                ol class="ranked" { @for step in &uniting.steps { li { (tongue.capital(step)) "." } } }
                 @if let Some(carried) = &uniting.carried {
                     p class="small" {
                         "In the model, alone: " (both_ways(carried.weak_alone, "come to spring", "do not")) ". Put to "
@@ -164,41 +166,37 @@ fn united(uniting: &Uniting, is_verdict: bool) -> Markup {
                 }
             }
         } @else {
-            @for why in &uniting.against { p { span class="label" { "Not united" } " " (capital(why)) "." } }
+            @for why in &uniting.against { p { span class="label" { "Not united" } " " (tongue.capital(why)) "." } }
         }
     }
 }
 
 /// The six scales of a colony.
-fn plate(fit: &ColonyFit, system: System) -> snowhum_picture::Plate {
-    let scales = fit.scales.iter().map(|scale| drawn(scale, system)).collect();
+fn plate(fit: &ColonyFit, tongue: Tongue) -> snowhum_picture::Plate {
+    let scales = fit.scales.iter().map(|scale| drawn(scale, tongue)).collect();
     FigureScales { title: format!("{} on six scales", fit.name), scales }.plate()
 }
 
-fn drawn(scale: &Scale, system: System) -> FigureScale {
+fn drawn(scale: &Scale, tongue: Tongue) -> FigureScale {
+    let system = tongue.system();
     let usual_words = match &scale.usual {
         Some(usual) => {
             let (low, _) = parts(usual.low, &scale.unit, system);
-            format!("usual {low} to {}: {}", amount(usual.high, &scale.unit, system), usual.region)
+            format!("usual {low} to {}: {}", amount(usual.high, &scale.unit, system), tongue.say(&usual.region))
         }
         None => "no range is known for this place".to_owned(),
     };
     FigureScale {
-        name: scale.what.words().to_owned(),
+        name: tongue.say(&scale.what.words()),
         stands: scale.figure.map_or_else(String::new, |range| {
-            format!("{} · {}", amount(range.p50, &scale.unit, system), short(scale.stands))
+            format!("{} · {}", amount(range.p50, &scale.unit, system), tongue.say(&scale.stands.short()))
         }),
-        words: scale.says.clone(),
+        words: tongue.say(&scale.says),
         usual: scale.usual.as_ref().map(|usual| [usual.low, usual.high]),
         usual_words,
         figure: scale.figure.map(|range| [range.p10, range.p50, range.p90]),
         end: scale.end,
     }
-}
-
-/// Where a figure stands, in few words.
-fn short(stands: Stands) -> &'static str {
-    stands.words().trim_end_matches(" what is usual")
 }
 
 /// A figure with its unit.

@@ -97,7 +97,7 @@ fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow
         (note_form::form(view, colony))
         (signs::list(view, colony, Some(now), further.all_notes))
         @if !now.is_gone() {
-            (folded("What to do, and its worth", &action::actions(now, &answer.currency)))
+            (folded("What to do, and its worth", &action::actions(now, &answer.currency, view.tongue())))
         }
         (folded(if now.is_gone() { "Dead bees found" } else { "Alive today? Dead bees found" }, &html! {
             @if !now.is_gone() { (chance(now)) }
@@ -142,7 +142,7 @@ fn food(view: &View, colony: &Colony, answer: &NowAnswer, at: usize) -> Markup {
     html! {
         section {
             h2 { "Food" }
-            p { (capital(&now.food_lasts(answer.looks_to))) "." }
+            p { (view.tongue().capital(&now.food_lasts(answer.looks_to))) "." }
             @if let Some(body) = &now.food_body { p { (capital(&body.says)) "." } }
             @if let Some(plate) = draw::food(answer, at, view.settings.system) {
                 details class="open-on-desk" {

@@ -24,7 +24,7 @@ pub(crate) fn before_lifting(view: &View, at: usize) -> Markup {
                 li {
                     (capital(&lift.size)) ", " (place(lift.place, lifts.len())) ": "
                     (Kilogram::new(lift.load_kg).show(system, 0)) " from "
-                    (Metre::new(lift.hands_m).show(system, 0)) ", " (lift.says()) "."
+                    (Metre::new(lift.hands_m).show(system, 0)) ", " (view.tongue().say(&lift.says())) "."
                 }
             }
         }

@@ -8,6 +8,7 @@ use snowhum_advice::fit::{ClassWindow, FitAnswer};
 use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, SeasonDays, of_yard};
 use snowhum_advice::words::day;
 use snowhum_apiary::Apiary;
+use snowhum_say::Tongue;
 
 use super::feed::stood;
 use super::questions::heard;
@@ -41,7 +42,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         p class="small" { "Mites washed off bees are noted at the hive, such as " code { "mites=14 of 300" } "; the last count stands here." }
         (heard("/mites"))
         @match &plan.answer {
-            Some(Ok(plan)) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref())) },
+            Some(Ok(plan)) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref(), view.tongue())) },
             Some(Err(words)) => p class="caution" { (words) },
             None => {}
         }
@@ -104,7 +105,7 @@ fn uncounted(apiary: &Apiary) -> Markup {
     html! { @if !names.is_empty() { p { span class="label" { "Not counted" } " " (names.join(", ")) ". They may be the worst." } } }
 }
 
-fn windows(fit: &FitAnswer, days: Option<&SeasonDays>) -> Markup {
+fn windows(fit: &FitAnswer, days: Option<&SeasonDays>, tongue: Tongue) -> Markup {
     let [all, none] = fit.treat_before;
     html! {
         section {
@@ -122,18 +123,18 @@ fn windows(fit: &FitAnswer, days: Option<&SeasonDays>) -> Markup {
             }
             @for hazard in [Hazard::Label, Hazard::Acids] { p class="caution" { (hazard.says()) } }
             (folded("Class by class", &html! {
-                dl { @for window in &fit.windows { (one_window(window)) } }
-                p class="small" { (fit.winter_bees) " Days are from this site's weather, 8 in 10 between those in brackets." }
+                dl { @for window in &fit.windows { (one_window(window, tongue)) } }
+                p class="small" { (tongue.say(&fit.winter_bees)) " Days are from this site's weather, 8 in 10 between those in brackets." }
             }))
         }
     }
 }
 
-fn one_window(window: &ClassWindow) -> Markup {
+fn one_window(window: &ClassWindow, tongue: Tongue) -> Markup {
     html! {
         dt { (capital(&window.class)) }
         dd {
-            (capital(&window.says)) ". " (capital(&window.brood)) "; " (window.supers) ". " (capital(&window.weather)) ". "
+            (tongue.sentence(&window.says)) " " (capital(&window.brood)) "; " (window.supers) ". " (capital(&window.weather)) ". "
             span class="small" { (window.source) }
         }
     }

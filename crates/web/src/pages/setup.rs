@@ -15,7 +15,7 @@ use crate::frame;
 use crate::page::{Place, page};
 use crate::sent::shortened;
 use crate::view::{Asked, View};
-use crate::words::{capital, mass};
+use crate::words::mass;
 
 /// Parts that can be swapped: name, and each choice with the change it is.
 pub(super) const PARTS: [(&str, &[(&str, &str)]); 6] = [
@@ -106,18 +106,19 @@ fn a_try(apiary: &Apiary, colony: &Colony, changes: &[&str]) -> Result<Try, Stri
 }
 
 fn told(answer: &SetupAnswer, view: &View) -> Markup {
+    let tongue = view.tongue();
     let rows: Vec<&SetupRow> = std::iter::once(&answer.base).chain(&answer.tries).collect();
     let system = view.settings.system;
     html! {
         section class="kept" role="status" {
             @for row in &answer.tries {
-                h2 { (capital(&row.name)) }
+                h2 { (tongue.capital(&row.name)) }
                 p { (verdict(row)) }
             }
             div class="wide" tabindex="0" role="region" aria-label="Side by side" {
                 table class="beside" {
                     caption { (answer.colony) " from " (snowhum_advice::words::day(view.apiary.as_of)) " to spring, under the same weather" }
-                    thead { tr { th scope="col" { "" } @for row in &rows { th scope="col" { (row.name) } } } }
+                    thead { tr { th scope="col" { "" } @for row in &rows { th scope="col" { (tongue.say(&row.name)) } } } }
                     tbody { @for (name, cells) in lines(&rows, system, &view.apiary.money.currency) {
                         tr { th scope="row" { (name) } @for cell in cells { td { (cell) } } }
                     } }

@@ -1,6 +1,7 @@
 //! Sealed brood, against what the warmth of the season lets a queen lay.
 
 use snowhum_apiary::brood_on;
+use snowhum_say::fit as say;
 use snowhum_units::{Kelvin, SquareMetre};
 
 use super::shown::Shown;
@@ -19,24 +20,20 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let usual = Usual {
         low,
         high,
-        region: "this site at this date".to_owned(),
-        hive: brood.unit.clone(),
-        says: format!(
-            "{low} to {high} frames while days reach {}",
-            Kelvin::from_celsius(look.warmth_c).show(look.system(), 0)
-        ),
-        source: brood.source.clone(),
+        region: say::brood_region(),
+        hive: (&brood.unit).into(),
+        says: say::brood_usual(high, low, Kelvin::from_celsius(look.warmth_c)),
+        source: (&brood.source).into(),
         status: brood.status,
     };
     let says = match figure {
-        None => "nobody looked".to_owned(),
-        Some(frames) if frames.p90 < 0.05 => "none".to_owned(),
-        Some(frames) => format!("about {:.1} full-size frames of sealed brood", frames.p50),
+        None => say::brood_not_looked(),
+        Some(frames) if frames.p90 < 0.05 => say::brood_none(),
+        Some(frames) => say::brood(frames.p50),
     };
     let shown =
         Shown { what: What::Brood, figure, unit: "full-size frames", usual: Some(usual), end: 6.0, decimals: 1, says };
     let mut scale = shown.scale();
-    let seen = "sealed brood in whole patches, eggs beside it, no sunken, holed or ropy cells; drones raised in worker cells mean a failing queen";
-    scale.look = figure.is_none().then(|| format!("look for {seen}"));
+    scale.look = figure.is_none().then(say::brood_look);
     scale
 }

@@ -1,7 +1,7 @@
 //! Mites, against the line of the region and month.
 
 use snowhum_apiary::{Mites, Trouble};
-use snowhum_say::Tongue;
+use snowhum_say::{Message, fit as say};
 use snowhum_units::Range;
 
 use super::shown::Shown;
@@ -11,7 +11,7 @@ use crate::site::figures::mite_region;
 use crate::sums::mites::answer::ColonyMites;
 use crate::sums::mites::lines::Line;
 use crate::sums::mites::{Counted, MitesQuestion, Sample, line_for, mites};
-use crate::words::{day, season_month};
+use crate::words::season_month;
 
 pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let counted = count(look, at);
@@ -21,10 +21,10 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let usual = line.map(|line| Usual {
         low: 0.0,
         high: line.value[0],
-        region: line.region,
-        hive: "any hive".to_owned(),
-        says: line.says,
-        source: line.source,
+        region: line.region.into(),
+        hive: say::any_hive(),
+        says: line.says.into(),
+        source: line.source.into(),
         status: line.status,
     });
     let shown = Shown {
@@ -65,38 +65,17 @@ pub(in crate::fit) fn mites_first(look: &Look<'_>, at: usize) -> bool {
     many || wings || (count.rate >= line.value[1] - 1e-9 && !look.treated_since_count(at))
 }
 
-fn says(look: &Look<'_>, at: usize, counted: Option<&ColonyMites>) -> String {
-    let colony = look.colony(at);
-    let (Some(one), Mites::Counted { on, .. }) = (counted, &colony.mites) else {
-        return "nobody counted".to_owned();
+fn says(look: &Look<'_>, at: usize, counted: Option<&ColonyMites>) -> Message {
+    let (Some(one), Mites::Counted { on, .. }) = (counted, &look.colony(at).mites) else {
+        return say::mites_not_counted();
     };
-    let mut says = format!(
-        "{} in {} bees on {}: {:.1} per 100 ({:.1} to {:.1}), {}",
-        one.found,
-        one.bees.unwrap_or(0),
-        day(*on),
-        one.rate,
-        one.uneven.low,
-        one.uneven.high,
-        Tongue::BRITISH.say(&one.verdict.words())
-    );
-    if look.treated_since_count(at) {
-        says += "; treated since, so the count is no longer what is there";
-    }
-    says
+    let (bees, uneven, treated) = (one.bees.unwrap_or(0), &one.uneven, look.treated_since_count(at));
+    say::mites(bees, one.found, uneven.high, treated, uneven.low, *on, one.rate, one.verdict.words())
 }
 
-fn look_for(look: &Look<'_>, at: usize) -> Option<String> {
+fn look_for(look: &Look<'_>, at: usize) -> Option<Message> {
     if look.colony(at).mites == Mites::NotCounted {
-        return Some(
-            "wash 300 bees from a comb with open brood. Seeing no mites says little: of samples of 100 bees 37 in 100 show none where 1 bee in 100 carries one"
-                .to_owned(),
-        );
+        return Some(say::mites_wash());
     }
-    (look.month() == 10 || look.month() == 9).then(|| {
-        format!(
-            "count again in October, before bees cluster about {}: robbers bring mites home",
-            day(look.dates.cluster.p50)
-        )
-    })
+    matches!(look.month(), 9 | 10).then(|| say::mites_again(look.dates.cluster.p50))
 }

@@ -1,13 +1,13 @@
 //! The queen's age, and what is known against her.
 
 use snowhum_apiary::QueenState;
+use snowhum_say::{Message, fit as say};
 use snowhum_units::Range;
 
 use super::shown::Shown;
 use crate::fit::answer::{Scale, Usual, What};
 use crate::fit::look::Look;
 use crate::queen_trouble::QueenTrouble;
-use crate::words::day;
 
 pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let queen = &look.colony(at).queen;
@@ -15,10 +15,10 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let usual = Usual {
         low: row.value[0],
         high: row.value[1],
-        region: "anywhere".to_owned(),
-        hive: "any hive".to_owned(),
-        says: row.says.clone(),
-        source: row.source.clone(),
+        region: say::queen_region(),
+        hive: say::any_hive(),
+        says: (&row.says).into(),
+        source: (&row.source).into(),
         status: row.status,
     };
     let figure = queen.year.map(|born| Range::exact(f64::from((winter(look) - born).max(0))));
@@ -32,7 +32,7 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
         says: says(look, at),
     };
     let mut scale = shown.scale();
-    scale.other_school = Some("a queen of two winters that laid well is kept by many (common practice)".to_owned());
+    scale.other_school = Some(say::queen_other());
     scale.look = look_for(look, at);
     scale
 }
@@ -42,40 +42,22 @@ fn winter(look: &Look<'_>) -> i16 {
     look.base.question.autumn_from.year()
 }
 
-fn says(look: &Look<'_>, at: usize) -> String {
-    let queen = &look.colony(at).queen;
-    let mut says = match queen.year {
-        Some(year) => format!("of {year}"),
-        None => "her year is not known".to_owned(),
-    };
-    if queen.late_mated {
-        says += ", mated in August or later: such queens fail more often";
-    }
-    if let Some(trouble) = QueenTrouble::of(look.colony(at)) {
-        says += &format!("; {}", trouble.why());
-    }
-    match look.colony(at).autumn.queen {
-        Some(QueenState::Introduced) => says += "; put in this autumn: look for her own brood before trusting her",
-        Some(QueenState::Cast) => says += "; a late swarm: only its own sealed worker brood proves her",
+fn says(look: &Look<'_>, at: usize) -> Message {
+    let colony = look.colony(at);
+    let born = colony.queen.year.map_or_else(say::queen_no_year, say::queen_born);
+    let mut parts = vec![if colony.queen.late_mated { say::queen_late(born) } else { born }];
+    parts.extend(QueenTrouble::of(colony).map(QueenTrouble::why));
+    match colony.autumn.queen {
+        Some(QueenState::Introduced) => parts.push(say::queen_introduced()),
+        Some(QueenState::Cast) => parts.push(say::queen_cast()),
         _ => {}
     }
-    says
+    say::parts(parts)
 }
 
-fn look_for(look: &Look<'_>, at: usize) -> Option<String> {
+fn look_for(look: &Look<'_>, at: usize) -> Option<Message> {
     let colony = look.colony(at);
     let unseen = colony.queen.seen_or_laying != Some(true) && colony.autumn.queen.is_none();
-    let last = &look.dates.requeen_by;
-    let late = look.today() > last.p50;
-    unseen.then(|| {
-        let then = if late {
-            format!(
-                "a queen given after about {} seldom does well here (judgement): if she is missing, unite",
-                day(last.p50)
-            )
-        } else {
-            format!("if she is missing, give a mated queen by about {} here (judgement)", day(last.p50))
-        };
-        format!("she was not seen: look for eggs or sealed worker brood; {then}")
-    })
+    let last = look.dates.requeen_by.p50;
+    unseen.then(|| say::queen_unseen(last, look.today() > last))
 }

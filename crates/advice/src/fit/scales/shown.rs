@@ -1,5 +1,6 @@
 //! What a scale shows, before it is seen where the figure stands.
 
+use snowhum_say::Message;
 use snowhum_units::Range;
 
 use crate::fit::answer::{Scale, Stands, Usual, What};
@@ -14,7 +15,7 @@ pub(super) struct Shown {
     /// Least end of the scale.
     pub(super) end: f64,
     pub(super) decimals: i32,
-    pub(super) says: String,
+    pub(super) says: Message,
 }
 
 impl Shown {
@@ -35,8 +36,7 @@ impl Shown {
     }
 }
 
-/// A count in words of thousands: `12,000`.
-pub(in crate::fit) fn thousands(count: f64) -> String {
-    let count = (count / 100.0).round().max(0.0) as u64 * 100;
-    if count >= 1_000 { format!("{},{:03}", count / 1_000, count % 1_000) } else { count.to_string() }
+/// A count as exact as bees are known: to hundreds.
+pub(in crate::fit) fn hundreds(count: f64) -> f64 {
+    (count / 100.0).round().max(0.0) * 100.0
 }

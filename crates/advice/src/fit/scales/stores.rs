@@ -1,6 +1,7 @@
 //! Food, against the rule of the region, with the need computed for this hive beside it.
 
 use snowhum_apiary::StoresKind;
+use snowhum_say::{Message, fit as say};
 use snowhum_units::Kilogram;
 
 use super::shown::Shown;
@@ -12,24 +13,23 @@ use crate::rules;
 const IN_HAND: f64 = 5.0;
 
 pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
-    let total = look.colony(at).stores.total.map(|kg| kg.get());
+    let total = look.colony(at).stores.total;
     let need = look.base.need(at);
-    let show = |kg: f64| Kilogram::new(kg).show(look.system(), 1);
     let short = look.plan(at).shortage_kg;
-    let says = format!(
-        "{} ({} to {}); computed for this hive here: {}{}",
-        show(total.p50),
-        show(total.p10),
-        show(total.p90),
-        show(need.get()),
-        if short >= 0.5 { format!(", so {} is short", show(short)) } else { String::new() }
-    );
+    let says = say::stores(total.p50, total.p90, short >= 0.5, total.p10, need, Kilogram::new(short));
     let usual = usual(look, at, need);
-    let mut scale =
-        Shown { what: What::Stores, figure: Some(total), unit: "kg", usual: Some(usual), end: 25.0, decimals: 1, says }
-            .scale();
+    let mut scale = Shown {
+        what: What::Stores,
+        figure: Some(total.map(|kg| kg.get())),
+        unit: "kg",
+        usual: Some(usual),
+        end: 25.0,
+        decimals: 1,
+        says,
+    }
+    .scale();
     scale.other_school = whole_hive(look, at);
-    scale.look = kind(look, at).map(str::to_owned);
+    scale.look = kind(look, at);
     scale
 }
 
@@ -41,10 +41,10 @@ fn usual(look: &Look<'_>, at: usize, need: Kilogram) -> Usual {
         return Usual {
             low: row.value[0],
             high: row.value[1],
-            region: "North America".to_owned(),
-            hive: "nucleus".to_owned(),
-            says: row.says.clone(),
-            source: row.source.clone(),
+            region: say::stores_nucleus_region(),
+            hive: say::bees_hive(true),
+            says: (&row.says).into(),
+            source: (&row.source).into(),
             status: row.status,
         };
     }
@@ -53,46 +53,36 @@ fn usual(look: &Look<'_>, at: usize, need: Kilogram) -> Usual {
         Some((rule, (low, high), status)) => Usual {
             low,
             high: high.max(low + 1.0),
-            region: rule.region.clone(),
-            hive: boxes(hive.boxes.len()),
-            says: rule.says.clone(),
-            source: rule.source.clone(),
+            region: (&rule.region).into(),
+            hive: say::stores_boxes(hive.boxes.len()),
+            says: (&rule.says).into(),
+            source: (&rule.source).into(),
             status,
         },
         None => Usual {
             low: crate::statistics::rounded(need.get(), 1),
             high: crate::statistics::rounded(need.get() + IN_HAND, 1),
-            region: "this site".to_owned(),
-            hive: hive.standard.clone(),
-            says: "no rule of the trade is known for stores alone here; the computed need stands in for it".to_owned(),
-            source: "computed from this site's weather: 9 in 10 reach spring with food in reach".to_owned(),
+            region: say::stores_region(),
+            hive: (&hive.standard).into(),
+            says: say::stores_no_rule(),
+            source: say::stores_computed(),
             status: snowhum_winter::Status::Judgement,
         },
     }
 }
 
-fn boxes(count: usize) -> String {
-    if count == 1 { "one box".to_owned() } else { format!("{count} boxes") }
-}
-
 /// A rule for the whole hive, which must not be mixed up with stores.
-fn whole_hive(look: &Look<'_>, at: usize) -> Option<String> {
+fn whole_hive(look: &Look<'_>, at: usize) -> Option<Message> {
     let (rule, _) = rules::found(&look.base.question.apiary.site, &look.housed(at).hive)?;
-    rule.stores_kg
-        .is_none()
-        .then(|| format!("{}: {} ({}); that is no weight of stores", rule.region, rule.says, rule.source))
+    rule.stores_kg.is_none().then(|| say::stores_whole_hive(rule.region, rule.says, rule.source))
 }
 
 /// What stores of a kind do in a long winter.
-fn kind(look: &Look<'_>, at: usize) -> Option<&'static str> {
+fn kind(look: &Look<'_>, at: usize) -> Option<Message> {
     match look.colony(at).stores.kind {
         StoresKind::Sugar | StoresKind::Honey => None,
-        StoresKind::Honeydew => Some(
-            "honeydew: its ash fouls bees that cannot fly for months; keep it for spring and feed sugar over it now",
-        ),
-        StoresKind::Heather => Some("heather: bees foul themselves on it in long confinement; feed sugar over it now"),
-        StoresKind::Ivy | StoresKind::Rape => Some(
-            "it sets hard: bees can starve beside it for want of water; feed sugar last, so that it is eaten first",
-        ),
+        StoresKind::Honeydew => Some(say::stores_honeydew()),
+        StoresKind::Heather => Some(say::stores_heather()),
+        StoresKind::Ivy | StoresKind::Rape => Some(say::stores_hard()),
     }
 }

@@ -5,14 +5,15 @@ use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, VerdictKind, What};
 use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::words::day;
 use snowhum_apiary::Colony;
+use snowhum_say::Tongue;
 use snowhum_units::System;
 
 use super::{amount, parts};
 use crate::view::{Asked, View};
-use crate::words::capital;
 
 pub(super) fn page(view: &View, plan: &PlanAnswer, fit: &FitAnswer, asked: &Asked) -> Markup {
     let guesses: Vec<Option<VerdictKind>> = (0..fit.colonies.len()).map(|at| guessed(asked, at)).collect();
+    let tongue = view.tongue();
     let any = guesses.iter().any(Option::is_some);
     html! {
         p class="lede" {
@@ -24,10 +25,10 @@ pub(super) fn page(view: &View, plan: &PlanAnswer, fit: &FitAnswer, asked: &Aske
             @for (at, colony) in fit.colonies.iter().enumerate() {
                 section class="fitness" {
                     h2 { (colony.name) }
-                    @if let Some(found) = view.apiary.colonies.iter().find(|found| found.name == colony.name) { (facts(colony, found, view.settings.system)) }
+                    @if let Some(found) = view.apiary.colonies.iter().find(|found| found.name == colony.name) { (facts(colony, found, tongue)) }
                     @match guesses.get(at).copied().flatten() {
-                        Some(guess) => (beside(guess, colony)),
-                        None => (choices(at)),
+                        Some(guess) => (beside(guess, colony, tongue)),
+                        None => (choices(at, tongue)),
                     }
                 }
             }
@@ -48,15 +49,15 @@ fn guessed(asked: &Asked, at: usize) -> Option<VerdictKind> {
 }
 
 /// The keeper's figures, without what is made of them.
-fn facts(colony: &ColonyFit, found: &Colony, system: System) -> Markup {
+fn facts(colony: &ColonyFit, found: &Colony, tongue: Tongue) -> Markup {
     html! {
         dl {
             @for scale in &colony.scales {
-                dt { (scale.what.words()) }
+                dt { (tongue.say(&scale.what.words())) }
                 dd {
                     @match scale.what {
-                        What::Queen | What::Hive => (capital(&scale.says)),
-                        _ => (figure(scale, system)),
+                        What::Queen | What::Hive => (tongue.capital(&scale.says)),
+                        _ => (figure(scale, tongue.system())),
                     }
                     @if scale.what == What::Mites { (treated(found)) }
                 }
@@ -91,24 +92,24 @@ fn seen(found: &Colony) -> String {
     }
 }
 
-fn choices(at: usize) -> Markup {
+fn choices(at: usize, tongue: Tongue) -> Markup {
     html! {
         fieldset class="choices" {
             legend { "Your guess" }
             @for kind in VerdictKind::ALL {
-                label { input type="radio" name={ "g" (at) } value=(kind.written()); span { (kind.words()) } }
+                label { input type="radio" name={ "g" (at) } value=(kind.written()); span { (tongue.say(&kind.words())) } }
             }
         }
     }
 }
 
-fn beside(guess: VerdictKind, colony: &ColonyFit) -> Markup {
+fn beside(guess: VerdictKind, colony: &ColonyFit, tongue: Tongue) -> Markup {
     let verdict = &colony.verdict;
     html! {
         div class="kept" role="status" {
-            p { span class="label" { "You" } " " (capital(guess.words())) }
-            p { span class="label" { "The model" } " " (capital(verdict.kind.words())) "." }
-            ul { @for reason in &verdict.reasons { li { (capital(reason)) "." } } }
+            p { span class="label" { "You" } " " (tongue.capital(&guess.words())) }
+            p { span class="label" { "The model" } " " (tongue.capital(&verdict.kind.words())) "." }
+            ul { @for reason in &verdict.reasons { li { (tongue.capital(reason)) "." } } }
             @if guess == verdict.kind { p { "The same." } } @else { p { "They differ. Where the reasons do not convince you, look again at the bees: you know what the figures leave out." } }
         }
     }
