@@ -11,10 +11,12 @@ use std::{env, fs};
 type Outcome<T> = Result<T, Box<dyn Error>>;
 
 /// What a function of a text takes, as the message's argument has it.
-const TYPES: [(&str, &str); 11] = [
+const TYPES: [(&str, &str); 13] = [
     ("NUMBER", "Number"),
     ("MASS", "snowhum_units::Kilogram"),
     ("LENGTH", "snowhum_units::Metre"),
+    ("PORTION", "snowhum_units::Kilogram"),
+    ("POURED", "snowhum_units::CubicMetre"),
     ("DISTANCE", "snowhum_units::Metre"),
     ("HEIGHT", "snowhum_units::Metre"),
     ("VOLUME", "snowhum_units::CubicMetre"),
@@ -53,10 +55,7 @@ fn main() -> Outcome<()> {
 /// The functions of a topic.
 fn module(topic: usize, name: &str, text: &str) -> Outcome<String> {
     let file = fluent_syntax::parser::parse(text).map_err(|(_, faults)| format!("{faults:?}"))?;
-    let mut rust = format!(
-        "/// What `messages/en-GB/{name}.ftl` says.\npub mod {} {{\n    use super::{{Fact, Message, Number}};\n",
-        name.replace('-', "_")
-    );
+    let mut rust = String::new();
     for entry in &file.body {
         if let Entry::Message(message) = entry {
             let id = message.id.name;
@@ -65,7 +64,14 @@ fn module(topic: usize, name: &str, text: &str) -> Outcome<String> {
                 &function(topic, id, &short.replace('-', "_"), message).map_err(|fault| format!("{id}: {fault}"))?;
         }
     }
-    Ok(rust + "}\n")
+    // A topic may have no facts, or none that is a number.
+    let used = [("Fact", "Fact::"), ("Message", "Message"), ("Number", "<Number>")];
+    let used = used.into_iter().filter(|(_, sign)| rust.contains(sign)).map(|(kind, _)| kind).collect::<Vec<_>>();
+    Ok(format!(
+        "/// What `messages/en-GB/{name}.ftl` says.\npub mod {} {{\n    use super::{{{}}};\n{rust}}}\n",
+        name.replace('-', "_"),
+        used.join(", ")
+    ))
 }
 
 fn function(topic: usize, id: &str, name: &str, message: &Message<&str>) -> Outcome<String> {

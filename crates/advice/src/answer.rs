@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::Tongue;
 use snowhum_units::{Range, System, Usual};
 use snowhum_weather::{Far, Provenance};
 
@@ -79,7 +80,7 @@ impl OpenDates {
     /// When food runs out, in words; that it lasts is no comfort where most end with less than they should have.
     #[must_use]
     pub(crate) fn run_out(&self, to: LooksTo, ends_low: bool) -> String {
-        let goal = to.goal();
+        let goal = Tongue::BRITISH.say(&to.goal());
         let barely = if ends_low { "barely " } else { "" };
         match (self.p10, self.p50) {
             (None, _) => format!("{barely}lasts to {goal} in at least 9 of 10 winters"),

@@ -84,7 +84,7 @@ pub struct HiveFilm {
     /// When food within reach runs out, as foretold in autumn.
     pub foretold_runs_out: OpenDates,
     /// How long food within reach lasts, as foretold in autumn, in words.
-    pub foretold_food: String,
+    pub foretold_food: Message,
     /// Chance of being alive on the day asked about.
     pub alive: f64,
     /// Chance of being alive, fed and queenright in spring, as it stands.
@@ -92,7 +92,7 @@ pub struct HiveFilm {
     /// Whether the keeper has seen it dead.
     pub seen_dead: bool,
     /// What the verdict is about.
-    pub about: String,
+    pub about: Message,
     /// How the food that is left compares with what was foretold; none where either is not known.
     pub food: Option<FoodCame>,
 }

@@ -19,6 +19,7 @@ use crate::ahead::base::Base;
 use crate::plan::answer::ColonyPlan;
 use crate::site::dates;
 use look::Look;
+use snowhum_say::Tongue;
 
 /// Whether each colony is fit for winter; none only if the program's own table is broken.
 pub(crate) fn fit(base: &Base<'_>, plans: &[ColonyPlan]) -> Option<FitAnswer> {
@@ -28,7 +29,7 @@ pub(crate) fn fit(base: &Base<'_>, plans: &[ColonyPlan]) -> Option<FitAnswer> {
         shopping: shopping::of(&look, &colonies),
         windows: windows::of(&look),
         treat_before: dates::winter_bees(base),
-        winter_bees: dates::winter_bees_say(base),
+        winter_bees: Tongue::BRITISH.say(&dates::winter_bees_say(base)),
         say: say::yard(&look, &colonies),
         dates: look.dates.clone(),
         colonies,

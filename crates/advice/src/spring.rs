@@ -13,6 +13,7 @@ pub use answer::{
 pub use question::SpringQuestion;
 
 use jiff::civil::Date;
+use snowhum_say::Tongue;
 
 use crate::jobs::answer::JobsAnswer;
 use crate::looks_to::LooksTo;
@@ -58,7 +59,7 @@ fn lift(question: &SpringQuestion<'_>, colony: &ColonyNow) -> LiftFirst {
         Some(_) => Hunger::BeforeFlowers,
         None => Hunger::Lasts,
     };
-    let goal = question.now.looks_to.goal();
+    let goal = Tongue::BRITISH.say(&question.now.looks_to.goal());
     let left = match (days_left, usual_days_left) {
         (None, _) => format!("food lasts to {goal} in at least 9 of 10 winters"),
         (Some(early), None) => format!("in 1 of 10 food lasts {early} days or less; most likely to {goal}"),
@@ -85,7 +86,7 @@ fn danger(question: &SpringQuestion<'_>, lifts: &[LiftFirst]) -> Danger {
     let own = match hungry.as_slice() {
         [] if question.now.looks_to != LooksTo::Spring => format!(
             " None of your hives is likely to run out by {}; lift them all the same.",
-            question.now.looks_to.goal()
+            Tongue::BRITISH.say(&question.now.looks_to.goal())
         ),
         [] => " None of your hives is likely to run out before then; lift them all the same.".to_owned(),
         names => format!(" In at least 1 winter of 10 food runs out at {}.", names.join(", ")),

@@ -45,7 +45,7 @@ macro_rules! numbers {
         }
     )*};
 }
-numbers!(f64 f32 usize u64 u32 u16 u8 i64 i32 i8);
+numbers!(f64 f32 usize u64 u32 u16 u8 i64 i32 i16 i8);
 
 macro_rules! facts {
     ($($kind:ty: $fact:ident;)*) => {$(

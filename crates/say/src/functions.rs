@@ -3,7 +3,7 @@
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::FluentType;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use snowhum_units::System;
+use snowhum_units::{CubicMetre, Kilogram, System};
 use std::borrow::Cow;
 
 use crate::{Fact, Tongue, capital, dates, sentence};
@@ -21,13 +21,16 @@ pub(crate) fn held(fact: &Fact, tongue: Tongue) -> FluentValue<'static> {
 }
 
 /// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; `DAY`
-/// takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last.
+/// takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last. `PORTION` and `POURED`
+/// are a mass and a volume as exact as a keeper measures them out.
 pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>) {
     for name in ["NUMBER", "MASS", "LENGTH", "VOLUME", "SPEED", "TEMPERATURE", "WARMER", "DAY", "LIST"] {
         added(bundle, name, |values, options| text(shown(values.first(), options)));
     }
     added(bundle, "DISTANCE", |values, _| text(length(values.first(), |of, tongue| of.show_distance(tongue.system()))));
     added(bundle, "HEIGHT", |values, _| text(length(values.first(), |of, tongue| of.show_height(tongue.system()))));
+    added(bundle, "PORTION", |values, _| text(measured(values.first())));
+    added(bundle, "POURED", |values, _| text(measured(values.first())));
     added(bundle, "CAPITAL", |values, _| text(worded(values.first()).map(capital)));
     added(bundle, "SENTENCE", |values, _| text(worded(values.first()).map(sentence)));
 }
@@ -77,6 +80,32 @@ fn length(value: Option<&FluentValue<'_>>, show: fn(snowhum_units::Metre, Tongue
     match of(value?)? {
         Held { fact: Fact::Length(length), tongue } => Some(show(*length, *tongue)),
         Held { .. } => None,
+    }
+}
+
+fn measured(value: Option<&FluentValue<'_>>) -> Option<String> {
+    let Held { fact, tongue } = of(value?)?;
+    match fact {
+        Fact::Mass(of) => Some(portion(*of, tongue.system())),
+        Fact::Volume(of) => Some(poured(*of, tongue.system())),
+        _ => None,
+    }
+}
+
+/// A mass to half a kilogram, or to a pound.
+fn portion(mass: Kilogram, system: System) -> String {
+    let halves = Kilogram::new((2.0 * mass.get()).round() / 2.0);
+    match system {
+        System::Metric => halves.show(system, usize::from(halves.get().fract() != 0.0)),
+        System::Us => mass.show(system, 0),
+    }
+}
+
+/// A volume to a litre, or to a tenth of a gallon.
+fn poured(volume: CubicMetre, system: System) -> String {
+    match system {
+        System::Metric => CubicMetre::new((volume.get() * 1e3).max(1.0).round() * 1e-3).show(system, 0),
+        System::Us => volume.show(system, 1),
     }
 }
 

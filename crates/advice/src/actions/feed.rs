@@ -2,6 +2,7 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use snowhum_say::Tongue;
 use snowhum_units::{CubicMetre, Kilogram, Range};
 use snowhum_winter::{Action, Event};
 
@@ -108,7 +109,11 @@ pub(super) fn syrup(situation: &Situation<'_>) -> Option<Candidate> {
             CubicMetre::new(course.litres() * 1e-3).show(question.system, 0),
             words::day(course.finish)
         ),
-        why: course_words(&course, base.finish_syrup_by, rules::feeding_custom(&question.apiary.site)),
+        why: course_words(
+            &course,
+            base.finish_syrup_by,
+            rules::feeding_custom(&question.apiary.site).map(|custom| Tongue::BRITISH.say(&custom)),
+        ),
         from: question.as_of,
         by: course.begin,
         cost: course.sugar().get() * question.apiary.money.sugar_per_kg + WORK_SYRUP * question.apiary.money.hour,
@@ -132,7 +137,8 @@ pub(crate) fn syrup_day(course: &Course, as_of: Date) -> usize {
 
 fn course_words(course: &Course, finish: Range<Date>, custom: Option<String>) -> String {
     let custom = custom.map_or_else(String::new, |custom| format!(". {}", custom.trim_end_matches('.')));
-    let (feeder, safe, half) = (finish::FEEDERS[0].0, words::day(finish.p10), words::day(finish.p50));
+    let (feeder, safe, half) =
+        (Tongue::BRITISH.say(&finish::FEEDERS[0].0()), words::day(finish.p10), words::day(finish.p50));
     if course.is_safe {
         return format!(
             "with {feeder} begin by {}: fed, taken and capped before bees stop taking syrup here ({half} is in time in half of all years){custom}",

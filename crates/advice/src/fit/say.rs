@@ -1,6 +1,7 @@
 //! What to know: of one colony, where a wrong belief would mislead, and of the whole yard.
 
 use snowhum_apiary::{LeftOn, Mites, Trouble, food_in};
+use snowhum_say::Tongue;
 use snowhum_units::Kilogram;
 
 use super::answer::{ColonyFit, Stands, VerdictKind, What};
@@ -112,7 +113,7 @@ fn mites(look: &Look<'_>) -> Vec<String> {
             day(all_spared),
             day(none_spared)
         ));
-        say.push(dates::winter_bees_say(look.base));
+        say.push(Tongue::BRITISH.say(&dates::winter_bees_say(look.base)));
     }
     if matches!(look.month(), 9 | 10) {
         say.push(format!(

@@ -1,6 +1,7 @@
 //! One colony put to another: with which, whether, by when and how. Nothing sick goes anywhere.
 
 use jiff::ToSpan;
+use snowhum_say::Tongue;
 use snowhum_winter::{Action, Event};
 
 use super::answer::{Carried, Uniting};
@@ -55,7 +56,7 @@ fn against(look: &Look<'_>, at: usize, with: Option<usize>) -> Vec<String> {
         .health
         .sick(look.colony(at))
         .into_iter()
-        .map(|why| format!("it is sick ({why}): a sick colony is never put to another"))
+        .map(|why| format!("it is sick ({}): a sick colony is never put to another", Tongue::BRITISH.say(&why)))
         .collect();
     if with.is_none() {
         against.push(

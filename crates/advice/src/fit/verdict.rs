@@ -1,5 +1,6 @@
 //! What to do with a colony before winter, and why.
 
+use snowhum_say::Tongue;
 use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event};
 
@@ -85,7 +86,7 @@ fn of_queen(look: &Look<'_>, at: usize, trouble: QueenTrouble, uniting: Option<&
     };
     let advice = queen::advise(trouble, &Ground::of(look.base, at, &look.dates, partner));
     let mut reasons = vec![trouble.why().to_owned(), for_want_of_a_queen(look, at)];
-    reasons.extend(sick.iter().map(|why| format!("it is sick too ({why})")));
+    reasons.extend(sick.iter().map(|why| format!("it is sick too ({})", Tongue::BRITISH.say(why))));
     if advice.kind == VerdictKind::Unite {
         reasons.extend(uniting.iter().flat_map(|uniting| uniting.against.clone()));
     }
@@ -169,7 +170,7 @@ fn of_weak(look: &Look<'_>, at: usize, uniting: Option<&Uniting>) -> Verdict {
             "about {} bees; under {} a colony wants company in {}",
             thousands(colony.bees.p50),
             thousands(look.figures.company.of(look.cold)),
-            look.dates.country
+            Tongue::BRITISH.say(&look.dates.country)
         ),
         chance(look, at),
     ];

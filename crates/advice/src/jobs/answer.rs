@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, Tongue};
 use snowhum_units::Range;
 use snowhum_winter::Status;
 
@@ -49,7 +50,7 @@ pub struct HiveDue {
     /// The one verdict.
     pub verdict: ColonyVerdict,
     /// What is first, or what is known against it; no capital, no stop.
-    pub says: String,
+    pub says: Message,
     /// The day it stands on in a calendar: the last, or the next on which bees fly where a look waits for one; none where
     /// nothing is to be done.
     pub on: Option<Date>,
@@ -59,7 +60,8 @@ impl HiveDue {
     /// Hive, word and what is first.
     #[must_use]
     pub fn words(&self) -> String {
-        format!("{}: {}: {}", self.name, self.verdict.words(), self.says)
+        let [word, says] = [&self.verdict.words(), &self.says].map(|message| Tongue::BRITISH.say(message));
+        format!("{}: {word}: {says}", self.name)
     }
 }
 

@@ -1,5 +1,6 @@
 //! From the honey harvest to the last hive wrapped.
 
+use snowhum_say::Tongue;
 use snowhum_winter::Status;
 
 use super::answer::{JobWindow, Kind, Trigger};
@@ -152,7 +153,7 @@ fn food(ground: &Ground<'_>, feeding: &Feeding) -> Vec<JobWindow> {
         .why("Thin food that is not cured and capped ferments. Feeders and empty supers come off with it.")
         .others(format!(
             "Some feed fondant as the main autumn food: it is eaten rather than stored and can go on later.{}",
-            custom.map_or_else(String::new, |custom| format!(" {custom}"))
+            custom.map_or_else(String::new, |custom| format!(" {}", Tongue::BRITISH.say(&custom)))
         ))
         .believed(
             "Syrup in January helps.",

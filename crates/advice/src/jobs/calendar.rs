@@ -8,6 +8,7 @@ use icalendar::{Alarm, Calendar, Component, Event, EventLike, Property, Trigger}
 use jiff::civil::Date;
 use jiff::{Timestamp, ToSpan};
 use snowhum_apiary::Apiary;
+use snowhum_say::Tongue;
 use snowhum_units::Speech;
 use uuid::Uuid;
 
@@ -69,7 +70,8 @@ fn round(answer: &JobsAnswer) -> Option<Entry> {
         day: round.on?,
         kind: Kind::About,
         what: "Go and look".to_owned(),
-        says: [format!("About {}:00: {}.", round.hour, round.hives()), invented(answer)].join("\n"),
+        says: [format!("About {}:00: {}.", round.hour, Tongue::BRITISH.say(&round.hives())), invented(answer)]
+            .join("\n"),
     })
 }
 

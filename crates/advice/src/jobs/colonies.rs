@@ -1,6 +1,7 @@
 //! What the colonies themselves say: when they are without brood, when brood begins, when food runs out.
 
 use jiff::civil::Date;
+use snowhum_say::{Message, Tongue};
 use snowhum_winter::Status;
 
 use super::answer::{HiveDue, JobWindow, Kind, Trigger};
@@ -39,7 +40,10 @@ pub(super) fn hungry(now: &NowAnswer) -> Option<JobWindow> {
     let mut short: Vec<_> = alive.filter(|colony| colony.runs_out.p10.is_some()).collect();
     short.sort_by_key(|colony| colony.runs_out.p10);
     let first = short.first()?;
-    let said: Vec<String> = short.iter().map(|one| format!("{} {}", one.name, one.food_lasts(now.looks_to))).collect();
+    let said: Vec<String> = short
+        .iter()
+        .map(|one| format!("{} {}", one.name, Tongue::BRITISH.say(&one.food_lasts(now.looks_to))))
+        .collect();
     let trigger = Trigger {
         words: "Food within reach is gone in the model of your hives.".to_owned(),
         value: 0.0,
@@ -65,7 +69,7 @@ pub(super) fn due(now: &NowAnswer) -> Vec<HiveDue> {
         name: colony.name.clone(),
         on: colony.verdict.first.as_ref().map(|_| colony.verdict.by.unwrap_or_else(|| next(&colony.name))),
         verdict: colony.verdict.clone(),
-        says: colony.about.clone(),
+        says: Message::from(&colony.about),
     };
     now.colonies.iter().map(of_colony).collect()
 }

@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::Message;
 use snowhum_units::Range;
 use snowhum_winter::Ends;
 
@@ -34,10 +35,10 @@ pub struct PlanAnswer {
     /// Currency of all money.
     pub currency: String,
     /// What it does not reckon with, each a sentence.
-    pub left_out: Vec<String>,
+    pub left_out: Vec<Message>,
     /// How sure science is of such a plan, in a sentence.
     #[serde(default)]
-    pub how_sure: String,
+    pub how_sure: Message,
     /// Every colony in the yard's order.
     pub colonies: Vec<ColonyPlan>,
     /// Whether each colony is fit for winter, and what the yard needs for it.
@@ -49,8 +50,9 @@ pub struct PlanAnswer {
 impl ColonyPlan {
     /// When its food runs out, in words.
     #[must_use]
-    pub fn food_lasts(&self) -> String {
-        self.runs_out.run_out(LooksTo::Spring, self.alive_fed_queenright < 0.5 * self.alive_queenright_if_fed)
+    pub fn food_lasts(&self) -> Message {
+        let ends_low = self.alive_fed_queenright < 0.5 * self.alive_queenright_if_fed;
+        Message::from(self.runs_out.run_out(LooksTo::Spring, ends_low))
     }
 }
 

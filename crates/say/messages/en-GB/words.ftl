@@ -11,3 +11,6 @@ words-both-ways = of 100 hives like this about { NUMBER($alive) } { $alive ->
     [one] is
    *[other] are
 } not
+
+words-portion = { PORTION($mass) }
+words-poured = { POURED($volume) }

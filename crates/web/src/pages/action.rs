@@ -3,15 +3,16 @@
 use maud::{Markup, html};
 use snowhum_advice::answer::ActionAnswer;
 use snowhum_advice::now::ColonyNow;
+use snowhum_say::Tongue;
 
 use crate::words::{capital, date};
 
-pub(crate) fn actions(colony: &ColonyNow, currency: &str) -> Markup {
+pub(crate) fn actions(colony: &ColonyNow, currency: &str, tongue: Tongue) -> Markup {
     html! {
         @if colony.nothing_helps {
             p { "Nothing that was tried in the model helps by more than chance." }
         } @else {
-            p { (colony.look_first.says) }
+            p { (tongue.say(&colony.look_first.says)) }
         }
         @if !colony.actions.is_empty() {
             ol class="actions" { @for action in &colony.actions { (one(action, currency)) } }

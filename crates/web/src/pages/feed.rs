@@ -80,7 +80,7 @@ pub(super) fn stood(view: &View, plan: &PlanAnswer) -> Markup {
                 a href="/" { "The yard" } " for today."
             }
         }
-        @for left_out in &plan.left_out { p class="caution" { (left_out) } }
+        @for left_out in &plan.left_out { p class="caution" { (view.tongue().say(left_out)) } }
     }
 }
 

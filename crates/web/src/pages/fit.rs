@@ -7,10 +7,11 @@ use maud::{Markup, html};
 use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Stands, Uniting, VerdictKind};
 use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::WORTH_FEEDING;
-use snowhum_advice::verdict::{ColonyFirst, half_kilograms};
+use snowhum_advice::verdict::ColonyFirst;
 use snowhum_advice::words::day;
 use snowhum_picture::{FigureScale, FigureScales};
-use snowhum_units::System;
+use snowhum_say::{Tongue, words};
+use snowhum_units::{Kilogram, System};
 
 use super::feed::{days_left, stood, to_buy};
 use super::questions::heard;
@@ -50,7 +51,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
     html! {
         (stood(view, plan))
-        p class="lede" { "Each colony as it was found on " (day(plan.as_of)) ", held against what is usual here: " (fit.dates.country) "." }
+        p class="lede" { "Each colony as it was found on " (day(plan.as_of)) ", held against what is usual here: " (view.tongue().say(&fit.dates.country)) "." }
         p class="no-print" { "Learning? " a href="/fit?guess=1" { "Guess first, then see" } "." }
         div class="all-fitness" {
             @for (at, one) in fit.colonies.iter().enumerate() {
@@ -79,7 +80,7 @@ fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&Co
         section class="fitness" {
             div {
                 h2 { (fit.name) " " @if let Some(first) = first { (chip(view, &first.verdict)) } }
-                @if let Some(first) = first { (due(first, system)) }
+                @if let Some(first) = first { (due(first, view.tongue())) }
                 @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite)) }
                 @let (first, others) = fit.verdict.reasons.split_at(1.min(fit.verdict.reasons.len()));
                 @for reason in first { p { (capital(reason)) "." } }
@@ -103,15 +104,15 @@ fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&Co
 }
 
 /// What is to be done for a colony, the first first, and what it is short of.
-fn due(first: &ColonyFirst, system: System) -> Markup {
+fn due(first: &ColonyFirst, tongue: Tongue) -> Markup {
     html! {
         @if first.steps.len() > 1 {
-            ol class="ranked" { @for step in &first.steps { li { (capital(&step.words(system))) "." } } }
+            ol class="ranked" { @for step in &first.steps { li { (tongue.sentence(&step.words())) } } }
         } @else {
-            p class="about" { (capital(&first.says(system))) "." }
+            p class="about" { (tongue.sentence(&first.says())) }
         }
         @if first.short_kg >= WORTH_FEEDING.get() {
-            p { span class="label" { "Food" } " " (half_kilograms(first.short_kg, system)) " of stores short." }
+            p { span class="label" { "Food" } " " (tongue.say(&words::portion(Kilogram::new(first.short_kg)))) " of stores short." }
         }
     }
 }

@@ -18,7 +18,6 @@ use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::pages::apiary::chip;
 use crate::view::View;
-use crate::words::capital;
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
@@ -61,7 +60,7 @@ fn body(view: &View, answer: &JobsAnswer) -> Markup {
     html! {
         @if !answer.hives.is_empty() {
             ul class="evidence" {
-                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (capital(&hive.says)) "." } }
+                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (view.tongue().capital(&hive.says)) "." } }
             }
         }
         p class="ways no-print" { a href="/jobs.ics" { "Take them into your calendar" } a href="/spring" { "First look in spring" } }

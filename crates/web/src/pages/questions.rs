@@ -4,6 +4,7 @@ use maud::{Markup, html};
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::questions::{Belief, Question, YardFigure, beliefs_at, questions};
 use snowhum_advice::words::{day, in_hundred};
+use snowhum_say::Tongue;
 
 use crate::view::View;
 
@@ -32,7 +33,7 @@ fn told(belief: &Belief) -> Markup {
 
 fn one(view: &View, question: &Question) -> Markup {
     let now = view.standing.as_ref().map(|standing| &standing.present.now);
-    let figure = question.yard.zip(now).map(|(figure, now)| said(figure, now));
+    let figure = question.yard.zip(now).map(|(figure, now)| said(figure, now, view.tongue()));
     html! {
         details id=(question.name) {
             summary { (question.asks) }
@@ -46,7 +47,7 @@ fn one(view: &View, question: &Question) -> Markup {
 }
 
 /// The yard's own figure.
-fn said(figure: YardFigure, now: &NowAnswer) -> String {
+fn said(figure: YardFigure, now: &NowAnswer, tongue: Tongue) -> String {
     let living = || now.colonies.iter().filter(|colony| !colony.is_gone());
     let each = |of: &dyn Fn(&ColonyNow) -> Option<String>| {
         let told: Vec<String> =
@@ -59,9 +60,9 @@ fn said(figure: YardFigure, now: &NowAnswer) -> String {
             let dead = &colony.expect_next.dead_bees;
             Some(format!("{} by {}", dead.words(), day(colony.expect_next.on)))
         }),
-        YardFigure::Hungry => each(&|colony| Some(colony.food_lasts(now.looks_to))),
+        YardFigure::Hungry => each(&|colony| Some(tongue.say(&colony.food_lasts(now.looks_to)))),
         YardFigure::Hole => each(&|colony| colony.expect_next.frost_at_hole.map(in_hundred)),
-        YardFigure::Lid => format!("tomorrow at one: {}", now.lid.says),
+        YardFigure::Lid => format!("tomorrow at one: {}", tongue.say(&now.lid.says)),
         YardFigure::Flight => match &now.flight_day {
             Some(flight) if flight.on_most_days => "on most days now.".to_owned(),
             Some(flight) => {
