@@ -71,7 +71,7 @@ impl Topic<'_> {
     fn module(&self, samples: &mut String) -> Outcome<String> {
         let (name, module) = (self.name, self.name.replace('-', "_"));
         let mut rust = format!("/// What `messages/en-GB/{name}.ftl` says.\npub mod {module} {{\n");
-        rust += "    use super::{Fact, Message, Number};\n";
+        rust += "    use super::Message;\n";
         let read = fluent_syntax::parser::parse(self.text).map_err(|(_, faults)| format!("{faults:?}"))?;
         for entry in &read.body {
             let Entry::Message(message) = entry else { continue };
@@ -99,7 +99,7 @@ fn arguments(facts: &Facts<'_>) -> String {
 fn filled(facts: &Facts<'_>) -> String {
     let fact = |(name, kind): (&&str, &Kind)| {
         let into = if kind.argument().starts_with("impl") { ".into()" } else { "" };
-        format!("({name:?}, Fact::from({}{into}))", name.replace('-', "_"))
+        format!("({name:?}, super::Fact::from({}{into}))", name.replace('-', "_"))
     };
     facts.iter().map(fact).collect::<Vec<_>>().join(", ")
 }

@@ -92,7 +92,7 @@ pub struct HiveFilm {
     /// Whether the keeper has seen it dead.
     pub seen_dead: bool,
     /// What the verdict is about.
-    pub about: String,
+    pub about: Message,
     /// How the food that is left compares with what was foretold; none where either is not known.
     pub food: Option<FoodCame>,
 }

@@ -28,7 +28,7 @@ pub(crate) fn fit(base: &Base<'_>, plans: &[ColonyPlan]) -> Option<FitAnswer> {
         shopping: shopping::of(&look, &colonies),
         windows: windows::of(&look),
         treat_before: dates::winter_bees(base),
-        winter_bees: dates::winter_bees_say(base).into(),
+        winter_bees: dates::winter_bees_say(base),
         say: say::yard(&look, &colonies),
         dates: look.dates.clone(),
         colonies,

@@ -2,18 +2,19 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-
-use crate::words::day;
+use snowhum_say::{Message, plan as say};
 
 /// The end of what is looked at.
 ///
 /// ```
 /// use jiff::civil::date;
 /// use snowhum_advice::LooksTo;
+/// use snowhum_say::Tongue;
 ///
 /// let (spring, later) = (date(2026, 3, 17), date(2026, 4, 12));
-/// assert_eq!(LooksTo::of(spring, spring).goal(), "spring");
-/// assert_eq!(LooksTo::of(spring, later).goal(), "12 April without a flow");
+/// let goal = |last| Tongue::BRITISH.say(&LooksTo::of(spring, last).goal());
+/// assert_eq!(goal(spring), "spring");
+/// assert_eq!(goal(later), "12 April without a flow");
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -33,21 +34,19 @@ impl LooksTo {
 
     /// In words, after "to".
     #[must_use]
-    pub fn goal(self) -> String {
+    pub fn goal(self) -> Message {
         match self {
-            Self::Spring => "spring".to_owned(),
-            Self::WithoutFlow(last) => format!("{} without a flow", day(last)),
+            Self::Spring => say::goal_spring(),
+            Self::WithoutFlow(last) => say::goal_without_flow(last),
         }
     }
 
     /// What a keeper must know of it; nothing in winter.
     #[must_use]
-    pub fn says(self) -> Option<String> {
-        let Self::WithoutFlow(last) = self else { return None };
-        Some(format!(
-            "First flowers are near or past. Food is reckoned to {} as if none gave anything: it is the least there will be, and \
-             in cold or wet weeks there is no more.",
-            day(last)
-        ))
+    pub fn says(self) -> Option<Message> {
+        match self {
+            Self::Spring => None,
+            Self::WithoutFlow(last) => Some(say::without_flow(last)),
+        }
     }
 }

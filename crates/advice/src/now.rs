@@ -33,6 +33,7 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use rayon::prelude::*;
 use snowhum_apiary::{Act, Apiary, ColonyId, Sign};
+use snowhum_say::Message;
 use snowhum_watch::{Estimate, Noted, Outlook, Scene, Sizes, Visit, Watching, visits};
 use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
 
@@ -45,7 +46,7 @@ use crate::looks_to::LooksTo;
 use crate::plan::colony_plan;
 use crate::site::dates::SiteDates;
 use crate::verdict;
-use crate::verdict::answer::FirstAnswer;
+use crate::verdict::answer::{ColonyFirst, FirstAnswer};
 use crate::verdict::facts::Facts;
 use crate::verdict::still::LastVerdict;
 use crate::{fit, yard};
@@ -220,9 +221,9 @@ impl<'a> Ground<'a> {
             colony::now(&base, at, &watched)
         };
         let seen: Vec<Seen> = (0..base.housed.len()).into_par_iter().map(colony).collect();
-        let (first, plan) = (self.first(&base, &seen), &self.question.plan);
+        let first = self.first(&base, &seen);
         let colonies = seen.into_iter().enumerate();
-        let told = |at: usize| first.colonies.get(at).map_or_else(String::new, |one| one.says(plan.system));
+        let told = |at: usize| first.colonies.get(at).map_or_else(Message::default, ColonyFirst::says);
         let of_colony = |(at, seen): (usize, Seen)| ColonyNow {
             verdict: first.verdict(at),
             about: told(at),
@@ -305,7 +306,7 @@ impl<'a> Ground<'a> {
             weather: WeatherAnswer::new(&plan.winter.provenance, self.question.sizes.alive, plan.winter.paths.len()),
             currency: apiary.money.currency.clone(),
             flight_day: flight_day::next(&self.environment, &self.housed, until, plan.as_of),
-            lid: lid::tomorrow(&self.environment, &self.housed, (until, self.question.thresholds), plan.system),
+            lid: lid::tomorrow(&self.environment, &self.housed, (until, self.question.thresholds)),
             next_round: NextRound::NONE,
             open_first: open_first::of(apiary, (&colonies, &first), end),
             colonies,

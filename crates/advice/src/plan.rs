@@ -5,6 +5,7 @@ pub(crate) mod answer;
 pub use answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres};
 
 use rayon::prelude::*;
+use snowhum_say::{Message, plan as say};
 use snowhum_units::Range;
 use snowhum_winter::{Ends, Parameters};
 
@@ -80,13 +81,9 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
 }
 
 /// How far the best colony is from being sure of its spring: what real winters took from such.
-fn how_sure(parameters: &Parameters) -> String {
+fn how_sure(parameters: &Parameters) -> Message {
     let lost = learnt(parameters, &[]).chance.map(|chance| (100.0 * chance).round());
-    format!(
-        "How sure: fitted to real winters, in which colonies counted, fed and treated were lost too, {} to {} of 100 to causes \
-         that nobody names; years and yards differ more than hives (docs/VALIDATION.md, class D).",
-        lost.p10, lost.p90
-    )
+    say::how_sure(lost.p10, lost.p90)
 }
 
 /// One colony's winter; its verdict is left to be decided with the whole yard's.

@@ -2,6 +2,7 @@
 
 use serde::Deserialize;
 use snowhum_apiary::{Hive, Site};
+use snowhum_say::{Message, site as say};
 
 use snowhum_winter::Status;
 
@@ -52,14 +53,10 @@ pub fn stores_rule(site: &Site, hive: &Hive) -> Option<RuleOfThumb> {
 
 /// Until when syrup is fed by custom at a site, and why that may differ from a day reckoned here; none where no custom is known.
 #[must_use]
-pub fn feeding_custom(site: &Site) -> Option<String> {
+pub fn feeding_custom(site: &Site) -> Option<Message> {
     let customs = toml::from_str::<File>(SHIPPED).ok()?.feeding;
     let custom = smallest(&customs, site, |custom| custom.r#box)?;
-    Some(format!(
-        "By custom ({}) {}. The safe day here is earlier: it is the one on which syrup fed until then is carried down and \
-         capped in nine years of ten; in most years bees still take it later, and what they do not cap ferments.",
-        custom.region, custom.says
-    ))
+    Some(say::feeding_custom(&custom.region, &custom.says))
 }
 
 /// [`stores_rule`], with how well it is founded.

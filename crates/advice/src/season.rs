@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Act, Apiary, Colony, Feed, KnownBy, Mites, Note};
+use snowhum_say::{Message, season as say};
 use snowhum_units::Range;
 
 use crate::now::answer::{ColonyNow, NowAnswer};
@@ -39,11 +40,11 @@ pub struct ColonySeason {
     /// Food in autumn.
     pub stores_kg: Range<f64>,
     /// How that was found.
-    pub stores_known_by: String,
+    pub stores_known_by: Message,
     /// Mites in autumn, in words.
-    pub mites: String,
+    pub mites: Message,
     /// The queen in autumn, in words.
-    pub queen: String,
+    pub queen: Message,
     /// Visits noted.
     pub visits: usize,
     /// Food given, by kind.
@@ -55,14 +56,14 @@ pub struct ColonySeason {
     /// The one verdict on it.
     pub verdict: ColonyVerdict,
     /// In words.
-    pub about: String,
+    pub about: Message,
 }
 
 /// Food given.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Given {
     /// What.
-    pub what: String,
+    pub what: Message,
     /// How much in all.
     pub mass_kg: f64,
 }
@@ -105,7 +106,7 @@ fn colony_season(colony: &Colony, now: &ColonyNow, notes: &[&Note], treatments: 
         bees: colony.bees,
         frames_of_bees: colony.frames_of_bees,
         stores_kg: colony.stores.total.map(|mass| rounded(mass.get(), 1)),
-        stores_known_by: known_by(colony.stores.known_by).to_owned(),
+        stores_known_by: known_by(colony.stores.known_by),
         mites: mites(&colony.mites),
         queen: queen(colony),
         visits: notes.len(),
@@ -123,13 +124,13 @@ fn fed(notes: &[&Note]) -> Vec<Given> {
     for act in notes.iter().flat_map(|note| note.acts()) {
         let (what, mass) = match act {
             Act::Fed { feed, mass_kg } => (feed_words(*feed), mass_kg.get()),
-            Act::FoodPutOn(body) => (body.kind.words(), body.mass_kg.get()),
-            Act::FramesFrom { stores_kg, .. } => ("frames of stores", stores_kg.get()),
+            Act::FoodPutOn(body) => (Message::from(body.kind.words()), body.mass_kg.get()),
+            Act::FramesFrom { stores_kg, .. } => (say::frames_of_stores(), stores_kg.get()),
             _ => continue,
         };
         match fed.iter_mut().find(|given| given.what == what) {
             Some(given) => given.mass_kg = rounded(given.mass_kg + mass, 1),
-            None => fed.push(Given { what: what.to_owned(), mass_kg: rounded(mass, 1) }),
+            None => fed.push(Given { what, mass_kg: rounded(mass, 1) }),
         }
     }
     fed
@@ -150,41 +151,43 @@ fn months(now: &ColonyNow) -> Vec<MonthSaid> {
     months
 }
 
-fn feed_words(feed: Feed) -> &'static str {
+fn feed_words(feed: Feed) -> Message {
     match feed {
-        Feed::Syrup3To2 => "syrup 3:2",
-        Feed::Syrup2To1 => "syrup 2:1",
-        Feed::Syrup1To1 => "syrup 1:1",
-        Feed::Fondant => "fondant",
-        Feed::Candy => "candy",
-        Feed::Sugar => "dry sugar",
+        Feed::Syrup3To2 => say::syrup_3_to_2(),
+        Feed::Syrup2To1 => say::syrup_2_to_1(),
+        Feed::Syrup1To1 => say::syrup_1_to_1(),
+        Feed::Fondant => say::fondant(),
+        Feed::Candy => say::candy(),
+        Feed::Sugar => say::sugar(),
     }
 }
 
-fn known_by(known_by: KnownBy) -> &'static str {
+fn known_by(known_by: KnownBy) -> Message {
     match known_by {
-        KnownBy::Frames => "frames counted",
-        KnownBy::Scale => "weighed",
-        KnownBy::TwoSidedLift => "both sides lifted",
-        KnownBy::Heft => "lifted by hand",
-        KnownBy::Stated => "as stated",
+        KnownBy::Frames => say::known_frames(),
+        KnownBy::Scale => say::known_scale(),
+        KnownBy::TwoSidedLift => say::known_two_sided_lift(),
+        KnownBy::Heft => say::known_heft(),
+        KnownBy::Stated => say::known_stated(),
     }
 }
 
-fn mites(mites: &Mites) -> String {
+fn mites(mites: &Mites) -> Message {
     match mites {
-        Mites::NotCounted => "not counted".to_owned(),
-        Mites::Counted { found, bees, on } => format!("{found} on {bees} bees, {on}"),
+        Mites::NotCounted => say::mites_not_counted(),
+        Mites::Counted { found, bees, on } => say::mites(*bees, *found, on.to_string()),
     }
 }
 
-fn queen(colony: &Colony) -> String {
-    let year = colony.queen.year.map_or_else(|| "year not known".to_owned(), |year| format!("of {year}"));
+fn queen(colony: &Colony) -> Message {
     let seen = match colony.queen.seen_or_laying {
-        Some(true) => "seen or laying",
-        Some(false) => "not seen, no eggs",
-        None => "not looked for",
+        Some(true) => "yes",
+        Some(false) => "no",
+        None => "not-looked-for",
     };
-    let late = if colony.queen.late_mated { ", mated late" } else { "" };
-    format!("{year}, {seen}{late}")
+    let queen = match colony.queen.year {
+        Some(year) => say::queen(seen, year),
+        None => say::queen_year_unknown(seen),
+    };
+    if colony.queen.late_mated { say::queen_mated_late(queen) } else { queen }
 }

@@ -19,7 +19,7 @@ mod yard;
 
 pub use answer::{ColonyFirst, ColonyVerdict, FirstAnswer, Later, LaterKind, Line, SOUND, Step, Unsure, Urgency};
 pub use still::LastVerdict;
-pub use task::{Task, half_kilograms};
+pub use task::Task;
 pub use why::Why;
 
 pub(crate) use facts::{Facts, Fate};

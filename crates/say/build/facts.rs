@@ -26,13 +26,17 @@ pub(crate) enum Kind {
 }
 
 /// The kind that a function of a text is laid on.
-const FUNCTIONS: [(&str, Kind); 13] = [
+const FUNCTIONS: [(&str, Kind); 17] = [
     ("CAPITAL", Kind::Said),
     ("SENTENCE", Kind::Said),
     ("NUMBER", Kind::Number),
+    ("COUNT", Kind::Number),
     ("LIST", Kind::List),
     ("DAY", Kind::Day),
     ("MASS", Kind::Quantity("snowhum_units::Kilogram")),
+    ("PORTION", Kind::Quantity("snowhum_units::Kilogram")),
+    ("POURED", Kind::Quantity("snowhum_units::CubicMetre")),
+    ("RESISTANCE", Kind::Quantity("snowhum_units::SquareMetreKelvinPerWatt")),
     ("LENGTH", Kind::Quantity("snowhum_units::Metre")),
     ("DISTANCE", Kind::Quantity("snowhum_units::Metre")),
     ("HEIGHT", Kind::Quantity("snowhum_units::Metre")),
@@ -49,7 +53,7 @@ impl Kind {
     pub(crate) const fn argument(&self) -> &'static str {
         match self {
             Self::Said => "impl Into<Message>",
-            Self::Number => "impl Into<Number>",
+            Self::Number => "impl Into<super::Number>",
             Self::Bool => "bool",
             Self::Case => "&'static str",
             Self::List => "Vec<Message>",
@@ -73,6 +77,9 @@ impl Kind {
             Self::Quantity("snowhum_units::Metre") => "snowhum_units::Metre::new(3.0)",
             Self::Quantity("snowhum_units::CubicMetre") => "snowhum_units::CubicMetre::new(3.0)",
             Self::Quantity("snowhum_units::MetrePerSecond") => "snowhum_units::MetrePerSecond::new(3.0)",
+            Self::Quantity("snowhum_units::SquareMetreKelvinPerWatt") => {
+                "snowhum_units::SquareMetreKelvinPerWatt::new(3.0)"
+            }
             Self::Quantity(_) => "snowhum_units::KelvinDifference::new(3.0)",
         }
     }

@@ -4,7 +4,7 @@ use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::FluentType;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use jiff::civil::Date;
-use snowhum_units::System;
+use snowhum_units::{CubicMetre, Kilogram, System};
 use std::borrow::Cow;
 
 use crate::{Fact, Language, Message, Tongue, capital, sentence, words};
@@ -21,13 +21,20 @@ pub(crate) fn held(fact: Fact, tongue: Tongue) -> FluentValue<'static> {
     FluentValue::Custom(Box::new(Held { fact, tongue }))
 }
 
-/// Gives a language's texts their functions. Those of a quantity take `digits`, and `us` for the decimals of US units; `DAY`
-/// takes `style`; `LIST` takes `between`, what stands between two, and `last`, what stands before the last.
+/// Gives a language's texts their functions.
+///
+/// | function | options |
+/// |---|---|
+/// | `NUMBER`, and those of a quantity | `digits`, and `us` for the decimals of US units; `"all"` keeps those a number has |
+/// | those of a quantity | `unit: "no"` where the unit follows with another |
+/// | `COUNT` | a whole number, its thousands parted |
+/// | `PORTION`, `POURED` | a mass and a volume as exact as a keeper measures them out |
+/// | `DAY` | `style`: `short`, `full`, `month`, `short-month`, `part` |
+/// | `LIST` | `between` two and before the `last`; `alike: "once"` says once what reads alike |
 pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>, language: Language) {
-    for name in
-        ["NUMBER", "MASS", "LENGTH", "DISTANCE", "HEIGHT", "VOLUME", "SPEED", "TEMPERATURE", "WARMER", "DAY", "LIST"]
-    {
+    for name in OF_FACTS {
         added(bundle, name, move |value, options| match value {
+            FluentValue::Number(number) if name == "COUNT" => Some(language.count(number.value)),
             FluentValue::Number(number) => Some(language.number(number.value, digits(options, System::Metric))),
             value => held_in(value).and_then(|held| shown(name, held, options)),
         });
@@ -35,6 +42,26 @@ pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>, language: Language)
     added(bundle, "CAPITAL", |value, _| worded(value).map(capital));
     added(bundle, "SENTENCE", |value, _| worded(value).map(sentence));
 }
+
+const OF_FACTS: [&str; 15] = [
+    "NUMBER",
+    "COUNT",
+    "MASS",
+    "PORTION",
+    "LENGTH",
+    "DISTANCE",
+    "HEIGHT",
+    "VOLUME",
+    "POURED",
+    "SPEED",
+    "TEMPERATURE",
+    "WARMER",
+    "RESISTANCE",
+    "DAY",
+    "LIST",
+];
+/// Thermal resistance in the units of North America for one m² K/W.
+const R_OF_SI: f64 = 5.678;
 
 fn added<F>(bundle: &mut FluentBundle<FluentResource>, name: &str, function: F)
 where
@@ -67,8 +94,10 @@ fn option<'o>(options: &'o FluentArgs<'_>, name: &'static str) -> Option<&'o str
 
 fn shown(function: &str, Held { fact, tongue }: &Held, options: &FluentArgs<'_>) -> Option<String> {
     let system = tongue.system();
-    let digits = digits(options, system);
+    let digits = digits(options, system).unwrap_or_default();
     let quantity = match fact {
+        Fact::Mass(of) if function == "PORTION" => portion(*of, system),
+        Fact::Volume(of) if function == "POURED" => poured(*of, system),
         Fact::Mass(of) => of.show(system, digits),
         Fact::Length(of) if function == "DISTANCE" => of.show_distance(system),
         Fact::Length(of) if function == "HEIGHT" => of.show_height(system),
@@ -77,11 +106,34 @@ fn shown(function: &str, Held { fact, tongue }: &Held, options: &FluentArgs<'_>)
         Fact::Speed(of) => of.show(system, digits),
         Fact::Temperature(of) => of.show(system, digits),
         Fact::Warmer(of) => of.show(system, digits),
+        Fact::Resistance(of) if system == System::Us => format!("R {:.0}", of.get() * R_OF_SI),
+        Fact::Resistance(of) => format!("{:.1} m² K/W", of.get()),
         Fact::Day(day) => return Some(date(*tongue, *day, option(options, "style").unwrap_or_default())),
-        Fact::List(parts) => return Some(listed(&tongue.say_all(parts), options)),
+        Fact::List(parts) => return Some(listed(tongue.say_all(parts), options)),
         Fact::Said(_) | Fact::Number(_) | Fact::Case(_) => return None,
     };
-    Some(tongue.language().quantity(&quantity))
+    let quantity = tongue.language().quantity(&quantity);
+    Some(match (option(options, "unit"), quantity.rsplit_once(' ')) {
+        (Some("no"), Some((number, _))) => number.to_owned(),
+        _ => quantity,
+    })
+}
+
+/// A mass to half a kilogram, or to a pound.
+fn portion(mass: Kilogram, system: System) -> String {
+    let halves = Kilogram::new((2.0 * mass.get()).round() / 2.0);
+    match system {
+        System::Metric => halves.show(system, usize::from(halves.get().fract() != 0.0)),
+        System::Us => mass.show(system, 0),
+    }
+}
+
+/// A volume to a litre, or to a tenth of a gallon.
+fn poured(volume: CubicMetre, system: System) -> String {
+    match system {
+        System::Metric => CubicMetre::new((volume.get() * 1e3).max(1.0).round() * 1e-3).show(system, 0),
+        System::Us => volume.show(system, 1),
+    }
 }
 
 /// A day; `part` is a third of a month: as exact as a forecast of months ahead can be.
@@ -95,21 +147,25 @@ fn date(tongue: Tongue, day: Date, style: &str) -> String {
     tongue.say(&third(day))
 }
 
-/// Decimals: `digits`, or in US units `us` where a text has that.
-fn digits(options: &FluentArgs<'_>, system: System) -> usize {
-    let option = |name| match options.get(name) {
+/// Decimals: `digits`, or in US units `us` where a text has that; none where all that a number has are kept.
+fn digits(options: &FluentArgs<'_>, system: System) -> Option<usize> {
+    let asked = |name| match options.get(name) {
         Some(FluentValue::Number(digits)) => Some(digits.value as usize),
         _ => None,
     };
-    let us = if system == System::Us { option("us") } else { None };
-    us.or(option("digits")).unwrap_or_default()
+    let us = if system == System::Us { asked("us") } else { None };
+    let keeps_all = option(options, "digits") == Some("all");
+    us.or(asked("digits")).or(if keeps_all { None } else { Some(0) })
 }
 
 /// `a, b and c`, where `, ` stands between and ` and ` before the last.
-fn listed(parts: &[String], options: &FluentArgs<'_>) -> String {
+fn listed(mut parts: Vec<String>, options: &FluentArgs<'_>) -> String {
+    if option(options, "alike") == Some("once") {
+        parts.dedup();
+    }
     let between = option(options, "between").unwrap_or(", ");
     let last = option(options, "last").unwrap_or(between);
-    match parts {
+    match parts.as_slice() {
         [] => String::new(),
         [one] => one.clone(),
         [first @ .., end] => format!("{}{last}{end}", first.join(between)),

@@ -28,11 +28,13 @@ struct Days {
     short: DateFormatter<Gregorian, MD>,
     full: DateFormatter<Gregorian, YMD>,
     month: DateFormatter<Gregorian, M>,
+    short_month: DateFormatter<Gregorian, M>,
 }
 
 /// What a language needs to write numbers and days; none where its data lack it.
 struct Written {
     numbers: Option<DecimalFormatter>,
+    counts: Option<DecimalFormatter>,
     days: Option<Days>,
 }
 
@@ -52,29 +54,34 @@ impl Language {
         }
     }
 
-    /// A number with so many decimals, thousands not parted.
-    pub(crate) fn number(self, number: f64, decimals: usize) -> String {
-        let plain = format!("{number:.decimals$}");
-        match (&self.written().numbers, plain.parse::<Decimal>()) {
-            (Some(numbers), Ok(decimal)) => numbers.format(&decimal).to_string(),
-            _ => plain,
-        }
+    /// A number with so many decimals or with those it has, thousands not parted.
+    pub(crate) fn number(self, number: f64, decimals: Option<usize>) -> String {
+        let plain = decimals.map_or_else(|| number.to_string(), |decimals| format!("{number:.decimals$}"));
+        formatted(plain, self.written().numbers.as_ref())
+    }
+
+    /// A whole number, its thousands parted.
+    pub(crate) fn count(self, number: f64) -> String {
+        formatted(format!("{number:.0}"), self.written().counts.as_ref())
     }
 
     /// A quantity that stands with its unit, its number as this language writes it.
     pub(crate) fn quantity(self, shown: &str) -> String {
         let Some((number, unit)) = shown.split_once(' ') else { return shown.to_owned() };
         let decimals = number.split_once('.').map_or(0, |(_, decimals)| decimals.len());
-        number.parse().map_or_else(|_| shown.to_owned(), |value| format!("{} {unit}", self.number(value, decimals)))
+        number
+            .parse()
+            .map_or_else(|_| shown.to_owned(), |value| format!("{} {unit}", self.number(value, Some(decimals))))
     }
 
-    /// A day: `short` 15 Apr, `full` 15 April 2027, `month` April; any other 15 April.
+    /// A day: `short` 15 Apr, `full` 15 April 2027, `month` April, `short-month` Apr; any other 15 April.
     pub(crate) fn day(self, day: Date, style: &str) -> String {
         let date = CalendarDate::try_new_gregorian(i32::from(day.year()), day.month() as u8, day.day() as u8);
         match (&self.written().days, date) {
             (Some(days), Ok(date)) => match style {
                 "short" => days.short.format(&date).to_string(),
                 "full" => days.full.format(&date).to_string(),
+                "short-month" => days.short_month.format(&date).to_string(),
                 "month" => days.month.format(&date).to_string(),
                 _ => days.long.format(&date).to_string(),
             },
@@ -85,10 +92,22 @@ impl Language {
     fn written(self) -> &'static Written {
         WRITTEN[self as usize].get_or_init(|| {
             let locale: Locale = self.tag().parse().unwrap_or(Locale::UNKNOWN);
-            let mut options = DecimalFormatterOptions::default();
-            options.grouping_strategy = Some(GroupingStrategy::Never);
-            Written { numbers: DecimalFormatter::try_new((&locale).into(), options).ok(), days: days(&locale) }
+            let grouped = |grouping| {
+                let mut options = DecimalFormatterOptions::default();
+                options.grouping_strategy = Some(grouping);
+                DecimalFormatter::try_new((&locale).into(), options).ok()
+            };
+            let (numbers, counts) = (grouped(GroupingStrategy::Never), grouped(GroupingStrategy::Always));
+            Written { numbers, counts, days: days(&locale) }
         })
+    }
+}
+
+/// A number that is written plainly, as a language writes it.
+fn formatted(plain: String, language: Option<&DecimalFormatter>) -> String {
+    match (language, plain.parse::<Decimal>()) {
+        (Some(language), Ok(decimal)) => language.format(&decimal).to_string(),
+        _ => plain,
     }
 }
 
@@ -98,5 +117,6 @@ fn days(locale: &Locale) -> Option<Days> {
         short: DateFormatter::try_new(locale.into(), MD::medium()).ok()?,
         full: DateFormatter::try_new(locale.into(), YMD::long()).ok()?,
         month: DateFormatter::try_new(locale.into(), M::long()).ok()?,
+        short_month: DateFormatter::try_new(locale.into(), M::medium()).ok()?,
     })
 }

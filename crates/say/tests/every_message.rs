@@ -4,8 +4,10 @@
 
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 use jiff::civil::date;
-use snowhum_say::{Language, Message, Tongue, both_ways, dead_bees, every, now, words};
-use snowhum_units::{Kilogram, System};
+use snowhum_say::{
+    Language, Message, Tongue, both_ways, dead_bees, deadout, every, indoors, lessons, now, sums, words,
+};
+use snowhum_units::{Kelvin, Kilogram, System};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
@@ -26,7 +28,30 @@ fn a_list_and_a_message_are_facts_like_any_other() {
 }
 
 #[test]
+fn what_reads_alike_is_said_once() {
+    let ends = [3.8, 4.2].map(|celsius| indoors::degrees(Kelvin::from_celsius(celsius)));
+    let air = indoors::air(ends.into());
+    assert_eq!(Tongue::new(System::Metric).say(&air), "4 °C");
+    assert_eq!(Tongue::new(System::Us).say(&air), "39 °F to 40 °F");
+}
+
+#[test]
+fn a_limit_is_said_with_the_digits_it_has() {
+    let fault = sums::out_of_range(100.0, 0.1, 0.05, "stores");
+    assert_eq!(Tongue::BRITISH.say(&fault), "stores: 0.05 is outside 0.1 to 100");
+}
+
+#[test]
+fn a_unit_that_both_ends_of_a_range_share_is_said_once() {
+    let rule = deadout::stores_range(Kilogram::new(16.0), Kilogram::new(18.0), Kilogram::new(6.5));
+    assert_eq!(Tongue::BRITISH.say(&rule), "6.5 kg of stores; the rule here asks for 16 to 18 kg");
+    assert_eq!(Tongue::new(System::Us).say(&rule), "14.3 lb of stores; the rule here asks for 35 to 40 lb");
+}
+
+#[test]
 fn one_is_not_many() {
+    let said = |hives: usize| Tongue::BRITISH.say(&lessons::forecast_hives(hives));
+    assert_eq!([said(1), said(12), said(13)], ["One hive", "Twelve hives", "13 hives"]);
     assert_eq!(Tongue::BRITISH.say(&both_ways(0.99)), "of 100 hives like this about 99 are, 1 is not");
 }
 

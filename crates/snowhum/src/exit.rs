@@ -2,8 +2,9 @@
 
 use std::process::ExitCode;
 
-use snowhum_advice::verdict::FirstAnswer;
+use snowhum_advice::verdict::{ColonyFirst, FirstAnswer};
 
+use crate::text::voice::in_words;
 use crate::{progress, text};
 
 /// An error with the exit code it ends in.
@@ -45,7 +46,8 @@ pub(crate) fn needs_keeper(text: impl std::fmt::Display) -> anyhow::Error {
 /// An error where a colony needs the keeper within a week, if that was asked for.
 pub(crate) fn check(first: &FirstAnswer, asked: bool) -> anyhow::Result<()> {
     let urgent = first.colonies.iter().filter(|colony| colony.verdict.is_urgent());
-    let urgent: Vec<String> = urgent.map(|colony| format!("{} ({})", colony.name, colony.verdict.words())).collect();
+    let told = |colony: &ColonyFirst| format!("{} ({})", colony.name, in_words(&colony.verdict.words()));
+    let urgent: Vec<String> = urgent.map(told).collect();
     if !asked || urgent.is_empty() {
         return Ok(());
     }

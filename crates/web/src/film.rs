@@ -2,7 +2,7 @@
 
 use jiff::civil::Date;
 use snowhum_advice::film::{Came, FilmAnswer, HiveFilm, HiveFilmDay};
-use snowhum_advice::words::{capital, day, hives, short_day};
+use snowhum_advice::words::{day, hives, short_day};
 use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, OpeningKind, food_in};
 use snowhum_picture::{FilmDay, FilmHive, FilmHiveDay, FilmNote, FoodCame, WinterFilm};
@@ -77,13 +77,13 @@ fn lead(answer: &FilmAnswer) -> Vec<String> {
 }
 
 fn hive(answer: &FilmAnswer, told: &HiveFilm, housed: &Housed, system: System) -> FilmHive {
-    let hive = &housed.hive;
+    let (hive, tongue) = (&housed.hive, Tongue::new(system));
     let holds: f64 = hive.boxes.iter().map(|one| food_in(f64::from(one.frames), one.comb_side).p50.get()).sum();
     let note = |note: &snowhum_advice::film::FilmNote| FilmNote {
         day: note.day,
         when: day(note.on),
         note: snowhum_apiary::split_entries(&note.note).map(plain).collect::<Vec<_>>().join("; "),
-        moved: Tongue::new(system).capital(&note.moved),
+        moved: tongue.capital(&note.moved),
     };
     FilmHive {
         name: told.name.clone(),
@@ -98,9 +98,9 @@ fn hive(answer: &FilmAnswer, told: &HiveFilm, housed: &Housed, system: System) -
             "Foretold on {}: alive in spring in {} of 100 such hives; {}.",
             day(answer.from),
             hives(told.foretold_alive),
-            Tongue::new(system).say(&told.foretold_food)
+            tongue.say(&told.foretold_food)
         ),
-        came: came(answer, told, system),
+        came: came(answer, told, tongue),
         food_came: told.food.map(|food| match food.came {
             Came::Less => FoodCame::Less,
             Came::AsForetold => FoodCame::AsForetold,
@@ -123,15 +123,15 @@ fn of_day(day: &HiveFilmDay) -> FilmHiveDay {
 }
 
 /// What came, in sentences.
-fn came(answer: &FilmAnswer, told: &HiveFilm, system: System) -> Vec<String> {
+fn came(answer: &FilmAnswer, told: &HiveFilm, tongue: Tongue) -> Vec<String> {
     let on = day(answer.as_of);
     if told.seen_dead {
         return vec![format!("By {on} it was seen dead.")];
     }
-    let mut says =
-        vec![format!("On {on}: alive in {} of 100 such hives. {}.", hives(told.alive), capital(&told.about))];
+    let about = tongue.sentence(&told.about);
+    let mut says = vec![format!("On {on}: alive in {} of 100 such hives. {about}", hives(told.alive))];
     if let Some(food) = &told.food {
-        let mass = |kilograms: f64| Kilogram::new(kilograms).show(system, 1);
+        let mass = |kilograms: f64| Kilogram::new(kilograms).show(tongue.system(), 1);
         let came = match food.came {
             Came::Less => "less than foretold",
             Came::AsForetold => "as foretold",

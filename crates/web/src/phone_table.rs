@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use serde::Serialize;
 use snowhum_advice::now::{ColonyNow, Ground, LookToday, NowAnswer};
 use snowhum_apiary::{Entry, Sign};
+use snowhum_say::Tongue;
 use snowhum_units::{Same, Usual};
 use snowhum_watch::Watching;
 use uuid::Uuid;
@@ -67,7 +68,12 @@ impl PhoneTable {
     }
 
     /// Of a yard's estimate; colonies that are gone are left out.
-    pub(crate) fn of(ground: &Ground<'_>, watchings: &[Watching], now: &NowAnswer, colonies: &[Uuid]) -> Self {
+    pub(crate) fn of(
+        ground: &Ground<'_>,
+        watchings: &[Watching],
+        (now, colonies): (&NowAnswer, &[Uuid]),
+        tongue: Tongue,
+    ) -> Self {
         let asked = asked();
         let signs: Vec<Sign> = asked.iter().map(|(_, sign)| sign.clone()).collect();
         let written = |sign: &Sign| {
@@ -84,7 +90,7 @@ impl PhoneTable {
                 name: colony.name.clone(),
                 at: look.at,
                 air_c: (10.0 * table.air_c).round() / 10.0,
-                first: colony.about.clone(),
+                first: tongue.say(&colony.about),
                 quiet: table.quiet,
                 hours: table.hours.to_vec(),
                 signs: table.columns.iter().map(|column| (written(&column.sign), column.hangs)).collect(),

@@ -10,6 +10,7 @@ use snowhum_advice::spring::Springtime;
 use snowhum_advice::verdict::LastVerdict;
 use snowhum_advice::{HiveAnswer, hive, yard};
 use snowhum_apiary::{Apiary, NotedOpenings};
+use snowhum_say::Tongue;
 use snowhum_units::System;
 use snowhum_watch::Watching;
 use snowhum_winter::{Housed, StartFrom, SteadyQuestion};
@@ -114,7 +115,7 @@ impl Present {
             })
             .collect();
         let colonies: Vec<_> = housed.iter().map(|housed| housed.colony.id.0).collect();
-        let table = PhoneTable::of(&ground, &watchings, &now, &colonies);
+        let table = PhoneTable::of(&ground, &watchings, (&now, &colonies), Tongue::new(question.plan.system));
         (Self { now, days: coming(&question), today, housed, at_hives, openings, settled, table }, watchings)
     }
 }

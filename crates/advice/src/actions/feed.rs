@@ -121,14 +121,14 @@ fn is_all(course: &Course) -> bool {
     course.rest < WORTH_FEEDING
 }
 
-fn why_syrup(course: &Course, finish: Range<Date>, custom: Option<String>) -> Message {
-    let feeder = finish::FEEDERS[0].0;
+fn why_syrup(course: &Course, finish: Range<Date>, custom: Option<Message>) -> Message {
+    let feeder = finish::FEEDERS[0].0();
     let why = match course.is_safe {
         true => say::syrup_safe(course.begin, feeder, finish.p50),
         false => say::syrup_late(feeder, finish.p50, is_all(course), finish.p10),
     };
     match custom {
-        Some(custom) => say::syrup_custom(custom.trim_end_matches('.'), why),
+        Some(custom) => say::syrup_custom(custom, why),
         None => why,
     }
 }

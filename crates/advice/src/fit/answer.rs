@@ -445,7 +445,7 @@ impl HiveFeed {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct BeginBy {
     /// The feeder.
-    pub feeder: String,
+    pub feeder: Message,
     /// The day.
     pub on: Date,
 }

@@ -74,7 +74,7 @@ fn mites(look: &Look<'_>) -> Vec<Message> {
     let mut told = Vec::new();
     let [all_spared, none_spared] = dates::winter_bees(look.base);
     if look.today() > all_spared && look.month() >= 7 {
-        told.extend([say::say_mites_now(all_spared, none_spared), dates::winter_bees_say(look.base).into()]);
+        told.extend([say::say_mites_now(all_spared, none_spared), dates::winter_bees_say(look.base)]);
     }
     if matches!(look.month(), 9 | 10) {
         told.push(say::say_count_again(look.dates.cluster.p50));

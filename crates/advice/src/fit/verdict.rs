@@ -121,7 +121,7 @@ fn counterfactual(look: &Look<'_>, at: usize) -> Message {
 fn of_weak(look: &Look<'_>, at: usize, uniting: Option<&Uniting>) -> Verdict {
     let colony = look.colony(at);
     let mut reasons = vec![
-        say::weak(hundreds(colony.bees.p50), hundreds(look.figures.company.of(look.cold)), &look.dates.country),
+        say::weak(hundreds(colony.bees.p50), hundreds(look.figures.company.of(look.cold)), look.dates.country.clone()),
         chance(look, at),
     ];
     reasons.extend(once_fed(look, at));

@@ -104,7 +104,7 @@ fn syrup(words: Message) -> Trigger {
 
 fn food(ground: &Ground<'_>, feeding: &Feeding) -> Vec<JobWindow> {
     let (t, first) = (ground.question.triggers, ground.year.first());
-    let custom = rules::feeding_custom(&ground.question.apiary.site).map(Message::from);
+    let custom = rules::feeding_custom(&ground.question.apiary.site).map(say::syrup_finished_custom);
     let begin = || trigger("feeding_days", &t.feeding_days, say::feeding_waits(t.feeding_days.value));
     let finished = syrup(say::syrup_finished_waits(TAKEN_FROM, RIPENING));
     vec![

@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, now as say};
 
 use super::answer::{ColonyNow, NowAnswer};
 use crate::verdict::answer::Urgency;
@@ -16,7 +17,7 @@ pub struct Alert {
     /// Whether any of them called for the keeper.
     pub called: bool,
     /// What was said.
-    pub says: String,
+    pub says: Message,
 }
 
 /// Days between two alerts of a yard in which no word has changed.
@@ -38,8 +39,8 @@ pub fn alert(now: &NowAnswer, last: Option<&Alert>) -> Option<Alert> {
         return None;
     }
     let says = match calling.as_slice() {
-        [] => "Nothing calls for you any more.".to_owned(),
-        some => some.iter().map(|colony| format!("{}: {}.", colony.name, colony.about)).collect::<Vec<_>>().join(" "),
+        [] => say::alert_nothing(),
+        some => Message::sentences(some.iter().map(|colony| say::alert_hive(&colony.about, &colony.name))),
     };
     Some(Alert { on: now.as_of, words, called: !calling.is_empty(), says })
 }

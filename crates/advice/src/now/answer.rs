@@ -87,9 +87,9 @@ pub struct ColonyNow {
     /// The keeper's name.
     pub name: String,
     /// What the verdict is about: what is first, or what is known against it.
-    pub about: String,
+    pub about: Message,
     /// What no sum holds and is to be known beside it, gravest first; no capitals, no stops.
-    pub beside: Vec<String>,
+    pub beside: Vec<Message>,
     /// Chance of being alive.
     pub alive: f64,
     /// Chance of being alive with a queen.
@@ -166,7 +166,7 @@ impl ColonyNow {
         let never = OpenDates { p10: None, p50: None, p90: None };
         Self {
             name: String::new(),
-            about: String::new(),
+            about: Message::NONE,
             beside: Vec::new(),
             alive: 0.0,
             alive_queenright: 0.0,
@@ -196,7 +196,7 @@ impl ColonyNow {
             },
             evidence: Vec::new(),
             actions: Vec::new(),
-            look_first: LookFirst { weighing_money: 0.0, life_sign_money: 0.0, says: String::new() },
+            look_first: LookFirst { weighing_money: 0.0, life_sign_money: 0.0, says: Message::NONE },
             nothing_helps: false,
             verdict: ColonyVerdict::UNDECIDED,
         }
@@ -290,18 +290,18 @@ pub struct LidVerdict {
     /// Longest that it may be open, s; 0 for leave it shut.
     pub seconds: u32,
     /// The verdict.
-    pub says: String,
+    pub says: Message,
     /// Where schools differ.
-    pub other_school: String,
+    pub other_school: Message,
 }
 
 /// A colony to open before others.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct OpenFirst {
     /// Whose.
     pub name: String,
     /// Why.
-    pub why: String,
+    pub why: Message,
 }
 
 /// The worth of looking before acting.
@@ -312,5 +312,5 @@ pub struct LookFirst {
     /// What knowing whether it lives would be worth.
     pub life_sign_money: f64,
     /// In words.
-    pub says: String,
+    pub says: Message,
 }

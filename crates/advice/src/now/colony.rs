@@ -3,7 +3,7 @@
 use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_apiary::{Act, Examined, Sign, SpringCount};
-use snowhum_say::Tongue;
+use snowhum_say::{Message, now as say};
 use snowhum_units::Range;
 use snowhum_watch::{Estimate, Standing, Visit, Watching};
 use snowhum_winter::{Daily, Ends, MemberEnd};
@@ -198,7 +198,7 @@ enum Closed {
     /// Dead, and signs of foulbrood in it.
     Foulbrood,
     /// Dead and examined, with what was likeliest.
-    Examined(String),
+    Examined(Message),
     /// Sold or given away.
     Sold,
     /// Taken by a disaster.
@@ -209,15 +209,15 @@ impl Closed {
     fn fate(&self) -> Fate {
         match self {
             Self::Foulbrood => Fate::Foulbrood,
-            Self::Examined(words) => Fate::Gone(format!("dead and examined: {words}")),
-            Self::Sold => Fate::Gone("sold: watched no more".to_owned()),
-            Self::Disaster => Fate::Gone("taken by a disaster: watched no more".to_owned()),
+            Self::Examined(found) => Fate::Gone(say::gone_examined(found)),
+            Self::Sold => Fate::Gone(say::gone_sold()),
+            Self::Disaster => Fate::Gone(say::gone_disaster()),
         }
     }
 
     fn examined(examined: &Examined) -> Option<Self> {
         let kept = crate::lessons::KeptExamination::of(Date::ZERO, examined);
-        Some(if kept.stopped { Self::Foulbrood } else { Self::Examined(Tongue::BRITISH.say(&kept.words)) })
+        Some(if kept.stopped { Self::Foulbrood } else { Self::Examined(kept.words) })
     }
 
     /// Living bees seen since open the book again.

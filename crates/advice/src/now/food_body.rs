@@ -4,8 +4,9 @@ use jiff::Timestamp;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::FoodBody;
-use snowhum_units::{Kilogram, Range, System};
+use snowhum_apiary::{FoodBody, FoodBodyKind, FoodPlace};
+use snowhum_say::{Message, food_body as say, in_hundred};
+use snowhum_units::{Kilogram, Metre, Range};
 use snowhum_watch::Standing;
 
 use crate::ahead::base::Base;
@@ -13,7 +14,6 @@ use crate::answer::OpenDates;
 use crate::looks_to::LooksTo;
 use crate::seasons;
 use crate::statistics::rounded;
-use crate::words::{day, in_hundred};
 
 /// Chances from which it is said to be reached, and below which not.
 const REACHED: f64 = 0.9;
@@ -33,7 +33,7 @@ pub struct FoodBodyNow {
     /// When they have, if none has by now.
     pub reached_by: OpenDates,
     /// In words.
-    pub says: String,
+    pub says: Message,
 }
 
 /// What is on the hive at a moment; none where nothing is.
@@ -43,7 +43,7 @@ pub(super) fn of(
     standing: &Standing,
     (end, to): (Timestamp, LooksTo),
 ) -> Option<FoodBodyNow> {
-    let (apiary, system) = (base.question.apiary, base.question.system);
+    let apiary = base.question.apiary;
     let noted = apiary.food_body(base.housed[at].colony.id, end)?;
     let zone = TimeZone::get(&apiary.site.zone).unwrap_or(TimeZone::UTC);
     let left = |worth: f64| rounded(noted.body.mass_of(Kilogram::new(worth)).get(), 1);
@@ -53,41 +53,48 @@ pub(super) fn of(
         left_kg: standing.body_kg.map(|range| range.map(left)),
         reached: rounded(standing.body_reached, 3),
         reached_by: seasons::food_body_reached(base, at),
-        says: String::new(),
+        says: Message::NONE,
     };
-    Some(FoodBodyNow { says: says(&now, to, system), ..now })
+    Some(FoodBodyNow { says: says(&now, to), ..now })
 }
 
-fn says(now: &FoodBodyNow, to: LooksTo, system: System) -> String {
-    let what = now.body.show(system);
-    let since = now.since.map_or_else(|| "on since autumn".to_owned(), |since| format!("on since {}", day(since)));
-    let Some(left) = now.left_kg else { return format!("{what}, {since}") };
-    let kg = |kg: f64| Kilogram::new(kg).show(system, 1);
-    let left = format!("about {} is left (8 in 10 between {} and {})", kg(left.p50), kg(left.p10), kg(left.p90));
-    let reached = in_hundred(now.reached);
+fn says(now: &FoodBodyNow, to: LooksTo) -> Message {
+    let what = match now.since {
+        Some(since) => say::since(since, made(&now.body)),
+        None => say::since_autumn(made(&now.body)),
+    };
+    let Some(left) = now.left_kg.map(|left| left.map(Kilogram::new)) else { return what };
+    let left = say::left(left.p10, left.p50, left.p90);
+    let chance = in_hundred(now.reached);
     match now.reached {
-        chance if chance >= REACHED => format!("{what}, {since}: the cluster has reached it ({reached}); {left}"),
-        chance if chance > NOT_REACHED => {
-            format!(
-                "{what}, {since}: nobody knows whether the cluster has reached it ({reached}); {}; {left}",
-                when(now, to)
-            )
-        }
-        _ => format!("{what}, {since}: not reached ({reached}), so it feeds nobody yet; {}", when(now, to)),
+        reached if reached >= REACHED => say::reached(chance, left, what),
+        reached if reached > NOT_REACHED => say::in_doubt(chance, left, what, when(now, to)),
+        _ => say::not_reached(chance, what, when(now, to)),
     }
 }
 
+/// What it is.
+fn made(body: &FoodBody) -> Message {
+    let food = if body.pollen { say::food_pollen } else { say::food };
+    let mut parts = vec![food(body.kind.words(), body.mass_kg)];
+    if body.kind != FoodBodyKind::FrameFeeder {
+        let whole = |length: Metre| Metre::new((length.get() * 1e3).round() / 1e3);
+        parts.extend(body.rim_m.map(|rim| say::rim(whole(rim))));
+        parts.push(match body.place {
+            FoodPlace::OverCluster => say::over_cluster(),
+            FoodPlace::ToOneSide => say::to_one_side(),
+        });
+        parts.extend(body.hole_m.map(|hole| say::hole(whole(hole))));
+    }
+    say::made(parts)
+}
+
 /// When it will.
-fn when(now: &FoodBodyNow, to: LooksTo) -> String {
-    match (now.reached_by.p10, now.reached_by.p50) {
-        (None, _) => format!("in 9 of 10 winters it is not by {}", to.goal()),
-        (Some(early), None) => {
-            format!("likelier than not it is not by {}; 1 in 10 has it by {}", to.goal(), day(early))
-        }
-        (Some(early), Some(middle)) => {
-            let late =
-                now.reached_by.p90.map_or_else(|| format!("not by {}", to.goal()), |late| format!("by {}", day(late)));
-            format!("half of such hives reach it by {}, 1 in 10 by {}, the slowest {late}", day(middle), day(early))
-        }
+fn when(now: &FoodBodyNow, to: LooksTo) -> Message {
+    match (now.reached_by.p10, now.reached_by.p50, now.reached_by.p90) {
+        (None, ..) => say::never(to.goal()),
+        (Some(early), None, _) => say::hardly(early, to.goal()),
+        (Some(early), Some(middle), Some(late)) => say::by(early, late, middle),
+        (Some(early), Some(middle), None) => say::not_all(early, to.goal(), middle),
     }
 }

@@ -1,58 +1,33 @@
 //! May I lift the lid?
 
-use snowhum_units::{Kelvin, MetrePerSecond, System};
-use snowhum_winter::{Environment, Housed};
+use snowhum_say::{Message, now as say};
+use snowhum_units::{Kelvin, MetrePerSecond};
+use snowhum_winter::{Environment, Housed, Parameter};
 
 use super::answer::LidVerdict;
 use super::thresholds::Thresholds;
-
-/// Where schools differ: keepers of the prairie and of Minnesota (common practice).
-fn other_school(system: System) -> String {
-    let t = |celsius: f64| Kelvin::from_celsius(celsius).show(system, 0);
-    let (zero, mild, frost) = (t(0.0), t(15.0), t(-7.0));
-    format!("Some prairie keepers wait for {zero}, better {mild}; some give sugar at {frost} in a few seconds.")
-}
 
 /// A rung of the ladder: from this air and up to this wind, so long, for that.
 struct Rung {
     air_c: f64,
     wind_m_per_s: f64,
     seconds: f64,
-    says: &'static str,
+    may: &'static str,
 }
 
 /// The rungs from the mildest down.
 fn rungs(t: &Thresholds) -> [Rung; 4] {
-    let rung =
-        |air: &snowhum_winter::Parameter,
-         wind: &snowhum_winter::Parameter,
-         time: &snowhum_winter::Parameter,
-         says: &'static str| Rung { air_c: air.value, wind_m_per_s: wind.value, seconds: time.value, says };
+    let rung = |air: &Parameter, wind: &Parameter, time: &Parameter, may| Rung {
+        air_c: air.value,
+        wind_m_per_s: wind.value,
+        seconds: time.value,
+        may,
+    };
     [
-        rung(
-            &t.lid_look_air,
-            &t.lid_look_wind,
-            &t.lid_look_time,
-            "combs may be lifted for a short look, brood kept warm",
-        ),
-        rung(
-            &t.lid_minutes_air,
-            &t.lid_minutes_wind,
-            &t.lid_minutes_time,
-            "the lid may be off for some minutes; leave combs where they are",
-        ),
-        rung(
-            &t.lid_minute_air,
-            &t.lid_minute_wind,
-            &t.lid_minute_time,
-            "the lid may be off for a minute: food on, lid on",
-        ),
-        rung(
-            &t.lid_seconds_air,
-            &t.lid_seconds_wind,
-            &t.lid_seconds_time,
-            "only to save a hungry colony: seconds, with everything ready in your hands",
-        ),
+        rung(&t.lid_look_air, &t.lid_look_wind, &t.lid_look_time, "look"),
+        rung(&t.lid_minutes_air, &t.lid_minutes_wind, &t.lid_minutes_time, "minutes"),
+        rung(&t.lid_minute_air, &t.lid_minute_wind, &t.lid_minute_time, "minute"),
+        rung(&t.lid_seconds_air, &t.lid_seconds_wind, &t.lid_seconds_time, "seconds"),
     ]
 }
 
@@ -60,25 +35,28 @@ fn rungs(t: &Thresholds) -> [Rung; 4] {
 ///
 /// ```
 /// use snowhum_advice::now::{Thresholds, may_lift};
-/// use snowhum_units::{Kelvin, MetrePerSecond, System};
+/// use snowhum_units::{Kelvin, MetrePerSecond};
 /// let t = Thresholds::shipped().unwrap();
-/// let seconds = |air, wind| {
-///     may_lift(Kelvin::from_celsius(air), MetrePerSecond::new(wind), &t, System::Metric).seconds
-/// };
+/// let seconds = |air, wind| may_lift(Kelvin::from_celsius(air), MetrePerSecond::new(wind), &t).seconds;
 /// assert_eq!(seconds(1.0, 0.5), 60);
 /// assert_eq!(seconds(1.0, 8.0), 0);
 /// assert_eq!(seconds(-20.0, 0.0), 0);
 /// ```
 #[must_use]
-pub fn may_lift(air: Kelvin, wind: MetrePerSecond, thresholds: &Thresholds, system: System) -> LidVerdict {
+pub fn may_lift(air: Kelvin, wind: MetrePerSecond, thresholds: &Thresholds) -> LidVerdict {
     let rungs = rungs(thresholds);
     let rung = rungs.iter().find(|rung| air.celsius() >= rung.air_c && wind.get() <= rung.wind_m_per_s);
-    let (seconds, says) = rung.map_or((0.0, "leave it shut: too cold or too windy"), |rung| (rung.seconds, rung.says));
-    let says = format!("At {} and a wind of {} at the hives {says}.", air.show(system, 0), wind.show(system, 0));
+    let (seconds, may) = rung.map_or((0.0, "shut"), |rung| (rung.seconds, rung.may));
     // Where combs may be lifted the schools are of one mind.
     let is_mild = rung.is_some_and(|rung| rung.air_c >= thresholds.lid_look_air.value);
-    let other_school = if is_mild { String::new() } else { other_school(system) };
-    LidVerdict { seconds: seconds as u32, says, other_school }
+    let other_school = if is_mild { Message::NONE } else { other_school() };
+    LidVerdict { seconds: seconds as u32, says: say::lid(air, may, wind), other_school }
+}
+
+/// Where schools differ: keepers of the prairie and of Minnesota (common practice).
+fn other_school() -> Message {
+    let [zero, mild, frost] = [0.0, 15.0, -7.0].map(Kelvin::from_celsius);
+    say::lid_other_school(frost, mild, zero)
 }
 
 /// The verdict for tomorrow at one o'clock, by the middle of the weather paths.
@@ -86,7 +64,6 @@ pub(super) fn tomorrow(
     environment: &Environment,
     housed: &[Housed],
     (hours_behind, thresholds): (usize, &Thresholds),
-    system: System,
 ) -> LidVerdict {
     let hour = hours_behind + 13;
     // Where all hives stand indoors it is the first one's room that counts.
@@ -102,5 +79,5 @@ pub(super) fn tomorrow(
     };
     let air = middle(outside.iter().map(|outside| outside.air.celsius()).collect());
     let wind = middle(outside.iter().map(|outside| outside.wind.get()).collect());
-    may_lift(Kelvin::from_celsius(air), MetrePerSecond::new(wind), thresholds, system)
+    may_lift(Kelvin::from_celsius(air), MetrePerSecond::new(wind), thresholds)
 }

@@ -2,6 +2,7 @@
 //! weighed by each, and the better choice taken each time (expected value of sample information by reweighting).
 
 use snowhum_draws::{Key, normal_quantile};
+use snowhum_say::{Message, now as say};
 use snowhum_units::Same;
 use snowhum_winter::Daily;
 
@@ -27,11 +28,7 @@ struct Choice {
 /// The worth of looking first, for the best action if there is one.
 pub(super) fn of(base: &Base<'_>, at: usize, alive: f64, best: Option<&Weighed>) -> LookFirst {
     let Some(best) = best else {
-        return LookFirst {
-            weighing_money: 0.0,
-            life_sign_money: 0.0,
-            says: "Nothing that was tried in the model helps by more than chance.".to_owned(),
-        };
+        return LookFirst { weighing_money: 0.0, life_sign_money: 0.0, says: say::look_first_nothing_helps() };
     };
     let choice = choice(base, at, best);
     let weighing = weighing(base, at, &choice, alive, best.answer.cost_money);
@@ -45,29 +42,23 @@ pub(super) fn of(base: &Base<'_>, at: usize, alive: f64, best: Option<&Weighed>)
 
 /// Where only custom asks for something, about the queen.
 pub(super) fn of_queen() -> LookFirst {
-    LookFirst {
-        weighing_money: 0.0,
-        life_sign_money: 0.0,
-        says: "No need to weigh first: what is done about its queen hangs on its brood alone.".to_owned(),
-    }
+    LookFirst { weighing_money: 0.0, life_sign_money: 0.0, says: say::look_first_queen() }
 }
 
 /// Chance of life from which nobody need listen first (judgement).
 const SURELY_ALIVE: f64 = 0.9;
 
 /// For help that costs more than it is worth: the bees decide, not the sum.
-fn dear(alive: f64) -> String {
-    let price = "It is worth less than it costs in most such hives; the choice is yours.";
-    if alive < SURELY_ALIVE { format!("Listen first; if you hear them, do it now. {price}") } else { price.to_owned() }
+fn dear(alive: f64) -> Message {
+    let listen = (alive < SURELY_ALIVE).then(say::look_first_listen);
+    Message::sentences(listen.into_iter().chain([say::look_first_dear()]))
 }
 
-fn words(weighing: f64, life: f64, open: bool) -> String {
+fn words(weighing: f64, life: f64, open: bool) -> Message {
     if weighing < HARDLY && life < HARDLY {
-        return "No need to look or weigh first: it would not change what to do.".to_owned();
+        return say::look_first_no_need();
     }
-    let first = if weighing >= life { "Weigh it first" } else { "Look for a sign of life first" };
-    let why = if open { "what to do is open" } else { "it may change what to do" };
-    format!("{first}: {why}.")
+    if weighing >= life { say::look_first_weigh(open) } else { say::look_first_life(open) }
 }
 
 fn choice(base: &Base<'_>, at: usize, best: &Weighed) -> Choice {

@@ -3,13 +3,13 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Conditions, DeadCount, DeadPlace, Flight, Listening, Poked, Seen, Sign, UpperHoleSign};
-use snowhum_units::{Kelvin, System};
+use snowhum_say::{Message, now as say};
+use snowhum_units::Kelvin;
 use snowhum_watch::{Estimate, Scene, SignTable};
 
 use super::thresholds::Thresholds;
 use crate::dates::date_of_hour;
 use crate::statistics::rounded;
-use crate::words::day;
 
 /// Hours of a day that are weighed, as ends of hours of the day: ten, one and three o'clock.
 pub(super) const HOURS: [usize; 3] = [11, 14, 16];
@@ -41,14 +41,14 @@ impl Looked {
 
     /// In words.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::DeadBees => "count the dead bees before it",
-            Self::DeadOnFloor => "count the dead bees on its floor with a hook",
-            Self::Poke => "poke at the hole with a straw",
-            Self::Hole => "look for rime at the upper hole",
-            Self::Hum => "an ear at the wall",
-            Self::Flight => "see whether it flies",
+            Self::DeadBees => say::round_dead_bees(),
+            Self::DeadOnFloor => say::round_dead_on_floor(),
+            Self::Poke => say::round_poke(),
+            Self::Hole => say::round_hole(),
+            Self::Hum => say::round_hum(),
+            Self::Flight => say::round_flight(),
         }
     }
 
@@ -148,24 +148,22 @@ impl NextRound {
 
     /// In words.
     #[must_use]
-    pub fn says(&self, system: System) -> String {
-        let Some(on) = self.on else {
-            let doubt =
-                if self.doubt < 0.01 { "less than one".to_owned() } else { format!("{:.0}", 100.0 * self.doubt) };
-            return format!("no look from outside would tell much this week (in doubt are {doubt} in 100 at most)");
-        };
-        let air = Kelvin::from_celsius(self.air_c).show(system, 0);
-        format!("{} about {}:00, at {air}: {}", day(on), self.hour, self.hives())
+    pub fn says(&self) -> Message {
+        match self.on {
+            Some(on) => say::round(Kelvin::from_celsius(self.air_c), self.hives(), self.hour, on),
+            None => say::round_nothing(100.0 * self.doubt, self.doubt < 0.01),
+        }
     }
 
     /// Which hives, each with the sign that would tell most.
     #[must_use]
-    pub fn hives(&self) -> String {
-        let named: Vec<String> =
-            self.looks.iter().take(NAMED).map(|look| format!("{} ({})", look.name, look.looked.words())).collect();
-        let more = self.looks.len().saturating_sub(NAMED);
-        let more = if more > 0 { format!(" and {more} more") } else { String::new() };
-        format!("{}{more}", named.join(", "))
+    pub fn hives(&self) -> Message {
+        let hive = |look: &HiveLook| say::round_hive(look.looked.words(), &look.name);
+        let named = self.looks.iter().take(NAMED).map(hive).collect();
+        match self.looks.len().saturating_sub(NAMED) {
+            0 => say::round_hives(named),
+            more => say::round_hives_more(named, more),
+        }
     }
 }
 

@@ -2,6 +2,7 @@
 
 use jiff::Timestamp;
 use snowhum_apiary::{Apiary, ColonyId, DroppingsPlace, Flight, Sign};
+use snowhum_say::{Message, now as say};
 
 use super::answer::{ColonyNow, OpenFirst};
 use crate::verdict::answer::FirstAnswer;
@@ -20,13 +21,13 @@ enum Flew {
 }
 
 impl Flew {
-    fn why(self) -> &'static str {
+    fn why(self) -> Message {
         match self {
-            Self::Well => "flew well",
-            Self::Thin => "flew thin: few bees, or a queen in doubt",
-            Self::Soiled => "soiled its hive: long confined, or its food is bad",
-            Self::NotNoted => "nothing was noted while others flew",
-            Self::Not => "did not fly while others did",
+            Self::Well => say::open_first_well(),
+            Self::Thin => say::open_first_thin(),
+            Self::Soiled => say::open_first_soiled(),
+            Self::NotNoted => say::open_first_not_noted(),
+            Self::Not => say::open_first_did_not_fly(),
         }
     }
 }
@@ -49,7 +50,7 @@ pub(super) fn of(apiary: &Apiary, (colonies, first): (&[ColonyNow], &FirstAnswer
     let mut order: Vec<_> = flown.into_iter().filter(|(now, flew)| !now.is_gone() && *flew != Flew::Well).collect();
     // Of two that flew alike the hungrier first.
     order.sort_by(|a, b| b.1.cmp(&a.1).then(a.0.alive_fed_queenright.total_cmp(&b.0.alive_fed_queenright)));
-    order.into_iter().map(|(now, flew)| OpenFirst { name: now.name.clone(), why: flew.why().to_owned() }).collect()
+    order.into_iter().map(|(now, flew)| OpenFirst { name: now.name.clone(), why: flew.why() }).collect()
 }
 
 fn lately(apiary: &Apiary, colony: ColonyId, until: Timestamp) -> Flew {

@@ -35,10 +35,10 @@ pub struct PlanAnswer {
     /// Currency of all money.
     pub currency: String,
     /// What it does not reckon with, each a sentence.
-    pub left_out: Vec<String>,
+    pub left_out: Vec<Message>,
     /// How sure science is of such a plan, in a sentence.
     #[serde(default)]
-    pub how_sure: String,
+    pub how_sure: Message,
     /// Every colony in the yard's order.
     pub colonies: Vec<ColonyPlan>,
     /// Whether each colony is fit for winter, and what the yard needs for it.

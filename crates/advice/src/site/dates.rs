@@ -3,6 +3,7 @@
 use jiff::ToSpan;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, site as say};
 use snowhum_units::{Kelvin, Range};
 use snowhum_weather::Hourly;
 
@@ -19,7 +20,7 @@ const MONTH: usize = 30;
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct SiteDates {
     /// How long and hard winters are here, in words.
-    pub country: String,
+    pub country: Message,
     /// Last sensible day to give a queen.
     pub requeen_by: Range<Date>,
     /// Last day to give sealed brood.
@@ -45,7 +46,7 @@ impl SiteDates {
         let before = |dates: Range<Date>, days: f64| dates.map(|date| date.saturating_sub((days as i64).days()));
         let cluster = last(figures.cluster.value);
         Self {
-            country: figures.cold_of(coldest_month(run)).words().to_owned(),
+            country: figures.cold_of(coldest_month(run)).words(),
             requeen_by: before(cluster, figures.requeen_days.value),
             boost_by: before(cluster, figures.capped_days.value),
             unite_by: before(cluster, figures.newspaper_days.value),
@@ -86,14 +87,9 @@ pub(crate) fn warmth(run: &Run<'_>) -> f64 {
 }
 
 /// Where the date of winter bees is from, said wherever it is used.
-pub(crate) fn winter_bees_say(run: &Run<'_>) -> String {
+pub(crate) fn winter_bees_say(run: &Run<'_>) -> Message {
     let middle = run.ahead.weather().0.winter_bees(run.question.parameters);
-    let middle = winter_bees::date(middle, run.question.autumn_from.year());
-    format!(
-        "Winter bees are taken to emerge about {} here: about 20 September at Winnipeg, where it was measured, and elsewhere \
-         as much earlier or later as autumn cools (judgement).",
-        crate::words::day(middle)
-    )
+    say::winter_bees(winter_bees::date(middle, run.question.autumn_from.year()))
 }
 
 /// Before the first day a treatment still spares all winter bees, after the second none.

@@ -2,6 +2,7 @@
 
 use serde::Deserialize;
 use snowhum_apiary::Site;
+use snowhum_say::{Message, site as say};
 use snowhum_winter::{Parameter, Status};
 
 const SHIPPED: &str = include_str!("../../../../data/fit.toml");
@@ -17,11 +18,11 @@ pub(crate) enum Country {
 }
 
 impl Country {
-    pub(crate) fn words(self) -> &'static str {
+    pub(crate) fn words(self) -> Message {
         match self {
-            Self::Cold => "a cold country",
-            Self::Cool | Self::Any => "a cool country",
-            Self::Mild => "a mild country",
+            Self::Cold => say::cold_country(),
+            Self::Cool | Self::Any => say::cool_country(),
+            Self::Mild => say::mild_country(),
         }
     }
 }

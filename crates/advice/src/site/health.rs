@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use snowhum_apiary::{Colony, Mites, Trouble};
+use snowhum_say::{Message, site as say};
 
 use super::dates::SiteDates;
 use super::figures::Figures;
@@ -29,12 +30,12 @@ impl Health {
     }
 
     /// Why a colony's bees and combs go to no other, in words; empty where nothing is known against it.
-    pub(crate) fn sick(&self, colony: &Colony) -> Vec<String> {
+    pub(crate) fn sick(&self, colony: &Colony) -> Vec<Message> {
         let catching = [Trouble::FoulbroodSigns, Trouble::Chalkbrood, Trouble::CrumpledWings, Trouble::Dysentery];
         let troubles = colony.autumn.troubles.iter().flatten().filter(|trouble| catching.contains(trouble));
-        let mut why: Vec<String> = troubles.map(|trouble| trouble.words().to_owned()).collect();
+        let mut why: Vec<Message> = troubles.map(|trouble| Message::from(trouble.words())).collect();
         if let Some(rate) = mite_rate(colony).filter(|rate| *rate >= self.virus) {
-            why.push(format!("{rate:.1} mites per 100 bees at its last count: viruses come with them"));
+            why.push(say::sick_mites(rate));
         }
         why
     }

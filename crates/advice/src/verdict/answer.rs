@@ -2,13 +2,12 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_units::System;
+use snowhum_say::{Message, verdict as say};
 
 use super::task::Task;
 use super::why::Why;
 use crate::indoors::IndoorsAnswer;
 use crate::looks_to::LooksTo;
-use crate::words::{day, short_day};
 
 /// Chance of being alive, fed and queenright in spring from which a colony is called sound (judgement): of colonies counted, fed
 /// and treated real winters take 6 to 18 in 100, and nothing helps against that.
@@ -49,14 +48,14 @@ impl ColonyVerdict {
 
     /// The word as it is written, with its day where it has one.
     #[must_use]
-    pub fn words(&self) -> String {
+    pub fn words(&self) -> Message {
         match (self.word, self.by) {
-            (Urgency::Today, _) => "today".to_owned(),
-            (Urgency::ThisWeek, _) => "this week".to_owned(),
-            (Urgency::By, Some(by)) => format!("by {}", short_day(by)),
-            (Urgency::LookInside, _) | (Urgency::By, None) => "look inside".to_owned(),
-            (Urgency::LeaveAlone, _) => "leave alone".to_owned(),
-            (Urgency::Lost, _) => "lost".to_owned(),
+            (Urgency::Today, _) => say::today(),
+            (Urgency::ThisWeek, _) => say::this_week(),
+            (Urgency::By, Some(by)) => say::by(by),
+            (Urgency::LookInside, _) | (Urgency::By, None) => say::look_inside(),
+            (Urgency::LeaveAlone, _) => say::leave_alone(),
+            (Urgency::Lost, _) => say::lost(),
         }
     }
 
@@ -123,10 +122,11 @@ pub struct ColonyFirst {
 impl Step {
     /// In words, its amount first and its last day after.
     #[must_use]
-    pub fn words(&self, system: System) -> String {
-        let amount = self.task.amount(system).map_or_else(String::new, |amount| format!("{amount}: "));
-        let by = self.by.map_or_else(String::new, |by| format!(", by {}", day(by)));
-        format!("{amount}{}{by}", self.task.words())
+    pub fn words(&self) -> Message {
+        match self.by {
+            Some(by) => say::step_by(by, self.task.measured()),
+            None => self.task.measured(),
+        }
     }
 }
 
@@ -139,14 +139,19 @@ impl ColonyFirst {
 
     /// What is first, and if nothing is, what is known against it; no capital, no stop.
     #[must_use]
-    pub fn says(&self, system: System) -> String {
-        let why: Vec<String> = self.why.iter().map(Why::words).collect();
+    pub fn says(&self) -> Message {
         match self.steps.first() {
-            Some(step) => step.words(system),
-            None if why.is_empty() => "nothing is due".to_owned(),
-            None if self.if_not.is_none() => why.join(", "),
-            None => format!("nothing is due; {}", why.join(", ")),
+            Some(step) => step.words(),
+            None if self.why.is_empty() => say::nothing_due(),
+            None if self.if_not.is_none() => self.reasons(),
+            None => say::nothing_due_but(self.why.iter().map(Why::words).collect()),
         }
+    }
+
+    /// Why it stands as it does, in a line.
+    #[must_use]
+    pub fn reasons(&self) -> Message {
+        say::why(self.why.iter().map(Why::words).collect())
     }
 }
 
@@ -239,14 +244,13 @@ pub struct Later {
 impl Later {
     /// In a few words, the day first.
     #[must_use]
-    pub fn words(&self) -> String {
-        let what = match self.what {
-            LaterKind::CountMites => "count mites again",
-            LaterKind::Guards => "guards on, excluders and feeders off",
-            LaterKind::Broodless => "no brood: treat if a count asks for it",
-            LaterKind::Weigh => "weigh or lift every hive",
-            LaterKind::LookThrough => "look through, first flowers",
-        };
-        format!("{} {what}", short_day(self.on))
+    pub fn words(&self) -> Message {
+        match self.what {
+            LaterKind::CountMites => say::later_count_mites(self.on),
+            LaterKind::Guards => say::later_guards(self.on),
+            LaterKind::Broodless => say::later_broodless(self.on),
+            LaterKind::Weigh => say::later_weigh(self.on),
+            LaterKind::LookThrough => say::later_look_through(self.on),
+        }
     }
 }

@@ -1,5 +1,7 @@
 //! What is known of a colony, whatever it was learnt from.
 
+use snowhum_say::Message;
+
 use super::answer::{ColonyVerdict, Line};
 use super::ground::Ground;
 use super::still::Held;
@@ -8,7 +10,7 @@ use crate::fit::answer::Verdict;
 use crate::statistics::Estimate;
 
 /// What has become of a colony.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) enum Fate {
     /// It lives, for all that is known.
     Lives,
@@ -19,7 +21,7 @@ pub(crate) enum Fate {
     /// Put to another.
     UnitedInto(String),
     /// Dead and examined, sold, or taken: in words.
-    Gone(String),
+    Gone(Message),
 }
 
 /// What is known of a colony, whatever it was learnt from.

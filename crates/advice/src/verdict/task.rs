@@ -1,8 +1,8 @@
 //! What can be asked of a keeper, with its amounts, and its words.
 
 use serde::{Deserialize, Serialize};
-use snowhum_say::Tongue;
-use snowhum_units::{CubicMetre, Kilogram, System};
+use snowhum_say::{Message, verdict as say, words};
+use snowhum_units::{CubicMetre, Kilogram};
 use snowhum_winter::Cause;
 
 use crate::fit::answer::VerdictKind;
@@ -156,105 +156,93 @@ impl Task {
 
     /// What it is, without the hive and its amount: hives for which these words are the same are told together.
     #[must_use]
-    pub fn words(&self) -> String {
+    pub fn words(&self) -> Message {
         match self {
-            Self::TellInspector => "foulbrood signs: shut, move nothing, tell the inspector",
-            Self::LetOut => "open the hive: its bees are shut in",
-            Self::ClearOpenings => "clear the openings of ice and dead bees",
-            Self::CloseDead => "dead: close it to robbers, look for the cause",
-            Self::CountMites { again: false } => "count mites (300 bees); over the line treat all",
-            Self::CountMites { again: true } => "count mites again before bees cluster",
-            Self::TreatMites => "over the mite line: treat all on one day, by label",
-            Self::TreatBroodless { look_first: true, .. } => "treat for mites once a look shows no brood, by label",
-            Self::TreatBroodless { look_first: false, .. } => "treat for mites while broodless, by label and law",
-            Self::LookForEggs => "look for eggs; if none, requeen or unite it",
-            Self::Queen { trouble, how, with, takes_queen } => {
-                return queen(*trouble, *how, with.as_deref(), *takes_queen);
-            }
-            Self::Unite { with } => return format!("put it to {with}"),
-            Self::GiveBrood { from } => return format!("give a frame of sealed brood from {from}"),
-            Self::SetBeside { with } => return format!("set it beside {with}, wall to wall, once bees no longer fly"),
-            Self::FeedSyrup { .. } => "begin syrup, 3:2",
-            Self::FeedThinSyrup { .. } => "thin syrup, 1:1, a litre or so at a time",
-            Self::FeedSolid { .. } => "fondant right over the bees",
-            Self::BringNear => "hang the far stores next to the bees",
-            Self::InsulateLid => "lay 50 mm of foam over the crownboard",
-            Self::Wrap => "wrap the walls in felt paper",
-            Self::CloseMesh => "push the tray in under the mesh",
-            Self::Listen => "listen at the wall; silent: look in on a mild day",
-            Self::LookIn | Self::SeeWhatDecides { of: None | Some(Cause::Other) } => "look in on the first mild day",
-            Self::SeeWhatDecides { of: Some(Cause::Starved) } => "lift or weigh it: its food decides",
-            Self::SeeWhatDecides { of: Some(Cause::IsolationStarvation) } => {
-                "on the first mild day see that food touches the bees"
-            }
-            Self::SeeWhatDecides { of: Some(Cause::TooSmall) } => {
-                "on the first mild day count its seams of bees: size decides"
-            }
-            Self::SeeWhatDecides { of: Some(Cause::QueenFailed) } => {
-                "on the first mild day look for eggs: its queen decides"
-            }
-            Self::SeeWhatDecides { of: Some(Cause::Mites) } => {
-                "on the first mild day look in and count mites: they decide"
-            }
+            Self::TellInspector => say::tell_inspector(),
+            Self::LetOut => say::let_out(),
+            Self::ClearOpenings => say::clear_openings(),
+            Self::CloseDead => say::close_dead(),
+            Self::CountMites { again: false } => say::count_mites(),
+            Self::CountMites { again: true } => say::count_mites_again(),
+            Self::TreatMites => say::treat_mites(),
+            Self::TreatBroodless { look_first: true, .. } => say::treat_once_broodless(),
+            Self::TreatBroodless { look_first: false, .. } => say::treat_broodless(),
+            Self::LookForEggs => say::look_for_eggs(),
+            Self::Queen { trouble, how, with, takes_queen } => queen(*trouble, *how, with.as_deref(), *takes_queen),
+            Self::Unite { with } => say::unite(with),
+            Self::GiveBrood { from } => say::give_brood(from),
+            Self::SetBeside { with } => say::set_beside(with),
+            Self::FeedSyrup { .. } => say::feed_syrup(),
+            Self::FeedThinSyrup { .. } => say::feed_thin_syrup(),
+            Self::FeedSolid { .. } => say::feed_solid(),
+            Self::BringNear => say::bring_near(),
+            Self::InsulateLid => say::insulate_lid(),
+            Self::Wrap => say::wrap(),
+            Self::CloseMesh => say::close_mesh(),
+            Self::Listen => say::listen(),
+            Self::LookIn => say::look_in(),
+            Self::SeeWhatDecides { of } => see(*of),
         }
-        .to_owned()
     }
 
     /// How much of it, as a keeper measures it; none where that is no question.
     #[must_use]
-    pub fn amount(&self, system: System) -> Option<String> {
+    pub fn amount(&self) -> Option<Message> {
         match self {
-            Self::FeedSyrup { syrup_l, .. } | Self::FeedThinSyrup { syrup_l, .. } => Some(volume(*syrup_l, system)),
-            Self::FeedSolid { fondant_kg } => Some(half_kilograms(*fondant_kg, system)),
+            Self::FeedSyrup { syrup_l, .. } | Self::FeedThinSyrup { syrup_l, .. } => {
+                Some(words::poured(CubicMetre::new(syrup_l * 1e-3)))
+            }
+            Self::FeedSolid { fondant_kg } => Some(words::portion(Kilogram::new(*fondant_kg))),
             _ => None,
         }
     }
-}
 
-/// A mass to half a kilogram, or to a pound.
-#[must_use]
-pub fn half_kilograms(kg: f64, system: System) -> String {
-    match system {
-        System::Metric => {
-            let halves = (2.0 * kg).round() / 2.0;
-            if halves.fract() == 0.0 { format!("{halves:.0} kg") } else { format!("{halves:.1} kg") }
+    /// What it is, its amount first.
+    #[must_use]
+    pub fn measured(&self) -> Message {
+        match self.amount() {
+            Some(amount) => say::amount(amount, self.words()),
+            None => self.words(),
         }
-        System::Us => Kilogram::new(kg).show(system, 0),
     }
 }
 
-/// Whole litres, or half gallons.
-fn volume(litres: f64, system: System) -> String {
-    let volume = CubicMetre::new(litres * 1e-3);
-    match system {
-        System::Metric => CubicMetre::new(litres.max(1.0).round() * 1e-3).show(system, 0),
-        System::Us => volume.show(system, 1),
+fn see(decides: Option<Cause>) -> Message {
+    match decides {
+        None | Some(Cause::Other) => say::look_in(),
+        Some(Cause::Starved) => say::see_food(),
+        Some(Cause::IsolationStarvation) => say::see_food_near(),
+        Some(Cause::TooSmall) => say::see_size(),
+        Some(Cause::QueenFailed) => say::see_queen(),
+        Some(Cause::Mites) => say::see_mites(),
     }
 }
 
-fn queen(trouble: QueenTrouble, how: VerdictKind, with: Option<&str>, takes_queen: bool) -> String {
-    let what = Tongue::BRITISH.say(&trouble.words());
-    let join = with.map_or_else(|| "unite it".to_owned(), |with| format!("put it to {with}"));
+fn queen(trouble: QueenTrouble, how: VerdictKind, with: Option<&str>, takes_queen: bool) -> Message {
+    let trouble = trouble.words();
+    let join = with.map_or_else(say::unite_it, say::unite);
     match how {
-        VerdictKind::LookAgain => format!("{what}: look for eggs"),
-        VerdictKind::Wait => format!("{what}: nothing in the cold; look in when it is mild"),
-        VerdictKind::ShakeOut => format!("{what}: shake it out on a warm day, give no queen"),
-        _ if takes_queen => format!("{what}: {join} or give a mated queen"),
-        _ => format!("{what}: {join}, too late for a queen"),
+        VerdictKind::LookAgain => say::queen_look_again(trouble),
+        VerdictKind::Wait => say::queen_wait(trouble),
+        VerdictKind::ShakeOut => say::queen_shake_out(trouble),
+        _ if takes_queen => say::queen_join_or_give(join, trouble),
+        _ => say::queen_join(join, trouble),
     }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{Task, half_kilograms};
+    use super::{Kilogram, Task, words};
+    use snowhum_say::Tongue;
     use snowhum_units::System;
 
     #[test]
     fn amounts_are_what_a_keeper_can_measure() {
-        assert_eq!(half_kilograms(3.26, System::Metric), "3.5 kg");
-        assert_eq!(half_kilograms(2.9, System::Metric), "3 kg");
-        assert_eq!(half_kilograms(2.9, System::Us), "6 lb");
+        let portion = |kg, system| Tongue::new(system).say(&words::portion(Kilogram::new(kg)));
+        assert_eq!(portion(3.26, System::Metric), "3.5 kg");
+        assert_eq!(portion(2.9, System::Metric), "3 kg");
+        assert_eq!(portion(2.9, System::Us), "6 lb");
         let syrup = Task::FeedSyrup { sugar_kg: 10.0, syrup_l: 12.8 };
-        assert_eq!(syrup.amount(System::Metric).as_deref(), Some("13 L"));
+        assert_eq!(Tongue::BRITISH.say(&syrup.amount().unwrap()), "13 L");
     }
 }

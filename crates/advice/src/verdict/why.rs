@@ -2,11 +2,10 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_say::Tongue;
+use snowhum_say::{Message, verdict as say};
 use snowhum_winter::Cause;
 
 use crate::queen_trouble::QueenTrouble;
-use crate::words::short_day;
 
 /// A reason.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -17,7 +16,7 @@ pub enum Why {
     /// Dead and examined, sold, or taken.
     Gone {
         /// Which, in words.
-        how: String,
+        how: Message,
     },
     /// Its bees went to another colony.
     UnitedInto {
@@ -69,26 +68,25 @@ pub enum Why {
 impl Why {
     /// In a few words.
     #[must_use]
-    pub fn words(&self) -> String {
+    pub fn words(&self) -> Message {
         match self {
-            Self::SeenDead => "seen dead",
-            Self::Gone { how } => return how.clone(),
-            Self::UnitedInto { into } => return format!("put to {into}"),
-            Self::Foulbrood => "signs of foulbrood",
-            Self::ShutIn => "its bees are shut in",
-            Self::Blocked => "an opening blocked",
-            Self::Queen { trouble } => return Tongue::BRITISH.say(&trouble.words()),
-            Self::QueenInDoubt => "queen in doubt",
-            Self::LifeInDoubt => "may be dead",
-            Self::MitesNotCounted => "no mite count",
-            Self::Mites { per_100 } => return format!("{per_100:.0} mites in 100"),
-            Self::Hungry { from } => return format!("hungry from {}", short_day(*from)),
-            Self::LittleLeft => "little by spring",
-            Self::FoodNotWeighed => "food not weighed",
-            Self::FewBees => "few bees",
-            Self::EndsOf { cause } => return format!("most lost: {}", cause.words()),
-            Self::Sign => "a sign asks for a look",
+            Self::SeenDead => say::why_seen_dead(),
+            Self::Gone { how } => how.clone(),
+            Self::UnitedInto { into } => say::why_put_to(into),
+            Self::Foulbrood => say::why_foulbrood(),
+            Self::ShutIn => say::why_shut_in(),
+            Self::Blocked => say::why_blocked(),
+            Self::Queen { trouble } => trouble.words(),
+            Self::QueenInDoubt => say::why_queen_in_doubt(),
+            Self::LifeInDoubt => say::why_life_in_doubt(),
+            Self::MitesNotCounted => say::why_mites_not_counted(),
+            Self::Mites { per_100 } => say::why_mites(*per_100),
+            Self::Hungry { from } => say::why_hungry(*from),
+            Self::LittleLeft => say::why_little_left(),
+            Self::FoodNotWeighed => say::why_food_not_weighed(),
+            Self::FewBees => say::why_few_bees(),
+            Self::EndsOf { cause } => say::why_ends_of(cause.words()),
+            Self::Sign => say::why_sign(),
         }
-        .to_owned()
     }
 }

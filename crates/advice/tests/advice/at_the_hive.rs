@@ -6,9 +6,9 @@
 use jiff::civil::{Date, date};
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_apiary::Apiary;
-use snowhum_say::Tongue;
 
 use crate::common::{asked, note};
+use snowhum_say::Tongue;
 
 const FEBRUARY: Date = date(2026, 2, 7);
 const SILENT: &str = "hum=silent by ear; dead=0 on snow; droppings=none; poke=silent";
@@ -48,7 +48,11 @@ fn a_board_is_said_to_be_reached_only_where_the_cluster_has_come_up_to_it() {
     let (hungry, heavy) = (body("Juniper"), body("Alder"));
     assert!(hungry.reached > 0.5 && hungry.left_kg.unwrap().p50 < 2.9, "{hungry:?}");
     assert!(heavy.reached < 0.1 && heavy.left_kg.unwrap().p50 == 3.0, "{heavy:?}");
-    assert!(heavy.says.contains("not reached") && hungry.since == Some(date(2025, 12, 7)), "{}", heavy.says);
+    assert!(
+        Tongue::BRITISH.say(&heavy.says).contains("not reached") && hungry.since == Some(date(2025, 12, 7)),
+        "{:?}",
+        heavy.says
+    );
     let all = colony(&answer, "Alder").stores_kg.total.unwrap().p50;
     assert!(all > 3.0 + colony(&asked(&apiary(), FEBRUARY), "Alder").stores_kg.total.unwrap().p50 - 0.5, "{all}");
 }
@@ -103,7 +107,11 @@ fn an_opening_noted_shut_is_told_with_its_day_until_it_is_noted_cleared() {
     note(&mut yard, "Alder", date(2026, 1, 8), "upper=not visible; entrance=clear");
     let (blocked, name) = (asked(&yard, date(2026, 1, 9)), "Alder");
     let told = "upper hole noted blocked on 3 January";
-    assert!(colony(&blocked, name).beside.iter().any(|line| line.starts_with(told)), "{:?}", colony(&blocked, name));
+    assert!(
+        colony(&blocked, name).beside.iter().any(|line| Tongue::BRITISH.say(line).starts_with(told)),
+        "{:?}",
+        colony(&blocked, name)
+    );
     assert_eq!(colony(&blocked, name).expect_next.frost_at_hole, None, "nobody sees rime at a hole that is shut");
     let says = |answer: &NowAnswer, what: &str| {
         colony(answer, name).actions.iter().any(|action| Tongue::BRITISH.say(&action.what).contains(what))
@@ -114,6 +122,6 @@ fn an_opening_noted_shut_is_told_with_its_day_until_it_is_noted_cleared() {
     assert!(!says(&blocked, "entrance"), "that one is clear");
     note(&mut yard, "Alder", date(2026, 1, 9), "upper=cleared");
     let cleared = asked(&yard, date(2026, 1, 9));
-    assert!(!colony(&cleared, name).beside.iter().any(|line| line.contains("noted")));
+    assert!(!colony(&cleared, name).beside.iter().any(|line| Tongue::BRITISH.say(line).contains("noted")));
     assert!(!clears(&cleared) && colony(&cleared, name).expect_next.frost_at_hole.is_some());
 }

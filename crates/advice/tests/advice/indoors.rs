@@ -130,7 +130,11 @@ fn a_plan_that_nobody_noted_is_told_as_a_plan_and_doubted_where_notes_speak_agai
     let told = larch(&planned.first.colonies).indoors.as_ref().unwrap();
     assert!(told.is_in && !told.is_noted && said(&told.says).contains("carried=into Cellar"), "{told:?}");
     let colony = planned.colonies.iter().find(|one| one.name == "Larch").unwrap();
-    assert!(colony.beside.iter().any(|beside| beside.contains("seen outdoors alone")), "{:?}", colony.beside);
+    assert!(
+        colony.beside.iter().any(|beside| Tongue::BRITISH.say(beside).contains("seen outdoors alone")),
+        "{:?}",
+        colony.beside
+    );
     let noted = now(&with_cellar("4 C", false, &visit("2025-11-20T15:00:00", "carried=into Cellar")), FEBRUARY);
     let told = larch(&noted.first.colonies).indoors.as_ref().unwrap();
     assert_eq!((told.from, told.is_noted), (date(2025, 11, 20), true), "the day noted moves the plan");
@@ -175,7 +179,7 @@ fn a_room_too_warm_or_too_cold_is_spoken_of_wherever_it_matters() {
         let yard = with_cellar(temperature, false, "");
         let answer = now(&yard, FEBRUARY);
         let colony = answer.colonies.iter().find(|one| one.name == "Larch").unwrap();
-        assert!(colony.beside.iter().any(|beside| beside.contains(word)), "{:?}", colony.beside);
+        assert!(colony.beside.iter().any(|beside| Tongue::BRITISH.say(beside).contains(word)), "{:?}", colony.beside);
         let year = year(&yard, date(2025, 10, 5));
         assert!(said(&year.window("cellar-in").unwrap().why).contains(word), "{:?}", year.window("cellar-in"));
         assert!(year.notes.iter().any(|note| said(note).contains(word)), "{:?}", year.notes);

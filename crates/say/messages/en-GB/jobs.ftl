@@ -64,6 +64,7 @@ jobs-syrup-finished = Syrup finished and capped
 jobs-syrup-finished-waits = { NUMBER($days) } days before the warmest hours of a fortnight stay below { TEMPERATURE($air) } on average and bees hardly take syrup.
 jobs-syrup-finished-why = Thin food that is not cured and capped ferments. Feeders and empty supers come off with it.
 jobs-syrup-finished-others = Some feed fondant as the main autumn food: it is eaten rather than stored and can go on later.
+jobs-syrup-finished-custom = { SENTENCE($custom) }
 jobs-syrup-finished-belief = Syrup in January helps.
 jobs-syrup-finished-so = Clustered bees neither take it nor cure it, and wet chills them. Too late for syrup means fondant, candy or combs of food.
 jobs-syrup-finished-missed = Take off what is left and give solid food over the bees, or combs of food from a healthy hive of the yard.

@@ -14,3 +14,6 @@ words-both-ways = of 100 hives like this about { NUMBER($alive) } { $alive ->
 words-early = early-{ DAY($on, style: "month") }
 words-mid = mid-{ DAY($on, style: "month") }
 words-late = late-{ DAY($on, style: "month") }
+
+words-portion = { PORTION($mass) }
+words-poured = { POURED($volume) }

@@ -35,18 +35,17 @@ const DATES: [Date; 9] = [
 struct Told<'a> {
     name: &'a str,
     words: String,
-    about: &'a str,
+    about: String,
     acts: bool,
 }
 
 fn told(now: &NowAnswer) -> Vec<Told<'_>> {
-    let of_colony = |colony: &'_ snowhum_advice::now::ColonyNow| colony.verdict.words();
     let colonies = now.colonies.iter();
     colonies
         .map(|one| Told {
             name: &one.name,
-            words: of_colony(one),
-            about: &one.about,
+            words: Tongue::BRITISH.say(&one.verdict.words()),
+            about: Tongue::BRITISH.say(&one.about),
             acts: one.verdict.first.is_some(),
         })
         .collect()
@@ -109,7 +108,7 @@ fn in_the_calendar(now: &NowAnswer, jobs: &JobsAnswer, yard: &Apiary, downloaded
 fn in_the_pages(now: &NowAnswer, pages: &Pages, case: &str) {
     let chip = |told: &Told<'_>| format!(">{}</span>", told.words);
     for (at, told) in told(now).iter().enumerate() {
-        let about = capital(told.about);
+        let about = capital(&told.about);
         let after = |page: &str, head: &str| -> String {
             let found = page.split_once(head).unwrap_or_else(|| panic!("{case}: no {head}"));
             found.1.chars().take(1_500).collect()

@@ -3,10 +3,10 @@
 use jiff::civil::Date;
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::{FarAnswer, WeatherAnswer};
-use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Step, Task, Urgency, half_kilograms};
-use snowhum_advice::words::{capital, day, hives, short_day};
-use snowhum_say::Message;
-use snowhum_units::System;
+use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Step, Task, Urgency};
+use snowhum_advice::words::{day, hives, short_day};
+use snowhum_say::{Message, Tongue, words};
+use snowhum_units::{Kilogram, System};
 
 use crate::text::voice::{in_words, said};
 use crate::text::{WIDTH, entry, filled};
@@ -45,6 +45,10 @@ impl Screen<'_> {
         let more = format!("More: snowhum {0} NAME, snowhum {0} --all. Label, law and vet come first.", self.command);
         lines.push(more);
         lines.join("\n") + "\n"
+    }
+
+    fn tongue(&self) -> Tongue {
+        Tongue::new(self.system)
     }
 
     /// Title, what to do, and the table.
@@ -140,7 +144,7 @@ impl Screen<'_> {
 
     /// What comes later, in at most so many lines.
     fn later(&self, most: usize) -> Vec<String> {
-        let later: Vec<String> = self.first.later.iter().map(|one| one.words()).collect();
+        let later: Vec<String> = self.first.later.iter().map(|one| self.tongue().say(&one.words())).collect();
         let begun = (1..=later.len()).rev().map(|number| row("Later", &later[..number].join("; ")));
         begun.into_iter().find(|lines| lines.len() <= most).unwrap_or_default()
     }
@@ -151,7 +155,7 @@ impl Screen<'_> {
         for colony in &self.first.colonies {
             for step in &colony.steps {
                 let words = step.task.words();
-                let measured = step.task.amount(self.system).is_some();
+                let measured = feeds(step);
                 let alike = |group: &Group<'_>| group.task == words && (measured || group.by == step.by);
                 match groups.iter_mut().find(|group| alike(group)) {
                     Some(group) => {
@@ -195,16 +199,17 @@ impl Screen<'_> {
     fn hive(&self, at: usize, colony: &ColonyFirst) -> String {
         let chance = |chance: Option<f64>| chance.map_or_else(|| "–".to_owned(), |chance| hives(chance).to_string());
         let short = if colony.steps.iter().any(feeds) {
-            half_kilograms(colony.short_kg, self.system)
+            self.tongue().say(&words::portion(Kilogram::new(colony.short_kg)))
         } else {
             "–".to_owned()
         };
-        let mut why: Vec<String> = colony.why.iter().map(|why| said(&why.words()).into_owned()).collect();
+        let mut why: Vec<String> =
+            colony.why.iter().map(|why| said(&self.tongue().say(&why.words())).into_owned()).collect();
         why.extend(self.signs.get(at).filter(|sign| !sign.is_empty()).cloned());
         let line = format!(
             "{:<NAME$} {:<12}{:<8}{:<8}{short:<8}{}",
             short_name(&colony.name),
-            colony.verdict.words(),
+            self.tongue().say(&colony.verdict.words()),
             chance(colony.if_done),
             chance(colony.if_not),
             joined(&why, WIDTH - BEFORE_WHY)
@@ -217,7 +222,7 @@ impl Screen<'_> {
         let first = self.first;
         let goal = match first.looks_to {
             LooksTo::Spring => format!("on {}", day(first.spring)),
-            LooksTo::WithoutFlow(_) => format!("to {}", first.looks_to.goal()),
+            LooksTo::WithoutFlow(_) => format!("to {}", self.tongue().say(&first.looks_to.goal())),
         };
         let mut lines = vec![format!("Of 100 hives like it alive, fed and queenright {goal}.")];
         if first.unsure.nectar {
@@ -234,7 +239,7 @@ impl Screen<'_> {
 
 /// Something to do, alike for some hives.
 struct Group<'a> {
-    task: String,
+    task: Message,
     rank: usize,
     listens: bool,
     by: Option<Date>,
@@ -251,8 +256,8 @@ impl Group<'_> {
     /// The hives with their amounts, each in one piece, then what is done word by word.
     fn words(&self, screen: &Screen<'_>) -> Vec<String> {
         let living = screen.first.colonies.iter().filter(|colony| colony.if_not.is_some()).count();
-        let measured = self.hives.iter().any(|(_, step)| step.task.amount(screen.system).is_some());
-        let task = said(&self.task).split_whitespace().map(str::to_owned).collect::<Vec<_>>();
+        let measured = self.hives.iter().any(|(_, step)| feeds(step));
+        let task = said(&screen.tongue().say(&self.task)).split_whitespace().map(str::to_owned).collect::<Vec<_>>();
         if self.hives.len() == living
             && living > 1
             && !measured
@@ -262,8 +267,8 @@ impl Group<'_> {
         }
         let hive = |(colony, step): &(&ColonyFirst, &Step)| {
             let mut hive = short_name(&colony.name);
-            if let Some(amount) = step.task.amount(screen.system) {
-                hive += &format!(" {amount}");
+            if let Some(amount) = step.task.amount() {
+                hive += &format!(" {}", screen.tongue().say(&amount));
             }
             if let Some(by) = step.by.filter(|_| step.by != self.by) {
                 hive += &format!(" ({})", short_day(by));
@@ -286,24 +291,20 @@ pub(crate) fn place(first: &FirstAnswer, name: &str) -> Option<String> {
 }
 
 /// The lines of one colony's steps, each with its days.
-pub(crate) fn steps(first: &FirstAnswer, colony: &ColonyFirst, system: System) -> Vec<String> {
+pub(crate) fn steps(first: &FirstAnswer, colony: &ColonyFirst, tongue: Tongue) -> Vec<String> {
     if colony.steps.is_empty() {
         return row("Now", "nothing is due");
     }
     let step = |step: &Step| {
-        let amount = step.task.amount(system).map_or_else(String::new, |amount| format!("{amount}: "));
         let from = if step.from > first.as_of { format!(", from {}", short_day(step.from)) } else { String::new() };
-        row(
-            &label(step.by, step.word, step.task == Task::Listen),
-            &capital(&format!("{amount}{}{from}", step.task.words())),
-        )
+        row(&label(step.by, step.word, step.task == Task::Listen), &(tongue.capital(&step.task.measured()) + &from))
     };
     colony.steps.iter().flat_map(step).collect()
 }
 
 /// Whether a step gives food.
 fn feeds(step: &Step) -> bool {
-    step.task.amount(System::Metric).is_some()
+    step.task.amount().is_some()
 }
 
 fn label(by: Option<Date>, word: Urgency, listens: bool) -> String {

@@ -7,7 +7,7 @@ use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, sh
 use snowhum_units::{Kelvin, Kilogram, Range, System};
 
 use crate::text::first::{self, Screen, place};
-use crate::text::voice::in_words;
+use crate::text::voice::{in_words, tongue};
 use crate::text::{Once, entry, fitting, plan, when, wrapped};
 
 /// Visits shown for a colony; the rest are in the JSON.
@@ -40,10 +40,10 @@ fn screen(now: &NowAnswer, system: System) -> Screen<'_> {
 pub(crate) fn all(now: &NowAnswer, system: System) -> String {
     let screen = screen(now, system);
     let mut page = screen.top().join("\n") + "\n\n";
-    page += &the_day(now, system);
+    page += &the_day(now);
     let mut once = Once::default();
     for colony in &now.colonies {
-        page += &format!("\n{}: {}\n", colony.name, colony.verdict.words());
+        page += &format!("\n{}: {}\n", colony.name, in_words(&colony.verdict.words()));
         page += &colony_words(now, colony, system, &mut once).concat();
     }
     page += &format!("\n{}\n", screen.foot()[..1].join("\n"));
@@ -64,19 +64,20 @@ pub(crate) fn one(now: &NowAnswer, at: usize, system: System) -> String {
     let (Some(colony), Some(first)) = (now.colonies.get(at), now.first.colonies.get(at)) else {
         return words(now, system);
     };
-    let title = format!("{} at {}, {}: {}\n", colony.name, now.apiary, day(now.as_of), colony.verdict.words());
-    let steps = first::steps(&now.first, first, system).join("\n") + "\n";
+    let verdict = in_words(&colony.verdict.words());
+    let title = format!("{} at {}, {}: {verdict}\n", colony.name, now.apiary, day(now.as_of));
+    let steps = first::steps(&now.first, first, tongue()).join("\n") + "\n";
     let mut paragraphs = vec![title + &steps, plan::chances(first, now.looks_to)];
     paragraphs.extend(colony_words(now, colony, system, &mut Once::default()));
-    paragraphs.push(the_day(now, system));
+    paragraphs.push(the_day(now));
     fitting(&paragraphs, ONE) + "More: snowhum now --all. Label, law and vet come first.\n"
 }
 
 /// Flight, whom to open first, and the lid.
-fn the_day(now: &NowAnswer, system: System) -> String {
+fn the_day(now: &NowAnswer) -> String {
     let mut head = String::new();
     if let Some(says) = now.looks_to.says() {
-        head += &entry("Food", &says);
+        head += &entry("Food", &in_words(&says));
     }
     head += &match &now.flight_day {
         Some(flight) if flight.on_most_days => {
@@ -94,11 +95,12 @@ fn the_day(now: &NowAnswer, system: System) -> String {
         ),
         None => entry("Flight day", "none likely within ten days"),
     };
-    head += &entry("Go and look", &now.next_round.says(system));
+    head += &entry("Go and look", &in_words(&now.next_round.says()));
     for (at, first) in now.open_first.iter().enumerate() {
-        head += &entry(if at == 0 { "Open first" } else { "" }, &format!("{}: {}", first.name, first.why));
+        head += &entry(if at == 0 { "Open first" } else { "" }, &format!("{}: {}", first.name, in_words(&first.why)));
     }
-    head += &entry("Lid", &format!("Tomorrow at one: {} {}", now.lid.says, now.lid.other_school));
+    let [lid, others] = [&now.lid.says, &now.lid.other_school].map(in_words);
+    head += &entry("Lid", &format!("Tomorrow at one: {lid} {others}"));
     head
 }
 
@@ -111,9 +113,9 @@ fn days_ahead(days: u32) -> String {
 
 fn colony_words(now: &NowAnswer, colony: &ColonyNow, system: System, once: &mut Once) -> Vec<String> {
     let mut page: Vec<String> = place(&now.first, &colony.name).into_iter().collect();
-    page.extend(colony.beside.iter().map(|beside| once.entry("Mind", beside)));
+    page.extend(colony.beside.iter().map(|beside| once.entry("Mind", &in_words(beside))));
     if colony.is_gone() {
-        page.push(entry("", &colony.about));
+        page.push(entry("", &in_words(&colony.about)));
     }
     if colony.is_gone() && !colony.is_unexplained() {
         page.push(evidence(&colony.evidence));
@@ -149,12 +151,12 @@ fn living(colony: &ColonyNow, to: LooksTo, system: System) -> String {
         page += &entry("Until", &in_words(&colony.food_lasts(to)));
     }
     if let Some(body) = &colony.food_body {
-        page += &entry("Board", &body.says);
+        page += &entry("Board", &in_words(&body.says));
     }
     let coming = format!("alive, fed and queenright: {}", both_ways(colony.alive_fed_queenright));
     page += &match to {
         LooksTo::Spring => entry("Spring", &coming),
-        LooksTo::WithoutFlow(_) => entry("Ahead", &format!("to {}, {coming}", to.goal())),
+        LooksTo::WithoutFlow(_) => entry("Ahead", &format!("to {}, {coming}", in_words(&to.goal()))),
     };
     if colony.alive < 0.9 {
         page += &ended(colony);
@@ -201,7 +203,7 @@ fn next_look(colony: &ColonyNow, system: System) -> String {
 fn actions(now: &NowAnswer, colony: &ColonyNow, once: &mut Once) -> Vec<String> {
     let mut page: Vec<String> = colony.actions.iter().map(|action| action_words(now, action, once)).collect();
     if !colony.nothing_helps {
-        page.push(entry("Look first?", &colony.look_first.says));
+        page.push(entry("Look first?", &in_words(&colony.look_first.says)));
     }
     page
 }

@@ -5,7 +5,7 @@ use snowhum_advice::answer::{ActionAnswer, HiveVerdict, MonthRange};
 use snowhum_advice::now::NowAnswer;
 use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
-use snowhum_advice::verdict::{ColonyFirst, SOUND, Why};
+use snowhum_advice::verdict::{ColonyFirst, SOUND};
 use snowhum_advice::words::{both_ways, capital, day, hives, in_hundred, part_of_month, short_month};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
@@ -57,7 +57,7 @@ pub(crate) fn all(plan: &PlanAnswer, moved: Option<&str>, system: System) -> Str
     }
     let mut once = Once::default();
     for (at, colony) in plan.colonies.iter().enumerate() {
-        page += &format!("\n{}: {}\n", colony.name, colony.verdict.words());
+        page += &format!("\n{}: {}\n", colony.name, in_words(&colony.verdict.words()));
         let paragraphs = colony_words(plan, colony, system);
         page += &paragraphs.concat();
         page += &actions(plan, colony, &mut once);
@@ -86,9 +86,9 @@ fn stands_on(plan: &PlanAnswer, moved: Option<&str>, system: System) -> String {
         page += &format!("{}\n", wrapped(&format!("- {note}"), 2));
     }
     for left_out in &plan.left_out {
-        page += &format!("{}\n", wrapped(left_out, 0));
+        page += &format!("{}\n", wrapped(&in_words(left_out), 0));
     }
-    page += &format!("{}\n", wrapped(&plan.how_sure, 0));
+    page += &format!("{}\n", wrapped(&in_words(&plan.how_sure), 0));
     page += &wrapped(
         "Parameters and their sources: data/winter_parameters.toml. Follow the label, local law, the bee inspector and the vet \
          before any word here.",
@@ -102,8 +102,9 @@ pub(crate) fn one(plan: &PlanAnswer, at: usize, moved: Option<&str>, system: Sys
     let (Some(colony), Some(first)) = (plan.colonies.get(at), plan.first.colonies.get(at)) else {
         return words(plan, system);
     };
-    let title = format!("{} at {}, {}: {}\n", colony.name, plan.apiary, day(plan.first.as_of), colony.verdict.words());
-    let steps = first::steps(&plan.first, first, system).join("\n") + "\n";
+    let verdict = in_words(&colony.verdict.words());
+    let title = format!("{} at {}, {}: {verdict}\n", colony.name, plan.apiary, day(plan.first.as_of));
+    let steps = first::steps(&plan.first, first, tongue()).join("\n") + "\n";
     let mut paragraphs = vec![title + &steps, chances(first, plan.first.looks_to)];
     paragraphs.extend(moved.map(|moved| entry("Counted", moved)));
     paragraphs.extend(colony_words(plan, colony, system));
@@ -125,13 +126,13 @@ pub(crate) fn one(plan: &PlanAnswer, at: usize, moved: Option<&str>, system: Sys
 /// What comes of a colony if all is done, and if nothing is.
 pub(crate) fn chances(first: &ColonyFirst, to: LooksTo) -> String {
     let Some(if_not) = first.if_not else { return String::new() };
-    let why: Vec<String> = first.why.iter().map(Why::words).collect();
     let done = match first.if_done {
         Some(chance) => format!("{} if all of that is done, ", in_hundred(chance)),
         None => "its bees go to another hive; ".to_owned(),
     };
-    let why = if why.is_empty() { String::new() } else { format!(" Why: {}.", why.join(", ")) };
-    let text = format!("alive, fed and queenright to {}: {done}{} if nothing is.{why}", to.goal(), in_hundred(if_not));
+    let why = if first.why.is_empty() { String::new() } else { format!(" Why: {}.", in_words(&first.reasons())) };
+    let goal = in_words(&to.goal());
+    let text = format!("alive, fed and queenright to {goal}: {done}{} if nothing is.{why}", in_hundred(if_not));
     entry("Chances", &text)
 }
 

@@ -12,7 +12,7 @@ pub(crate) fn actions(colony: &ColonyNow, currency: &str, tongue: Tongue) -> Mar
         @if colony.nothing_helps {
             p { "Nothing that was tried in the model helps by more than chance." }
         } @else {
-            p { (colony.look_first.says) }
+            p { (tongue.say(&colony.look_first.says)) }
         }
         @if !colony.actions.is_empty() {
             ol class="actions" { @for action in &colony.actions { (one(action, currency, tongue)) } }

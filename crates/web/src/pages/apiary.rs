@@ -5,7 +5,7 @@ use maud::{Markup, html};
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::verdict::{ColonyFirst, ColonyVerdict, Urgency};
 use snowhum_advice::words::{day, hives, in_hundred};
-use snowhum_units::System;
+use snowhum_say::Tongue;
 
 use super::done;
 use crate::app::App;
@@ -14,7 +14,7 @@ use crate::fault::Fault;
 use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::view::{Asked, View};
-use crate::words::{capital, date, weekday};
+use crate::words::{date, weekday};
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
@@ -35,7 +35,7 @@ fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
         @match &view.standing {
             Some(standing) => {
                 (first(&standing.present.now))
-                @if let Some(says) = standing.present.now.looks_to.says() { p { (says) } }
+                @if let Some(says) = standing.present.now.looks_to.says() { p { (view.tongue().say(&says)) } }
                 (by_need(view, &standing.present.now))
                 (ahead(view, &standing.present.now))
                 p class="ways no-print" { a href="/tell" { "The winter told" } a href="/hives" { "Add or change a hive" } }
@@ -122,7 +122,7 @@ fn by_need(view: &View, now: &NowAnswer) -> Markup {
                 @for (at, colony) in group(2) {
                     li {
                         a href={ "/hive/" (id_of(view, at)) } { (colony.name) } " " (chip(view, &colony.verdict))
-                        @if !is_long || colony.is_gone() { " " (capital(&colony.about)) "." }
+                        @if !is_long || colony.is_gone() { " " (view.tongue().sentence(&colony.about)) }
                     }
                 }
             }
@@ -134,7 +134,7 @@ fn needing(view: &View, at: usize, colony: &ColonyNow) -> Markup {
     html! {
         li {
             a href={ "/hive/" (id_of(view, at)) } { (colony.name) } " " (chip(view, &colony.verdict))
-            p { (capital(&colony.about)) "." }
+            p { (view.tongue().sentence(&colony.about)) }
         }
     }
 }
@@ -164,11 +164,11 @@ pub(crate) fn chip(view: &View, verdict: &ColonyVerdict) -> Markup {
         Urgency::By | Urgency::LookInside => "word watch",
         Urgency::Today | Urgency::ThisWeek => "word act",
     };
-    html! { span class=(class) { (verdict.words()) @if let Some(dated) = frame::dated(view) { ", " (dated) } } }
+    html! { span class=(class) { (view.tongue().say(&verdict.words())) @if let Some(dated) = frame::dated(view) { ", " (dated) } } }
 }
 
 fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
-    let (system, to) = (view.settings.system, now.looks_to);
+    let (tongue, to) = (view.tongue(), now.looks_to);
     let id = id_of(view, at);
     html! {
         li class="hive" {
@@ -177,13 +177,13 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
             }
             div {
                 h3 { a href={ "/hive/" (id) } { (colony.name) } " " (chip(view, &colony.verdict)) }
-                p class="about" { (capital(&colony.about)) "." }
-                (worth(now, at))
+                p class="about" { (tongue.sentence(&colony.about)) }
+                (worth(now, at, tongue))
                 @if let Some(own) = view.apiary.colonies.get(at) { (done::button(view, at, own)) }
-                @for beside in &colony.beside { p { span class="label" { "Mind" } " " (capital(beside)) "." } }
+                @for beside in &colony.beside { p { span class="label" { "Mind" } " " (tongue.sentence(beside)) } }
                 @if !colony.is_gone() {
-                    p { span class="label" { "Food" } " " (view.tongue().capital(&colony.food_lasts(to))) "." }
-                    @if let Some(next) = next(now, at, system) { p { span class="label" { "Next" } " " (next) } }
+                    p { span class="label" { "Food" } " " (tongue.sentence(&colony.food_lasts(to))) }
+                    @if let Some(next) = next(now, at, tongue) { p { span class="label" { "Next" } " " (next) } }
                 }
             }
         }
@@ -191,10 +191,10 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
 }
 
 /// What doing all of it changes; nothing where nothing is to be done.
-fn worth(now: &NowAnswer, at: usize) -> Markup {
+fn worth(now: &NowAnswer, at: usize, tongue: Tongue) -> Markup {
     html! {
         @if let Some(shares) = now.first.colonies.get(at).and_then(shares) {
-            p { span class="label" { "Well in " (now.looks_to.goal()) } " " (told(shares)) }
+            p { span class="label" { "Well in " (tongue.say(&now.looks_to.goal())) } " " (told(shares)) }
             (hundred(shares))
         }
     }
@@ -228,9 +228,9 @@ fn told((not, done): (f64, f64)) -> Markup {
 }
 
 /// What comes after the first thing; none where nothing does.
-fn next(now: &NowAnswer, at: usize, system: System) -> Option<Markup> {
+fn next(now: &NowAnswer, at: usize, tongue: Tongue) -> Option<String> {
     let step = now.first.colonies.get(at)?.steps.get(1)?;
-    Some(html! { (capital(&step.words(system))) "." })
+    Some(tongue.sentence(&step.words()))
 }
 
 /// Where figures of a kind come from.
@@ -256,9 +256,9 @@ fn ahead(view: &View, now: &NowAnswer) -> Markup {
                     }
                 }
                 dt { "Go and look" }
-                dd { (capital(&now.next_round.says(view.settings.system))) "." }
+                dd { (view.tongue().sentence(&now.next_round.says())) }
                 dt { "The lid, tomorrow at one" }
-                dd { (now.lid.says) }
+                dd { (view.tongue().say(&now.lid.says)) }
             }
             @if !days.is_empty() { (folded("The coming days", &html! {
                 (draw::figure(&draw::days(days, view.settings.system), "days"))

@@ -4,7 +4,7 @@ use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_advice::verdict::Task;
 use snowhum_apiary::Colony;
-use snowhum_units::System;
+use snowhum_say::Tongue;
 
 use crate::ids;
 use crate::view::View;
@@ -27,7 +27,7 @@ pub(super) fn button(view: &View, at: usize, colony: &Colony) -> Markup {
     let step = view.standing.as_ref().and_then(|standing| standing.present.now.first.colonies.get(at)?.steps.first());
     let Some(step) = step.filter(|_| view.visitor.may_write() && !view.is_behind) else { return html! {} };
     html! {
-        @match told(&step.task, colony, view.settings.system) {
+        @match told(&step.task, colony, view.tongue()) {
             Told::Noted { entry, says } => {
                 form class="no-print" method="post" action={ "/hive/" (colony.id.0) "/note" } {
                     input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
@@ -40,10 +40,10 @@ pub(super) fn button(view: &View, at: usize, colony: &Colony) -> Markup {
     }
 }
 
-fn told(task: &Task, colony: &Colony, system: System) -> Told {
+fn told(task: &Task, colony: &Colony, tongue: Tongue) -> Told {
     let hive = format!("/hive/{}", colony.id.0);
     let given = |feed: &str| {
-        let amount = task.amount(system).unwrap_or_default();
+        let amount = tongue.say(&task.amount().unwrap_or_default());
         Told::Noted { entry: format!("fed={amount} {feed}"), says: format!("{amount} of {feed} given") }
     };
     match task {

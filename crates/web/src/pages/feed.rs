@@ -81,7 +81,7 @@ pub(super) fn stood(view: &View, plan: &PlanAnswer) -> Markup {
                 a href="/" { "The yard" } " for today."
             }
         }
-        @for left_out in &plan.left_out { p class="caution" { (left_out) } }
+        @for left_out in &plan.left_out { p class="caution" { (view.tongue().say(left_out)) } }
     }
 }
 
@@ -184,7 +184,7 @@ fn table(list: &Shopping, system: System) -> Markup {
                     td { (litres(hive.water_l, system)) } td { (litres(hive.syrup_l, system)) }
                     td { (format!("{:.1}", hive.feeder_fills)) }
                     td {
-                        @for (at, begin) in hive.begin_by.iter().enumerate() { @if at > 0 { "; " } (date(begin.on)) " with " (begin.feeder) } }
+                        @for (at, begin) in hive.begin_by.iter().enumerate() { @if at > 0 { "; " } (date(begin.on)) " with " (snowhum_say::Tongue::new(system).say(&begin.feeder)) } }
                 }
                 td { @if let Some(frames) = &hive.frames { (frames.frames) " from " (frames.from) " (" (mass(frames.kg, system)) ")" } @else { "none to spare" } }
             } } }

@@ -7,11 +7,11 @@ use maud::{Markup, html};
 use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Uniting, VerdictKind};
 use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::WORTH_FEEDING;
-use snowhum_advice::verdict::{ColonyFirst, half_kilograms};
+use snowhum_advice::verdict::ColonyFirst;
 use snowhum_advice::words::day;
 use snowhum_picture::{FigureScale, FigureScales};
-use snowhum_say::Tongue;
-use snowhum_units::System;
+use snowhum_say::{Tongue, words};
+use snowhum_units::{Kilogram, System};
 
 use super::feed::{days_left, stood, to_buy};
 use super::questions::heard;
@@ -22,7 +22,7 @@ use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::pages::apiary::chip;
 use crate::view::{Asked, View};
-use crate::words::{both_ways, capital, mass};
+use crate::words::{both_ways, mass};
 
 /// Thermal resistance in the units of North America for one m² K/W.
 const R_OF_SI: f64 = 5.678;
@@ -51,7 +51,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
     html! {
         (stood(view, plan))
-        p class="lede" { "Each colony as it was found on " (day(plan.as_of)) ", held against what is usual here: " (fit.dates.country) "." }
+        p class="lede" { "Each colony as it was found on " (day(plan.as_of)) ", held against what is usual here: " (view.tongue().say(&fit.dates.country)) "." }
         p class="no-print" { "Learning? " a href="/fit?guess=1" { "Guess first, then see" } "." }
         div class="all-fitness" {
             @for (at, one) in fit.colonies.iter().enumerate() {
@@ -75,12 +75,12 @@ fn first<'a>(view: &'a View, plan: &'a PlanAnswer, at: usize) -> Option<&'a Colo
 }
 
 fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&ColonyFirst>, at: usize) -> Markup {
-    let (system, tongue) = (view.settings.system, view.tongue());
+    let tongue = view.tongue();
     html! {
         section class="fitness" {
             div {
                 h2 { (fit.name) " " @if let Some(first) = first { (chip(view, &first.verdict)) } }
-                @if let Some(first) = first { (due(first, system)) }
+                @if let Some(first) = first { (due(first, tongue)) }
                 @if let Some(uniting) = &fit.unite { (united(uniting, fit.verdict.kind == VerdictKind::Unite, tongue)) }
                 @let (first, others) = fit.verdict.reasons.split_at(1.min(fit.verdict.reasons.len()));
                 @for reason in first { p { (tongue.capital(reason)) "." } }
@@ -104,15 +104,15 @@ fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&Co
 }
 
 /// What is to be done for a colony, the first first, and what it is short of.
-fn due(first: &ColonyFirst, system: System) -> Markup {
+fn due(first: &ColonyFirst, tongue: Tongue) -> Markup {
     html! {
         @if first.steps.len() > 1 {
-            ol class="ranked" { @for step in &first.steps { li { (capital(&step.words(system))) "." } } }
+            ol class="ranked" { @for step in &first.steps { li { (tongue.sentence(&step.words())) } } }
         } @else {
-            p class="about" { (capital(&first.says(system))) "." }
+            p class="about" { (tongue.sentence(&first.says())) }
         }
         @if first.short_kg >= WORTH_FEEDING.get() {
-            p { span class="label" { "Food" } " " (half_kilograms(first.short_kg, system)) " of stores short." }
+            p { span class="label" { "Food" } " " (tongue.say(&words::portion(Kilogram::new(first.short_kg)))) " of stores short." }
         }
     }
 }

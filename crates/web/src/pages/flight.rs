@@ -67,8 +67,8 @@ fn first_opened(view: &View) -> Markup {
         @if !now.open_first.is_empty() {
             section class="kept" {
                 h2 { "Open first" }
-                ol class="ranked" { @for colony in &now.open_first { li { strong { (colony.name) } ": " (colony.why) "." } } }
-                p { (now.lid.says) }
+                ol class="ranked" { @for colony in &now.open_first { li { strong { (colony.name) } ": " (view.tongue().say(&colony.why)) "." } } }
+                p { (view.tongue().say(&now.lid.says)) }
             }
         }
     }

@@ -6,7 +6,6 @@ use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::dead_bees::usual_words;
 use snowhum_advice::now::{ColonyNow, NowAnswer};
-use snowhum_advice::verdict::Why;
 use snowhum_advice::words::{day, hives, part_of_month};
 use snowhum_apiary::Colony;
 use snowhum_say::Tongue;
@@ -78,18 +77,18 @@ fn walk(view: &View, at: usize) -> Markup {
 
 fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow, Further)) -> Markup {
     let Some(standing) = &view.standing else { return html! {} };
-    let answer = &standing.present.now;
+    let (answer, tongue) = (&standing.present.now, view.tongue());
     html! {
-        p class="lede" { (capital(&now.about)) "." }
-        (reason(answer, at))
-        @if let Some(indoors) = view.indoors(at) { p { (view.tongue().capital(&indoors.says)) "." } }
-        @for beside in &now.beside { p class="caution" { (capital(beside)) "." } }
+        p class="lede" { (tongue.sentence(&now.about)) }
+        (reason(answer, at, tongue))
+        @if let Some(indoors) = view.indoors(at) { p { (tongue.sentence(&indoors.says)) } }
+        @for beside in &now.beside { p class="caution" { (tongue.sentence(beside)) } }
         (done::button(view, at, colony))
         (walk(view, at))
         @if now.is_gone() { (gone(view, colony, now)) } @else {
             div class="outlook" {
                 // Its key says all that a table would.
-                figure class="plate" { (draw::bare(&draw::fates(&now.fates, &answer.looks_to.goal()), "fates")) }
+                figure class="plate" { (draw::bare(&draw::fates(&now.fates, &tongue.say(&answer.looks_to.goal())), "fates")) }
                 (food(view, colony, answer, at))
             }
         }
@@ -97,11 +96,11 @@ fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow
         (note_form::form(view, colony))
         (signs::list(view, colony, Some(now), further.all_notes))
         @if !now.is_gone() {
-            (folded("What to do, and its worth", &action::actions(now, &answer.currency, view.tongue())))
+            (folded("What to do, and its worth", &action::actions(now, &answer.currency, tongue)))
         }
         (folded(if now.is_gone() { "Dead bees found" } else { "Alive today? Dead bees found" }, &html! {
             @if !now.is_gone() { (chance(now)) }
-            @if let Some(found) = dead_found(now, view.tongue()) { (found) }
+            @if let Some(found) = dead_found(now, tongue) { (found) }
         }))
         @if !now.is_gone() { (folded("What the next look should show", &expectations(now, view.settings.system))) }
         (folded("Before you lift or open it", &lifting::before_lifting(view, at)))
@@ -110,13 +109,12 @@ fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow
 }
 
 /// Why it is so, and what doing it changes.
-fn reason(answer: &NowAnswer, at: usize) -> Markup {
+fn reason(answer: &NowAnswer, at: usize, tongue: Tongue) -> Markup {
     let Some(first) = answer.first.colonies.get(at).filter(|first| !first.steps.is_empty()) else { return html! {} };
-    let why: Vec<String> = first.why.iter().map(Why::words).collect();
     html! {
         p {
-            @if !why.is_empty() { (capital(&why.join(", "))) ". " }
-            @if let Some(chances) = apiary::chances(first) { "Well in " (answer.looks_to.goal()) ": " (chances) }
+            @if !first.why.is_empty() { (tongue.sentence(&first.reasons())) " " }
+            @if let Some(chances) = apiary::chances(first) { "Well in " (tongue.say(&answer.looks_to.goal())) ": " (chances) }
         }
     }
 }
@@ -142,8 +140,8 @@ fn food(view: &View, colony: &Colony, answer: &NowAnswer, at: usize) -> Markup {
     html! {
         section {
             h2 { "Food" }
-            p { (view.tongue().capital(&now.food_lasts(answer.looks_to))) "." }
-            @if let Some(body) = &now.food_body { p { (capital(&body.says)) "." } }
+            p { (view.tongue().sentence(&now.food_lasts(answer.looks_to))) }
+            @if let Some(body) = &now.food_body { p { (view.tongue().sentence(&body.says)) } }
             @if let Some(plate) = draw::food(answer, at, view.settings.system) {
                 details class="open-on-desk" {
                     summary { "Day by day" }

@@ -62,7 +62,7 @@ fn said(figure: YardFigure, now: &NowAnswer, tongue: Tongue) -> String {
         }),
         YardFigure::Hungry => each(&|colony| Some(tongue.say(&colony.food_lasts(now.looks_to)))),
         YardFigure::Hole => each(&|colony| colony.expect_next.frost_at_hole.map(in_hundred)),
-        YardFigure::Lid => format!("tomorrow at one: {}", now.lid.says),
+        YardFigure::Lid => format!("tomorrow at one: {}", tongue.say(&now.lid.says)),
         YardFigure::Flight => match &now.flight_day {
             Some(flight) if flight.on_most_days => "on most days now.".to_owned(),
             Some(flight) => {

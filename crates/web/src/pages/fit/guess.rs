@@ -18,7 +18,7 @@ pub(super) fn page(view: &View, plan: &PlanAnswer, fit: &FitAnswer, asked: &Aske
     html! {
         p class="lede" {
             @if any { "Your guesses beside the model's. Neither has looked in spring." }
-            @else { "The facts of " (day(plan.as_of)) ", " (fit.dates.country) ". What would you do with each colony?" }
+            @else { "The facts of " (day(plan.as_of)) ", " (view.tongue().say(&fit.dates.country)) ". What would you do with each colony?" }
         }
         form method="get" action="/fit" {
             input type="hidden" name="guess" value="1";

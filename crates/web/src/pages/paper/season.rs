@@ -7,7 +7,7 @@ use snowhum_units::System;
 
 use crate::pages::apiary::chip;
 use crate::view::View;
-use crate::words::{bees, capital, date, mass, masses};
+use crate::words::{bees, date, mass, masses};
 
 pub(crate) fn sheet(view: &View) -> Markup {
     let Some(standing) = &view.standing else {
@@ -22,23 +22,23 @@ pub(crate) fn sheet(view: &View) -> Markup {
 }
 
 fn told(view: &View, colony: &ColonySeason) -> Markup {
-    let system = view.settings.system;
+    let (system, tongue) = (view.settings.system, view.tongue());
     html! {
         section class="paper season" {
             h2 { (colony.name) " " (chip(view, &colony.verdict)) }
-            p { (capital(&colony.about)) "." }
+            p { (tongue.sentence(&colony.about)) }
             dl {
                 dt { "In autumn" }
                 dd {
                     "about " (bees(colony.bees.p50)) " bees on " (format!("{:.0}", colony.frames_of_bees)) " frames; food "
-                    (masses(&colony.stores_kg, system)) ", " (colony.stores_known_by) "; mites " (colony.mites)
-                    "; queen " (colony.queen) "."
+                    (masses(&colony.stores_kg, system)) ", " (tongue.say(&colony.stores_known_by)) "; mites " (tongue.say(&colony.mites))
+                    "; queen " (tongue.say(&colony.queen)) "."
                 }
                 dt { "Visits noted" } dd { (colony.visits) "." }
                 dt { "Fed" }
                 dd {
                     @if colony.fed.is_empty() { "Nothing noted." }
-                    @for given in &colony.fed { (mass(given.mass_kg, system)) " of " (given.what) ". " }
+                    @for given in &colony.fed { (mass(given.mass_kg, system)) " of " (tongue.say(&given.what)) ". " }
                 }
                 dt { "Treated" }
                 dd {

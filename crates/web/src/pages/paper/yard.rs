@@ -4,7 +4,7 @@ use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::words::day;
-use snowhum_units::System;
+use snowhum_say::Tongue;
 
 use crate::pages::apiary::chip;
 use crate::view::View;
@@ -22,13 +22,13 @@ pub(crate) fn sheet(view: &View) -> Markup {
 }
 
 fn table(view: &View, now: &NowAnswer) -> Markup {
-    let system = view.settings.system;
+    let tongue = view.tongue();
     html! {
         table class="yard-sheet" {
             thead { tr { @for head in ["Hive", "Word", "By", "Next", "Done"] { th scope="col" { (head) } } } }
             tbody {
                 @for (at, colony) in now.colonies.iter().enumerate() {
-                    @let (by, next) = next(now, at, colony, system);
+                    @let (by, next) = next(now, at, colony, tongue);
                     tr {
                         th scope="row" {
                             strong { (colony.name) }
@@ -48,14 +48,13 @@ fn table(view: &View, now: &NowAnswer) -> Markup {
 }
 
 /// The one next thing, with its last day.
-fn next(now: &NowAnswer, at: usize, colony: &ColonyNow, system: System) -> (Option<Date>, String) {
+fn next(now: &NowAnswer, at: usize, colony: &ColonyNow, tongue: Tongue) -> (Option<Date>, String) {
     let first = now.first.colonies.get(at).and_then(|first| first.steps.first());
     if let Some(step) = first {
-        let amount = step.task.amount(system).map_or_else(String::new, |amount| format!("{amount}: "));
-        return (step.by, amount + &step.task.words());
+        return (step.by, tongue.say(&step.task.measured()));
     }
     if colony.is_gone() {
-        return (None, colony.about.clone());
+        return (None, tongue.say(&colony.about));
     }
     let indoors = colony.expect_next.indoors;
     let flight = now.flight_day.map(|flight| flight.on).filter(|_| !indoors);

@@ -1,0 +1,70 @@
+## The one verdict on a colony: how soon, what to do, why, and what comes later.
+
+verdict-today = today
+verdict-this-week = this week
+verdict-by = by { DAY($on, style: "short") }
+verdict-look-inside = look inside
+verdict-leave-alone = leave alone
+verdict-lost = lost
+
+verdict-amount = { $amount }: { $task }
+verdict-step-by = { $task }, by { DAY($by) }
+verdict-nothing-due = nothing is due
+verdict-nothing-due-but = nothing is due; { LIST($why) }
+verdict-why = { LIST($why) }
+
+verdict-tell-inspector = foulbrood signs: shut, move nothing, tell the inspector
+verdict-let-out = open the hive: its bees are shut in
+verdict-clear-openings = clear the openings of ice and dead bees
+verdict-close-dead = dead: close it to robbers, look for the cause
+verdict-count-mites = count mites (300 bees); over the line treat all
+verdict-count-mites-again = count mites again before bees cluster
+verdict-treat-mites = over the mite line: treat all on one day, by label
+verdict-treat-once-broodless = treat for mites once a look shows no brood, by label
+verdict-treat-broodless = treat for mites while broodless, by label and law
+verdict-look-for-eggs = look for eggs; if none, requeen or unite it
+verdict-queen-look-again = { $trouble }: look for eggs
+verdict-queen-wait = { $trouble }: nothing in the cold; look in when it is mild
+verdict-queen-shake-out = { $trouble }: shake it out on a warm day, give no queen
+verdict-queen-join-or-give = { $trouble }: { $join } or give a mated queen
+verdict-queen-join = { $trouble }: { $join }, too late for a queen
+verdict-unite-it = unite it
+verdict-unite = put it to { $with }
+verdict-give-brood = give a frame of sealed brood from { $from }
+verdict-set-beside = set it beside { $with }, wall to wall, once bees no longer fly
+verdict-feed-syrup = begin syrup, 3:2
+verdict-feed-thin-syrup = thin syrup, 1:1, a litre or so at a time
+verdict-feed-solid = fondant right over the bees
+verdict-bring-near = hang the far stores next to the bees
+verdict-insulate-lid = lay 50 mm of foam over the crownboard
+verdict-wrap = wrap the walls in felt paper
+verdict-close-mesh = push the tray in under the mesh
+verdict-listen = listen at the wall; silent: look in on a mild day
+verdict-look-in = look in on the first mild day
+verdict-see-food = lift or weigh it: its food decides
+verdict-see-food-near = on the first mild day see that food touches the bees
+verdict-see-size = on the first mild day count its seams of bees: size decides
+verdict-see-queen = on the first mild day look for eggs: its queen decides
+verdict-see-mites = on the first mild day look in and count mites: they decide
+
+verdict-why-seen-dead = seen dead
+verdict-why-put-to = put to { $into }
+verdict-why-foulbrood = signs of foulbrood
+verdict-why-shut-in = its bees are shut in
+verdict-why-blocked = an opening blocked
+verdict-why-queen-in-doubt = queen in doubt
+verdict-why-life-in-doubt = may be dead
+verdict-why-mites-not-counted = no mite count
+verdict-why-mites = { NUMBER($per-100) } mites in 100
+verdict-why-hungry = hungry from { DAY($from, style: "short") }
+verdict-why-little-left = little by spring
+verdict-why-food-not-weighed = food not weighed
+verdict-why-few-bees = few bees
+verdict-why-ends-of = most lost: { $cause }
+verdict-why-sign = a sign asks for a look
+
+verdict-later-count-mites = { DAY($on, style: "short") } count mites again
+verdict-later-guards = { DAY($on, style: "short") } guards on, excluders and feeders off
+verdict-later-broodless = { DAY($on, style: "short") } no brood: treat if a count asks for it
+verdict-later-weigh = { DAY($on, style: "short") } weigh or lift every hive
+verdict-later-look-through = { DAY($on, style: "short") } look through, first flowers
