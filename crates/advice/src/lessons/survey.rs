@@ -125,7 +125,7 @@ impl Filled<'_> {
 
 /// A class as keepers write it.
 fn word(class: TreatmentClass) -> &'static str {
-    TreatmentClass::WORDS.iter().find(|(_, one)| *one == class).map_or("", |(word, _)| word)
+    TreatmentClass::WORDS.iter().find(|(_, one)| *one == class).map_or("other", |(word, _)| word)
 }
 
 /// Empty, starved in the cells, dead with food, or not known, by what was found.

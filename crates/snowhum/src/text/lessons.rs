@@ -1,6 +1,6 @@
 //! Losses and lessons in words.
 
-use snowhum_advice::lessons::{ForecastScore, LessonsAnswer, WinterRecord};
+use snowhum_advice::lessons::{ForecastScore, LessonsAnswer, SurveyLine, WinterRecord};
 use snowhum_advice::words::day;
 use snowhum_units::{Kelvin, Kilogram, System};
 
@@ -43,8 +43,7 @@ pub(crate) fn words(answer: &LessonsAnswer, system: System) -> String {
     }
     page += "\nFor a survey\n";
     for line in &answer.survey {
-        page +=
-            &asked(&in_words(&line.asks), &line.answer.as_ref().map_or("(not in the records)".to_owned(), in_words));
+        page += &asked(line);
     }
     page
 }
@@ -116,11 +115,13 @@ fn side_by_side(winter: &WinterRecord, answer: &LessonsAnswer, system: System) -
 }
 
 /// A question of a form with its answer under it, where both do not fit a line.
-fn asked(asks: &str, answer: &str) -> String {
+fn asked(line: &SurveyLine) -> String {
     const ROOM: usize = 62;
-    let asks = said(asks);
+    let asks = in_words(&line.asks);
+    let asks = said(&asks);
+    let answer = line.answer.as_ref().map_or("(not in the records)".to_owned(), in_words);
     if asks.chars().count() <= ROOM && answer.chars().count() <= 14 {
         return format!("  {asks:<ROOM$}{answer:>14}\n");
     }
-    format!("  {}\n    {}\n", wrapped(&asks, 4), wrapped(answer, 4))
+    format!("  {}\n    {}\n", wrapped(&asks, 4), wrapped(&answer, 4))
 }
