@@ -94,10 +94,8 @@ fit-queen-unseen = she was not seen: look for eggs or sealed worker brood; { $to
 }
 
 fit-mites-not-counted = nobody counted
-fit-mites = { NUMBER($found) } in { NUMBER($bees) } bees on { DAY($on) }: { NUMBER($rate, digits: 1) } per 100 ({ NUMBER($low, digits: 1) } to { NUMBER($high, digits: 1) }), { $verdict }{ $is-treated ->
-    [yes] ; treated since, so the count is no longer what is there
-   *[no] {""}
-}
+fit-mites = { NUMBER($found) } in { NUMBER($bees) } bees on { DAY($on) }: { NUMBER($rate, digits: 1) } per 100 ({ NUMBER($low, digits: 1) } to { NUMBER($high, digits: 1) }), { $verdict }
+fit-mites-treated = { $says }; treated since, so the count is no longer what is there
 fit-mites-wash = wash 300 bees from a comb with open brood. Seeing no mites says little: of samples of 100 bees 37 in 100 show none where 1 bee in 100 carries one
 fit-mites-again = count again in October, before bees cluster about { DAY($cluster) }: robbers bring mites home
 

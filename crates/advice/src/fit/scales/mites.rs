@@ -69,8 +69,9 @@ fn says(look: &Look<'_>, at: usize, counted: Option<&ColonyMites>) -> Message {
     let (Some(one), Mites::Counted { on, .. }) = (counted, &look.colony(at).mites) else {
         return say::mites_not_counted();
     };
-    let (bees, uneven, treated) = (one.bees.unwrap_or(0), &one.uneven, look.treated_since_count(at));
-    say::mites(bees, one.found, uneven.high, treated, uneven.low, *on, one.rate, one.verdict.words())
+    let (bees, uneven) = (one.bees.unwrap_or(0), &one.uneven);
+    let says = say::mites(bees, one.found, uneven.high, uneven.low, *on, one.rate, one.verdict.words());
+    if look.treated_since_count(at) { say::mites_treated(says) } else { says }
 }
 
 fn look_for(look: &Look<'_>, at: usize) -> Option<Message> {
