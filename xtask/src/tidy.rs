@@ -6,6 +6,7 @@ mod figures;
 mod files;
 mod finding;
 mod functions;
+mod messages;
 mod order;
 mod same;
 mod scrub;
@@ -31,6 +32,7 @@ pub(crate) fn run() -> Result<()> {
     findings.extend(decisions::check(&files));
     findings.extend(circles::check(&files));
     findings.extend(figures::of_house(&files));
+    findings.extend(messages::of_house(&files));
     for file in &files {
         findings.extend(check(file));
     }

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Tongue, cautions as say};
 
 /// A caution.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -69,8 +70,8 @@ static SHIPPED: LazyLock<BTreeMap<String, Caution>> =
 
 /// What is told of a caution that could not be read: the rule behind all of them.
 static NONE: LazyLock<Caution> = LazyLock::new(|| Caution {
-    title: "Take care".to_owned(),
-    says: "The label, local law, the bee inspector and the vet come first.".to_owned(),
+    title: Tongue::BRITISH.say(&say::title()),
+    says: Tongue::BRITISH.say(&say::says()),
     source: "judgement".to_owned(),
     status: "judgement".to_owned(),
 });

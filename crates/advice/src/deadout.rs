@@ -132,7 +132,7 @@ fn evidence(told: &[ToldSign], net: &Net, tables: &Tables) -> Vec<Evidence> {
 }
 
 fn causes(net: &Net, evidence: &[Evidence], tables: &Tables, seed: u64) -> Result<Vec<CauseChance>, SumFault> {
-    let nothing = || SumFault::Contradiction("these signs contradict each other; look again".into());
+    let nothing = || SumFault::Contradiction(say::contradiction());
     let chances = net.chances(CAUSE, evidence).ok_or_else(nothing)?;
     let key = Key::new(seed, 0xDEAD_0001);
     let redrawn = |draw: u32| net.redrawn(key, draw, tables.equivalent_size.value).chances(CAUSE, evidence);

@@ -32,3 +32,4 @@ deadout-people = Not for sale and not for people: honey of brood boxes that were
 deadout-sources-foulbrood = signs of foulbrood: sure when seen, often missed (Milbrath); spores live for decades
 deadout-sources-signs = which sign goes with which cause: Milbrath 2016 (Michigan State University Extension), Caron 2018 (Bee Culture)
 deadout-sources-counts = how often: judgement, each table worth 10 hives; ranges are what it could be if others had filled it in
+deadout-contradiction = these signs contradict each other; look again

@@ -17,9 +17,6 @@ use crate::words::capital;
 
 /// Dead bees as they are tapped, each the most it can be.
 const BANDS: [u32; 5] = [5, 20, 50, 100, 300];
-/// Days since the last look.
-const DAYS: [(fn() -> Message, &str); 4] =
-    [(text::a_day, "1"), (text::a_week, "7"), (text::two_weeks, "14"), (text::a_month, "30")];
 /// Days where nothing is said.
 const USUAL_DAYS: &str = "14";
 /// October to April, as the north counts.
@@ -103,8 +100,10 @@ fn form(asked: &Asked, today: i8, tongue: Tongue) -> Markup {
     let ground = asked.get("ground").unwrap_or("snow");
     let is_known = ["found", "days", "bees"].iter().any(|name| asked.get(name).is_some());
     let bands = BANDS.map(|most| (say(text::up_to(most)), most.to_string()));
-    let days = DAYS.map(|(words, days)| (say(words()), days.to_owned()));
-    let grounds = [(text::snow(), "snow"), (text::bare(), "bare")].map(|(words, of)| (say(words), of.to_owned()));
+    let chip = |(words, value): (Message, &str)| (say(words), value.to_owned());
+    let days =
+        [(text::a_day(), "1"), (text::a_week(), "7"), (text::two_weeks(), "14"), (text::a_month(), "30")].map(chip);
+    let grounds = [(text::snow(), "snow"), (text::bare(), "bare")].map(chip);
     html! {
         form method="get" action="/normal" class="question" {
             (chips(&say(text::dead()), "about", &bands, asked.get("about")))
