@@ -40,7 +40,8 @@ first-terminal-hive-by = { $hive } ({ DAY($by, style: "short") })
 first-terminal-step = { CAPITAL($task) }
 first-terminal-step-from = { CAPITAL($task) }, from { DAY($from, style: "short") }
 
-## Heads of the table: a hive's word, its chance if all is done and if nothing is, what it is short of, and why.
+## Heads of the table: a hive's word, its chance if all is done and if nothing is, what it is short of, and why. At most twelve letters for the hive and
+## eleven for the word, seven for the others.
 
 first-terminal-head-hive = Hive
 first-terminal-head-word = Word

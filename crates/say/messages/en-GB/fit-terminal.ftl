@@ -28,6 +28,7 @@ fit-terminal-off = { $perhaps ->
     [hive-under] a colder lid
    *[hive-over] a warmer lid
 } than is usual
+fit-terminal-yard = The yard
 fit-terminal-buy = To buy
 fit-terminal-buy-nothing = no feed: no colony is short
 fit-terminal-buy-no-feed = no feed

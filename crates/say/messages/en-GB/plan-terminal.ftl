@@ -53,6 +53,5 @@ plan-terminal-mind = Mind: { $caution }
 # What an action is, its rule of the trade and what to mind.
 plan-terminal-after = { LIST($sentences, between: ". ") }
 
-plan-terminal-yard = The yard
 plan-terminal-stands = It stands on { $source }; { NUMBER($members) } members on { NUMBER($paths) } paths, seed { $seed }.
 plan-terminal-parameters = Parameters and their sources: data/winter_parameters.toml. Follow the label, local law, the bee inspector and the vet before any word here.

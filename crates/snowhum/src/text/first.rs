@@ -7,7 +7,7 @@ use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Later, Step, Task, Urgen
 use snowhum_say::{Message, Tongue, first_terminal as say, hives, shared_terminal as shared, words};
 use snowhum_units::Kilogram;
 
-use crate::text::voice::said;
+use crate::text::voice::{said, tongue};
 use crate::text::{WIDTH, broken, entry, filled};
 
 /// Columns of the days before what is to be done.
@@ -35,13 +35,23 @@ pub(crate) struct Screen<'a> {
     pub(crate) tongue: Tongue,
 }
 
-impl Screen<'_> {
+impl<'a> Screen<'a> {
+    /// A yard's, with its name and whether it is invented, for the keeper at this terminal.
+    pub(crate) fn of(
+        command: &'a str,
+        (apiary, invented): (&'a str, bool),
+        first: &'a FirstAnswer,
+        weather: &'a WeatherAnswer,
+    ) -> Self {
+        Self { command, apiary, invented, first, weather, signs: Vec::new(), tongue: tongue() }
+    }
+
     /// All of it: at most 25 lines for eight hives.
     pub(crate) fn words(&self) -> String {
         let mut lines = self.top();
         lines.push(String::new());
         lines.extend(self.foot());
-        lines.push(self.tongue.say(&say::more(self.command.to_owned())));
+        lines.push(self.tongue.say(&say::more(self.command)));
         lines.join("\n") + "\n"
     }
 
@@ -123,7 +133,7 @@ impl Screen<'_> {
             let last = usize::from(told + 1 < groups.len());
             if told > 0 && lines.len() + group.len() + last + later.len() > room {
                 let rest = groups.len() - told;
-                lines.extend(self.row(say::then(), say::rest(self.command.to_owned(), rest)));
+                lines.extend(self.row(say::then(), say::rest(self.command, rest)));
                 break;
             }
             lines.extend_from_slice(group);

@@ -48,7 +48,7 @@ fn off(scale: &Scale) -> Option<Message> {
 
 /// What holds for the whole yard.
 pub(crate) fn yard(fit: &FitAnswer, as_of: Date, once: &mut Once) -> String {
-    let mut page = in_words(&snowhum_say::plan_terminal::yard()) + "\n";
+    let mut page = in_words(&say::yard()) + "\n";
     for says in &fit.say {
         page += &once.entry("", says);
     }

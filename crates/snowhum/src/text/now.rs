@@ -25,15 +25,8 @@ fn screen(now: &NowAnswer) -> Screen<'_> {
     let last = |colony: &ColonyNow| {
         colony.evidence.first().map_or_else(String::new, |visit| in_words(&say::sign(&visit.note, visit.on)))
     };
-    Screen {
-        command: "now",
-        apiary: &now.apiary,
-        invented: now.invented,
-        first: &now.first,
-        weather: &now.weather,
-        signs: now.colonies.iter().map(last).collect(),
-        tongue: tongue(),
-    }
+    let signs = now.colonies.iter().map(last).collect();
+    Screen { signs, ..Screen::of("now", (&now.apiary, now.invented), &now.first, &now.weather) }
 }
 
 /// Everything of a yard.

@@ -26,28 +26,11 @@ pub(crate) fn words(plan: &PlanAnswer) -> String {
 
 /// The same of hives as they stand by now.
 pub(crate) fn words_of_present(now: &NowAnswer) -> String {
-    Screen {
-        command: "plan",
-        apiary: &now.apiary,
-        invented: now.invented,
-        first: &now.first,
-        weather: &now.weather,
-        signs: Vec::new(),
-        tongue: tongue(),
-    }
-    .words()
+    Screen::of("plan", (&now.apiary, now.invented), &now.first, &now.weather).words()
 }
 
 fn screen(plan: &PlanAnswer) -> Screen<'_> {
-    Screen {
-        command: "plan",
-        apiary: &plan.apiary,
-        invented: plan.invented,
-        first: &plan.first,
-        weather: &plan.weather,
-        signs: Vec::new(),
-        tongue: tongue(),
-    }
+    Screen::of("plan", (&plan.apiary, plan.invented), &plan.first, &plan.weather)
 }
 
 /// Everything of a yard; `moved` is said where bees and food are taken to be of a later day than they were counted on.
