@@ -26,7 +26,7 @@ pub(crate) enum Kind {
 }
 
 /// The kind that a function of a text is laid on.
-const FUNCTIONS: [(&str, Kind); 17] = [
+const FUNCTIONS: [(&str, Kind); 18] = [
     ("CAPITAL", Kind::Said),
     ("SENTENCE", Kind::Said),
     ("NUMBER", Kind::Number),
@@ -34,6 +34,7 @@ const FUNCTIONS: [(&str, Kind); 17] = [
     ("LIST", Kind::List),
     ("DAY", Kind::Day),
     ("MASS", Kind::Quantity("snowhum_units::Kilogram")),
+    ("GRAMS", Kind::Quantity("snowhum_units::Kilogram")),
     ("PORTION", Kind::Quantity("snowhum_units::Kilogram")),
     ("POURED", Kind::Quantity("snowhum_units::CubicMetre")),
     ("RESISTANCE", Kind::Quantity("snowhum_units::SquareMetreKelvinPerWatt")),

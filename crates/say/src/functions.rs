@@ -28,6 +28,7 @@ pub(crate) fn held(fact: Fact, tongue: Tongue) -> FluentValue<'static> {
 /// | `NUMBER`, and those of a quantity | `digits`, and `us` for the decimals of US units; `"all"` keeps those a number has |
 /// | those of a quantity | `unit: "no"` where the unit follows with another |
 /// | `COUNT` | a whole number, its thousands parted |
+/// | `GRAMS` | a small mass, in grams or ounces |
 /// | `PORTION`, `POURED` | a mass and a volume as exact as a keeper measures them out |
 /// | `DAY` | `style`: `short`, `full`, `month`, `short-month`, `part` |
 /// | `LIST` | `between` two and before the `last`; `alike: "once"` says once what reads alike |
@@ -43,10 +44,11 @@ pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>, language: Language)
     added(bundle, "SENTENCE", |value, _| worded(value).map(sentence));
 }
 
-const OF_FACTS: [&str; 15] = [
+const OF_FACTS: [&str; 16] = [
     "NUMBER",
     "COUNT",
     "MASS",
+    "GRAMS",
     "PORTION",
     "LENGTH",
     "DISTANCE",
@@ -96,6 +98,7 @@ fn shown(function: &str, Held { fact, tongue }: &Held, options: &FluentArgs<'_>)
     let system = tongue.system();
     let digits = digits(options, system).unwrap_or_default();
     let quantity = match fact {
+        Fact::Mass(of) if function == "GRAMS" => small(*of, system, digits),
         Fact::Mass(of) if function == "PORTION" => portion(*of, system),
         Fact::Volume(of) if function == "POURED" => poured(*of, system),
         Fact::Mass(of) => of.show(system, digits),
@@ -117,6 +120,16 @@ fn shown(function: &str, Held { fact, tongue }: &Held, options: &FluentArgs<'_>)
         (Some("no"), Some((number, _))) => number.to_owned(),
         _ => quantity,
     })
+}
+
+/// A mass in grams or ounces.
+fn small(mass: Kilogram, system: System, digits: usize) -> String {
+    // Ties are rounded as the grams have them, not as the kilograms.
+    let grams = (1e9 * mass.get()).round() / 1e6;
+    match system {
+        System::Metric => format!("{grams:.digits$} g"),
+        System::Us => format!("{:.digits$} oz", grams / 28.349_523),
+    }
 }
 
 /// A mass to half a kilogram, or to a pound.

@@ -20,11 +20,12 @@ pub(crate) mod weather;
 pub(crate) mod weigh;
 
 use snowhum_advice::answer::ActionAnswer;
-use snowhum_advice::words::day;
+use snowhum_say::{Message, shared_terminal as shared};
 use std::collections::BTreeSet;
 use std::io::Write;
 
 use crate::exit;
+use voice::in_words;
 
 /// Columns of the page.
 pub(crate) const WIDTH: usize = 80;
@@ -44,15 +45,35 @@ pub(crate) fn say(text: &str) -> anyhow::Result<()> {
 }
 
 /// Breaks a text at spaces to fit the page, every line but the first indented by `indent`.
-pub(crate) fn wrapped(text: &str, indent: usize) -> String {
-    broken(text, WIDTH - indent).join(&format!("\n{}", " ".repeat(indent)))
+pub(crate) fn wrapped(text: impl Into<Message>, indent: usize) -> String {
+    broken(&text.into(), WIDTH - indent).join(&format!("\n{}", " ".repeat(indent)))
+}
+
+/// A paragraph of its own, indented.
+pub(crate) fn paragraph(text: impl Into<Message>) -> String {
+    format!("  {}\n", wrapped(text, 2))
+}
+
+/// Several, one under another.
+pub(crate) fn paragraphs(texts: impl IntoIterator<Item = impl Into<Message>>) -> String {
+    texts.into_iter().map(paragraph).collect()
+}
+
+/// A line over what follows it.
+pub(crate) fn heading(text: Message) -> String {
+    format!("\n{}\n", wrapped(text, 0))
 }
 
 /// A labelled paragraph: label in the margin, text beside it.
-pub(crate) fn entry(label: &str, text: &str) -> String {
+pub(crate) fn entry(label: impl Into<Message>, text: impl Into<Message>) -> String {
     const MARGIN: usize = 14;
-    let lines = broken(text, WIDTH - MARGIN).join(&format!("\n{}", " ".repeat(MARGIN)));
-    format!("  {label:<12}{lines}\n")
+    let lines = broken(&text.into(), WIDTH - MARGIN).join(&format!("\n{}", " ".repeat(MARGIN)));
+    format!("  {:<12}{lines}\n", in_words(&label.into()))
+}
+
+/// The last line of a sum: what it stands on.
+pub(crate) fn stands_on(sources: &[Message]) -> String {
+    wrapped(shared::stands_on(sources.to_vec()), 2)
 }
 
 /// What was said once and is not said again.
@@ -63,12 +84,12 @@ pub(crate) struct Once {
 
 impl Once {
     /// Whether a text is said for the first time.
-    pub(crate) fn is_new(&mut self, text: &str) -> bool {
-        self.said.insert(text.trim_end_matches('.').to_lowercase())
+    pub(crate) fn is_new(&mut self, text: &Message) -> bool {
+        self.said.insert(in_words(text).trim_end_matches('.').to_lowercase())
     }
 
     /// Labelled paragraphs of a colony, what was said before left out.
-    pub(crate) fn entry(&mut self, label: &str, text: &str) -> String {
+    pub(crate) fn entry(&mut self, label: impl Into<Message>, text: &Message) -> String {
         if self.is_new(text) { entry(label, text) } else { String::new() }
     }
 }
@@ -85,11 +106,8 @@ pub(crate) fn fitting(paragraphs: &[String], most: usize) -> String {
 }
 
 /// The days for something to do.
-pub(crate) fn when(action: &ActionAnswer) -> String {
-    if action.from == action.by {
-        return format!("on {}", day(action.by));
-    }
-    format!("from {} to {}", day(action.from), day(action.by))
+pub(crate) fn when(action: &ActionAnswer) -> Message {
+    if action.from == action.by { shared::on_day(action.by) } else { shared::from_to(action.from, action.by) }
 }
 
 /// A message of one or more lines, each as it stands where it fits the page, else broken at spaces and indented. The place
@@ -119,8 +137,8 @@ fn place(line: &str) -> usize {
 }
 
 /// Lines of at most `room` columns in the keeper's words, broken at spaces.
-fn broken(text: &str, room: usize) -> Vec<String> {
-    filled(voice::said(text).split_whitespace(), room)
+fn broken(text: &Message, room: usize) -> Vec<String> {
+    filled(voice::said(&in_words(text)).split_whitespace(), room)
 }
 
 /// Lines of at most `room` columns; a longer word stands alone.

@@ -72,7 +72,7 @@ pub(crate) fn run(arguments: &FeedArguments, common: &Common) -> anyhow::Result<
     };
     let dates = [question.as_of, question.syrup_by];
     let answer = feed(&question).map_err(sum::fault)?;
-    sum::say(&answer, common, |answer| text::feed::words(answer, dates, common.units.into()))?;
+    sum::say(&answer, common, |answer| text::feed::words(answer, dates))?;
     match (&arguments.colony, given) {
         (Some(name), Some(given)) => keeping::note_of(name, given, &arguments.of, common),
         _ => Ok(()),

@@ -30,7 +30,7 @@ pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        text::say(&text::hive::words(&housed.colony.name, &housed.hive, &question, &answer, common.units.into()))?;
+        text::say(&text::hive::words(&housed.colony.name, &housed.hive, &question, &answer))?;
     }
     Ok(())
 }

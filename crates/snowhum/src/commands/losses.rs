@@ -142,7 +142,7 @@ fn of_records(arguments: &LossesArguments, common: &Common) -> anyhow::Result<()
         question.forecasts = &forecasts;
         answer = lessons(&question).map_err(sum::fault)?;
     }
-    sum::say(&answer, common, |answer| text::lessons::words(answer, common.units.into()))
+    sum::say(&answer, common, text::lessons::words)
 }
 
 fn yard(arguments: &LossesArguments, before: u32) -> YardCount {

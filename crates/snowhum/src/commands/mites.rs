@@ -6,11 +6,13 @@ use snowhum_advice::site::mite_region;
 use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, mites, of_yard};
 use snowhum_advice::words::season_month;
 use snowhum_apiary::{Act, Entry};
+use snowhum_say::{Message, mites_terminal};
 use snowhum_units::Bare;
 
 use crate::args::{Common, any_month, in_range};
 use crate::commands::keeping::{self, OfYard};
 use crate::commands::{note, sum};
+use crate::text::voice::in_words;
 use crate::{exit, progress, sources, text};
 
 /// What was counted.
@@ -115,9 +117,9 @@ fn yard(arguments: &MitesArguments, common: &Common) -> anyhow::Result<()> {
     let counted = of_yard(&apiary, arguments.region.clone(), arguments.month, None).ok_or_else(none)?;
     let answer = counted.map_err(sum::fault)?;
     let uncounted = apiary.colonies.iter().filter(|colony| apiary.last_mite_count(colony, Date::MAX).is_none());
-    let uncounted: Vec<&str> = uncounted.map(|colony| colony.name.as_str()).collect();
+    let uncounted: Vec<Message> = uncounted.map(|colony| Message::from(&colony.name)).collect();
     if !uncounted.is_empty() {
-        progress::note(&format!("Not counted: {}. They may be the worst.", uncounted.join(", ")));
+        progress::note(&in_words(&mites_terminal::not_counted(uncounted)));
     }
     sum::say(&answer, common, text::mites::words)
 }

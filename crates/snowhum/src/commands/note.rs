@@ -7,6 +7,7 @@ use serde::Serialize;
 use snowhum_apiary::{
     Apiary, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, read_time, sign_examples, split_entries,
 };
+use snowhum_say::note_terminal as say;
 use snowhum_store::{LastOf, Put, Store, Undone};
 use snowhum_units::{Bare, Kelvin, MetrePerSecond};
 use std::path::PathBuf;
@@ -123,7 +124,8 @@ fn tell(apiary: &Apiary, note: &Note, done: &'static str, common: &Common) -> an
         return text::say(&serde_json::to_string_pretty(&noted)?);
     }
     let when = shown(note.at, &zone(apiary)?);
-    text::say(&text::wrapped(&format!("{}, {when}: {} ({done}, note {})", noted.colony, noted.note, note.id.0), 2))
+    let done = if done == "known already" { "known" } else { done };
+    text::say(&text::wrapped(say::noted(when, &noted.colony, done, note.id.0.to_string(), &noted.note), 2))
 }
 
 fn list(apiary: &Apiary, colony: ColonyId, common: &Common) -> anyhow::Result<()> {
@@ -135,10 +137,10 @@ fn list(apiary: &Apiary, colony: ColonyId, common: &Common) -> anyhow::Result<()
     let zone = zone(apiary)?;
     let line = |note: &&Note| {
         let when = shown(note.at, &zone);
-        text::wrapped(&format!("{when}  {}  (note {})", noted(apiary, note, "stored").note, note.id.0), 2)
+        text::wrapped(say::line(when, note.id.0.to_string(), noted(apiary, note, "stored").note), 2)
     };
     let lines: Vec<String> = own.iter().map(line).collect();
-    text::say(&if lines.is_empty() { "nothing is noted yet".to_owned() } else { lines.join("\n") })
+    text::say(&if lines.is_empty() { text::voice::in_words(&say::none()) } else { lines.join("\n") })
 }
 
 fn noted(apiary: &Apiary, note: &Note, done: &'static str) -> Noted {

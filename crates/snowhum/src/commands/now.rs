@@ -47,11 +47,10 @@ pub(super) fn run(arguments: &NowArguments, common: &Common) -> anyhow::Result<(
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        let system = common.units.into();
         text::say(&match at {
-            Some(at) if !told.all => text::now::one(&answer, at, system),
-            None if !told.all => text::now::words(&answer, system),
-            _ => text::now::all(&answer, system),
+            Some(at) if !told.all => text::now::one(&answer, at),
+            None if !told.all => text::now::words(&answer),
+            _ => text::now::all(&answer),
         })?;
     }
     exit::check(&answer.first, arguments.yard.run.check)

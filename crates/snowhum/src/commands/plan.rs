@@ -71,7 +71,7 @@ pub(super) fn tell(
         let asking = Asking { run: arguments, system: common.units.into(), last: &last };
         let as_of = arguments.as_of.unwrap_or(apiary.as_of);
         if let Some(now) = progress::during("watching the colonies", || present(apiary, as_of, &asking))? {
-            text::say(&text::plan::words_of_present(&now, common.units.into()))?;
+            text::say(&text::plan::words_of_present(&now))?;
             return exit::check(&now.first, arguments.check);
         }
     }
@@ -79,11 +79,11 @@ pub(super) fn tell(
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        let (moved, system) = (moved_on(apiary, answer.as_of), common.units.into());
+        let moved = moved_on(apiary, answer.as_of);
         text::say(&match at {
-            Some(at) if !told.all => text::plan::one(&answer, at, moved.as_deref(), system),
-            None if !told.all => text::plan::words(&answer, system),
-            _ => text::plan::all(&answer, moved.as_deref(), system),
+            Some(at) if !told.all => text::plan::one(&answer, at, moved.as_deref()),
+            None if !told.all => text::plan::words(&answer),
+            _ => text::plan::all(&answer, moved.as_deref()),
         })?;
     }
     exit::check(&answer.first, arguments.check)

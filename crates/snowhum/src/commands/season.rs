@@ -8,11 +8,13 @@ use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_advice::lessons::Fate;
 use snowhum_apiary::{Apiary, AutumnCount, season_text, winter_year};
+use snowhum_say::{Message, season_terminal as say};
 use snowhum_units::Bare;
 
 use super::keeping::Book;
 use super::plan::{self, ToldArguments};
 use crate::args::{Common, RunArguments, parse_date};
+use crate::text::voice::in_words;
 use crate::{exit, keep, new_file, progress, sources, weather_source};
 
 /// What was found in the new autumn.
@@ -55,16 +57,16 @@ pub(super) fn run(arguments: &SeasonArguments, common: &Common) -> anyhow::Resul
         }
         Book::File(last) => write(last, arguments, &next, &counts)?,
     }
-    let left: Vec<&str> = left(&apiary, &next);
-    let year = winter_year(apiary.as_of, apiary.site.latitude);
-    let left = if left.is_empty() { String::new() } else { format!(" Left out: {}.", left.join(", ")) };
-    progress::note(&format!("The winter of {year} is history: snowhum losses --season {year} tells it.{left}"));
+    let left = left(&apiary, &next);
+    let history = say::history(winter_year(apiary.as_of, apiary.site.latitude).to_string());
+    let left = if left.is_empty() { Message::NONE } else { say::left(left) };
+    progress::note(&in_words(&Message::sentences([history, left])));
     plan::tell(&next, &RunArguments::usual(None), &ToldArguments::default(), common)
 }
 
-fn left<'a>(apiary: &'a Apiary, next: &Apiary) -> Vec<&'a str> {
+fn left(apiary: &Apiary, next: &Apiary) -> Vec<Message> {
     let stays = |id| next.colonies.iter().any(|colony| colony.id == id);
-    apiary.colonies.iter().filter(|colony| !stays(colony.id)).map(|colony| colony.name.as_str()).collect()
+    apiary.colonies.iter().filter(|colony| !stays(colony.id)).map(|colony| Message::from(&colony.name)).collect()
 }
 
 /// The colonies that may stand in the new autumn: those that are not told dead, sold, united or taken.
@@ -117,20 +119,20 @@ fn asks(apiary: &Apiary, missing: &[&str]) -> String {
 
 /// One colony, asked at the terminal; nothing where it is gone.
 fn asked(name: &str) -> io::Result<Option<AutumnCount>> {
-    let ask = |what: &str| -> io::Result<String> {
-        write!(io::stderr(), "{name}, {what}: ")?;
+    let ask = |what: Message| -> io::Result<String> {
+        write!(io::stderr(), "{} ", in_words(&say::ask(name, what)))?;
         io::stderr().flush()?;
         let mut line = String::new();
         io::stdin().lock().read_line(&mut line)?;
         Ok(line.trim().to_owned())
     };
-    let bees = ask("frames of bees, or weak, middling, strong (empty: it is gone)")?;
+    let bees = ask(say::bees())?;
     if bees.is_empty() {
         return Ok(None);
     }
-    let food = ask("food, such as 14 kg, or light, fair, heavy")?;
-    let mites = ask("mites, such as 3/300 (empty: not counted)")?;
-    let queen = ask("queen, such as laying (empty: not looked)")?;
+    let food = ask(say::food())?;
+    let mites = ask(say::mites())?;
+    let queen = ask(say::queen())?;
     Ok(Some(AutumnCount { name: name.to_owned(), bees, food, mites, queen }))
 }
 
@@ -154,6 +156,6 @@ fn write(
     let text = season_text(&text, &name, next, counts).map_err(exit::input)?;
     snowhum_apiary::read(&text, &out.display().to_string()).map_err(exit::input)?;
     new_file::create(out)?.write_all(text.as_bytes()).map_err(|error| new_file::failed(out, &error))?;
-    progress::note(&format!("Wrote {}; {} stays as it is.", out.display(), last.display()));
+    progress::note(&in_words(&say::wrote(out.display().to_string(), last.display().to_string())));
     Ok(())
 }

@@ -25,7 +25,7 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        text::say(&text::setup::words(&answer, &apiary.money.currency, common.units.into()))?;
+        text::say(&text::setup::words(&answer, &apiary.money.currency))?;
     }
     Ok(())
 }

@@ -15,7 +15,7 @@ pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
-        text::say(&text::spring::words(&answer, common.units.into()))?;
+        text::say(&text::spring::words(&answer))?;
     }
     let hungry: Vec<&str> =
         answer.lift_first.iter().filter(|one| one.hunger == Hunger::Now).map(|one| one.name.as_str()).collect();

@@ -7,6 +7,7 @@ use clap::Args;
 use jiff::civil::Date;
 use snowhum_advice::film::FilmAnswer;
 use snowhum_apiary::Apiary;
+use snowhum_say::tell_terminal;
 use snowhum_units::Speech;
 use snowhum_web::{Ask, FilmShown, Reckon, told_winter};
 
@@ -40,10 +41,7 @@ pub(super) fn run(arguments: &TellArguments, common: &Common, speech: Speech) ->
     let Some(out) = &arguments.out else { return Ok(()) };
     let page = told_winter(&answer, &apiary, FilmShown { system: common.units.into(), speech });
     new_file::create(out)?.write_all(page.as_bytes()).map_err(|error| new_file::failed(out, &error))?;
-    text::say(&text::wrapped(
-        &format!("Wrote {}: open it in a browser; it asks nothing of a network", out.display()),
-        2,
-    ))
+    text::say(&text::wrapped(tell_terminal::wrote(out.display().to_string()), 2))
 }
 
 fn told(apiary: &Apiary, arguments: &TellArguments, common: &Common) -> anyhow::Result<FilmAnswer> {

@@ -11,7 +11,7 @@ use snowhum_advice::now::NowAnswer;
 use snowhum_advice::words::capital;
 use snowhum_apiary::Apiary;
 use snowhum_say::Tongue;
-use snowhum_units::{Speech, System};
+use snowhum_units::Speech;
 use std::sync::Mutex;
 
 use crate::text;
@@ -57,7 +57,7 @@ fn on_one_line(text: &str) -> String {
 }
 
 fn in_the_terminal(now: &NowAnswer, case: &str) {
-    let pages = [text::now::words(now, System::Metric), text::plan::words_of_present(now, System::Metric)];
+    let pages = [text::now::words(now), text::plan::words_of_present(now)];
     for page in &pages {
         let table: Vec<&str> = page.lines().skip_while(|line| !line.starts_with("Hive ")).skip(1).collect();
         for (told, line) in told(now).iter().zip(table) {
@@ -65,10 +65,10 @@ fn in_the_terminal(now: &NowAnswer, case: &str) {
             assert_eq!((cell(0, 12), cell(13, 25)), (told.name.to_owned(), told.words.clone()), "{case}\n{page}");
         }
     }
-    let all = text::now::all(now, System::Metric);
+    let all = text::now::all(now);
     for (at, told) in told(now).iter().enumerate() {
         assert!(all.contains(&format!("\n{}: {}\n", told.name, told.words)), "{case}: {}\n{all}", told.name);
-        let one = text::now::one(now, at, System::Metric);
+        let one = text::now::one(now, at);
         let title = one.lines().next().unwrap();
         assert!(title.ends_with(&format!(": {}", told.words)), "{case}: {title}");
     }

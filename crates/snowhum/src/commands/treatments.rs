@@ -4,14 +4,14 @@ use clap::Args;
 use jiff::civil::Date;
 use snowhum_advice::treatments::{TreatmentRecord, columns, treatments};
 use snowhum_apiary::Apiary;
-use snowhum_say::treatments as say;
+use snowhum_say::{Message, shared_terminal as shared, treatments as say, treatments_terminal as own};
 use snowhum_store::Store;
 use std::path::PathBuf;
 
 use super::serve::yard::beside;
 use crate::args::Common;
 use crate::text::voice::{in_words, tongue};
-use crate::text::{entry, wrapped};
+use crate::text::{entry, paragraph, wrapped};
 use crate::{keep, sources, text};
 
 #[derive(Debug, Args)]
@@ -55,26 +55,25 @@ fn yard(arguments: &TreatmentsArguments, common: &Common) -> anyhow::Result<Apia
 }
 
 fn words(record: &TreatmentRecord) -> String {
-    let invented = if record.invented { " (an invented yard)" } else { "" };
-    let mut page = format!("Treatments given at {}{invented}\n", record.apiary);
-    page += &entry("Number", record.registration.as_deref().unwrap_or("not noted"));
+    let mut page = in_words(&own::title(record.invented, &record.apiary)) + "\n";
+    page += &entry(own::number(), record.registration.as_ref().map_or_else(own::not_noted, Message::from));
     page += "\n";
     if record.rows.is_empty() {
-        page += "  No treatment is noted.\n";
+        page += &paragraph(own::none());
     }
     for row in &record.rows {
         let heads = columns().map(|head| in_words(&head).to_lowercase());
         let details = || heads.iter().zip(row.cells()).skip(3);
-        let told = details().filter_map(|(head, cell)| Some(format!("{head}: {}", in_words(&cell?))));
-        let mut parts: Vec<String> = told.collect();
-        let missing: Vec<&str> = details().filter(|(_, cell)| cell.is_none()).map(|(head, _)| head.as_str()).collect();
+        let told = details().filter_map(|(head, cell)| Some(shared::of(head, cell?)));
+        let mut parts: Vec<Message> = told.collect();
+        let missing = details().filter(|(_, cell)| cell.is_none()).map(|(head, _)| Message::from(head));
+        let missing: Vec<Message> = missing.collect();
         if !missing.is_empty() {
-            parts.push(format!("{}: {}", in_words(&say::not_noted()), missing.join(", ")));
+            parts.push(shared::of(say::not_noted(), shared::list(missing)));
         }
-        let of = format!("{}: {}", row.colony, in_words(&row.class));
-        page += &format!("{}  {}\n", row.on, wrapped(&of, 12));
-        page += &entry("", &parts.join("; "));
+        page += &format!("{}  {}\n", row.on, wrapped(shared::of(&row.colony, &row.class), 12));
+        page += &entry("", shared::parts(parts));
     }
     page += "\n";
-    page + &wrapped(&in_words(&say::kept()), 0)
+    page + &wrapped(say::kept(), 0)
 }

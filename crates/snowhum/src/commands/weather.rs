@@ -6,6 +6,7 @@ use std::path::Path;
 use serde::Serialize;
 use snowhum_advice::answer::FarAnswer;
 use snowhum_apiary::Apiary;
+use snowhum_say::{Message, shared_terminal as shared, weather_terminal as say};
 use snowhum_weather::statistics;
 
 use crate::args::{Common, FetchArguments, ImportArguments, WeatherCommand, YardArguments};
@@ -30,7 +31,7 @@ fn show(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
     if common.json {
         text::say(&serde_json::to_string_pretty(&shown)?)?;
     } else {
-        text::say(&text::weather::words(&shown, common.units.into()))?;
+        text::say(&text::weather::words(&shown))?;
     }
     Ok(())
 }
@@ -63,11 +64,11 @@ fn fetch(arguments: &FetchArguments, common: &Common) -> anyhow::Result<()> {
     if common.json {
         return text::say(&serde_json::to_string_pretty(&fetched)?);
     }
-    let mut page = format!("Forecast of {}: {}\n", fetched.service, fetched.standing);
-    page += &text::entry("Until", &fetched.until.to_string());
-    page += &text::entry("Attribution", &fetched.attribution);
+    let mut page = in_words(&say::forecast(&fetched.service, &fetched.standing)) + "\n";
+    page += &text::entry(say::until(), fetched.until.to_string());
+    page += &text::entry(say::attribution(), &fetched.attribution);
     for note in &fetched.notes {
-        page += &text::entry("Note", note);
+        page += &text::entry(shared::note(), note);
     }
     text::say(&page)
 }
@@ -87,6 +88,7 @@ struct Imported {
 fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
     let read = read_one(&arguments.file, arguments.columns.as_deref(), &apiary.site)?;
+    let has_place = read.place.is_some();
     if let Some(out) = &arguments.out {
         write_hours(&read, out)?;
     }
@@ -105,17 +107,12 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
         text::say(&serde_json::to_string_pretty(&imported)?)?;
         return Ok(());
     }
-    let coldest = snowhum_units::Kelvin::from_celsius(coldest).show(common.units.into(), 1);
-    text::say(&text::wrapped(
-        &format!("{}: {} hours from {}, coldest {coldest}", imported.files, imported.hours, imported.from),
-        2,
-    ))?;
-    for note in imported.far.iter().map(|far| in_words(&far.says)).chain(imported.notes.iter().cloned()) {
-        text::say(&text::wrapped(&format!("- {note}"), 2))?;
-    }
-    text::say(&text::weather::table(&imported.months, common.units.into()))?;
+    let coldest = snowhum_units::Kelvin::from_celsius(coldest);
+    let told = say::read(coldest, &imported.files, &imported.from, imported.hours);
+    let notes = text::weather::notes(&imported.far, &imported.notes);
+    text::say(&(text::wrapped(told, 2) + "\n" + &notes + &text::weather::table(&imported.months)))?;
     if let Some(out) = &arguments.out {
-        text::say(&text::wrapped(&used_again(out, read.place.is_some()), 2))?;
+        text::say(&text::wrapped(used_again(out, has_place), 2))?;
     }
     Ok(())
 }
@@ -150,11 +147,11 @@ fn written(has_place: bool) -> &'static [(&'static str, &'static str, &'static s
 }
 
 /// How written hours are used; the spaces after the commas let a terminal break the line and do no harm in it.
-fn used_again(out: &Path, has_place: bool) -> String {
+fn used_again(out: &Path, has_place: bool) -> Message {
     let columns: Vec<String> =
         written(has_place).iter().map(|(heading, role, unit)| format!("{role}={heading}{unit}")).collect();
     let columns = columns.join(", ");
-    format!("Whole hours written to {}; to use them: --weather \"{0}\" --columns \"{columns}\"", out.display())
+    say::written(columns, out.display().to_string())
 }
 
 /// Whole hours as a station's CSV, to be read again with `--columns`.

@@ -92,7 +92,7 @@ pub(crate) fn run(arguments: &WeighArguments, common: &Common) -> anyhow::Result
         other: arguments.other.read(system),
     };
     let answer = weigh(&question).map_err(sum::fault)?;
-    sum::say(&answer, common, |answer| text::weigh::words(answer, system))?;
+    sum::say(&answer, common, text::weigh::words)?;
     match &arguments.colony {
         Some(colony) if arguments.keep => {
             keeping::note_of(colony, vec![noted(&question.way, answer.stores_noted())?], &arguments.of, common)

@@ -1,20 +1,20 @@
 //! The dead-bees answer in words.
 
 use snowhum_advice::dead_bees::{DeadBeesAnswer, usual_words};
+use snowhum_say::{dead_bees_terminal as say, shared_terminal as shared};
 
-use crate::text::voice::{in_words, tongue};
-use crate::text::{entry, wrapped};
+use crate::text::voice::in_words;
+use crate::text::{entry, stands_on};
 
 pub(crate) fn words(answer: &DeadBeesAnswer, days: f64) -> String {
-    let d = answer.deaths_per_day;
-    let mut page = format!("{} dead bees in {days} days: {}\n\n", answer.found, answer.verdict.words());
-    let usual = format!("{}, {} most likely", in_words(&usual_words(&answer.expected)), answer.expected.middle);
-    page += &entry("Expected", &usual);
-    page += &entry("They lie", &in_words(&answer.lie));
-    page += &entry("Deaths", &format!("{:.0} to {:.0} bees a day is normal; most stay inside", d.p10, d.p90));
-    page += &entry("Worry?", &in_words(&answer.worry));
-    page += &entry("Next", &in_words(&answer.next));
-    page += "\n";
-    page += &wrapped(&format!("Stands on: {}.", tongue().say_all(&answer.sources).join("; ")), 2);
-    page
+    let (deaths, expected) = (answer.deaths_per_day, &answer.expected);
+    in_words(&say::head(days, answer.found, answer.verdict.words()))
+        + "\n\n"
+        + &entry(say::expected(), say::usual(expected.middle, usual_words(expected)))
+        + &entry(say::lie(), &answer.lie)
+        + &entry(say::deaths(), say::normal(deaths.p10, deaths.p90))
+        + &entry(say::worry(), &answer.worry)
+        + &entry(shared::next(), &answer.next)
+        + "\n"
+        + &stands_on(&answer.sources)
 }

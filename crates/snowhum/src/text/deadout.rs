@@ -1,56 +1,60 @@
 //! The answer to a dead hive in words.
 
 use snowhum_advice::deadout::{CauseChance, DeadoutAnswer, Question, Seen};
+use snowhum_say::{Message, deadout_terminal as say, shared_terminal as shared};
 
-use crate::text::voice::{in_words, tongue};
-use crate::text::{entry, wrapped};
+use crate::text::voice::in_words;
+use crate::text::{entry, paragraph, paragraphs, stands_on, wrapped};
 
 pub(crate) fn words(answer: &DeadoutAnswer) -> String {
-    let mut page = String::new();
-    if let Some(stop) = &answer.stop {
-        page += "STOP: this may be foulbrood\n\n";
-        page += &entry("Seen", &stop.signs.join(", "));
-        page += &entry("Why", &stop.why);
-        page += &entry("Do", &stop.r#do);
-    } else {
-        page += &format!("{}\n\n", wrapped(&in_words(&answer.likeliest()), 0));
-        if let Some(first) = &answer.brood_first {
-            page += &format!("  {}\n\n", wrapped(first, 2));
+    let mut page = match &answer.stop {
+        Some(stop) => {
+            let signs = stop.signs.iter().map(Message::from).collect();
+            in_words(&say::stop())
+                + "\n\n"
+                + &entry(say::seen(), shared::list(signs))
+                + &entry(shared::why(), &stop.why)
+                + &entry(say::what_to_do(), &stop.r#do)
         }
-        for cause in answer.listed() {
-            page += &likely(cause);
-        }
-        page += &entry("", "of 100 hives that look like this; in brackets what others who know might say");
-    }
+        None => causes(answer),
+    };
     for record in &answer.from_records {
-        page += &entry("Records", &format!("{} {}: {}", record.sign, seen(record.seen), in_words(&record.because)));
+        page += &entry(say::records(), say::record(&record.because, seen(record.seen), &record.sign));
     }
     if let Some(look) = answer.look() {
-        page += &entry("Look next", &in_words(&look));
+        page += &entry(say::look(), look);
     }
     page += "\n";
-    page += &entry("Comb", &in_words(&answer.reuse.comb));
-    page += &entry("Stores", &in_words(&answer.reuse.stores));
-    page += &entry("People", &in_words(&answer.reuse.people));
+    page += &entry(say::comb(), &answer.reuse.comb);
+    page += &entry(say::stores(), &answer.reuse.stores);
+    page += &entry(say::people(), &answer.reuse.people);
     page += "\n";
-    for say in tongue().say_all(&answer.say).iter().chain(&answer.cautions) {
-        page += &format!("  {}\n", wrapped(say, 2));
-    }
+    page += &paragraphs(&answer.say);
+    page += &paragraphs(&answer.cautions);
     if !answer.after.is_empty() {
         page += "\n";
     }
     for after in &answer.after {
         page += &entry(&after.what, &after.words);
     }
-    page += "\n";
-    page + &wrapped(&format!("Stands on: {}.", tongue().say_all(&answer.sources).join("; ")), 2)
+    page + "\n" + &stands_on(&answer.sources)
+}
+
+fn causes(answer: &DeadoutAnswer) -> String {
+    let mut page = format!("{}\n\n", wrapped(answer.likeliest(), 0));
+    if let Some(first) = &answer.brood_first {
+        page += &(paragraph(first) + "\n");
+    }
+    page += &answer.listed().into_iter().map(likely).collect::<String>();
+    page + &entry("", say::hundred())
 }
 
 /// Every sign and what it asks.
 pub(crate) fn list(questions: &[Question]) -> String {
     let one = |question: &Question| {
-        let stops = if question.stops { " A yes stops everything." } else { "" };
-        format!("{}\n    {}\n", question.name, wrapped(&format!("{}{stops}", question.ask), 4))
+        let stops = if question.stops { say::stops() } else { Message::NONE };
+        let asks = Message::sentences([Message::from(&question.ask), stops]);
+        format!("{}\n    {}\n", question.name, wrapped(asks, 4))
     };
     questions.iter().map(one).collect()
 }
@@ -58,15 +62,15 @@ pub(crate) fn list(questions: &[Question]) -> String {
 fn seen(seen: Seen) -> &'static str {
     match seen {
         Seen::Yes => "yes",
-        Seen::FairlyYes => "fairly sure",
-        Seen::FairlyNo => "fairly sure not",
+        Seen::FairlyYes => "fairly-yes",
+        Seen::FairlyNo => "fairly-no",
         Seen::No => "no",
-        Seen::Unseen => "not known",
+        Seen::Unseen => "unseen",
     }
 }
 
 fn likely(cause: &CauseChance) -> String {
-    let hundred = |chance: f64| (100.0 * chance).round();
-    let chance = format!("{:>3.0} ({:.0} to {:.0})", hundred(cause.p), hundred(cause.low), hundred(cause.high));
+    let [likely, low, high] = [cause.p, cause.low, cause.high].map(|chance| (100.0 * chance).round());
+    let chance = format!("{likely:>3.0} {}", in_words(&say::between(low, high)));
     format!("  {chance:<16}{}\n", wrapped(&cause.words, 18))
 }

@@ -3,13 +3,12 @@
 use jiff::civil::Date;
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::{FarAnswer, WeatherAnswer};
-use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Step, Task, Urgency};
-use snowhum_advice::words::{day, hives, short_day};
-use snowhum_say::{Message, Tongue, words};
-use snowhum_units::{Kilogram, System};
+use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Later, Step, Task, Urgency};
+use snowhum_say::{Message, Tongue, first_terminal as say, hives, shared_terminal as shared, words};
+use snowhum_units::Kilogram;
 
-use crate::text::voice::{in_words, said};
-use crate::text::{WIDTH, entry, filled};
+use crate::text::voice::{said, tongue};
+use crate::text::{WIDTH, broken, entry, filled};
 
 /// Columns of the days before what is to be done.
 const DAYS: usize = 11;
@@ -33,22 +32,27 @@ pub(crate) struct Screen<'a> {
     pub(crate) weather: &'a WeatherAnswer,
     /// The last that each hive said, where that is told.
     pub(crate) signs: Vec<String>,
-    pub(crate) system: System,
+    pub(crate) tongue: Tongue,
 }
 
-impl Screen<'_> {
+impl<'a> Screen<'a> {
+    /// A yard's, with its name and whether it is invented, for the keeper at this terminal.
+    pub(crate) fn of(
+        command: &'a str,
+        (apiary, invented): (&'a str, bool),
+        first: &'a FirstAnswer,
+        weather: &'a WeatherAnswer,
+    ) -> Self {
+        Self { command, apiary, invented, first, weather, signs: Vec::new(), tongue: tongue() }
+    }
+
     /// All of it: at most 25 lines for eight hives.
     pub(crate) fn words(&self) -> String {
         let mut lines = self.top();
         lines.push(String::new());
         lines.extend(self.foot());
-        let more = format!("More: snowhum {0} NAME, snowhum {0} --all. Label, law and vet come first.", self.command);
-        lines.push(more);
+        lines.push(self.tongue.say(&say::more(self.command)));
         lines.join("\n") + "\n"
-    }
-
-    fn tongue(&self) -> Tongue {
-        Tongue::new(self.system)
     }
 
     /// Title, what to do, and the table.
@@ -61,10 +65,10 @@ impl Screen<'_> {
     }
 
     fn title(&self) -> String {
-        let invented = if self.invented { ", an invented yard" } else { "" };
         let name: String = self.apiary.chars().take(30).collect();
-        let mut title = format!("{name}{invented}, {}: {}", day(self.first.as_of), count(self.first.colonies.len()));
-        for state in self.states() {
+        let title = say::title(self.first.colonies.len(), self.invented, self.first.as_of, name);
+        let mut title = self.tongue.say(&title);
+        for state in self.tongue.say_all(&self.states()) {
             if title.chars().count() + 2 + state.chars().count() <= WIDTH {
                 title += &format!(", {state}");
             }
@@ -73,29 +77,28 @@ impl Screen<'_> {
     }
 
     /// The yard in a few words each, what is not known first.
-    fn states(&self) -> Vec<String> {
+    fn states(&self) -> Vec<Message> {
         let (first, all) = (self.first, self.first.colonies.len());
-        let of = |number: usize| if number == all { "all".to_owned() } else { number.to_string() };
-        let dead = first.colonies.iter().filter(|colony| colony.if_not.is_none()).count();
-        let short = first.colonies.iter().filter(|colony| colony.steps.iter().any(feeds)).count();
-        let urgent = first.colonies.iter().filter(|colony| colony.verdict.is_urgent()).count();
+        let number = |is: &dyn Fn(&ColonyFirst) -> bool| first.colonies.iter().filter(|colony| is(colony)).count();
+        let dead = number(&|colony| colony.if_not.is_none());
+        let short = number(&|colony| colony.steps.iter().any(feeds));
         let parts = [
-            (first.unsure.mites, format!("mites not counted in {}", of(first.unsure.mites))),
-            (dead, format!("{} lost or gone", of(dead))),
-            (short, format!("{} short of food", of(short))),
-            (first.unsure.food, format!("food not weighed in {}", of(first.unsure.food))),
+            (first.unsure.mites, say::mites(first.unsure.mites == all, first.unsure.mites)),
+            (dead, say::lost(dead == all, dead)),
+            (short, say::short(short == all, short)),
+            (first.unsure.food, say::weigh(first.unsure.food == all, first.unsure.food)),
         ];
-        let mut states: Vec<String> =
+        let states: Vec<Message> =
             parts.into_iter().filter(|(number, _)| *number > 0).map(|(_, state)| state).collect();
-        if states.is_empty() && urgent == 0 {
-            states.push("nothing presses".to_owned());
+        if states.is_empty() && number(&|colony| colony.verdict.is_urgent()) == 0 {
+            return vec![say::nothing_presses()];
         }
         states
     }
 
     /// Weather of a place far from the yard, which is never left for later.
     fn far(&self) -> Vec<String> {
-        let says = |far: &FarAnswer| filled(said(&in_words(&far.says)).split_whitespace(), WIDTH);
+        let says = |far: &FarAnswer| broken(&far.says, WIDTH);
         self.weather.far.iter().flat_map(says).collect()
     }
 
@@ -111,8 +114,8 @@ impl Screen<'_> {
         }
         let line = |(says, names): &(&Message, Vec<&str>)| {
             let all = names.len() == self.first.colonies.len() && names.len() > 1;
-            let who = if all { "All hives".to_owned() } else { names.join(", ") };
-            filled(said(&format!("{who}: {}.", in_words(says))).split_whitespace(), WIDTH)
+            let names = || names.iter().map(|name| Message::from(*name)).collect();
+            broken(&if all { say::indoors_all(*says) } else { say::indoors(names(), *says) }, WIDTH)
         };
         alike.iter().flat_map(line).collect()
     }
@@ -130,22 +133,27 @@ impl Screen<'_> {
             let last = usize::from(told + 1 < groups.len());
             if told > 0 && lines.len() + group.len() + last + later.len() > room {
                 let rest = groups.len() - told;
-                lines.extend(row("Then", &format!("{rest} more: snowhum {} --all", self.command)));
+                lines.extend(self.row(say::then(), say::rest(self.command, rest)));
                 break;
             }
             lines.extend_from_slice(group);
         }
         if groups.is_empty() {
-            lines.extend(row("Now", "nothing is due in any hive; leave them shut"));
+            lines.extend(self.row(say::now(), say::nothing_in_any()));
         }
         lines.extend(later);
         lines
     }
 
+    fn row(&self, label: Message, words: Message) -> Vec<String> {
+        row(self.tongue, &label, &words)
+    }
+
     /// What comes later, in at most so many lines.
     fn later(&self, most: usize) -> Vec<String> {
-        let later: Vec<String> = self.first.later.iter().map(|one| self.tongue().say(&one.words())).collect();
-        let begun = (1..=later.len()).rev().map(|number| row("Later", &later[..number].join("; ")));
+        let later: Vec<Message> = self.first.later.iter().map(Later::words).collect();
+        let begun = (1..=later.len()).rev();
+        let begun = begun.map(|number| self.row(say::later(), shared::parts(later[..number].to_vec())));
         begun.into_iter().find(|lines| lines.len() <= most).unwrap_or_default()
     }
 
@@ -190,8 +198,10 @@ impl Screen<'_> {
     }
 
     fn table(&self) -> Vec<String> {
-        let mut lines =
-            vec![format!("{:<NAME$} {:<12}{:<8}{:<8}{:<8}Why", "Hive", "Word", "If done", "If not", "Short")];
+        let heads =
+            [say::head_hive(), say::head_word(), say::head_done(), say::head_not(), say::head_short(), say::head_why()];
+        let [hive, word, done, not, short, why] = heads.map(|head| self.tongue.say(&head));
+        let mut lines = vec![format!("{hive:<NAME$} {word:<12}{done:<8}{not:<8}{short:<8}{why}")];
         lines.extend(self.first.colonies.iter().enumerate().map(|(at, colony)| self.hive(at, colony)));
         lines
     }
@@ -199,17 +209,17 @@ impl Screen<'_> {
     fn hive(&self, at: usize, colony: &ColonyFirst) -> String {
         let chance = |chance: Option<f64>| chance.map_or_else(|| "–".to_owned(), |chance| hives(chance).to_string());
         let short = if colony.steps.iter().any(feeds) {
-            self.tongue().say(&words::portion(Kilogram::new(colony.short_kg)))
+            self.tongue.say(&words::portion(Kilogram::new(colony.short_kg)))
         } else {
             "–".to_owned()
         };
         let mut why: Vec<String> =
-            colony.why.iter().map(|why| said(&self.tongue().say(&why.words())).into_owned()).collect();
+            colony.why.iter().map(|why| said(&self.tongue.say(&why.words())).into_owned()).collect();
         why.extend(self.signs.get(at).filter(|sign| !sign.is_empty()).cloned());
         let line = format!(
             "{:<NAME$} {:<12}{:<8}{:<8}{short:<8}{}",
             short_name(&colony.name),
-            self.tongue().say(&colony.verdict.words()),
+            self.tongue.say(&colony.verdict.words()),
             chance(colony.if_done),
             chance(colony.if_not),
             joined(&why, WIDTH - BEFORE_WHY)
@@ -220,19 +230,19 @@ impl Screen<'_> {
     /// What the numbers are, and what they stand on.
     pub(crate) fn foot(&self) -> Vec<String> {
         let first = self.first;
-        let goal = match first.looks_to {
-            LooksTo::Spring => format!("on {}", day(first.spring)),
-            LooksTo::WithoutFlow(_) => format!("to {}", self.tongue().say(&first.looks_to.goal())),
+        let chances = match first.looks_to {
+            LooksTo::Spring => say::chances_on(first.spring),
+            LooksTo::WithoutFlow(_) => say::chances_to(first.looks_to.goal()),
         };
-        let mut lines = vec![format!("Of 100 hives like it alive, fed and queenright {goal}.")];
+        let mut lines = vec![self.tongue.say(&chances)];
         if first.unsure.nectar {
-            lines.push("No nectar is reckoned from here on: weigh again when the flow is over.".to_owned());
+            lines.push(self.tongue.say(&say::no_nectar()));
         }
         lines.extend(self.indoors());
         lines.extend(self.far());
         let weather = &self.weather;
-        let stands = format!("seed {}, {} members: {}", first.seed, weather.members, weather.source);
-        lines.push(cut(&format!("Numbers: {stands}")));
+        let stands = say::numbers(weather.members, first.seed.to_string(), &weather.source);
+        lines.extend(broken(&stands, WIDTH).into_iter().next());
         lines
     }
 }
@@ -250,28 +260,28 @@ struct Group<'a> {
 impl Group<'_> {
     fn lines(&self, screen: &Screen<'_>) -> Vec<String> {
         let words = self.words(screen);
-        beside(&label(self.by, self.word, self.listens), words.iter().map(String::as_str))
+        beside(&screen.tongue.say(&label(self.by, self.word, self.listens)), words.iter().map(String::as_str))
     }
 
     /// The hives with their amounts, each in one piece, then what is done word by word.
     fn words(&self, screen: &Screen<'_>) -> Vec<String> {
         let living = screen.first.colonies.iter().filter(|colony| colony.if_not.is_some()).count();
         let measured = self.hives.iter().any(|(_, step)| feeds(step));
-        let task = said(&screen.tongue().say(&self.task)).split_whitespace().map(str::to_owned).collect::<Vec<_>>();
+        let task = said(&screen.tongue.say(&self.task)).split_whitespace().map(str::to_owned).collect::<Vec<_>>();
         if self.hives.len() == living
             && living > 1
             && !measured
             && self.hives.iter().all(|(_, step)| step.by == self.by)
         {
-            return [vec!["All hives:".to_owned()], task].concat();
+            return [vec![screen.tongue.say(&say::all_hives())], task].concat();
         }
         let hive = |(colony, step): &(&ColonyFirst, &Step)| {
             let mut hive = short_name(&colony.name);
             if let Some(amount) = step.task.amount() {
-                hive += &format!(" {}", screen.tongue().say(&amount));
+                hive += &format!(" {}", screen.tongue.say(&amount));
             }
             if let Some(by) = step.by.filter(|_| step.by != self.by) {
-                hive += &format!(" ({})", short_day(by));
+                hive = screen.tongue.say(&say::hive_by(by, hive));
             }
             hive
         };
@@ -287,17 +297,18 @@ impl Group<'_> {
 /// Where a colony's hive winters, if indoors.
 pub(crate) fn place(first: &FirstAnswer, name: &str) -> Option<String> {
     let colony = first.colonies.iter().find(|colony| colony.name == name)?;
-    Some(entry("Where", &format!("{}.", in_words(&colony.indoors.as_ref()?.says))))
+    Some(entry(say::stands(), shared::stop(&colony.indoors.as_ref()?.says)))
 }
 
 /// The lines of one colony's steps, each with its days.
 pub(crate) fn steps(first: &FirstAnswer, colony: &ColonyFirst, tongue: Tongue) -> Vec<String> {
     if colony.steps.is_empty() {
-        return row("Now", "nothing is due");
+        return row(tongue, &say::now(), &say::nothing());
     }
     let step = |step: &Step| {
-        let from = if step.from > first.as_of { format!(", from {}", short_day(step.from)) } else { String::new() };
-        row(&label(step.by, step.word, step.task == Task::Listen), &(tongue.capital(&step.task.measured()) + &from))
+        let task = step.task.measured();
+        let says = if step.from > first.as_of { say::step_from(step.from, task) } else { say::step(task) };
+        row(tongue, &label(step.by, step.word, step.task == Task::Listen), &says)
     };
     colony.steps.iter().flat_map(step).collect()
 }
@@ -307,18 +318,18 @@ fn feeds(step: &Step) -> bool {
     step.task.amount().is_some()
 }
 
-fn label(by: Option<Date>, word: Urgency, listens: bool) -> String {
+fn label(by: Option<Date>, word: Urgency, listens: bool) -> Message {
     match by {
-        Some(_) if word == Urgency::Today => "Today".to_owned(),
-        Some(by) => format!("By {}", short_day(by)),
-        None if listens => "Next walk".to_owned(),
-        None => "Mild day".to_owned(),
+        Some(_) if word == Urgency::Today => say::today(),
+        Some(by) => say::by(by),
+        None if listens => say::next_walk(),
+        None => say::mild_day(),
     }
 }
 
 /// A label and the words beside it, in the keeper's words.
-fn row(label: &str, words: &str) -> Vec<String> {
-    beside(label, said(words).split_whitespace())
+fn row(tongue: Tongue, label: &Message, words: &Message) -> Vec<String> {
+    beside(&tongue.say(label), said(&tongue.say(words)).split_whitespace())
 }
 
 /// A label and beside it words that are not broken.
@@ -326,10 +337,6 @@ fn beside<'w>(label: &str, words: impl Iterator<Item = &'w str>) -> Vec<String> 
     let lines = filled(words, WIDTH - DAYS);
     let line = |(at, line): (usize, String)| format!("{:<DAYS$}{line}", if at == 0 { label } else { "" });
     lines.into_iter().enumerate().map(line).collect()
-}
-
-fn count(colonies: usize) -> String {
-    if colonies == 1 { "1 hive".to_owned() } else { format!("{colonies} hives") }
 }
 
 fn short_name(name: &str) -> String {
@@ -354,11 +361,6 @@ fn joined(words: &[String], room: usize) -> String {
     line
 }
 
-/// One line of the page, cut at a word.
-fn cut(text: &str) -> String {
-    filled(said(text).split_whitespace(), WIDTH).into_iter().next().unwrap_or_default()
-}
-
 #[cfg(test)]
 mod tests {
     use super::Screen;
@@ -369,6 +371,7 @@ mod tests {
     use snowhum_advice::verdict::{
         ColonyFirst, ColonyVerdict, FirstAnswer, Later, LaterKind, Step, Task, Unsure, Urgency, Why,
     };
+    use snowhum_say::Tongue;
     use snowhum_units::System;
 
     const TODAY: Date = date(2025, 9, 10);
@@ -416,7 +419,8 @@ mod tests {
         };
         let signs = vec!["5 Sep hum=heard by ear; dead=30 on snow".to_owned(); first.colonies.len()];
         let apiary = "The yard behind the old schoolhouse";
-        Screen { command: "plan", apiary, invented: true, first, weather: &weather, signs, system }.words()
+        Screen { command: "plan", apiary, invented: true, first, weather: &weather, signs, tongue: Tongue::new(system) }
+            .words()
     }
 
     #[test]

@@ -2,77 +2,77 @@
 
 use jiff::civil::Date;
 use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Shopping, Stands, VerdictKind, What};
-use snowhum_advice::words::capital;
-use snowhum_units::{CubicMetre, Kilogram, System};
+use snowhum_say::{Message, fit_terminal as say, shared_terminal as shared};
+use snowhum_units::{CubicMetre, Kilogram};
 
 use crate::text::voice::{in_words, tongue};
 use crate::text::{Once, entry};
 
 /// What speaks for and against a colony's winter, where it stands off what is usual, and what nobody looked at.
 pub(crate) fn colony(fit: &ColonyFit, once: &mut Once) -> String {
-    let verdict = &fit.verdict;
-    let mut page = entry("Fit?", &capital(&tongue().say_all(&verdict.reasons).join("; ")));
-    let scales: Vec<String> = fit.scales.iter().filter_map(off).collect();
+    let mut page = reasons(fit);
+    let scales: Vec<Message> = fit.scales.iter().filter_map(off).collect();
     if !scales.is_empty() {
-        page += &entry("Scales", &scales.join("; "));
+        page += &entry(say::scales(), shared::parts(scales));
     }
-    if let Some(uniting) = fit.unite.as_ref().filter(|_| verdict.kind == VerdictKind::Unite) {
-        page += &entry("How", &tongue().say_all(&uniting.steps).join("; "));
+    if let Some(uniting) = fit.unite.as_ref().filter(|_| fit.verdict.kind == VerdictKind::Unite) {
+        page += &entry(say::how(), shared::parts(uniting.steps.clone()));
     }
-    for say in &fit.say {
-        page += &once.entry("", &in_words(say));
-    }
-    page
+    page + &fit.say.iter().map(|says| once.entry("", says)).collect::<String>()
+}
+
+/// What speaks for and against it.
+pub(crate) fn reasons(fit: &ColonyFit) -> String {
+    entry(shared::fit(), tongue().capital(&shared::parts(fit.verdict.reasons.clone())))
 }
 
 /// A scale that is not simply usual.
-fn off(scale: &Scale) -> Option<String> {
-    let (under, over) = match scale.what {
-        What::Bees => ("fewer bees", "more bees"),
-        What::Brood => ("less brood", "more brood"),
-        What::Stores => ("less food", "more food"),
-        What::Queen => ("a younger queen", "an older queen"),
-        What::Mites => ("fewer mites", "more mites"),
-        What::Hive => ("a colder lid", "a warmer lid"),
+fn off(scale: &Scale) -> Option<Message> {
+    let [what, under, over] = match scale.what {
+        What::Bees => ["bees", "bees-under", "bees-over"],
+        What::Brood => ["brood", "brood-under", "brood-over"],
+        What::Stores => ["stores", "stores-under", "stores-over"],
+        What::Queen => ["queen", "queen-under", "queen-over"],
+        What::Mites => ["mites", "mites-under", "mites-over"],
+        What::Hive => ["hive", "hive-under", "hive-over"],
     };
     Some(match scale.stands {
         Stands::Usual | Stands::NoRange => return None,
-        Stands::NotKnown => format!("{} not known", in_words(&scale.what.words()).to_lowercase()),
-        Stands::Under => format!("{under} than is usual"),
-        Stands::PerhapsUnder => format!("perhaps {under} than is usual"),
-        Stands::PerhapsOver => format!("perhaps {over} than is usual"),
-        Stands::Over => format!("{over} than is usual"),
+        Stands::NotKnown => say::not_known(what),
+        Stands::Under => say::off(false, under),
+        Stands::PerhapsUnder => say::off(true, under),
+        Stands::PerhapsOver => say::off(true, over),
+        Stands::Over => say::off(false, over),
     })
 }
 
 /// What holds for the whole yard.
-pub(crate) fn yard(fit: &FitAnswer, as_of: Date, system: System, once: &mut Once) -> String {
-    let mut page = String::from("The yard\n");
-    for say in &fit.say {
-        page += &once.entry("", &in_words(say));
+pub(crate) fn yard(fit: &FitAnswer, as_of: Date, once: &mut Once) -> String {
+    let mut page = in_words(&say::yard()) + "\n";
+    for says in &fit.say {
+        page += &once.entry("", says);
     }
-    page += &shopping(&fit.shopping, system);
+    page += &shopping(&fit.shopping);
     for window in fit.windows.iter().filter(|window| window.until.is_none_or(|until| until.p90 >= as_of)) {
-        page += &entry("Mites", &format!("{}: {}", window.class, in_words(&window.says)));
+        page += &entry(shared::mites(), shared::of(&window.class, &window.says));
     }
     page
 }
 
-fn shopping(list: &Shopping, system: System) -> String {
-    let unfed = list.unfed_say().map_or_else(String::new, |says| entry("", &in_words(&says)));
-    if list.hives.is_empty() {
-        return entry("To buy", if unfed.is_empty() { "no feed: no colony is short" } else { "no feed" }) + &unfed;
-    }
-    let kg = |kg: f64| Kilogram::new(kg).show(system, 1);
-    let litres = CubicMetre::new(list.syrup_l * 1e-3).show(system, 1);
-    let late =
-        if list.too_late_for_syrup { "it is too late for syrup here" } else { "no feeder is quick enough for syrup" };
+fn shopping(list: &Shopping) -> String {
+    let unfed = list.unfed_say().map_or_else(String::new, |says| entry("", says));
+    let [sugar, solid, later, spared] =
+        [list.sugar_kg, list.solid_kg, list.later_fondant_kg, list.spared_kg].map(Kilogram::new);
     let parts = [
-        (list.sugar_kg, format!("{} of sugar as {litres} of 3:2 syrup", kg(list.sugar_kg))),
-        (list.solid_kg, format!("{} of fondant, or as much damp sugar, where {late}", kg(list.solid_kg))),
-        (list.later_fondant_kg, format!("{} of fondant at hand for the midwinter weighing", kg(list.later_fondant_kg))),
-        (list.spared_kg, format!("frames from heavy hives can stand for {} of the stores", kg(list.spared_kg))),
+        (sugar, say::buy_sugar(sugar, CubicMetre::new(list.syrup_l * 1e-3))),
+        (solid, say::buy_solid(list.too_late_for_syrup, solid)),
+        (later, say::buy_later(later)),
+        (spared, say::buy_spared(spared)),
     ];
-    let parts: Vec<String> = parts.into_iter().filter(|(kg, _)| *kg > 0.0).map(|(_, words)| words).collect();
-    entry("To buy", &parts.join("; ")) + &unfed
+    let bought = match (list.hives.is_empty(), unfed.is_empty()) {
+        (true, true) => say::buy_nothing(),
+        (true, false) => say::buy_no_feed(),
+        (false, _) => shared::parts(parts.into_iter().filter(|(kg, _)| kg.get() > 0.0).map(|(_, part)| part).collect()),
+    };
+    entry(say::buy(), bought) + &unfed
 }

@@ -1,57 +1,56 @@
 //! The windows of a year in words: what is due first, then the year as bars, then the days that serve.
 
+use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_advice::jobs::{Due, HalfMonth, JobWindow, JobsAnswer, Kind};
-use snowhum_advice::words::{day, month, short_month};
+use snowhum_say::{Message, jobs_terminal as say, shared_terminal as shared};
 use snowhum_units::Range;
 
 use crate::text::voice::{in_words, said, tongue};
-use crate::text::{entry, wrapped};
+use crate::text::{entry, heading, wrapped};
 
 /// Columns of the names beside the bars, and of a month.
 const NAMES: usize = 30;
 const MONTH: usize = 4;
 
 pub(crate) fn words(answer: &JobsAnswer) -> String {
-    let invented = if answer.invented { " (an invented yard)" } else { "" };
-    let mut page = format!("Jobs and dates, {}{invented}: {}\n", answer.apiary, answer.as_of);
+    let title = say::title(answer.invented, answer.as_of.to_string(), &answer.apiary);
+    let mut page = in_words(&title) + "\n";
     for hive in &answer.hives {
-        page += &format!("  {}\n", wrapped(&in_words(&hive.words()), 4));
+        page += &format!("  {}\n", wrapped(hive.words(), 4));
     }
-    page += &wrapped(&format!("It stands on {}.", answer.weather.source), 0);
+    page += &wrapped(shared::stands_on_weather(&answer.weather.source), 0);
     page += "\n";
-    for note in answer.weather.told().chain(&answer.notes).map(in_words) {
-        page += &format!("- {}\n", wrapped(&note, 2));
+    for note in answer.weather.told().chain(&answer.notes) {
+        page += &format!("- {}\n", wrapped(note, 2));
     }
-    for (due, title) in [(Due::Now, "Due now"), (Due::Soon, "Within a month")] {
+    for (due, title) in [(Due::Now, say::due_now()), (Due::Soon, say::due_soon())] {
         let due: Vec<&JobWindow> = answer.windows.iter().filter(|window| window.due == due).collect();
         if !due.is_empty() {
-            page += &format!("\n{title}\n");
+            page += &heading(title);
             due.into_iter().for_each(|window| page += &whole(window));
         }
     }
-    page += &year(answer);
-    page += &months(answer);
-    page + &serving(&answer.half_months)
+    page + &year(answer) + &months(answer) + &serving(&answer.half_months)
 }
 
 /// One window with its reasons.
 fn whole(window: &JobWindow) -> String {
-    let mut page = format!("\n  {}\n", wrapped(&in_words(&window.what), 2));
-    page += &entry("When", &tongue().sentence(&window.when));
-    page += &entry("Waits for", &in_words(&window.trigger.words));
-    page += &entry("Why", &in_words(&window.why));
+    let mut page = format!("\n  {}\n", wrapped(&window.what, 2));
+    page += &entry(say::when(), tongue().sentence(&window.when));
+    page += &entry(say::waits(), &window.trigger.words);
+    page += &entry(shared::why(), &window.why);
     if !window.colonies.is_empty() {
-        page += &entry("At", &window.colonies.join(", "));
+        page += &entry(say::at(), shared::list(window.colonies.iter().map(Message::from).collect()));
     }
     if let Some(others) = &window.other_school {
-        page += &entry("Others", &in_words(others));
+        page += &entry(say::others(), others);
     }
     if let Some(belief) = &window.belief {
-        page += &entry("Not so", &format!("\"{}\" {}", in_words(&belief.said), in_words(&belief.so)));
+        page += &entry(say::not_so(), say::belief(&belief.said, &belief.so));
     }
     if let Some(caution) = &window.caution {
-        page += &entry("Caution", &caution.says);
+        page += &entry(say::caution(), &caution.says);
     }
     page
 }
@@ -65,7 +64,7 @@ fn year(answer: &JobsAnswer) -> String {
         usize::try_from(months).ok().map(|months| months * MONTH + within).filter(|at| *at < 12 * MONTH)
     };
     let today = column(answer.as_of);
-    let mut page = "\nThe year: - from early to late, # usual (of deadlines ! the safe day)\n\n".to_owned();
+    let mut page = heading(say::year()) + "\n";
     page += &format!("  {:NAMES$}{}\n", "", month_names(answer.from));
     for window in &answer.windows {
         let Some(first) = window.earliest.and_then(column) else { continue };
@@ -86,9 +85,12 @@ fn year(answer: &JobsAnswer) -> String {
     page
 }
 
+/// The names of twelve months, each as short as its column.
 fn month_names(from: Date) -> String {
-    let names: Vec<&str> = (0..12).map(|at| short_month(from.month() + at)).collect();
-    names.join(" ")
+    let month = |at: i32| in_words(&say::month(from.first_of_month().saturating_add(at.months())));
+    let names = (0..12).map(|at| month(at).chars().take(MONTH - 1).collect::<String>());
+    let names: String = names.map(|name| format!("{name:<MONTH$}")).collect();
+    names.trim_end().to_owned()
 }
 
 /// Everything else, month by month, in a line or two.
@@ -97,26 +99,29 @@ fn months(answer: &JobsAnswer) -> String {
     let mut last = None;
     for window in &answer.windows {
         let Some(on) = window.day() else { continue };
-        if last != Some((on.year(), on.month())) {
-            last = Some((on.year(), on.month()));
-            page += &format!("\n{} {}\n", month(on.month()), on.year());
+        if last != Some(on.first_of_month()) {
+            last = Some(on.first_of_month());
+            page += &heading(say::month_of_year(on, on.year()));
         }
-        page += &format!("  {}\n", wrapped(&format!("{}: {}.", in_words(&window.what), in_words(&window.when)), 4));
+        page += &format!("  {}\n", wrapped(say::window(&window.what, &window.when), 4));
         if let Some(words) = window.if_missed(answer.as_of) {
-            page += &format!("    {}\n", wrapped(&format!("If it was not done: {}", in_words(&words)), 4));
+            page += &format!("    {}\n", wrapped(say::missed(words), 4));
         }
     }
     page
 }
 
 fn serving(halves: &[HalfMonth]) -> String {
-    let mut page = "\nDays that serve: usual, and 8 winters in 10\n\n".to_owned();
-    page += "                       bees can fly   lid off a minute   fit for combs\n";
-    let shown = |range: Range<f64>| format!("{:.0} ({:.0}-{:.0})", range.p50, range.p10, range.p90);
+    let line = |cells: [Message; 4]| {
+        let [name, fly, lid, combs] = cells.map(|cell| in_words(&cell));
+        format!("  {name:<20} {fly:<14} {lid:<18} {combs}\n")
+    };
+    let shown = |range: Range<f64>| say::days(range.p10, range.p50, range.p90);
+    let mut page = heading(say::serve()) + "\n" + &line([Message::NONE, say::fly(), say::lid(), say::combs()]);
     for half in halves {
-        let name = format!("{} to {}", half.from.day(), day(half.to));
-        let (fly, lid, comb) = (shown(half.flying_days), shown(half.lid_days), shown(half.comb_days));
-        page += &format!("  {name:<20} {fly:<14} {lid:<18} {comb}\n");
+        let days = [half.flying_days, half.lid_days, half.comb_days].map(shown);
+        let [fly, lid, combs] = days;
+        page += &line([say::half(half.from.day(), half.to), fly, lid, combs]);
     }
     page
 }

@@ -1,127 +1,96 @@
 //! Losses and lessons in words.
 
-use snowhum_advice::lessons::{ForecastScore, LessonsAnswer, SurveyLine, WinterRecord};
-use snowhum_advice::words::day;
-use snowhum_units::{Kelvin, Kilogram, System};
+use snowhum_advice::lessons::{ForecastScore, LessonsAnswer, WinterRecord};
+use snowhum_say::{Message, lessons_terminal as say, shared_terminal as shared};
+use snowhum_units::{Kelvin, Kilogram};
 
 use crate::text::voice::{in_words, said};
-use crate::text::{entry, losses, wrapped};
+use crate::text::{entry, heading, losses, paragraph, paragraphs, wrapped};
 
-pub(crate) fn words(answer: &LessonsAnswer, system: System) -> String {
+pub(crate) fn words(answer: &LessonsAnswer) -> String {
     let mut page = head(answer);
     for colony in &answer.colonies {
-        page += &entry(&colony.colony, &in_words(&colony.line));
+        page += &entry(&colony.colony, &colony.line);
     }
     page += "\n";
-    for say in answer.remember.iter().chain(&answer.say) {
-        page += &format!("  {}\n", wrapped(&in_words(say), 2));
-    }
+    page += &paragraphs(answer.remember.iter().chain(&answer.say));
     if let Some(told) = &answer.losses {
         page += &format!("\n{}", losses::counts(told));
     }
     page += &(losses::background(&answer.background) + "\n");
     let costs = &answer.costs;
-    let money = |amount: f64| format!("{amount:.0} {}", costs.currency);
-    page += &entry(
-        "Cost",
-        &format!("{} of colonies, {} of food noted", money(costs.colonies_money), money(costs.feed_money)),
-    );
+    let money = |amount: f64| shared::money(amount, &costs.currency);
+    page += &entry(shared::cost(), say::cost(money(costs.colonies_money), money(costs.feed_money)));
     if let Some(score) = &answer.forecast {
         page += &forecast(score);
     }
-    page += "\nWinters\n";
+    page += &heading(say::winters());
     for winter in &answer.winters {
-        page += &entry(&winter.season.name, &side_by_side(winter, answer, system));
+        page += &entry(&winter.season.name, side_by_side(winter, answer));
     }
-    page += "\nOthers\n";
+    page += &heading(say::others());
     for survey in &answer.published {
-        let what = format!(
-            "{:.1} % ({:.1} to {:.1}): {}; {}",
-            survey.value, survey.low, survey.high, survey.who, survey.source
-        );
-        page += &entry(&survey.winter, &what);
+        let what = say::survey(survey.low, survey.high, survey.value, &survey.source, &survey.who);
+        page += &entry(&survey.winter, what);
     }
-    page += "\nFor a survey\n";
+    page += &heading(say::for_survey());
     for line in &answer.survey {
-        page += &asked(line);
+        page += &asked(&line.asks, &line.answer.clone().unwrap_or_else(say::not_in_records));
     }
     page
 }
 
 fn head(answer: &LessonsAnswer) -> String {
-    let so_far = answer.so_far;
-    let open = if so_far.not_told > 0 { " so far" } else { "" };
-    let invented = if answer.invented { ", an invented yard" } else { "" };
-    let title = format!(
-        "{}{invented}, winter {}: {} of {} colonies lost{open}",
-        answer.apiary, answer.season.name, so_far.lost, so_far.at_risk
-    );
-    let days = format!(
-        "Counted from {} to {}, as noted by {} {}.",
-        day(answer.season.start),
-        day(answer.season.end),
-        day(answer.as_of),
-        answer.as_of.year()
-    );
-    format!("{}\n\n  {}\n\n", wrapped(&title, 0), wrapped(&days, 2))
+    let (so_far, season) = (answer.so_far, &answer.season);
+    let open = so_far.not_told > 0;
+    let title = say::title(so_far.at_risk, answer.invented, so_far.lost, open, &season.name, &answer.apiary);
+    let days = say::counted(answer.as_of, season.start, season.end);
+    format!("{}\n\n{}\n", wrapped(title, 0), paragraph(days))
 }
 
 fn forecast(score: &ForecastScore) -> String {
-    let mut page = "\nForecast against what happened\n".to_owned();
+    let mut page = heading(say::forecast());
     for colony in &score.colonies {
-        let came = if colony.alive { "alive" } else { "dead" };
-        let text = format!("foretold alive {:.0} in 100; {came}", 100.0 * colony.foretold_alive);
-        page += &entry(&colony.colony, &text);
+        page += &entry(&colony.colony, say::foretold(colony.alive, 100.0 * colony.foretold_alive));
     }
-    let [low, high] = score.log_score_if_right;
-    page += &entry(
-        "Log score",
-        &format!(
-            "{:.2}; base rate of {:.0} in 100 alive: {:.2}. Smaller is better. If its chances are right it lies between {low:.2} and {high:.2}",
-            score.log_score,
-            100.0 * score.base_alive,
-            score.base_log_score
-        ),
-    );
-    page += &entry("Brier", &format!("{:.2}; base rate {:.2}", score.brier, score.base_brier));
-    page += &entry("", "Today's model, asked about the day the colonies were counted.");
-    for say in &score.say {
-        page += &entry("", &in_words(say));
-    }
-    page
+    let ([low, high], base) = (score.log_score_if_right, 100.0 * score.base_alive);
+    page += &entry(say::log_score(), say::log_scored(score.base_log_score, high, base, low, score.log_score));
+    page += &entry(say::brier(), say::brier_scored(score.base_brier, score.brier));
+    page += &entry("", say::today());
+    page + &score.say.iter().map(|says| entry("", says)).collect::<String>()
 }
 
-fn side_by_side(winter: &WinterRecord, answer: &LessonsAnswer, system: System) -> String {
-    let open = if winter.not_told > 0 { format!(", {} not told", winter.not_told) } else { String::new() };
-    let mut parts = vec![format!("{} of {} lost{open}", winter.lost, winter.at_risk)];
+fn side_by_side(winter: &WinterRecord, answer: &LessonsAnswer) -> Message {
+    let mut parts = vec![match winter.not_told {
+        0 => say::lost(winter.at_risk, winter.lost),
+        open => say::lost_open(winter.at_risk, winter.lost, open),
+    }];
     if winter.fed_kg > 0.0 {
-        let fed = Kilogram::new(winter.fed_kg).show(system, 0);
-        parts.push(format!("{fed} fed for {:.0} {}", winter.fed_money, answer.costs.currency));
+        let money = shared::money(winter.fed_money, &answer.costs.currency);
+        parts.push(say::fed(Kilogram::new(winter.fed_kg), money));
     }
     if let Some(worst) = &winter.worst_mites {
-        parts.push(format!("most mites {} in {} bees ({}, {})", worst.found, worst.bees, worst.colony, day(worst.on)));
+        parts.push(say::mites(worst.bees, &worst.colony, worst.found, worst.on));
     }
     if winter.treated > 0 {
-        parts.push(format!("{} treated", winter.treated));
+        parts.push(say::treated(winter.treated));
     }
     if let Some(coldest) = winter.coldest {
-        let air = Kelvin::from_celsius(coldest.air_c).show(system, 0);
-        parts.push(format!("coldest noted {air} on {}", day(coldest.on)));
+        parts.push(say::coldest(Kelvin::from_celsius(coldest.air_c), coldest.on));
     }
     if !winter.counted {
-        parts.push("colonies as noted, autumn not counted here".to_owned());
+        parts.push(say::not_counted());
     }
-    parts.join("; ")
+    shared::parts(parts)
 }
 
 /// A question of a form with its answer under it, where both do not fit a line.
-fn asked(line: &SurveyLine) -> String {
+fn asked(asks: &Message, answer: &Message) -> String {
     const ROOM: usize = 62;
-    let asks = in_words(&line.asks);
-    let asks = said(&asks);
-    let answer = line.answer.as_ref().map_or("(not in the records)".to_owned(), in_words);
-    if asks.chars().count() <= ROOM && answer.chars().count() <= 14 {
-        return format!("  {asks:<ROOM$}{answer:>14}\n");
+    let (words, told) = (in_words(asks), in_words(answer));
+    let words = said(&words);
+    if words.chars().count() <= ROOM && told.chars().count() <= 14 {
+        return format!("  {words:<ROOM$}{told:>14}\n");
     }
-    format!("  {}\n    {}\n", wrapped(&asks, 4), wrapped(&answer, 4))
+    format!("  {}\n    {}\n", wrapped(asks, 4), wrapped(answer, 4))
 }

@@ -2,9 +2,10 @@
 
 use snowhum_advice::sums::intervals::Interval;
 use snowhum_advice::sums::losses::{Background, ClubLosses, LossesAnswer, YardLosses};
+use snowhum_say::{Message, losses_terminal as say, shared_terminal as shared};
 
-use crate::text::voice::{in_words, tongue};
-use crate::text::{entry, wrapped};
+use crate::text::voice::in_words;
+use crate::text::{entry, heading, paragraph, paragraphs, stands_on};
 
 /// The counts alone.
 pub(crate) fn counts(answer: &LossesAnswer) -> String {
@@ -18,73 +19,48 @@ pub(crate) fn counts(answer: &LossesAnswer) -> String {
 pub(crate) fn words(answer: &LossesAnswer) -> String {
     let mut page = counts(answer);
     if let Some(cost) = answer.cost_money {
-        page += &entry("Cost", &format!("{cost:.0} {}", answer.currency));
+        page += &entry(shared::cost(), shared::money(cost, &answer.currency));
     }
     page += "\n";
-    for say in &answer.say {
-        page += &format!("  {}\n", wrapped(&in_words(say), 2));
-    }
-    let mut sources = tongue().say_all(&answer.sources);
+    page += &paragraphs(&answer.say);
+    let mut sources = answer.sources.clone();
     if let Some(told) = &answer.background {
         page += &background(told);
-        sources.extend(tongue().say_all(&told.sources));
+        sources.extend_from_slice(&told.sources);
     }
-    page += "\n";
-    page += &format!("  {}\n\n", wrapped(&in_words(&answer.definition), 2));
-    page + &wrapped(&format!("Stands on: {}.", sources.join("; ")), 2)
+    page + "\n" + &paragraph(&answer.definition) + "\n" + &stands_on(&sources)
 }
 
 /// What a yard's own winters say of losses to what nobody names.
 pub(crate) fn background(told: &Background) -> String {
-    let lines = told.say.iter().map(|say| format!("  {}\n", wrapped(&in_words(say), 2)));
-    "\nLost to what nobody names\n".to_owned() + &lines.collect::<String>()
+    heading(say::unnamed()) + &paragraphs(&told.say)
 }
 
-fn percent(share: Interval) -> String {
-    format!("{:.0} to {:.0} %", 100.0 * share.low, 100.0 * share.high)
+fn percent(share: Interval) -> Message {
+    say::percent(100.0 * share.high, 100.0 * share.low)
 }
 
 fn yard(one: &YardLosses) -> String {
-    let mut page = format!("{} of {} colonies lost: {:.0} %\n\n", one.lost, one.at_risk, 100.0 * one.rate);
-    let kinds = [("dead or empty", one.dead), ("queen failed", one.queen_failed), ("disaster", one.disaster)];
-    let kinds: Vec<String> = kinds.iter().map(|(what, colonies)| format!("{colonies} {what}")).collect();
-    page += &entry("Lost", &kinds.join(", "));
-    let weak = if one.weak > 0 { format!(", {} of them weak", one.weak) } else { String::new() };
-    page += &entry("Alive", &format!("{}{weak}", one.alive));
-    let luck =
-        format!("fits a yearly rate of {} (Wilson {})", percent(one.luck_clopper_pearson), percent(one.luck_wilson));
-    page += &entry("Luck", &luck);
-    let next = format!(
-        "{:.0} % ({}), drawn to what yards usually lose",
-        100.0 * one.next_rate,
-        percent(one.next_rate_interval)
-    );
-    page += &entry("Next winter", &next);
+    let mut page = in_words(&say::yard(one.at_risk, one.lost, 100.0 * one.rate)) + "\n\n";
+    page += &entry(say::lost(), say::how_lost(one.dead, one.disaster, one.queen_failed));
+    let alive = if one.weak > 0 { say::alive_weak(one.alive, one.weak) } else { say::alive(one.alive) };
+    page += &entry(shared::alive(), alive);
+    page += &entry(say::luck(), say::luck_fits(percent(one.luck_clopper_pearson), percent(one.luck_wilson)));
+    page += &entry(say::next(), say::next_rate(100.0 * one.next_rate, percent(one.next_rate_interval)));
     if one.lost > 0 {
-        let hundred = (100.0 * one.chance_of_so_many_at_usual_rate).round();
-        let times = if hundred < 1.0 { "fewer than 1".to_owned() } else { format!("{hundred:.0}") };
-        let usual = 100.0 * one.usual_rate;
-        page +=
-            &entry("By chance", &format!("at a usual {usual:.0} % so many or more are lost in {times} of 100 winters"));
+        let winters = (100.0 * one.chance_of_so_many_at_usual_rate).round();
+        page += &entry(say::by_chance(), say::so_many(winters < 1.0, 100.0 * one.usual_rate, winters));
     }
     page
 }
 
 fn club(pooled: &ClubLosses) -> String {
     let overall = 100.0 * pooled.overall_rate;
-    let mut page = format!(
-        "{} of {} colonies of {} members lost: {overall:.1} %\n\n",
-        pooled.lost, pooled.at_risk, pooled.members
-    );
-    let how =
-        format!("{overall:.1} % of all colonies, {} ({})", percent(pooled.overall_interval), in_words(&pooled.method));
-    page += &entry("Overall", &how);
-    page += &entry("Average", &format!("{:.1} % is the mean of the members' own rates", 100.0 * pooled.average_rate));
+    let mut page = in_words(&say::club(pooled.at_risk, pooled.lost, pooled.members, overall)) + "\n\n";
+    page += &entry(say::overall(), say::of_all(&pooled.method, overall, percent(pooled.overall_interval)));
+    page += &entry(say::average(), say::mean(100.0 * pooled.average_rate));
     if let Some(dispersion) = pooled.dispersion {
-        let text = format!("{dispersion:.2} times what luck alone gives; 1 is taken if it is less");
-        page += &entry("Spread", &text);
+        page += &entry(say::spread(), say::times(dispersion));
     }
-    let text = format!("{} without a loss, {} lost all", pooled.members_without_loss, pooled.members_who_lost_all);
-    page += &entry("Members", &text);
-    page
+    page + &entry(say::members(), say::who(pooled.members_who_lost_all, pooled.members_without_loss))
 }

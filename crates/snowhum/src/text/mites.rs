@@ -1,9 +1,9 @@
 //! The answer to a count of mites in words.
 
-use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, YardMites};
+use snowhum_advice::sums::mites::{ColonyMites, MissChance, MitesAnswer, YardMites};
+use snowhum_say::{Message, mites_terminal as say, shared_terminal as shared};
 
-use crate::text::voice::{in_words, tongue};
-use crate::text::{entry, wrapped};
+use crate::text::{entry, paragraphs, stands_on, wrapped};
 
 pub(crate) fn words(answer: &MitesAnswer) -> String {
     let mut page = match &answer.yard {
@@ -11,95 +11,73 @@ pub(crate) fn words(answer: &MitesAnswer) -> String {
         None => answer.colonies.first().map(|one| alone(answer, one)).unwrap_or_default(),
     };
     let line = &answer.line;
-    page += &entry("Line", &format!("{} ({}: {})", line.says, line.region, line.source));
+    page += &entry(say::line(), say::line_says(&line.region, &line.says, &line.source));
     for other in &answer.other_lines {
-        page += &entry("", &format!("{}: {}", other.region, other.says));
+        page += &entry("", shared::of(&other.region, &other.says));
     }
     page += "\n";
-    for say in answer.say.iter().map(in_words).chain(answer.cautions.iter().cloned()) {
-        page += &format!("  {}\n", wrapped(&say, 2));
-    }
-    page += "\n";
-    page + &wrapped(&format!("Stands on: {}.", tongue().say_all(&answer.sources).join("; ")), 2)
+    page += &paragraphs(&answer.say);
+    page += &paragraphs(&answer.cautions);
+    page + "\n" + &stands_on(&answer.sources)
 }
 
-fn unit(answer: &MitesAnswer) -> &'static str {
-    if answer.unit.id() == Some("mites-a-day") { "a day" } else { "per 100 bees" }
+fn unit(answer: &MitesAnswer) -> Message {
+    if answer.unit.id() == Some("mites-a-day") { say::a_day() } else { say::per_100() }
 }
 
 fn alone(answer: &MitesAnswer, one: &ColonyMites) -> String {
-    let name = if one.name == "the colony" { String::new() } else { format!("{}: ", one.name) };
-    let head = format!("{name}{}, {:.1} {}: {}", counted(one), one.rate, unit(answer), in_words(&one.verdict.words()));
-    let mut page = format!("{}\n\n", wrapped(&head, 0));
-    page += &entry(
-        "Range",
-        &format!(
-            "{:.1} to {:.1} {} in 95 of 100 such samples if mites sat evenly; they do not: {:.1} to {:.1} is nearer",
-            one.even.low,
-            one.even.high,
-            unit(answer),
-            one.uneven.low,
-            one.uneven.high
-        ),
-    );
+    let head = say::one(counted(one), one.rate, unit(answer), one.verdict.words());
+    let head = if one.name == "the colony" { head } else { shared::of(&one.name, head) };
+    let mut page = format!("{}\n\n", wrapped(head, 0));
+    let (even, uneven) = (&one.even, &one.uneven);
+    page += &entry(say::range(), say::ranges(even.high, even.low, uneven.high, uneven.low, unit(answer)));
     if let Some(corrected) = one.corrected_per_100_bees {
-        let text = format!(
-            "{:.1} per 100 bees ({:.1} to {:.1}) with those the {} misses; lines are drawn for the count as it is",
-            corrected.estimate,
-            corrected.low,
-            corrected.high,
-            in_words(&answer.method)
-        );
-        page += &entry("Truly", &text);
+        let missed = say::missed(corrected.high, corrected.low, &answer.method, corrected.estimate);
+        page += &entry(say::truly(), missed);
     }
     if let Some(chance) = one.chance_over_line {
         let hundred = (100.0 * chance).round().clamp(1.0, 99.0);
-        let text = format!("{hundred:.0} in 100 that the truth is over {} per 100", answer.line.value[1]);
-        page += &entry("Chance", &text);
+        page += &entry(say::chance(), say::over(hundred, answer.line.value[1]));
     }
     if !one.clean_sample_misses.is_empty() {
-        let misses: Vec<String> = one.clean_sample_misses.iter().map(miss).collect();
-        page += &entry("A clean one", &format!("finds no mite at a true {}", misses.join("; ")));
+        let misses = one.clean_sample_misses.iter().map(miss).collect();
+        page += &entry(say::clean(), say::finds_none(misses));
     }
     page
 }
 
-fn miss(miss: &snowhum_advice::sums::mites::MissChance) -> String {
-    let (even, uneven) = ((100.0 * miss.even).round(), (100.0 * miss.uneven).round());
-    let chance = match (even, uneven) {
-        (_, 0.0) => "under 1".to_owned(),
-        (0.0, most) => format!("at most {most}"),
-        (even, uneven) if even == uneven => format!("{even}"),
-        (even, uneven) => format!("{even} to {uneven}"),
+fn miss(miss: &MissChance) -> Message {
+    let samples = match ((100.0 * miss.even).round(), (100.0 * miss.uneven).round()) {
+        (_, 0.0) => say::under_one(),
+        (0.0, most) => say::at_most(most),
+        (even, uneven) if even == uneven => say::about(even),
+        (even, uneven) => say::between(even, uneven),
     };
-    format!("{} per 100 in {chance} of 100 samples", miss.true_mites_per_100_bees)
+    say::miss(miss.true_mites_per_100_bees, samples)
 }
 
-fn counted(one: &ColonyMites) -> String {
-    let mites = if one.found == 1 { "1 mite".to_owned() } else { format!("{} mites", one.found) };
+fn counted(one: &ColonyMites) -> Message {
     match (one.bees, one.days) {
-        (Some(bees), _) => format!("{mites} in {bees} bees"),
-        (None, Some(days)) => format!("{mites} in {days} days"),
-        (None, None) => mites,
+        (Some(bees), _) => say::in_bees(bees, one.found),
+        (None, Some(days)) => say::in_days(days, one.found),
+        (None, None) => say::found(one.found),
     }
 }
 
 fn several(answer: &MitesAnswer, yard: &YardMites) -> String {
-    let unit = unit(answer);
-    let head = format!("Most: {}, {:.1} {unit}. {} colonies sampled", yard.worst, yard.worst_rate, yard.colonies);
-    let mut page = format!("{}\n\n", wrapped(&head, 0));
+    let head = say::most(yard.colonies, &yard.worst, yard.worst_rate, unit(answer));
+    let mut page = format!("{}\n\n", wrapped(head, 0));
     let mut sorted: Vec<&ColonyMites> = answer.colonies.iter().collect();
     sorted.sort_by(|a, b| b.rate.total_cmp(&a.rate));
     for one in sorted {
-        let range = format!("{:.1} to {:.1}", one.uneven.low, one.uneven.high);
-        let text = format!("{}, {:.1} {unit} ({range}): {}", counted(one), one.rate, in_words(&one.verdict.words()));
-        page += &entry(&short(&one.name), &text);
+        let (range, verdict) = (&one.uneven, one.verdict.words());
+        let says = say::of_several(counted(one), range.high, range.low, one.rate, unit(answer), verdict);
+        page += &entry(short(&one.name), says);
     }
     page += "\n";
-    page += &entry("Yard", &in_words(&yard.say));
+    page += &entry(say::yard(), &yard.say);
     if let Some(mean) = yard.mean_interval {
-        let text = format!("{:.1} {unit}, {:.1} to {:.1} for the yard's mean", yard.mean_rate, mean.low, mean.high);
-        page += &entry("Mean", &text);
+        page += &entry(say::mean(), say::mean_is(mean.high, mean.low, yard.mean_rate, unit(answer)));
     }
     page
 }

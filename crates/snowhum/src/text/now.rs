@@ -3,8 +3,8 @@
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::ActionAnswer;
 use snowhum_advice::now::{ColonyNow, Evidence, NowAnswer};
-use snowhum_advice::words::{both_ways, day, hives, in_hundred, part_of_month, short_day};
-use snowhum_units::{Kelvin, Kilogram, Range, System};
+use snowhum_say::{Message, both_ways, in_hundred, now_terminal as say, shared_terminal as shared};
+use snowhum_units::{Kelvin, Kilogram};
 
 use crate::text::first::{self, Screen, place};
 use crate::text::voice::{in_words, tongue};
@@ -17,105 +17,71 @@ const EVIDENCE_SHOWN: usize = 4;
 const ONE: usize = 38;
 
 /// The first screen of a yard: what to do, and what each hive said last.
-pub(crate) fn words(now: &NowAnswer, system: System) -> String {
-    screen(now, system).words()
+pub(crate) fn words(now: &NowAnswer) -> String {
+    screen(now).words()
 }
 
-fn screen(now: &NowAnswer, system: System) -> Screen<'_> {
+fn screen(now: &NowAnswer) -> Screen<'_> {
     let last = |colony: &ColonyNow| {
-        colony.evidence.first().map_or_else(String::new, |visit| format!("{} {}", short_day(visit.on), visit.note))
+        colony.evidence.first().map_or_else(String::new, |visit| in_words(&say::sign(&visit.note, visit.on)))
     };
-    Screen {
-        command: "now",
-        apiary: &now.apiary,
-        invented: now.invented,
-        first: &now.first,
-        weather: &now.weather,
-        signs: now.colonies.iter().map(last).collect(),
-        system,
-    }
+    let signs = now.colonies.iter().map(last).collect();
+    Screen { signs, ..Screen::of("now", (&now.apiary, now.invented), &now.first, &now.weather) }
 }
 
 /// Everything of a yard.
-pub(crate) fn all(now: &NowAnswer, system: System) -> String {
-    let screen = screen(now, system);
+pub(crate) fn all(now: &NowAnswer) -> String {
+    let screen = screen(now);
     let mut page = screen.top().join("\n") + "\n\n";
     page += &the_day(now);
     let mut once = Once::default();
     for colony in &now.colonies {
-        page += &format!("\n{}: {}\n", colony.name, in_words(&colony.verdict.words()));
-        page += &colony_words(now, colony, system, &mut once).concat();
+        page += &format!("\n{}\n", in_words(&shared::of(&colony.name, colony.verdict.words())));
+        page += &colony_words(now, colony, &mut once).concat();
     }
     page += &format!("\n{}\n", screen.foot()[..1].join("\n"));
-    page += &format!("{}\n", wrapped(&format!("It stands on {}, seed {}.", now.weather.source, now.first.seed), 0));
+    page += &format!("{}\n", wrapped(say::stands(now.first.seed.to_string(), &now.weather.source), 0));
     for note in now.weather.told() {
-        page += &format!("{}\n", wrapped(&format!("- {}", in_words(note)), 2));
+        page += &format!("{}\n", wrapped(format!("- {}", in_words(note)), 2));
     }
-    page += &wrapped(
-        "How much a sign can say is judgement throughout: data/watch_parameters.toml. Follow the label, local law, the bee \
-         inspector and the vet before any word here.",
-        0,
-    );
-    page
+    page + &wrapped(say::judgement(), 0)
 }
 
 /// One colony, what is to be done first.
-pub(crate) fn one(now: &NowAnswer, at: usize, system: System) -> String {
+pub(crate) fn one(now: &NowAnswer, at: usize) -> String {
     let (Some(colony), Some(first)) = (now.colonies.get(at), now.first.colonies.get(at)) else {
-        return words(now, system);
+        return words(now);
     };
-    let verdict = in_words(&colony.verdict.words());
-    let title = format!("{} at {}, {}: {verdict}\n", colony.name, now.apiary, day(now.as_of));
-    let steps = first::steps(&now.first, first, tongue()).join("\n") + "\n";
-    let mut paragraphs = vec![title + &steps, plan::chances(first, now.looks_to)];
-    paragraphs.extend(colony_words(now, colony, system, &mut Once::default()));
+    let title = shared::title(&colony.name, now.as_of, colony.verdict.words(), &now.apiary);
+    let steps = first::steps(&now.first, first, tongue()).join("\n");
+    let mut paragraphs = vec![format!("{}\n{steps}\n", in_words(&title)), plan::chances(first, now.looks_to)];
+    paragraphs.extend(colony_words(now, colony, &mut Once::default()));
     paragraphs.push(the_day(now));
-    fitting(&paragraphs, ONE) + "More: snowhum now --all. Label, law and vet come first.\n"
+    fitting(&paragraphs, ONE) + &in_words(&shared::more_all("now")) + "\n"
 }
 
 /// Flight, whom to open first, and the lid.
 fn the_day(now: &NowAnswer) -> String {
-    let mut head = String::new();
-    if let Some(says) = now.looks_to.says() {
-        head += &entry("Food", &in_words(&says));
-    }
-    head += &match &now.flight_day {
-        Some(flight) if flight.on_most_days => {
-            entry("Flight day", "bees fly on most days now; a hive that does not while others do is opened first")
-        }
-        Some(flight) => entry(
-            "Flight day",
-            &format!(
-                "{}, {} ({}): note at every hive who flew well, thin or not at all, and open those that did not fly \
-                 first",
-                day(flight.on),
-                days_ahead(flight.days_ahead),
-                in_hundred(flight.chance)
-            ),
-        ),
-        None => entry("Flight day", "none likely within ten days"),
+    let mut head = now.looks_to.says().map_or_else(String::new, |says| entry(shared::food(), says));
+    let flight = match &now.flight_day {
+        Some(flight) if flight.on_most_days => say::flies_most_days(),
+        Some(flight) => say::flies(in_hundred(flight.chance), flight.days_ahead, flight.on),
+        None => say::flies_not(),
     };
-    head += &entry("Go and look", &in_words(&now.next_round.says()));
+    head += &entry(say::flight_day(), flight);
+    head += &entry(say::look(), now.next_round.says());
     for (at, first) in now.open_first.iter().enumerate() {
-        head += &entry(if at == 0 { "Open first" } else { "" }, &format!("{}: {}", first.name, in_words(&first.why)));
+        let label = if at == 0 { say::open() } else { Message::NONE };
+        head += &entry(label, shared::of(&first.name, &first.why));
     }
-    let [lid, others] = [&now.lid.says, &now.lid.other_school].map(in_words);
-    head += &entry("Lid", &format!("Tomorrow at one: {lid} {others}"));
-    head
+    head + &entry(say::lid(), say::lid_tomorrow(&now.lid.says, &now.lid.other_school))
 }
 
-fn days_ahead(days: u32) -> String {
-    match days {
-        1 => "tomorrow".to_owned(),
-        days => format!("{days} days ahead"),
-    }
-}
-
-fn colony_words(now: &NowAnswer, colony: &ColonyNow, system: System, once: &mut Once) -> Vec<String> {
+fn colony_words(now: &NowAnswer, colony: &ColonyNow, once: &mut Once) -> Vec<String> {
     let mut page: Vec<String> = place(&now.first, &colony.name).into_iter().collect();
-    page.extend(colony.beside.iter().map(|beside| once.entry("Mind", &in_words(beside))));
+    page.extend(colony.beside.iter().map(|beside| once.entry(say::mind(), beside)));
     if colony.is_gone() {
-        page.push(entry("", &in_words(&colony.about)));
+        page.push(entry("", &colony.about));
     }
     if colony.is_gone() && !colony.is_unexplained() {
         page.push(evidence(&colony.evidence));
@@ -124,7 +90,7 @@ fn colony_words(now: &NowAnswer, colony: &ColonyNow, system: System, once: &mut 
     if colony.seen_dead {
         page.push(ended(colony));
     } else {
-        page.push(living(colony, now.looks_to, system));
+        page.push(living(colony, now.looks_to));
         page.push(evidence(&colony.evidence));
         page.extend(actions(now, colony, once));
         return page;
@@ -133,95 +99,71 @@ fn colony_words(now: &NowAnswer, colony: &ColonyNow, system: System, once: &mut 
     page
 }
 
-fn living(colony: &ColonyNow, to: LooksTo, system: System) -> String {
-    let kg = |range: &Range<f64>| {
-        let of = |kg: f64| Kilogram::new(kg).show(system, 1);
-        format!("{} (8 in 10 between {} and {})", of(range.p50), of(range.p10), of(range.p90))
-    };
-    let mut page = entry("Alive", &both_ways(colony.alive));
+fn living(colony: &ColonyNow, to: LooksTo) -> String {
+    let mut page = entry(shared::alive(), both_ways(colony.alive));
     if colony.alive > 0.01 {
-        let with_queen = in_hundred(colony.alive_queenright / colony.alive);
-        page += &entry("Queen", &format!("{with_queen} of those alive have one; no sign from outside proves it"));
+        page += &entry(say::queen(), say::with_queen(in_hundred(colony.alive_queenright / colony.alive)));
     }
     if let Some(bees) = &colony.bees {
-        page += &entry("Bees", &format!("about {:.0} ({:.0} to {:.0})", bees.p50, bees.p10, bees.p90));
+        page += &entry(shared::bees(), say::bees(bees.p10, bees.p50, bees.p90));
     }
     if let (Some(total), Some(reach)) = (&colony.stores_kg.total, &colony.stores_kg.reachable) {
-        page += &entry("Food", &format!("{}; within reach {}", kg(total), Kilogram::new(reach.p50).show(system, 1)));
-        page += &entry("Until", &in_words(&colony.food_lasts(to)));
+        let [least, likely, most, reach] = [total.p10, total.p50, total.p90, reach.p50].map(Kilogram::new);
+        page += &entry(shared::food(), say::stores(least, likely, most, reach));
+        page += &entry(say::until(), colony.food_lasts(to));
     }
     if let Some(body) = &colony.food_body {
-        page += &entry("Board", &in_words(&body.says));
+        page += &entry(say::board(), &body.says);
     }
-    let coming = format!("alive, fed and queenright: {}", both_ways(colony.alive_fed_queenright));
+    let coming = both_ways(colony.alive_fed_queenright);
     page += &match to {
-        LooksTo::Spring => entry("Spring", &coming),
-        LooksTo::WithoutFlow(_) => entry("Ahead", &format!("to {}, {coming}", in_words(&to.goal()))),
+        LooksTo::Spring => entry(shared::spring(), say::comes(coming)),
+        LooksTo::WithoutFlow(_) => entry(say::ahead(), say::comes_to(coming, to.goal())),
     };
     if colony.alive < 0.9 {
         page += &ended(colony);
     }
-    page += &next_look(colony, system);
-    page
+    page + &next_look(colony)
 }
 
 fn ended(colony: &ColonyNow) -> String {
-    let mut shares: Vec<_> = colony.ended.by_cause().into_iter().filter(|(_, chance)| *chance >= 0.005).collect();
-    shares.sort_by(|a, b| b.1.total_cmp(&a.1));
-    let list: Vec<String> =
-        shares.iter().map(|(cause, chance)| format!("{} {}", cause.words(), hives(*chance))).collect();
-    let mut page =
-        if list.is_empty() { String::new() } else { entry("If dead", &format!("{} in 100", list.join(", "))) };
+    let causes = plan::causes(&colony.ended);
+    let mut page = if causes.is_empty() { String::new() } else { entry(say::dead(), say::dead_of(causes)) };
     if let Some(between) = &colony.ended_between {
-        let when = format!(
-            "most likely {}, between {} and {}",
-            part_of_month(between.p50),
-            day(between.p10),
-            day(between.p90)
-        );
-        page += &entry("Since", &when);
+        page += &entry(say::since(), say::since_day(between.p10, between.p50, between.p90));
     }
     page
 }
 
-fn next_look(colony: &ColonyNow, system: System) -> String {
+fn next_look(colony: &ColonyNow) -> String {
     let next = &colony.expect_next;
-    let lie = if next.indoors { " on its floor" } else { "" };
-    let mut parts = vec![format!("{} new dead bees{lie}", next.dead_bees.words())];
-    if let Some(frost) = next.frost_at_hole {
-        parts.push(format!("new rime at the hole {}", in_hundred(frost)));
-    }
-    parts.push(format!("a hum {}", in_hundred(next.hum)));
-    parts.push(match next.indoors {
-        true => "no bee flies in the dark".to_owned(),
-        false => format!("a cleansing flight {}", in_hundred(next.flight)),
-    });
-    let air = Kelvin::from_celsius(next.air_c).show(system, 0);
-    entry("Next look", &format!("on {} at {air}: {}", day(next.on), parts.join(", ")))
+    let flight = if next.indoors { say::no_flight() } else { say::new_flight(in_hundred(next.flight)) };
+    let mut parts = vec![say::new_dead(next.dead_bees.words(), next.indoors)];
+    parts.extend(next.frost_at_hole.map(|frost| say::new_rime(in_hundred(frost))));
+    parts.extend([say::new_hum(in_hundred(next.hum)), flight]);
+    entry(say::next(), say::next_look(Kelvin::from_celsius(next.air_c), next.on, parts))
 }
 
 fn actions(now: &NowAnswer, colony: &ColonyNow, once: &mut Once) -> Vec<String> {
     let mut page: Vec<String> = colony.actions.iter().map(|action| action_words(now, action, once)).collect();
     if !colony.nothing_helps {
-        page.push(entry("Look first?", &in_words(&colony.look_first.says)));
+        page.push(entry(say::look_first(), &colony.look_first.says));
     }
     page
 }
 
 fn action_words(now: &NowAnswer, action: &ActionAnswer, once: &mut Once) -> String {
-    let [what, why, worth] = [&action.what, &action.why, &action.worth(&now.currency)].map(in_words);
-    let mut text = format!("{what}, {}: {worth}. {why}.", when(action));
-    if let Some(caution) = action.caution.as_ref().map(in_words).filter(|caution| once.is_new(caution)) {
-        text += &format!(" Caution: {caution}.");
-    }
-    entry(if action.instead { "Or instead" } else { "Helps" }, &text)
+    let says = say::action(&action.what, when(action), &action.why, action.worth(&now.currency));
+    let caution = action.caution.as_ref().filter(|caution| once.is_new(caution)).map(say::caution);
+    let label = if action.instead { shared::or_instead() } else { shared::helps() };
+    entry(label, Message::sentences([says].into_iter().chain(caution)))
 }
 
 fn evidence(visits: &[Evidence]) -> String {
     let mut page = String::new();
     for (at, visit) in visits.iter().take(EVIDENCE_SHOWN).enumerate() {
-        let label = if at == 0 { "Signs" } else { "" };
-        page += &entry(label, &format!("{}: {}: {}", day(visit.on), visit.note, in_words(&visit.moved)));
+        let label = if at == 0 { say::signs() } else { Message::NONE };
+        page += &entry(label, say::evidence(&visit.moved, &visit.note, visit.on));
     }
     page
 }

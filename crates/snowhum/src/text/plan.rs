@@ -1,12 +1,13 @@
 //! The plan in words: what to do first, then one colony, or everything.
 
+use jiff::civil::Date;
 use snowhum_advice::LooksTo;
-use snowhum_advice::answer::{ActionAnswer, HiveVerdict, MonthRange};
+use snowhum_advice::answer::{ActionAnswer, HiveVerdict};
 use snowhum_advice::now::NowAnswer;
 use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use snowhum_advice::verdict::{ColonyFirst, SOUND};
-use snowhum_advice::words::{both_ways, capital, day, hives, in_hundred, part_of_month, short_month};
+use snowhum_say::{Message, both_ways, hives, in_hundred, plan_terminal as say, shared_terminal as shared};
 use snowhum_units::{CubicMetre, Kilogram, System};
 use snowhum_winter::Ends;
 
@@ -19,47 +20,29 @@ use crate::text::{Once, entry, fit, fitting, when, wrapped};
 const ONE: usize = 38;
 
 /// The first screen of a yard.
-pub(crate) fn words(plan: &PlanAnswer, system: System) -> String {
-    screen(plan, system).words()
+pub(crate) fn words(plan: &PlanAnswer) -> String {
+    screen(plan).words()
 }
 
 /// The same of hives as they stand by now.
-pub(crate) fn words_of_present(now: &NowAnswer, system: System) -> String {
-    Screen {
-        command: "plan",
-        apiary: &now.apiary,
-        invented: now.invented,
-        first: &now.first,
-        weather: &now.weather,
-        signs: Vec::new(),
-        system,
-    }
-    .words()
+pub(crate) fn words_of_present(now: &NowAnswer) -> String {
+    Screen::of("plan", (&now.apiary, now.invented), &now.first, &now.weather).words()
 }
 
-fn screen(plan: &PlanAnswer, system: System) -> Screen<'_> {
-    Screen {
-        command: "plan",
-        apiary: &plan.apiary,
-        invented: plan.invented,
-        first: &plan.first,
-        weather: &plan.weather,
-        signs: Vec::new(),
-        system,
-    }
+fn screen(plan: &PlanAnswer) -> Screen<'_> {
+    Screen::of("plan", (&plan.apiary, plan.invented), &plan.first, &plan.weather)
 }
 
 /// Everything of a yard; `moved` is said where bees and food are taken to be of a later day than they were counted on.
-pub(crate) fn all(plan: &PlanAnswer, moved: Option<&str>, system: System) -> String {
-    let mut page = screen(plan, system).top().join("\n") + "\n";
+pub(crate) fn all(plan: &PlanAnswer, moved: Option<&str>) -> String {
+    let mut page = screen(plan).top().join("\n") + "\n";
     if let Some(moved) = moved {
         page += &format!("\n{}\n", wrapped(moved, 0));
     }
     let mut once = Once::default();
     for (at, colony) in plan.colonies.iter().enumerate() {
-        page += &format!("\n{}: {}\n", colony.name, in_words(&colony.verdict.words()));
-        let paragraphs = colony_words(plan, colony, system);
-        page += &paragraphs.concat();
+        page += &format!("\n{}\n", in_words(&shared::of(&colony.name, colony.verdict.words())));
+        page += &colony_words(plan, colony).concat();
         page += &actions(plan, colony, &mut once);
         if let Some(fit) = plan.fit.as_ref().and_then(|fit| fit.colonies.get(at)) {
             page += &fit::colony(fit, &mut once);
@@ -67,197 +50,137 @@ pub(crate) fn all(plan: &PlanAnswer, moved: Option<&str>, system: System) -> Str
     }
     if let Some(fit) = &plan.fit {
         page += "\n";
-        page += &fit::yard(fit, plan.as_of, system, &mut once);
+        page += &fit::yard(fit, plan.as_of, &mut once);
     }
-    page += "\n";
-    page += &stands_on(plan, moved, system);
-    page
+    page + "\n" + &stands_on(plan, moved)
 }
 
 /// Provenance and what holds for all of it.
-fn stands_on(plan: &PlanAnswer, moved: Option<&str>, system: System) -> String {
-    let mut page = screen(plan, system).foot()[..1].join("\n") + "\n";
-    let weather = format!(
-        "It stands on {}; {} members on {} paths, seed {}.",
-        plan.weather.source, plan.weather.members, plan.weather.paths, plan.first.seed
-    );
-    page += &format!("{}\n", wrapped(&weather, 0));
-    for note in plan.weather.told().map(in_words).filter(|note| Some(note.as_str()) != moved) {
-        page += &format!("{}\n", wrapped(&format!("- {note}"), 2));
+fn stands_on(plan: &PlanAnswer, moved: Option<&str>) -> String {
+    let mut page = screen(plan).foot()[..1].join("\n") + "\n";
+    let (weather, seed) = (&plan.weather, plan.first.seed.to_string());
+    page += &(wrapped(say::stands(weather.members, weather.paths, seed, &weather.source), 0) + "\n");
+    for note in weather.told().map(in_words).filter(|note| Some(note.as_str()) != moved) {
+        page += &format!("{}\n", wrapped(format!("- {note}"), 2));
     }
-    for left_out in &plan.left_out {
-        page += &format!("{}\n", wrapped(&in_words(left_out), 0));
+    for says in plan.left_out.iter().chain([&plan.how_sure]) {
+        page += &(wrapped(says, 0) + "\n");
     }
-    page += &format!("{}\n", wrapped(&in_words(&plan.how_sure), 0));
-    page += &wrapped(
-        "Parameters and their sources: data/winter_parameters.toml. Follow the label, local law, the bee inspector and the vet \
-         before any word here.",
-        0,
-    );
-    page
+    page + &wrapped(say::parameters(), 0)
 }
 
 /// One colony, what is to be done first.
-pub(crate) fn one(plan: &PlanAnswer, at: usize, moved: Option<&str>, system: System) -> String {
+pub(crate) fn one(plan: &PlanAnswer, at: usize, moved: Option<&str>) -> String {
     let (Some(colony), Some(first)) = (plan.colonies.get(at), plan.first.colonies.get(at)) else {
-        return words(plan, system);
+        return words(plan);
     };
-    let verdict = in_words(&colony.verdict.words());
-    let title = format!("{} at {}, {}: {verdict}\n", colony.name, plan.apiary, day(plan.first.as_of));
-    let steps = first::steps(&plan.first, first, tongue()).join("\n") + "\n";
-    let mut paragraphs = vec![title + &steps, chances(first, plan.first.looks_to)];
-    paragraphs.extend(moved.map(|moved| entry("Counted", moved)));
-    paragraphs.extend(colony_words(plan, colony, system));
+    let title = shared::title(&colony.name, plan.first.as_of, colony.verdict.words(), &plan.apiary);
+    let steps = first::steps(&plan.first, first, tongue()).join("\n");
+    let mut paragraphs = vec![format!("{}\n{steps}\n", in_words(&title)), chances(first, plan.first.looks_to)];
+    paragraphs.extend(moved.map(|moved| entry(say::counted(), moved)));
+    paragraphs.extend(colony_words(plan, colony));
     if let Some(fit) = plan.fit.as_ref().and_then(|fit| fit.colonies.get(at)) {
-        paragraphs.push(entry("Fit?", &capital(&tongue().say_all(&fit.verdict.reasons).join("; "))));
+        paragraphs.push(fit::reasons(fit));
     }
     paragraphs.extend(colony.actions.iter().map(|action| {
-        let caution =
-            action.caution.as_ref().map_or_else(String::new, |caution| format!(". Mind: {}", in_words(caution)));
-        entry(
-            if action.instead { "Or instead" } else { "Helps" },
-            &format!("{}: {}{caution}", in_words(&action.what), in_words(&action.worth(&plan.currency))),
-        )
+        let label = if action.instead { shared::or_instead() } else { shared::helps() };
+        let says = say::action(&action.what, action.worth(&plan.currency));
+        entry(label, say::after([says].into_iter().chain(action.caution.as_ref().map(say::mind)).collect()))
     }));
-    let foot = "More: snowhum plan --all. Label, law and vet come first.\n";
-    fitting(&paragraphs, ONE) + foot
+    fitting(&paragraphs, ONE) + &in_words(&shared::more_all("plan")) + "\n"
 }
 
 /// What comes of a colony if all is done, and if nothing is.
 pub(crate) fn chances(first: &ColonyFirst, to: LooksTo) -> String {
-    let Some(if_not) = first.if_not else { return String::new() };
-    let done = match first.if_done {
-        Some(chance) => format!("{} if all of that is done, ", in_hundred(chance)),
-        None => "its bees go to another hive; ".to_owned(),
+    let Some(if_not) = first.if_not.map(in_hundred) else { return String::new() };
+    let chances = match first.if_done {
+        Some(chance) => say::chances_done(in_hundred(chance), to.goal(), if_not),
+        None => say::chances_gone(to.goal(), if_not),
     };
-    let why = if first.why.is_empty() { String::new() } else { format!(" Why: {}.", in_words(&first.reasons())) };
-    let goal = in_words(&to.goal());
-    let text = format!("alive, fed and queenright to {goal}: {done}{} if nothing is.{why}", in_hundred(if_not));
-    entry("Chances", &text)
+    let why = if first.why.is_empty() { Message::NONE } else { say::chances_why(first.reasons()) };
+    entry(say::chances(), Message::sentences([chances, why]))
 }
 
 /// What is known of a colony, the weightiest first.
-fn colony_words(plan: &PlanAnswer, colony: &ColonyPlan, system: System) -> Vec<String> {
+fn colony_words(plan: &PlanAnswer, colony: &ColonyPlan) -> Vec<String> {
     let mut page = Vec::new();
     if colony.quick_start {
-        page.push(entry("Note", "only the four quick-start facts are known, so every range here is wide"));
+        page.push(entry(shared::note(), say::quick_start()));
     }
-    let mut spring = format!(
-        "left as it is {} alive; alive, fed and queenright: {}",
-        in_hundred(colony.alive_in_spring),
-        both_ways(colony.alive_fed_queenright)
-    );
+    let mut spring = vec![say::left(in_hundred(colony.alive_in_spring), both_ways(colony.alive_fed_queenright))];
     if colony.shortage_kg >= WORTH_FEEDING.get() {
-        spring += &format!(". Once fed what it is short of: {}", in_hundred(colony.alive_queenright_if_fed));
+        spring.push(say::once_fed(in_hundred(colony.alive_queenright_if_fed)));
     }
-    page.push(entry("Spring", &spring));
+    page.push(entry(shared::spring(), say::after(spring)));
     page.extend(place(&plan.first, &colony.name));
     page.push(ends(&colony.ends));
-    page.push(food(colony, system));
+    page.push(food(colony));
     page.push(bees(colony));
-    page.push(hive(&colony.hive, system));
-    page.push(months(colony, system));
+    page.push(entry(shared::hive(), hive(&colony.hive)));
+    page.push(months(colony));
     page.retain(|paragraph| !paragraph.is_empty());
     if colony.actions.is_empty() && colony.alive_fed_queenright < SOUND && plan.first.colonies.is_empty() {
-        page.push(entry("To do", "no action now changes this by more than chance does"));
+        page.push(entry(say::to_do(), say::no_action()));
     }
     page
 }
 
-fn ends(ends: &Ends) -> String {
+/// The likeliest ends first, as hives of a hundred.
+pub(crate) fn causes(ends: &Ends) -> Vec<Message> {
     let mut shares: Vec<_> = ends.by_cause().into_iter().filter(|(_, p)| *p >= 0.005).collect();
     shares.sort_by(|a, b| b.1.total_cmp(&a.1));
-    if shares.is_empty() {
-        return String::new();
-    }
-    let list: Vec<String> = shares.iter().map(|(cause, p)| format!("{} {}", cause.words(), hives(*p))).collect();
-    entry("Ends in 100", &list.join(", "))
+    shares.into_iter().map(|(cause, p)| shared::cause(cause.words(), hives(p))).collect()
 }
 
-fn food(colony: &ColonyPlan, system: System) -> String {
-    let kg = |value: f64| Kilogram::new(value).show(system, 1);
-    let s = &colony.stores_kg;
-    let mut page =
-        entry("Food", &format!("{} now, {} within reach; {}", kg(s.now), kg(s.reachable_now), lasts(colony, system)));
-    page += &shortage(colony, system);
+fn ends(ends: &Ends) -> String {
+    let causes = causes(ends);
+    if causes.is_empty() { String::new() } else { entry(say::ends(), shared::list(causes)) }
+}
+
+fn food(colony: &ColonyPlan) -> String {
+    let stores = &colony.stores_kg;
+    let (now, reach) = (Kilogram::new(stores.now), Kilogram::new(stores.reachable_now));
+    let mut page = entry(shared::food(), say::stores(lasts(colony), now, reach));
+    page += &shortage(colony);
     if let Some(rule) = &colony.rule_of_thumb {
-        page += &entry("Rule", &format!("{}: {} ({})", rule.region, rule.says, rule.source));
+        page += &entry(say::rule(), say::rule_says(&rule.region, &rule.says, &rule.source));
     }
     if let Some(over) = &colony.over_rule {
-        page += &entry("But", &format!("{}.", in_words(&over.says)));
+        page += &entry(say::but(), shared::stop(&over.says));
     }
     page
 }
 
 /// How long food lasts: what is short is never called enough.
-fn lasts(colony: &ColonyPlan, system: System) -> String {
+fn lasts(colony: &ColonyPlan) -> Message {
     if colony.runs_out.p10.is_none() && colony.shortage_kg >= WORTH_FEEDING.get() {
-        return format!(
-            "few starve, but the worst tenth comes to spring with less than {} within reach",
-            LEFT_IN_SPRING.show(system, 0)
-        );
+        return say::few_starve(LEFT_IN_SPRING);
     }
-    in_words(&colony.food_lasts())
+    colony.food_lasts()
 }
 
 /// What is short, as sugar and syrup, and by when.
-fn shortage(colony: &ColonyPlan, system: System) -> String {
-    let kg = |value: f64| Kilogram::new(value).show(system, 1);
-    let litres = |value: f64| CubicMetre::new(value / 1e3).show(system, 1);
-    let left = LEFT_IN_SPRING.show(system, 0);
+fn shortage(colony: &ColonyPlan) -> String {
     if colony.shortage_kg < 0.05 {
-        return entry("Short of", &format!("nothing: 9 in 10 reach spring with {left} within reach or more"));
+        return entry(say::short(), say::short_nothing(LEFT_IN_SPRING));
     }
+    let [short, sugar] = [colony.shortage_kg, colony.sugar_kg].map(Kilogram::new);
     let syrup = &colony.syrup_l;
-    let mut page = entry(
-        "Short of",
-        &format!(
-            "{} of stores (so that 9 in 10 keep {left} within reach): {} of sugar, as {} of 3:2 or {} of 2:1 syrup",
-            kg(colony.shortage_kg),
-            kg(colony.sugar_kg),
-            litres(syrup.three_to_two),
-            litres(syrup.two_to_one)
-        ),
-    );
-    let f = &colony.finish_syrup_by;
-    let late =
-        if colony.too_late_for_syrup { "; that is past: give fondant, candy or frames of stores instead" } else { "" };
-    page += &entry(
-        "Syrup",
-        &format!(
-            "must be finished (taken and capped) by {} here to be safe ({} is in time in half of all years){late}",
-            day(f.p10),
-            day(f.p50)
-        ),
-    );
-    page
+    let [three, two] = [syrup.three_to_two, syrup.two_to_one].map(|litres| CubicMetre::new(litres / 1e3));
+    let by = &colony.finish_syrup_by;
+    entry(say::short(), say::short_of(LEFT_IN_SPRING, short, sugar, three, two))
+        + &entry(shared::syrup(), say::syrup_by(colony.too_late_for_syrup, by.p10, by.p50))
 }
 
-fn hive(hive: &HiveVerdict, system: System) -> String {
+fn hive(hive: &HiveVerdict) -> Message {
     if hive.heat_loss_w_per_k == 0.0 {
-        return entry("Hive", "its bees are gone before the coldest month");
+        return say::hive_empty();
     }
     let water = &hive.condensation_g_per_day;
-    let grams = |value: f64| match system {
-        System::Metric => format!("{value:.0} g"),
-        System::Us => format!("{:.1} oz", value / 28.349_523),
-    };
-    let hole = hive.frost_at_hole.map_or_else(
-        || "no upper hole, so no rime to look for".to_owned(),
-        |share| format!("frost at the upper hole {:.0} % of the time", 100.0 * share),
-    );
-    entry(
-        "Hive",
-        &format!(
-            "in the coldest month loses {:.1} W/K, {:.2} L/s of air; water a day: lid {}, walls {}, floor {}, drips on the cluster {}; {hole}",
-            hive.heat_loss_w_per_k,
-            hive.air_flow_l_per_s,
-            grams(water.lid),
-            grams(water.walls),
-            grams(water.floor),
-            grams(hive.drip_on_cluster_g_per_day)
-        ),
-    )
+    let [lid, walls, floor, drips] =
+        [water.lid, water.walls, water.floor, hive.drip_on_cluster_g_per_day].map(|grams| Kilogram::new(grams / 1e3));
+    let hole = hive.frost_at_hole.map_or_else(say::no_hole, |share| say::frost(100.0 * share));
+    say::hive(hive.air_flow_l_per_s, drips, floor, hole, lid, hive.heat_loss_w_per_k, walls)
 }
 
 fn bees(colony: &ColonyPlan) -> String {
@@ -267,68 +190,36 @@ fn bees(colony: &ColonyPlan) -> String {
     else {
         return String::new();
     };
-    let brood = colony
-        .brood_begins
-        .p50
-        .map_or_else(String::new, |date| format!("; brood plainly there again about {}", part_of_month(date)));
-    entry(
-        "Bees",
-        &format!(
-            "{} from {:.0} now to {:.0} ({:.0} to {:.0}) about {}{brood}",
-            spark(&middle),
-            first.range.p50,
-            low.range.p50,
-            low.range.p10,
-            low.range.p90,
-            part_of_month(low.date)
-        ),
-    )
+    let range = &low.range;
+    let bees = say::bees(spark(&middle), range.p10, range.p50, range.p90, first.range.p50, low.date);
+    let brood = colony.brood_begins.p50.map(say::brood);
+    entry(shared::bees(), shared::parts([bees].into_iter().chain(brood).collect()))
 }
 
-fn months(colony: &ColonyPlan, system: System) -> String {
-    let name = |month: &str| {
-        let number = month.rsplit('-').next().and_then(|n| n.parse().ok());
-        number.map_or("?", short_month)
-    };
-    let line = |rows: &[MonthRange], scale: f64, decimals: usize| {
-        let parts: Vec<String> =
-            rows.iter().map(|row| format!("{} {:.decimals$}", name(&row.month), row.range.p50 * scale)).collect();
-        parts.join(", ")
-    };
-    let (unit, scale, decimals) = match system {
-        System::Metric => ("g", 1.0, 0),
-        System::Us => ("oz", 1.0 / 28.349_523, 1),
-    };
+/// What is eaten, dies and is seen dead, month by month.
+fn months(colony: &ColonyPlan) -> String {
     if colony.food_g_per_day.is_empty() {
         return String::new();
     }
-    let mut page = entry("Food a day", &format!("{} {unit}", line(&colony.food_g_per_day, scale, decimals)));
-    page += &entry("Dead a day", &format!("{} bees", line(&colony.dead_bees_per_day, 1.0, 0)));
-    let shown: Vec<String> =
-        colony.dead_bees_shown.iter().map(|shown| format!("{} {}", name(&shown.month), shown.usual.words())).collect();
-    page += &entry("Seen dead", &format!("{} before the hive in a fortnight, 9 looks in 10", shown.join(", ")));
-    page
+    let of = |month: &str| format!("{month}-01").parse::<Date>().unwrap_or_default();
+    let food = colony.food_g_per_day.iter();
+    let food = food.map(|row| say::month_food(Kilogram::new(row.range.p50 / 1e3), of(&row.month))).collect();
+    let dead = colony.dead_bees_per_day.iter().map(|row| say::month_bees(row.range.p50, of(&row.month))).collect();
+    let seen = colony.dead_bees_shown.iter().map(|row| say::month_seen(of(&row.month), row.usual.words())).collect();
+    let ounces = tongue().system() == System::Us;
+    entry(say::food_day(), say::months_food(food, ounces))
+        + &entry(say::dead_day(), say::months_bees(dead))
+        + &entry(say::dead_seen(), say::months_seen(seen))
 }
 
 fn actions(plan: &PlanAnswer, colony: &ColonyPlan, once: &mut Once) -> String {
-    let mut page = String::new();
-    for (at, action) in colony.actions.iter().enumerate() {
-        page += &one_action(plan, at, action, once);
-    }
-    page
+    colony.actions.iter().zip(1..).map(|(action, place)| one_action(plan, place, action, once)).collect()
 }
 
-fn one_action(plan: &PlanAnswer, at: usize, action: &ActionAnswer, once: &mut Once) -> String {
-    let label = if action.instead { "Or instead".to_owned() } else { format!("Helps {}", at + 1) };
-    let [what, worth] = [&action.what, &action.worth(&plan.currency)].map(in_words);
-    let mut page = entry(&label, &format!("{what}, {}: {worth}", when(action)));
-    let mut why = in_words(&action.why);
-    if let Some(rule) = action.rule_of_thumb.as_ref().map(in_words).filter(|rule| once.is_new(rule)) {
-        why += &format!(". The trade: {rule}");
-    }
-    if let Some(caution) = action.caution.as_ref().map(in_words).filter(|caution| once.is_new(caution)) {
-        why += &format!(". Mind: {caution}");
-    }
-    page += &entry("", &why);
-    page
+fn one_action(plan: &PlanAnswer, place: u32, action: &ActionAnswer, once: &mut Once) -> String {
+    let label = if action.instead { shared::or_instead() } else { say::helps(place) };
+    let rule = action.rule_of_thumb.as_ref().filter(|rule| once.is_new(rule)).map(say::trade);
+    let caution = action.caution.as_ref().filter(|caution| once.is_new(caution)).map(say::mind);
+    let why = say::after([action.why.clone()].into_iter().chain(rule).chain(caution).collect());
+    entry(label, say::action_when(&action.what, when(action), action.worth(&plan.currency))) + &entry("", why)
 }

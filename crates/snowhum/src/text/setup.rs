@@ -1,64 +1,57 @@
 //! Set-ups side by side.
 
 use snowhum_advice::setup::{HARDLY, SetupAnswer, SetupRow, SetupVerdict};
+use snowhum_say::{Message, setup_terminal as say, shared_terminal as shared};
 use snowhum_units::{Kilogram, System};
 
-use crate::text::voice::in_words;
+use crate::text::voice::{in_words, tongue};
 use crate::text::wrapped;
 
-/// Ounces in a gram.
-const OUNCES: f64 = 1.0 / 28.349_523;
-
-pub(crate) fn words(answer: &SetupAnswer, currency: &str, system: System) -> String {
-    let (food, water) = match system {
-        System::Metric => ("kg", "water, g a day"),
-        System::Us => ("lb", "water, oz a day"),
-    };
-    let mut page = format!("{}: winter set-ups under the same weather\n\n", answer.colony);
-    page += &line(["", "alive", "food", water, "W/K", "price", "gain"].map(str::to_owned));
-    page += &line(["", "of 100", food, "lid/walls/base", "", currency, "of 100"].map(str::to_owned));
-    page += &row(&answer.base, system);
-    for tried in &answer.tries {
-        page += &row(tried, system);
-    }
+pub(crate) fn words(answer: &SetupAnswer, currency: &str) -> String {
+    let us = tongue().system() == System::Us;
+    let heat = Message::own("W/K");
+    let mut page = in_words(&say::title(&answer.colony)) + "\n\n";
+    page += &line([Message::NONE, say::alive(), say::food(), say::water(us), heat, say::price(), say::gain()]);
+    let (of_hundred, currency) = (say::of_hundred(), Message::from(currency));
+    page +=
+        &line([Message::NONE, of_hundred.clone(), say::unit(us), say::faces(), Message::NONE, currency, of_hundred]);
+    page += &row(&answer.base);
+    page += &answer.tries.iter().map(row).collect::<String>();
     page += "\n";
     for tried in &answer.tries {
-        page += &wrapped(&format!("  {}: {}", in_words(&tried.name), verdict(tried)), 4);
-        page += "\n";
+        page += &(wrapped(shared::of(&tried.name, verdict(tried)), 4) + "\n");
     }
     page
 }
 
 /// One line of the table.
-fn line([name, alive, food, water, loss, price, gain]: [String; 7]) -> String {
+fn line(cells: [Message; 7]) -> String {
+    let [name, alive, food, water, loss, price, gain] = cells.map(|cell| in_words(&cell));
     let name: String = name.chars().take(26).collect();
     format!("  {name:<26} {alive:>6} {food:>6} {water:>15} {loss:>6} {price:>7} {gain:>6}\n")
 }
 
-fn row(row: &SetupRow, system: System) -> String {
-    let food = Kilogram::new(row.food_kg).show(system, 1);
+fn row(row: &SetupRow) -> String {
     let caught = &row.condensation_g_per_day;
-    let [lid, walls, floor] = [caught.lid, caught.walls, caught.floor].map(|grams| match system {
-        System::Metric => format!("{grams:.0}"),
-        System::Us => format!("{:.2}", grams * OUNCES),
-    });
+    let [lid, walls, floor] = [caught.lid, caught.walls, caught.floor].map(|grams| Kilogram::new(grams / 1e3));
     line([
-        in_words(&row.name),
-        format!("{:.0}", 100.0 * row.alive_in_spring),
-        food.split(' ').next().unwrap_or_default().to_owned(),
-        format!("{lid}/{walls}/{floor}"),
-        format!("{:.2}", row.heat_loss_w_per_k),
-        format!("{:.0}", row.cost_money),
-        format!("{:.1}", row.difference_hives_in_100),
+        row.name.clone(),
+        say::number(100.0 * row.alive_in_spring),
+        say::stores(Kilogram::new(row.food_kg)),
+        say::caught(floor, lid, walls),
+        say::hundredths(row.heat_loss_w_per_k),
+        say::number(row.cost_money),
+        say::tenths(row.difference_hives_in_100),
     ])
 }
 
-fn verdict(row: &SetupRow) -> String {
-    let margin = format!("{:+.1} ± {:.1} hives in 100", row.difference_hives_in_100, row.plus_minus);
+fn verdict(row: &SetupRow) -> Message {
+    let hives = row.difference_hives_in_100;
+    let margin = say::margin(hives, hives.is_sign_positive(), row.plus_minus);
     match row.verdict() {
-        SetupVerdict::MayBeChance => format!("no real difference: what there is may be chance ({margin})"),
-        SetupVerdict::Hardly => format!("no real difference: fewer than {HARDLY:.0} hives in 100 ({margin})"),
-        SetupVerdict::Better => format!("better: {margin} alive, fed and queenright"),
-        SetupVerdict::Worse => format!("worse: {margin} alive, fed and queenright"),
+        SetupVerdict::MayBeChance => say::chance(margin),
+        SetupVerdict::Hardly => say::hardly(HARDLY, margin),
+        SetupVerdict::Better => say::better(margin),
+        SetupVerdict::Worse => say::worse(margin),
     }
 }

@@ -4,10 +4,11 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use serde::Serialize;
 use snowhum_advice::answer::FarAnswer;
+use snowhum_say::{Message, weather_terminal as say};
 use snowhum_units::{Kelvin, MetrePerSecond, System};
 use snowhum_weather::{Ensemble, Hourly};
 
-use crate::text::voice::in_words;
+use crate::text::voice::{in_words, tongue};
 use crate::text::wrapped;
 
 /// A weather as it is shown.
@@ -90,42 +91,31 @@ fn row(month: String, hours: &[usize], paths: &[Hourly], zone: &TimeZone) -> Mon
     }
 }
 
-pub(crate) fn words(shown: &Shown, system: System) -> String {
-    let mut page = wrapped(
-        &format!(
-            "{}: weather from {} to {} ({} paths): {}",
-            shown.apiary, shown.as_of, shown.spring, shown.paths, shown.source
-        ),
-        2,
-    );
-    page.push('\n');
-    for note in shown.far.iter().map(|far| in_words(&far.says)).chain(shown.notes.iter().cloned()) {
-        page += &wrapped(&format!("- {note}"), 2);
-        page.push('\n');
-    }
-    page.push('\n');
-    page + &table(&shown.months, system)
+pub(crate) fn words(shown: &Shown) -> String {
+    let (from, to) = (shown.as_of.to_string(), shown.spring.to_string());
+    let title = say::title(from, shown.paths, &shown.source, to, &shown.apiary);
+    wrapped(title, 2) + "\n" + &notes(&shown.far, &shown.notes) + "\n" + &table(&shown.months)
 }
 
-pub(crate) fn table(months: &[MonthRow], system: System) -> String {
-    let mut page = format!(
-        "  {:<9} {:>10} {:>14} {:>10} {:>12} {:>9}\n",
-        "month", "mean", "1 h in 100 <", "wind, 10 m", "flying days", "snow"
-    );
+/// What must be known of a weather, a dash before each.
+pub(crate) fn notes(far: &[FarAnswer], notes: &[String]) -> String {
+    let notes = far.iter().map(|far| in_words(&far.says)).chain(notes.iter().cloned());
+    notes.map(|note| wrapped(format!("- {note}"), 2) + "\n").collect()
+}
+
+pub(crate) fn table(months: &[MonthRow]) -> String {
+    let line = |month: &str, cells: [Message; 5]| {
+        let [mean, cold, wind, flying, snow] = cells.map(|cell| in_words(&cell));
+        format!("  {month:<9} {mean:>10} {cold:>14} {wind:>10} {flying:>12} {snow:>9}\n")
+    };
+    let heads = [say::mean(), say::cold(), say::wind(), say::flying(), say::snow()];
+    let mut page = line(&in_words(&say::month()), heads);
+    let us = tongue().system() == System::Us;
     for row in months {
-        let snow = match system {
-            System::Metric => format!("{:.0} cm", row.snow_cm),
-            System::Us => format!("{:.0} in", row.snow_cm / 2.54),
-        };
-        page += &format!(
-            "  {:<9} {:>10} {:>14} {:>10} {:>12.1} {:>9}\n",
-            row.month,
-            Kelvin::from_celsius(row.mean_c).show(system, 1),
-            Kelvin::from_celsius(row.cold_1_percent_c).show(system, 1),
-            MetrePerSecond::new(row.wind_m_s).show(system, 1),
-            row.flying_days,
-            snow
-        );
+        let [mean, cold] = [row.mean_c, row.cold_1_percent_c].map(|air| say::degrees(Kelvin::from_celsius(air)));
+        let wind = say::speed(MetrePerSecond::new(row.wind_m_s));
+        let snow = say::depth(if us { row.snow_cm / 2.54 } else { row.snow_cm }, us);
+        page += &line(&row.month, [mean, cold, wind, say::days(row.flying_days), snow]);
     }
     page
 }
