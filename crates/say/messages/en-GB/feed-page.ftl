@@ -54,6 +54,7 @@ feed-page-label-mix = { MASS($sugar, digits: 1, us: 0) } of sugar in { VOLUME($w
 feed-page-label-and-fondant = And { MASS($fondant, digits: 1, us: 0) } of fondant: syrup is too late for the rest.
 feed-page-label-by = Finished by { DAY($on, style: "marked") }.
 feed-page-label-later = Weigh in midwinter, with { MASS($fondant, digits: 1, us: 0) } of fondant at hand.
+feed-page-label-given = Given: ________  ________  ________
 
 feed-page-holds = What your feeder holds, { $is-us ->
     [yes] gallons

@@ -91,19 +91,10 @@ fn yard(view: &View, plan: &PlanAnswer, list: &Shopping) -> Markup {
     html! {
         (stood(view, plan))
         p class="lede" { (tongue.say(&text::lede(plan.as_of))) }
-        (shopping(list, days_left(view, plan, list), tongue))
+        (to_buy(list, days_left(view, plan, list), tongue))
+        @if !list.hives.is_empty() { (table(list, tongue)) }
         @if !list.hives.is_empty() && (list.too_late_for_syrup || !is_past(view, plan)) {
             (folded(&tongue.say(&text::labels()), &html! { div class="papers labels" { @for hive in &list.hives { (label(hive, list, hazard, tongue)) } } }))
-        }
-    }
-}
-
-/// What to buy, and which hive gets it.
-fn shopping(list: &Shopping, days_left: Option<i64>, tongue: Tongue) -> Markup {
-    html! {
-        (to_buy(list, days_left, tongue))
-        @if !list.hives.is_empty() {
-            div class="wide" tabindex="0" role="region" aria-label=(tongue.say(&text::of_each())) { (table(list, tongue)) }
         }
     }
 }
@@ -150,16 +141,18 @@ fn table(list: &Shopping, tongue: Tongue) -> Markup {
     let late = list.too_late_for_syrup;
     let heads: &[fn() -> Message] = if late { &LATE_HEADS } else { &HEADS };
     html! {
-        table {
-            thead { tr { @for head in heads { th scope="col" { (say(head())) } } } }
-            tbody { @for hive in &list.hives { tr {
-                th scope="row" { (hive.name) }
-                td { (say(text::mass(Kilogram::new(hive.short_kg)))) }
-                (feed_cells(hive, late, tongue))
-                td { (say(frames(hive))) }
-            } } }
+        div class="wide" tabindex="0" role="region" aria-label=(say(text::of_each())) {
+            table {
+                thead { tr { @for head in heads { th scope="col" { (say(head())) } } } }
+                tbody { @for hive in &list.hives { tr {
+                    th scope="row" { (hive.name) }
+                    td { (say(text::mass(Kilogram::new(hive.short_kg)))) }
+                    (feed_cells(hive, list, tongue))
+                    td { (say(frames(hive))) }
+                } } }
+            }
+            @if !late { p class="small" { (say(text::feeder(litres(list.feeder_l)))) } }
         }
-        @if !late { p class="small" { (say(text::feeder(litres(list.feeder_l)))) } }
     }
 }
 
@@ -170,20 +163,18 @@ const HEADS: [fn() -> Message; 8] =
 const LATE_HEADS: [fn() -> Message; 5] = [text::hive, text::short, text::fondant, text::or_candy, text::or_frames];
 
 /// What one hive is fed, in the columns between what it is short of and its frames.
-fn feed_cells(hive: &HiveFeed, late: bool, tongue: Tongue) -> Markup {
+fn feed_cells(hive: &HiveFeed, list: &Shopping, tongue: Tongue) -> Markup {
     let say = |message: Message| tongue.say(&message);
+    let late = list.too_late_for_syrup;
     let [fondant, candy, later] = [hive.fondant_kg, hive.candy_kg, hive.later_fondant_kg].map(Kilogram::new);
-    let told = match (hive.is_fed_now(), late || !hive.is_solid()) {
-        (false, _) => Some(text::not_now(later)),
-        (true, false) => Some(text::solid(fondant)),
-        (true, true) => None,
-    };
     html! {
-        @if let Some(told) = told {
-            td colspan=(if late { "2" } else { "5" }) data-label=(say(text::feed())) { (say(told)) }
+        @if !hive.is_fed_now() {
+            td colspan=(if late { "2" } else { "5" }) data-label=(say(text::feed())) { (say(text::not_now(later))) }
         } @else if late {
             td { (say(text::mass(fondant))) }
             td { (say(text::candy(candy, Metre::new(hive.candy_mm * 1e-3)))) }
+        } @else if hive.is_solid() {
+            td colspan="5" data-label=(say(text::feed())) { (say(text::solid(fondant))) }
         } @else {
             (syrup_cells(hive, tongue))
         }
@@ -191,17 +182,11 @@ fn feed_cells(hive: &HiveFeed, late: bool, tongue: Tongue) -> Markup {
 }
 
 fn syrup_cells(hive: &HiveFeed, tongue: Tongue) -> Markup {
-    let say = |message: Message| tongue.say(&message);
     let [sugar, fondant] = [hive.sugar_kg, hive.fondant_kg].map(Kilogram::new);
     let sugar = if hive.fondant_kg > 0.0 { text::sugar_and_fondant(fondant, sugar) } else { text::mass(sugar) };
-    let begins = hive.begin_by.iter().map(|begin| text::begin(&begin.feeder, begin.on)).collect();
-    html! {
-        td { (say(sugar)) }
-        td { (say(text::volume(litres(hive.water_l)))) }
-        td { (say(text::volume(litres(hive.syrup_l)))) }
-        td { (say(text::fills(hive.feeder_fills))) }
-        td { (marked(tongue, &text::begins(begins))) }
-    }
+    let [water, syrup] = [hive.water_l, hive.syrup_l].map(|filled| text::volume(litres(filled)));
+    let begins = text::begins(hive.begin_by.iter().map(|begin| text::begin(&begin.feeder, begin.on)).collect());
+    html! { @for cell in [sugar, water, syrup, text::fills(hive.feeder_fills), begins] { td { (marked(tongue, &cell)) } } }
 }
 
 fn frames(hive: &HiveFeed) -> Message {
@@ -234,6 +219,7 @@ fn label(hive: &HiveFeed, list: &Shopping, hazard: Hazard, tongue: Tongue) -> Ma
                 p { (marked(tongue, &text::label_by(hive.finish_by.unwrap_or(list.finish_by)))) " " (Hazard::Robbing.says()) }
             }
             @if hive.is_fed_now() && hive.later_fondant_kg > 0.0 { p { (say(text::label_later(later))) } }
+            p class="small" { (say(text::label_given())) }
         }
     }
 }

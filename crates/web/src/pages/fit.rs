@@ -181,16 +181,12 @@ fn united(uniting: &Uniting, is_verdict: bool, tongue: Tongue) -> Markup {
 
 /// What the model makes of it.
 fn put_together(uniting: &Uniting, carried: &Carried) -> Message {
-    let is_open = |chance: &f64| (0.01..=0.99).contains(chance);
-    let both = |chance, say: fn(u32, u32) -> Message| say(100 - hives(chance), hives(chance));
-    let alone = match carried.weak_alone {
-        chance if is_open(&chance) => both(chance, text::alone),
-        chance => text::alone_nearly(in_hundred(chance)),
+    let of = |chance: f64, both: fn(u32, u32) -> Message, nearly: fn(Message) -> Message| match chance {
+        0.01..=0.99 => both(100 - hives(chance), hives(chance)),
+        _ => nearly(in_hundred(chance)),
     };
-    let together = match carried.together {
-        chance if is_open(&chance) => both(chance, text::together),
-        chance => text::together_nearly(in_hundred(chance)),
-    };
+    let alone = of(carried.weak_alone, text::alone, text::alone_nearly);
+    let together = of(carried.together, text::together, text::together_nearly);
     text::carried(alone, uniting.with.as_ref().map_or_else(text::no_other, Message::from), together)
 }
 

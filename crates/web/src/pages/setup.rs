@@ -140,6 +140,7 @@ fn told(answer: &SetupAnswer, view: &View) -> Markup {
     let tongue = view.tongue();
     let say = |message: Message| tongue.say(&message);
     let rows: Vec<&SetupRow> = std::iter::once(&answer.base).chain(&answer.tries).collect();
+    let lines = |row| lines(row, &view.apiary.money.currency);
     html! {
         section class="kept" role="status" {
             @for row in &answer.tries {
@@ -150,8 +151,8 @@ fn told(answer: &SetupAnswer, view: &View) -> Markup {
                 table class="beside" {
                     caption { (say(text::caption(view.apiary.as_of, &answer.colony))) }
                     thead { tr { th scope="col" { "" } @for row in &rows { th scope="col" { (tongue.say(&row.name)) } } } }
-                    tbody { @for (name, cell) in lines(&view.apiary.money.currency) {
-                        tr { th scope="row" { (say(name)) } @for row in &rows { td { (say(cell(row))) } } }
+                    tbody { @for (at, (name, _)) in lines(&answer.base).iter().enumerate() {
+                        tr { th scope="row" { (tongue.say(name)) } @for row in &rows { td { (tongue.say(&lines(row)[at].1)) } } }
                     } }
                 }
             }
@@ -160,19 +161,18 @@ fn told(answer: &SetupAnswer, view: &View) -> Markup {
     }
 }
 
-/// What is said of a set-up in a line of the table.
-type Cell<'a> = Box<dyn Fn(&SetupRow) -> Message + 'a>;
-
-fn lines(currency: &str) -> [(Message, Cell<'_>); 8] {
+/// What the table says of a set-up, each with the name of its line.
+fn lines(row: &SetupRow, currency: &str) -> [(Message, Message); 8] {
+    let water = &row.condensation_g_per_day;
     [
-        (text::alive(), Box::new(|row| text::whole(hives(row.alive_in_spring)))),
-        (text::food(), Box::new(|row| text::eaten(Kilogram::new(row.food_kg)))),
-        (text::heat(), Box::new(|row| text::watts(row.heat_loss_w_per_k))),
-        (text::lid_water(), Box::new(|row| text::whole(row.condensation_g_per_day.lid))),
-        (text::wall_water(), Box::new(|row| text::whole(row.condensation_g_per_day.walls))),
-        (text::floor_water(), Box::new(|row| text::whole(row.condensation_g_per_day.floor))),
-        (text::drip(), Box::new(|row| text::whole(row.drip_on_cluster_g_per_day))),
-        (text::price(), Box::new(move |row| text::money(currency, row.cost_money))),
+        (text::alive(), text::whole(hives(row.alive_in_spring))),
+        (text::food(), text::eaten(Kilogram::new(row.food_kg))),
+        (text::heat(), text::watts(row.heat_loss_w_per_k)),
+        (text::lid_water(), text::whole(water.lid)),
+        (text::wall_water(), text::whole(water.walls)),
+        (text::floor_water(), text::whole(water.floor)),
+        (text::drip(), text::whole(row.drip_on_cluster_g_per_day)),
+        (text::price(), text::money(currency, row.cost_money)),
     ]
 }
 
