@@ -28,13 +28,13 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, uri: Ur
         p { "From the day it was done the hive is reckoned as it then stood; what was before stays." }
         form method="post" action={ "/hive/" (colony.id.0) "/note" } {
             input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
-            @for (part, choices) in PARTS {
+            @for (part, name, choices) in PARTS {
                 fieldset class="choices" {
-                    legend { (part) }
+                    legend { (view.tongue().say(&name())) }
                     @for (words, change) in choices {
                         label {
                             input type="radio" name={ "entry." (part) } value={ "changed=" (change) };
-                            span { (words) }
+                            span { (view.tongue().say(&words())) }
                         }
                     }
                 }

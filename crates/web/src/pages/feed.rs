@@ -5,13 +5,12 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
-use snowhum_advice::fit::{HiveFeed, Shopping};
+use snowhum_advice::fit::{HiveFeed, Shopping, Spared};
 use snowhum_advice::plan::PlanAnswer;
-use snowhum_advice::sums::feed::{FeedAnswer, FeedQuestion, Season, feed};
-use snowhum_advice::words::day;
+use snowhum_advice::sums::feed::{ByVolume, FeedAnswer, FeedQuestion, Season, Solid, feed};
 use snowhum_apiary::Apiary;
 use snowhum_figures::looking_ahead::LIST_HOLDS;
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue, feed_page as text};
 use snowhum_units::{Bare, CubicMetre, Kilogram, Measured, Metre, System};
 
 use super::questions::heard;
@@ -21,7 +20,7 @@ use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::sent::shortened;
 use crate::view::{Asked, View};
-use crate::words::{capital, date, mass};
+use crate::words::marked;
 
 /// A slab that is reckoned where no other is asked for.
 const SLAB: Metre = Metre::new(0.05);
@@ -32,40 +31,40 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
     let mut view = View::of(&app).await?;
     let last = app.plan().await;
     view.await_for(&last);
-    let system = view.settings.system;
+    let tongue = view.tongue();
+    let heading = tongue.say(&text::heading());
     let body = html! {
-        h1 { "Feeding" }
+        h1 { (heading) }
         (frame::age(&view, &last))
         @match last.answer.as_ref().map(|plan| plan.as_ref().map(|plan| (plan, plan.fit.as_ref()))) {
-            Some(Ok((plan, Some(fit)))) => @match feeder(&asked, &fit.shopping, system) {
+            Some(Ok((plan, Some(fit)))) => @match feeder(&asked, &fit.shopping, tongue.system()) {
                 Ok(list) => (yard(&view, plan, &list)),
                 Err(wrong) => {
-                    p class="caution" { (wrong) }
+                    p class="caution" { (tongue.say(&wrong)) }
                     (yard(&view, plan, &fit.shopping))
                 }
             },
-            Some(Ok((_, None))) => p class="caution" { "The table of what is usual cannot be read." },
+            Some(Ok((_, None))) => p class="caution" { (tongue.say(&text::no_table())) },
             Some(Err(words)) => p class="caution" { (words) },
             None => {}
         }
         @if last.told().is_some_and(|plan| plan.fit.as_ref().is_some_and(|fit| !fit.shopping.too_late_for_syrup)) {
-            (feeder_form(&asked, system))
+            (feeder_form(&asked, tongue))
         }
-        (knowledge(&view.apiary, view.tongue()))
+        (knowledge(&view.apiary, tongue))
         (heard("/feed"))
     };
-    Ok(page(&view, Place::Feed, "Feeding", &body))
+    Ok(page(&view, Place::Feed, &heading, &body))
 }
 
 /// The list with the keeper's own feeder.
-fn feeder(asked: &Asked, list: &Shopping, system: System) -> Result<Shopping, String> {
-    let Some(text) = asked.get("feeder") else { return Ok(list.clone()) };
-    let unit = CubicMetre::usual(system);
-    let litres = CubicMetre::read(text, Bare::In(system)).ok().map(|volume| volume.get() * 1e3);
+fn feeder(asked: &Asked, list: &Shopping, system: System) -> Result<Shopping, Message> {
+    let Some(written) = asked.get("feeder") else { return Ok(list.clone()) };
+    let litres = CubicMetre::read(written, Bare::In(system)).ok().map(|volume| volume.get() * 1e3);
     let litres = litres.filter(|litres| FEEDER_L.contains(litres));
     litres
         .map(|litres| list.with_feeder(litres))
-        .ok_or_else(|| format!("{}: write what your feeder holds, such as 6 {unit}.", shortened(text)))
+        .ok_or_else(|| text::wrong(shortened(written), CubicMetre::usual(system)))
 }
 
 fn is_past(view: &View, plan: &PlanAnswer) -> bool {
@@ -75,12 +74,7 @@ fn is_past(view: &View, plan: &PlanAnswer) -> bool {
 /// Said first where the hives were counted so long ago that the page tells of then, not of today.
 pub(super) fn stood(view: &View, plan: &PlanAnswer) -> Markup {
     html! {
-        @if is_past(view, plan) {
-            p class="caution" {
-                "As it stood on " (day(plan.as_of)) ", when the hives were counted; that day is past: see "
-                a href="/" { "The yard" } " for today."
-            }
-        }
+        @if is_past(view, plan) { p class="caution" { (marked(view.tongue(), &text::stood(plan.as_of))) } }
         @for left_out in &plan.left_out { p class="caution" { (view.tongue().say(left_out)) } }
     }
 }
@@ -91,111 +85,113 @@ pub(super) fn days_left(view: &View, plan: &PlanAnswer, list: &Shopping) -> Opti
 }
 
 fn yard(view: &View, plan: &PlanAnswer, list: &Shopping) -> Markup {
-    let system = view.settings.system;
+    let tongue = view.tongue();
     let clusters = plan.fit.as_ref().map_or(plan.as_of, |fit| fit.dates.cluster.p10);
     let hazard = hazard(view.now.date(), &(clusters..plan.spring));
     html! {
         (stood(view, plan))
-        p class="lede" { "What the yard was short of on " (day(plan.as_of)) ", so that 9 in 10 such hives come to spring with food in reach." }
-        (shopping(list, days_left(view, plan, list), system))
+        p class="lede" { (tongue.say(&text::lede(plan.as_of))) }
+        (to_buy(list, days_left(view, plan, list), tongue))
+        @if !list.hives.is_empty() { (table(list, tongue)) }
         @if !list.hives.is_empty() && (list.too_late_for_syrup || !is_past(view, plan)) {
-            (folded("Labels for the roofs", &html! { div class="papers labels" { @for hive in &list.hives { (label(hive, list, hazard, system)) } } }))
-        }
-    }
-}
-
-/// What to buy, and which hive gets it.
-fn shopping(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
-    html! {
-        (to_buy(list, days_left, system))
-        @if !list.hives.is_empty() {
-            div class="wide" tabindex="0" role="region" aria-label="Food for each hive" { (table(list, system)) }
+            (folded(&tongue.say(&text::labels()), &html! { div class="papers labels" { @for hive in &list.hives { (label(hive, list, hazard, tongue)) } } }))
         }
     }
 }
 
 /// What to buy.
-pub(super) fn to_buy(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
+pub(super) fn to_buy(list: &Shopping, days_left: Option<i64>, tongue: Tongue) -> Markup {
+    let nothing = if list.unfed.is_empty() { text::none_short } else { text::none };
+    let says = if list.hives.is_empty() { nothing() } else { bought(list, days_left) };
     html! {
-        @if let Some(says) = list.unfed_say() { p { (Tongue::new(system).say(&says)) } }
-        @if list.hives.is_empty() {
-            p { @if list.unfed.is_empty() { "No colony is short: nothing to buy." } @else { "Nothing to buy." } }
-        } @else {
-            p {
-                @if list.too_late_for_syrup {
-                    strong { (mass(list.solid_kg, system)) " of fondant" } ", or as much damp sugar. The day for syrup here was about "
-                    (date(list.finish_by_half)) "; bees can no longer ripen it."
-                } @else {
-                    (still_syrup(list, days_left, system))
-                }
-                @if list.later_fondant_kg > 0.0 {
-                    " At hand for the midwinter weighing, since the need is far over the rule here: " (mass(list.later_fondant_kg, system)) " of fondant."
-                }
-                @if list.spared_kg > 0.0 {
-                    " Frames from heavy, healthy hives of this yard can stand for " (mass(list.spared_kg, system))
-                    " of the stores that are short; each frame is counted once."
-                }
-            }
-        }
+        @if let Some(says) = list.unfed_say() { p { (tongue.say(&says)) } }
+        p { (marked(tongue, &says)) }
     }
 }
 
-/// What to buy while some hives, or all, still have time for syrup.
-fn still_syrup(list: &Shopping, days_left: Option<i64>, system: System) -> Markup {
-    html! {
-        @if list.sugar_kg > 0.0 {
-            strong { (mass(list.sugar_kg, system)) " of white sugar" } ", which makes " (litres(list.syrup_l, system))
-            " of 3:2 syrup. It must be finished, not begun, by " (date(list.finish_by)) " to be safe ("
-            (date(list.finish_by_half)) " is in time in half of all years)"
-            @match days_left {
-                Some(left @ 0..) => { "; " (left) " days are left for it." }
-                Some(_) => "; the safe day is past.",
-                None => ".",
-            }
-        }
-        @if list.solid_kg > 0.0 {
-            " " strong { (mass(list.solid_kg, system)) " of fondant" } ", or as much damp sugar, for what no feeder gives in time."
-        }
-    }
+fn bought(list: &Shopping, days_left: Option<i64>) -> Message {
+    let of = |kilograms: f64, say: fn(Kilogram) -> Message| {
+        if kilograms > 0.0 { say(Kilogram::new(kilograms)) } else { Message::NONE }
+    };
+    let [syrup, fondant] = if list.too_late_for_syrup {
+        [Message::NONE, text::too_late(Kilogram::new(list.solid_kg), list.finish_by_half)]
+    } else {
+        [syrup(list, days_left), of(list.solid_kg, text::buy_fondant)]
+    };
+    let (later, spared) = (of(list.later_fondant_kg, text::buy_later), of(list.spared_kg, text::spared));
+    Message::sentences([syrup, fondant, later, spared])
 }
 
-fn table(list: &Shopping, system: System) -> Markup {
+/// Sugar for the hives that still have time for syrup; nothing where none has.
+fn syrup(list: &Shopping, days_left: Option<i64>) -> Message {
+    if list.sugar_kg <= 0.0 {
+        return Message::NONE;
+    }
+    let left = match days_left {
+        Some(0..) => "days",
+        Some(_) => "past",
+        None => "not-told",
+    };
+    let (sugar, syrup) = (Kilogram::new(list.sugar_kg), litres(list.syrup_l));
+    text::buy_sugar(days_left.unwrap_or_default(), left, list.finish_by, sugar, syrup, list.finish_by_half)
+}
+
+fn table(list: &Shopping, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     let late = list.too_late_for_syrup;
+    let heads: &[fn() -> Message] = if late { &LATE_HEADS } else { &HEADS };
     html! {
-        table {
-            thead { tr {
-                th scope="col" { "Hive" } th scope="col" { "Short" }
-                @if late { th scope="col" { "Fondant" } th scope="col" { "Or damp sugar" } }
-                @else { th scope="col" { "Sugar" } th scope="col" { "Water" } th scope="col" { "Syrup 3:2" } th scope="col" { "Feeders full" } th scope="col" { "Begin by" } }
-                th scope="col" { "Or frames" }
-            } }
-            tbody { @for hive in &list.hives { tr {
-                th scope="row" { (hive.name) }
-                td { (mass(hive.short_kg, system)) }
-                @if !hive.is_fed_now() {
-                    td colspan=(if late { "2" } else { "5" }) data-label="Feed" { "nothing now; weigh it in midwinter, " (later(hive, system)) }
-                } @else if late {
-                    td { (mass(hive.fondant_kg, system)) }
-                    td { (mass(hive.candy_kg, system)) ", " (Metre::new(hive.candy_mm * 1e-3).show(system, usize::from(system == System::Us))) " thick" }
-                } @else if hive.is_solid() {
-                    td colspan="5" data-label="Feed" { (mass(hive.fondant_kg, system)) " of fondant: no feeder is quick enough for syrup now" }
-                } @else {
-                    td { (mass(hive.sugar_kg, system)) @if hive.fondant_kg > 0.0 { ", and " (mass(hive.fondant_kg, system)) " of fondant" } }
-                    td { (litres(hive.water_l, system)) } td { (litres(hive.syrup_l, system)) }
-                    td { (format!("{:.1}", hive.feeder_fills)) }
-                    td {
-                        @for (at, begin) in hive.begin_by.iter().enumerate() { @if at > 0 { "; " } (date(begin.on)) " with " (snowhum_say::Tongue::new(system).say(&begin.feeder)) } }
-                }
-                td { @if let Some(frames) = &hive.frames { (frames.frames) " from " (frames.from) " (" (mass(frames.kg, system)) ")" } @else { "none to spare" } }
-            } } }
+        div class="wide" tabindex="0" role="region" aria-label=(say(text::of_each())) {
+            table {
+                thead { tr { @for head in heads { th scope="col" { (say(head())) } } } }
+                tbody { @for hive in &list.hives { tr {
+                    th scope="row" { (hive.name) }
+                    td { (say(text::mass(Kilogram::new(hive.short_kg)))) }
+                    (feed_cells(hive, list, tongue))
+                    td { (say(frames(hive))) }
+                } } }
+            }
+            @if !late { p class="small" { (say(text::feeder(litres(list.feeder_l)))) } }
         }
-        @if !late { p class="small" { "A feeder of " (litres(list.feeder_l, system)) " is taken." } }
     }
 }
 
-/// Fondant kept until the winter's weighing.
-fn later(hive: &HiveFeed, system: System) -> String {
-    format!("with {} of fondant at hand", mass(hive.later_fondant_kg, system))
+/// Heads of the table while there is time for syrup.
+const HEADS: [fn() -> Message; 8] =
+    [text::hive, text::short, text::sugar, text::water, text::syrup, text::feeders, text::begin_by, text::or_frames];
+/// Its heads once there is none.
+const LATE_HEADS: [fn() -> Message; 5] = [text::hive, text::short, text::fondant, text::or_candy, text::or_frames];
+
+/// What one hive is fed, in the columns between what it is short of and its frames.
+fn feed_cells(hive: &HiveFeed, list: &Shopping, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
+    let late = list.too_late_for_syrup;
+    let [fondant, candy, later] = [hive.fondant_kg, hive.candy_kg, hive.later_fondant_kg].map(Kilogram::new);
+    html! {
+        @if !hive.is_fed_now() {
+            td colspan=(if late { "2" } else { "5" }) data-label=(say(text::feed())) { (say(text::not_now(later))) }
+        } @else if late {
+            td { (say(text::mass(fondant))) }
+            td { (say(text::candy(candy, Metre::new(hive.candy_mm * 1e-3)))) }
+        } @else if hive.is_solid() {
+            td colspan="5" data-label=(say(text::feed())) { (say(text::solid(fondant))) }
+        } @else {
+            (syrup_cells(hive, tongue))
+        }
+    }
+}
+
+fn syrup_cells(hive: &HiveFeed, tongue: Tongue) -> Markup {
+    let [sugar, fondant] = [hive.sugar_kg, hive.fondant_kg].map(Kilogram::new);
+    let sugar = if hive.fondant_kg > 0.0 { text::sugar_and_fondant(fondant, sugar) } else { text::mass(sugar) };
+    let [water, syrup] = [hive.water_l, hive.syrup_l].map(|filled| text::volume(litres(filled)));
+    let begins = text::begins(hive.begin_by.iter().map(|begin| text::begin(&begin.feeder, begin.on)).collect());
+    html! { @for cell in [sugar, water, syrup, text::fills(hive.feeder_fills), begins] { td { (marked(tongue, &cell)) } } }
+}
+
+fn frames(hive: &HiveFeed) -> Message {
+    let told = |frames: &Spared| text::frames(Kilogram::new(frames.kg), frames.frames, &frames.from);
+    hive.frames.as_ref().map_or_else(text::no_frames, told)
 }
 
 /// What can hurt when a lid is lifted to feed on the day asked about: cold once bees cluster, robbers before.
@@ -204,72 +200,85 @@ fn hazard(today: Date, clustered: &std::ops::Range<Date>) -> Hazard {
 }
 
 /// One roof's label.
-fn label(hive: &HiveFeed, list: &Shopping, hazard: Hazard, system: System) -> Markup {
+fn label(hive: &HiveFeed, list: &Shopping, hazard: Hazard, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
+    let [sugar, fondant, later] = [hive.sugar_kg, hive.fondant_kg, hive.later_fondant_kg].map(Kilogram::new);
     html! {
         section class="paper" {
             h2 { (hive.name) }
             @if !hive.is_fed_now() {
-                p class="lede" { "Weigh in midwinter" }
-                p { (capital(&later(hive, system))) "." }
+                p class="lede" { (say(text::label_weigh())) }
+                p { (say(text::label_at_hand(later))) }
             } @else if hive.is_solid() {
-                p class="lede" { "Fondant " (mass(hive.fondant_kg, system)) }
-                p { "Right over the bees, a path left free round it. " (hazard.says()) }
+                p class="lede" { (say(text::label_fondant(fondant))) }
+                p { (say(text::label_over())) " " (hazard.says()) }
             } @else {
-                p class="lede" { "Syrup 3:2, " (litres(hive.syrup_l, system)) }
-                p { (mass(hive.sugar_kg, system)) " of sugar in " (litres(hive.water_l, system)) " of water, by weight." }
-                @if hive.fondant_kg > 0.0 { p { "And " (mass(hive.fondant_kg, system)) " of fondant: syrup is too late for the rest." } }
-                p { "Finished by " (date(hive.finish_by.unwrap_or(list.finish_by))) ". " (Hazard::Robbing.says()) }
+                p class="lede" { (say(text::label_syrup(litres(hive.syrup_l)))) }
+                p { (say(text::label_mix(sugar, litres(hive.water_l)))) }
+                @if hive.fondant_kg > 0.0 { p { (say(text::label_and_fondant(fondant))) } }
+                p { (marked(tongue, &text::label_by(hive.finish_by.unwrap_or(list.finish_by)))) " " (Hazard::Robbing.says()) }
             }
-            @if hive.is_fed_now() && hive.later_fondant_kg > 0.0 { p { "Weigh in midwinter, " (later(hive, system)) "." } }
-            p class="small" { "Given: ________  ________  ________" }
+            @if hive.is_fed_now() && hive.later_fondant_kg > 0.0 { p { (say(text::label_later(later))) } }
+            p class="small" { (say(text::label_given())) }
         }
     }
 }
 
-fn litres(litres: f64, system: System) -> String {
-    CubicMetre::new(litres * 1e-3).show(system, 1)
+fn litres(litres: f64) -> CubicMetre {
+    CubicMetre::new(litres * 1e-3)
 }
 
-fn feeder_form(asked: &Asked, system: System) -> Markup {
-    let unit = if system == System::Us { "gallons" } else { "litres" };
+fn feeder_form(asked: &Asked, tongue: Tongue) -> Markup {
     html! {
         form method="get" action="/feed" {
-            label for="feeder" { "What your feeder holds, " (unit) }
+            label for="feeder" { (tongue.say(&text::holds(tongue.system() == System::Us))) }
             input id="feeder" name="feeder" inputmode="decimal" maxlength="12" value=(asked.get("feeder").unwrap_or_default());
-            button class="main" { "Reckon its fills" }
+            button class="main" { (tongue.say(&text::reckon())) }
         }
     }
 }
 
 /// What to know before feeding, whatever is short.
 fn knowledge(apiary: &Apiary, tongue: Tongue) -> Markup {
-    let system = tongue.system();
+    let say = |message: Message| tongue.say(&message);
     let autumn = answer(apiary, Season::Autumn);
     let winter = answer(apiary, Season::Winter);
     html! {
         @if let (Some(autumn), Some(winter)) = (&autumn, &winter) {
-            (folded("Cups are not kilograms", &html! {
-                p { "Poured sugar is lighter than water, so cups make thinner syrup than the same figures by weight." }
-                ul { @for cups in &autumn.by_volume {
-                    li { (cups.volumes) " by cups is " (format!("{:.2}", cups.sugar_per_water_by_weight)) ":1 by weight, " (format!("{:.0}", cups.sugar_percent)) " % sugar, not " (format!("{:.0}", cups.meant_percent)) " %." }
-                } }
-                p { (tongue.say(&autumn.syrup_says)) }
-                p { "1:1 is for spring, once bees fly every day and carry in." }
+            (folded(&say(text::cups()), &cups(autumn, tongue)))
+            (folded(&say(text::slab()), &slab(winter, tongue)))
+            (folded(&say(text::before()), &html! {
+                ul class="evidence" { @for said in each_once(&autumn.say, &winter.say) { li { (tongue.say(said)) } } }
             }))
-            (folded("A slab over the bees", &html! {
-                p { "Laid " (SLAB.show(system, 0)) " thick over the whole of a " (winter.hive) " box:" }
-                ul { @for solid in &winter.solid { @if let Some(kg) = solid.slab_kg {
-                    li { (capital(&solid.what)) ": " (mass(kg, system)) ", feeding as much as " (mass(solid.slab_stores_kg.unwrap_or(0.0), system)) " of honey." }
-                } } }
-            }))
-            (folded("Before you feed", &html! {
-                ul class="evidence" { @for say in each_once(&autumn.say, &winter.say) { li { (tongue.say(say)) } } }
-            }))
-            (folded("Not to be fed", &html! {
-                ul { @for never in &autumn.never { li { (capital(&never.what)) ": " (never.why) "." } } }
+            (folded(&say(text::never()), &html! {
+                ul { @for never in &autumn.never { li { (say(text::never_of(&never.what, &never.why))) } } }
             }))
             section class="caution" { @for caution in each_once(&autumn.cautions, &winter.cautions) { p { (caution) } } }
         }
+    }
+}
+
+fn cups(autumn: &FeedAnswer, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
+    let told = |cups: &ByVolume| {
+        text::cups_are(cups.meant_percent, cups.sugar_percent, &cups.volumes, cups.sugar_per_water_by_weight)
+    };
+    html! {
+        p { (say(text::cups_thin())) }
+        ul { @for cups in &autumn.by_volume { li { (say(told(cups))) } } }
+        p { (tongue.say(&autumn.syrup_says)) }
+        p { (say(text::spring())) }
+    }
+}
+
+fn slab(winter: &FeedAnswer, tongue: Tongue) -> Markup {
+    let told = |solid: &Solid| {
+        let honey = Kilogram::new(solid.slab_stores_kg.unwrap_or(0.0));
+        Some(text::slab_of(honey, Kilogram::new(solid.slab_kg?), &solid.what))
+    };
+    html! {
+        p { (tongue.say(&text::slab_laid(&winter.hive, SLAB))) }
+        ul { @for told in winter.solid.iter().filter_map(told) { li { (tongue.say(&told)) } } }
     }
 }
 
@@ -336,7 +345,7 @@ mod tests {
     #[test]
     fn a_roofs_label_warns_of_robbers_in_august_and_of_the_cold_once_bees_cluster() {
         let (list, cold) = (fed_solid(), date(2025, 9, 30)..date(2026, 5, 20));
-        let label = |today| label(&list.hives[0], &list, hazard(today, &cold), System::Metric).into_string();
+        let label = |today| label(&list.hives[0], &list, hazard(today, &cold), Tongue::BRITISH).into_string();
         let (august, october, june) = (label(date(2025, 8, 28)), label(date(2025, 10, 5)), label(date(2026, 6, 1)));
         for warm in [august, june] {
             assert!(warm.contains("robbers and wasps") && !warm.contains("lid off"), "{warm}");

@@ -11,6 +11,7 @@ use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::lessons::{Forecast, LessonsAnswer, LessonsQuestion, lessons};
 use snowhum_apiary::winter_year;
+use snowhum_say::{Message, losses_page as text};
 
 use super::notes::Pairs;
 use super::questions::heard;
@@ -30,22 +31,24 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
         Some(spring) => Some(answer(&app, &mut view, spring, &asked).await),
         None => None,
     };
+    let tongue = view.tongue();
+    let heading = tongue.say(&text::heading());
     let body = html! {
-        h1 { "Losses and lessons" }
-        @if asked.get("kept").is_some() { p class="kept" role="status" { "Kept." } }
+        h1 { (heading) }
+        @if asked.get("kept").is_some() { p class="kept" role="status" { (tongue.say(&text::kept())) } }
         @match &answered {
             Some(Ok(answer)) => {
                 (told::told(&view, answer, &asked))
                 (count::form(&view, answer, &asked))
                 (told::behind(&view, answer))
             }
-            Some(Err(wrong)) => p class="caution" { (wrong) },
-            None => p class="lede" { "The estimate is on its way; it says when winter ends here." },
+            Some(Err(wrong)) => p class="caution" { (tongue.say(wrong)) },
+            None => p class="lede" { (tongue.say(&text::on_its_way())) },
         }
-        (club::section(&asked, view.tongue()))
+        (club::section(&asked, tongue))
         (heard("/losses"))
     };
-    Ok(page(&view, Place::Losses, "Losses and lessons", &body))
+    Ok(page(&view, Place::Losses, &heading, &body))
 }
 
 /// Keeps the spring count.
@@ -68,9 +71,9 @@ async fn spring(app: &App, view: &mut View) -> Option<Date> {
     }
 }
 
-async fn answer(app: &App, view: &mut View, spring: Date, asked: &Asked) -> Result<LessonsAnswer, String> {
+async fn answer(app: &App, view: &mut View, spring: Date, asked: &Asked) -> Result<LessonsAnswer, Message> {
     let untold = question(view, spring, asked)?;
-    let answer = lessons(&untold).map_err(|wrong| view.tongue().capital(&wrong.says()))?;
+    let answer = lessons(&untold).map_err(|wrong| text::wrong(wrong.says()))?;
     // The plan is of the winter the colonies were counted for last; one that is over had another.
     let is_planned = answer.season.year == winter_year(view.apiary.as_of, view.apiary.site.latitude);
     if asked.get("foretold").is_none() || !is_planned || !answer.can_be_scored() {
@@ -79,7 +82,7 @@ async fn answer(app: &App, view: &mut View, spring: Date, asked: &Asked) -> Resu
     let last = app.plan().await;
     view.await_for(&last);
     let plan = match last.answer {
-        Some(plan) => plan?,
+        Some(plan) => plan.map_err(Message::own)?,
         None => return Ok(answer),
     };
     let of = |colony: &snowhum_advice::plan::ColonyPlan| Forecast {
@@ -88,21 +91,21 @@ async fn answer(app: &App, view: &mut View, spring: Date, asked: &Asked) -> Resu
     };
     let forecasts: Vec<Forecast> = plan.colonies.iter().map(of).collect();
     let question = question(view, spring, asked)?;
-    lessons(&LessonsQuestion { forecasts: &forecasts, ..question }).map_err(|wrong| view.tongue().say(&wrong.says()))
+    lessons(&LessonsQuestion { forecasts: &forecasts, ..question }).map_err(|wrong| wrong.says())
 }
 
-fn question<'a>(view: &'a View, spring: Date, asked: &Asked) -> Result<LessonsQuestion<'a>, String> {
+fn question<'a>(view: &'a View, spring: Date, asked: &Asked) -> Result<LessonsQuestion<'a>, Message> {
     let season = match asked.get("season") {
-        Some(text) => {
-            let year = text.parse::<i16>().ok().filter(|year| (1900..=2200).contains(year));
-            Some(year.ok_or_else(|| format!("{}: write the year of the autumn, such as 2025.", shortened(text)))?)
+        Some(written) => {
+            let year = written.parse::<i16>().ok().filter(|year| (1900..=2200).contains(year));
+            Some(year.ok_or_else(|| text::wrong_year(shortened(written)))?)
         }
         None => None,
     };
     let number = |name: &str| match asked.get(name) {
-        Some(text) => {
-            let read = text.parse::<u32>().ok().filter(|number| *number <= MOST);
-            read.ok_or_else(|| format!("{}: write a number of colonies.", shortened(text)))
+        Some(written) => {
+            let read = written.parse::<u32>().ok().filter(|number| *number <= MOST);
+            read.ok_or_else(|| text::wrong_count(shortened(written)))
         }
         None => Ok(0),
     };

@@ -6,9 +6,8 @@ use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::fit::{ClassWindow, FitAnswer};
 use snowhum_advice::sums::mites::{ColonyMites, MitesAnswer, SeasonDays, of_yard};
-use snowhum_advice::words::day;
-use snowhum_apiary::Apiary;
-use snowhum_say::Tongue;
+use snowhum_apiary::{Apiary, Colony};
+use snowhum_say::{Message, Tongue, mites_page as text};
 
 use super::feed::stood;
 use super::questions::heard;
@@ -17,7 +16,7 @@ use crate::fault::Fault;
 use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::view::View;
-use crate::words::{capital, date};
+use crate::words::{capital, marked};
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
@@ -27,58 +26,72 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     view.await_for(&jobs);
     let days = jobs.told().and_then(|jobs| SeasonDays::of(jobs, &view.apiary.site));
     let counted = of_yard(&view.apiary, None, None, days.as_ref());
+    let tongue = view.tongue();
+    let heading = tongue.say(&text::heading());
     let body = html! {
-        h1 { "Mites" }
+        h1 { (heading) }
         (frame::age(&view, &plan))
         @if let Some(plan) = plan.told() { (stood(&view, plan)) }
         @match &counted {
             Some(Ok(answer)) => (counts(&view, answer)),
-            Some(Err(wrong)) => p class="caution" { (view.tongue().say(&wrong.says())) },
-            None => p class="lede" {
-                "Nobody has counted in this yard. Seeing no mites says little: of samples of 100 bees 37 in 100 show none where 1 bee in 100 carries one."
-            },
+            Some(Err(wrong)) => p class="caution" { (tongue.say(&wrong.says())) },
+            None => p class="lede" { (tongue.say(&text::nobody())) },
         }
-        (uncounted(&view.apiary))
-        p class="small" { "Mites washed off bees are noted at the hive, such as " code { "mites=14 of 300" } "; the last count stands here." }
+        (uncounted(&view.apiary, tongue))
+        p class="small" { (marked(tongue, &text::noted())) }
         (heard("/mites"))
         @match &plan.answer {
-            Some(Ok(plan)) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref(), view.tongue())) },
+            Some(Ok(plan)) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref(), tongue)) },
             Some(Err(words)) => p class="caution" { (words) },
             None => {}
         }
     };
-    Ok(page(&view, Place::Mites, "Mites", &body))
+    Ok(page(&view, Place::Mites, &heading, &body))
 }
 
 fn counts(view: &View, answer: &MitesAnswer) -> Markup {
-    let (apiary, tongue) = (&view.apiary, view.tongue());
+    let tongue = view.tongue();
     let mut sorted: Vec<&ColonyMites> = answer.colonies.iter().collect();
     sorted.sort_by(|a, b| b.rate.total_cmp(&a.rate));
+    let first = || sorted.first().map(|one| text::one(&one.name, one.verdict.words()));
     html! {
-        p class="lede" {
-            @if let Some(yard) = &answer.yard { (tongue.say(&yard.say)) }
-            @else if let Some(one) = sorted.first() { (one.name) ": " (tongue.say(&one.verdict.words())) "." }
-        }
-        div class="wide" tabindex="0" role="region" aria-label="Mites, the worst first" { table {
-            caption { "Mites per 100 bees, the worst first, and between what 95 of 100 such samples leave it; the line is " (answer.line.says) " (" (answer.line.region) ": " (answer.line.source) ")" }
-            thead { tr { th scope="col" { "Colony" } th scope="col" { "Counted" } th scope="col" { "Per 100" } th scope="col" { "Against the line" } } }
-            tbody { @for one in &sorted { tr {
-                th scope="row" { (one.name) }
-                td { (one.found) " in " (one.bees.unwrap_or(0)) @if let Some(on) = counted_on(apiary, &one.name) { ", " (date(on)) } }
-                td { (format!("{:.1} ({:.1} to {:.1})", one.rate, one.uneven.low, one.uneven.high)) }
-                td { (tongue.say(&one.verdict.words())) @if let Some(treated) = treated(apiary, &one.name) { (treated) } }
-            } } }
-        } }
+        p class="lede" { @if let Some(says) = answer.yard.as_ref().map(|yard| yard.say.clone()).or_else(first) { (tongue.say(&says)) } }
+        (table(&view.apiary, answer, &sorted, tongue))
         @let (first, others) = answer.say.split_at(1.min(answer.say.len()));
         @for say in first { p { (tongue.say(say)) } }
         details {
-            summary { "More of it, other lines, and says who" }
+            summary { (tongue.say(&text::more())) }
             ul {
                 @for say in others { li { (tongue.say(say)) } }
-                @for line in &answer.other_lines { li { (line.region) ": " (line.says) " (" (line.source) ")" } }
+                @for line in &answer.other_lines { li { (tongue.say(&text::line(&line.says, &line.region, &line.source))) } }
                 @for source in &answer.sources { li { (tongue.capital(source)) } }
             }
         }
+    }
+}
+
+fn table(apiary: &Apiary, answer: &MitesAnswer, sorted: &[&ColonyMites], tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
+    let line = &answer.line;
+    html! {
+        div class="wide" tabindex="0" role="region" aria-label=(say(text::table())) { table {
+            caption { (say(text::caption(&line.says, &line.region, &line.source))) }
+            thead { tr { @for head in [text::colony(), text::counted(), text::rate(), text::against()] { th scope="col" { (say(head)) } } } }
+            tbody { @for one in sorted { tr {
+                th scope="row" { (one.name) }
+                td { (marked(tongue, &found(apiary, one))) }
+                td { (say(text::rate_of(one.uneven.high, one.uneven.low, one.rate))) }
+                td { (say(judged(apiary, one))) }
+            } } }
+        } }
+    }
+}
+
+fn found(apiary: &Apiary, one: &ColonyMites) -> Message {
+    let bees = one.bees.unwrap_or(0);
+    match counted_on(apiary, &one.name) {
+        Some(on) => text::found_on(bees, one.found, on),
+        None => text::found(bees, one.found),
     }
 }
 
@@ -87,55 +100,50 @@ fn counted_on(apiary: &Apiary, name: &str) -> Option<Date> {
     apiary.last_mite_count(colony, Date::MAX).map(|count| count.on)
 }
 
-/// What was done since the count, so that nobody takes an old count for today's.
-fn treated(apiary: &Apiary, name: &str) -> Option<String> {
-    let colony = apiary.colonies.iter().find(|colony| colony.name == name)?;
-    let counted = counted_on(apiary, name)?;
-    let treated = apiary.treated_since(colony, counted)?;
-    Some(format!("; treated since, on {}: count again", day(treated)))
+/// The verdict, and what was done since the count, so that nobody takes an old count for today's.
+fn judged(apiary: &Apiary, one: &ColonyMites) -> Message {
+    let treated = || {
+        let colony = apiary.colonies.iter().find(|colony| colony.name == one.name)?;
+        apiary.treated_since(colony, counted_on(apiary, &one.name)?)
+    };
+    let verdict = one.verdict.words();
+    match treated() {
+        Some(on) => text::treated(on, verdict),
+        None => verdict,
+    }
 }
 
-fn uncounted(apiary: &Apiary) -> Markup {
-    let names: Vec<&str> = apiary
-        .colonies
-        .iter()
-        .filter(|colony| apiary.last_mite_count(colony, Date::MAX).is_none())
-        .map(|colony| colony.name.as_str())
-        .collect();
-    html! { @if !names.is_empty() { p { span class="label" { "Not counted" } " " (names.join(", ")) ". They may be the worst." } } }
+fn uncounted(apiary: &Apiary, tongue: Tongue) -> Markup {
+    let is_counted = |colony: &Colony| apiary.last_mite_count(colony, Date::MAX).is_some();
+    let names = apiary.colonies.iter().filter(|colony| !is_counted(colony)).map(|colony| (&colony.name).into());
+    let names: Vec<Message> = names.collect();
+    html! { @if !names.is_empty() { p { (marked(tongue, &text::uncounted(names))) } } }
 }
 
 fn windows(fit: &FitAnswer, days: Option<&SeasonDays>, tongue: Tongue) -> Markup {
     let [all, none] = fit.treat_before;
+    let begun = match days {
+        Some(days) if days.usual == days.safe => text::begun(days.safe),
+        Some(days) => text::begun_usual(days.safe, days.usual),
+        None => text::done(all),
+    };
     html! {
         section {
-            h2 { "When a treatment can work here" }
-            p {
-                @match days {
-                    Some(days) => {
-                        "Begun by " (date(days.safe)) " to be safe"
-                        @if days.usual != days.safe { " (" (date(days.usual)) " is in time in half of all years)" }
-                    }
-                    None => { "Done before about " (date(all)) }
-                }
-                ", a treatment spares the brood that becomes winter bees; each week later spares less of it, and after about " (date(none))
-                " none: then it protects the neighbours and next year's bees, not bees already hurt. A treatment in November alone is no cure for this winter."
-            }
+            h2 { (tongue.say(&text::windows())) }
+            p { (marked(tongue, &text::spares(begun, none))) }
             @for hazard in [Hazard::Label, Hazard::Acids] { p class="caution" { (hazard.says()) } }
-            (folded("Class by class", &html! {
+            (folded(&tongue.say(&text::classes()), &html! {
                 dl { @for window in &fit.windows { (one_window(window, tongue)) } }
-                p class="small" { (tongue.say(&fit.winter_bees)) " Days are from this site's weather, 8 in 10 between those in brackets." }
+                p class="small" { (tongue.say(&fit.winter_bees)) " " (tongue.say(&text::days())) }
             }))
         }
     }
 }
 
 fn one_window(window: &ClassWindow, tongue: Tongue) -> Markup {
+    let says = text::class(&window.brood, &window.says, &window.supers, &window.weather);
     html! {
         dt { (capital(&window.class)) }
-        dd {
-            (tongue.sentence(&window.says)) " " (capital(&window.brood)) "; " (window.supers) ". " (capital(&window.weather)) ". "
-            span class="small" { (window.source) }
-        }
+        dd { (tongue.say(&says)) " " span class="small" { (window.source) } }
     }
 }

@@ -7,6 +7,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use snowhum_advice::lessons::{Fate, fates};
 use snowhum_apiary::{Apiary, AutumnCount, Colony, QuickFault, Reckoned, SeasonFault, Wrong, read_day, winter_year};
+use snowhum_say::{Message, season_page as text};
 use snowhum_units::{Bare, Kilogram, Measured};
 
 use super::hives;
@@ -17,12 +18,12 @@ use crate::page::{Place, page};
 use crate::view::{Asked, View};
 use crate::words::capital;
 
-/// What is asked of a colony: the field, its question, and an example.
-const ASKS: [(&str, &str, &str); 4] = [
-    ("bees", "Frames of bees, or weak, middling, strong", "8"),
-    ("food", "Food, or light, fair, heavy", "14"),
-    ("mites", "Mites, if you counted", "3/300"),
-    ("queen", "Queen, if you looked", "laying"),
+/// What is asked of a colony: the field, its question in the keeper's unit, and an example.
+const ASKS: [(&str, fn(&'static str) -> Message, &str); 4] = [
+    ("bees", |_| text::bees(), "8"),
+    ("food", text::food, "14"),
+    ("mites", |_| text::mites(), "3/300"),
+    ("queen", |_| text::queen(), "laying"),
 ];
 
 /// What a colony was noted to be, and needs no count.
@@ -45,7 +46,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
 pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Response, Fault> {
     let view = View::of(&app).await?;
     if view.apiary.invented {
-        return Err(Fault::Wrong("The invented yard has one winter; begin a yard of your own.".to_owned()));
+        return Err(Fault::Wrong(view.tongue().say(&text::invented())));
     }
     let form = Asked(pairs);
     match begun(&view, &form) {
@@ -103,41 +104,39 @@ fn sheet(view: &View, form: &Asked, faults: &Faults) -> Markup {
     let apiary = &view.apiary;
     let year = winter_year(apiary.as_of, apiary.site.latitude);
     let stays: Vec<usize> = standing(view).map(|(at, _)| at).collect();
-    let gone: Vec<&str> = (0..apiary.colonies.len())
+    let gone: Vec<Message> = (0..apiary.colonies.len())
         .filter(|at| !stays.contains(at))
-        .map(|at| apiary.colonies[at].name.as_str())
+        .map(|at| (&apiary.colonies[at].name).into())
         .collect();
+    let say = |message: Message| view.tongue().say(&message);
+    let heading = say(text::heading());
     let body = html! {
-        h1 { "A new autumn" }
-        p class="lede" {
-            "The colonies were counted last on " (apiary.as_of.strftime("%-d %B %Y").to_string())
-            ". Count those that live; their hives stay as they are. The winter of " (year)
-            " is kept, with its losses as they are."
-        }
-        @if !gone.is_empty() { p { "Left out, as noted: " (gone.join(", ")) "." } }
-        (to_mend(faults))
+        h1 { (heading) }
+        p class="lede" { (say(text::lede(apiary.as_of, year))) }
+        @if !gone.is_empty() { p { (say(text::gone(gone))) } }
+        (to_mend(faults, view))
         form method="post" action="/season" {
-            label for="as_of" { "The day you looked" }
+            label for="as_of" { (say(text::day())) }
             input id="as_of" name="as_of" autocomplete="off" maxlength="40"
                 value=(form.get("as_of").map_or_else(|| view.now.date().to_string(), str::to_owned));
             @for (at, colony) in standing(view) { (colony_form(view, at, colony, form)) }
             details class="folded" open[form.get("name").is_some()] {
-                summary { "A hive that is new" }
+                summary { (say(text::new())) }
                 (hives::facts(form, &faults.another))
             }
-            button class="main" { "Begin this autumn" }
+            button class="main" { (say(text::begin())) }
         }
     };
-    page(view, Place::Elsewhere, "A new autumn", &body)
+    page(view, Place::Elsewhere, &heading, &body)
 }
 
-fn to_mend(faults: &Faults) -> Markup {
+fn to_mend(faults: &Faults, view: &View) -> Markup {
     let season = faults.season.iter().map(|fault| capital(&fault.to_string()) + ".");
     let says: Vec<String> = season.chain(faults.another.iter().map(|fault| fault.says.clone())).collect();
     html! {
         @if !says.is_empty() {
             section class="caution" role="alert" {
-                h2 { "To be mended" }
+                h2 { (view.tongue().say(&text::mend())) }
                 ul { @for says in says { li { (says) } } }
             }
         }
@@ -145,7 +144,8 @@ fn to_mend(faults: &Faults) -> Markup {
 }
 
 fn colony_form(view: &View, at: usize, colony: &Colony, form: &Asked) -> Markup {
-    let unit = Kilogram::usual(view.settings.system);
+    let tongue = view.tongue();
+    let unit = Kilogram::usual(tongue.system());
     html! {
         fieldset {
             legend { (colony.name) }
@@ -153,14 +153,14 @@ fn colony_form(view: &View, at: usize, colony: &Colony, form: &Asked) -> Markup 
                 @for (field, asks, example) in ASKS {
                     @let name = format!("{at}.{field}");
                     div {
-                        label for=(name) { (asks) @if field == "food" { ", " (unit) } }
+                        label for=(name) { (tongue.say(&asks(unit))) }
                         input id=(name) name=(name) maxlength="40" autocomplete="off" placeholder=(example)
                             value=(form.get(&name).unwrap_or_default());
                     }
                 }
             }
             @let name = format!("{at}.gone");
-            label { input type="checkbox" name=(name) value="yes" checked[form.get(&name).is_some()]; " It is dead, sold or united" }
+            label { input type="checkbox" name=(name) value="yes" checked[form.get(&name).is_some()]; " " (tongue.say(&text::is_gone())) }
         }
     }
 }

@@ -5,7 +5,8 @@ use maud::{Markup, html};
 use snowhum_advice::setup::{HARDLY, SetupAnswer, SetupRow, SetupVerdict, Try, WrongChange};
 use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, Colony};
-use snowhum_units::System;
+use snowhum_say::{Message, hives, setup_page as text};
+use snowhum_units::Kilogram;
 use snowhum_winter::Parameters;
 
 use super::questions::heard;
@@ -15,27 +16,55 @@ use crate::frame;
 use crate::page::{Place, page};
 use crate::sent::shortened;
 use crate::view::{Asked, View};
-use crate::words::mass;
 
-/// Parts that can be swapped: name, and each choice with the change it is.
-pub(super) const PARTS: [(&str, &[(&str, &str)]); 6] = [
+/// What a part can be, with the change it is.
+type Choice = (fn() -> Message, &'static str);
+
+/// Parts that can be swapped: the field of a form, the name, and each choice.
+pub(super) const PARTS: [(&str, fn() -> Message, &[Choice]); 6] = [
     (
         "Lid",
+        text::lid,
         &[
-            ("25 mm foam", "lid=25 mm foam"),
-            ("50 mm foam", "lid=50 mm foam"),
-            ("straw quilt", "quilt=straw 60 mm"),
-            ("bare board", "lid=off"),
+            (text::foam_thin, "lid=25 mm foam"),
+            (text::foam_thick, "lid=50 mm foam"),
+            (text::straw, "quilt=straw 60 mm"),
+            (text::bare, "lid=off"),
         ],
     ),
-    ("Wrap", &[("felt paper", "wrap=felt paper"), ("25 mm foam", "wrap=25 mm foam"), ("none", "wrap=off")]),
-    ("Upper hole", &[("20 mm", "upper hole=20 mm"), ("25 mm", "upper hole=25 mm"), ("shut", "upper hole=off")]),
+    (
+        "Wrap",
+        text::wrap,
+        &[(text::felt, "wrap=felt paper"), (text::foam_thin, "wrap=25 mm foam"), (text::no_wrap, "wrap=off")],
+    ),
+    (
+        "Upper hole",
+        text::hole,
+        &[
+            (text::hole_small, "upper hole=20 mm"),
+            (text::hole_large, "upper hole=25 mm"),
+            (text::hole_shut, "upper hole=off"),
+        ],
+    ),
     (
         "Floor",
-        &[("solid", "floor=solid"), ("open mesh", "floor=open mesh"), ("mesh with tray", "floor=mesh with tray")],
+        text::floor,
+        &[
+            (text::floor_solid, "floor=solid"),
+            (text::floor_mesh, "floor=open mesh"),
+            (text::floor_tray, "floor=mesh with tray"),
+        ],
     ),
-    ("Entrance", &[("reduced", "entrance=reduced"), ("full", "entrance=full"), ("shut", "entrance=off")]),
-    ("Boxes", &[("one deep", "boxes=deep"), ("two deep", "boxes=deep,deep")]),
+    (
+        "Entrance",
+        text::entrance,
+        &[
+            (text::entrance_reduced, "entrance=reduced"),
+            (text::entrance_full, "entrance=full"),
+            (text::entrance_shut, "entrance=off"),
+        ],
+    ),
+    ("Boxes", text::boxes, &[(text::one_deep, "boxes=deep"), (text::two_deep, "boxes=deep,deep")]),
 ];
 /// Set-ups compared at once.
 const MOST_TRIES: usize = 4;
@@ -56,9 +85,11 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
         view.await_for(last);
     }
     let (_, colony) = view.meant(&name)?;
+    let tongue = view.tongue();
+    let heading = tongue.say(&text::heading());
     let body = html! {
-        h1 { "Winter set-up" }
-        p class="lede" { "What would change if " (colony.name) " were dressed otherwise?" }
+        h1 { (heading) }
+        p class="lede" { (tongue.say(&text::lede(&colony.name))) }
         @match &answered {
             Some(Ok(last)) => {
                 (frame::age(&view, last))
@@ -68,17 +99,17 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
                     None => {}
                 }
             },
-            Some(Err(wrong)) => p class="caution" { (wrong) },
+            Some(Err(wrong)) => p class="caution" { (tongue.say(wrong)) },
             None => {}
         }
         (form(&view, colony, &asked))
         (heard("/setup"))
     };
-    Ok(page(&view, Place::Setup, "Winter set-up", &body))
+    Ok(page(&view, Place::Setup, &heading, &body))
 }
 
 /// The chosen parts together are one set-up; each written line is another.
-fn tries(apiary: &Apiary, colony: &Colony, asked: &Asked) -> Result<Vec<Try>, String> {
+fn tries(apiary: &Apiary, colony: &Colony, asked: &Asked) -> Result<Vec<Try>, Message> {
     let chosen: Vec<&str> = asked.all("part").collect();
     let mut all = Vec::new();
     if !chosen.is_empty() {
@@ -88,96 +119,104 @@ fn tries(apiary: &Apiary, colony: &Colony, asked: &Asked) -> Result<Vec<Try>, St
         all.push(a_try(apiary, colony, &snowhum_apiary::split_entries(line).collect::<Vec<_>>())?);
     }
     if all.len() > MOST_TRIES {
-        return Err(format!("At most {MOST_TRIES} set-ups are compared at once."));
+        return Err(text::too_many(MOST_TRIES));
     }
     Ok(all)
 }
 
-fn a_try(apiary: &Apiary, colony: &Colony, changes: &[&str]) -> Result<Try, String> {
+fn a_try(apiary: &Apiary, colony: &Colony, changes: &[&str]) -> Result<Try, Message> {
     let housed = yard::housed(apiary);
-    let housed = housed.iter().find(|housed| housed.colony.id == colony.id).ok_or("The colony has no hive.")?;
+    let housed = housed.iter().find(|housed| housed.colony.id == colony.id).ok_or_else(text::no_hive)?;
     if changes.len() > PARTS.len() * 2 {
-        return Err("Too many changes for one hive.".to_owned());
+        return Err(text::too_many_changes());
     }
     let name = changes.iter().map(|change| change.replace('=', ": ")).collect::<Vec<_>>().join("; ");
-    let wrong = |wrong: WrongChange| format!("{}: {}", shortened(&wrong.change), wrong.wrong);
-    let parameters = Parameters::shipped().map_err(|error| error.to_string())?;
+    let wrong = |wrong: WrongChange| text::wrong(shortened(&wrong.change), wrong.wrong.to_string());
+    let parameters = Parameters::shipped().map_err(|error| Message::own(error.to_string()))?;
     Try::of(name, housed, changes, (&apiary.money, &parameters)).map_err(wrong)
 }
 
 fn told(answer: &SetupAnswer, view: &View) -> Markup {
     let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     let rows: Vec<&SetupRow> = std::iter::once(&answer.base).chain(&answer.tries).collect();
-    let system = view.settings.system;
+    let lines = |row| lines(row, &view.apiary.money.currency);
     html! {
         section class="kept" role="status" {
             @for row in &answer.tries {
                 h2 { (tongue.capital(&row.name)) }
-                p { (verdict(row)) }
+                p { (say(verdict(row))) }
             }
-            div class="wide" tabindex="0" role="region" aria-label="Side by side" {
+            div class="wide" tabindex="0" role="region" aria-label=(say(text::beside())) {
                 table class="beside" {
-                    caption { (answer.colony) " from " (snowhum_advice::words::day(view.apiary.as_of)) " to spring, under the same weather" }
+                    caption { (say(text::caption(view.apiary.as_of, &answer.colony))) }
                     thead { tr { th scope="col" { "" } @for row in &rows { th scope="col" { (tongue.say(&row.name)) } } } }
-                    tbody { @for (name, cells) in lines(&rows, system, &view.apiary.money.currency) {
-                        tr { th scope="row" { (name) } @for cell in cells { td { (cell) } } }
+                    tbody { @for (at, (name, _)) in lines(&answer.base).iter().enumerate() {
+                        tr { th scope="row" { (tongue.say(name)) } @for row in &rows { td { (tongue.say(&lines(row)[at].1)) } } }
                     } }
                 }
             }
-            p class="small" { "From the day the colonies were counted, as they were then; notes since do not count here. " a href="/source?find=wall" { "Says who?" } }
+            p class="small" { (say(text::from_count())) " " a href="/source?find=wall" { (say(text::who())) } }
         }
     }
 }
 
-fn lines(rows: &[&SetupRow], system: System, currency: &str) -> Vec<(&'static str, Vec<String>)> {
-    let of = |show: &dyn Fn(&SetupRow) -> String| rows.iter().map(|row| show(row)).collect::<Vec<_>>();
-    vec![
-        ("Alive in spring, of 100", of(&|row| snowhum_advice::words::hives(row.alive_in_spring).to_string())),
-        ("Food eaten to spring", of(&|row| mass(row.food_kg, system))),
-        ("Heat loss in the coldest month, W for each degree", of(&|row| format!("{:.2}", row.heat_loss_w_per_k))),
-        ("Water on the lid, g a day", of(&|row| format!("{:.0}", row.condensation_g_per_day.lid))),
-        ("Water on the walls, g a day", of(&|row| format!("{:.0}", row.condensation_g_per_day.walls))),
-        ("Water on the floor, g a day", of(&|row| format!("{:.0}", row.condensation_g_per_day.floor))),
-        ("Dripping on the cluster, g a day", of(&|row| format!("{:.0}", row.drip_on_cluster_g_per_day))),
-        ("Price", of(&|row| format!("{:.0} {currency}", row.cost_money))),
+/// What the table says of a set-up, each with the name of its line.
+fn lines(row: &SetupRow, currency: &str) -> [(Message, Message); 8] {
+    let water = &row.condensation_g_per_day;
+    [
+        (text::alive(), text::whole(hives(row.alive_in_spring))),
+        (text::food(), text::eaten(Kilogram::new(row.food_kg))),
+        (text::heat(), text::watts(row.heat_loss_w_per_k)),
+        (text::lid_water(), text::whole(water.lid)),
+        (text::wall_water(), text::whole(water.walls)),
+        (text::floor_water(), text::whole(water.floor)),
+        (text::drip(), text::whole(row.drip_on_cluster_g_per_day)),
+        (text::price(), text::money(currency, row.cost_money)),
     ]
 }
 
-fn verdict(row: &SetupRow) -> String {
-    let more = match row.verdict() {
-        SetupVerdict::MayBeChance => return "No real difference: what there is may be chance.".to_owned(),
-        SetupVerdict::Hardly => return format!("No real difference: fewer than {HARDLY:.0} hives in 100."),
-        SetupVerdict::Better => "more",
-        SetupVerdict::Worse => "fewer",
+fn verdict(row: &SetupRow) -> Message {
+    let is_better = match row.verdict() {
+        SetupVerdict::MayBeChance => return text::chance(),
+        SetupVerdict::Hardly => return text::hardly(HARDLY),
+        SetupVerdict::Better => true,
+        SetupVerdict::Worse => false,
     };
-    let error = if row.plus_minus < 1.0 { "± less than 1".to_owned() } else { format!("± {:.0}", row.plus_minus) };
-    let difference = row.difference_hives_in_100.abs();
-    format!("About {difference:.0} hives in 100 {more} come to spring alive, fed and queenright ({error}).")
+    text::difference(row.plus_minus, row.difference_hives_in_100.abs(), is_better, row.plus_minus < 1.0)
 }
 
 fn form(view: &View, colony: &Colony, asked: &Asked) -> Markup {
-    let chosen: Vec<&str> = asked.all("part").collect();
+    let say = |message: Message| view.tongue().say(&message);
     html! {
         form method="get" action="/setup" {
-            label for="hive" { "Hive" }
+            label for="hive" { (say(text::hive())) }
             select id="hive" name="hive" {
                 @for other in &view.apiary.colonies { option value=(other.id.0) selected[other.id == colony.id] { (other.name) } }
             }
-            div class="stack" {
-                @for (at, (part, choices)) in PARTS.iter().enumerate() {
-                    div {
-                        label for={ "part" (at) } { (part) }
-                        select id={ "part" (at) } name="part" {
-                            option value="" { "as it is" }
-                            @for (words, change) in *choices { option value=(change) selected[chosen.contains(change)] { (words) } }
-                        }
+            (parts(view, asked))
+            label for="try" { (say(text::words())) }
+            input id="try" name="try" maxlength="300" autocomplete="off" value=(asked.get("try").unwrap_or_default()) placeholder="wrap=felt paper; upper hole=off";
+            button class="main" { (say(text::compare())) }
+            p class="small" { (say(text::seconds())) }
+        }
+    }
+}
+
+fn parts(view: &View, asked: &Asked) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
+    let chosen: Vec<&str> = asked.all("part").collect();
+    html! {
+        div class="stack" {
+            @for (at, (_, part, choices)) in PARTS.iter().enumerate() {
+                div {
+                    label for={ "part" (at) } { (say(part())) }
+                    select id={ "part" (at) } name="part" {
+                        option value="" { (say(text::as_it_is())) }
+                        @for (words, change) in *choices { option value=(change) selected[chosen.contains(change)] { (say(words())) } }
                     }
                 }
             }
-            label for="try" { "Beside it, in your own words" }
-            input id="try" name="try" maxlength="300" autocomplete="off" value=(asked.get("try").unwrap_or_default()) placeholder="wrap=felt paper; upper hole=off";
-            button class="main" { "Compare" }
-            p class="small" { "It takes some seconds: whole winters are computed, each under the same weather." }
         }
     }
 }

@@ -8,7 +8,7 @@ use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::treatments::{TreatmentRecord, class_words, columns, treatments};
 use snowhum_apiary::{Act, Colony, Conditions, Entry, Note, TreatmentClass, TreatmentDetail, TreatmentNote, VisitId};
-use snowhum_say::{Tongue, treatments as say};
+use snowhum_say::{Message, Tongue, treatments as of_record, treatments_page as text};
 
 use super::notes::{Pairs, keep as keep_note, time};
 use crate::app::App;
@@ -16,87 +16,93 @@ use crate::fault::Fault;
 use crate::ids;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
-use crate::words::capital;
+use crate::words::{capital, marked};
 
 /// What is asked of each detail.
-const ASKS: [(TreatmentDetail, &str); 7] = [
-    (TreatmentDetail::Product, "Product, as its label names it"),
-    (TreatmentDetail::Batch, "Batch"),
-    (TreatmentDetail::Quantity, "Quantity given, as the label or the vet told"),
-    (TreatmentDetail::Supplier, "Supplier"),
-    (TreatmentDetail::Proof, "Proof of purchase, such as an invoice's number"),
-    (TreatmentDetail::Withdrawal, "Withdrawal period, even if it is nil"),
-    (TreatmentDetail::Duration, "How long it is left in"),
+const ASKS: [(TreatmentDetail, fn() -> Message); 7] = [
+    (TreatmentDetail::Product, text::product),
+    (TreatmentDetail::Batch, text::batch),
+    (TreatmentDetail::Quantity, text::quantity),
+    (TreatmentDetail::Supplier, text::supplier),
+    (TreatmentDetail::Proof, text::proof),
+    (TreatmentDetail::Withdrawal, text::withdrawal),
+    (TreatmentDetail::Duration, text::duration),
 ];
+/// Where a number is to be written by hand.
+const BLANK: &str = "______________________";
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let record = treatments(&app.apiary_ever().await?, view.now.date());
     let kept = asked.get("kept").and_then(|text| text.parse::<u32>().ok());
+    let tongue = view.tongue();
+    let heading = tongue.say(&text::heading());
     let body = html! {
-        h1 { "Treatment record" }
-        @if let Some(kept) = kept { p class="kept no-print" role="status" { "Kept for " (kept) (if kept == 1 { " hive." } else { " hives." }) } }
-        (sheet(&record, view.tongue()))
+        h1 { (heading) }
+        @if let Some(kept) = kept { p class="kept no-print" role="status" { (tongue.say(&text::kept(kept))) } }
+        (sheet(&record, tongue))
         (form(&view))
     };
-    Ok(page(&view, Place::Treatments, "Treatment record", &body))
+    Ok(page(&view, Place::Treatments, &heading, &body))
 }
 
 /// The record as an inspector reads it.
 pub(crate) fn sheet(record: &TreatmentRecord, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     html! {
         section class="record" {
-            p { "Yard: " strong { (record.apiary) } }
-            p { "Registration: " (record.registration.as_deref().unwrap_or("______________________")) }
-            p { "Keeper: ______________________________  Signed, day: ______________________" }
+            p { (marked(tongue, &text::yard(&record.apiary))) }
+            p { (say(text::registration(record.registration.as_deref().unwrap_or(BLANK)))) }
+            p { (say(text::keeper())) }
             @if record.rows.is_empty() {
-                p { "No treatment is noted." }
+                p { (say(text::none())) }
             } @else {
-                div class="wide" tabindex="0" role="region" aria-label="Treatments" {
+                div class="wide" tabindex="0" role="region" aria-label=(say(text::table())) {
                     table {
-                        thead { tr { @for head in columns() { th scope="col" { (tongue.say(&head)) } } } }
+                        thead { tr { @for head in columns() { th scope="col" { (say(head)) } } } }
                         tbody {
                             @for row in &record.rows {
-                                tr { @for cell in row.cells() { td { @match cell { Some(cell) => (tongue.say(&cell)), None => em { (tongue.say(&say::not_noted())) } } } } }
+                                tr { @for cell in row.cells() { td { @match cell { Some(cell) => (say(cell)), None => em { (say(of_record::not_noted())) } } } } }
                             }
                         }
                     }
                 }
             }
-            p class="small for-phone" { "What a row does not tell is not noted." }
-            p class="small" { (tongue.say(&say::kept())) }
+            p class="small for-phone" { (say(text::not_told())) }
+            p class="small" { (say(of_record::kept())) }
         }
     }
 }
 
 fn form(view: &View) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     html! {
         details class="folded no-print" {
-            summary { "Note a treatment" }
+            summary { (say(text::note())) }
             @for hazard in [Hazard::Label, Hazard::Acids, Hazard::Antibiotics] { p class="caution" { (hazard.says()) } }
             form method="post" action="/treatments" {
                 input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
-                label for="colony" { "Hive" }
+                label for="colony" { (say(text::hive())) }
                 select id="colony" name="colony" {
-                    option value="all" { "All hives" }
+                    option value="all" { (say(text::all())) }
                     @for colony in &view.apiary.colonies { option value=(colony.id.0) { (colony.name) } }
                 }
-                label for="on" { "Day, if not today" }
+                label for="on" { (say(text::day())) }
                 input id="on" name="on" type="date" max=(view.now.date());
                 fieldset class="choices" {
-                    legend { "Substance" }
+                    legend { (say(text::substance())) }
                     @for (value, class) in TreatmentClass::WORDS {
-                        label { input type="radio" name="class" value=(value) required; span { (view.tongue().say(&class_words(class))) } }
+                        label { input type="radio" name="class" value=(value) required; span { (say(class_words(class))) } }
                     }
                 }
                 @for (detail, asks) in ASKS {
                     @let name = word(detail);
-                    label for=(name) { (asks) }
+                    label for=(name) { (say(asks())) }
                     input id=(name) name=(name) maxlength="80" autocomplete="off";
                 }
-                button class="main" { "Keep it" }
+                button class="main" { (say(text::keep())) }
             }
-            p class="small" { "What is left empty is shown as not noted. To put a note right, open it at its hive under what was noted." }
+            p class="small" { (say(text::empty())) }
         }
     }
 }
@@ -109,7 +115,7 @@ fn word(detail: TreatmentDetail) -> &'static str {
 pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
     let view = View::of(&app).await?;
     let form = Asked(pairs);
-    let given = given(&form)?;
+    let given = given(&form, view.tongue())?;
     let at = time(&view, &form)?;
     let visit = form.get("visit").and_then(|text| text.parse().ok()).unwrap_or_else(|| ids::new_id(Timestamp::now()));
     let hives = hives(&view, &form)?;
@@ -122,9 +128,9 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
     Ok(Redirect::to(&format!("/treatments?kept={}", hives.len())))
 }
 
-fn given(form: &Asked) -> Result<TreatmentNote, Fault> {
+fn given(form: &Asked, tongue: Tongue) -> Result<TreatmentNote, Fault> {
     let class = form.get("class").and_then(|text| TreatmentClass::WORDS.iter().find(|(word, _)| *word == text));
-    let (_, class) = class.ok_or_else(|| Fault::Wrong("Choose the substance.".to_owned()))?;
+    let (_, class) = class.ok_or_else(|| Fault::Wrong(tongue.say(&text::which_substance())))?;
     let mut given = TreatmentNote::from(*class);
     for (word, detail) in TreatmentDetail::WORDS {
         if let Some(told) = form.get(word) {
@@ -139,7 +145,7 @@ fn hives<'v>(view: &'v View, form: &Asked) -> Result<Vec<&'v Colony>, Fault> {
         Some("all") => Ok(view.apiary.colonies.iter().collect()),
         chosen => {
             let id = chosen.and_then(|text| text.parse().ok());
-            let id = id.ok_or_else(|| Fault::Wrong("Choose a hive, or all of them.".to_owned()))?;
+            let id = id.ok_or_else(|| Fault::Wrong(view.tongue().say(&text::which_hive())))?;
             Ok(vec![view.colony(id)?.1])
         }
     }

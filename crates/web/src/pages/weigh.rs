@@ -6,7 +6,8 @@ use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::sums::weigh::{Tare, TwoSided, Way, WeighAnswer, WeighQuestion, weigh};
 use snowhum_apiary::{Colony, Hive};
-use snowhum_units::{Bare, Kilogram, Measured, Metre, System};
+use snowhum_say::{Message, Tongue, weigh_page as text};
+use snowhum_units::{Bare, Kilogram, Measured, Metre, Range, System};
 use uuid::Uuid;
 
 use super::questions::heard;
@@ -28,34 +29,34 @@ pub(crate) async fn show(
     let (at, colony) = view.addressed(&id, &uri)?;
     let id = colony.id.0;
     let hive = view.apiary.hive_of(colony).ok_or(Fault::Missing("such hive"))?;
-    let system = view.settings.system;
+    let tongue = view.tongue();
+    let heading = tongue.say(&text::heading(&colony.name));
     let bees = view.colony_now(at).and_then(|now| Some(now.bees.as_ref()?.p50)).unwrap_or(colony.bees.p50);
-    let answered = question(&asked, hive, bees, system).map(|question| {
-        question.and_then(|question| weigh(&question).map_err(|wrong| view.tongue().say(&wrong.says())))
-    });
+    let answered = question(&asked, hive, bees, tongue.system())
+        .map(|question| question.and_then(|question| weigh(&question).map_err(|wrong| wrong.says())));
     let body = html! {
-        h1 { "Weigh " (colony.name) }
-        p class="ways" { a href={ "/hive/" (id) } { "Back to " (colony.name) } }
-        p class="lede" { "Lift one side straight up until it is just clear, read the lowest steady figure; then the other side." }
+        h1 { (heading) }
+        p class="ways" { a href={ "/hive/" (id) } { (tongue.say(&text::back(&colony.name))) } }
+        p class="lede" { (tongue.say(&text::lede())) }
         @match &answered {
             Some(Ok(answer)) => (told(&view, colony, answer)),
-            Some(Err(wrong)) => p class="caution" { (wrong) },
+            Some(Err(wrong)) => p class="caution" { (tongue.say(wrong)) },
             None => {}
         }
-        (form(id, &asked, system))
-        (beliefs())
+        (form(id, &asked, tongue))
+        (beliefs(tongue))
         (heard("/hive/{colony}/weigh"))
     };
-    Ok(page(&view, Place::Elsewhere, &format!("Weigh {}", colony.name), &body))
+    Ok(page(&view, Place::Elsewhere, &heading, &body))
 }
 
 /// The question a form asks; none where nothing was typed.
-fn question(asked: &Asked, hive: &Hive, bees: f64, system: System) -> Option<Result<WeighQuestion, String>> {
+fn question(asked: &Asked, hive: &Hive, bees: f64, system: System) -> Option<Result<WeighQuestion, Message>> {
     let typed = ["left", "right", "scale"].iter().any(|name| asked.get(name).is_some());
     typed.then(|| {
         let kg = |name: &str| measured::<Kilogram>(asked, name, system);
         let length = |name: &str| measured::<Metre>(asked, name, system);
-        let lowest = hive.boxes.first().ok_or_else(|| "The hive has no box.".to_owned())?;
+        let lowest = hive.boxes.first().ok_or_else(text::no_box)?;
         let way = match (kg("left")?, kg("right")?, kg("scale")?) {
             (Some(left), Some(right), None) => Way::TwoSided(TwoSided {
                 left,
@@ -66,7 +67,7 @@ fn question(asked: &Asked, hive: &Hive, bees: f64, system: System) -> Option<Res
                 centre_height: hive.boxes_height() / 2.0,
             }),
             (None, None, Some(whole)) => Way::Scale(whole),
-            _ => return Err("Give both sides, or the whole hive on a scale.".to_owned()),
+            _ => return Err(text::one_way()),
         };
         let tare = match kg("tare")? {
             Some(own) => Tare::Own(own),
@@ -78,78 +79,85 @@ fn question(asked: &Asked, hive: &Hive, bees: f64, system: System) -> Option<Res
 }
 
 /// A quantity as typed: with its unit, or a bare number in the keeper's.
-fn measured<Q: Measured>(asked: &Asked, name: &str, system: System) -> Result<Option<Q>, String> {
-    let Some(text) = asked.get(name) else { return Ok(None) };
-    let wrong = |_| format!("{}: write a figure such as 21.5 {}.", shortened(text), Q::usual(system));
-    Q::read(text, Bare::In(system)).map(Some).map_err(wrong)
+fn measured<Q: Measured>(asked: &Asked, name: &str, system: System) -> Result<Option<Q>, Message> {
+    let Some(written) = asked.get(name) else { return Ok(None) };
+    let wrong = |_| text::wrong(shortened(written), Q::usual(system));
+    Q::read(written, Bare::In(system)).map(Some).map_err(wrong)
 }
 
 fn told(view: &View, colony: &Colony, answer: &WeighAnswer) -> Markup {
-    let (tongue, system) = (view.tongue(), view.settings.system);
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     html! {
         section class="kept" role="status" {
-            @if let Some(stores) = &answer.stores_kg { h2 { "Food: " (masses(stores, system)) } }
-            dl {
-                @if let Some(whole) = &answer.whole_kg { dt { "Whole hive" } dd { (masses(whole, system)) } }
-                @if let Some(tare) = &answer.tare_kg { dt { "Empty, with frames" } dd { (masses(tare, system)) @if !answer.tare_parts.is_empty() { ", reckoned from its parts: weigh an empty one to know better" } } }
-                @if let Some(bees) = &answer.bees_kg { dt { "Bees" } dd { (masses(bees, system)) } }
-                @if let Some(lifted) = &answer.lifted {
-                    dt { "Two sides" }
-                    dd { "their sum times " (format!("{:.3}", lifted.factor)) " for supports set in and a side lifted" }
-                }
-            }
-            @for say in &answer.say { p { (tongue.say(say)) } }
+            @if let Some(stores) = &answer.stores_kg { h2 { (say(text::food(masses(stores, tongue.system())))) } }
+            (parts(answer, tongue))
+            @for said in &answer.say { p { (tongue.say(said)) } }
             @if let Some((kg, two_deviations)) = answer.stores_noted() {
                 form method="post" action={ "/hive/" (colony.id.0) "/note" } {
                     input type="hidden" name="visit" value=(ids::new_id(jiff::Timestamp::now()));
                     input type="hidden" name="line" value={ "stores=" (kg) " kg ± " (two_deviations) " kg" };
                     input type="hidden" name="words" value=(tongue.say(&answer.way));
-                    button class="main" { "Keep it as a note" }
+                    button class="main" { (say(text::keep())) }
                 }
-                p class="small" { "Kept with its error: the estimate weighs it by that." }
+                p class="small" { (say(text::kept())) }
             }
-            details { summary { "Says who?" } ul { @for source in &answer.sources { li { (tongue.say(source)) } } } }
+            details { summary { (say(text::who())) } ul { @for source in &answer.sources { li { (tongue.say(source)) } } } }
         }
     }
 }
 
-/// Each field with what is asked; the unit is the keeper's.
-const FIELDS: [(&str, &str, bool); 8] = [
-    ("left", "One side, lowest steady reading", true),
-    ("right", "The other side", true),
-    ("inset", "From the lifted edge in to where the hive rests", false),
-    ("lift", "How far the side was lifted", false),
-    ("width", "Between the lift points, if not the hive's own width", false),
-    ("scale", "Or the whole hive on a scale", true),
-    ("tare", "The empty hive with its frames, if you weighed it", true),
-    ("other", "Snow, feeder, wrap, other weight", true),
+/// What the weight is made of.
+fn parts(answer: &WeighAnswer, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
+    let of = |range: &Range<f64>| masses(range, tongue.system());
+    let tare =
+        |tare: &Range<f64>| if answer.tare_parts.is_empty() { of(tare) } else { say(text::tare_parts(of(tare))) };
+    html! {
+        dl {
+            @if let Some(whole) = &answer.whole_kg { dt { (say(text::whole())) } dd { (of(whole)) } }
+            @if let Some(own) = &answer.tare_kg { dt { (say(text::tare())) } dd { (tare(own)) } }
+            @if let Some(bees) = &answer.bees_kg { dt { (say(text::bees())) } dd { (of(bees)) } }
+            @if let Some(lifted) = &answer.lifted { dt { (say(text::two_sides())) } dd { (say(text::lifted(lifted.factor))) } }
+        }
+    }
+}
+
+/// Each field with what is asked in the keeper's unit; whether that is one of mass.
+const FIELDS: [(&str, fn(&'static str) -> Message, bool); 8] = [
+    ("left", text::left, true),
+    ("right", text::right, true),
+    ("inset", text::inset, false),
+    ("lift", text::lift, false),
+    ("width", text::width, false),
+    ("scale", text::scale, true),
+    ("tare", text::own_tare, true),
+    ("other", text::other, true),
 ];
 
-fn form(id: Uuid, asked: &Asked, system: System) -> Markup {
-    let (mass_unit, length_unit) = (Kilogram::usual(system), Metre::usual(system));
+fn form(id: Uuid, asked: &Asked, tongue: Tongue) -> Markup {
+    let (mass_unit, length_unit) = (Kilogram::usual(tongue.system()), Metre::usual(tongue.system()));
     html! {
         form method="get" action={ "/hive/" (id) "/weigh" } {
             div class="stack" {
-                @for (name, words, is_mass) in FIELDS {
+                @for (name, asks, is_mass) in FIELDS {
                     div {
-                        label for=(name) { (words) ", " (if is_mass { mass_unit } else { length_unit }) }
+                        label for=(name) { (tongue.say(&asks(if is_mass { mass_unit } else { length_unit }))) }
                         input id=(name) name=(name) inputmode="decimal" maxlength="12" autocomplete="off" value=(asked.get(name).unwrap_or_default());
                     }
                 }
             }
-            button class="main" { "Reckon" }
+            button class="main" { (tongue.say(&text::reckon())) }
         }
     }
 }
 
-fn beliefs() -> Markup {
+fn beliefs(tongue: Tongue) -> Markup {
     html! {
         section {
-            h2 { "What a weighing says" }
+            h2 { (tongue.say(&text::says())) }
             ul class="evidence" {
-                li { "One side is no weight; the same side each time is a trend." }
-                li { "Supports set in from the edges make two sides read 4 to 14 % low: give the inset, and it is put right." }
-                li { "Light, fair, heavy mean something once one hive of the row was lifted by hand and then weighed: lift that one first each time, and call the others by it." }
+                @for belief in [text::one_side(), text::supports(), text::by_hand()] { li { (tongue.say(&belief)) } }
                 @for hazard in [Hazard::OneSide, Hazard::Lifting] { li { (hazard.says()) } }
             }
         }

@@ -3,23 +3,20 @@
 use maud::{Markup, html};
 use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, VerdictKind, What};
 use snowhum_advice::plan::PlanAnswer;
-use snowhum_advice::words::day;
 use snowhum_apiary::Colony;
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue, fit_page as text};
 use snowhum_units::System;
 
-use super::{amount, parts};
+use super::{amount, bare};
 use crate::view::{Asked, View};
 
 pub(super) fn page(view: &View, plan: &PlanAnswer, fit: &FitAnswer, asked: &Asked) -> Markup {
     let guesses: Vec<Option<VerdictKind>> = (0..fit.colonies.len()).map(|at| guessed(asked, at)).collect();
     let tongue = view.tongue();
     let any = guesses.iter().any(Option::is_some);
+    let lede = if any { text::guesses() } else { text::facts(&fit.dates.country, plan.as_of) };
     html! {
-        p class="lede" {
-            @if any { "Your guesses beside the model's. Neither has looked in spring." }
-            @else { "The facts of " (day(plan.as_of)) ", " (view.tongue().say(&fit.dates.country)) ". What would you do with each colony?" }
-        }
+        p class="lede" { (tongue.say(&lede)) }
         form method="get" action="/fit" {
             input type="hidden" name="guess" value="1";
             @for (at, colony) in fit.colonies.iter().enumerate() {
@@ -36,10 +33,10 @@ pub(super) fn page(view: &View, plan: &PlanAnswer, fit: &FitAnswer, asked: &Aske
                 @for (at, guess) in guesses.iter().enumerate() {
                     @if let Some(guess) = guess { input type="hidden" name={ "g" (at) } value=(guess.written()); }
                 }
-                button class="main" { "Show the model's" }
+                button class="main" { (tongue.say(&text::show())) }
             }
         }
-        p class="no-print" { a href="/fit?guess=1" { "Guess again" } " · " a href="/fit" { "The whole page" } }
+        p class="no-print" { a href="/fit?guess=1" { (tongue.say(&text::again())) } " · " a href="/fit" { (tongue.say(&text::whole())) } }
     }
 }
 
@@ -50,44 +47,39 @@ fn guessed(asked: &Asked, at: usize) -> Option<VerdictKind> {
 
 /// The keeper's figures, without what is made of them.
 fn facts(colony: &ColonyFit, found: &Colony, tongue: Tongue) -> Markup {
+    let told = |scale: &Scale| match scale.what {
+        What::Queen | What::Hive => tongue.capital(&scale.says),
+        What::Mites => tongue.say(&treated(found, figure(scale, tongue.system()))),
+        What::Bees | What::Brood | What::Stores => tongue.say(&figure(scale, tongue.system())),
+    };
     html! {
         dl {
-            @for scale in &colony.scales {
-                dt { (tongue.say(&scale.what.words())) }
-                dd {
-                    @match scale.what {
-                        What::Queen | What::Hive => (tongue.capital(&scale.says)),
-                        _ => (figure(scale, tongue.system())),
-                    }
-                    @if scale.what == What::Mites { (treated(found)) }
-                }
-            }
-            dt { "Seen" }
-            dd { (seen(found)) }
+            @for scale in &colony.scales { dt { (tongue.say(&scale.what.words())) } dd { (told(scale)) } }
+            dt { (tongue.say(&text::seen())) }
+            dd { (seen(found, tongue)) }
         }
     }
 }
 
-fn figure(scale: &Scale, system: System) -> String {
-    let Some(range) = scale.figure else { return "not known".to_owned() };
-    let middle = amount(range.p50, &scale.unit, system);
+fn figure(scale: &Scale, system: System) -> Message {
+    let Some(range) = scale.figure else { return text::not_known() };
+    let middle = amount(scale.what, range.p50, system);
     if range.p90 <= range.p10 {
         return middle;
     }
-    let (low, high) = (parts(range.p10, &scale.unit, system).0, parts(range.p90, &scale.unit, system).0);
-    format!("{middle} ({low} to {high})")
+    text::between(bare(scale.what, range.p90, system), bare(scale.what, range.p10, system), middle)
 }
 
-fn treated(found: &Colony) -> String {
-    let days: Vec<String> = found.treatments.iter().map(|treatment| day(treatment.on)).collect();
-    if days.is_empty() { String::new() } else { format!("; treated {}", days.join(", ")) }
+fn treated(found: &Colony, figure: Message) -> Message {
+    let days: Vec<Message> = found.treatments.iter().map(|treatment| text::day(treatment.on)).collect();
+    if days.is_empty() { figure } else { text::treated(days, figure) }
 }
 
 /// What ails it, as far as anyone looked.
-fn seen(found: &Colony) -> String {
+fn seen(found: &Colony, tongue: Tongue) -> String {
     match &found.autumn.troubles {
-        None => "nothing is noted either way".to_owned(),
-        Some(troubles) if troubles.is_empty() => "nothing wrong".to_owned(),
+        None => tongue.say(&text::not_noted()),
+        Some(troubles) if troubles.is_empty() => tongue.say(&text::nothing_wrong()),
         Some(troubles) => troubles.iter().map(|trouble| trouble.words()).collect::<Vec<_>>().join(", "),
     }
 }
@@ -95,7 +87,7 @@ fn seen(found: &Colony) -> String {
 fn choices(at: usize, tongue: Tongue) -> Markup {
     html! {
         fieldset class="choices" {
-            legend { "Your guess" }
+            legend { (tongue.say(&text::guess())) }
             @for kind in VerdictKind::ALL {
                 label { input type="radio" name={ "g" (at) } value=(kind.written()); span { (tongue.say(&kind.words())) } }
             }
@@ -107,10 +99,10 @@ fn beside(guess: VerdictKind, colony: &ColonyFit, tongue: Tongue) -> Markup {
     let verdict = &colony.verdict;
     html! {
         div class="kept" role="status" {
-            p { span class="label" { "You" } " " (tongue.capital(&guess.words())) }
-            p { span class="label" { "The model" } " " (tongue.capital(&verdict.kind.words())) "." }
-            ul { @for reason in &verdict.reasons { li { (tongue.capital(reason)) "." } } }
-            @if guess == verdict.kind { p { "The same." } } @else { p { "They differ. Where the reasons do not convince you, look again at the bees: you know what the figures leave out." } }
+            p { span class="label" { (tongue.say(&text::you())) } " " (tongue.capital(&guess.words())) }
+            p { span class="label" { (tongue.say(&text::model())) } " " (tongue.sentence(&verdict.kind.words())) }
+            ul { @for reason in &verdict.reasons { li { (tongue.sentence(reason)) } } }
+            p { (tongue.say(&if guess == verdict.kind { text::same() } else { text::differ() })) }
         }
     }
 }

@@ -1,45 +1,34 @@
 //! A winter's losses and lessons, as told.
 
 use maud::{Markup, html};
-use snowhum_advice::lessons::{Fate, ForecastScore, LessonsAnswer, Survey, SurveyLine, WinterRecord};
+use snowhum_advice::lessons::{Coldest, Fate, ForecastScore, LessonsAnswer, Survey, SurveyLine, WinterRecord};
 use snowhum_advice::sums::losses::{Background, YardLosses};
-use snowhum_advice::words::day;
-use snowhum_say::Tongue;
-use snowhum_units::{Kelvin, System};
+use snowhum_say::{Message, Tongue, losses_page as text};
+use snowhum_units::{Kelvin, Kilogram};
 
 use crate::page::folded;
 use crate::view::{Asked, View};
-use crate::words::{capital, mass};
+use crate::words::marked;
 
 /// The count, the lessons, what it cost, the forecast.
 pub(super) fn told(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup {
-    let (so_far, tongue) = (answer.so_far, view.tongue());
+    let (so_far, season, costs, tongue) = (&answer.so_far, &answer.season, &answer.costs, view.tongue());
+    let say = |message: Message| tongue.say(&message);
+    let cost = text::cost(costs.colonies_money, &costs.currency, costs.feed_money);
     html! {
-        p class="lede" {
-            "Winter " (answer.season.name) ": " (so_far.lost) " of " (so_far.at_risk) " colonies lost"
-            @if so_far.not_told > 0 { " so far" } "."
-        }
-        p class="small" {
-            "Counted from " (day(answer.season.start)) " to " (day(answer.season.end)) ", when winter is over here. "
-            "Lost is: no living bees, or too small to be a colony; a queen problem that cannot be mended; a disaster. "
-            "Weak but alive is not lost, and a colony united with another is one fewer at risk (COLOSS BEEBOOK 2013)."
-        }
-        @for say in answer.remember.iter().chain(&answer.say) { p { (tongue.say(say)) } }
+        p class="lede" { (say(text::lede(so_far.at_risk, so_far.not_told == 0, so_far.lost, &season.name))) }
+        p class="small" { (say(text::counted(season.start, season.end))) }
+        @for said in answer.remember.iter().chain(&answer.say) { p { (tongue.say(said)) } }
         @if answer.colonies.iter().any(|colony| colony.fate != Fate::NotTold) { section {
-            h2 { "Each colony" }
+            h2 { (say(text::each())) }
             ul class="sources" { @for colony in &answer.colonies { li {
-                strong { (colony.colony) } ": " (tongue.say(&colony.line)) "."
-                @if colony.fate == Fate::Dead && colony.examined.is_none() { " " a class="no-print" href="/dead" { "Examine it" } }
+                (marked(tongue, &text::one(&colony.colony, &colony.line)))
+                @if colony.fate == Fate::Dead && colony.examined.is_none() { " " a class="no-print" href="/dead" { (say(text::examine())) } }
             } } }
         } }
-        @if let Some(yard) = answer.losses.as_ref().and_then(|losses| losses.yard.as_ref()) { (numbers(yard)) }
-        (background(&answer.background, view.tongue()))
-        p {
-            span class="label" { "Cost" } " "
-            (format!("{:.0} {}", answer.costs.colonies_money, answer.costs.currency)) " of colonies, "
-            (format!("{:.0} {}", answer.costs.feed_money, answer.costs.currency)) " of food as far as it was noted. "
-            a class="why" href="/settings" { "What a colony is worth" }
-        }
+        @if let Some(yard) = answer.losses.as_ref().and_then(|losses| losses.yard.as_ref()) { (numbers(yard, tongue)) }
+        (background(&answer.background, tongue))
+        p { (marked(tongue, &cost)) " " a class="why" href="/settings" { (say(text::worth())) } }
         (forecast(view, answer, asked))
     }
 }
@@ -48,94 +37,111 @@ pub(super) fn told(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup
 fn background(told: &Background, tongue: Tongue) -> Markup {
     html! {
         section {
-            h2 { "Lost to what nobody names" }
+            h2 { (tongue.say(&text::unnamed())) }
             @for say in &told.say { p { (tongue.say(say)) } }
             details class="no-print" {
-                summary { "What this stands on" }
-                ul class="sources" { @for source in &told.sources { li { (tongue.capital(source)) "." } } }
+                summary { (tongue.say(&text::stands_on())) }
+                ul class="sources" { @for source in &told.sources { li { (tongue.sentence(source)) } } }
             }
         }
     }
 }
 
-fn percent(low: f64, high: f64) -> String {
-    format!("{:.0} to {:.0} %", 100.0 * low, 100.0 * high)
+fn numbers(yard: &YardLosses, tongue: Tongue) -> Markup {
+    let (luck, wilson, next) = (yard.luck_clopper_pearson, yard.luck_wilson, yard.next_rate_interval);
+    let percents = [luck.high, luck.low, wilson.high, wilson.low, next.high, next.low].map(|share| 100.0 * share);
+    let [high, low, wilson_high, wilson_low, next_high, next_low] = percents;
+    let alive = if yard.weak > 0 { text::alive_weak(yard.alive, yard.weak) } else { text::alive_of(yard.alive) };
+    let rows = [
+        (text::lost(), text::lost_of(yard.dead, yard.disaster, yard.queen_failed, 100.0 * yard.rate)),
+        (text::alive(), alive),
+        (text::luck(), text::luck_of(high, low, wilson_high, wilson_low)),
+        (text::next(), text::next_of(next_high, next_low, 100.0 * yard.next_rate)),
+    ];
+    listed(&rows, tongue)
 }
 
-fn numbers(yard: &YardLosses) -> Markup {
-    html! {
-        dl {
-            dt { "Lost" } dd { (format!("{:.0} %", 100.0 * yard.rate)) ": " (yard.dead) " dead or empty, " (yard.queen_failed) " queen failed, " (yard.disaster) " disaster" }
-            dt { "Alive" } dd { (yard.alive) @if yard.weak > 0 { ", " (yard.weak) " of them weak" } }
-            dt { "Luck" } dd { "Fits a yearly rate of " (percent(yard.luck_clopper_pearson.low, yard.luck_clopper_pearson.high)) " (exact); " (percent(yard.luck_wilson.low, yard.luck_wilson.high)) " by Wilson" }
-            dt { "Next winter" } dd { (format!("{:.0} %", 100.0 * yard.next_rate)) " (" (percent(yard.next_rate_interval.low, yard.next_rate_interval.high)) "), drawn to what yards usually lose" }
-        }
-    }
+fn listed(rows: &[(Message, Message)], tongue: Tongue) -> Markup {
+    html! { dl { @for (name, says) in rows { dt { (tongue.say(name)) } dd { (tongue.say(says)) } } } }
 }
 
 /// The forecast of autumn against what happened; asked for, since it takes a whole plan.
 fn forecast(view: &View, answer: &LessonsAnswer, asked: &Asked) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     html! {
         section {
-            h2 { "Forecast against what happened" }
+            h2 { (say(text::forecast())) }
             @if let Some(score) = &answer.forecast {
                 (scored(score, view.tongue()))
             } @else if !answer.can_be_scored() {
-                p { "Not yet: it is scored once winter is over and every colony told, since those that die first are no fair choice." }
+                p { (say(text::not_yet())) }
             } @else if asked.get("foretold").is_some() {
-                p { "None of the colonies can be scored." }
+                p { (say(text::none_scored())) }
             } @else {
-                p { a class="no-print" href={ "/losses?foretold=1&season=" (answer.season.year) } { "Compute what was to be expected on " (day(view.apiary.as_of)) } " (some seconds)" }
+                p { a class="no-print" href={ "/losses?foretold=1&season=" (answer.season.year) } { (say(text::compute(view.apiary.as_of))) } " " (say(text::seconds())) }
             }
         }
     }
 }
 
 fn scored(score: &ForecastScore, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     let [low, high] = score.log_score_if_right;
+    let rows = [
+        (text::log(), text::log_of(score.base_log_score, high, low, score.log_score)),
+        (text::brier(), text::brier_of(score.base_brier, score.brier)),
+        (text::base(), text::base_of(100.0 * score.base_alive, &score.base_source)),
+    ];
     html! {
-        div class="wide" tabindex="0" role="region" aria-label="Foretold, and what came" {
+        div class="wide" tabindex="0" role="region" aria-label=(say(text::scored())) {
             table {
-                thead { tr { th scope="col" { "Colony" } th scope="col" { "Foretold alive, of 100" } th scope="col" { "Came" } } }
+                (heads(&[text::colony(), text::foretold(), text::came()], tongue))
                 tbody { @for colony in &score.colonies { tr {
                     th scope="row" { (colony.colony) }
-                    td { (format!("{:.0}", 100.0 * colony.foretold_alive)) }
-                    td { @if colony.alive { "alive" } @else { "dead" } }
+                    td { (say(text::foretold_of(100.0 * colony.foretold_alive))) }
+                    td { (say(text::came_of(colony.alive))) }
                 } } }
             }
         }
-        p class="small" { "Today's model, asked about the day the colonies were counted. Disasters and colonies that left are not scored; a failed queen counts as alive." }
-        dl {
-            dt { "Log score" } dd { (format!("{:.2}", score.log_score)) ", base rate " (format!("{:.2}", score.base_log_score)) ". Smaller is better; if its chances are right it lies between " (format!("{low:.2} and {high:.2}")) }
-            dt { "Brier score" } dd { (format!("{:.2}", score.brier)) ", base rate " (format!("{:.2}", score.base_brier)) }
-            dt { "Base rate" } dd { (format!("{:.0}", 100.0 * score.base_alive)) " of 100 alive: " (score.base_source) }
-        }
-        @for say in &score.say { p { (tongue.say(say)) } }
+        p class="small" { (say(text::model())) }
+        (listed(&rows, tongue))
+        @for said in &score.say { p { (tongue.say(said)) } }
     }
+}
+
+fn heads(heads: &[Message], tongue: Tongue) -> Markup {
+    html! { thead { tr { @for head in heads { th scope="col" { (tongue.say(head)) } } } } }
 }
 
 /// Winters side by side, what others lost, the numbers a survey asks for.
 pub(super) fn behind(view: &View, answer: &LessonsAnswer) -> Markup {
+    let tongue = view.tongue();
+    let side_by_side = tongue.say(&text::winters());
     let before = html! {
-        div class="wide" tabindex="0" role="region" aria-label="Winters side by side" { (winters(&answer.winters, view.settings.system, &answer.costs.currency)) }
+        div class="wide" tabindex="0" role="region" aria-label=(side_by_side) { (winters(&answer.winters, &answer.costs.currency, tongue)) }
     };
     html! {
-        (folded("Winters side by side", &before))
-        (folded("What others lost", &others(&answer.published)))
-        (folded("For the yearly survey", &survey(&answer.survey, view.tongue())))
+        (folded(&side_by_side, &before))
+        (folded(&tongue.say(&text::others()), &others(&answer.published, tongue)))
+        (folded(&tongue.say(&text::survey()), &survey(&answer.survey, tongue)))
     }
 }
 
-fn others(published: &[Survey]) -> Markup {
+fn others(published: &[Survey], tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
+    let who = |survey: &Survey| match survey.of_which.as_str() {
+        "" => survey.who.clone(),
+        of_which => say(text::of_which(of_which, &survey.who)),
+    };
     html! {
-        div class="wide" tabindex="0" role="region" aria-label="What others lost" {
+        div class="wide" tabindex="0" role="region" aria-label=(say(text::others())) {
             table {
-                caption { "As keepers told surveys, not as a laboratory found" }
-                thead { tr { th scope="col" { "Winter" } th scope="col" { "Lost" } th scope="col" { "Who" } th scope="col" { "Where read" } } }
+                caption { (say(text::told())) }
+                (heads(&[text::winter(), text::lost(), text::who(), text::read()], tongue))
                 tbody { @for survey in published { tr {
                     th scope="row" { (survey.winter) }
-                    td { (format!("{:.1} % ({:.1} to {:.1})", survey.value, survey.low, survey.high)) }
-                    td { (survey.who) @if !survey.of_which.is_empty() { "; " (survey.of_which) } }
+                    td { (say(text::rate(survey.high, survey.low, survey.value))) }
+                    td { (who(survey)) }
                     td { (survey.source) }
                 } } }
             }
@@ -145,39 +151,49 @@ fn others(published: &[Survey]) -> Markup {
 
 fn survey(lines: &[SurveyLine], tongue: Tongue) -> Markup {
     html! {
-        p class="small" { "The numbers loss surveys ask for, to be copied. What the records do not hold is left open." }
+        p class="small" { (tongue.say(&text::survey_numbers())) }
         table {
             tbody { @for line in lines { tr {
                 th scope="row" { (tongue.say(&line.asks)) }
-                td { @match &line.answer { Some(answer) => (tongue.say(answer)), None => span class="small" { "not in the records" } } }
+                td { @match &line.answer { Some(answer) => (tongue.say(answer)), None => span class="small" { (tongue.say(&text::no_record())) } } }
             } } }
         }
     }
 }
 
-fn winters(all: &[WinterRecord], system: System, currency: &str) -> Markup {
+fn winters(all: &[WinterRecord], currency: &str, tongue: Tongue) -> Markup {
+    const HEADS: [fn() -> Message; 6] =
+        [text::winter, text::lost, text::food_given, text::most_mites, text::treated, text::coldest];
     html! {
         table {
-            thead { tr {
-                @for head in ["Winter", "Lost", "Food given", "Most mites in autumn", "Treated", "Coldest noted"] { th scope="col" { (head) } }
-            } }
+            (heads(&HEADS.map(|head| head()), tongue))
             tbody { @for winter in all { tr {
                 th scope="row" { a href={ "/losses?season=" (winter.season.year) } { (winter.season.name) } }
-                td { (winter.lost) " of " (winter.at_risk) @if winter.not_told > 0 { ", " (winter.not_told) " not told" } }
-                td { @if winter.fed_kg > 0.0 { (mass(winter.fed_kg, system)) ", " (format!("{:.0} {currency}", winter.fed_money)) } @else { "none noted" } }
-                td { @match &winter.worst_mites {
-                    Some(worst) => { (worst.found) " in " (worst.bees) " bees, " (worst.colony) ", " (day(worst.on)) },
-                    None => "no count kept",
-                } }
-                td { (winter.treated) }
-                td { @match winter.coldest {
-                    Some(coldest) => { (Kelvin::from_celsius(coldest.air_c).show(system, 0)) ", " (day(coldest.on)) },
-                    None => "none noted",
-                } }
+                @for cell in cells(winter, currency) { td { (tongue.say(&cell)) } }
             } } }
         }
-        @if all.iter().any(|winter| !winter.counted) {
-            p class="small" { (capital("colonies of earlier winters are those that were noted in them: the autumn's own count is kept for the latest alone.")) }
-        }
+        @if all.iter().any(|winter| !winter.counted) { p class="small" { (tongue.say(&text::earlier())) } }
     }
+}
+
+/// What a row says of a winter, in the order of the heads.
+fn cells(winter: &WinterRecord, currency: &str) -> [Message; 5] {
+    let (at_risk, lost) = (winter.at_risk, winter.lost);
+    let cold = |coldest: &Coldest| text::cold(Kelvin::from_celsius(coldest.air_c), coldest.on);
+    [
+        match winter.not_told {
+            0 => text::winter_lost(at_risk, lost),
+            not_told => text::winter_lost_so_far(at_risk, lost, not_told),
+        },
+        match winter.fed_kg {
+            fed if fed > 0.0 => text::food(currency, Kilogram::new(fed), winter.fed_money),
+            _ => text::none_noted(),
+        },
+        match &winter.worst_mites {
+            Some(worst) => text::mites(worst.bees, &worst.colony, worst.found, worst.on),
+            None => text::no_count(),
+        },
+        text::treated_of(winter.treated),
+        winter.coldest.as_ref().map_or_else(text::none_noted, cold),
+    ]
 }
