@@ -1,11 +1,17 @@
 //! Figures and chances as they stand on a page.
 
 use jiff::civil::{Date, Weekday};
-use maud::{Markup, html};
+use maud::{Markup, PreEscaped, html};
 pub(crate) use snowhum_advice::words::capital;
 use snowhum_advice::words::{day, hives, in_hundred};
 use snowhum_apiary::Note;
+use snowhum_say::{Message, Tongue};
 use snowhum_units::{Kilogram, Range, System};
+
+/// A message whose text holds marks of its own; what is not the text's own is escaped.
+pub(crate) fn marked(tongue: Tongue, message: &Message) -> Markup {
+    PreEscaped(tongue.say_around(message, |own| html! { (own) }.into_string()))
+}
 
 /// A mass in the keeper's units.
 pub(crate) fn mass(kilograms: f64, system: System) -> String {

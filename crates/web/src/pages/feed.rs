@@ -52,7 +52,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             (feeder_form(&asked, system))
         }
         (knowledge(&view.apiary, view.tongue()))
-        (heard("/feed"))
+        (heard("/feed", view.tongue()))
     };
     Ok(page(&view, Place::Feed, "Feeding", &body))
 }

@@ -64,7 +64,7 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
             (to_buy(&fit.shopping, days_left(view, plan, &fit.shopping), view.settings.system))
             p { a href="/feed" { "Which hive gets what, and how" } "." }
         }
-        (heard("/fit"))
+        (heard("/fit", view.tongue()))
     }
 }
 

@@ -124,7 +124,7 @@ fn gone(view: &View, colony: &Colony, now: &ColonyNow) -> Markup {
     html! {
         @if now.seen_dead {
             @if now.is_unexplained() { (ended(now)) }
-            @if let Some(kept) = dead::kept(view, colony.id) { p { (capital(&kept)) "." } }
+            @if let Some(kept) = dead::kept(view, colony.id) { p { (view.tongue().capital(&kept)) "." } }
             p {
                 (Hazard::Foulbrood.says()) " "
                 @if view.visitor.may_write() { a href={ "/dead/" (colony.id.0) } { "Examine it sign by sign" } "." }

@@ -26,7 +26,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             Some((at, colony, hive)) => (story(&view, at, colony, hive)),
             None => p { "No living colony to tell of yet." },
         }
-        (heard("/inside"))
+        (heard("/inside", view.tongue()))
         (others(&view))
     };
     Ok(page(&view, Place::Inside, "Inside the cluster", &body))

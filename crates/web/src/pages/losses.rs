@@ -43,7 +43,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             None => p class="lede" { "The estimate is on its way; it says when winter ends here." },
         }
         (club::section(&asked, view.tongue()))
-        (heard("/losses"))
+        (heard("/losses", view.tongue()))
     };
     Ok(page(&view, Place::Losses, "Losses and lessons", &body))
 }

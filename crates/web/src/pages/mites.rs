@@ -40,7 +40,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         }
         (uncounted(&view.apiary))
         p class="small" { "Mites washed off bees are noted at the hive, such as " code { "mites=14 of 300" } "; the last count stands here." }
-        (heard("/mites"))
+        (heard("/mites", view.tongue()))
         @match &plan.answer {
             Some(Ok(plan)) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref(), view.tongue())) },
             Some(Err(words)) => p class="caution" { (words) },

@@ -48,7 +48,7 @@ fn filled(view: &View, colony: &Colony, typed: &Asked, wrong: Option<&str>) -> M
                 input id="line" name="line" maxlength="600" autocomplete="off" placeholder="hum=heard by ear; dead=22 on snow"
                     value=(line(typed)) aria-invalid=[wrong.map(|_| "true")] aria-describedby=[wrong.map(|_| "line.wrong")];
                 @for question in AT_A_HIVE.iter().filter(|one| !one.is_of_hole() || view.has_upper_hole(colony)) {
-                    (question.shown_as(question.field, view.is_indoors(colony), typed.get(question.field)))
+                    (question.shown_as(question.field, view.is_indoors(colony), typed.get(question.field), view.tongue()))
                 }
                 @if !view.is_indoors(colony) {
                     (text("depth", &format!("Snow against the box, over the ground,{}", Figure::Depth.unit(view.settings.system)), "", typed))

@@ -35,7 +35,7 @@ pub(crate) async fn add(State(app): State<App>, Path(id): Path<String>, Form(pai
             keep(&app, &note).await?;
             Ok(Redirect::to(&Said::Noted(note.id).on(&format!("/hive/{}", colony.id.0))).into_response())
         }
-        Err(Fault::Wrong(wrong)) => Ok(unread(note_form::to_mend(&view, colony, &form, &wrong))),
+        Err(Fault::Wrong(wrong)) => Ok(unread(note_form::to_mend(&view, colony, &form, &view.tongue().say(&wrong)))),
         Err(fault) => Err(fault.again(format!("/hive/{}/note", colony.id.0), &form.0)),
     }
 }
@@ -50,7 +50,7 @@ fn read(view: &View, colony: ColonyId, form: &Asked) -> Result<Note, Fault> {
         air: None,
         snow: None,
         wind: None,
-        seen: written(form, view.settings.system).map_err(Fault::Wrong)?,
+        seen: written(form, view.settings.system).map_err(Fault::wrong)?,
         words: form.get("words").map(str::to_owned),
         sure: form.get("sure").is_some(),
     };
@@ -111,11 +111,11 @@ pub(crate) async fn begin(State(app): State<App>, Path(id): Path<String>) -> Res
 /// The time of a form's note: noon of the day it names, else now. No day after the one looked at.
 pub(super) fn time(view: &View, form: &Asked) -> Result<Timestamp, Fault> {
     let Some(on) = form.get("on") else { return Ok(view.now.timestamp()) };
-    let wrong = || Fault::Wrong(format!("{}: write a day such as 2026-01-18.", shortened(on)));
+    let wrong = || Fault::wrong(format!("{}: write a day such as 2026-01-18.", shortened(on)));
     let read = snowhum_apiary::read_day(on, snowhum_apiary::Reckoned::Back(view.now.date()));
-    let day = read.map_err(|wrong| Fault::Wrong(format!("{}.", crate::words::capital(&wrong.to_string()))))?;
+    let day = read.map_err(|wrong| Fault::wrong(format!("{}.", crate::words::capital(&wrong.to_string()))))?;
     let noon = day.at(12, 0, 0, 0).to_zoned_datetime(view.now.time_zone().clone()).map_err(|_| wrong())?;
-    timely(noon.timestamp(), view).map_err(Fault::Wrong)?;
+    timely(noon.timestamp(), view).map_err(Fault::wrong)?;
     Ok(noon.timestamp())
 }
 
@@ -132,7 +132,7 @@ pub(crate) async fn keep(app: &App, note: &Note) -> Result<snowhum_store::Put, F
 pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let versions = app.store().versions(NoteId(id)).await?;
-    let last = versions.last().ok_or(Fault::Missing("such note"))?;
+    let last = versions.last().ok_or(Fault::Missing("note"))?;
     let written = view.written(&last.note).into_iter().filter(|text| !text.starts_with("words="));
     let line = written.collect::<Vec<_>>().join("; ");
     Ok(sheet(&view, &versions, (&line, &free_words(&last.note)), None))
@@ -187,7 +187,7 @@ pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pair
     let view = View::of(&app).await?;
     let form = Asked(pairs);
     let versions = app.store().versions(NoteId(id)).await?;
-    let old = &versions.last().ok_or(Fault::Missing("such note"))?.note;
+    let old = &versions.last().ok_or(Fault::Missing("note"))?.note;
     let line = form.get("line").unwrap_or_default();
     let sent = Sent {
         visit: old.visit.0,
@@ -215,7 +215,7 @@ pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pair
 /// Takes a note out of the answers.
 pub(crate) async fn withdraw(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Redirect, Fault> {
     let versions = app.store().versions(NoteId(id)).await?;
-    let colony = versions.last().ok_or(Fault::Missing("such note"))?.note.colony;
+    let colony = versions.last().ok_or(Fault::Missing("note"))?.note.colony;
     if app.store().withdraw_note(NoteId(id), Timestamp::now()).await? {
         app.touch();
     }

@@ -45,7 +45,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
 pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Response, Fault> {
     let view = View::of(&app).await?;
     if view.apiary.invented {
-        return Err(Fault::Wrong("The invented yard has one winter; begin a yard of your own.".to_owned()));
+        return Err(Fault::wrong("The invented yard has one winter; begin a yard of your own.".to_owned()));
     }
     let form = Asked(pairs);
     match begun(&view, &form) {

@@ -124,11 +124,11 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
 
 fn given(form: &Asked) -> Result<TreatmentNote, Fault> {
     let class = form.get("class").and_then(|text| TreatmentClass::WORDS.iter().find(|(word, _)| *word == text));
-    let (_, class) = class.ok_or_else(|| Fault::Wrong("Choose the substance.".to_owned()))?;
+    let (_, class) = class.ok_or_else(|| Fault::wrong("Choose the substance.".to_owned()))?;
     let mut given = TreatmentNote::from(*class);
     for (word, detail) in TreatmentDetail::WORDS {
         if let Some(told) = form.get(word) {
-            given.tell(detail, told).map_err(|wrong| Fault::Wrong(capital(&format!("{wrong}."))))?;
+            given.tell(detail, told).map_err(|wrong| Fault::wrong(capital(&format!("{wrong}."))))?;
         }
     }
     Ok(given)
@@ -139,7 +139,7 @@ fn hives<'v>(view: &'v View, form: &Asked) -> Result<Vec<&'v Colony>, Fault> {
         Some("all") => Ok(view.apiary.colonies.iter().collect()),
         chosen => {
             let id = chosen.and_then(|text| text.parse().ok());
-            let id = id.ok_or_else(|| Fault::Wrong("Choose a hive, or all of them.".to_owned()))?;
+            let id = id.ok_or_else(|| Fault::wrong("Choose a hive, or all of them.".to_owned()))?;
             Ok(vec![view.colony(id)?.1])
         }
     }

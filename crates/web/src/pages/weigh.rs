@@ -27,7 +27,7 @@ pub(crate) async fn show(
     let view = View::of(&app).await?;
     let (at, colony) = view.addressed(&id, &uri)?;
     let id = colony.id.0;
-    let hive = view.apiary.hive_of(colony).ok_or(Fault::Missing("such hive"))?;
+    let hive = view.apiary.hive_of(colony).ok_or(Fault::Missing("hive"))?;
     let system = view.settings.system;
     let bees = view.colony_now(at).and_then(|now| Some(now.bees.as_ref()?.p50)).unwrap_or(colony.bees.p50);
     let answered = question(&asked, hive, bees, system).map(|question| {
@@ -44,7 +44,7 @@ pub(crate) async fn show(
         }
         (form(id, &asked, system))
         (beliefs())
-        (heard("/hive/{colony}/weigh"))
+        (heard("/hive/{colony}/weigh", view.tongue()))
     };
     Ok(page(&view, Place::Elsewhere, &format!("Weigh {}", colony.name), &body))
 }

@@ -68,7 +68,7 @@ pub(super) async fn keep(app: &App, view: &View, form: &Asked) -> Result<usize, 
     for colony in &view.apiary.colonies {
         let Some(written) = form.get(&format!("fate.{}", colony.id.0)) else { continue };
         let answer = ANSWERS.iter().find(|(value, ..)| *value == written);
-        let wrong = || Fault::Wrong(format!("{}: {} is none of the answers.", colony.name, shortened(written)));
+        let wrong = || Fault::wrong(format!("{}: {} is none of the answers.", colony.name, shortened(written)));
         let (_, _, entries) = answer.ok_or_else(wrong)?;
         let sent = Sent {
             visit,
@@ -81,10 +81,10 @@ pub(super) async fn keep(app: &App, view: &View, form: &Asked) -> Result<usize, 
             words: None,
             sure: true,
         };
-        all.push(sent.note(ids::note_of(VisitId(visit), colony.id), view).map_err(Fault::Wrong)?);
+        all.push(sent.note(ids::note_of(VisitId(visit), colony.id), view).map_err(Fault::wrong)?);
     }
     if all.is_empty() {
-        return Err(Fault::Wrong("No colony was counted; choose an answer for at least one.".to_owned()));
+        return Err(Fault::wrong("No colony was counted; choose an answer for at least one.".to_owned()));
     }
     for note in &all {
         notes::keep(app, note).await?;
