@@ -136,12 +136,13 @@ fn poured(volume: CubicMetre, system: System) -> String {
     }
 }
 
-/// A day; `part` is a third of a month: as exact as a forecast of months ahead can be.
+/// A day; `part` is a third of a month: as exact as a forecast of months ahead can be. `marked` does not break over lines.
 fn date(tongue: Tongue, day: Date, style: &str) -> String {
     let third: fn(Date) -> Message = match (style, day.day()) {
         ("part", 1..=10) => words::early,
         ("part", 11..=20) => words::mid,
         ("part", _) => words::late,
+        ("marked", _) => return format!("<time datetime=\"{day}\">{}</time>", tongue.language().day(day, "")),
         _ => return tongue.language().day(day, style),
     };
     tongue.say(&third(day))

@@ -2,7 +2,7 @@
 
 flight-page-heading = Flight day
 flight-page-most-days = Bees fly on most days now.
-flight-page-next = The next is most likely <strong>{ DAY($on, style: "weekday") }, <time datetime="{ DAY($on, style: "machine") }">{ DAY($on) }</time></strong>, { $ahead ->
+flight-page-next = The next is most likely <strong>{ DAY($on, style: "weekday") }, { DAY($on, style: "marked") }</strong>, { $ahead ->
     [1] tomorrow
    *[other] { NUMBER($ahead) } days ahead
 }: bees can fly in { $chance } of the weather paths.

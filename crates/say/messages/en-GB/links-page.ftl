@@ -9,7 +9,7 @@ links-page-for-whom = For whom
 links-page-holds = It holds
 links-page-days = { NUMBER($days) } days
 links-page-make = Make a link
-links-page-one = <strong>{ $reader }</strong>, until <time datetime="{ DAY($until, style: "machine") }">{ DAY($until) }</time> { $year }
+links-page-one = <strong>{ $reader }</strong>, until { DAY($until, style: "marked") } { $year }
 links-page-take-back = Take it back
 
 links-page-a-link = A link

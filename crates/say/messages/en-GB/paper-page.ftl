@@ -44,7 +44,7 @@ paper-page-fed = Fed
 paper-page-treated = Treated
 paper-page-nothing = Nothing noted.
 paper-page-given = { MASS($food, digits: 1, us: 0) } of { $what }.
-paper-page-treatment = <time datetime="{ DAY($on, style: "machine") }">{ DAY($on) }</time>: { $class }.
+paper-page-treatment = { DAY($on, style: "marked") }: { $class }.
 paper-page-months = What the estimate said after the last visit of each month
 paper-page-after = After
 paper-page-alive = Of 100 such hives alive

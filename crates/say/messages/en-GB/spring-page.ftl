@@ -2,7 +2,7 @@
 
 spring-page-heading = First look in spring
 spring-page-no-estimate = It stands on the estimate, and there is none.
-spring-page-ahead = Spring is months away: the first look comes here about <time datetime="{ DAY($on, style: "machine") }">{ DAY($on) }</time>. This page is to plan by; what is to be done now stands under <a href="/jobs">Jobs and dates</a>.
+spring-page-ahead = Spring is months away: the first look comes here about { DAY($on, style: "marked") }. This page is to plan by; what is to be done now stands under <a href="/jobs">Jobs and dates</a>.
 
 spring-page-lift = Lift first
 spring-page-lift-one = <strong>{ $hive }</strong>, { $hunger }: { $says }.
@@ -19,13 +19,13 @@ spring-page-day = Day
 spring-page-lid = lid off
 spring-page-first-look = first look
 spring-page-every-comb = every comb
-spring-page-on = { DAY($on, style: "weekday") }, <time datetime="{ DAY($on, style: "machine") }">{ DAY($on) }</time>
+spring-page-on = { DAY($on, style: "weekday") }, { DAY($on, style: "marked") }
 
 spring-page-feeding = Feed in this order
 spring-page-step = { LIST($parts, between: ", ") }. { $waits } { $how }
 spring-page-step-what = <strong>{ $what }</strong>
-spring-page-step-from = from about <time datetime="{ DAY($from, style: "machine") }">{ DAY($from) }</time>
-spring-page-step-until = until about <time datetime="{ DAY($until, style: "machine") }">{ DAY($until) }</time>
+spring-page-step-from = from about { DAY($from, style: "marked") }
+spring-page-step-until = until about { DAY($until, style: "marked") }
 spring-page-hive = Floor, wrap, boxes
 spring-page-hive-step = <strong>{ $what }</strong>: { SENTENCE($when) } { $waits } { $why }
 

@@ -111,10 +111,11 @@ fn lines(answer: &JobsAnswer, due: Due, shown: Shown, tongue: Tongue) -> Markup 
 /// What there is to a job beside its name and its days.
 fn whole(window: &JobWindow, answer: &JobsAnswer, tongue: Tongue) -> Markup {
     let say = |message: Message| tongue.say(&message);
+    let hives = window.colonies.iter().map(Message::from).collect();
     html! {
         @if let Some(words) = window.if_missed(answer.as_of) { p class="kept" { span class="label" { (say(text::missed())) } " " (tongue.say(&words)) } }
         p { (tongue.say(&window.trigger.words)) }
-        @if !window.colonies.is_empty() && window.colonies.len() < answer.hives.len() { p class="small" { (say(text::at(window.colonies.iter().map(Message::from).collect()))) } }
+        @if !window.colonies.is_empty() && window.colonies.len() < answer.hives.len() { p class="small" { (say(text::at(hives))) } }
         (caution(window, answer, tongue))
         details {
             summary { (say(text::why())) }

@@ -92,9 +92,8 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
         (_, false) => figure.holds(&sought),
     };
     let say = |message: Message| view.tongue().say(&message);
-    let heading = say(text::heading());
     let body = html! {
-        h1 { (heading) }
+        h1 { (say(text::heading())) }
         p class="lede" { (say(text::lede())) }
         form method="get" action="/source" {
             label for="find" { (say(text::find())) }
@@ -119,7 +118,7 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
             }
         }
     };
-    Ok(page(&view, Place::Elsewhere, &heading, &body))
+    Ok(page(&view, Place::Elsewhere, &say(text::heading()), &body))
 }
 
 pub(crate) async fn show(State(app): State<App>, Path((file, name)): Path<(String, String)>) -> Result<Markup, Fault> {

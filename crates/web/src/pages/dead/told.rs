@@ -55,9 +55,7 @@ pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[
         }
         section {
             h2 { (say(text::open())) }
-            dl {
-                @for after in &answer.after { dt { (after.what) } dd { (after.words) } }
-            }
+            dl { @for after in &answer.after { dt { (after.what) } dd { (after.words) } } }
         }
         @if let Some(now) = view.colony_now(at) {
             section {
