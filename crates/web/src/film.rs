@@ -82,7 +82,10 @@ fn hive(answer: &FilmAnswer, told: &HiveFilm, housed: &Housed, system: System) -
     let note = |note: &snowhum_advice::film::FilmNote| FilmNote {
         day: note.day,
         when: day(note.on),
-        note: snowhum_apiary::split_entries(&note.note).map(plain).collect::<Vec<_>>().join("; "),
+        note: snowhum_apiary::split_entries(&note.note)
+            .map(|text| tongue.say(&plain(text)))
+            .collect::<Vec<_>>()
+            .join("; "),
         moved: tongue.capital(&note.moved),
     };
     FilmHive {

@@ -164,7 +164,7 @@ pub(crate) fn chip(view: &View, verdict: &ColonyVerdict) -> Markup {
         Urgency::By | Urgency::LookInside => "word watch",
         Urgency::Today | Urgency::ThisWeek => "word act",
     };
-    html! { span class=(class) { (view.tongue().say(&verdict.words())) @if let Some(dated) = frame::dated(view) { ", " (dated) } } }
+    html! { span class=(class) { (view.tongue().say(&verdict.words())) @if let Some(dated) = frame::dated(view) { ", " (view.tongue().say(&dated)) } } }
 }
 
 fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {

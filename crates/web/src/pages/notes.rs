@@ -169,7 +169,7 @@ fn stood(view: &View, version: &Version) -> Markup {
     html! {
         li {
             span class="label" { (version.kind.word()) " " (at.strftime("%-d %B %Y, %H:%M").to_string()) }
-            @for written in view.written(&version.note) { span class="sign" { (plain(&written)) } }
+            @for written in view.written(&version.note) { span class="sign" { (view.tongue().say(&plain(&written))) } }
         }
     }
 }

@@ -21,7 +21,9 @@ pub(crate) fn of_food(view: &View, colony: &Colony) -> Vec<String> {
     let told = notes.flat_map(|note| {
         let on = day(day_of(view, note));
         let entries = note.entries.iter().filter(|entry| is_of_food(entry));
-        entries.map(move |entry| format!("{on} {}", plain(&entry.written(&|id| view.name_of(id))))).collect::<Vec<_>>()
+        entries
+            .map(move |entry| format!("{on} {}", view.tongue().say(&plain(&entry.written(&|id| view.name_of(id))))))
+            .collect::<Vec<_>>()
     });
     told.take(OF_FOOD).collect()
 }
@@ -53,9 +55,9 @@ pub(crate) fn list(view: &View, colony: &Colony, now: Option<&ColonyNow>, all: b
                     li {
                         span class="label" {
                             (date(note.at.to_zoned_datetime(view.now.time_zone().clone()).date()))
-                            @if let Some(weather) = conditions(note, view.settings.system) { ", " (weather) }
+                            @if let Some(weather) = conditions(note) { ", " (view.tongue().say(&weather)) }
                         }
-                        @for written in view.written(note) { span class="sign" { (plain(&written)) } }
+                        @for written in view.written(note) { span class="sign" { (view.tongue().say(&plain(&written))) } }
                         @if view.visitor.may_write() { a class="no-print" href={ "/note/" (note.id.0) } { "change" } }
                         @if let Some(moved) = did(view, now, &notes, at) { p class="did" { (capital(&moved)) "." } }
                     }

@@ -7,7 +7,7 @@ use snowhum_units::Kilogram;
 
 use crate::pages::apiary::chip;
 use crate::view::View;
-use crate::words::{bees, date, marked};
+use crate::words::{bees, marked, ranged, time};
 
 pub(crate) fn sheet(view: &View) -> Markup {
     let say = |message: Message| view.tongue().say(&message);
@@ -25,18 +25,8 @@ pub(crate) fn sheet(view: &View) -> Markup {
 fn told(view: &View, colony: &ColonySeason) -> Markup {
     let tongue = view.tongue();
     let say = |message: Message| tongue.say(&message);
-    let mass = Kilogram::new;
-    let food = &colony.stores_kg;
-    let stood = text::stood(
-        bees(colony.bees.p50),
-        mass(food.p50),
-        colony.frames_of_bees,
-        mass(food.p90),
-        &colony.stores_known_by,
-        mass(food.p10),
-        &colony.mites,
-        &colony.queen,
-    );
+    let (bees, food, known) = (bees(colony.bees.p50), ranged(&colony.stores_kg), &colony.stores_known_by);
+    let stood = text::stood(bees, food, colony.frames_of_bees, known, &colony.mites, &colony.queen);
     html! {
         section class="paper season" {
             h2 { (colony.name) " " (chip(view, &colony.verdict)) }
@@ -47,7 +37,7 @@ fn told(view: &View, colony: &ColonySeason) -> Markup {
                 dt { (say(text::fed())) }
                 dd {
                     @if colony.fed.is_empty() { (say(text::nothing())) }
-                    @for given in &colony.fed { (say(text::given(mass(given.mass_kg), &given.what))) " " }
+                    @for given in &colony.fed { (say(text::given(Kilogram::new(given.mass_kg), &given.what))) " " }
                 }
                 dt { (say(text::treated())) }
                 dd {
@@ -69,7 +59,7 @@ fn months(colony: &ColonySeason, tongue: Tongue) -> Markup {
             tbody {
                 @for said in &colony.months {
                     tr {
-                        th scope="row" { (date(said.on)) }
+                        th scope="row" { (time(said.on, tongue)) }
                         td { (say(in_hundred(said.alive))) }
                         td { (said.stores_kg.map_or_else(|| "–".to_owned(), |food| say(text::mass(Kilogram::new(food))))) }
                     }

@@ -7,7 +7,7 @@ use snowhum_say::{Message, paper_page as text};
 
 use crate::pages::apiary::chip;
 use crate::view::View;
-use crate::words::date;
+use crate::words::time;
 
 pub(crate) fn sheet(view: &View) -> Markup {
     let say = |message: Message| view.tongue().say(&message);
@@ -38,7 +38,7 @@ fn table(view: &View, now: &NowAnswer) -> Markup {
                             }
                         }
                         td { (chip(view, &colony.verdict)) }
-                        td { @match by { Some(by) => (date(by)), None => "–" } }
+                        td { @match by { Some(by) => (time(by, tongue)), None => "–" } }
                         td { (tongue.capital(&next)) "." }
                         td { "☐" }
                     }
