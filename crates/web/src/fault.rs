@@ -6,7 +6,7 @@ use maud::{Markup, html};
 use snowhum_apiary::ColonyId;
 use snowhum_say::{Message, Tongue, fault_page as text};
 
-use crate::bare::bare;
+use crate::bare::{READ, bare};
 use crate::words::marked;
 
 /// A request that is not answered as asked.
@@ -48,9 +48,6 @@ pub(crate) enum Fault {
     /// A computation ended early.
     Cut,
 }
-
-/// What a visitor of whom nothing is known yet reads.
-const READ: Tongue = Tongue::BRITISH;
 
 impl Fault {
     pub(crate) fn status(&self) -> StatusCode {

@@ -6,10 +6,10 @@ use axum::middleware;
 use axum::response::{IntoResponse, Redirect};
 use axum::routing::get;
 use maud::{Markup, html};
-use snowhum_say::{Message, Tongue, certificate_page as text};
+use snowhum_say::{Message, certificate_page as text};
 use std::sync::Arc;
 
-use crate::bare::bare;
+use crate::bare::{READ, bare};
 use crate::guard;
 use crate::words::marked;
 
@@ -46,9 +46,6 @@ fn file(certificate: &Certificate) -> impl IntoResponse + use<> {
     let name = HeaderValue::from_static("attachment; filename=\"snowhum-authority.crt\"");
     ([(header::CONTENT_TYPE, kind), (header::CONTENT_DISPOSITION, name)], certificate.pem.clone())
 }
-
-/// What a visitor of whom nothing is known yet reads.
-const READ: Tongue = Tongue::BRITISH;
 
 type Text = fn() -> Message;
 

@@ -6,20 +6,17 @@ use axum::http::{HeaderMap, HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
-use snowhum_say::{Message, Tongue, links_page as text};
+use snowhum_say::{Message, links_page as text};
 use uuid::Uuid;
 
 use super::share::{self, DAYS, Share};
 use super::{cookie, session};
 use crate::app::App;
-use crate::bare::bare;
+use crate::bare::{READ, bare};
 use crate::fault::Fault;
 use crate::pages::notes::Pairs;
 use crate::view::{Asked, View};
 use crate::words::marked;
-
-/// What a visitor of whom nothing is known yet reads.
-const READ: Tongue = Tongue::BRITISH;
 
 /// On the settings page: the links that hold, and a form for another.
 pub(crate) async fn section(app: &App, view: &View, headers: &HeaderMap) -> Result<Markup, Fault> {

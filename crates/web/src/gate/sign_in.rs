@@ -13,14 +13,11 @@ use std::time::{Duration, Instant};
 
 use super::{Peer, code, cookie, phrase, session};
 use crate::app::App;
-use crate::bare::bare;
+use crate::bare::{READ, bare};
 use crate::fault::Fault;
 use crate::pages::notes::Pairs;
 use crate::view::Asked;
 use crate::words::marked;
-
-/// What a visitor of whom nothing is known yet reads.
-const READ: Tongue = Tongue::BRITISH;
 
 /// Where to sign in and come back from to what was asked.
 pub(super) fn address(asked: &Uri) -> String {
