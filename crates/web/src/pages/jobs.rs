@@ -145,7 +145,7 @@ fn caution(window: &JobWindow, answer: &JobsAnswer, tongue: Tongue) -> Markup {
 fn charts(answer: &JobsAnswer, tongue: Tongue) -> Markup {
     html! {
         div class="papers" { @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..9), ("Spring", 9..12)].into_iter().enumerate() {
-            @if let Some(plate) = chart((answer, tongue), title, months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"))) } }
+            @if let Some(plate) = chart((answer, tongue), title, months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"), tongue)) } }
         } }
     }
 }

@@ -60,7 +60,7 @@ pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[
         @if let Some(now) = view.colony_now(at) {
             section {
                 h2 { "What the watch made of it from outside" }
-                (hive::ended(now))
+                (hive::ended(now, tongue))
                 p class="small" { "From weather and notes alone. It is not mixed into the causes above, since it stands on the same facts." }
             }
         }
