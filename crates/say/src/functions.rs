@@ -29,7 +29,7 @@ pub(crate) fn held(fact: Fact, tongue: Tongue) -> FluentValue<'static> {
 /// | those of a quantity | `unit: "no"` where the unit follows with another |
 /// | `COUNT` | a whole number, its thousands parted |
 /// | `PORTION`, `POURED` | a mass and a volume as exact as a keeper measures them out |
-/// | `DAY` | `style`: `short`, `full`, `month`, `short-month`, `part`, `weekday`, `short-weekday`, `machine` |
+/// | `DAY` | `style`: `short`, `full`, `month`, `short-month`, `part`, `weekday`, `short-weekday`; `marked` as a page marks a day, in a text of marks |
 /// | `LIST` | `between` two and before the `last`; `alike: "once"` says once what reads alike |
 pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>, language: Language) {
     for name in OF_FACTS {
@@ -136,12 +136,13 @@ fn poured(volume: CubicMetre, system: System) -> String {
     }
 }
 
-/// A day; `part` is a third of a month: as exact as a forecast of months ahead can be.
+/// A day; `part` is a third of a month: as exact as a forecast of months ahead can be. `marked` does not break over lines.
 fn date(tongue: Tongue, day: Date, style: &str) -> String {
     let third: fn(Date) -> Message = match (style, day.day()) {
         ("part", 1..=10) => words::early,
         ("part", 11..=20) => words::mid,
         ("part", _) => words::late,
+        ("marked", _) => return format!("<time datetime=\"{day}\">{}</time>", tongue.language().day(day, "")),
         _ => return tongue.language().day(day, style),
     };
     tongue.say(&third(day))

@@ -41,7 +41,7 @@ hive-page-dead-against = { CAPITAL($verdict) }: { $usual }. { SENTENCE($lie) }
 
 ## What the next look should show.
 
-hive-page-expected-on = On <time datetime="{ DAY($on, style: "machine") }">{ DAY($on) }</time> at { TEMPERATURE($air) }:
+hive-page-expected-on = On { DAY($on, style: "marked") } at { TEMPERATURE($air) }:
 hive-page-dead-on-floor = Dead bees on its floor
 hive-page-new-dead = New dead bees
 hive-page-rime = New rime at the hole
@@ -81,8 +81,8 @@ hive-page-action = { $is-instead ->
     [yes] Or instead:{" "}
    *[no] {""}
 }<strong>{ CAPITAL($what) }</strong>, { $when }.
-hive-page-on = on <time datetime="{ DAY($on, style: "machine") }">{ DAY($on) }</time>
-hive-page-from-to = from <time datetime="{ DAY($from, style: "machine") }">{ DAY($from) }</time> to <time datetime="{ DAY($to, style: "machine") }">{ DAY($to) }</time>
+hive-page-on = on { DAY($on, style: "marked") }
+hive-page-from-to = from { DAY($from, style: "marked") } to { DAY($to, style: "marked") }
 hive-page-take-care = <strong>Take care: </strong>{ $caution }.
 hive-page-worth = Its worth, and who says so
 hive-page-rule = Beside it, a rule of the trade: { $rule }.

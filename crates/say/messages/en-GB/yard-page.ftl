@@ -35,7 +35,7 @@ yard-page-chances = { $is-same ->
 
 yard-page-flight = Flight day
 yard-page-flight-most-days = Bees fly on most days now; a hive that does not while others do is opened first.
-yard-page-flight-on = { DAY($on, style: "weekday") }, <time datetime="{ DAY($on, style: "machine") }">{ DAY($on) }</time>: bees can fly in { $chance } such winters.
+yard-page-flight-on = { DAY($on, style: "weekday") }, { DAY($on, style: "marked") }: bees can fly in { $chance } such winters.
 yard-page-flight-ready = <a href="/flight">Be ready for it</a>.
 yard-page-flight-none = None likely within ten days.
 yard-page-look = Go and look
