@@ -77,12 +77,11 @@ impl Language {
     }
 
     /// A day: `short` 15 Apr, `full` 15 April 2027, `month` April, `short-month` Apr, `weekday` Thursday, `short-weekday`
-    /// Thu, `machine` 2027-04-15; any other 15 April.
+    /// Thu; any other 15 April.
     pub(crate) fn day(self, day: Date, style: &str) -> String {
         let date = CalendarDate::try_new_gregorian(i32::from(day.year()), day.month() as u8, day.day() as u8);
         match (&self.written().days, date) {
             (Some(days), Ok(date)) => match style {
-                "machine" => day.to_string(),
                 "weekday" => days.weekday.format(&date).to_string(),
                 "short-weekday" => days.short_weekday.format(&date).to_string(),
                 "short" => days.short.format(&date).to_string(),

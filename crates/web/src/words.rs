@@ -1,6 +1,6 @@
 //! Figures and chances as they stand on a page.
 
-use jiff::civil::{Date, Weekday};
+use jiff::civil::Date;
 use maud::{Markup, PreEscaped, html};
 pub(crate) use snowhum_advice::words::capital;
 use snowhum_advice::words::{day, hives, in_hundred};
@@ -72,18 +72,6 @@ pub(crate) fn date(on: Date) -> Markup {
 /// A date for the eye and for programs, in the keeper's language.
 pub(crate) fn time(on: Date, tongue: Tongue) -> Markup {
     marked(tongue, &text::date(on))
-}
-
-pub(crate) fn weekday(on: Date) -> &'static str {
-    match on.weekday() {
-        Weekday::Monday => "Monday",
-        Weekday::Tuesday => "Tuesday",
-        Weekday::Wednesday => "Wednesday",
-        Weekday::Thursday => "Thursday",
-        Weekday::Friday => "Friday",
-        Weekday::Saturday => "Saturday",
-        Weekday::Sunday => "Sunday",
-    }
 }
 
 /// An entry of a note in plain words: `dead=22 on snow` is `dead bees: 22 on snow`.

@@ -1,8 +1,7 @@
 ## What every page shares.
 
 shared-page-day = { DAY($on) }
-# For a program and a reader.
-shared-page-date = <time datetime="{ DAY($on, style: "machine") }">{ DAY($on) }</time>
+shared-page-date = { DAY($on, style: "marked") }
 shared-page-weekday = { DAY($on, style: "weekday") }
 shared-page-short-day = { DAY($on, style: "short") }
 shared-page-masses = { MASS($middle, digits: 1, us: 0) } (8 in 10 between { MASS($low, digits: 1, us: 0) } and { MASS($high, digits: 1, us: 0) })

@@ -95,7 +95,7 @@ fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&Co
             }
             details class="open-on-desk" {
                 summary { "Six scales, and says who" }
-                (draw::figure(&plate(fit, tongue), &format!("fit{at}")))
+                (draw::figure(&plate(fit, tongue), &format!("fit{at}"), tongue))
                 (looks(fit, tongue))
                 (ranges(fit, tongue))
             }

@@ -150,7 +150,7 @@ fn charts(answer: &JobsAnswer, tongue: Tongue) -> Markup {
     let parts = [(text::autumn(), 0..4), (text::winter(), 4..9), (text::spring(), 9..12)];
     html! {
         div class="papers" { @for (at, (title, months)) in parts.into_iter().enumerate() {
-            @if let Some(plate) = chart((answer, tongue), tongue.say(&title), months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"))) } }
+            @if let Some(plate) = chart((answer, tongue), tongue.say(&title), months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"), tongue)) } }
         } }
     }
 }

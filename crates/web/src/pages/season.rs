@@ -123,7 +123,7 @@ fn sheet(view: &View, form: &Asked, faults: &Faults) -> Markup {
             @for (at, colony) in standing(view) { (colony_form(view, at, colony, form)) }
             details class="folded" open[form.get("name").is_some()] {
                 summary { "A hive that is new" }
-                (hives::facts(form, &faults.another))
+                (hives::facts(form, &faults.another, view.tongue()))
             }
             button class="main" { "Begin this autumn" }
         }

@@ -104,7 +104,7 @@ fn hive_form(view: &View, (at, typed): (usize, &Typed), hive: &TypedHive, faults
                 (dressed(view, at, typed))
                 details open[hive.dress.is_said()] {
                     summary { (say(text::dress())) }
-                    (dress::parts(&hive.dress, &format!("{at}."), |key| wrong_with(key, at, faults)))
+                    (dress::parts(&hive.dress, &format!("{at}."), |key| wrong_with(key, at, faults), tongue))
                     button name="do" value="look" { (say(text::show())) }
                 }
             }
@@ -132,10 +132,10 @@ const MOST_DRAWN: usize = 12;
 
 /// The hive as it stands so far.
 fn dressed(view: &View, at: usize, typed: &Typed) -> Markup {
-    let system = view.settings.system;
+    let tongue = view.tongue();
     let is_drawn = typed.hives.len() <= MOST_DRAWN;
     let drawn =
-        is_drawn.then(|| typed.dressed(at, &view.apiary)).flatten().map(|housed| section::dressed(&housed, system));
+        is_drawn.then(|| typed.dressed(at, &view.apiary)).flatten().map(|housed| section::dressed(&housed, tongue));
     let drawn = drawn.map(|hive| HiveSection { speech: view.settings.speech, ..hive });
     html! {
         @if let Some(hive) = drawn {

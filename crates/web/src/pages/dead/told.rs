@@ -60,7 +60,7 @@ pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[
         @if let Some(now) = view.colony_now(at) {
             section {
                 h2 { (say(text::watch())) }
-                (hive::ended(now))
+                (hive::ended(now, tongue))
                 p class="small" { (say(text::watch_note())) }
             }
         }
