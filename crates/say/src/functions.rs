@@ -30,7 +30,7 @@ pub(crate) fn held(fact: Fact, tongue: Tongue) -> FluentValue<'static> {
 /// | `COUNT` | a whole number, its thousands parted |
 /// | `GRAMS` | a small mass, in grams or ounces |
 /// | `PORTION`, `POURED` | a mass and a volume as exact as a keeper measures them out |
-/// | `DAY` | `style`: `short`, `full`, `month`, `short-month`, `part`; `marked` as a page marks a day, in a text of marks |
+/// | `DAY` | `style`: `short`, `full`, `month`, `short-month`, `part`, `weekday`, `short-weekday`; `marked` as a page marks a day, in a text of marks |
 /// | `LIST` | `between` two and before the `last`; `alike: "once"` says once what reads alike |
 pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>, language: Language) {
     for name in OF_FACTS {

@@ -3,7 +3,7 @@
 use fixed_decimal::Decimal;
 use icu_calendar::{Date as CalendarDate, Gregorian};
 use icu_datetime::FixedCalendarDateTimeFormatter as DateFormatter;
-use icu_datetime::fieldsets::{M, MD, YMD};
+use icu_datetime::fieldsets::{E, M, MD, YMD};
 use icu_decimal::DecimalFormatter;
 use icu_decimal::options::{DecimalFormatterOptions, GroupingStrategy};
 use icu_locale_core::Locale;
@@ -29,6 +29,8 @@ struct Days {
     full: DateFormatter<Gregorian, YMD>,
     month: DateFormatter<Gregorian, M>,
     short_month: DateFormatter<Gregorian, M>,
+    weekday: DateFormatter<Gregorian, E>,
+    short_weekday: DateFormatter<Gregorian, E>,
 }
 
 /// What a language needs to write numbers and days; none where its data lack it.
@@ -74,11 +76,14 @@ impl Language {
             .map_or_else(|_| shown.to_owned(), |value| format!("{} {unit}", self.number(value, Some(decimals))))
     }
 
-    /// A day: `short` 15 Apr, `full` 15 April 2027, `month` April, `short-month` Apr; any other 15 April.
+    /// A day: `short` 15 Apr, `full` 15 April 2027, `month` April, `short-month` Apr, `weekday` Thursday, `short-weekday`
+    /// Thu; any other 15 April.
     pub(crate) fn day(self, day: Date, style: &str) -> String {
         let date = CalendarDate::try_new_gregorian(i32::from(day.year()), day.month() as u8, day.day() as u8);
         match (&self.written().days, date) {
             (Some(days), Ok(date)) => match style {
+                "weekday" => days.weekday.format(&date).to_string(),
+                "short-weekday" => days.short_weekday.format(&date).to_string(),
                 "short" => days.short.format(&date).to_string(),
                 "full" => days.full.format(&date).to_string(),
                 "short-month" => days.short_month.format(&date).to_string(),
@@ -118,5 +123,7 @@ fn days(locale: &Locale) -> Option<Days> {
         full: DateFormatter::try_new(locale.into(), YMD::long()).ok()?,
         month: DateFormatter::try_new(locale.into(), M::long()).ok()?,
         short_month: DateFormatter::try_new(locale.into(), M::medium()).ok()?,
+        weekday: DateFormatter::try_new(locale.into(), E::long()).ok()?,
+        short_weekday: DateFormatter::try_new(locale.into(), E::short()).ok()?,
     })
 }

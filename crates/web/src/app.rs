@@ -237,7 +237,7 @@ impl App {
             (here, _) => here,
         };
         if store.yards().await?.iter().any(|kept| kept.id == yard.id || !kept.invented) {
-            return Err(Fault::Wrong(KEPT_ALREADY.to_owned()));
+            return Err(Fault::wrong(KEPT_ALREADY.to_owned()));
         }
         store.import_yard(yard, Timestamp::now()).await?;
         *self.0.records.write().unwrap_or_else(PoisonError::into_inner) = Records { store, yard: yard.id };
@@ -258,7 +258,7 @@ impl App {
     /// Takes another hive into the yard: at the end of its file, where it came from one, and into the records.
     pub(crate) async fn add(&self, another: &AnotherHive, yard: &Apiary) -> Result<(), Fault> {
         if let Some(file) = &self.0.file {
-            yard_file::written(file, another, yard).map_err(Fault::Wrong)?;
+            yard_file::written(file, another, yard).map_err(Fault::wrong)?;
         }
         self.store().import_yard(yard, Timestamp::now()).await?;
         self.forget();
@@ -345,7 +345,7 @@ impl App {
 
     /// The winter ahead, waited for.
     pub(crate) async fn whole_plan(&self) -> Result<Arc<PlanAnswer>, Fault> {
-        self.whole(|inner| &inner.plan, &(), ahead).await.map_err(Fault::Wrong)
+        self.whole(|inner| &inner.plan, &(), ahead).await.map_err(Fault::wrong)
     }
 
     /// The windows of the year, as they were last computed.
@@ -355,7 +355,7 @@ impl App {
 
     /// The windows of the year, waited for.
     pub(crate) async fn whole_windows(&self) -> Result<Arc<JobsAnswer>, Fault> {
-        self.whole(|inner| &inner.windows, &(), windows).await.map_err(Fault::Wrong)
+        self.whole(|inner| &inner.windows, &(), windows).await.map_err(Fault::wrong)
     }
 
     /// The spring from an estimate and the year's windows; where these are behind themselves, the last one stands.

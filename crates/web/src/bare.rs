@@ -1,6 +1,10 @@
 //! The frame of a page that says nothing of the yard.
 
 use maud::{DOCTYPE, Markup, html};
+use snowhum_say::Tongue;
+
+/// What a visitor of whom nothing is known yet reads.
+pub(crate) const READ: Tongue = Tongue::BRITISH;
 
 /// A page that says nothing of the yard.
 pub(crate) fn bare(title: &str, body: &Markup) -> Markup {

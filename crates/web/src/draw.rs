@@ -4,25 +4,24 @@ use jiff::civil::Date;
 use maud::{Markup, PreEscaped, html};
 use snowhum_advice::now::{ColonyNow, DeadBeesCounted, Fates, NowAnswer};
 use snowhum_advice::verdict::Task;
-use snowhum_advice::words::day;
 use snowhum_figures::drawing::{BREEZY_FROM, HARD_COLD_BELOW, STRONG_FROM};
 use snowhum_picture::{
     Cold, DayOutlook, DayStrip, DeadBeesCount, DeadBeesFound, Fate, Flying, FoodDay, FoodFan, Hundred, HundredPart,
     IdPrefix, Plate, PlateWidth, Tick, Windy,
 };
-use snowhum_units::{Fraction, Kilogram, Range, System};
+use snowhum_say::{Message, Tongue, draw_page as text, shared_page};
+use snowhum_units::{Fraction, Kilogram, Range};
 
 use crate::section;
 use crate::view::View;
 use crate::weather_ahead::Day;
-use crate::words::weekday;
 
 /// A plate as a figure, its rows a tap down.
-pub(crate) fn figure(plate: &Plate, id: &str) -> Markup {
+pub(crate) fn figure(plate: &Plate, id: &str, tongue: Tongue) -> Markup {
     html! {
         figure class="plate" {
             (PreEscaped(plate.inline(&IdPrefix::new(id))))
-            (rows(plate))
+            (rows(plate, tongue))
         }
     }
 }
@@ -32,11 +31,11 @@ pub(crate) fn bare(plate: &Plate, id: &str) -> Markup {
     PreEscaped(plate.inline(&IdPrefix::new(id)))
 }
 
-fn rows(plate: &Plate) -> Markup {
+fn rows(plate: &Plate, tongue: Tongue) -> Markup {
     html! {
         @if !plate.table.rows.is_empty() {
             details {
-                summary { "The same as a table" }
+                summary { (tongue.say(&shared_page::as_table())) }
                 div class="wide" tabindex="0" role="region" aria-label=(plate.title) {
                     table {
                         caption { (plate.title) }
@@ -72,16 +71,16 @@ pub(crate) fn cutaway(view: &View, at: usize, parts: Parts) -> Option<Markup> {
         Parts::First => hive.cutaway_at_first(width),
         Parts::Every => hive.cutaway(width),
     });
-    let id = view.apiary.colonies.get(at)?.id.0;
+    let (id, tongue) = (view.apiary.colonies.get(at)?.id.0, view.tongue());
     Some(html! {
         figure class="plate cutaway" id="open" {
             div class="for-desk" { (bare(&desk, "desk")) }
             div class="for-phone" { (bare(&phone, "phone")) }
             @match parts {
-                Parts::First => p class="ways no-print" { a href={ "/hive/" (id) "?parts=every#open" } { "Every part" } },
+                Parts::First => p class="ways no-print" { a href={ "/hive/" (id) "?parts=every#open" } { (tongue.say(&text::every_part())) } },
                 Parts::Every => {
-                    p class="small" { "To scale from the yard file. Where cluster and food are is reckoned, not seen; temperatures as without brood." }
-                    (rows(&desk))
+                    p class="small" { (tongue.say(&text::to_scale())) }
+                    (rows(&desk, tongue))
                 }
             }
         }
@@ -95,7 +94,7 @@ fn hive(view: &View, at: usize) -> Option<snowhum_picture::HiveSection> {
     let noted = present.openings.get(at).copied().unwrap_or_default();
     let within = section::Within::estimated(housed, colony, noted, view.now.time_zone().clone());
     let today = present.at_hives.get(at).unwrap_or(&present.today);
-    let hive = section::of(housed, &within, settled, today, view.settings.system);
+    let hive = section::of(housed, &within, settled, today, view.tongue());
     Some(snowhum_picture::HiveSection { speech: view.settings.speech, ..hive })
 }
 
@@ -103,31 +102,31 @@ fn hive(view: &View, at: usize) -> Option<snowhum_picture::HiveSection> {
 const RARE: f64 = 0.001;
 
 /// What comes of a hundred hives like it, if nothing is done.
-pub(crate) fn fates(fates: &Fates, goal: &str) -> Plate {
+pub(crate) fn fates(fates: &Fates, goal: Message, tongue: Tongue) -> Plate {
     let all = [
-        (Fate::Lives, "are alive, fed and queenright", fates.well),
-        (Fate::Hungry, "live and are hungry", fates.hungry),
-        (Fate::Queenless, "live and have no queen", fates.queenless),
-        (Fate::Starved, "died of hunger", fates.starved),
-        (Fate::Lost, "died otherwise", fates.died_otherwise),
+        (Fate::Lives, text::lives(), fates.well),
+        (Fate::Hungry, text::hungry(), fates.hungry),
+        (Fate::Queenless, text::queenless(), fates.queenless),
+        (Fate::Starved, text::starved(), fates.starved),
+        (Fate::Lost, text::lost(), fates.died_otherwise),
     ];
     // Nobody has looked: neither none nor all.
-    let is_told = |(fate, _, share): &(Fate, &str, f64)| *fate == Fate::Lives || *share >= RARE;
-    let part = |(fate, words, share): (Fate, &str, f64)| HundredPart {
+    let is_told = |(fate, _, share): &(Fate, Message, f64)| *fate == Fate::Lives || *share >= RARE;
+    let part = |(fate, words, share): (Fate, Message, f64)| HundredPart {
         fate,
-        words: words.to_owned(),
+        words: tongue.say(&words),
         share: Fraction::new(share.clamp(RARE, 1.0 - RARE)),
     };
     let parts = all.into_iter().filter(is_told).map(part).collect();
-    Hundred { title: format!("Of 100 hives like this, by {goal}"), parts }.plate()
+    Hundred { title: tongue.say(&text::of_hundred(goal)), parts }.plate()
 }
 
 /// The strip of coming days.
-pub(crate) fn days(days: &[Day], system: System) -> Plate {
+pub(crate) fn days(days: &[Day], tongue: Tongue) -> Plate {
     let outlook = |one: &Day| DayOutlook {
-        day: weekday(one.on).chars().take(3).collect(),
+        day: tongue.say(&text::weekday(one.on)),
         date: one.on.day().to_string(),
-        when: format!("{} {}", weekday(one.on), day(one.on)),
+        when: tongue.say(&text::day(one.on)),
         low: one.low,
         high: one.high,
         wind: one.wind,
@@ -143,7 +142,8 @@ pub(crate) fn days(days: &[Day], system: System) -> Plate {
         },
         windy: windy(one.wind.get()),
     };
-    DayStrip { title: "The coming days".to_owned(), days: days.iter().map(outlook).collect(), system }.plate()
+    let title = tongue.say(&text::days());
+    DayStrip { title, days: days.iter().map(outlook).collect(), system: tongue.system() }.plate()
 }
 
 fn windy(metres_per_second: f64) -> Windy {
@@ -159,9 +159,10 @@ const HALF: f64 = 0.674_49;
 
 /// Food within reach from here to spring of the hive at a place, with the reserve it should have then and the last day for
 /// what is to be fed; none where there is nothing to show.
-pub(crate) fn food(now: &NowAnswer, at: usize, system: System) -> Option<Plate> {
+pub(crate) fn food(now: &NowAnswer, at: usize, tongue: Tongue) -> Option<Plate> {
     let colony = now.colonies.get(at).filter(|colony| colony.reachable_kg_ahead.len() >= 2)?;
     let (today, spring) = (now.as_of, now.spring);
+    let say = |message: Message| tongue.say(&message);
     let since = |on: Date| i32::try_from(on.duration_since(today).as_hours() / 24).unwrap_or(0);
     let left = |range: Range<f64>| {
         let quantiles = [range.p10, range.at(-HALF), range.p50, range.at(HALF), range.p90];
@@ -169,21 +170,21 @@ pub(crate) fn food(now: &NowAnswer, at: usize, system: System) -> Option<Plate> 
     };
     let food_day = |one: &snowhum_advice::answer::DateRange| FoodDay {
         day: since(one.date),
-        when: day(one.date),
+        when: say(shared_page::day(one.date)),
         left: left(one.range),
     };
     let last = colony.reachable_kg_ahead.last().map_or(today, |one| one.date);
     let flow = spring.saturating_sub(jiff::Span::new().days(14));
     Some(
         FoodFan {
-            title: format!("Food within reach of {}", colony.name),
+            title: say(text::food(&colony.name)),
             days: colony.reachable_kg_ahead.iter().map(food_day).collect(),
-            ticks: months(today, last, since),
-            horizon: Some(Tick { day: since(flow), words: format!("first flow, most likely {}", day(flow)) }),
-            deadline: fed_by(now, at).map(|by| Tick { day: since(by), words: format!("feed by {}", day(by)) }),
+            ticks: months((today, last), tongue, since),
+            horizon: Some(Tick { day: since(flow), words: say(text::flow(flow)) }),
+            deadline: fed_by(now, at).map(|by| Tick { day: since(by), words: say(text::feed_by(by)) }),
             reserve: Some(Kilogram::new(now.reserve_kg)),
             weighings: Vec::new(),
-            system,
+            system: tongue.system(),
         }
         .plate(),
     )
@@ -197,13 +198,10 @@ fn fed_by(now: &NowAnswer, at: usize) -> Option<Date> {
     now.first.colonies.get(at)?.steps.iter().filter(|step| is_feed(&step.task)).filter_map(|step| step.by).max()
 }
 
-fn months(from: Date, to: Date, since: impl Fn(Date) -> i32) -> Vec<Tick> {
+fn months((from, to): (Date, Date), tongue: Tongue, since: impl Fn(Date) -> i32) -> Vec<Tick> {
     let first = from.first_of_month();
     let months = (0..14).filter_map(|ahead| first.checked_add(jiff::Span::new().months(ahead)).ok());
-    let tick = |on: Date| Tick {
-        day: since(on),
-        words: day(on).split(' ').next_back().unwrap_or("").chars().take(3).collect(),
-    };
+    let tick = |on: Date| Tick { day: since(on), words: tongue.say(&text::month(on)) };
     months.filter(|on| *on > from && *on <= to).map(tick).collect()
 }
 
@@ -211,24 +209,18 @@ fn months(from: Date, to: Date, since: impl Fn(Date) -> i32) -> Vec<Tick> {
 const COUNTS: usize = 8;
 
 /// Dead bees found against what was to be expected at that look; none if none were counted.
-pub(crate) fn dead_bees_found(now: &ColonyNow) -> Option<Plate> {
+pub(crate) fn dead_bees_found(now: &ColonyNow, tongue: Tongue) -> Option<Plate> {
     let visits = now.evidence.iter().flat_map(|visit| visit.dead_bees.iter().map(move |dead| (visit.on, dead)));
     let count = |(on, dead): (Date, &DeadBeesCounted)| DeadBeesCount {
-        when: format!("{} to {}", short(dead.since), short(on)),
+        when: tongue.say(&text::counted(dead.since, on)),
         found: dead.found,
         expected: dead.usual,
         verdict: dead.verdict,
     };
     let mut counts: Vec<DeadBeesCount> = visits.take(COUNTS).map(count).collect();
     counts.reverse();
-    let title = format!("Dead bees found at {}", now.name);
+    let title = tongue.say(&text::dead_found(&now.name));
     (!counts.is_empty()).then(|| DeadBeesFound { title, counts }.plate())
-}
-
-fn short(on: Date) -> String {
-    let words = day(on);
-    let (number, month) = words.split_once(' ').unwrap_or((&words, ""));
-    format!("{number} {}", month.chars().take(3).collect::<String>())
 }
 
 #[cfg(test)]

@@ -4,17 +4,18 @@ use axum::http::StatusCode;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use snowhum_apiary::ColonyId;
+use snowhum_say::{Message, Tongue, fault_page as text};
 
-use crate::bare::bare;
+use crate::bare::{READ, bare};
+use crate::words::marked;
 
 /// A request that is not answered as asked.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", Tongue::BRITISH.say(&self.says()))]
 pub(crate) enum Fault {
-    /// There is no such thing.
-    #[error("There is no {0} here.")]
+    /// There is no such thing; which, as the text has it.
     Missing(&'static str),
     /// No colony of the yard has that name or id.
-    #[error("There is no colony “{asked}” in this yard.")]
     NoColony {
         /// What was asked for.
         asked: String,
@@ -22,39 +23,29 @@ pub(crate) enum Fault {
         colonies: Vec<(String, ColonyId)>,
     },
     /// It stands at another address.
-    #[error("It stands at {0}.")]
     Elsewhere(String),
     /// What was sent cannot be read; the text says what would be right.
-    #[error("{0}")]
-    Wrong(String),
+    Wrong(Message),
     /// What was sent may be a slip; the keeper can say that it is right.
-    #[error("{says}")]
     Asked {
         /// What there is to ask.
-        says: String,
+        says: Message,
         /// The form that was sent, and where to: it is sent again by one tap.
         again: Option<(String, Vec<(String, String)>)>,
     },
     /// It comes from another site.
-    #[error("This was sent from another site, and is refused.")]
     Foreign,
     /// Nobody is signed in.
-    #[error("Sign in first.")]
     SignIn,
     /// Who looks through a link may not do this.
-    #[error("This link shows the yard and its hives, and nothing else. Nothing can be changed through it.")]
     OnlyShown,
     /// The store.
-    #[error("{0}")]
     Store(#[from] snowhum_store::Fault),
     /// The estimate is not there yet.
-    #[error("The first estimate is still being computed. Ask again in a moment.")]
     NotYet,
     /// The estimate cannot be computed; the text says why.
-    #[error("There is no estimate: {0}")]
     Trouble(String),
     /// A computation ended early.
-    #[error("A computation ended early. Ask again; if it happens again it is a fault of the program.")]
     Cut,
 }
 
@@ -80,22 +71,43 @@ impl IntoResponse for Fault {
         if let Self::Elsewhere(address) = &self {
             return Redirect::to(address).into_response();
         }
-        let title = match self {
-            Self::OnlyShown => "Only to look at",
-            Self::Missing(_) | Self::NoColony { .. } => "Not here",
-            Self::Asked { .. } => "Is that right?",
-            _ => "Not done",
-        };
+        let title = READ.say(&match self {
+            Self::OnlyShown => text::title_shown(),
+            Self::Missing(_) | Self::NoColony { .. } => text::title_missing(),
+            Self::Asked { .. } => text::title_asked(),
+            _ => text::title_wrong(),
+        });
         let body = html! {
             h1 { (title) }
-            p class="lede" { (self.to_string()) }
+            p class="lede" { (READ.say(&self.says())) }
             (self.ways_on())
         };
-        (self.status(), bare(title, &body)).into_response()
+        (self.status(), bare(&title, &body)).into_response()
     }
 }
 
 impl Fault {
+    /// What was sent cannot be read, in the words of who read it.
+    pub(crate) fn wrong(text: String) -> Self {
+        Self::Wrong(text.into())
+    }
+
+    fn says(&self) -> Message {
+        match self {
+            Self::Missing(what) => text::missing(what),
+            Self::NoColony { asked, .. } => text::no_colony(asked),
+            Self::Elsewhere(address) => text::elsewhere(address),
+            Self::Wrong(says) | Self::Asked { says, .. } => says.clone(),
+            Self::Foreign => text::foreign(),
+            Self::SignIn => text::sign_in(),
+            Self::OnlyShown => text::only_shown(),
+            Self::Store(fault) => Message::own(fault.to_string()),
+            Self::NotYet => text::not_yet(),
+            Self::Trouble(why) => text::trouble(why),
+            Self::Cut => text::cut(),
+        }
+    }
+
     /// The same question with the form that was sent.
     pub(crate) fn again(self, action: String, pairs: &[(String, String)]) -> Self {
         match self {
@@ -106,25 +118,26 @@ impl Fault {
 
     /// Where to go from here.
     fn ways_on(&self) -> Markup {
+        let said = |message: Message| marked(READ, &message);
         html! {
             @match self {
-                Self::OnlyShown => p { a href="/" { "Look at the yard" } "." },
-                Self::Missing(_) => p { "The address may be mistyped. " a href="/" { "Look at the yard" } "." },
+                Self::OnlyShown => p { (said(text::yard())) },
+                Self::Missing(_) => p { (said(text::mistyped())) },
                 Self::NoColony { colonies, .. } => {
-                    p { "These are in it:" }
+                    p { (said(text::colonies())) }
                     ul { @for (name, id) in colonies { li { a class="way" href={ "/hive/" (id.0) } { (name) } } } }
-                    p { a href="/" { "Look at the yard" } "." }
+                    p { (said(text::yard())) }
                 },
                 Self::Asked { again: Some((action, pairs)), .. } => {
-                    p { "Nothing was noted yet." }
+                    p { (said(text::not_noted())) }
                     form method="post" action=(action) {
                         @for (name, value) in pairs { input type="hidden" name=(name) value=(value); }
                         input type="hidden" name="sure" value="yes";
-                        button class="main" { "It is right: note it" }
+                        button class="main" { (said(text::right())) }
                     }
-                    p { "Else go back and mend it, or " a href="/" { "look at the yard" } "." }
+                    p { (said(text::mend())) }
                 },
-                _ => p { "Nothing was changed. Go back and mend it, or " a href="/" { "look at the yard" } "." },
+                _ => p { (said(text::unchanged())) },
             }
         }
     }

@@ -1,13 +1,11 @@
 //! A winter told as a film is drawn: the same for the page and for the file, and no place is named in it.
 
-use jiff::civil::Date;
 use snowhum_advice::film::{Came, FilmAnswer, HiveFilm, HiveFilmDay};
-use snowhum_advice::words::{day, hives, short_day};
 use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, OpeningKind, food_in};
 use snowhum_picture::{FilmDay, FilmHive, FilmHiveDay, FilmNote, FoodCame, WinterFilm};
-use snowhum_say::Tongue;
-use snowhum_units::{Kelvin, Kilogram, Metre, Range, Speech, System};
+use snowhum_say::{Message, Tongue, hives, shared_page, tell_page as text};
+use snowhum_units::{Kelvin, Kilogram, Metre, Range, Speech};
 use snowhum_winter::Housed;
 
 use crate::section;
@@ -17,8 +15,8 @@ use crate::words::plain;
 /// How a film is told.
 #[derive(Debug, Clone, Copy)]
 pub struct FilmShown {
-    /// Units of the words.
-    pub system: System,
+    /// Language and units of the words.
+    pub tongue: Tongue,
     /// Words of the trade.
     pub speech: Speech,
 }
@@ -26,63 +24,57 @@ pub struct FilmShown {
 /// A yard's winter, or one hive's, as a file of its own; `apiary` is the yard it tells of.
 #[must_use]
 pub fn told_winter(answer: &FilmAnswer, apiary: &Apiary, shown: FilmShown) -> String {
-    let page = drawn(answer, apiary, shown.system).standalone();
+    let page = drawn(answer, apiary, shown.tongue).standalone();
     spoken(&page, shown.speech, &own_words(apiary, shown.speech))
 }
 
 /// The film as it is drawn.
-pub(crate) fn drawn(answer: &FilmAnswer, apiary: &Apiary, system: System) -> WinterFilm {
+pub(crate) fn drawn(answer: &FilmAnswer, apiary: &Apiary, tongue: Tongue) -> WinterFilm {
     let housed = section::as_dressed(apiary, yard::housed_to(apiary, answer.as_of), answer.as_of);
     let hive = |told: &HiveFilm| {
         let of = housed.iter().find(|one| one.colony.name == told.name)?;
-        Some(hive(answer, told, of, system))
+        Some(hive(answer, told, of, tongue))
     };
     let of_day = |(at, weather): (usize, &snowhum_advice::film::FilmWeather)| FilmDay {
-        when: short_day(answer.date(at)),
+        when: tongue.say(&shared_page::short_day(answer.date(at))),
         begins_month: answer.date(at).day() == 1,
         low: Kelvin::from_celsius(weather.low_c),
         high: Kelvin::from_celsius(weather.high_c),
         snow: Metre::new(weather.snow_cm / 100.0),
     };
     WinterFilm {
-        title: title(answer),
-        lead: lead(answer),
+        title: tongue.say(&title(answer)),
+        lead: tongue.say_all(&lead(answer)),
         days: answer.weather.iter().enumerate().map(of_day).collect(),
         today: answer.today(),
         hives: answer.hives.iter().filter_map(hive).collect(),
-        system,
+        system: tongue.system(),
     }
 }
 
-pub(crate) fn title(answer: &FilmAnswer) -> String {
+pub(crate) fn title(answer: &FilmAnswer) -> Message {
     match answer.hives.as_slice() {
-        [one] => format!("The winter of {}", one.name),
-        all => format!("The winter of {} hives", all.len()),
+        [one] => text::of_hive(&one.name),
+        all => text::of_hives(all.len()),
     }
 }
 
-fn lead(answer: &FilmAnswer) -> Vec<String> {
+fn lead(answer: &FilmAnswer) -> Vec<Message> {
     let last = answer.date(answer.weather.len().saturating_sub(1));
-    let whole = |on: Date| format!("{} {}", day(on), on.year());
-    let mut lead = vec![format!(
-        "The lid is shut from {} on. What goes on beneath it, reckoned to {}: up to {} with what was noted, after that as it may come.",
-        whole(answer.from),
-        whole(last),
-        whole(answer.as_of)
-    )];
-    if answer.invented {
-        lead.push("The hives and their notes are invented.".to_owned());
-    }
-    lead
+    let lead = text::lead(answer.from, last, answer.as_of);
+    [lead].into_iter().chain(answer.invented.then(text::invented)).collect()
 }
 
-fn hive(answer: &FilmAnswer, told: &HiveFilm, housed: &Housed, system: System) -> FilmHive {
-    let (hive, tongue) = (&housed.hive, Tongue::new(system));
+fn hive(answer: &FilmAnswer, told: &HiveFilm, housed: &Housed, tongue: Tongue) -> FilmHive {
+    let hive = &housed.hive;
     let holds: f64 = hive.boxes.iter().map(|one| food_in(f64::from(one.frames), one.comb_side).p50.get()).sum();
     let note = |note: &snowhum_advice::film::FilmNote| FilmNote {
         day: note.day,
-        when: day(note.on),
-        note: snowhum_apiary::split_entries(&note.note).map(plain).collect::<Vec<_>>().join("; "),
+        when: tongue.say(&shared_page::day(note.on)),
+        note: snowhum_apiary::split_entries(&note.note)
+            .map(|text| tongue.say(&plain(text)))
+            .collect::<Vec<_>>()
+            .join("; "),
         moved: tongue.capital(&note.moved),
     };
     FilmHive {
@@ -94,13 +86,8 @@ fn hive(answer: &FilmAnswer, told: &HiveFilm, housed: &Housed, system: System) -
         holds: Kilogram::new(holds),
         days: told.days.iter().map(of_day).collect(),
         notes: told.noted.iter().map(note).collect(),
-        foretold: format!(
-            "Foretold on {}: alive in spring in {} of 100 such hives; {}.",
-            day(answer.from),
-            hives(told.foretold_alive),
-            tongue.say(&told.foretold_food)
-        ),
-        came: came(answer, told, tongue),
+        foretold: tongue.say(&text::foretold(hives(told.foretold_alive), &told.foretold_food, answer.from)),
+        came: tongue.say_all(&came(answer, told)),
         food_came: told.food.map(|food| match food.came {
             Came::Less => FoodCame::Less,
             Came::AsForetold => FoodCame::AsForetold,
@@ -123,27 +110,19 @@ fn of_day(day: &HiveFilmDay) -> FilmHiveDay {
 }
 
 /// What came, in sentences.
-fn came(answer: &FilmAnswer, told: &HiveFilm, tongue: Tongue) -> Vec<String> {
-    let on = day(answer.as_of);
+fn came(answer: &FilmAnswer, told: &HiveFilm) -> Vec<Message> {
     if told.seen_dead {
-        return vec![format!("By {on} it was seen dead.")];
+        return vec![text::seen_dead(answer.as_of)];
     }
-    let about = tongue.sentence(&told.about);
-    let mut says = vec![format!("On {on}: alive in {} of 100 such hives. {about}", hives(told.alive))];
-    if let Some(food) = &told.food {
-        let mass = |kilograms: f64| Kilogram::new(kilograms).show(tongue.system(), 1);
+    let food = told.food.as_ref().map(|food| {
         let came = match food.came {
-            Came::Less => "less than foretold",
-            Came::AsForetold => "as foretold",
-            Came::More => "more than foretold",
+            Came::Less => "less",
+            Came::AsForetold => "as-foretold",
+            Came::More => "more",
         };
-        says.push(format!(
-            "Food {}; foretold for that day {} to {}: {came}.",
-            mass(food.stands_kg),
-            mass(food.foretold_kg.p10),
-            mass(food.foretold_kg.p90)
-        ));
-    }
-    says.push(format!("To spring: alive, fed and queenright in {} of 100.", hives(told.alive_fed_queenright)));
-    says
+        let [high, low, stands] = [food.foretold_kg.p90, food.foretold_kg.p10, food.stands_kg].map(Kilogram::new);
+        text::food(came, high, low, stands)
+    });
+    let came = text::came(&told.about, hives(told.alive), answer.as_of);
+    [came].into_iter().chain(food).chain([text::to_spring(hives(told.alive_fed_queenright))]).collect()
 }

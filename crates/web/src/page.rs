@@ -1,13 +1,16 @@
 //! The frame of every page.
 
+use jiff::civil::{Date, date};
 use maud::{DOCTYPE, Markup, PreEscaped, html};
-use snowhum_advice::words::day;
+use snowhum_say::{Message, shared_page as text};
 
+use crate::app::Standing;
 use crate::frame;
 use crate::gate::Visitor;
 use crate::labels::labelled;
 use crate::spoken::{own_words, spoken};
 use crate::view::View;
+use crate::words::marked;
 
 /// The pages a keeper walks between.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -35,28 +38,29 @@ pub(crate) enum Place {
 }
 
 /// A page with its address and its name.
-type Way = (Place, &'static str, &'static str);
+type Way = (Place, &'static str, fn() -> Message);
 
 /// What a keeper opens every week, in sight on every page.
-const OFTEN: &[Way] = &[(Place::Yard, "/", "Yard"), (Place::Round, "/round", "Round"), (Place::Jobs, "/jobs", "Jobs")];
+const OFTEN: &[Way] =
+    &[(Place::Yard, "/", text::yard), (Place::Round, "/round", text::round), (Place::Jobs, "/jobs", text::jobs)];
 
 /// What a keeper opens once a season, one tap away.
 const SELDOM: &[Way] = &[
-    (Place::Flight, "/flight", "Flight day"),
-    (Place::Fit, "/fit", "Fit for winter?"),
-    (Place::Setup, "/setup", "Winter set-up"),
-    (Place::Feed, "/feed", "Feeding"),
-    (Place::Mites, "/mites", "Mites"),
-    (Place::Treatments, "/treatments", "Treatment record"),
-    (Place::Spring, "/spring", "First look in spring"),
-    (Place::Dead, "/dead", "Dead colony"),
-    (Place::Losses, "/losses", "Losses and lessons"),
-    (Place::Normal, "/normal", "Is this normal?"),
-    (Place::Inside, "/inside", "Inside the cluster"),
-    (Place::Tell, "/tell", "The winter told"),
-    (Place::Hives, "/hives", "Hives"),
-    (Place::Paper, "/paper", "On paper"),
-    (Place::Words, "/words", "Words"),
+    (Place::Flight, "/flight", text::flight),
+    (Place::Fit, "/fit", text::fit),
+    (Place::Setup, "/setup", text::setup),
+    (Place::Feed, "/feed", text::feed),
+    (Place::Mites, "/mites", text::mites),
+    (Place::Treatments, "/treatments", text::treatments),
+    (Place::Spring, "/spring", text::spring),
+    (Place::Dead, "/dead", text::dead),
+    (Place::Losses, "/losses", text::losses),
+    (Place::Normal, "/normal", text::normal),
+    (Place::Inside, "/inside", text::inside),
+    (Place::Tell, "/tell", text::tell),
+    (Place::Hives, "/hives", text::hives),
+    (Place::Paper, "/paper", text::paper),
+    (Place::Words, "/words", text::words),
 ];
 
 /// How long a browser without scripts shows a page whose answer is on its way before it asks again, s.
@@ -90,7 +94,7 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
                 @if renews { script type="module" src="/renew.js" {} }
             }
             body {
-                a class="skip" href="#main" { "To the page itself" }
+                a class="skip" href="#main" { (view.tongue().say(&text::skip())) }
                 (head(view, place))
                 main id="main" tabindex="-1" class=[view.is_behind.then_some("old")] data-waits=[renews.then_some("")] {
                     (frame::band(view, renews))
@@ -127,18 +131,19 @@ pub(crate) fn folded(title: &str, body: &Markup) -> Markup {
 
 /// The yard's name and the ways.
 fn head(view: &View, place: Place) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     html! {
         header {
             p class="mast" {
                 a href="/" { (view.apiary.name) }
-                span { "Snowhum, a winter reckoned" }
+                span { (say(text::tagline())) }
             }
-            nav aria-label="Pages" {
+            nav aria-label=(say(text::pages())) {
                 @for way in OFTEN { (link(view, way, place)) }
                 details {
                     summary {
-                        "Menu"
-                        @for way in SELDOM.iter().filter(|way| way.0 == place) { strong { ": " (way.2) } }
+                        (say(text::menu()))
+                        @for way in SELDOM.iter().filter(|way| way.0 == place) { strong { ": " (say(way.2())) } }
                     }
                     @for way in SELDOM { (link(view, way, place)) }
                 }
@@ -149,54 +154,59 @@ fn head(view: &View, place: Place) -> Markup {
 
 fn link(view: &View, (way, address, name): &Way, place: Place) -> Markup {
     html! {
-        @if view.visitor.may_open(address) { a href=(address) aria-current=[(*way == place).then_some("page")] { (name) } }
+        @if view.visitor.may_open(address) {
+            a href=(address) aria-current=[(*way == place).then_some("page")] { (view.tongue().say(&name())) }
+        }
     }
 }
 
 /// From when the estimate is, what waits in the phone, and further ways.
 fn foot(view: &View) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     html! {
         footer {
             (age(view))
             p id="waiting" role="status" hidden {}
             p class="small ways" {
-                a href="/source" { "Sources" }
+                a href="/source" { (say(text::sources())) }
                 @if view.visitor.may_write() {
-                    a href="/settings" { "Settings" }
-                    a href="/api" { "For programs" }
+                    a href="/settings" { (say(text::settings())) }
+                    a href="/api" { (say(text::programs())) }
                 }
             }
-            @if view.visitor != Visitor::Owner { form method="post" action="/sign-out" { button { "Sign out" } } }
-            p class="small" {
-                "Chances stand for hives like these with these signs. The label, local law, the bee inspector and "
-                "the vet come before any word here."
+            @if view.visitor != Visitor::Owner {
+                form method="post" action="/sign-out" { button { (say(text::sign_out())) } }
             }
+            p class="small" { (say(text::chances())) }
         }
     }
 }
 
 /// From when the estimate is.
 pub(crate) fn age(view: &View) -> Markup {
+    let tongue = view.tongue();
     html! {
         div class="age" {
             @if let Some(standing) = &view.standing {
-                @let at = standing.at.to_zoned_datetime(view.now.time_zone().clone());
-                @let of = standing.present.now.as_of;
                 p class="small" {
-                    "Estimate for " strong { (day(of)) " " (of.year()) } ", computed at "
-                    time datetime=(standing.at.to_string()) { (at.strftime("%H:%M:%S").to_string()) } ", on "
-                    (standing.present.now.weather.source) "."
-                    @if view.is_behind { " " em { "Something newer is stored; the next estimate is being computed." } }
+                    (marked(tongue, &estimate(view, standing)))
+                    @if view.is_behind { " " em { (tongue.say(&text::newer())) } }
                 }
-                @for far in &standing.present.now.weather.far { p class="small caution" { (view.tongue().say(&far.says)) } }
+                @for far in &standing.present.now.weather.far { p class="small caution" { (tongue.say(&far.says)) } }
             } @else if view.trouble.is_none() {
-                p { em { "The first estimate is being computed. This page looks again by itself." } }
+                p { em { (tongue.say(&text::first_estimate())) } }
             }
             @if let (Some(_), Some(trouble)) = (&view.standing, &view.trouble) {
-                p class="caution" { strong { "No newer estimate: " } (trouble) }
+                p class="caution" { (marked(tongue, &text::trouble(true, trouble))) }
             }
         }
     }
+}
+
+fn estimate(view: &View, standing: &Standing) -> Message {
+    let clock = standing.at.to_zoned_datetime(view.now.time_zone().clone()).strftime("%H:%M:%S").to_string();
+    let now = &standing.present.now;
+    text::estimate(clock, standing.at.to_string(), now.as_of, &now.weather.source)
 }
 
 /// The one step where the yard's counts are of a winter that is over.
@@ -205,10 +215,7 @@ fn new_autumn(view: &View, place: Place) -> Markup {
     let is_over = year(view.now.date()) > year(view.apiary.as_of) && !view.apiary.invented;
     html! {
         @if is_over && place != Place::Losses && view.visitor.may_write() {
-            p class="caution" {
-                "These colonies were counted on " (view.apiary.as_of.strftime("%-d %B %Y").to_string())
-                ", for a winter that is over. " a href="/season" { "Begin the new autumn" } "."
-            }
+            p class="caution" { (marked(view.tongue(), &text::over(view.apiary.as_of))) }
         }
     }
 }
@@ -216,16 +223,18 @@ fn new_autumn(view: &View, place: Place) -> Markup {
 /// Said on every page of a yard that is made up, with the days it can be looked at. On the round no other day is offered:
 /// what was tapped is of the one it was opened on.
 fn invented(view: &View, place: Place) -> Markup {
-    const DAYS: [(&str, &str); 3] = [("2025-10-05", "5 Oct"), ("2026-02-07", "7 Feb"), ("2026-04-10", "10 Apr")];
+    const DAYS: [Date; 3] = [date(2025, 10, 5), date(2026, 2, 7), date(2026, 4, 10)];
+    let tongue = view.tongue();
     html! {
         @if view.apiary.invented {
             div class="invented" {
-                span { "An invented yard" span class="for-room" { ", to try things on" } }
+                span { (marked(tongue, &text::invented())) }
                 @if view.visitor.may_write() && place != Place::Round { form method="post" action="/day" {
-                    span class="unseen" { "Look at it in winter 2025–26, on" }
-                    @for (value, words) in DAYS {
-                        @let is_shown = view.now.date().to_string() == value;
-                        button name="day" value=(value) aria-pressed=[is_shown.then_some("true")] { (words) }
+                    span class="unseen" { (tongue.say(&text::look_at())) }
+                    @for on in DAYS {
+                        button name="day" value=(on) aria-pressed=[(view.now.date() == on).then_some("true")] {
+                            (tongue.say(&text::short_day(on)))
+                        }
                     }
                 } }
             }

@@ -1,6 +1,7 @@
 //! The sheets as files that need nothing beside them.
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
+use snowhum_say::{paper_page as text, round_page};
 use std::time::Duration;
 
 use crate::app::App;
@@ -31,15 +32,20 @@ impl App {
         let view = self.settled_view().await?;
         let ever = self.apiary_ever().await.map_err(|fault| fault.to_string())?;
         let record = snowhum_advice::treatments::treatments(&ever, view.now.date());
-        let record = treatments::sheet(&record, view.tongue());
+        let tongue = view.tongue();
+        let (record, its_title) = (treatments::sheet(&record, tongue), tongue.say(&text::treatments()));
         let sheets = [
-            ("yard.html", "Yard sheet", paper::yard_sheet(&view)),
-            ("round.html", "A round with a pencil", sheet::sheet(&view)),
-            ("cards.html", "Hive cards", paper::cards_sheet(&view, address)),
-            ("treatments.html", "Treatment record", html! { h1 { "Treatment record" } (record) }),
-            ("season.html", "Season summary", paper::season_sheet(&view)),
+            ("yard.html", text::yard(), paper::yard_sheet(&view)),
+            ("round.html", round_page::pencil(), sheet::sheet(&view)),
+            ("cards.html", text::cards(), paper::cards_sheet(&view, address)),
+            ("treatments.html", text::treatments(), html! { h1 { (its_title) } (record) }),
+            ("season.html", text::season(), paper::season_sheet(&view)),
         ];
-        Ok(sheets.map(|(file, title, body)| Paper { file, html: alone(&view, title, &body).into_string() }).to_vec())
+        let paper = |(file, title, body)| {
+            let html = alone(&view, &tongue.say(&title), &body).into_string();
+            Paper { file, html }
+        };
+        Ok(sheets.map(paper).to_vec())
     }
 
     async fn settled_view(&self) -> Result<View, String> {
@@ -69,7 +75,7 @@ fn alone(view: &View, title: &str, body: &Markup) -> Markup {
             }
             body {
                 main {
-                    @if view.apiary.invented { p class="small" { "An invented yard." } }
+                    @if view.apiary.invented { p class="small" { (view.tongue().say(&text::invented())) } }
                     (body)
                 }
                 footer { (age(view)) }

@@ -117,5 +117,5 @@ fn addresses() -> Addresses {
 }
 
 async fn missing() -> Response {
-    Fault::Missing("such page").into_response()
+    Fault::Missing("page").into_response()
 }

@@ -13,7 +13,8 @@ use snowhum_picture::{
     Cluster, CombWay, DeadColony, Face, FloorLook, HiveSection, InnerFace, Look, Reading, SectionBox, SectionColony,
     SectionFloor, SectionOpening, Sheet, Snow, Spot, WaterForm, WetFace,
 };
-use snowhum_units::{CubicMetrePerSecond, Fraction, Kelvin, KilogramPerSecond, Metre, MetrePerSecond, System};
+use snowhum_say::{Message, Tongue, draw_page as text};
+use snowhum_units::{CubicMetrePerSecond, Fraction, Kelvin, KilogramPerSecond, Metre, MetrePerSecond};
 use snowhum_winter::{Housed, SteadyQuestion};
 
 use crate::weather_ahead::Today;
@@ -84,7 +85,7 @@ impl Within {
 
 /// One hive at steady weather as a picture, with the stores and their places of the yard file.
 #[must_use]
-pub fn steady_section(housed: &Housed, answer: &HiveAnswer, question: &SteadyQuestion, system: System) -> HiveSection {
+pub fn steady_section(housed: &Housed, answer: &HiveAnswer, question: &SteadyQuestion, tongue: Tongue) -> HiveSection {
     let within = Within {
         seen_dead: false,
         bees: question.heater.is_none().then_some(question.bees),
@@ -95,11 +96,11 @@ pub fn steady_section(housed: &Housed, answer: &HiveAnswer, question: &SteadyQue
         zone: TimeZone::UTC,
     };
     let (air, humidity, wind) = (question.outside, question.humidity, question.wind);
-    of(housed, &within, Some(answer), &Today { air, humidity, wind, snow: Metre::new(0.0) }, system)
+    of(housed, &within, Some(answer), &Today { air, humidity, wind, snow: Metre::new(0.0) }, tongue)
 }
 
 /// A hive as it is dressed, with nobody having looked into it, in no weather.
-pub(crate) fn dressed(housed: &Housed, system: System) -> HiveSection {
+pub(crate) fn dressed(housed: &Housed, tongue: Tongue) -> HiveSection {
     let within = Within {
         seen_dead: false,
         bees: None,
@@ -111,7 +112,7 @@ pub(crate) fn dressed(housed: &Housed, system: System) -> HiveSection {
     };
     let (air, humidity) = (Kelvin::from_celsius(0.0), Fraction::new(1.0));
     let no_weather = Today { air, humidity, wind: MetrePerSecond::new(0.0), snow: Metre::ZERO };
-    HiveSection { outside: None, wind: None, ..of(housed, &within, None, &no_weather, system) }
+    HiveSection { outside: None, wind: None, ..of(housed, &within, None, &no_weather, tongue) }
 }
 
 /// The hive with what is known of it today.
@@ -120,26 +121,26 @@ pub(crate) fn of(
     within: &Within,
     settled: Option<&HiveAnswer>,
     today: &Today,
-    system: System,
+    tongue: Tongue,
 ) -> HiveSection {
     let hive = &housed.hive;
     let name = housed.colony.name.clone();
     let mut section = HiveSection::new(name, hive.boxes.iter().map(section_box).collect());
     section.way = if hive.frames_run_across() { CombWay::Warm } else { CombWay::Cold };
-    section.food_body = within.food_body.map(|seen| seen.drawn(hive, within.seen_dead, system));
+    section.food_body = within.food_body.map(|seen| seen.drawn(hive, within.seen_dead, tongue));
     section.rim = hive.rim.max(section.food_body.as_ref().map_or(Metre::ZERO, |food| food_body::rim(within, food)));
     section.lid = hive.lid.iter().map(sheet).collect();
     section.wrap = hive.wrap.iter().map(sheet).collect();
     section.floor = floor(&hive.floor);
     section.stand = hive.stand;
     section.snow = Snow { roof: Metre::new(today.snow.get() * SNOW_ON_ROOF), bank: today.snow };
-    section.openings = openings(hive, within, settled);
+    section.openings = openings(hive, within, settled, tongue);
     section.outside = Some(today.air);
     section.wind = Some(today.wind);
-    section.system = system;
+    section.system = tongue.system();
     let place = food::place(housed, within, settled);
     section.stores = place.stores;
-    section.colony = bees(within, settled, place.cluster_height);
+    section.colony = bees(within, settled, place.cluster_height, tongue);
     if let Some(settled) = settled {
         section.temperatures = readings(settled);
         section.wet = wet(settled);
@@ -149,10 +150,9 @@ pub(crate) fn of(
 
 impl Within {
     /// What was noted of an opening that is shut.
-    fn shut(&self, kind: OpeningKind) -> Option<String> {
+    fn shut(&self, kind: OpeningKind) -> Option<Message> {
         let noted = self.openings.shut(kind)?;
-        let on = snowhum_advice::words::day(noted.since.to_zoned_datetime(self.zone.clone()).date());
-        Some(format!("noted {} on {on}", noted.state.words()))
+        Some(text::shut(noted.since.to_zoned_datetime(self.zone.clone()).date(), noted.state.words()))
     }
 }
 
@@ -199,7 +199,7 @@ const APART_M: f64 = 0.02;
 
 /// Openings with the air that a settled hive draws: in through the low ones, out through the high ones, by their areas.
 /// Where all lie at one height (a mesh floor outdoes the rest) air goes both ways, and no opening's share is known.
-fn openings(hive: &Hive, within: &Within, settled: Option<&HiveAnswer>) -> Vec<SectionOpening> {
+fn openings(hive: &Hive, within: &Within, settled: Option<&HiveAnswer>, tongue: Tongue) -> Vec<SectionOpening> {
     let flow = settled.map_or(f64::NAN, |answer| answer.air_flow_l_per_s / 1e3);
     let free = |opening: &Opening| within.openings.free(opening.kind);
     let through = |opening: &Opening| free(opening).get() * opening.area.get() * opening.discharge.get();
@@ -217,23 +217,23 @@ fn openings(hive: &Hive, within: &Within, settled: Option<&HiveAnswer>) -> Vec<S
     };
     let drawn = |opening: &Opening| SectionOpening {
         open: free(opening),
-        shut: within.shut(opening.kind),
-        ..section_opening(hive, opening, share(opening))
+        shut: within.shut(opening.kind).map(|says| tongue.say(&says)),
+        ..section_opening(hive, opening, share(opening), tongue)
     };
     hive.openings.iter().map(drawn).collect()
 }
 
-fn section_opening(hive: &Hive, opening: &Opening, flow: f64) -> SectionOpening {
+fn section_opening(hive: &Hive, opening: &Opening, flow: f64, tongue: Tongue) -> SectionOpening {
     let area = opening.area.get();
     let across = hive.boxes.first().map_or(0.4, |one| one.width.get());
     let (name, width, depth) = match opening.kind {
-        OpeningKind::Entrance => ("entrance", (area / 0.008).min(across), 0.008),
-        OpeningKind::UpperHole => ("upper hole", area.sqrt(), area.sqrt()),
-        OpeningKind::Mesh => ("mesh floor", across, area / across),
-        OpeningKind::Crack => ("joints", 0.0, 0.0),
+        OpeningKind::Entrance => (text::entrance(), (area / 0.008).min(across), 0.008),
+        OpeningKind::UpperHole => (text::upper_hole(), area.sqrt(), area.sqrt()),
+        OpeningKind::Mesh => (text::mesh(), across, area / across),
+        OpeningKind::Crack => (text::joints(), 0.0, 0.0),
     };
     SectionOpening {
-        name: name.to_owned(),
+        name: tongue.say(&name),
         face: face(opening.side),
         height: opening.height,
         width: Metre::new(width),
@@ -255,10 +255,10 @@ fn face(side: Side) -> Face {
     }
 }
 
-fn bees(within: &Within, settled: Option<&HiveAnswer>, height: Metre) -> SectionColony {
+fn bees(within: &Within, settled: Option<&HiveAnswer>, height: Metre, tongue: Tongue) -> SectionColony {
     let across = Fraction::new(0.5);
     if within.seen_dead {
-        let words = "seen dead by the keeper".to_owned();
+        let words = tongue.say(&text::seen_dead());
         return SectionColony::Dead(DeadColony { across, height, radius: Metre::new(0.06), words });
     }
     let Some((settled, bees)) = settled.zip(within.bees) else {

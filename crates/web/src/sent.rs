@@ -50,11 +50,13 @@ impl Sent {
 
     /// The note, if nothing is to be asked about it.
     pub(crate) fn asked(&self, id: NoteId, view: &View) -> Result<Note, Fault> {
-        let note = self.note(id, view).map_err(Fault::Wrong)?;
+        let note = self.note(id, view).map_err(Fault::wrong)?;
         // What lies ahead is refused above, by the day looked at.
         let doubts = view.apiary.doubts(&note, Timestamp::MAX);
         match doubts.first().filter(|_| !self.sure) {
-            Some(doubt) => Err(Fault::Asked { says: format!("{}: {doubt}.", view.name_of(note.colony)), again: None }),
+            Some(doubt) => {
+                Err(Fault::Asked { says: format!("{}: {doubt}.", view.name_of(note.colony)).into(), again: None })
+            }
             None => Ok(note),
         }
     }

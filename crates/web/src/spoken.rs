@@ -15,6 +15,7 @@ pub(crate) fn own_words(apiary: &Apiary, speech: Speech) -> Vec<String> {
     apiary.own_texts().filter(|text| speech.is_foreign(text)).map(escaped).collect()
 }
 
+/// A text as HTML writes it.
 pub(crate) fn escaped(text: &str) -> String {
     text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
 }

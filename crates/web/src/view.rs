@@ -76,7 +76,7 @@ impl View {
     /// A colony by its id, with its place.
     pub(crate) fn colony(&self, id: Uuid) -> Result<(usize, &Colony), Fault> {
         let found = self.apiary.colonies.iter().enumerate().find(|(_, colony)| colony.id == ColonyId(id));
-        found.ok_or(Fault::Missing("such colony"))
+        found.ok_or(Fault::Missing("colony"))
     }
 
     /// A colony as somebody may write it: by its id, or by its name in any case.

@@ -1,43 +1,41 @@
 //! Figures and chances as they stand on a page.
 
-use jiff::civil::{Date, Weekday};
+use jiff::civil::Date;
 use maud::{Markup, PreEscaped, html};
 pub(crate) use snowhum_advice::words::capital;
 use snowhum_advice::words::{day, hives, in_hundred};
 use snowhum_apiary::Note;
-use snowhum_say::{Message, Tongue};
+use snowhum_say::{Message, Tongue, shared_page as text};
 use snowhum_units::{Kilogram, Range, System};
 
 use crate::spoken::escaped;
 
-/// A message whose text holds marks of a page, such as `<strong>`; what is not the text's own is escaped.
+/// The middle of a range with what lies around it.
+pub(crate) fn masses(range: &Range<f64>, system: System) -> String {
+    Tongue::new(system).say(&ranged(range))
+}
+
+/// The middle of a range of kilograms with what lies around it.
+pub(crate) fn ranged(range: &Range<f64>) -> Message {
+    let [low, middle, high] = [range.p10, range.p50, range.p90].map(Kilogram::new);
+    text::masses(high, low, middle)
+}
+
+/// A message whose text has marks of a page: what it tells of is escaped.
 pub(crate) fn marked(tongue: Tongue, message: &Message) -> Markup {
     PreEscaped(tongue.say_around(message, escaped))
 }
 
-/// A mass in the keeper's units.
-pub(crate) fn mass(kilograms: f64, system: System) -> String {
-    Kilogram::new(kilograms).show(system, usize::from(system == System::Metric))
-}
-
-/// The middle of a range with what lies around it.
-pub(crate) fn masses(range: &Range<f64>, system: System) -> String {
-    let of = |kilograms| mass(kilograms, system);
-    format!("{} (8 in 10 between {} and {})", of(range.p50), of(range.p10), of(range.p90))
-}
-
-/// A chance both ways round.
-pub(crate) fn both_ways(chance: f64, so: &str, not_so: &str) -> String {
+/// A chance both ways round: hardly any hive or nearly all, else so many of a hundred and so many not.
+pub(crate) fn of_hundred(
+    chance: f64,
+    hardly: impl FnOnce(Message) -> Message,
+    both: impl FnOnce(u32, u32) -> Message,
+) -> Message {
     if !(0.01..=0.99).contains(&chance) {
-        return format!("{} hives like this {so}", capital(&in_hundred(chance)));
+        return hardly(snowhum_say::in_hundred(chance));
     }
-    let are = hives(chance);
-    let number = |count: u32, words: &str| match words.strip_prefix("are") {
-        Some(rest) if count == 1 => format!("is{rest}"),
-        _ => words.to_owned(),
-    };
-    let not = 100 - are;
-    format!("Of 100 hives like this about {are} {}, {not} {}", number(are, so), number(not, not_so))
+    both(hives(chance), 100 - hives(chance))
 }
 
 /// A number of bees, as exact as it is known.
@@ -47,54 +45,36 @@ pub(crate) fn bees(count: f64) -> String {
     if rounded >= 10_000 { format!("{}\u{202f}{:03}", rounded / 1_000, rounded % 1_000) } else { rounded.to_string() }
 }
 
-/// A date for the eye and for programs.
-pub(crate) fn date(on: Date) -> Markup {
-    html! { time datetime=(on.to_string()) { (day(on)) } }
-}
-
-pub(crate) fn weekday(on: Date) -> &'static str {
-    match on.weekday() {
-        Weekday::Monday => "Monday",
-        Weekday::Tuesday => "Tuesday",
-        Weekday::Wednesday => "Wednesday",
-        Weekday::Thursday => "Thursday",
-        Weekday::Friday => "Friday",
-        Weekday::Saturday => "Saturday",
-        Weekday::Sunday => "Sunday",
-    }
+/// A date for the eye and for programs, in the keeper's language.
+pub(crate) fn time(on: Date, tongue: Tongue) -> Markup {
+    marked(tongue, &text::date(on))
 }
 
 /// An entry of a note in plain words: `dead=22 on snow` is `dead bees: 22 on snow`.
-pub(crate) fn plain(written: &str) -> String {
-    let Some((what, how)) = written.split_once('=') else { return written.to_owned() };
-    let what = match what {
-        "words" => return how.to_owned(),
-        "dead" => "dead bees",
-        "hook" => "dead bees pulled out with a hook",
-        "hole" => "at the upper hole",
-        "upper" => "upper hole",
-        "poke" => "poke at the hole",
-        "wings" => "crumpled wings",
-        "board" => return format!("board, slab or feeder: {how}"),
-        "lid" => "under the lid, by hand",
-        "snow" => "snow at the box",
-        "did" => return format!("done: {how}"),
-        "bees" => return format!("living bees {how}"),
-        "colony" => return format!("colony {how}"),
-        "queen" => return format!("queen {how}"),
-        other => other,
-    };
-    format!("{what}: {how}")
+pub(crate) fn plain(written: &str) -> Message {
+    let Some((what, how)) = written.split_once('=') else { return written.into() };
+    match what {
+        "words" => how.into(),
+        "dead" => text::noted_dead(how),
+        "hook" => text::noted_hook(how),
+        "hole" => text::noted_hole(how),
+        "upper" => text::noted_upper(how),
+        "poke" => text::noted_poke(how),
+        "wings" => text::noted_wings(how),
+        "board" => text::noted_board(how),
+        "lid" => text::noted_lid(how),
+        "snow" => text::noted_snow(how),
+        "did" => text::noted_did(how),
+        "bees" => text::noted_bees(how),
+        "colony" => text::noted_colony(how),
+        "queen" => text::noted_queen(how),
+        other => text::noted_other(how, other),
+    }
 }
 
 /// Air, snow and wind of a note, if any were written.
-pub(crate) fn conditions(note: &Note, system: System) -> Option<String> {
-    let mut parts = Vec::new();
-    if let Some(air) = note.conditions.air_k {
-        parts.push(air.show(system, 0));
-    }
-    if let Some(wind) = note.conditions.wind_m_per_s {
-        parts.push(format!("wind {}", wind.show(system, 1)));
-    }
-    (!parts.is_empty()).then(|| parts.join(", "))
+pub(crate) fn conditions(note: &Note) -> Option<Message> {
+    let air = note.conditions.air_k.map(text::air);
+    let parts: Vec<_> = air.into_iter().chain(note.conditions.wind_m_per_s.map(text::wind)).collect();
+    (!parts.is_empty()).then(|| text::weather(parts))
 }

@@ -21,7 +21,7 @@ pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<
     let parameters = Parameters::shipped()?;
     let answer = hive(housed, &parameters, question);
     if let Some(file) = &arguments.svg {
-        let mut section = steady_section(housed, &answer, &question, common.units.into());
+        let mut section = steady_section(housed, &answer, &question, text::voice::tongue());
         section.speech = text::voice::speech();
         let svg = section.cutaway(PlateWidth::Desk).standalone(&IdPrefix::new("hive"));
         new_file::create(file)?.write_all(svg.as_bytes()).map_err(|error| new_file::failed(file, &error))?;

@@ -39,7 +39,7 @@ pub(super) fn run(arguments: &TellArguments, common: &Common, speech: Speech) ->
         return text::say(&serde_json::to_string_pretty(&answer)?);
     }
     let Some(out) = &arguments.out else { return Ok(()) };
-    let page = told_winter(&answer, &apiary, FilmShown { system: common.units.into(), speech });
+    let page = told_winter(&answer, &apiary, FilmShown { tongue: text::voice::tongue(), speech });
     new_file::create(out)?.write_all(page.as_bytes()).map_err(|error| new_file::failed(out, &error))?;
     text::say(&text::wrapped(tell_terminal::wrote(out.display().to_string()), 2))
 }

@@ -42,7 +42,7 @@ pub(crate) async fn all(State(app): State<App>) -> Result<Json<Value>, Refused> 
 pub(crate) async fn versions(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Json<Value>, Refused> {
     let versions = app.store().versions(NoteId(id)).await.map_err(Fault::from)?;
     if versions.is_empty() {
-        return Err(Fault::Missing("such note").into());
+        return Err(Fault::Missing("note").into());
     }
     let version = |version: &snowhum_store::Version| json!({ "version": version.id, "kind": version.kind.word(), "recorded_at": version.recorded.at, "note": version.note });
     Ok(Json(json!({ "versions": versions.iter().map(version).collect::<Vec<_>>() })))
@@ -60,7 +60,7 @@ pub(crate) async fn keep(
     };
     let view = View::of(&app).await?;
     // Nobody stands before a phone that sends what was tapped hours ago: ids tell doubles, and nothing tapped is lost to a question.
-    let note = sent.note(NoteId(id), &view).map_err(Fault::Wrong)?;
+    let note = sent.note(NoteId(id), &view).map_err(Fault::wrong)?;
     let (status, outcome) = match keep_note(&app, &note).await? {
         Put::Stored => (StatusCode::CREATED, "stored"),
         Put::AlreadyThere => (StatusCode::OK, "stored already"),

@@ -42,13 +42,13 @@ pub(crate) async fn bring(State(app): State<App>, Query(said): Query<Said>, sent
 /// Takes back what came in last.
 pub(crate) async fn undo(State(app): State<App>) -> Result<Response, Refused> {
     let back = app.store().undo_import(Timestamp::now()).await.map_err(Fault::from)?;
-    let back = back.ok_or(Fault::Missing("import that could be taken back"))?;
+    let back = back.ok_or(Fault::Missing("import"))?;
     app.touch();
     Ok(Json(json!({ "withdrawn": back.withdrawn, "changed": back.changed })).into_response())
 }
 
 fn unknown(word: &str) -> Fault {
-    Fault::Wrong(format!("keep={}: write yes, all or unasked.", crate::sent::shortened(word)))
+    Fault::wrong(format!("keep={}: write yes, all or unasked.", crate::sent::shortened(word)))
 }
 
 fn not_read(refused: &SheetRefused) -> Response {

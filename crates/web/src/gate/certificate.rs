@@ -6,10 +6,12 @@ use axum::middleware;
 use axum::response::{IntoResponse, Redirect};
 use axum::routing::get;
 use maud::{Markup, html};
+use snowhum_say::{Message, certificate_page as text};
 use std::sync::Arc;
 
-use crate::bare::bare;
+use crate::bare::{READ, bare};
 use crate::guard;
+use crate::words::marked;
 
 /// What is handed out.
 pub struct Certificate {
@@ -31,7 +33,7 @@ pub fn certificate_router(certificate: Certificate) -> Router {
     let shown = Arc::clone(&certificate);
     let style = ([(header::CONTENT_TYPE, "text/css; charset=utf-8")], include_str!("../../assets/snowhum.css"));
     Router::new()
-        .route("/", get(move || async move { bare("Trust this server", &body(&shown)) }))
+        .route("/", get(move || async move { bare(&READ.say(&text::heading()), &body(&shown)) }))
         .route(FILE, get(move || async move { file(&certificate) }))
         .route("/snowhum.css", get(move || async move { style }))
         .fallback(|| async { Redirect::to("/") })
@@ -45,77 +47,46 @@ fn file(certificate: &Certificate) -> impl IntoResponse + use<> {
     ([(header::CONTENT_TYPE, kind), (header::CONTENT_DISPOSITION, name)], certificate.pem.clone())
 }
 
+type Text = fn() -> Message;
+
 /// How each kind of device is told to trust it; menus as they were named in 2025, from memory.
-const STEPS: [(&str, &[&str]); 5] = [
-    (
-        "Android",
-        &[
-            "Tap the certificate above; it is saved under Downloads.",
-            "Settings, Security and privacy, More, Encryption and credentials, Install a certificate, CA certificate.",
-            "Android warns that somebody could watch; this certificate vouches for this one machine alone. Install anyway, and choose the file.",
-        ],
-    ),
-    (
-        "iPhone and iPad",
-        &[
-            "Open this page in Safari, tap the certificate above, and allow the profile.",
-            "Settings, Profile downloaded, Install.",
-            "Settings, General, About, Certificate Trust Settings: switch it on.",
-        ],
-    ),
-    (
-        "Windows",
-        &[
-            "Open the downloaded file, then Install certificate, Current user.",
-            "Place it in the store “Trusted Root Certification Authorities”, and confirm.",
-        ],
-    ),
-    (
-        "macOS",
-        &[
-            "Open the downloaded file; Keychain Access asks for the login keychain.",
-            "Find it in the list, open it, and under Trust choose Always Trust.",
-        ],
-    ),
-    (
-        "Linux",
-        &[
-            "Firefox: Settings, Privacy and security, Certificates, View certificates, Authorities, Import; trust it for websites.",
-            "Chromium: Settings, Privacy and security, Security, Manage certificates, Installed by you, Import.",
-        ],
-    ),
+const STEPS: [(Text, &[Text]); 5] = [
+    (text::android, &[text::android_tap, text::android_settings, text::android_warns]),
+    (text::apple, &[text::apple_open, text::apple_install, text::apple_trust]),
+    (text::windows, &[text::windows_open, text::windows_place]),
+    (text::macos, &[text::macos_open, text::macos_trust]),
+    (text::linux, &[text::linux_firefox, text::linux_chromium]),
 ];
 
 fn body(certificate: &Certificate) -> Markup {
+    let say = |message: Message| READ.say(&message);
     html! {
-        h1 { "Trust this server" }
-        p class="lede" { "Your yard's pages are encrypted. Tell this device once that it may trust them." }
+        h1 { (say(text::heading())) }
+        p class="lede" { (say(text::lede())) }
         ol class="ranked" {
             li {
-                p { a class="go" href=(FILE) download="snowhum-authority.crt" { "Take the certificate" } }
-                p class="small" { "It vouches for this one machine in your own network, and for no site elsewhere." }
+                p { a class="go" href=(FILE) download="snowhum-authority.crt" { (say(text::take())) } }
+                p class="small" { (say(text::vouches())) }
             }
+            li { p { (marked(READ, &text::install(&certificate.name))) } }
             li {
-                p { "Install it, by the steps for your device below. It is listed as " strong { (certificate.name) } "." }
-            }
-            li {
-                p { "Open it in the device's own list and compare the SHA-256 fingerprint shown there with the terminal's. If they differ, remove it: somebody stands between. It should read:" }
+                p { (say(text::compare())) }
                 p { code class="print" { @for line in &certificate.fingerprint { (line) br; } } }
             }
             li {
-                p { "Open the pages:" }
+                p { (say(text::open())) }
                 ul { @for address in &certificate.addresses { li class="ways" { a href=(address) { (address) } } } }
             }
         }
         section {
-            h2 { "The steps" }
+            h2 { (say(text::steps())) }
             @for (device, steps) in STEPS {
                 details {
-                    summary { (device) }
-                    ol class="ranked" { @for step in steps { li { p { (step) } } } }
+                    summary { (say(device())) }
+                    ol class="ranked" { @for step in steps { li { p { (say(step())) } } } }
                 }
             }
         }
-        p class="small" { "To take the trust back later, remove the certificate in the same place." }
+        p class="small" { (say(text::later())) }
     }
 }

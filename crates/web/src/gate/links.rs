@@ -6,16 +6,17 @@ use axum::http::{HeaderMap, HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
+use snowhum_say::{Message, links_page as text};
 use uuid::Uuid;
 
 use super::share::{self, DAYS, Share};
 use super::{cookie, session};
 use crate::app::App;
-use crate::bare::bare;
+use crate::bare::{READ, bare};
 use crate::fault::Fault;
 use crate::pages::notes::Pairs;
 use crate::view::{Asked, View};
-use crate::words::date;
+use crate::words::marked;
 
 /// On the settings page: the links that hold, and a form for another.
 pub(crate) async fn section(app: &App, view: &View, headers: &HeaderMap) -> Result<Markup, Fault> {
@@ -24,22 +25,20 @@ pub(crate) async fn section(app: &App, view: &View, headers: &HeaderMap) -> Resu
         let token = share::token(&app.store(), share.id).await?;
         links.push((share, address(app, headers, &token)));
     }
+    let say = |message: Message| view.tongue().say(&message);
     Ok(html! {
         section id="links" {
-            h2 { "A link for a mentor" }
-            p {
-                "Who opens it sees the yard and each hive, and changes nothing. It opens wherever this server can be reached"
-                (if app.gate().reach.is_network() { ": in your own network." } else { ": on this machine alone, until you serve with --lan." })
-            }
+            h2 { (say(text::heading())) }
+            p { (say(text::lede(app.gate().reach.is_network()))) }
             @if !links.is_empty() { ol class="notes" { @for (share, address) in &links { (one(share, address, view)) } } }
             form method="post" action="/settings/links" {
-                label for="link-name" { "For whom" }
+                label for="link-name" { (say(text::for_whom())) }
                 input id="link-name" name="name" maxlength="60" required autocomplete="off";
-                label for="link-days" { "It holds" }
+                label for="link-days" { (say(text::holds())) }
                 select id="link-days" name="days" {
-                    @for days in DAYS { option value=(days) selected[days == DAYS[1]] { (days) " days" } }
+                    @for days in DAYS { option value=(days) selected[days == DAYS[1]] { (say(text::days(days))) } }
                 }
-                button class="main" { "Make a link" }
+                button class="main" { (say(text::make())) }
             }
         }
     })
@@ -49,9 +48,9 @@ fn one(share: &Share, address: &str, view: &View) -> Markup {
     let until = share.until.to_zoned_datetime(view.now.time_zone().clone()).date();
     html! {
         li {
-            label for={ "link-" (share.id) } { strong { (share.name) } ", until " (date(until)) " " (until.year()) }
+            label for={ "link-" (share.id) } { (marked(view.tongue(), &text::one(&share.name, until, until.year().to_string()))) }
             input id={ "link-" (share.id) } readonly value=(address);
-            form method="post" action={ "/settings/links/" (share.id) "/take-back" } { button { "Take it back" } }
+            form method="post" action={ "/settings/links/" (share.id) "/take-back" } { button { (view.tongue().say(&text::take_back())) } }
         }
     }
 }
@@ -82,10 +81,12 @@ pub(crate) async fn open(
 ) -> Result<Response, Fault> {
     let (store, now) = (&app.store(), Timestamp::now());
     let mut response = match share::of_token(store, &token, now).await? {
-        None => (StatusCode::NOT_FOUND, bare("A link", &shut())).into_response(),
-        Some(_) if is_keeper(&app, &headers, now).await? => bare("A link", &needless()).into_response(),
+        None => (StatusCode::NOT_FOUND, bare(&READ.say(&text::a_link()), &shut())).into_response(),
+        Some(_) if is_keeper(&app, &headers, now).await? => {
+            bare(&READ.say(&text::a_link()), &needless()).into_response()
+        }
         Some(share) => {
-            let mut response = bare("A yard to look at", &welcome(&share)).into_response();
+            let mut response = bare(&READ.say(&text::welcome()), &welcome(&share)).into_response();
             let seconds = share.until.as_second() - now.as_second();
             let given = cookie::give_reader(&token, seconds, &app.gate().reach).ok_or(Fault::Cut)?;
             response.headers_mut().append(header::SET_COOKIE, given);
@@ -107,24 +108,24 @@ async fn is_keeper(app: &App, headers: &HeaderMap, now: Timestamp) -> Result<boo
 
 fn welcome(share: &Share) -> Markup {
     html! {
-        h1 { "A yard to look at" }
-        p class="lede" { "This link is for " strong { (share.name) } ". It shows a keeper's yard and hives; nothing can be changed through it." }
-        p { a class="go" href="/" { "Look at the yard" } }
-        p class="small" { "A cookie keeps it open in this browser until the link ends. “Sign out” at the foot of each page removes it." }
+        h1 { (READ.say(&text::welcome())) }
+        p class="lede" { (marked(READ, &text::welcome_lede(&share.name))) }
+        p { a class="go" href="/" { (READ.say(&text::look())) } }
+        p class="small" { (READ.say(&text::cookie())) }
     }
 }
 
 fn needless() -> Markup {
     html! {
-        h1 { "You are signed in yourself" }
-        p class="lede" { "The link works, and you see more without it. To see what it shows, open it in a private window." }
-        p { a href="/" { "Look at the yard" } }
+        h1 { (READ.say(&text::needless())) }
+        p class="lede" { (READ.say(&text::needless_lede())) }
+        p { a href="/" { (READ.say(&text::look())) } }
     }
 }
 
 fn shut() -> Markup {
     html! {
-        h1 { "This link opens nothing" }
-        p class="lede" { "It has ended, was taken back, or was not copied whole. Ask the keeper for another." }
+        h1 { (READ.say(&text::shut())) }
+        p class="lede" { (READ.say(&text::shut_lede())) }
     }
 }

@@ -2,6 +2,7 @@
 
 use argon2::password_hash::phc::PasswordHash;
 use argon2::{Algorithm, Argon2, Params, PasswordHasher, PasswordVerifier, Version};
+use snowhum_say::{Message, sign_in_page as text};
 use snowhum_store::{Fault as StoreFault, Store};
 
 use super::session;
@@ -37,16 +38,14 @@ impl PassPhrase {
     ///
     /// # Errors
     /// When it is too short or too long, with what would be right.
-    pub fn new(text: &str) -> Result<Self, String> {
-        if text.trim().chars().count() < FEWEST {
-            return Err(format!(
-                "the pass phrase is too short; take at least {FEWEST} letters, such as four words that have nothing to do with each other"
-            ));
+    pub fn new(typed: &str) -> Result<Self, Message> {
+        if typed.trim().chars().count() < FEWEST {
+            return Err(text::phrase_short(FEWEST));
         }
-        if text.len() > LONGEST {
-            return Err(format!("the pass phrase is too long; at most {LONGEST} letters are read"));
+        if typed.len() > LONGEST {
+            return Err(text::phrase_long(LONGEST));
         }
-        Ok(Self(text.to_owned()))
+        Ok(Self(typed.to_owned()))
     }
 
     /// Whether a store has one that can be tried.

@@ -3,6 +3,7 @@
 use jiff::{Timestamp, ToSpan};
 use ring::hmac;
 use serde::{Deserialize, Serialize};
+use snowhum_say::links_page as text;
 use snowhum_store::{Fault as StoreFault, Store};
 use uuid::Uuid;
 
@@ -38,14 +39,14 @@ pub(super) struct Share {
 pub(super) async fn make(store: &Store, name: &str, days: i64, now: Timestamp) -> Result<(), Fault> {
     let name = name.trim();
     if name.is_empty() || name.chars().count() > LONGEST || name.chars().any(char::is_control) {
-        return Err(Fault::Wrong(format!("Write whom the link is for, in at most {LONGEST} letters.")));
+        return Err(Fault::Wrong(text::wrong_name(LONGEST)));
     }
     if !DAYS.contains(&days) {
-        return Err(Fault::Wrong("A link holds 7, 30, 90 or 365 days.".to_owned()));
+        return Err(Fault::Wrong(text::wrong_days()));
     }
     sweep(store, now).await?;
     if all(store, now).await?.len() >= MOST {
-        return Err(Fault::Wrong(format!("There are {MOST} links already; take one back first.")));
+        return Err(Fault::Wrong(text::too_many(MOST)));
     }
     let until = now.checked_add((days * 24).hours()).map_err(|_| Fault::Cut)?;
     let share = Share { id: ids::new_id(now), name: name.to_owned(), until };

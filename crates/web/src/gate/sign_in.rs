@@ -6,16 +6,18 @@ use axum::http::{HeaderMap, HeaderValue, StatusCode, Uri, header};
 use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
+use snowhum_say::{Message, Tongue, sign_in_page as text};
 use std::net::{IpAddr, Ipv4Addr};
 use std::sync::PoisonError;
 use std::time::{Duration, Instant};
 
 use super::{Peer, code, cookie, phrase, session};
 use crate::app::App;
-use crate::bare::bare;
+use crate::bare::{READ, bare};
 use crate::fault::Fault;
 use crate::pages::notes::Pairs;
 use crate::view::Asked;
+use crate::words::marked;
 
 /// Where to sign in and come back from to what was asked.
 pub(super) fn address(asked: &Uri) -> String {
@@ -43,26 +45,25 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Response {
     if !app.gate().reach.is_network() {
         return Redirect::to("/").into_response();
     }
-    bare("Sign in", &form(asked.get("to"), None)).into_response()
+    shown(asked.get("to"), None).into_response()
 }
 
-fn form(to: Option<&str>, wrong: Option<&str>) -> Markup {
-    html! {
-        h1 { "Sign in" }
-        p class="lede" { "This is a keeper's yard. Its pages open with the pass phrase." }
-        @if let Some(wrong) = wrong { p class="caution" role="alert" { (wrong) } }
+fn shown(to: Option<&str>, wrong: Option<&Message>) -> Markup {
+    let say = |message: Message| READ.say(&message);
+    let heading = say(text::heading());
+    let body = html! {
+        h1 { (heading) }
+        p class="lede" { (say(text::lede())) }
+        @if let Some(wrong) = wrong { p class="caution" role="alert" { (READ.say(wrong)) } }
         form method="post" action="/sign-in" {
             @if let Some(to) = to.and_then(own_path) { input type="hidden" name="to" value=(to); }
-            label for="phrase" { "Pass phrase" }
+            label for="phrase" { (say(text::phrase())) }
             input id="phrase" name="phrase" type="password" required autofocus maxlength="1024" autocomplete="current-password";
-            button class="main" { "Sign in" }
+            button class="main" { (heading) }
         }
-        p class="small" {
-            "This browser then stays signed in for 30 days after its last visit, 180 days at most. Forgotten? At the machine itself, "
-            code { "snowhum serve --lan --new-pass-phrase" } " asks for another; "
-            code { "snowhum sign-in-code" } " tells a code that stands for it once."
-        }
-    }
+        p class="small" { (marked(READ, &text::forgotten())) }
+    };
+    bare(&heading, &body)
 }
 
 /// Tries a pass phrase.
@@ -93,22 +94,15 @@ pub(crate) async fn enter(
             response.headers_mut().append(header::SET_COOKIE, given);
             Ok(response)
         }
-        Tried::Wrong => {
-            let page = bare("Sign in", &form(to, Some("That is not the pass phrase. Nothing was opened.")));
-            Ok((StatusCode::UNAUTHORIZED, page).into_response())
-        }
+        Tried::Wrong => Ok((StatusCode::UNAUTHORIZED, shown(to, Some(&text::wrong()))).into_response()),
         Tried::TooSoon(wait) => Ok(too_soon(to, wait)),
     }
 }
 
 fn too_soon(to: Option<&str>, wait: Duration) -> Response {
     let seconds = wait.as_secs() + 1;
-    let in_words =
-        if seconds < 120 { format!("{seconds} seconds") } else { format!("{} minutes", seconds.div_ceil(60)) };
-    let words = format!(
-        "Too many wrong tries. Wait {in_words}, then try again; or ask for a code at the machine itself, which is taken at once."
-    );
-    let page = bare("Sign in", &form(to, Some(&words)));
+    let wait = if seconds < 120 { text::seconds(seconds) } else { text::minutes(seconds.div_ceil(60)) };
+    let page = shown(to, Some(&text::too_soon(wait)));
     (StatusCode::TOO_MANY_REQUESTS, [(header::RETRY_AFTER, seconds.to_string())], page).into_response()
 }
 
@@ -165,16 +159,16 @@ fn left(app: &App) -> Response {
 }
 
 /// On the settings page: who is signed in.
-pub(crate) async fn section(app: &App) -> Result<Markup, Fault> {
+pub(crate) async fn section(app: &App, tongue: Tongue) -> Result<Markup, Fault> {
     if !app.gate().reach.is_network() {
         return Ok(html! {});
     }
     let count = session::count(&app.store(), Timestamp::now()).await?;
     Ok(html! {
         section {
-            h2 { "Signed in" }
-            p { (if count == 1 { "This browser alone is signed in.".to_owned() } else { format!("{count} browsers are signed in, this one among them.") }) }
-            form method="post" action="/settings/sign-out-everywhere" { button { "Sign out everywhere" } }
+            h2 { (tongue.say(&text::signed_in())) }
+            p { (tongue.say(&text::browsers(count))) }
+            form method="post" action="/settings/sign-out-everywhere" { button { (tongue.say(&text::sign_out())) } }
         }
     })
 }

@@ -3,17 +3,14 @@
 use maud::{Markup, html};
 use snowhum_advice::answer::ActionAnswer;
 use snowhum_advice::now::ColonyNow;
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue, hive_page as text};
 
-use crate::words::date;
+use crate::words::marked;
 
 pub(crate) fn actions(colony: &ColonyNow, currency: &str, tongue: Tongue) -> Markup {
+    let first = if colony.nothing_helps { text::nothing_helps() } else { colony.look_first.says.clone() };
     html! {
-        @if colony.nothing_helps {
-            p { "Nothing that was tried in the model helps by more than chance." }
-        } @else {
-            p { (tongue.say(&colony.look_first.says)) }
-        }
+        p { (tongue.say(&first)) }
         @if !colony.actions.is_empty() {
             ol class="actions" { @for action in &colony.actions { (one(action, currency, tongue)) } }
         }
@@ -21,23 +18,20 @@ pub(crate) fn actions(colony: &ColonyNow, currency: &str, tongue: Tongue) -> Mar
 }
 
 /// The days for it.
-pub(super) fn when(action: &ActionAnswer) -> Markup {
-    html! {
-        @if action.from == action.by { "on " (date(action.by)) }
-        @else { "from " (date(action.from)) " to " (date(action.by)) }
-    }
+fn when(action: &ActionAnswer) -> Message {
+    if action.from == action.by { text::on(action.by) } else { text::from_to(action.from, action.by) }
 }
 
 fn one(action: &ActionAnswer, currency: &str, tongue: Tongue) -> Markup {
     html! {
         li {
-            p { @if action.instead { "Or instead: " } strong { (tongue.capital(&action.what)) } ", " (when(action)) "." }
+            p { (marked(tongue, &text::action(action.instead, &action.what, when(action)))) }
             p { (tongue.capital(&action.why)) "." }
-            @if let Some(caution) = &action.caution { p class="caution" { strong { "Take care: " } (tongue.say(caution)) "." } }
+            @if let Some(caution) = &action.caution { p class="caution" { (marked(tongue, &text::take_care(caution))) } }
             details {
-                summary { "Its worth, and who says so" }
+                summary { (tongue.say(&text::worth())) }
                 p { (tongue.capital(&action.worth(currency))) "." }
-                @if let Some(rule) = &action.rule_of_thumb { p { "Beside it, a rule of the trade: " (tongue.say(rule)) "." } }
+                @if let Some(rule) = &action.rule_of_thumb { p { (tongue.say(&text::rule(rule))) } }
                 @if !action.sources.is_empty() {
                     ul { @for source in &action.sources { li { (tongue.say(source)) } } }
                 }

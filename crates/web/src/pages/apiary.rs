@@ -4,8 +4,7 @@ use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::verdict::{ColonyFirst, ColonyVerdict, Urgency};
-use snowhum_advice::words::{day, hives, in_hundred};
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue, hives, in_hundred, shared_page, yard_page as text};
 
 use super::done;
 use crate::app::App;
@@ -14,7 +13,7 @@ use crate::fault::Fault;
 use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::view::{Asked, View};
-use crate::words::{date, weekday};
+use crate::words::marked;
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
@@ -24,72 +23,62 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
 /// A function of its own in the machine's code too, so that what a page costs can be counted.
 #[inline(never)]
 fn drawn(app: &App, view: &View, asked: &Asked) -> Markup {
+    let tongue = view.tongue();
     let body = html! {
-        h1 { "The yard on " (day(view.shown_day())) }
+        h1 { (tongue.say(&text::heading(view.shown_day()))) }
         @if view.apiary.invented { (first_visit(view)) }
         @match asked.get("begun").filter(|_| !view.apiary.invented) {
-            Some("autumn") => p class="kept" role="status" { strong { "The new autumn is begun." } " Last winter is kept under " a href="/losses" { "losses and lessons" } "." },
-            Some(_) => (begun(app)),
+            Some("autumn") => p class="kept" role="status" { (marked(tongue, &text::autumn_begun())) },
+            Some(_) => p class="kept" role="status" { (marked(tongue, &begun(app))) },
             None => {}
         }
         @match &view.standing {
             Some(standing) => {
-                (first(&standing.present.now))
-                @if let Some(says) = standing.present.now.looks_to.says() { p { (view.tongue().say(&says)) } }
+                (first(&standing.present.now, tongue))
+                @if let Some(says) = standing.present.now.looks_to.says() { p { (tongue.say(&says)) } }
                 (by_need(view, &standing.present.now))
                 (ahead(view, &standing.present.now))
-                p class="ways no-print" { a href="/tell" { "The winter told" } a href="/hives" { "Add or change a hive" } }
+                p class="ways no-print" { a href="/tell" { (tongue.say(&text::told())) } a href="/hives" { (tongue.say(&text::hives())) } }
             }
             None => (plain_list(view)),
         }
     };
-    page(view, Place::Yard, "The yard", &body)
+    page(view, Place::Yard, &tongue.say(&text::title()), &body)
 }
 
 /// What this is and for whom, beside the example.
 fn first_visit(view: &View) -> Markup {
-    html! {
-        p class="first-visit no-print" {
-            "The lid is shut until spring. See what goes on beneath it."
-            @if view.visitor.may_write() { " " a href="/begin" { "Begin your own yard" } "." }
-            @if view.visitor.may_open("/normal") { " Dead bees on the snow? " a href="/normal" { "Is this normal?" } }
-        }
-    }
+    let says = [
+        Some(text::lid_shut()),
+        view.visitor.may_write().then(text::begin_own),
+        view.visitor.may_open("/normal").then(text::dead_bees),
+    ];
+    html! { p class="first-visit no-print" { (marked(view.tongue(), &Message::sentences(says.into_iter().flatten()))) } }
 }
 
 /// Said once, after a yard was begun.
-fn begun(app: &App) -> Markup {
-    html! {
-        p class="kept" role="status" {
-            strong { "Your yard is begun." }
-            @match app.store().path() {
-                Some(path) => { " It is kept in " code { (path.display()) } "; " code { "snowhum serve" } " opens it again." }
-                None => " It is in memory alone and gone when the program ends; save the file to keep it.",
-            }
-            " Only words are known of bees and food, so every range is wide: count and weigh to narrow it."
-        }
-    }
+fn begun(app: &App) -> Message {
+    let kept = match app.store().path() {
+        Some(path) => text::begun_kept(path.display().to_string()),
+        None => text::begun_memory(),
+    };
+    Message::sentences([text::begun(), kept, text::begun_words()])
 }
 
 /// Who needs the keeper, in one sentence.
-fn first(now: &NowAnswer) -> Markup {
-    let names = |of: &dyn Fn(&ColonyVerdict) -> bool| -> Vec<&str> {
-        now.colonies.iter().filter(|colony| of(&colony.verdict)).map(|colony| colony.name.as_str()).collect()
+fn first(now: &NowAnswer, tongue: Tongue) -> Markup {
+    let names = |of: &dyn Fn(&ColonyVerdict) -> bool| -> Vec<Message> {
+        now.colonies.iter().filter(|colony| of(&colony.verdict)).map(|colony| (&colony.name).into()).collect()
     };
     let acting = names(&ColonyVerdict::is_urgent);
     let watched = names(&|verdict| matches!(verdict.word, Urgency::By | Urgency::LookInside));
-    html! {
-        p class="lede" {
-            @if acting.is_empty() && watched.is_empty() {
-                "Nothing calls for you. Leave the lids shut."
-            } @else if acting.is_empty() {
-                "Nothing needs doing this week. Next are " (listed(&watched)) "."
-            } @else {
-                strong { (listed(&acting)) } (if acting.len() == 1 { " needs" } else { " need" }) " you first."
-                @if !watched.is_empty() { " After that " (listed(&watched)) "." }
-            }
-        }
-    }
+    let says = match (acting.len(), watched.is_empty()) {
+        (0, true) => text::calm(),
+        (0, false) => text::next_are(listed(watched)),
+        (number, true) => text::needed(listed(acting), number),
+        (number, false) => Message::sentences([text::needed(listed(acting), number), text::after(listed(watched))]),
+    };
+    html! { p class="lede" { (marked(tongue, &says)) } }
 }
 
 /// Hives up to which each that needs the keeper has a card of its own: five screens of a phone hold thirty.
@@ -105,10 +94,11 @@ fn by_need(view: &View, now: &NowAnswer) -> Markup {
     let group =
         |wanted: usize| now.colonies.iter().enumerate().filter(move |(_, colony)| need(&colony.verdict) == wanted);
     let is_long = now.colonies.len() > MANY;
+    let say = |message: Message| view.tongue().say(&message);
     html! {
-        @for (wanted, title) in [(0, "First"), (1, "Then")] {
+        @for (wanted, title) in [text::first(group(0).count()), text::then(group(1).count())].into_iter().enumerate() {
             @if group(wanted).next().is_some() {
-                h2 { (title) ": " (group(wanted).count()) }
+                h2 { (say(title)) }
                 ol class=(if is_long { "needs" } else { "hives" }) {
                     @for (at, colony) in group(wanted) {
                         @if is_long { (needing(view, at, colony)) } @else { (card(view, at, colony, now)) }
@@ -117,7 +107,7 @@ fn by_need(view: &View, now: &NowAnswer) -> Markup {
             }
         }
         @if group(2).next().is_some() {
-            h2 { "To be left alone, or gone: " (group(2).count()) }
+            h2 { (say(text::alone(group(2).count()))) }
             ul class="sounds" {
                 @for (at, colony) in group(2) {
                     li {
@@ -146,15 +136,12 @@ fn id_of(view: &View, at: usize) -> String {
 /// Names that are told in a sentence; of more the first, and how many.
 const TOLD: usize = 4;
 
-fn listed(names: &[&str]) -> String {
-    match names {
-        [first @ .., _] if first.len() >= TOLD => {
-            format!("{} and {} more", names[..TOLD].join(", "), names.len() - TOLD)
-        }
-        [] => "none".to_owned(),
-        [one] => (*one).to_owned(),
-        [rest @ .., last] => format!("{} and {last}", rest.join(", ")),
+fn listed(mut names: Vec<Message>) -> Message {
+    if names.len() <= TOLD {
+        return text::names(names);
     }
+    let more = names.split_off(TOLD).len();
+    text::names_more(more, names)
 }
 
 /// A colony's verdict as a chip, dated where it is old; its shape says it without colour.
@@ -164,11 +151,12 @@ pub(crate) fn chip(view: &View, verdict: &ColonyVerdict) -> Markup {
         Urgency::By | Urgency::LookInside => "word watch",
         Urgency::Today | Urgency::ThisWeek => "word act",
     };
-    html! { span class=(class) { (view.tongue().say(&verdict.words())) @if let Some(dated) = frame::dated(view) { ", " (dated) } } }
+    html! { span class=(class) { (view.tongue().say(&verdict.words())) @if let Some(dated) = frame::dated(view) { ", " (view.tongue().say(&dated)) } } }
 }
 
 fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
     let (tongue, to) = (view.tongue(), now.looks_to);
+    let say = |message: Message| tongue.say(&message);
     let id = id_of(view, at);
     html! {
         li class="hive" {
@@ -180,10 +168,10 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
                 p class="about" { (tongue.sentence(&colony.about)) }
                 (worth(now, at, tongue))
                 @if let Some(own) = view.apiary.colonies.get(at) { (done::button(view, at, own)) }
-                @for beside in &colony.beside { p { span class="label" { "Mind" } " " (tongue.sentence(beside)) } }
+                @for beside in &colony.beside { p { span class="label" { (say(text::mind())) } " " (tongue.sentence(beside)) } }
                 @if !colony.is_gone() {
-                    p { span class="label" { "Food" } " " (tongue.sentence(&colony.food_lasts(to))) }
-                    @if let Some(next) = next(now, at, tongue) { p { span class="label" { "Next" } " " (next) } }
+                    p { span class="label" { (say(text::food())) } " " (tongue.sentence(&colony.food_lasts(to))) }
+                    @if let Some(next) = next(now, at, tongue) { p { span class="label" { (say(text::next())) } " " (next) } }
                 }
             }
         }
@@ -194,7 +182,7 @@ fn card(view: &View, at: usize, colony: &ColonyNow, now: &NowAnswer) -> Markup {
 fn worth(now: &NowAnswer, at: usize, tongue: Tongue) -> Markup {
     html! {
         @if let Some(shares) = now.first.colonies.get(at).and_then(shares) {
-            p { span class="label" { "Well in " (tongue.say(&now.looks_to.goal())) } " " (told(shares)) }
+            p { span class="label" { (tongue.say(&text::well_in(now.looks_to.goal()))) } " " (marked(tongue, &told(shares))) }
             (hundred(shares))
         }
     }
@@ -218,13 +206,13 @@ fn shares(first: &ColonyFirst) -> Option<(f64, f64)> {
 }
 
 /// How many of a hundred are well as it stands and if all is done; none where nothing is to be done.
-pub(super) fn chances(first: &ColonyFirst) -> Option<Markup> {
+pub(super) fn chances(first: &ColonyFirst) -> Option<Message> {
     shares(first).map(told)
 }
 
-fn told((not, done): (f64, f64)) -> Markup {
+fn told((not, done): (f64, f64)) -> Message {
     let (not, done) = (hives(not), hives(done));
-    html! { (not) " of 100" @if not == done { "." } @else { " now, " strong { (done) } " if done." } }
+    text::chances(done, not == done, not)
 }
 
 /// What comes after the first thing; none where nothing does.
@@ -234,37 +222,41 @@ fn next(now: &NowAnswer, at: usize, tongue: Tongue) -> Option<String> {
 }
 
 /// Where figures of a kind come from.
-pub(crate) fn why(what: &str) -> Markup {
-    html! { a class="why" href={ "/source?find=" (what) } { "says who?" } }
+pub(crate) fn why(what: &str, tongue: Tongue) -> Markup {
+    html! { a class="why" href={ "/source?find=" (what) } { (tongue.say(&shared_page::says_who())) } }
 }
 
 fn ahead(view: &View, now: &NowAnswer) -> Markup {
     let days = view.standing.as_ref().map(|standing| standing.present.days.as_slice()).unwrap_or_default();
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     html! {
         section class="ahead" {
             dl {
-                dt { "Flight day" }
-                dd {
-                    @match &now.flight_day {
-                        Some(flight) if flight.on_most_days => "Bees fly on most days now; a hive that does not while others do is opened first.",
-                        Some(flight) => {
-                            (weekday(flight.on)) ", " (date(flight.on)) ": bees can fly in " (in_hundred(flight.chance))
-                            " such winters."
-                            @if view.visitor.may_write() { " " a href="/flight" { "Be ready for it" } "." }
-                        }
-                        None => "None likely within ten days.",
-                    }
-                }
-                dt { "Go and look" }
-                dd { (view.tongue().sentence(&now.next_round.says())) }
-                dt { "The lid, tomorrow at one" }
-                dd { (view.tongue().say(&now.lid.says)) }
+                dt { (say(text::flight())) }
+                dd { (marked(tongue, &flight_day(view, now))) }
+                dt { (say(text::look())) }
+                dd { (tongue.sentence(&now.next_round.says())) }
+                dt { (say(text::lid())) }
+                dd { (tongue.say(&now.lid.says)) }
             }
-            @if !days.is_empty() { (folded("The coming days", &html! {
-                (draw::figure(&draw::days(days, view.settings.system), "days"))
-                p class="small" { "The middle of the weather paths the estimate walks, not a forecast unless a forecast was given. Wind is that of open country 10 m up." }
+            @if !days.is_empty() { (folded(&say(text::days()), &html! {
+                (draw::figure(&draw::days(days, tongue), "days", tongue))
+                p class="small" { (say(text::days_of())) }
             })) }
         }
+    }
+}
+
+fn flight_day(view: &View, now: &NowAnswer) -> Message {
+    match &now.flight_day {
+        Some(flight) if flight.on_most_days => text::flight_most_days(),
+        Some(flight) => {
+            let ready = view.visitor.may_write().then(text::flight_ready);
+            let on = text::flight_on(in_hundred(flight.chance), flight.on);
+            Message::sentences([on].into_iter().chain(ready))
+        }
+        None => text::flight_none(),
     }
 }
 

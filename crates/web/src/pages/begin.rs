@@ -10,12 +10,14 @@ use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use snowhum_apiary::{QuickFault, QuickStart};
+use snowhum_say::{Message, Tongue, begin_page as text};
 
 use super::notes::Pairs;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
+use crate::words::marked;
 use typed::{TOWN, Typed};
 
 /// An empty form.
@@ -30,7 +32,7 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
     let form = Asked(pairs);
     let mut typed = Typed::of(&form);
     match form.get("do") {
-        Some("more") => typed.add_hive(),
+        Some("more") => typed.add_hive(view.tongue()),
         Some("fewer") => typed.drop_hive(),
         Some("look") => {}
         wanted => return finish(&app, &view, &typed, wanted == Some("file")).await,
@@ -39,12 +41,12 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
 }
 
 async fn finish(app: &App, view: &View, typed: &Typed, as_file: bool) -> Result<Response, Fault> {
-    let system = view.settings.system;
+    let (system, tongue) = (view.settings.system, view.tongue());
     let facts = typed.facts();
     let yard = match facts.read(system) {
-        Ok(yard) if !as_file && yard.id == view.apiary.id => return Ok(faulty(view, typed, vec![same_name()])),
+        Ok(yard) if !as_file && yard.id == view.apiary.id => return Ok(faulty(view, typed, vec![same_name(tongue)])),
         Ok(yard) => yard,
-        Err(faults) => return Ok(faulty(view, typed, typed.joined(faults))),
+        Err(faults) => return Ok(faulty(view, typed, typed.joined(faults, tongue))),
     };
     if as_file {
         return Ok(file(&facts, system));
@@ -53,8 +55,8 @@ async fn finish(app: &App, view: &View, typed: &Typed, as_file: bool) -> Result<
     Ok(Redirect::to("/?begun=1").into_response())
 }
 
-fn same_name() -> QuickFault {
-    QuickFault { hive: None, field: "name", says: "The yard served now has this name; give yours another.".to_owned() }
+fn same_name(tongue: Tongue) -> QuickFault {
+    QuickFault { hive: None, field: "name", says: tongue.say(&text::same_name()) }
 }
 
 fn faulty(view: &View, typed: &Typed, faults: Vec<QuickFault>) -> Response {
@@ -70,24 +72,22 @@ fn file(facts: &QuickStart, system: snowhum_units::System) -> Response {
 }
 
 fn sheet(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup {
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let heading = say(text::heading());
     let body = html! {
-        h1 { "Your own yard" }
-        p class="lede" { "Dress your hive as it stands. What you do not say is assumed, grey, and can be put right later." }
-        @if !view.apiary.invented {
-            p class="caution" {
-                (view.apiary.name) " is kept here already. For another yard save a file, and start "
-                code { "snowhum serve --apiary my-yard.toml" } "."
-            }
-        }
+        h1 { (heading) }
+        p class="lede" { (say(text::lede())) }
+        @if !view.apiary.invented { p class="caution" { (marked(tongue, &text::kept_already(&view.apiary.name))) } }
         @if !faults.is_empty() {
             section class="caution" role="alert" {
-                h2 { (if faults.len() == 1 { "One thing is to be mended" } else { "Some things are to be mended" }) }
-                ul { @for fault in faults { li { a href={ "#" (form::id(fault)) } { (form::whose(fault, typed)) (fault.says) } } } }
+                h2 { (say(text::to_mend(faults.len()))) }
+                ul { @for fault in faults { li { a href={ "#" (form::id(fault)) } { (say(form::whose(fault, typed))) } } } }
             }
         }
         (form::form(view, typed, faults))
     };
-    page(view, Place::Elsewhere, "Your own yard", &body)
+    page(view, Place::Elsewhere, &heading, &body)
 }
 
 /// Where the faults of a place that was not said are shown.
@@ -95,11 +95,11 @@ const PLACE: [&str; 4] = ["latitude", "longitude", "elevation", "zone"];
 
 impl Typed {
     /// Faults with those of a place that was not said at all made one.
-    fn joined(&self, faults: Vec<QuickFault>) -> Vec<QuickFault> {
+    fn joined(&self, faults: Vec<QuickFault>, tongue: Tongue) -> Vec<QuickFault> {
         if self.says_place() {
             return faults;
         }
-        let says = "Choose the town nearest to the hives, or write their own place below it.".to_owned();
+        let says = tongue.say(&text::no_town());
         let town = QuickFault { hive: None, field: TOWN, says };
         let others = faults.into_iter().filter(|fault| fault.hive.is_some() || !PLACE.contains(&fault.field));
         std::iter::once(town).chain(others).collect()

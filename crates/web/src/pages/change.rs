@@ -4,6 +4,7 @@ use axum::extract::{Path, State};
 use axum::http::Uri;
 use jiff::Timestamp;
 use maud::{Markup, html};
+use snowhum_say::{Message, change_page as text};
 
 use super::setup::PARTS;
 use crate::app::App;
@@ -11,21 +12,20 @@ use crate::fault::Fault;
 use crate::ids;
 use crate::page::{Place, page};
 use crate::view::View;
-use crate::words::capital;
 
 /// What becomes of a hive, and the note that says it; rooms and other colonies are beside.
-const FATES: [(&str, &str); 3] = [
-    ("moved to another stand", "did=moved"),
-    ("its colony was sold", "counted=sold"),
-    ("its colony is dead", "colony=dead"),
-];
+const FATES: [(fn() -> Message, &str); 3] =
+    [(text::moved, "did=moved"), (text::sold, "counted=sold"), (text::dead, "colony=dead")];
 
 pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, uri: Uri) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let (_, colony) = view.addressed(&id, &uri)?;
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let heading = say(text::heading(&colony.name));
     let body = html! {
-        h1 { "Change " (colony.name) }
-        p { "From the day it was done the hive is reckoned as it then stood; what was before stays." }
+        h1 { (heading) }
+        p { (say(text::lede())) }
         form method="post" action={ "/hive/" (colony.id.0) "/note" } {
             input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
             @for (part, name, choices) in PARTS {
@@ -40,30 +40,27 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, uri: Ur
                 }
             }
             fieldset class="choices" {
-                legend { "Or" }
+                legend { (say(text::or())) }
                 @for (words, entry) in fates(&view, &colony.name) {
-                    label { input type="radio" name="entry.fate" value=(entry); span { (words) } }
+                    label { input type="radio" name="entry.fate" value=(entry); span { (tongue.capital(&words)) } }
                 }
             }
-            label for="on" { "Day, if not today" }
+            label for="on" { (say(text::day())) }
             input id="on" name="on" type="date" max=(view.now.date());
-            button class="main" { "Keep it" }
+            button class="main" { (say(text::keep())) }
         }
-        p class="ways" { a href={ "/hive/" (colony.id.0) } { "Back to " (colony.name) } a href="/hives" { "Add a hive" } }
+        p class="ways" { a href={ "/hive/" (colony.id.0) } { (say(text::back(&colony.name))) } a href="/hives" { (say(text::add())) } }
     };
-    Ok(page(&view, Place::Hives, &format!("Change {}", colony.name), &body))
+    Ok(page(&view, Place::Hives, &heading, &body))
 }
 
-/// What can become of it here.
-fn fates(view: &View, name: &str) -> Vec<(String, String)> {
-    let fixed = FATES.iter().map(|(words, entry)| ((*words).to_owned(), (*entry).to_owned()));
-    let rooms = view
-        .apiary
-        .rooms
-        .iter()
-        .map(|room| (format!("carried into {}", room.name), format!("carried=into {}", room.name)));
-    let out = (!view.apiary.rooms.is_empty()).then(|| ("carried out".to_owned(), "carried=out".to_owned()));
+/// What can become of it here, and the entry that says it.
+fn fates(view: &View, name: &str) -> Vec<(Message, String)> {
+    let fixed = FATES.map(|(words, entry)| (words(), entry.to_owned()));
+    let rooms = &view.apiary.rooms;
+    let into = rooms.iter().map(|room| (text::carried_into(&room.name), format!("carried=into {}", room.name)));
+    let out = (!rooms.is_empty()).then(|| (text::carried_out(), "carried=out".to_owned()));
     let others = view.watched().filter(|(_, other)| other.name != name);
-    let united = others.map(|(_, other)| (format!("united to {}", other.name), format!("united={}", other.name)));
-    fixed.chain(rooms).chain(out).chain(united).map(|(words, entry)| (capital(&words), entry)).collect()
+    let united = others.map(|(_, other)| (text::united(&other.name), format!("united={}", other.name)));
+    fixed.into_iter().chain(into).chain(out).chain(united).collect()
 }

@@ -14,6 +14,7 @@ use snowhum_advice::deadout::{
 };
 use snowhum_advice::sums::SumFault;
 use snowhum_apiary::{Act, Colony, ColonyId, Conditions, Entry, Note, Sign, VisitId};
+use snowhum_say::{Message, dead_page as text};
 
 use super::notes::{self, Pairs};
 use super::questions::heard;
@@ -24,6 +25,7 @@ use crate::ids;
 use crate::page::{Place, page};
 use crate::sent::shortened;
 use crate::view::{Asked, View};
+use crate::words::marked;
 
 /// Seed of the redrawn tables: the same signs give the same ranges.
 const SEED: u64 = 1;
@@ -34,26 +36,29 @@ pub(crate) async fn list(State(app): State<App>) -> Result<Markup, Fault> {
     let is_dead = |at: usize| view.colony_now(at).is_some_and(|now| now.seen_dead);
     let mut all: Vec<(usize, &Colony)> = view.apiary.colonies.iter().enumerate().collect();
     all.sort_by_key(|(at, _)| !is_dead(*at));
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let heading = say(text::heading());
     let body = html! {
-        h1 { "Dead colony" }
-        p class="lede" { "Why did it die, and what of it can be used again? Foulbrood is looked for first." }
+        h1 { (heading) }
+        p class="lede" { (say(text::lede())) }
         ul class="sources" {
             @for (at, colony) in &all {
                 li {
                     a class="way" href={ "/dead/" (colony.id.0) } { (colony.name) }
-                    @if is_dead(*at) { " seen dead" }
-                    @if let Some(kept) = kept(&view, colony.id) { ", " (kept) }
+                    @if is_dead(*at) { " " (say(text::seen_dead())) }
+                    @if let Some(kept) = kept(&view, colony.id) { ", " (say(kept)) }
                 }
             }
         }
-        (heard("/dead"))
-        p class="small" { "In winter a hive that is only silent stays shut: " a href="/" { "the yard page" } " says how likely it is dead." }
+        (heard("/dead", tongue))
+        p class="small" { (marked(tongue, &text::shut())) }
     };
-    Ok(page(&view, Place::Dead, "Dead colony", &body))
+    Ok(page(&view, Place::Dead, &heading, &body))
 }
 
 /// The last examination kept of a colony, in words.
-pub(crate) fn kept(view: &View, colony: ColonyId) -> Option<String> {
+pub(crate) fn kept(view: &View, colony: ColonyId) -> Option<Message> {
     let examined = view.notes_of(colony).into_iter().find_map(|note| {
         note.acts().find_map(|act| match act {
             Act::Examined(examined) => Some((note.at, examined)),
@@ -63,7 +68,7 @@ pub(crate) fn kept(view: &View, colony: ColonyId) -> Option<String> {
     let (at, examined) = examined?;
     let on = at.to_zoned_datetime(view.now.time_zone().clone()).date();
     let kept = snowhum_advice::lessons::KeptExamination::of(on, examined);
-    Some(format!("examined {}: {}", snowhum_advice::words::day(on), view.tongue().say(&kept.words)))
+    Some(text::kept(kept.words, on))
 }
 
 /// One colony, examined as far as is told.
@@ -76,30 +81,30 @@ pub(crate) async fn show(
     let view = View::of(&app).await?;
     let (at, colony) = view.addressed(&id, &uri)?;
     let questions = questions().map_err(of_program)?;
-    let title = format!("{}: dead colony", colony.name);
+    let say = |message: Message| view.tongue().say(&message);
     let answered = match asked.get("step") {
         Some(_) => Some(answer(&view, colony, &questions, &asked).await?),
         None => None,
     };
     let body = html! {
-        h1 { (colony.name) ": why did it die?" }
-        @if let Some(kept) = kept(&view, colony.id) { p { "In the record: " (kept) "." } }
+        h1 { (say(text::why(&colony.name))) }
+        @if let Some(kept) = kept(&view, colony.id) { p { (say(text::in_record(kept))) } }
         @match answered {
             Some(Ok((_, answer))) if answer.stop.is_some() => (told::stopped(&view, colony, &answer)),
             Some(Ok((records, answer))) => {
                 (told::told(&view, at, &answer, &questions))
                 (told::keep(&view, colony, &answer))
-                (heard("/dead"))
+                (heard("/dead", view.tongue()))
                 (form::signs((&view, colony), &questions, &asked, &records))
             }
             Some(Err(wrong)) => {
-                p class="caution" { (wrong) }
+                p class="caution" { (say(wrong)) }
                 (form::brood((&view, colony), &questions, &asked))
             }
             None => (form::brood((&view, colony), &questions, &asked)),
         }
     };
-    Ok(page(&view, Place::Dead, &title, &body))
+    Ok(page(&view, Place::Dead, &say(text::title(&colony.name)), &body))
 }
 
 /// Keeps an examination as a note: the colony is dead, and this is what was found.
@@ -114,7 +119,7 @@ pub(crate) async fn keep(
     let questions = questions().map_err(of_program)?;
     let at = notes::time(&view, &form)?;
     let (_, answer) = answer(&view, colony, &questions, &form).await?.map_err(Fault::Wrong)?;
-    let nothing = || Fault::Wrong("No sign is told; look first, then keep what you found.".to_owned());
+    let nothing = || Fault::Wrong(text::wrong_none());
     let examined = to_keep(&answer).ok_or_else(nothing)?;
     let visit = form.get("visit").and_then(|text| text.parse().ok()).unwrap_or_else(|| ids::new_id(Timestamp::now()));
     let note = Note {
@@ -135,7 +140,7 @@ async fn answer(
     colony: &Colony,
     questions: &[Question],
     asked: &Asked,
-) -> Result<Result<(Vec<FromRecords>, DeadoutAnswer), String>, Fault> {
+) -> Result<Result<(Vec<FromRecords>, DeadoutAnswer), Message>, Fault> {
     let signs = match signs(questions, asked) {
         Ok(signs) => signs,
         Err(wrong) => return Ok(Err(wrong)),
@@ -143,21 +148,21 @@ async fn answer(
     let records = from_records(&view.apiary, colony, view.now.date()).map_err(of_program)?;
     match aside(move || deadout(&signs, &records, SEED).map(|answer| (records, answer))).await? {
         Ok(found) => Ok(Ok(found)),
-        Err(SumFault::Contradiction(words)) => Ok(Err(view.tongue().capital(&words))),
+        Err(SumFault::Contradiction(words)) => Ok(Err(view.tongue().capital(&words).into())),
         Err(other) => Err(of_program(other)),
     }
 }
 
 /// The signs of a form; what it does not name was not looked at.
-fn signs(questions: &[Question], asked: &Asked) -> Result<Vec<SeenSign>, String> {
+fn signs(questions: &[Question], asked: &Asked) -> Result<Vec<SeenSign>, Message> {
     let sign = |question: &Question| {
         let written = asked.get(&question.name)?;
-        let wrong = || format!("{}: write yes, fairly sure, no, or leave it open.", shortened(written));
+        let wrong = || text::wrong_sign(shortened(written));
         Some(Seen::read(written).ok_or_else(wrong).map(|seen| SeenSign { name: question.name.clone(), seen }))
     };
     questions.iter().filter_map(sign).collect()
 }
 
 fn of_program(fault: SumFault) -> Fault {
-    Fault::Wrong(fault.to_string())
+    Fault::wrong(fault.to_string())
 }

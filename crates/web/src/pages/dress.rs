@@ -2,6 +2,7 @@
 
 use maud::{Markup, html};
 use snowhum_apiary::ChosenDress;
+use snowhum_say::{Message, Tongue, dress_page as text};
 
 use crate::view::Asked;
 
@@ -9,61 +10,66 @@ use crate::view::Asked;
 struct Part {
     /// As a yard file calls it.
     key: &'static str,
-    name: &'static str,
+    name: fn() -> Message,
     /// What is assumed where nothing is said.
-    usual: &'static str,
+    usual: fn() -> Message,
     /// Each choice in words, and as a yard file has it.
-    choices: &'static [(&'static str, &'static str)],
+    choices: &'static [(fn() -> Message, &'static str)],
 }
 
 /// From the roof down.
 const PARTS: [Part; 8] = [
     Part {
         key: "lid",
-        name: "Lid",
-        usual: "its usual board",
-        choices: &[("50 mm foam", "foam 50 mm"), ("25 mm foam", "foam 25 mm"), ("straw", "straw 60 mm")],
+        name: text::lid,
+        usual: text::usual_board,
+        choices: &[(text::foam_50, "foam 50 mm"), (text::foam_25, "foam 25 mm"), (text::straw, "straw 60 mm")],
     },
     Part {
         key: "board",
-        name: "Candy over the bees",
-        usual: "none",
+        name: text::board,
+        usual: text::none,
         choices: &[
-            ("board of 3 kg", "3 kg candy, rim 50 mm, hole 40 mm"),
-            ("slab of 2 kg", "2 kg candy"),
-            ("fondant, 2.5 kg", "2.5 kg fondant"),
+            (text::candy_board, "3 kg candy, rim 50 mm, hole 40 mm"),
+            (text::slab, "2 kg candy"),
+            (text::fondant, "2.5 kg fondant"),
         ],
     },
     Part {
         key: "boxes",
-        name: "Boxes",
-        usual: "as its kind winters",
-        choices: &[("one deep", "deep"), ("two deep", "deep,deep")],
+        name: text::boxes,
+        usual: text::as_its_kind,
+        choices: &[(text::one_deep, "deep"), (text::two_deep, "deep,deep")],
     },
     Part {
         key: "wrap",
-        name: "Wrap",
-        usual: "none",
-        choices: &[("felt paper", "felt paper"), ("25 mm foam", "foam 25 mm"), ("surely none", "none")],
+        name: text::wrap,
+        usual: text::none,
+        choices: &[(text::felt, "felt paper"), (text::foam_25, "foam 25 mm"), (text::surely_none, "none")],
     },
     Part {
         key: "upper_hole",
-        name: "Upper hole",
-        usual: "none",
-        choices: &[("20 mm", "20 mm"), ("25 mm", "25 mm"), ("surely none", "none")],
+        name: text::upper_hole,
+        usual: text::none,
+        choices: &[(text::hole_20, "20 mm"), (text::hole_25, "25 mm"), (text::surely_none, "none")],
     },
-    Part { key: "entrance", name: "Entrance", usual: "reduced", choices: &[("reduced", "reduced"), ("full", "full")] },
+    Part {
+        key: "entrance",
+        name: text::entrance,
+        usual: text::reduced,
+        choices: &[(text::reduced, "reduced"), (text::full, "full")],
+    },
     Part {
         key: "guard",
-        name: "Mouse guard",
-        usual: "none",
-        choices: &[("slot of 8 mm", "slot 8 mm"), ("holes of 9 mm", "holes 9 mm"), ("mesh of 6 mm", "mesh 6 mm")],
+        name: text::guard,
+        usual: text::none,
+        choices: &[(text::slot, "slot 8 mm"), (text::holes, "holes 9 mm"), (text::mesh, "mesh 6 mm")],
     },
     Part {
         key: "floor",
-        name: "Floor",
-        usual: "solid",
-        choices: &[("solid", "solid"), ("open mesh", "open mesh"), ("mesh with tray", "mesh with tray")],
+        name: text::floor,
+        usual: text::solid,
+        choices: &[(text::solid, "solid"), (text::open_mesh, "open mesh"), (text::mesh_tray, "mesh with tray")],
     },
 ];
 
@@ -90,25 +96,31 @@ pub(super) fn carried(dress: &ChosenDress, before: &str) -> Markup {
 }
 
 /// Every part with its choices and what is wrong with it.
-pub(super) fn parts(dress: &ChosenDress, before: &str, wrong: impl Fn(&str) -> Option<String>) -> Markup {
+pub(super) fn parts(
+    dress: &ChosenDress,
+    before: &str,
+    wrong: impl Fn(&str) -> Option<String>,
+    tongue: Tongue,
+) -> Markup {
     let keys = dress.keys();
     let chosen = |key: &str| keys.iter().find(|(known, _)| *known == key).map_or("", |(_, chosen)| chosen);
     html! {
         @for part in &PARTS {
-            (part.shown(&format!("{before}{}", part.key), chosen(part.key)))
+            (part.shown(&format!("{before}{}", part.key), chosen(part.key), tongue))
             @if let Some(says) = wrong(part.key) { p class="caution" id={ (before) (part.key) ".wrong" } { (says) } }
         }
     }
 }
 
 impl Part {
-    fn shown(&self, name: &str, chosen: &str) -> Markup {
+    fn shown(&self, name: &str, chosen: &str, tongue: Tongue) -> Markup {
+        let say = |message: Message| tongue.say(&message);
         html! {
             fieldset class="choices" id=(name) tabindex="-1" {
-                legend { (self.name) }
-                label class="unasked" { input type="radio" name=(name) value="" checked[chosen.is_empty()]; span { (self.usual) ", assumed" } }
+                legend { (say((self.name)())) }
+                label class="unasked" { input type="radio" name=(name) value="" checked[chosen.is_empty()]; span { (say(text::assumed((self.usual)()))) } }
                 @for (words, value) in self.choices {
-                    label { input type="radio" name=(name) value=(value) checked[chosen == *value]; span { (words) } }
+                    label { input type="radio" name=(name) value=(value) checked[chosen == *value]; span { (say(words())) } }
                 }
             }
         }
@@ -123,7 +135,7 @@ mod tests {
     fn every_part_is_a_key_of_a_yard_file_and_every_choice_reads() {
         let yard = snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0;
         for part in &PARTS {
-            for (words, value) in part.choices {
+            for (_, value) in part.choices {
                 let of = |key: &str| if key == part.key { (*value).to_owned() } else { String::new() };
                 let another = snowhum_apiary::AnotherHive {
                     name: "Maple".to_owned(),
@@ -133,7 +145,7 @@ mod tests {
                     dress: ChosenDress::of(of),
                 };
                 assert!(another.dress.is_said(), "{}", part.key);
-                assert!(yard.with_another(&another).is_ok(), "{}: {words}", part.name);
+                assert!(yard.with_another(&another).is_ok(), "{}: {value}", part.key);
             }
         }
     }

@@ -52,7 +52,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             (feeder_form(&asked, tongue))
         }
         (knowledge(&view.apiary, tongue))
-        (heard("/feed"))
+        (heard("/feed", tongue))
     };
     Ok(page(&view, Place::Feed, &heading, &body))
 }

@@ -64,7 +64,7 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
             (to_buy(&fit.shopping, days_left(view, plan, &fit.shopping), tongue))
             p { (marked(tongue, &text::which())) }
         }
-        (heard("/fit"))
+        (heard("/fit", view.tongue()))
     }
 }
 
@@ -86,7 +86,7 @@ fn told(view: &View, (fit, colony): (&ColonyFit, &ColonyPlan), first: Option<&Co
             }
             details class="open-on-desk" {
                 summary { (tongue.say(&text::six())) }
-                (draw::figure(&plate(fit, tongue), &format!("fit{at}")))
+                (draw::figure(&plate(fit, tongue), &format!("fit{at}"), tongue))
                 (looks(fit, tongue))
                 (ranges(fit, tongue))
             }

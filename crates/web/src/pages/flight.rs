@@ -4,8 +4,8 @@ use axum::Form;
 use axum::extract::State;
 use axum::response::Redirect;
 use maud::{Markup, html};
-use snowhum_advice::words::{day, in_hundred};
 use snowhum_apiary::{Colony, NoteId, VisitId};
+use snowhum_say::{Message, flight_page as text, in_hundred};
 use uuid::Uuid;
 
 use super::notes::{Pairs, keep};
@@ -17,44 +17,41 @@ use crate::page::{Place, page};
 use crate::said::Said;
 use crate::sent::Sent;
 use crate::view::{Asked, View};
-use crate::words::{date, weekday};
+use crate::words::marked;
 
 /// What is tapped, and what is then written. Each kind is one note a day, so that a second tap mends the first.
-const TAPS: [(&str, &str, &str); 5] = [
-    ("flight", "flew well", "flight=well"),
-    ("flight", "thin", "flight=thin"),
-    ("flight", "did not fly", "flight=none"),
-    ("droppings", "soiled the hive", "droppings=on hive"),
-    ("pollen", "pollen carried in", "pollen=yes"),
+const TAPS: [(&str, fn() -> Message, &str); 5] = [
+    ("flight", text::flew_well, "flight=well"),
+    ("flight", text::thin, "flight=thin"),
+    ("flight", text::did_not_fly, "flight=none"),
+    ("droppings", text::soiled, "droppings=on hive"),
+    ("pollen", text::pollen, "pollen=yes"),
 ];
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
+    let say = |message: Message| view.tongue().say(&message);
+    let heading = say(text::heading());
     let body = html! {
-        h1 { "Flight day" }
+        h1 { (heading) }
         (warning(&view))
-        p { "On the first calm mild day the living come out. One tap a hive; a second tap mends the first." }
+        p { (say(text::lede())) }
         (first_opened(&view))
         ol class="flights" { @for (at, colony) in view.watched().filter(|(_, colony)| !view.is_indoors(colony)) { (row(&view, at, colony)) } }
     };
-    Ok(page(&view, Place::Flight, "Flight day", &body))
+    Ok(page(&view, Place::Flight, &heading, &body))
 }
 
 fn warning(view: &View) -> Markup {
     let now = view.standing.as_ref().map(|standing| &standing.present.now);
     html! {
         @if let Some(now) = now {
-            p class="lede" {
-                @match &now.flight_day {
-                    Some(flight) if flight.on_most_days => "Bees fly on most days now.",
-                    Some(flight) => {
-                        "The next is most likely " strong { (weekday(flight.on)) ", " (date(flight.on)) }
-                        ", " (if flight.days_ahead == 1 { "tomorrow".to_owned() } else { format!("{} days ahead", flight.days_ahead) })
-                        ": bees can fly in " (in_hundred(flight.chance)) " of the weather paths."
-                    }
-                    None => "None is likely within ten days.",
-                }
-            }
+            @let day = match &now.flight_day {
+                Some(flight) if flight.on_most_days => text::most_days(),
+                Some(flight) => text::next(flight.days_ahead, in_hundred(flight.chance), flight.on),
+                None => text::none(),
+            };
+            p class="lede" { (marked(view.tongue(), &day)) }
         }
     }
 }
@@ -66,7 +63,7 @@ fn first_opened(view: &View) -> Markup {
     html! {
         @if !now.open_first.is_empty() {
             section class="kept" {
-                h2 { "Open first" }
+                h2 { (view.tongue().say(&text::open_first())) }
                 ol class="ranked" { @for colony in &now.open_first { li { strong { (colony.name) } ": " (view.tongue().say(&colony.why)) "." } } }
                 p { (view.tongue().say(&now.lid.says)) }
             }
@@ -87,10 +84,10 @@ fn row(view: &View, at: usize, colony: &Colony) -> Markup {
                 input type="hidden" name="colony" value=(colony.id.0);
                 input type="hidden" name="at" value=(at);
                 @for (_, words, entry) in TAPS {
-                    button name="seen" value=(entry) aria-pressed=(if written.iter().any(|text| text == entry) { "true" } else { "false" }) { (words) }
+                    button name="seen" value=(entry) aria-pressed=(if written.iter().any(|text| text == entry) { "true" } else { "false" }) { (view.tongue().say(&words())) }
                 }
             }
-            @if !written.is_empty() { p class="small" { "Noted on " (day(today)) "." } }
+            @if !written.is_empty() { p class="small" { (view.tongue().say(&text::noted(today))) } }
         }
     }
 }
@@ -99,10 +96,10 @@ fn row(view: &View, at: usize, colony: &Colony) -> Markup {
 pub(crate) async fn tap(State(app): State<App>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
     let view = View::of(&app).await?;
     let form = Asked(pairs);
-    let id: Uuid = form.get("colony").and_then(|text| text.parse().ok()).ok_or(Fault::Missing("such colony"))?;
+    let id: Uuid = form.get("colony").and_then(|text| text.parse().ok()).ok_or(Fault::Missing("colony"))?;
     let (at, colony) = view.colony(id)?;
     let tap = TAPS.iter().find(|(_, _, entry)| form.get("seen") == Some(entry));
-    let (kind, _, entry) = tap.ok_or_else(|| Fault::Wrong("Tap one of the words beside the hive.".to_owned()))?;
+    let (kind, _, entry) = tap.ok_or_else(|| Fault::Wrong(text::wrong()))?;
     let visit: VisitId = ids::flight_day(view.apiary.id.0, view.now.date());
     let note = NoteId(Uuid::new_v5(&ids::note_of(visit, colony.id).0, kind.as_bytes()));
     let sent = Sent {
@@ -116,7 +113,7 @@ pub(crate) async fn tap(State(app): State<App>, Form(pairs): Pairs) -> Result<Re
         words: None,
         sure: true,
     };
-    let mut kept = sent.note(note, &view).map_err(Fault::Wrong)?;
+    let mut kept = sent.note(note, &view).map_err(Fault::wrong)?;
     if let Some(before) = app.store().versions(note).await?.last() {
         kept.at = before.note.at;
     }

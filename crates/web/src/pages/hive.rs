@@ -6,9 +6,8 @@ use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::dead_bees::usual_words;
 use snowhum_advice::now::{ColonyNow, NowAnswer};
-use snowhum_advice::words::{day, hives, part_of_month};
 use snowhum_apiary::Colony;
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue, hive_page as text, hives};
 
 use super::hive_figures::{expectations, figures};
 use super::{action, apiary, dead, done, lifting, note_form, signs};
@@ -17,7 +16,7 @@ use crate::draw::{self, Parts};
 use crate::fault::Fault;
 use crate::page::{Place, folded, page};
 use crate::view::{Asked, View};
-use crate::words::{both_ways, capital};
+use crate::words::{marked, of_hundred};
 
 /// What is asked for beside what is shown first.
 #[derive(Clone, Copy)]
@@ -41,6 +40,7 @@ pub(crate) async fn show(
 /// A function of its own in the machine's code too, so that what a page costs can be counted.
 #[inline(never)]
 fn drawn(view: &View, at: usize, colony: &Colony, further: Further) -> Markup {
+    let tongue = view.tongue();
     let body = html! {
         h1 {
             (colony.name)
@@ -49,7 +49,7 @@ fn drawn(view: &View, at: usize, colony: &Colony, further: Further) -> Markup {
         @match view.colony_now(at) {
             Some(now) => (standing(view, at, colony, (now, further))),
             None => {
-                p class="lede" { "The estimate is on its way. Notes can be made meanwhile." }
+                p class="lede" { (tongue.say(&text::not_yet())) }
                 (note_form::form(view, colony))
                 (signs::list(view, colony, None, further.all_notes))
             }
@@ -61,15 +61,16 @@ fn drawn(view: &View, at: usize, colony: &Colony, further: Further) -> Markup {
 /// To the hive before and the hive after, in walking order, and what can be done at this one.
 fn walk(view: &View, at: usize) -> Markup {
     let beside = |at: Option<usize>| at.and_then(|at| view.apiary.colonies.get(at));
+    let say = |message: Message| view.tongue().say(&message);
     html! {
-        nav class="walk" aria-label="Hives in walking order" {
+        nav class="walk" aria-label=(say(text::walk())) {
             @if let Some(before) = beside(at.checked_sub(1)) { a rel="prev" href={ "/hive/" (before.id.0) } { "← " (before.name) } }
             @if let Some(after) = beside(at.checked_add(1)) { a rel="next" href={ "/hive/" (after.id.0) } { (after.name) " →" } }
             @if let Some(here) = beside(Some(at)).filter(|_| view.visitor.may_write()) {
-                a class="no-print" href="#note" { "Note" }
-                a class="no-print" href={ "/hive/" (here.id.0) "/weigh" } { "Weigh" }
-                a class="no-print" href={ "/hive/" (here.id.0) "/change" } { "Change" }
-                a class="no-print" href={ "/hive/" (here.id.0) "/tell" } { "Its winter" }
+                a class="no-print" href="#note" { (say(text::note())) }
+                a class="no-print" href={ "/hive/" (here.id.0) "/weigh" } { (say(text::weigh())) }
+                a class="no-print" href={ "/hive/" (here.id.0) "/change" } { (say(text::change())) }
+                a class="no-print" href={ "/hive/" (here.id.0) "/tell" } { (say(text::winter())) }
             }
         }
     }
@@ -78,6 +79,7 @@ fn walk(view: &View, at: usize) -> Markup {
 fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow, Further)) -> Markup {
     let Some(standing) = &view.standing else { return html! {} };
     let (answer, tongue) = (&standing.present.now, view.tongue());
+    let say = |message: Message| tongue.say(&message);
     html! {
         p class="lede" { (tongue.sentence(&now.about)) }
         (reason(answer, at, tongue))
@@ -88,7 +90,7 @@ fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow
         @if now.is_gone() { (gone(view, colony, now)) } @else {
             div class="outlook" {
                 // Its key says all that a table would.
-                figure class="plate" { (draw::bare(&draw::fates(&now.fates, &tongue.say(&answer.looks_to.goal())), "fates")) }
+                figure class="plate" { (draw::bare(&draw::fates(&now.fates, answer.looks_to.goal(), tongue), "fates")) }
                 (food(view, colony, answer, at))
             }
         }
@@ -96,14 +98,14 @@ fn standing(view: &View, at: usize, colony: &Colony, (now, further): (&ColonyNow
         (note_form::form(view, colony))
         (signs::list(view, colony, Some(now), further.all_notes))
         @if !now.is_gone() {
-            (folded("What to do, and its worth", &action::actions(now, &answer.currency, tongue)))
+            (folded(&say(text::what_to_do()), &action::actions(now, &answer.currency, tongue)))
         }
-        (folded(if now.is_gone() { "Dead bees found" } else { "Alive today? Dead bees found" }, &html! {
-            @if !now.is_gone() { (chance(now)) }
+        (folded(&say(if now.is_gone() { text::dead_found() } else { text::alive_today() }), &html! {
+            @if !now.is_gone() { (chance(now, tongue)) }
             @if let Some(found) = dead_found(now, tongue) { (found) }
         }))
-        @if !now.is_gone() { (folded("What the next look should show", &expectations(now, view.settings.system))) }
-        (folded("Before you lift or open it", &lifting::before_lifting(view, at)))
+        @if !now.is_gone() { (folded(&say(text::expected()), &expectations(now, tongue))) }
+        (folded(&say(text::before()), &lifting::before_lifting(view, at)))
         (figures(view, at))
     }
 }
@@ -114,7 +116,7 @@ fn reason(answer: &NowAnswer, at: usize, tongue: Tongue) -> Markup {
     html! {
         p {
             @if !first.why.is_empty() { (tongue.sentence(&first.reasons())) " " }
-            @if let Some(chances) = apiary::chances(first) { "Well in " (tongue.say(&answer.looks_to.goal())) ": " (chances) }
+            @if let Some(chances) = apiary::chances(first) { (marked(tongue, &text::well(chances, answer.looks_to.goal()))) }
         }
     }
 }
@@ -123,11 +125,11 @@ fn reason(answer: &NowAnswer, at: usize, tongue: Tongue) -> Markup {
 fn gone(view: &View, colony: &Colony, now: &ColonyNow) -> Markup {
     html! {
         @if now.seen_dead {
-            @if now.is_unexplained() { (ended(now)) }
-            @if let Some(kept) = dead::kept(view, colony.id) { p { (capital(&kept)) "." } }
+            @if now.is_unexplained() { (ended(now, view.tongue())) }
+            @if let Some(kept) = dead::kept(view, colony.id) { p { (view.tongue().capital(&kept)) "." } }
             p {
                 (Hazard::Foulbrood.says()) " "
-                @if view.visitor.may_write() { a href={ "/dead/" (colony.id.0) } { "Examine it sign by sign" } "." }
+                @if view.visitor.may_write() { a href={ "/dead/" (colony.id.0) } { (view.tongue().say(&text::examine())) } "." }
             }
         }
     }
@@ -136,58 +138,54 @@ fn gone(view: &View, colony: &Colony, now: &ColonyNow) -> Markup {
 /// Food from here to spring, with what the notes said of it.
 fn food(view: &View, colony: &Colony, answer: &NowAnswer, at: usize) -> Markup {
     let Some(now) = answer.colonies.get(at) else { return html! {} };
-    let noted = signs::of_food(view, colony);
+    let (noted, tongue) = (signs::of_food(view, colony), view.tongue());
+    let say = |message: Message| tongue.say(&message);
     html! {
         section {
-            h2 { "Food" }
-            p { (view.tongue().sentence(&now.food_lasts(answer.looks_to))) }
-            @if let Some(body) = &now.food_body { p { (view.tongue().sentence(&body.says)) } }
-            @if let Some(plate) = draw::food(answer, at, view.settings.system) {
+            h2 { (say(text::food())) }
+            p { (tongue.sentence(&now.food_lasts(answer.looks_to))) }
+            @if let Some(body) = &now.food_body { p { (tongue.sentence(&body.says)) } }
+            @if let Some(plate) = draw::food(answer, at, tongue) {
                 details class="open-on-desk" {
-                    summary { "Day by day" }
-                    (draw::figure(&plate, "food"))
-                    @if !noted.is_empty() { p { span class="label" { "Noted" } " " (noted.join("; ")) "." } }
+                    summary { (say(text::day_by_day())) }
+                    (draw::figure(&plate, "food", tongue))
+                    @if !noted.is_empty() { p { (marked(tongue, &text::noted(noted))) } }
                 }
             }
-            @if colony.quick_start { p class="small" { "Known in words alone: weigh it, and the fan narrows." } }
+            @if colony.quick_start { p class="small" { (say(text::weigh_it())) } }
         }
     }
 }
 
-fn chance(now: &ColonyNow) -> Markup {
+fn chance(now: &ColonyNow, tongue: Tongue) -> Markup {
+    let alive = of_hundred(now.alive, text::alive_hardly, text::alive);
     html! {
-        p { (both_ways(now.alive, "are alive today", "are not")) ". " (apiary::why("signs")) }
+        p { (tongue.say(&alive)) " " (apiary::why("signs", tongue)) }
         @if now.alive > 0.01 {
-            p { (both_ways(now.alive_queenright / now.alive, "that live have a queen", "have none")) "; no sign from outside proves it." }
+            p { (tongue.say(&of_hundred(now.alive_queenright / now.alive, text::queen_hardly, text::queen))) }
         }
-        @if now.alive < 0.9 { (ended(now)) }
+        @if now.alive < 0.9 { (ended(now, tongue)) }
     }
 }
 
-pub(super) fn ended(now: &ColonyNow) -> Markup {
+pub(super) fn ended(now: &ColonyNow, tongue: Tongue) -> Markup {
     let mut causes: Vec<_> = now.ended.by_cause().into_iter().filter(|(_, chance)| *chance >= 0.005).collect();
     causes.sort_by(|a, b| b.1.total_cmp(&a.1));
-    html! {
-        @if !causes.is_empty() {
-            p {
-                (if now.seen_dead { "What most likely ended it, of 100 such hives: " } else { "If it is dead, of 100 such hives: " })
-                (causes.iter().map(|(cause, chance)| format!("{} {}", cause.words(), hives(*chance))).collect::<Vec<_>>().join(", "))
-                "."
-                @if let Some(between) = &now.ended_between {
-                    " Most likely " (part_of_month(between.p50)) ", between " (day(between.p10)) " and " (day(between.p90)) "."
-                }
-            }
-        }
+    if causes.is_empty() {
+        return html! {};
     }
+    let causes = causes.iter().map(|(cause, chance)| text::cause(cause.words(), hives(*chance))).collect();
+    let between = now.ended_between.as_ref().map(|on| text::ended_between(on.p10, on.p90, on.p50));
+    let says = [text::ended(causes, now.seen_dead)].into_iter().chain(between);
+    html! { p { (tongue.say(&Message::sentences(says))) } }
 }
 
 fn dead_found(now: &ColonyNow, tongue: Tongue) -> Option<Markup> {
-    let plate = draw::dead_bees_found(now)?;
+    let plate = draw::dead_bees_found(now, tongue)?;
     let last = now.evidence.iter().find_map(|visit| visit.dead_bees.first());
+    let against = last.map(|last| text::dead_against(&last.lie, usual_words(&last.usual), last.verdict.words()));
     Some(html! {
-        (draw::figure(&plate, "dead"))
-        @if let Some(last) = last {
-            p { (capital(last.verdict.words())) ": " (tongue.say(&usual_words(&last.usual))) ". " (tongue.sentence(&last.lie)) " " (apiary::why("dead")) }
-        }
+        (draw::figure(&plate, "dead", tongue))
+        @if let Some(against) = against { p { (tongue.say(&against)) " " (apiary::why("dead", tongue)) } }
     })
 }

@@ -1,23 +1,26 @@
 //! A hive's figures: what the next look should show; heat, air and water a tap down.
 
 use maud::{Markup, html};
+use snowhum_advice::HiveAnswer;
 use snowhum_advice::now::ColonyNow;
-use snowhum_advice::words::in_hundred;
-use snowhum_units::{Kelvin, System};
+use snowhum_say::{Message, Tongue, hive_page as text, in_hundred};
+use snowhum_units::Kelvin;
 
 use super::apiary::why;
 use crate::view::View;
-use crate::words::date;
+use crate::words::marked;
 
-pub(crate) fn expectations(now: &ColonyNow, system: System) -> Markup {
+pub(crate) fn expectations(now: &ColonyNow, tongue: Tongue) -> Markup {
     let next = &now.expect_next;
+    let say = |message: Message| tongue.say(&message);
+    let why = |what| why(what, tongue);
     html! {
-        p { "On " (date(next.on)) " at " (Kelvin::from_celsius(next.air_c).show(system, 0)) ":" }
+        p { (marked(tongue, &text::expected_on(Kelvin::from_celsius(next.air_c), next.on))) }
         dl {
-            dt { (if next.indoors { "Dead bees on its floor" } else { "New dead bees" }) } dd { (next.dead_bees.words()) " " (why("dead")) }
-            @if let Some(frost) = next.frost_at_hole { dt { "New rime at the hole" } dd { (in_hundred(frost)) " " (why("rime")) } }
-            dt { "A hum, with an ear at the wall" } dd { (in_hundred(next.hum)) " " (why("hum")) }
-            @if !next.indoors { dt { "A cleansing flight" } dd { (in_hundred(next.flight)) " " (why("flight")) } }
+            dt { (say(if next.indoors { text::dead_on_floor() } else { text::new_dead() })) } dd { (next.dead_bees.words()) " " (why("dead")) }
+            @if let Some(frost) = next.frost_at_hole { dt { (say(text::rime())) } dd { (say(in_hundred(frost))) " " (why("rime")) } }
+            dt { (say(text::hum())) } dd { (say(in_hundred(next.hum))) " " (why("hum")) }
+            @if !next.indoors { dt { (say(text::flight())) } dd { (say(in_hundred(next.flight))) " " (why("flight")) } }
         }
     }
 }
@@ -25,26 +28,37 @@ pub(crate) fn expectations(now: &ColonyNow, system: System) -> Markup {
 pub(crate) fn figures(view: &View, at: usize) -> Markup {
     let Some(standing) = &view.standing else { return html! {} };
     let Some(Some(hive)) = standing.present.settled.get(at) else { return html! {} };
-    let system = view.settings.system;
     let Some(today) = standing.present.at_hives.get(at) else { return html! {} };
-    let grams = hive.condensation_g_per_day;
-    let degrees = |celsius: f64| Kelvin::from_celsius(celsius).show(system, 1);
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let is_in_room = view.indoors(at).is_some_and(|indoors| indoors.is_in);
     html! {
         details class="folded" {
-            summary { "Heat, air and water" }
-            p { (if view.indoors(at).is_some_and(|indoors| indoors.is_in) { "In its room today: " } else { "At today's weather: " }) (today.air.show(system, 0)) ", wind " (today.wind.show(system, 1)) " at the hives." }
+            summary { (say(text::figures())) }
+            p { (say(text::weather(today.air, is_in_room, today.wind))) }
             dl class="figures" {
-                dt { "Heat of the colony" } dd { (format!("{:.1} W", hive.heat_w)) " " (why("conductance")) }
-                dt { "Heat loss" } dd { (format!("{:.2} W for each degree", hive.heat_loss_w_per_k)) }
-                dt { "Core, mantle" } dd { (degrees(hive.core_c)) ", " (degrees(hive.mantle_c)) " " (why("core")) }
-                dt { "Air round the cluster" } dd { (degrees(hive.warm_zone_c)) }
-                dt { "Food eaten" } dd { (format!("{:.0} g a day", hive.food_g_per_day)) }
-                dt { "Water given off" } dd { (format!("{:.0} g a day", hive.water_g_per_day)) }
-                dt { "Caught by lid, walls, floor" } dd { (format!("{:.0}, {:.0}, {:.0} g a day", grams.lid, grams.walls, grams.floor)) }
-                dt { "Dripping on the cluster" } dd { (format!("{:.0} g a day", hive.drip_on_cluster_g_per_day)) }
-                dt { "Air in and out" } dd { (format!("{:.2} L a second", hive.air_flow_l_per_s)) }
-                dt { "Humidity, carbon dioxide" } dd { (format!("{:.0} %, {:.1} %", hive.humidity_percent, hive.co2_percent)) }
+                @for (what, figure, source) in rows(hive) {
+                    dt { (say(what)) } dd { (say(figure)) @if let Some(source) = source { " " (why(source, tongue)) } }
+                }
             }
         }
     }
+}
+
+/// Each figure with what it is, and what to look for to see where it comes from.
+fn rows(hive: &HiveAnswer) -> [(Message, Message, Option<&'static str>); 10] {
+    let (grams, degrees) = (hive.condensation_g_per_day, Kelvin::from_celsius);
+    let core = text::core_and_mantle(degrees(hive.core_c), degrees(hive.mantle_c));
+    [
+        (text::heat(), text::watts(hive.heat_w), Some("conductance")),
+        (text::heat_loss(), text::watts_per_degree(hive.heat_loss_w_per_k), None),
+        (text::core_mantle(), core, Some("core")),
+        (text::warm_zone(), text::degrees(degrees(hive.warm_zone_c)), None),
+        (text::food_eaten(), text::grams(hive.food_g_per_day), None),
+        (text::water(), text::grams(hive.water_g_per_day), None),
+        (text::caught(), text::caught_grams(grams.floor, grams.lid, grams.walls), None),
+        (text::dripping(), text::grams(hive.drip_on_cluster_g_per_day), None),
+        (text::air_flow(), text::litres(hive.air_flow_l_per_s), None),
+        (text::humidity(), text::percent(hive.co2_percent, hive.humidity_percent), None),
+    ]
 }

@@ -5,8 +5,8 @@ use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use snowhum_advice::words::day;
 use snowhum_apiary::{AnotherHive, Combs, QuickFault, SizedWord, food_words, standards, strength_words};
+use snowhum_say::{Message, Tongue, hives_page as text};
 
 use super::dress;
 use super::notes::Pairs;
@@ -14,6 +14,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
+use crate::words::marked;
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
@@ -50,53 +51,57 @@ pub(super) fn typed(form: &Asked) -> AnotherHive {
 
 fn sheet(view: &View, form: &Asked, faults: &[QuickFault]) -> Markup {
     let added = form.get("added").and_then(|id| view.meant(id).ok());
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     let body = html! {
-        h1 { "Hives" }
-        @if let Some((_, colony)) = added { p class="kept" role="status" { strong { (colony.name) } " stands in the yard now." } }
+        h1 { (say(text::heading())) }
+        @if let Some((_, colony)) = added { p class="kept" role="status" { (marked(tongue, &text::stands(&colony.name))) } }
         @if !faults.is_empty() {
             section class="caution" role="alert" {
-                h2 { "To be mended" }
+                h2 { (say(text::mend())) }
                 ul { @for fault in faults { li { a href={ "#" (fault.field) } { (fault.says) } } } }
             }
         }
         (add_form(view, form, faults))
-        h2 { "In the yard" }
+        h2 { (say(text::in_yard())) }
         ul class="evidence" {
             @for (_, colony) in view.watched() {
-                li { strong { a href={ "/hive/" (colony.id.0) } { (colony.name) } } " " a class="way" href={ "/hive/" (colony.id.0) "/change" } { "Change, move, retire" } }
+                li { strong { a href={ "/hive/" (colony.id.0) } { (colony.name) } } " " a class="way" href={ "/hive/" (colony.id.0) "/change" } { (say(text::change())) } }
             }
         }
     };
-    page(view, Place::Hives, "Hives", &body)
+    page(view, Place::Hives, &say(text::heading()), &body)
 }
 
 fn add_form(view: &View, form: &Asked, faults: &[QuickFault]) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     html! {
         form method="post" action="/hives" {
-            h2 { "Add one" }
-            p { "As it stood on " (day(view.apiary.as_of)) ", the day of the yard's count. What is not said is taken as usual for its kind." }
-            (facts(form, faults))
-            button class="main" { "Add it" }
+            h2 { (say(text::add())) }
+            p { (say(text::as_it_stood(view.apiary.as_of))) }
+            (facts(form, faults, view.tongue()))
+            button class="main" { (say(text::add_it())) }
         }
     }
 }
 
 /// What is asked of another hive, here and where an autumn begins.
-pub(super) fn facts(form: &Asked, faults: &[QuickFault]) -> Markup {
+pub(super) fn facts(form: &Asked, faults: &[QuickFault], tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     let first = standards().first().map(|standard| standard.name.as_str());
     let kind = form.get("kind").or(first);
     html! {
-        label for="name" { "Name" }
+        label for="name" { (say(text::name())) }
         input id="name" name="name" maxlength="60" autocomplete="off" value=(form.get("name").unwrap_or_default());
         (fault_of("name", faults))
-        label for="kind" { "Kind of hive" }
+        label for="kind" { (say(text::kind())) }
         select id="kind" name="kind" { @for standard in standards() { option selected[kind == Some(&standard.name)] { (standard.name) } } }
         (fault_of("kind", faults))
-        (words("strength", "Bees", strength_words(), form))
+        (words("strength", &say(text::bees()), strength_words(), form))
         (fault_of("strength", faults))
-        (words("food", "Food", food_words(), form))
+        (words("food", &say(text::food()), food_words(), form))
         (fault_of("food", faults))
-        (dress::parts(&dress::typed(form, ""), "", |key| says(key, faults)))
+        (dress::parts(&dress::typed(form, ""), "", |key| says(key, faults), tongue))
     }
 }
 

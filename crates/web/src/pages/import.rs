@@ -6,6 +6,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{AskedRows, Incoming, IncomingRow};
+use snowhum_say::{Message, Tongue, import_page as text};
 
 use crate::app::App;
 use crate::aside::aside;
@@ -14,6 +15,7 @@ use crate::page::{Place, page};
 use crate::sent::latest;
 use crate::sheet_file::{SheetFile, SheetRefused, bring_in, last_columns};
 use crate::view::{Asked, View};
+use crate::words::marked;
 
 /// Rows that are shown of those about which nothing is asked.
 const SHOWN: usize = 200;
@@ -31,8 +33,7 @@ pub(crate) struct Upload {
 
 impl Upload {
     async fn of(mut form: Multipart) -> Result<Self, Fault> {
-        let broken =
-            |error: &dyn std::fmt::Display| Fault::Wrong(format!("The form broke off ({error}); send it again."));
+        let broken = |error: &dyn std::fmt::Display| Fault::Wrong(text::broken(error.to_string()));
         let mut upload = Self::default();
         while let Some(field) = form.next_field().await.map_err(|error| broken(&error))? {
             let (name, file) = (field.name().unwrap_or_default().to_owned(), field.file_name().map(str::to_owned));
@@ -63,7 +64,7 @@ impl Upload {
 
     /// Keeps what was read.
     pub(crate) async fn kept(&self, app: &App, incoming: &Incoming, asked: AskedRows) -> Result<usize, Fault> {
-        let notes = incoming.kept(asked).map_err(|rows| Fault::Asked { says: rows, again: None })?;
+        let notes = incoming.kept(asked).map_err(|rows| Fault::Asked { says: rows.into(), again: None })?;
         let taken = bring_in(&app.store(), &notes, self.columns.as_deref(), Timestamp::now()).await?;
         app.touch();
         Ok(taken.stored)
@@ -88,34 +89,37 @@ pub(crate) fn answer(said: &str) -> Option<AskedRows> {
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let number = |name: &str| asked.get(name).and_then(|text| text.parse::<u32>().ok());
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let heading = say(text::heading());
     let body = html! {
-        h1 { "Notes from a spreadsheet" }
+        h1 { (heading) }
         @if let Some(kept) = number("kept") {
-            p class="kept" role="status" { "Kept: " (kept) (if kept == 1 { " note." } else { " notes." }) }
-            form method="post" action="/import/undo" { button { "Take them back" } }
+            p class="kept" role="status" { (say(text::kept(kept))) }
+            form method="post" action="/import/undo" { button { (say(text::undo())) } }
         }
-        @if let Some(back) = number("back") { p class="kept" role="status" { "Taken back: " (back) (if back == 1 { " note." } else { " notes." }) } }
-        p class="lede" { "A row for each look at a hive: its day, its hive, and what was seen. Nothing is kept before you have seen how it is read." }
-        (form("", ""))
+        @if let Some(back) = number("back") { p class="kept" role="status" { (say(text::back(back))) } }
+        p class="lede" { (say(text::lede())) }
+        (form("", "", tongue))
     };
-    Ok(page(&view, Place::Elsewhere, "Notes from a spreadsheet", &body))
+    Ok(page(&view, Place::Elsewhere, &heading, &body))
 }
 
 /// Reads what was sent, and shows it; or keeps it.
 pub(crate) async fn bring(State(app): State<App>, sent: Multipart) -> Result<Response, Fault> {
     let view = View::of(&app).await?;
     let upload = Upload::of(sent).await?;
-    let text = upload.given(None).as_text().unwrap_or_default();
+    let cells = upload.given(None).as_text().unwrap_or_default();
     let incoming = match upload.read(&app, &view).await? {
         Ok(incoming) => incoming,
-        Err(refused) => return Ok((StatusCode::UNPROCESSABLE_ENTITY, faulty(&view, &refused, &text)).into_response()),
+        Err(refused) => return Ok((StatusCode::UNPROCESSABLE_ENTITY, faulty(&view, &refused, &cells)).into_response()),
     };
     let open = upload.keep.filter(|asked| incoming.kept(*asked).is_ok());
     if let Some(asked) = open {
         let kept = upload.kept(&app, &incoming, asked).await?;
         return Ok(Redirect::to(&format!("/import?kept={kept}")).into_response());
     }
-    Ok(preview(&view, &incoming, &upload, &text).into_response())
+    Ok(preview(&view, &incoming, &upload, &cells).into_response())
 }
 
 /// Takes back what came in last.
@@ -125,100 +129,107 @@ pub(crate) async fn undo(State(app): State<App>) -> Result<Redirect, Fault> {
     Ok(Redirect::to(&format!("/import?back={}", back.map_or(0, |back| back.withdrawn))))
 }
 
-fn form(text: &str, columns: &str) -> Markup {
+fn form(cells: &str, columns: &str, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     html! {
         form method="post" action="/import" enctype="multipart/form-data" {
-            @if text.is_empty() {
-                label for="file" { "The file: a workbook (.xlsx) or a table as text (.csv)" }
+            @if cells.is_empty() {
+                label for="file" { (say(text::file())) }
                 input id="file" name="file" type="file" accept=".xlsx,.xlsm,.csv,.tsv,.txt";
-                label for="sheet" { "Which sheet of it; the first if you write none" }
+                label for="sheet" { (say(text::sheet())) }
                 input id="sheet" name="sheet" maxlength="100" autocomplete="off";
-                label for="text" { "Or paste its cells here, headings and all" }
+                label for="text" { (say(text::paste())) }
             } @else {
-                label for="text" { "Its cells; mend them here, or in the sheet" }
+                label for="text" { (say(text::mend())) }
             }
-            textarea id="text" name="text" rows="8" spellcheck="false" translate="no" { "\n" (text) }
-            label for="columns" { "What the columns are, where their headings do not tell" }
+            textarea id="text" name="text" rows="8" spellcheck="false" translate="no" { "\n" (cells) }
+            label for="columns" { (say(text::columns())) }
             input id="columns" name="columns" maxlength="2000" autocomplete="off" placeholder="date=Datum, hive=Volk, scale=Gewicht:kg" value=(columns);
-            button class="main" { "See how it is read" }
+            button class="main" { (say(text::see())) }
         }
     }
 }
 
 /// Every fault, and the form again with the columns as they would be said.
-fn faulty(view: &View, refused: &SheetRefused, text: &str) -> Markup {
+fn faulty(view: &View, refused: &SheetRefused, cells: &str) -> Markup {
+    let tongue = view.tongue();
+    let heading = tongue.say(&text::not_read());
     let columns = match refused {
         SheetRefused::Rows(faults) => faults.columns.as_deref().unwrap_or_default(),
         _ => "",
     };
     let body = html! {
-        h1 { "Not read yet" }
-        p class="lede" { "Nothing was kept." }
+        h1 { (heading) }
+        p class="lede" { (tongue.say(&text::nothing_kept())) }
         @match refused {
             SheetRefused::Rows(faults) => {
                 ul translate="no" { @for fault in &faults.faults { li { strong { (fault) } " — " (fault.remedy) } } }
-                @if faults.more > 0 { p { "And " (faults.more) " more of other kinds." } }
+                @if faults.more > 0 { p { (tongue.say(&text::more_faults(faults.more))) } }
             }
             other => p class="caution" translate="no" { (other) },
         }
-        (form(text, columns))
+        (form(cells, columns, tongue))
     };
-    page(view, Place::Elsewhere, "Not read yet", &body)
+    page(view, Place::Elsewhere, &heading, &body)
 }
 
-fn preview(view: &View, incoming: &Incoming, upload: &Upload, text: &str) -> Markup {
+fn preview(view: &View, incoming: &Incoming, upload: &Upload, cells: &str) -> Markup {
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let heading = say(text::preview());
     let (asked, plain): (Vec<&IncomingRow>, Vec<&IncomingRow>) =
         incoming.rows.iter().partition(|row| row.asks.is_some());
     let may_be_kept = incoming.kept(AskedRows::Kept).is_ok();
     let body = html! {
-        h1 { "How it is read" }
-        p class="lede" { (incoming.rows.len()) (if incoming.rows.len() == 1 { " note." } else { " notes." }) " Nothing is kept yet." }
+        h1 { (heading) }
+        p class="lede" { (say(text::notes(incoming.rows.len()))) }
         @if !incoming.said.is_empty() { ul { @for said in &incoming.said { li translate="no" { (said) } } } }
         @if !asked.is_empty() {
-            h2 { "Is that right?" }
-            (rows("Rows that are asked about", &asked, SHOWN))
+            h2 { (say(text::right())) }
+            (rows(text::asked_rows(), &asked, SHOWN, tongue))
         }
         form method="post" action="/import" enctype="multipart/form-data" {
             input type="hidden" name="columns" value=(upload.columns.as_deref().unwrap_or_default());
-            textarea hidden name="text" aria-label="Its cells" { "\n" (text) }
+            textarea hidden name="text" aria-label=(say(text::cells())) { "\n" (cells) }
             @if asked.is_empty() {
-                button class="main" name="keep" value="yes" { "Keep them" }
+                button class="main" name="keep" value="yes" { (say(text::keep())) }
             } @else {
-                button class="main" name="keep" value="unasked" { "Keep those that nothing is asked about: " (plain.len()) }
-                @if may_be_kept { button name="keep" value="all" { "They are right: keep all " (incoming.rows.len()) } }
+                button class="main" name="keep" value="unasked" { (say(text::keep_plain(plain.len()))) }
+                @if may_be_kept { button name="keep" value="all" { (say(text::keep_all(incoming.rows.len()))) } }
             }
         }
-        h2 { "As they would be kept" }
-        (rows("Rows", &plain, SHOWN))
+        h2 { (say(text::plain())) }
+        (rows(text::rows(), &plain, SHOWN, tongue))
         @if !incoming.columns.is_empty() {
-            p { "The columns were read so: " code { (incoming.columns) } ". If that is wrong, say it otherwise:" }
-            (form(text, &incoming.columns))
+            p { (marked(tongue, &text::read_so(&incoming.columns))) }
+            (form(cells, &incoming.columns, tongue))
         }
     };
-    page(view, Place::Elsewhere, "How it is read", &body)
+    page(view, Place::Elsewhere, &heading, &body)
 }
 
-fn rows(label: &str, rows: &[&IncomingRow], most: usize) -> Markup {
+fn rows(label: Message, rows: &[&IncomingRow], most: usize, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     html! {
-        div class="wide" tabindex="0" role="region" aria-label=(label) {
+        div class="wide" tabindex="0" role="region" aria-label=(say(label)) {
             table {
-                thead { tr { th scope="col" { "Row" } th scope="col" { "Hive" } th scope="col" { "When" } th scope="col" { "Note" } } }
+                thead { tr { @for head in [text::row(), text::hive(), text::when(), text::note()] { th scope="col" { (say(head)) } } } }
                 tbody translate="no" {
                     @for row in rows.iter().take(most) {
                         tr {
                             td { (row.row) }
                             td { (row.colony) }
-                            td { (row.at.strftime("%-d %B %Y, %H:%M").to_string()) }
+                            td { (say(text::at(row.at.date(), row.at.strftime("%H:%M").to_string()))) }
                             td {
                                 (row.says)
                                 @if let Some(asks) = &row.asks { " — " strong { (asks) } }
-                                @if row.known { " — kept already" }
+                                @if row.known { " — " (say(text::known())) }
                             }
                         }
                     }
                 }
             }
         }
-        @if rows.len() > most { p { "And " (rows.len() - most) " more." } }
+        @if rows.len() > most { p { (say(text::more_rows(rows.len() - most))) } }
     }
 }

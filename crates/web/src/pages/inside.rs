@@ -30,7 +30,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             Some((at, colony, hive)) => (story(&view, at, colony, hive)),
             None => p { (say(text::none())) },
         }
-        (heard("/inside"))
+        (heard("/inside", view.tongue()))
         (others(&view))
     };
     Ok(page(&view, Place::Inside, &heading, &body))

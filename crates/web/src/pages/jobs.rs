@@ -7,9 +7,8 @@ use jiff::Timestamp;
 use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, calendar};
-use snowhum_advice::words::day;
 use snowhum_picture::{JobWindows, Tick, Window};
-use snowhum_say::{Tongue, jobs as say};
+use snowhum_say::{Message, Tongue, jobs, jobs_page as text};
 use snowhum_units::Range;
 
 use crate::app::App;
@@ -19,13 +18,15 @@ use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::pages::apiary::chip;
 use crate::view::View;
+use crate::words::marked;
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
     let last = app.windows().await;
     view.await_for(&last);
+    let heading = view.tongue().say(&text::heading());
     let body = html! {
-        h1 { "Jobs and dates" }
+        h1 { (heading) }
         (frame::age(&view, &last))
         @match &last.answer {
             Some(Ok(windows)) => (body(&view, &told(&app, windows))),
@@ -33,7 +34,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
             None => {}
         }
     };
-    Ok(page(&view, Place::Jobs, "Jobs and dates", &body))
+    Ok(page(&view, Place::Jobs, &heading, &body))
 }
 
 /// The same for the keeper's own calendar.
@@ -58,6 +59,7 @@ pub(crate) fn told(app: &App, windows: &JobsAnswer) -> JobsAnswer {
 
 fn body(view: &View, answer: &JobsAnswer) -> Markup {
     let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     let due = |due: Due| answer.windows.iter().filter(move |window| window.due == due);
     let lines = |due: Due, shown: Shown| lines(answer, due, shown, tongue);
     html! {
@@ -66,19 +68,19 @@ fn body(view: &View, answer: &JobsAnswer) -> Markup {
                 @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (tongue.capital(&hive.says)) "." } }
             }
         }
-        p class="ways no-print" { a href="/jobs.ics" { "Take them into your calendar" } a href="/spring" { "First look in spring" } }
-        @if due(Due::Now).next().is_none() { p class="lede" { "No date of the yard's year is due today." } } @else {
-            h2 { "Due now: " (due(Due::Now).count()) }
+        p class="ways no-print" { a href="/jobs.ics" { (say(text::calendar())) } a href="/spring" { (say(text::first_look())) } }
+        @if due(Due::Now).next().is_none() { p class="lede" { (say(text::none_due())) } } @else {
+            h2 { (say(text::due(due(Due::Now).count()))) }
             (lines(Due::Now, if due(Due::Now).count() > AT_ONCE { Shown::Folded } else { Shown::Whole }))
         }
         @if due(Due::Soon).next().is_some() {
-            h2 { "Within a month" }
+            h2 { (say(text::soon())) }
             (lines(Due::Soon, Shown::Folded))
         }
-        (folded("Later", &lines(Due::Later, Shown::Folded)))
-        (folded("Its day is past", &lines(Due::Past, Shown::Folded)))
-        (folded("As a picture", &charts(answer, tongue)))
-        (folded("Days that serve", &days(answer)))
+        (folded(&say(text::later()), &lines(Due::Later, Shown::Folded)))
+        (folded(&say(text::past()), &lines(Due::Past, Shown::Folded)))
+        (folded(&say(text::picture()), &charts(answer, tongue)))
+        (folded(&say(text::serving()), &days(answer, tongue)))
         @for note in &answer.notes { p class="small" { (tongue.say(note)) } }
     }
 }
@@ -108,20 +110,22 @@ fn lines(answer: &JobsAnswer, due: Due, shown: Shown, tongue: Tongue) -> Markup 
 
 /// What there is to a job beside its name and its days.
 fn whole(window: &JobWindow, answer: &JobsAnswer, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
+    let hives = window.colonies.iter().map(Message::from).collect();
     html! {
-        @if let Some(words) = window.if_missed(answer.as_of) { p class="kept" { span class="label" { "If it was not done" } " " (tongue.say(&words)) } }
+        @if let Some(words) = window.if_missed(answer.as_of) { p class="kept" { span class="label" { (say(text::missed())) } " " (tongue.say(&words)) } }
         p { (tongue.say(&window.trigger.words)) }
-        @if !window.colonies.is_empty() && window.colonies.len() < answer.hives.len() { p class="small" { "At " (window.colonies.join(", ")) "." } }
+        @if !window.colonies.is_empty() && window.colonies.len() < answer.hives.len() { p class="small" { (say(text::at(hives))) } }
         (caution(window, answer, tongue))
         details {
-            summary { "Why" }
+            summary { (say(text::why())) }
             p { (tongue.say(&window.why)) }
-            @if let Some(belief) = &window.belief { p { "“" (tongue.say(&belief.said)) "” " em { "Not so." } " " (tongue.say(&belief.so)) } }
+            @if let Some(belief) = &window.belief { p { (marked(tongue, &text::belief(&belief.said, &belief.so))) } }
             @if let Some(others) = &window.other_school { p class="small" { (tongue.say(others)) } }
             @if let Some(figure) = &window.trigger.figure {
-                p class="small ways" { a href={ "/source/jobs/" (figure) } { "Says who?" } }
-            } @else if window.trigger.source != say::source_none() {
-                p class="small" { "Says who? " (tongue.say(&window.trigger.source)) "." }
+                p class="small ways" { a href={ "/source/jobs/" (figure) } { (say(text::who())) } }
+            } @else if window.trigger.source != jobs::source_none() {
+                p class="small" { (say(text::source(&window.trigger.source))) }
             }
         }
     }
@@ -136,22 +140,23 @@ fn caution(window: &JobWindow, answer: &JobsAnswer, tongue: Tongue) -> Markup {
     let mut same = in_order.filter(|one| one.caution.as_ref().is_some_and(|other| other.says == caution.says));
     match same.next() {
         Some(first) if first.id != window.id => html! {
-            p class="caution" { "The caution of " a href={ "#" (first.id) } { (tongue.say(&first.what)) } " is this one's too." }
+            p class="caution" { (marked(tongue, &text::caution(&first.id, &first.what))) }
         },
         _ => html! { p class="caution" { (caution.says) } },
     }
 }
 
 fn charts(answer: &JobsAnswer, tongue: Tongue) -> Markup {
+    let parts = [(text::autumn(), 0..4), (text::winter(), 4..9), (text::spring(), 9..12)];
     html! {
-        div class="papers" { @for (at, (title, months)) in [("Late summer and autumn", 0..4), ("Winter", 4..9), ("Spring", 9..12)].into_iter().enumerate() {
-            @if let Some(plate) = chart((answer, tongue), title, months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"))) } }
+        div class="papers" { @for (at, (title, months)) in parts.into_iter().enumerate() {
+            @if let Some(plate) = chart((answer, tongue), tongue.say(&title), months) { div class="paper" { (draw::figure(&plate.plate(), &format!("year{at}"), tongue)) } }
         } }
     }
 }
 
 /// The windows of some months of the season as bars.
-fn chart((answer, tongue): (&JobsAnswer, Tongue), title: &str, months: std::ops::Range<usize>) -> Option<JobWindows> {
+fn chart((answer, tongue): (&JobsAnswer, Tongue), title: String, months: std::ops::Range<usize>) -> Option<JobWindows> {
     let since = |on: Date| i32::try_from(on.duration_since(answer.from).as_hours() / 24).unwrap_or(0);
     let month = |on: Date| {
         let months = i32::from(on.year() - answer.from.year()) * 12 + i32::from(on.month() - answer.from.month());
@@ -161,13 +166,13 @@ fn chart((answer, tongue): (&JobsAnswer, Tongue), title: &str, months: std::ops:
         let (first, usual) = (one.earliest?, one.day()?);
         let last = one.latest.or(one.usual).unwrap_or(usual);
         let words = match one.latest {
-            Some(latest) => format!("{} to {}, usually {}", day(first), day(latest), day(one.usual.unwrap_or(usual))),
-            None => format!("from {}; not every winter", day(first)),
+            Some(latest) => text::window(first, latest, one.usual.unwrap_or(usual)),
+            None => text::from(first),
         };
         months.contains(&month(usual)).then(|| Window {
             name: tongue.say(&one.what),
             days: [first, one.usual.unwrap_or(usual), last].map(since),
-            words,
+            words: tongue.say(&words),
         })
     };
     let windows: Vec<Window> = answer.windows.iter().filter_map(window).collect();
@@ -175,32 +180,33 @@ fn chart((answer, tongue): (&JobsAnswer, Tongue), title: &str, months: std::ops:
         windows.iter().fold((i32::MAX, i32::MIN), |(low, high), one| (low.min(one.days[0]), high.max(one.days[2])));
     let today = since(answer.as_of);
     let shown = (low..=high).contains(&today);
-    let today = shown.then(|| Tick { day: today, words: format!("{}, the day asked about", day(answer.as_of)) });
-    (!windows.is_empty()).then(|| JobWindows { title: title.to_owned(), windows, ticks: ticks(answer.from), today })
+    let today = shown.then(|| Tick { day: today, words: tongue.say(&text::asked_about(answer.as_of)) });
+    (!windows.is_empty()).then(|| JobWindows { title, windows, ticks: ticks(answer.from, tongue), today })
 }
 
 /// The firsts of the months.
-fn ticks(from: Date) -> Vec<Tick> {
+fn ticks(from: Date, tongue: Tongue) -> Vec<Tick> {
     let tick = |at: i64| {
         let first = from.saturating_add(jiff::Span::new().months(at));
-        let words: String = day(first).split(' ').next_back().unwrap_or_default().chars().take(3).collect();
+        let words = tongue.month(first.month()).chars().take(3).collect();
         Tick { day: i32::try_from(first.duration_since(from).as_hours() / 24).unwrap_or(0), words }
     };
     (0..=12).map(tick).collect()
 }
 
 /// How many days serve for what.
-fn days(answer: &JobsAnswer) -> Markup {
+fn days(answer: &JobsAnswer, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     let shown = |range: Range<f64>| format!("{:.0} ({:.0}–{:.0})", range.p50, range.p10, range.p90);
     html! {
-        p { "Of each half-month bees can fly on so many days, the lid may be off a minute, combs may be lifted; in brackets 8 winters of 10." }
-        div class="wide" tabindex="0" role="region" aria-label="Days that serve" {
+        p { (say(text::serving_lede())) }
+        div class="wide" tabindex="0" role="region" aria-label=(say(text::serving())) {
             table {
-                thead { tr { th scope="col" { "Days" } th scope="col" { "bees fly" } th scope="col" { "lid off" } th scope="col" { "combs" } } }
+                thead { tr { @for head in [text::days(), text::fly(), text::lid(), text::combs()] { th scope="col" { (say(head)) } } } }
                 tbody {
                     @for half in &answer.half_months {
                         tr {
-                            th scope="row" { (half.from.day()) "–" (day(half.to)) }
+                            th scope="row" { (say(text::half(half.from.day(), half.to))) }
                             td { (shown(half.flying_days)) } td { (shown(half.lid_days)) } td { (shown(half.comb_days)) }
                         }
                     }

@@ -3,13 +3,15 @@
 use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::lifting::{Load, boxes};
+use snowhum_say::{Message, hive_page as text};
 use snowhum_units::{Kilogram, Metre};
 
 use crate::view::View;
-use crate::words::capital;
+use crate::words::marked;
 
 pub(crate) fn before_lifting(view: &View, at: usize) -> Markup {
-    let system = view.settings.system;
+    let tongue = view.tongue();
+    let says = |message: Message| tongue.say(&message);
     let Some(housed) = view.standing.as_ref().and_then(|standing| standing.present.housed.get(at)) else {
         return html! {};
     };
@@ -21,26 +23,23 @@ pub(crate) fn before_lifting(view: &View, at: usize) -> Markup {
     html! {
         ul {
             @for lift in &lifts {
-                li {
-                    (capital(&lift.size)) ", " (place(lift.place, lifts.len())) ": "
-                    (Kilogram::new(lift.load_kg).show(system, 0)) " from "
-                    (Metre::new(lift.hands_m).show(system, 0)) ", " (view.tongue().say(&lift.says())) "."
-                }
+                @let (hands, load) = (Metre::new(lift.hands_m), Kilogram::new(lift.load_kg));
+                li { (says(text::lift(hands, load, place(lift.place, lifts.len()), lift.says(), &lift.size))) }
             }
         }
-        p class="small" { "Reckoned with the food hanging from the top down and the bees in the lowest box; straight, close, two hands. " @if view.visitor.may_open("/words") { a href="/words#lifting" { "By which rule" } "." } }
+        p class="small" { (says(text::reckoned())) " " @if view.visitor.may_open("/words") { (marked(tongue, &text::which_rule())) } }
         details {
-            summary { "Take care: lifting, ice, stings" }
+            summary { (says(text::hazards())) }
             @for hazard in [Hazard::Lifting, Hazard::Ice, Hazard::Stings] { p class="caution" { (hazard.says()) } }
         }
     }
 }
 
-fn place(place: usize, of: usize) -> String {
+fn place(place: usize, of: usize) -> Message {
     match place {
-        _ if of == 1 => "the only box".to_owned(),
-        1 => "the lowest".to_owned(),
-        place if place == of => "the top one".to_owned(),
-        place => format!("number {place} from below"),
+        _ if of == 1 => text::only_box(),
+        1 => text::lowest(),
+        place if place == of => text::top(),
+        place => text::from_below(place),
     }
 }

@@ -46,7 +46,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             None => p class="lede" { (tongue.say(&text::on_its_way())) },
         }
         (club::section(&asked, tongue))
-        (heard("/losses"))
+        (heard("/losses", tongue))
     };
     Ok(page(&view, Place::Losses, &heading, &body))
 }

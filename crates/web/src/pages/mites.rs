@@ -39,7 +39,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         }
         (uncounted(&view.apiary, tongue))
         p class="small" { (marked(tongue, &text::noted())) }
-        (heard("/mites"))
+        (heard("/mites", tongue))
         @match &plan.answer {
             Some(Ok(plan)) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref(), tongue)) },
             Some(Err(words)) => p class="caution" { (words) },

@@ -83,7 +83,7 @@ fn told((asked, question): (&Asked, &DeadBeesQuestion), answer: &DeadBeesAnswer,
             p { (tongue.sentence(&answer.lie)) }
             p { (tongue.say(&answer.worry)) }
             p { span class="label" { (say(text::next())) } " " (tongue.say(&answer.next)) }
-            (draw::figure(&plate.plate(), "normal"))
+            (draw::figure(&plate.plate(), "normal", tongue))
             details {
                 summary { (say(text::who())) }
                 p { (say(text::deaths(deaths.p10, deaths.p90))) }

@@ -2,8 +2,8 @@
 
 use jiff::Timestamp;
 use maud::{Markup, html};
-use snowhum_advice::words::day;
 use snowhum_apiary::Colony;
+use snowhum_say::{Message, note_page as text};
 use snowhum_units::{Kilogram, Measured};
 
 use super::notes::FEEDS;
@@ -19,12 +19,13 @@ pub(super) fn form(view: &View, colony: &Colony) -> Markup {
 
 /// The page of a form as it was sent, with what is wrong with it.
 pub(super) fn to_mend(view: &View, colony: &Colony, typed: &Asked, wrong: &str) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     let body = html! {
-        h1 { "Not noted yet at " (colony.name) }
+        h1 { (say(text::not_yet_at(&colony.name))) }
         (filled(view, colony, typed, Some(wrong)))
-        p class="ways" { a href={ "/hive/" (colony.id.0) } { "Back to " (colony.name) } }
+        p class="ways" { a href={ "/hive/" (colony.id.0) } { (say(text::back(&colony.name))) } }
     };
-    page(view, Place::Elsewhere, "Not noted yet", &body)
+    page(view, Place::Elsewhere, &say(text::not_yet()), &body)
 }
 
 /// Why a form was not taken, beside its line.
@@ -37,33 +38,34 @@ fn filled(view: &View, colony: &Colony, typed: &Asked, wrong: Option<&str>) -> M
         return html! {};
     }
     let visit = typed.get("visit").map_or_else(|| ids::new_id(Timestamp::now()).to_string(), str::to_owned);
+    let say = |message: Message| view.tongue().say(&message);
     html! {
         // What leads to the form's own name opens what it is folded into.
         details class="folded no-print" open[wrong.is_some()] {
-            summary { "Note" }
+            summary { (say(text::note())) }
             form id="note" method="post" action={ "/hive/" (colony.id.0) "/note" } {
                 input type="hidden" name="visit" value=(visit);
                 (wrong_line(wrong))
-                label for="line" { "Written, several with “;” between, or tapped below" }
+                label for="line" { (say(text::line())) }
                 input id="line" name="line" maxlength="600" autocomplete="off" placeholder="hum=heard by ear; dead=22 on snow"
                     value=(line(typed)) aria-invalid=[wrong.map(|_| "true")] aria-describedby=[wrong.map(|_| "line.wrong")];
                 @for question in AT_A_HIVE.iter().filter(|one| !one.is_of_hole() || view.has_upper_hole(colony)) {
-                    (question.shown_as(question.field, view.is_indoors(colony), typed.get(question.field)))
+                    (question.shown_as(question.field, view.is_indoors(colony), typed.get(question.field), view.tongue()))
                 }
                 @if !view.is_indoors(colony) {
-                    (text("depth", &format!("Snow against the box, over the ground,{}", Figure::Depth.unit(view.settings.system)), "", typed))
+                    (field("depth", &say(text::depth(Figure::Depth.unit(view.settings.system).trim_start())), "", typed))
                 }
                 (fed(view, typed))
                 (board(view, colony, typed))
-                (text("mites", "Mites, of so many bees", "14 of 300", typed))
-                label for="words" { "Free words" }
+                (field("mites", &say(text::mites()), "14 of 300", typed))
+                label for="words" { (say(text::words())) }
                 input id="words" name="words" maxlength="500" autocomplete="off" value=[typed.get("words")];
-                label for="at" { "Day, if not " (day(view.now.date())) }
+                label for="at" { (say(text::day(view.now.date()))) }
                 input id="at" name="on" type="date" max=(view.now.date()) value=[typed.get("on")];
-                button class="main" { "Keep it" }
+                button class="main" { (say(text::keep())) }
             }
             details {
-                summary { "What can be written" }
+                summary { (say(text::examples())) }
                 ul class="examples" { @for (_, example) in snowhum_apiary::sign_examples() { li { code { (example) } } } }
             }
         }
@@ -76,7 +78,7 @@ fn line(typed: &Asked) -> String {
 }
 
 /// A short field.
-fn text(name: &str, asks: &str, example: &str, typed: &Asked) -> Markup {
+fn field(name: &str, asks: &str, example: &str, typed: &Asked) -> Markup {
     html! {
         label for=(name) { (asks) }
         input id=(name) name=(name) maxlength="24" autocomplete="off" placeholder=(example) value=[typed.get(name)];
@@ -85,14 +87,14 @@ fn text(name: &str, asks: &str, example: &str, typed: &Asked) -> Markup {
 
 /// Food given, tapped and typed.
 fn fed(view: &View, typed: &Asked) -> Markup {
-    let unit = Kilogram::usual(view.settings.system);
+    let say = |message: Message| view.tongue().say(&message);
     html! {
-        label for="fed" { "Fed, " (unit) }
+        label for="fed" { (say(text::fed(Kilogram::usual(view.settings.system)))) }
         input id="fed" name="fed" inputmode="decimal" maxlength="12" autocomplete="off" value=[typed.get("fed")];
         fieldset class="choices" {
-            legend { "What was fed" }
-            @for feed in FEEDS {
-                label { input type="radio" name="feed" value=(feed) checked[typed.get("feed") == Some(feed)]; span { (feed) } }
+            legend { (say(text::what_fed())) }
+            @for (feed, words) in FEEDS {
+                label { input type="radio" name="feed" value=(feed) checked[typed.get("feed") == Some(feed)]; span { (say(words())) } }
             }
         }
     }
@@ -101,15 +103,16 @@ fn fed(view: &View, typed: &Asked) -> Markup {
 /// A candy board, slab or feeder: put on, or how the one that is on was found.
 fn board(view: &View, colony: &Colony, typed: &Asked) -> Markup {
     let on = view.apiary.food_body(colony.id, view.now.timestamp());
+    let say = |message: Message| view.tongue().say(&message);
     html! {
-        label for="board" { "Board, slab or feeder put on" }
+        label for="board" { (say(text::board())) }
         input id="board" name="board" maxlength="120" autocomplete="off" placeholder="3 kg candy, rim 50 mm, hole 40 mm"
             value=[typed.get("board")];
         @if let Some(on) = on {
             fieldset class="choices" {
-                legend { "The " (on.body.kind.words()) " on it" }
-                @for (words, written) in [("eaten up", "board=eaten up"), ("taken off", "board=off")] {
-                    label { input type="radio" name="entry" value=(written); span { (words) } }
+                legend { (say(text::board_on(on.body.kind.words()))) }
+                @for (words, written) in [(text::eaten_up(), "board=eaten up"), (text::taken_off(), "board=off")] {
+                    label { input type="radio" name="entry" value=(written); span { (say(words)) } }
                 }
             }
         }

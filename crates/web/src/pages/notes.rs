@@ -7,8 +7,9 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{ColonyId, Entry, Note, NoteId, VisitId};
+use snowhum_say::{Message, Tongue, note_page as text};
 use snowhum_store::{LastOf, Version};
-use snowhum_units::{Kilogram, Measured, System};
+use snowhum_units::{Kilogram, Measured};
 use uuid::Uuid;
 
 use super::note_form::{self, wrong_line};
@@ -35,7 +36,7 @@ pub(crate) async fn add(State(app): State<App>, Path(id): Path<String>, Form(pai
             keep(&app, &note).await?;
             Ok(Redirect::to(&Said::Noted(note.id).on(&format!("/hive/{}", colony.id.0))).into_response())
         }
-        Err(Fault::Wrong(wrong)) => Ok(unread(note_form::to_mend(&view, colony, &form, &wrong))),
+        Err(Fault::Wrong(wrong)) => Ok(unread(note_form::to_mend(&view, colony, &form, &view.tongue().say(&wrong)))),
         Err(fault) => Err(fault.again(format!("/hive/{}/note", colony.id.0), &form.0)),
     }
 }
@@ -50,7 +51,7 @@ fn read(view: &View, colony: ColonyId, form: &Asked) -> Result<Note, Fault> {
         air: None,
         snow: None,
         wind: None,
-        seen: written(form, view.settings.system).map_err(Fault::Wrong)?,
+        seen: written(form, view.tongue()).map_err(Fault::wrong)?,
         words: form.get("words").map(str::to_owned),
         sure: form.get("sure").is_some(),
     };
@@ -62,22 +63,28 @@ fn unread(page: Markup) -> Response {
     (StatusCode::UNPROCESSABLE_ENTITY, page).into_response()
 }
 
-/// Feeds that can be tapped, as a note writes them.
-pub(crate) const FEEDS: [&str; 5] = ["3:2 syrup", "2:1 syrup", "1:1 syrup", "fondant", "candy"];
+/// Feeds that can be tapped, as a note writes them and as they are said.
+pub(super) const FEEDS: [(&str, fn() -> Message); 5] = [
+    ("3:2 syrup", text::syrup_3_2),
+    ("2:1 syrup", text::syrup_2_1),
+    ("1:1 syrup", text::syrup_1_1),
+    ("fondant", text::fondant),
+    ("candy", text::candy),
+];
 
 /// What was typed in the line, and then what was tapped.
-fn written(form: &Asked, system: System) -> Result<Vec<String>, String> {
+fn written(form: &Asked, tongue: Tongue) -> Result<Vec<String>, String> {
     let typed = form.get("line").into_iter().flat_map(snowhum_apiary::split_entries);
     let tapped = AT_A_HIVE.iter().filter_map(|question| form.get(question.field)).collect::<Vec<_>>();
     let chosen = form.every("entry");
-    let depth = form.get("depth").map(|depth| Figure::Depth.written("snow=", depth, system));
+    let depth = form.get("depth").map(|depth| Figure::Depth.written("snow=", depth, tongue.system()));
     let board = form.get("board").map(|body| format!("board={body}"));
     let mites = form.get("mites").map(|count| format!("mites={count}"));
     Ok(typed
         .chain(tapped)
         .chain(chosen)
         .map(str::to_owned)
-        .chain(fed(form, system)?)
+        .chain(fed(form, tongue)?)
         .chain(board)
         .chain(mites)
         .chain(depth)
@@ -85,13 +92,13 @@ fn written(form: &Asked, system: System) -> Result<Vec<String>, String> {
 }
 
 /// Food given: a bare number is in the keeper's units.
-fn fed(form: &Asked, system: System) -> Result<Option<String>, String> {
+fn fed(form: &Asked, tongue: Tongue) -> Result<Option<String>, String> {
     match (form.get("fed"), form.get("feed")) {
         (Some(much), Some(feed)) if snowhum_units::number(much).is_ok() => {
-            Ok(Some(format!("fed={much} {} {feed}", Kilogram::usual(system))))
+            Ok(Some(format!("fed={much} {} {feed}", Kilogram::usual(tongue.system()))))
         }
         (Some(much), Some(feed)) => Ok(Some(format!("fed={much} {feed}"))),
-        (Some(much), None) => Err(format!("{}: tap what was fed.", shortened(much))),
+        (Some(much), None) => Err(tongue.say(&text::feed_wanted(shortened(much)))),
         (None, _) => Ok(None),
     }
 }
@@ -111,11 +118,11 @@ pub(crate) async fn begin(State(app): State<App>, Path(id): Path<String>) -> Res
 /// The time of a form's note: noon of the day it names, else now. No day after the one looked at.
 pub(super) fn time(view: &View, form: &Asked) -> Result<Timestamp, Fault> {
     let Some(on) = form.get("on") else { return Ok(view.now.timestamp()) };
-    let wrong = || Fault::Wrong(format!("{}: write a day such as 2026-01-18.", shortened(on)));
+    let wrong = || Fault::Wrong(text::day_wanted(shortened(on)));
     let read = snowhum_apiary::read_day(on, snowhum_apiary::Reckoned::Back(view.now.date()));
-    let day = read.map_err(|wrong| Fault::Wrong(format!("{}.", crate::words::capital(&wrong.to_string()))))?;
+    let day = read.map_err(|wrong| Fault::wrong(format!("{}.", crate::words::capital(&wrong.to_string()))))?;
     let noon = day.at(12, 0, 0, 0).to_zoned_datetime(view.now.time_zone().clone()).map_err(|_| wrong())?;
-    timely(noon.timestamp(), view).map_err(Fault::Wrong)?;
+    timely(noon.timestamp(), view).map_err(Fault::wrong)?;
     Ok(noon.timestamp())
 }
 
@@ -132,7 +139,7 @@ pub(crate) async fn keep(app: &App, note: &Note) -> Result<snowhum_store::Put, F
 pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let versions = app.store().versions(NoteId(id)).await?;
-    let last = versions.last().ok_or(Fault::Missing("such note"))?;
+    let last = versions.last().ok_or(Fault::Missing("note"))?;
     let written = view.written(&last.note).into_iter().filter(|text| !text.starts_with("words="));
     let line = written.collect::<Vec<_>>().join("; ");
     Ok(sheet(&view, &versions, (&line, &free_words(&last.note)), None))
@@ -142,34 +149,37 @@ pub(crate) async fn show(State(app): State<App>, Path(id): Path<Uuid>) -> Result
 fn sheet(view: &View, versions: &[Version], (line, words): (&str, &str), wrong: Option<&str>) -> Markup {
     let Some(Version { note, .. }) = versions.last() else { return html! {} };
     let (id, name) = (note.id.0, view.name_of(note.colony));
+    let say = |message: Message| view.tongue().say(&message);
     let body = html! {
-        h1 { "A note at " (name) }
+        h1 { (say(text::at(&name))) }
         form method="post" action={ "/note/" (id) } {
             (wrong_line(wrong))
-            label for="line" { "Signs and things done, several with “;” between" }
+            label for="line" { (say(text::signs())) }
             input id="line" name="line" maxlength="2000" autocomplete="off" value=(line)
                 aria-invalid=[wrong.map(|_| "true")] aria-describedby=[wrong.map(|_| "line.wrong")];
-            label for="words" { "Free words" }
+            label for="words" { (say(text::words())) }
             input id="words" name="words" maxlength="500" autocomplete="off" value=(words);
-            button class="main" { "Keep the change" }
+            button class="main" { (say(text::keep_change())) }
         }
-        form method="post" action={ "/note/" (id) "/withdraw" } { button { "Withdraw it" } }
+        form method="post" action={ "/note/" (id) "/withdraw" } { button { (say(text::withdraw())) } }
         section {
-            h2 { "How it stood" }
-            p class="small" { "Nothing is ever overwritten. A withdrawn note counts no more and can be brought back by keeping it again." }
+            h2 { (say(text::stood())) }
+            p class="small" { (say(text::never_lost())) }
             ol class="notes" { @for version in versions.iter().rev() { (stood(view, version)) } }
         }
-        p class="ways" { a href={ "/hive/" (note.colony.0) } { "Back to " (name) } }
+        p class="ways" { a href={ "/hive/" (note.colony.0) } { (say(text::back(&name))) } }
     };
-    page(view, Place::Elsewhere, "A note", &body)
+    page(view, Place::Elsewhere, &say(text::title()), &body)
 }
 
 fn stood(view: &View, version: &Version) -> Markup {
     let at = version.recorded.at.to_zoned_datetime(view.now.time_zone().clone());
+    let tongue = view.tongue();
+    let stood = text::version(at.strftime("%H:%M").to_string(), version.kind.word(), at.date());
     html! {
         li {
-            span class="label" { (version.kind.word()) " " (at.strftime("%-d %B %Y, %H:%M").to_string()) }
-            @for written in view.written(&version.note) { span class="sign" { (plain(&written)) } }
+            span class="label" { (tongue.say(&stood)) }
+            @for written in view.written(&version.note) { span class="sign" { (tongue.say(&plain(&written))) } }
         }
     }
 }
@@ -187,7 +197,7 @@ pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pair
     let view = View::of(&app).await?;
     let form = Asked(pairs);
     let versions = app.store().versions(NoteId(id)).await?;
-    let old = &versions.last().ok_or(Fault::Missing("such note"))?.note;
+    let old = &versions.last().ok_or(Fault::Missing("note"))?.note;
     let line = form.get("line").unwrap_or_default();
     let sent = Sent {
         visit: old.visit.0,
@@ -215,7 +225,7 @@ pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pair
 /// Takes a note out of the answers.
 pub(crate) async fn withdraw(State(app): State<App>, Path(id): Path<Uuid>) -> Result<Redirect, Fault> {
     let versions = app.store().versions(NoteId(id)).await?;
-    let colony = versions.last().ok_or(Fault::Missing("such note"))?.note.colony;
+    let colony = versions.last().ok_or(Fault::Missing("note"))?.note.colony;
     if app.store().withdraw_note(NoteId(id), Timestamp::now()).await? {
         app.touch();
     }

@@ -8,49 +8,59 @@ use axum::extract::State;
 use axum::http::HeaderMap;
 use axum::http::header::HOST;
 use maud::{Markup, html};
+use snowhum_say::{Message, paper_page as text};
 
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::View;
+use crate::words::marked;
 
 pub(crate) use cards::sheet as cards_sheet;
 pub(crate) use season::sheet as season_sheet;
 pub(crate) use yard::sheet as yard_sheet;
 
 /// A sheet: address, name, what it is for.
-const SHEETS: [(&str, &str, &str); 5] = [
-    ("/paper/yard", "Yard sheet", "Every hive in walking order: one word, one date, one next thing."),
-    ("/round/sheet", "Round sheet", "Signs to ring with a pencil and gloves on, typed in at home."),
-    ("/paper/cards", "Hive cards", "One for each hive, with a code that opens its page."),
-    ("/treatments", "Treatment record", "What was given, as an inspector asks for it."),
-    ("/paper/season", "Season summary", "Each hive from autumn on: what stood, what was done, what the estimate said."),
+const SHEETS: [(&str, fn() -> Message, fn() -> Message); 5] = [
+    ("/paper/yard", text::yard, text::yard_what),
+    ("/round/sheet", text::round, text::round_what),
+    ("/paper/cards", text::cards, text::cards_what),
+    ("/treatments", text::treatments, text::treatments_what),
+    ("/paper/season", text::season, text::season_what),
 ];
 
 pub(crate) async fn list(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let heading = say(text::heading());
     let body = html! {
-        h1 { "On paper" }
-        p class="lede" { "Open a sheet and print it; every one is complete in black and white." }
-        dl class="sheets" { @for (address, name, what) in SHEETS { dt { a href=(address) { (name) } } dd { (what) } } }
-        p class="small" { "In a terminal " code { "snowhum print --out FOLDER" } " writes all of them as files." }
+        h1 { (heading) }
+        p class="lede" { (say(text::lede())) }
+        dl class="sheets" { @for (address, name, what) in SHEETS { dt { a href=(address) { (say(name())) } } dd { (say(what())) } } }
+        p class="small" { (marked(tongue, &text::terminal())) }
     };
-    Ok(page(&view, Place::Paper, "On paper", &body))
+    Ok(page(&view, Place::Paper, &heading, &body))
 }
 
 pub(crate) async fn yard(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    Ok(page(&view, Place::Paper, "Yard sheet", &yard_sheet(&view)))
+    Ok(page(&view, Place::Paper, &view.tongue().say(&text::yard()), &yard_sheet(&view)))
 }
 
 pub(crate) async fn cards(State(app): State<App>, headers: HeaderMap) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    Ok(page(&view, Place::Paper, "Hive cards", &cards_sheet(&view, address(&app, &headers).as_deref())))
+    Ok(page(
+        &view,
+        Place::Paper,
+        &view.tongue().say(&text::cards()),
+        &cards_sheet(&view, address(&app, &headers).as_deref()),
+    ))
 }
 
 pub(crate) async fn season(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    Ok(page(&view, Place::Paper, "Season summary", &season_sheet(&view)))
+    Ok(page(&view, Place::Paper, &view.tongue().say(&text::season()), &season_sheet(&view)))
 }
 
 /// Where the page was asked at.

@@ -3,72 +3,72 @@
 use maud::{Markup, html};
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::questions::{Belief, Question, YardFigure, beliefs_at, questions};
-use snowhum_advice::words::{day, in_hundred};
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue, in_hundred, questions_page as text};
 
 use crate::view::View;
+use crate::words::marked;
 
 pub(crate) fn list(view: &View) -> Markup {
     html! { @for question in questions() { (one(view, question)) } }
 }
 
 /// What is often heard where a page is read, and what is so; nothing on a page where none arises.
-pub(crate) fn heard(address: &str) -> Markup {
+pub(crate) fn heard(address: &str, tongue: Tongue) -> Markup {
     html! {
         @if beliefs_at(address).next().is_some() {
             details class="no-print" {
-                summary { "Often heard" }
-                @for belief in beliefs_at(address) { p { (told(belief)) } }
+                summary { (tongue.say(&text::heard())) }
+                @for belief in beliefs_at(address) { p { (told(belief, tongue)) } }
             }
         }
     }
 }
 
-fn told(belief: &Belief) -> Markup {
+fn told(belief: &Belief, tongue: Tongue) -> Markup {
     html! {
-        "“" (belief.says) ".” " (belief.truth) " "
+        (tongue.say(&text::told(&belief.says, &belief.truth))) " "
         span class="small" translate="no" { "(" (belief.status) ": " (belief.source) ")" }
     }
 }
 
 fn one(view: &View, question: &Question) -> Markup {
     let now = view.standing.as_ref().map(|standing| &standing.present.now);
-    let figure = question.yard.zip(now).map(|(figure, now)| said(figure, now, view.tongue()));
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let figure = question.yard.zip(now).map(|(figure, now)| said(figure, now));
+    let see = text::see(&question.address, &question.command, &question.page);
     html! {
         details id=(question.name) {
             summary { (question.asks) }
             p { (question.answer) }
-            @if let Some(figure) = figure { p { span class="label" { "In this yard" } " " (figure) } }
+            @if let Some(figure) = figure { p { span class="label" { (say(text::here())) } " " (say(figure)) } }
             @for hazard in &question.cautions { p class="caution" { (hazard.says()) } }
-            @for belief in &question.beliefs { p { "Often heard: " (told(belief)) } }
-            p class="small" { "See " a href=(question.address) { (question.page) } " or " code { "snowhum " (question.command) } ". " span translate="no" { "Stands on: " (question.source) " (" (question.status) ")." } }
+            @for belief in &question.beliefs { p { (say(text::heard_here())) " " (told(belief, tongue)) } }
+            p class="small" { (marked(tongue, &see)) " " span translate="no" { (say(text::stands_on(&question.source, &question.status))) } }
         }
     }
 }
 
 /// The yard's own figure.
-fn said(figure: YardFigure, now: &NowAnswer, tongue: Tongue) -> String {
-    let living = || now.colonies.iter().filter(|colony| !colony.is_gone());
-    let each = |of: &dyn Fn(&ColonyNow) -> Option<String>| {
-        let told: Vec<String> =
-            living().filter_map(|colony| Some(format!("{}: {}", colony.name, of(colony)?))).collect();
-        if told.is_empty() { "nothing to tell.".to_owned() } else { format!("{}.", told.join("; ")) }
+fn said(figure: YardFigure, now: &NowAnswer) -> Message {
+    let each = |of: &dyn Fn(&ColonyNow) -> Option<Message>| {
+        let living = now.colonies.iter().filter(|colony| !colony.is_gone());
+        let told: Vec<Message> = living.filter_map(|colony| Some(text::hive(of(colony)?, &colony.name))).collect();
+        if told.is_empty() { text::nothing() } else { text::each(told) }
     };
     match figure {
         YardFigure::Alive => each(&|colony| Some(in_hundred(colony.alive))),
         YardFigure::Dead => each(&|colony| {
-            let dead = &colony.expect_next.dead_bees;
-            Some(format!("{} by {}", dead.words(), day(colony.expect_next.on)))
+            let next = &colony.expect_next;
+            Some(text::dead(next.dead_bees.words(), next.on))
         }),
-        YardFigure::Hungry => each(&|colony| Some(tongue.say(&colony.food_lasts(now.looks_to)))),
+        YardFigure::Hungry => each(&|colony| Some(colony.food_lasts(now.looks_to))),
         YardFigure::Hole => each(&|colony| colony.expect_next.frost_at_hole.map(in_hundred)),
-        YardFigure::Lid => format!("tomorrow at one: {}", tongue.say(&now.lid.says)),
+        YardFigure::Lid => text::lid(&now.lid.says),
         YardFigure::Flight => match &now.flight_day {
-            Some(flight) if flight.on_most_days => "on most days now.".to_owned(),
-            Some(flight) => {
-                format!("on {} bees can fly in {} such winters.", day(flight.on), in_hundred(flight.chance))
-            }
-            None => "no flying day is likely within ten days.".to_owned(),
+            Some(flight) if flight.on_most_days => text::most_days(),
+            Some(flight) => text::flight(in_hundred(flight.chance), flight.on),
+            None => text::no_flight(),
         },
     }
 }

@@ -2,7 +2,7 @@
 
 mod asked;
 
-pub(crate) use asked::{AT_A_HIVE, FURTHER, Figure, INDOORS, Question, USUAL, typed};
+pub(crate) use asked::{AT_A_HIVE, FURTHER, Figure, Question, USUAL, typed};
 
 use axum::Form;
 use axum::extract::State;
@@ -10,9 +10,10 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{Colony, ColonyId, SnowCover, VisitId};
+use snowhum_say::{Message, round_page as text};
 use snowhum_units::System;
 
-use asked::{TYPED, UNASKED, choices};
+use asked::{TYPED, choices};
 
 use super::notes::{Pairs, keep as keep_note};
 use super::questions::heard;
@@ -22,18 +23,22 @@ use crate::ids;
 use crate::page::{Place, page};
 use crate::sent::Sent;
 use crate::view::{Asked, View};
+use crate::words::marked;
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let heading = say(text::heading());
     let of_invented = view.apiary.invented.then(|| view.now.strftime("%:z").to_string());
     let body = html! {
-        h1 { "Yard round" }
+        h1 { (heading) }
         @if let Some(kept) = asked.get("kept").and_then(|text| text.parse::<u16>().ok()) {
-            p class="kept" role="status" { strong { (kept) (if kept == 1 { " hive" } else { " hives" }) " noted and stored." } " The estimate follows by itself." }
+            p class="kept" role="status" { (marked(tongue, &text::kept(kept))) }
         }
         p class="no-print" {
-            "Tap what you saw; leave what you did not look at. Out of reach it waits in the phone and is sent later. "
-            a href="/round/sheet" { "A sheet for a pencil" }
+            (say(text::lede())) " "
+            a href="/round/sheet" { (say(text::sheet())) }
         }
         form id="round" method="post" action="/round" data-day=(view.now.date()) data-invented=[of_invented] {
             input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
@@ -41,20 +46,20 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             (outside(&view))
             (not_asked(&view))
             // Shown by the script, which takes one hive a screen.
-            section id="summary" hidden { h2 { "All of it" } ul {} }
+            section id="summary" hidden { h2 { (say(text::all())) } ul {} }
             div class="keep" {
                 div id="steps" hidden {
-                    button type="button" data-go="-1" aria-label="Hive before" { "←" }
+                    button type="button" data-go="-1" aria-label=(say(text::before())) { "←" }
                     output {}
-                    button type="button" data-go="999" { "End" }
-                    button type="button" data-go="1" aria-label="Next hive" { "→" }
+                    button type="button" data-go="999" { (say(text::end())) }
+                    button type="button" data-go="1" aria-label=(say(text::next())) { "→" }
                 }
-                button class="main" { "Keep the round" }
+                button class="main" { (say(text::keep())) }
             }
         }
-        (heard("/round"))
+        (heard("/round", tongue))
     };
-    Ok(page(&view, Place::Round, "Yard round", &body))
+    Ok(page(&view, Place::Round, &heading, &body))
 }
 
 /// Hives in which nothing lives any more; what is seen at them is noted on their own pages.
@@ -63,7 +68,7 @@ fn not_asked(view: &View) -> Markup {
     html! {
         @if !gone.is_empty() {
             p class="small" {
-                "Not asked about, as nothing lives there any more: "
+                (view.tongue().say(&text::not_asked())) " "
                 @for (at, colony) in gone.iter().enumerate() {
                     @if at > 0 { ", " }
                     a href={ "/hive/" (colony.id.0) } { (colony.name) }
@@ -75,46 +80,50 @@ fn not_asked(view: &View) -> Markup {
 }
 
 fn outside(view: &View) -> Markup {
+    let tongue = view.tongue();
     let unit = if view.settings.system == System::Us { "°F" } else { "°C" };
+    let snow = [(text::snow_bare as fn() -> Message, "none"), (text::snow_old, "old"), (text::snow_fresh, "new")];
     html! {
         fieldset class="outside" {
-            legend { "Outside" }
-            label for="air" { "Air, " (unit) }
+            legend { (tongue.say(&text::outside())) }
+            label for="air" { (tongue.say(&text::air(unit))) }
             input id="air" name="air" inputmode="text" maxlength="12" autocomplete="off" data-unit=(if unit == "°F" { "F" } else { "C" });
-            (choices("Snow before the hives", "snow", (UNASKED, None), &[("bare", "none"), ("old", "old"), ("fresh", "new")]))
+            (choices((text::snow, "snow"), (text::unasked, None), &snow, tongue))
         }
     }
 }
 
 fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
     let (has_hole, indoors) = (view.has_upper_hole(colony), view.is_indoors(colony));
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     let name = |field: &str| format!("{at}.{field}");
     html! {
         fieldset class="round-hive" data-colony=(colony.id.0) {
             legend { (colony.name) }
-            @if indoors { p class="small" { (INDOORS) } }
+            @if indoors { p class="small" { (say(text::indoors())) } }
             @if let Some(expected) = expected(view, colony) {
                 p class="choices" { label {
                     input type="checkbox" name=(name("expected")) value=(expected.written) data-expected="";
-                    span { "As expected: " (expected.words) }
+                    span { (say(expected.words)) }
                 } }
             }
             p class="verdict" role="status" data-verdict="" hidden {}
             @for question in USUAL.iter().filter(|question| !question.is_of_hole() || has_hole) {
-                (question.shown(&name(question.field), indoors))
+                (question.shown(&name(question.field), indoors, tongue))
             }
             details {
-                summary { "Further signs, weight, a word" }
+                summary { (say(text::further())) }
                 @for question in &FURTHER {
-                    (question.shown(&name(question.field), indoors))
+                    (question.shown(&name(question.field), indoors, tongue))
                 }
                 @for (asks, field, before, figure) in typed(indoors) {
                     @let unit = figure.unit(view.settings.system);
-                    label for=(name(field)) { (asks) @if !unit.is_empty() { "," (unit) } }
+                    label for=(name(field)) { (say(asks())) @if !unit.is_empty() { "," (unit) } }
                     input id=(name(field)) name=(name(field)) inputmode="decimal" maxlength="12" autocomplete="off"
                         data-before=(before) data-after=(unit);
                 }
-                label for=(name("words")) { "A word" }
+                label for=(name("words")) { (say(text::word())) }
                 input id=(name("words")) name=(name("words")) maxlength="500" autocomplete="off" data-words="";
             }
         }
@@ -125,17 +134,14 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
 struct Expected {
     /// As entries, `;` between.
     written: String,
-    words: String,
+    words: Message,
 }
 
 /// As many dead bees as a living colony shows today, and a clear entrance; nothing where no estimate says how many, nor of a
 /// hive indoors.
 fn expected(view: &View, colony: &Colony) -> Option<Expected> {
     let usual = view.standing.as_ref()?.present.table.expected(colony.id.0)?;
-    Some(Expected {
-        written: format!("{};entrance=clear", usual.written),
-        words: format!("{} dead bees, entrance clear", usual.count.words()),
-    })
+    Some(Expected { written: format!("{};entrance=clear", usual.written), words: text::expected(usual.count.words()) })
 }
 
 /// Keeps a round sent as a form. Sent twice, it is kept once.
@@ -153,7 +159,7 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
         notes.push(note.map_err(|fault| fault.again("/round".to_owned(), &form.0))?);
     }
     if notes.is_empty() {
-        return Err(Fault::Wrong("No hive was noted: tap what you saw at one at least.".to_owned()));
+        return Err(Fault::Wrong(text::wrong_none()));
     }
     for note in &notes {
         keep_note(&app, note).await?;
@@ -195,6 +201,6 @@ fn snow(text: &str) -> Result<SnowCover, Fault> {
         "none" => Ok(SnowCover::None),
         "old" => Ok(SnowCover::Old),
         "new" => Ok(SnowCover::New),
-        _ => Err(Fault::Wrong("Snow is one of none, old, new.".to_owned())),
+        _ => Err(Fault::Wrong(text::wrong_snow())),
     }
 }

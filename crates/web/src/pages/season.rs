@@ -46,7 +46,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
 pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Response, Fault> {
     let view = View::of(&app).await?;
     if view.apiary.invented {
-        return Err(Fault::Wrong(view.tongue().say(&text::invented())));
+        return Err(Fault::Wrong(text::invented()));
     }
     let form = Asked(pairs);
     match begun(&view, &form) {
@@ -122,7 +122,7 @@ fn sheet(view: &View, form: &Asked, faults: &Faults) -> Markup {
             @for (at, colony) in standing(view) { (colony_form(view, at, colony, form)) }
             details class="folded" open[form.get("name").is_some()] {
                 summary { (say(text::new())) }
-                (hives::facts(form, &faults.another))
+                (hives::facts(form, &faults.another, view.tongue()))
             }
             button class="main" { (say(text::begin())) }
         }

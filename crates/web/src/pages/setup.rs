@@ -73,7 +73,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
     let mut view = View::of(&app).await?;
     let (at, colony) = match asked.get("hive") {
         Some(text) => view.meant(text)?,
-        None => (0, view.apiary.colonies.first().ok_or(Fault::Missing("colony"))?),
+        None => (0, view.apiary.colonies.first().ok_or(Fault::Missing("any-colony"))?),
     };
     let answered = match tries(&view.apiary, colony, &asked) {
         Ok(tries) if tries.is_empty() => None,
@@ -103,7 +103,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             None => {}
         }
         (form(&view, colony, &asked))
-        (heard("/setup"))
+        (heard("/setup", view.tongue()))
     };
     Ok(page(&view, Place::Setup, &heading, &body))
 }

@@ -2,8 +2,9 @@
 
 use axum::extract::State;
 use maud::{Markup, html};
+use snowhum_say::{Message, round_page as text};
 
-use super::round::{FURTHER, INDOORS, Question, USUAL, typed};
+use super::round::{FURTHER, Question, USUAL, typed};
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
@@ -11,19 +12,20 @@ use crate::view::View;
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    Ok(page(&view, Place::Round, "A round with a pencil", &sheet(&view)))
+    Ok(page(&view, Place::Round, &view.tongue().say(&text::pencil()), &sheet(&view)))
 }
 
 /// The sheet.
 pub(crate) fn sheet(view: &View) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     let answers = |question: &Question, indoors: bool| {
-        let words: Vec<&str> = question.answers(indoors).iter().map(|(words, _)| *words).collect();
+        let words: Vec<String> = question.answers(indoors).iter().map(|(words, _)| say(words())).collect();
         words.join("  ·  ")
     };
     html! {
-        h1 { "A round with a pencil" }
-        p { "Day ____________  hour ______  air ______  snow: bare · old · fresh" }
-        p class="small" { "Ring one word a line. In the evening the same order stands on the page “Yard round”." }
+        h1 { (say(text::pencil())) }
+        p { (say(text::pencil_day())) }
+        p class="small" { (say(text::pencil_ring())) }
         div class="papers" {
         @for (_, colony) in view.watched() {
             @let has_hole = view.has_upper_hole(colony);
@@ -33,16 +35,16 @@ pub(crate) fn sheet(view: &View) -> Markup {
             };
             section class="paper" {
                 h2 { (colony.name) }
-                @if indoors { p class="small" { (INDOORS) } }
+                @if indoors { p class="small" { (say(text::indoors())) } }
                 table {
                     tbody {
                         @for question in USUAL.iter().chain(&FURTHER).filter(is_asked) {
-                            tr { th scope="row" { (question.asks) } td { (answers(question, indoors)) } }
+                            tr { th scope="row" { (say((question.asks)())) } td { (answers(question, indoors)) } }
                         }
                         @for (asks, _, _, figure) in typed(indoors) {
-                            tr { th scope="row" { (asks) } td { "__________" (figure.unit(view.settings.system)) } }
+                            tr { th scope="row" { (say(asks())) } td { "__________" (figure.unit(view.settings.system)) } }
                         }
-                        tr { th scope="row" { "A word" } td { "" } }
+                        tr { th scope="row" { (say(text::word())) } td { "" } }
                     }
                 }
             }

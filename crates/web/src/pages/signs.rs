@@ -3,11 +3,11 @@
 use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::now::ColonyNow;
-use snowhum_advice::words::day;
 use snowhum_apiary::{Act, Colony, Entry, Note, Sign};
+use snowhum_say::{Message, hive_page as text};
 
 use crate::view::View;
-use crate::words::{capital, conditions, date, plain};
+use crate::words::{conditions, plain, time};
 
 /// Notes listed before older ones are asked for.
 const LISTED: usize = 1;
@@ -15,13 +15,13 @@ const LISTED: usize = 1;
 const OF_FOOD: usize = 3;
 
 /// The last notes of food and weight, latest first.
-pub(crate) fn of_food(view: &View, colony: &Colony) -> Vec<String> {
+pub(crate) fn of_food(view: &View, colony: &Colony) -> Vec<Message> {
     let is_of_food = |entry: &Entry| matches!(entry, Entry::Sign(Sign::Weight(_)) | Entry::Act(Act::Fed { .. }));
     let notes = view.notes_of(colony.id).into_iter();
     let told = notes.flat_map(|note| {
-        let on = day(day_of(view, note));
-        let entries = note.entries.iter().filter(|entry| is_of_food(entry));
-        entries.map(move |entry| format!("{on} {}", plain(&entry.written(&|id| view.name_of(id))))).collect::<Vec<_>>()
+        let on = day_of(view, note);
+        let entries = note.entries.iter().filter(move |entry| is_of_food(entry));
+        entries.map(move |entry| text::noted_on(on, plain(&entry.written(&|id| view.name_of(id)))))
     });
     told.take(OF_FOOD).collect()
 }
@@ -32,43 +32,49 @@ fn day_of(view: &View, note: &Note) -> Date {
 }
 
 /// What a note did to the estimate, told once for all that was noted on its day.
-fn did(view: &View, now: Option<&ColonyNow>, notes: &[&Note], at: usize) -> Option<String> {
+fn did<'n>(view: &View, now: Option<&'n ColonyNow>, notes: &[&Note], at: usize) -> Option<&'n Message> {
     let day = day_of(view, notes.get(at)?);
     if at > 0 && notes.get(at - 1).is_some_and(|before| day_of(view, before) == day) {
         return None;
     }
-    now?.evidence.iter().find(|visit| visit.on == day).map(|visit| view.tongue().say(&visit.moved))
+    now?.evidence.iter().find(|visit| visit.on == day).map(|visit| &visit.moved)
 }
 
 /// The latest notes, each with what it did; all of them when they are asked for.
 pub(crate) fn list(view: &View, colony: &Colony, now: Option<&ColonyNow>, all: bool) -> Markup {
     let notes = view.notes_of(colony.id);
     let listed = if all { notes.len() } else { LISTED.min(notes.len()) };
+    let say = |message: Message| view.tongue().say(&message);
     html! {
         section id="notes" {
-            h2 { "Notes, and what each did" }
-            @if notes.is_empty() { p { "None yet." } }
+            h2 { (say(text::notes())) }
+            @if notes.is_empty() { p { (say(text::no_notes())) } }
             ol class="notes" {
-                @for (at, note) in notes.iter().enumerate().take(listed) {
-                    li {
-                        span class="label" {
-                            (date(note.at.to_zoned_datetime(view.now.time_zone().clone()).date()))
-                            @if let Some(weather) = conditions(note, view.settings.system) { ", " (weather) }
-                        }
-                        @for written in view.written(note) { span class="sign" { (plain(&written)) } }
-                        @if view.visitor.may_write() { a class="no-print" href={ "/note/" (note.id.0) } { "change" } }
-                        @if let Some(moved) = did(view, now, &notes, at) { p class="did" { (capital(&moved)) "." } }
-                    }
-                }
+                @for (at, note) in notes.iter().enumerate().take(listed) { (one(view, note, did(view, now, &notes, at))) }
             }
             @if listed < notes.len() {
-                p class="ways no-print" { a href={ "/hive/" (colony.id.0) "?notes=all#notes" } { "All " (notes.len()) " notes" } }
+                p class="ways no-print" { a href={ "/hive/" (colony.id.0) "?notes=all#notes" } { (say(text::all_notes(notes.len()))) } }
             }
             @if !notes.is_empty() && view.visitor.may_write() {
                 form class="no-print" method="post" action={ "/hive/" (colony.id.0) "/undo" } {
-                    button { "Take back the last thing done here" }
+                    button { (say(text::take_back())) }
                 }
             }
+        }
+    }
+}
+
+fn one(view: &View, note: &Note, moved: Option<&Message>) -> Markup {
+    let tongue = view.tongue();
+    html! {
+        li {
+            span class="label" {
+                (time(day_of(view, note), tongue))
+                @if let Some(weather) = conditions(note) { ", " (tongue.say(&weather)) }
+            }
+            @for written in view.written(note) { span class="sign" { (tongue.say(&plain(&written))) } }
+            @if view.visitor.may_write() { a class="no-print" href={ "/note/" (note.id.0) } { (tongue.say(&text::change_note())) } }
+            @if let Some(moved) = moved { p class="did" { (tongue.capital(moved)) "." } }
         }
     }
 }

@@ -3,6 +3,7 @@
 use axum::extract::{Path, State};
 use maud::{Markup, html};
 use snowhum_figures::files;
+use snowhum_say::{Message, source_page as text};
 use std::sync::LazyLock;
 use toml::Value;
 
@@ -90,19 +91,20 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
         (_, true) => figure.is_named(&sought),
         (_, false) => figure.holds(&sought),
     };
+    let say = |message: Message| view.tongue().say(&message);
     let body = html! {
-        h1 { "Where the figures come from" }
-        p class="lede" { "Every figure the answers stand on: read in a named publication, common practice, recalled, or our own judgement." }
+        h1 { (say(text::heading())) }
+        p class="lede" { (say(text::lede())) }
         form method="get" action="/source" {
-            label for="find" { "Look for" }
+            label for="find" { (say(text::find())) }
             input id="find" name="find" maxlength="60" value=(asked.get("find").unwrap_or_default());
-            button { "Look" }
+            button { (say(text::look())) }
         }
         @for (file, title, _) in files::ALL.iter().copied() {
             @let found: Vec<&Figure> = FIGURES.iter().filter(|figure| figure.file == file).filter(is_sought).collect();
             @if !found.is_empty() {
                 details open[!sought.is_empty()] {
-                    summary { (title) ", " (found.len()) }
+                    summary { (say(text::file(found.len(), title))) }
                     ul class="sources" {
                         @for figure in found {
                             li {
@@ -116,17 +118,22 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
             }
         }
     };
-    Ok(page(&view, Place::Elsewhere, "Where the figures come from", &body))
+    Ok(page(&view, Place::Elsewhere, &say(text::heading()), &body))
 }
 
 pub(crate) async fn show(State(app): State<App>, Path((file, name)): Path<(String, String)>) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let found = FIGURES.iter().find(|figure| figure.file == file && figure.name == name);
-    let figure = found.ok_or(Fault::Missing("such figure"))?;
+    let figure = found.ok_or(Fault::Missing("figure"))?;
+    let say = |message: Message| view.tongue().say(&message);
     let named = |key: &str| match key {
-        "low" => "One in ten below".to_owned(),
-        "high" => "One in ten above".to_owned(),
-        "varies" => "Each computed hive draws its own".to_owned(),
+        "low" => say(text::low()),
+        "high" => say(text::high()),
+        "varies" => say(text::varies()),
+        "value" => say(text::value()),
+        "unit" => say(text::unit()),
+        "status" => say(text::status()),
+        "source" => say(text::source()),
         other => crate::words::capital(&other.replace('_', " ")),
     };
     let body = html! {
@@ -139,7 +146,7 @@ pub(crate) async fn show(State(app): State<App>, Path((file, name)): Path<(Strin
                 @if !["value", "unit", "low", "high", "status", "source"].contains(&key.as_str()) { dt { (named(key)) } dd { (value) } }
             }
         }
-        p class="ways" { a href="/source" { "All figures" } }
+        p class="ways" { a href="/source" { (say(text::all())) } }
     };
     Ok(page(&view, Place::Elsewhere, &figure.title(), &body))
 }

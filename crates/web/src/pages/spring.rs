@@ -4,9 +4,9 @@ use axum::extract::State;
 use jiff::ToSpan;
 use maud::{Markup, html};
 use snowhum_advice::jobs::JobsAnswer;
-use snowhum_advice::spring::{OpenDays, Springtime};
-use snowhum_advice::words::{day, hives};
-use snowhum_say::Tongue;
+use snowhum_advice::spring::{FeedStep, LiftFirst, OpenDays, Springtime};
+use snowhum_say::{Message, Tongue, hives, spring_page as text};
+use snowhum_units::Kilogram;
 use std::sync::Arc;
 
 use super::jobs::told;
@@ -17,7 +17,7 @@ use crate::frame;
 use crate::lasting::Last;
 use crate::page::{Place, folded, page};
 use crate::view::View;
-use crate::words::{date, mass, weekday};
+use crate::words::marked;
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
@@ -28,34 +28,33 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         Some(Err(words)) => Some(Err(words)),
         _ => last.answer.as_ref().map(Result::as_ref),
     };
+    let tongue = view.tongue();
+    let heading = tongue.say(&text::heading());
     let body = html! {
-        h1 { "First look in spring" }
+        h1 { (heading) }
         (frame::age(&view, &last))
-        @if let Some(jobs) = jobs.told() { (still_ahead(jobs)) }
+        @if let Some(jobs) = jobs.told() { (still_ahead(jobs, tongue)) }
         @match &answered {
-            Some(Ok(spring)) => (body(spring, view.tongue())),
+            Some(Ok(spring)) => (body(spring, tongue)),
             Some(Err(words)) => p class="caution" { (words) },
-            None if view.trouble.is_some() => p { "It stands on the estimate, and there is none." },
+            None if view.trouble.is_some() => p { (tongue.say(&text::no_estimate())) },
             None => {}
         }
-        (heard("/spring"))
+        (heard("/spring", tongue))
     };
-    Ok(page(&view, Place::Spring, "First look in spring", &body))
+    Ok(page(&view, Place::Spring, &heading, &body))
 }
 
 /// Days before the first look from which the page is read to act by, no longer only to plan by: from midwinter on.
 const AHEAD_DAYS: i32 = 100;
 
 /// Said first in autumn, when the page tells of a spring that is months away.
-fn still_ahead(jobs: &JobsAnswer) -> Markup {
+fn still_ahead(jobs: &JobsAnswer, tongue: Tongue) -> Markup {
     let first = jobs.window("first-look").and_then(|window| window.usual);
     let first = first.filter(|on| jobs.as_of < on.saturating_sub(AHEAD_DAYS.days()));
     html! {
         @if let Some(first) = first {
-            p class="kept" {
-                "Spring is months away: the first look comes here about " (date(first)) ". This page is to plan by; what is to be done now stands under "
-                a href="/jobs" { "Jobs and dates" } "."
-            }
+            p class="kept" { (marked(tongue, &text::ahead(first))) }
         }
     }
 }
@@ -68,41 +67,40 @@ async fn answer(app: &App, view: &View, jobs: &Last<JobsAnswer>) -> Last<Springt
 }
 
 fn body(spring: &Springtime, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
+    let lift = |one: &LiftFirst| match &one.reachable_kg {
+        Some(food) => text::lift_weighed(Kilogram::new(food.p50), &one.name, one.hunger.words(), &one.says),
+        None => text::lift_one(&one.name, one.hunger.words(), &one.says),
+    };
     html! {
-        h2 { "Lift first" }
-        ol class="ranked" {
-            @for one in &spring.lift_first {
-                li {
-                    strong { (one.name) } ", " (tongue.say(&one.hunger.words())) ": " (tongue.say(&one.says))
-                    @if let Some(kilograms) = &one.reachable_kg { "; " (mass(kilograms.p50, tongue.system())) " within reach" } "."
-                }
-            }
-        }
+        h2 { (say(text::lift())) }
+        ol class="ranked" { @for one in &spring.lift_first { li { (marked(tongue, &lift(one))) } } }
         p { (tongue.say(&spring.danger.says)) }
         (open(&spring.open, tongue))
-        (folded("What to look for", &html! { ol class="ranked" {
+        (folded(&say(text::look_for()), &html! { ol class="ranked" {
             @for item in &spring.first_look { li { strong { (tongue.say(&item.look_for)) } " " (tongue.say(&item.why)) " " em { (tongue.say(&item.otherwise)) } } }
         } }))
         (feeding(spring, tongue))
         (strength(spring, tongue))
-        p class="ways no-print" { a href="/jobs" { "Jobs and dates" } a href="/flight" { "Flight day" } }
+        p class="ways no-print" { a href="/jobs" { (say(text::jobs())) } a href="/flight" { (say(text::flight())) } }
     }
 }
 
 fn open(open: &OpenDays, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     html! {
-        h2 { "May I open?" }
+        h2 { (say(text::open())) }
         p { (tongue.say(&open.says)) }
         p class="small" { (tongue.say(&open.other_school)) }
-        @if !open.days.is_empty() { (folded("Day by day", &html! {
-            div class="wide" tabindex="0" role="region" aria-label="Days to open" {
+        @if !open.days.is_empty() { (folded(&say(text::days()), &html! {
+            div class="wide" tabindex="0" role="region" aria-label=(say(text::days_table())) {
                 table {
-                    caption { "Of 100 possible weathers of a day so many allow the lid off a minute, a first look, every comb lifted" }
-                    thead { tr { th scope="col" { "Day" } th scope="col" { "lid off" } th scope="col" { "first look" } th scope="col" { "every comb" } } }
+                    caption { (say(text::days_caption())) }
+                    thead { tr { @for head in [text::day(), text::lid(), text::first_look(), text::every_comb()] { th scope="col" { (say(head)) } } } }
                     tbody {
                         @for one in &open.days {
                             tr {
-                                th scope="row" { (weekday(one.on)) ", " (date(one.on)) }
+                                th scope="row" { (marked(tongue, &text::on(one.on))) }
                                 td { (hives(one.lid)) } td { (hives(one.first_look)) } td { (hives(one.full_look)) }
                             }
                         }
@@ -114,44 +112,41 @@ fn open(open: &OpenDays, tongue: Tongue) -> Markup {
 }
 
 fn feeding(spring: &Springtime, tongue: Tongue) -> Markup {
+    let parts = |step: &FeedStep| {
+        let days = [step.from.map(text::step_from), step.until.map(text::step_until)];
+        [text::step_what(&step.what)].into_iter().chain(days.into_iter().flatten()).collect()
+    };
     html! {
-        (folded("Feed in this order", &html! { ol class="ranked" {
+        (folded(&tongue.say(&text::feeding()), &html! { ol class="ranked" {
             @for step in &spring.feeding {
-                li {
-                    strong { (tongue.say(&step.what)) }
-                    @if let Some(from) = step.from { ", from about " (date(from)) }
-                    @if let Some(until) = step.until { ", until about " (date(until)) }
-                    ". " (tongue.say(&step.waits_for)) " " (tongue.say(&step.how))
-                }
+                li { (marked(tongue, &text::step(&step.how, parts(step), &step.waits_for))) }
             }
         } }))
-        (folded("Floor, wrap, boxes", &html! { ul class="actions" {
+        (folded(&tongue.say(&text::hive()), &html! { ul class="actions" {
             @for step in &spring.hive {
-                li { strong { (tongue.say(&step.what)) } ": " (tongue.sentence(&step.when)) " " (tongue.say(&step.waits_for)) " " (tongue.say(&step.why)) }
+                li { (marked(tongue, &text::hive_step(&step.waits_for, &step.what, &step.when, &step.why))) }
             }
         } }))
     }
 }
 
 fn strength(spring: &Springtime, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     let strengths = html! {
         dl {
             @for one in &spring.strength {
                 dt { (one.name) }
-                dd {
-                    "about " (format!("{:.1}", one.frames.p50)) " frames of bees (8 in 10: " (format!("{:.1}", one.frames.p10)) " to "
-                    (format!("{:.1}", one.frames.p90)) "): " (tongue.say(&one.word.words()))
-                }
+                dd { (say(text::frames(one.frames.p90, one.frames.p10, one.frames.p50, one.word.words()))) }
             }
         }
         @match &spring.usual_strength {
-            Some(usual) => p class="small" { "In " (usual.region) ": " (usual.says) " (" (usual.source) ")." },
-            None => p class="small" { "No figure is known for " (day(spring.as_of)) " in this region; what is usual on the prairie is not usual here." },
+            Some(usual) => p class="small" { (say(text::usual(&usual.region, &usual.says, &usual.source))) },
+            None => p class="small" { (say(text::no_usual(spring.as_of))) },
         }
     };
     let weak = html! { @if !spring.weak.is_empty() { ul class="actions" { @for line in &spring.weak { li { (tongue.say(line)) } } } } };
     html! {
-        (folded("How strong?", &strengths))
-        (folded("A very weak colony", &weak))
+        (folded(&say(text::strength()), &strengths))
+        (folded(&say(text::weak()), &weak))
     }
 }

@@ -5,6 +5,7 @@ use axum::http::{Uri, header};
 use axum::response::{IntoResponse, Response};
 use maud::{PreEscaped, html};
 use snowhum_advice::film::FilmAnswer;
+use snowhum_say::{Message, tell_page as text};
 use std::sync::Arc;
 
 use crate::app::App;
@@ -46,17 +47,19 @@ async fn show(app: &App, mut view: View, at: Option<usize>, asked: &Asked) -> Re
     if asked.get("file").is_some() {
         return told.map(|told| file(&view, &told)).ok_or(Fault::NotYet);
     }
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     let body = html! {
-        h1 { @match &told { Some(told) => (title(told)), None => "The winter told" } }
+        h1 { (say(told.as_ref().map_or_else(text::heading, title))) }
         (frame::age(&view, &last))
         @if let Some(Err(words)) = &last.answer { p class="caution" { (words) } }
         @if let Some(told) = &told {
-            p class="ways no-print" { a class="go" href="?file=1" download="winter.html" { "Take it along as one file" } }
-            (PreEscaped(drawn(told, &view.apiary, view.settings.system).inline()))
+            p class="ways no-print" { a class="go" href="?file=1" download="winter.html" { (say(text::take())) } }
+            (PreEscaped(drawn(told, &view.apiary, tongue).inline()))
             script type="module" src="/film.js" {}
         }
     };
-    Ok(page(&view, Place::Tell, "The winter told", &body).into_response())
+    Ok(page(&view, Place::Tell, &say(text::heading()), &body).into_response())
 }
 
 /// It tells the plan and the estimate, and follows when these are of now.
@@ -70,7 +73,7 @@ async fn last(app: &App, view: &View) -> Last<FilmAnswer> {
 /// A file whose name tells nothing of the place.
 fn file(view: &View, told: &FilmAnswer) -> Response {
     let name = if told.hives.len() == 1 { "winter-of-a-hive.html" } else { "winter-of-a-yard.html" };
-    let shown = FilmShown { system: view.settings.system, speech: view.settings.speech };
+    let shown = FilmShown { tongue: view.tongue(), speech: view.settings.speech };
     let kind = [
         (header::CONTENT_TYPE, "text/html; charset=utf-8".to_owned()),
         (header::CONTENT_DISPOSITION, format!("attachment; filename=\"{name}\"")),

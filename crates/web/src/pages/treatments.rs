@@ -115,7 +115,7 @@ fn word(detail: TreatmentDetail) -> &'static str {
 pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
     let view = View::of(&app).await?;
     let form = Asked(pairs);
-    let given = given(&form, view.tongue())?;
+    let given = given(&form)?;
     let at = time(&view, &form)?;
     let visit = form.get("visit").and_then(|text| text.parse().ok()).unwrap_or_else(|| ids::new_id(Timestamp::now()));
     let hives = hives(&view, &form)?;
@@ -128,13 +128,13 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
     Ok(Redirect::to(&format!("/treatments?kept={}", hives.len())))
 }
 
-fn given(form: &Asked, tongue: Tongue) -> Result<TreatmentNote, Fault> {
+fn given(form: &Asked) -> Result<TreatmentNote, Fault> {
     let class = form.get("class").and_then(|text| TreatmentClass::WORDS.iter().find(|(word, _)| *word == text));
-    let (_, class) = class.ok_or_else(|| Fault::Wrong(tongue.say(&text::which_substance())))?;
+    let (_, class) = class.ok_or_else(|| Fault::Wrong(text::which_substance()))?;
     let mut given = TreatmentNote::from(*class);
     for (word, detail) in TreatmentDetail::WORDS {
         if let Some(told) = form.get(word) {
-            given.tell(detail, told).map_err(|wrong| Fault::Wrong(capital(&format!("{wrong}."))))?;
+            given.tell(detail, told).map_err(|wrong| Fault::wrong(capital(&format!("{wrong}."))))?;
         }
     }
     Ok(given)
@@ -145,7 +145,7 @@ fn hives<'v>(view: &'v View, form: &Asked) -> Result<Vec<&'v Colony>, Fault> {
         Some("all") => Ok(view.apiary.colonies.iter().collect()),
         chosen => {
             let id = chosen.and_then(|text| text.parse().ok());
-            let id = id.ok_or_else(|| Fault::Wrong(view.tongue().say(&text::which_hive())))?;
+            let id = id.ok_or_else(|| Fault::Wrong(text::which_hive()))?;
             Ok(vec![view.colony(id)?.1])
         }
     }

@@ -28,7 +28,7 @@ pub(crate) async fn show(
     let view = View::of(&app).await?;
     let (at, colony) = view.addressed(&id, &uri)?;
     let id = colony.id.0;
-    let hive = view.apiary.hive_of(colony).ok_or(Fault::Missing("such hive"))?;
+    let hive = view.apiary.hive_of(colony).ok_or(Fault::Missing("hive"))?;
     let tongue = view.tongue();
     let heading = tongue.say(&text::heading(&colony.name));
     let bees = view.colony_now(at).and_then(|now| Some(now.bees.as_ref()?.p50)).unwrap_or(colony.bees.p50);
@@ -45,7 +45,7 @@ pub(crate) async fn show(
         }
         (form(id, &asked, tongue))
         (beliefs(tongue))
-        (heard("/hive/{colony}/weigh"))
+        (heard("/hive/{colony}/weigh", tongue))
     };
     Ok(page(&view, Place::Elsewhere, &heading, &body))
 }

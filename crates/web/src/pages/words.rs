@@ -4,40 +4,46 @@ use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::glossary::{Term, find, terms};
+use snowhum_say::{Message, Tongue, words_page as text};
 
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
+use crate::words::marked;
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
     let sought = asked.get("find");
     let found: Vec<&Term> = sought.map_or_else(|| terms().iter().collect(), find);
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let heading = say(text::heading());
     let body = html! {
-        h1 { "Words" }
-        p class="lede" { "What the words mean here, in Britain and in North America." }
+        h1 { (heading) }
+        p class="lede" { (say(text::lede())) }
         form method="get" action="/words" {
-            label for="find" { "A word" }
+            label for="find" { (say(text::word())) }
             input id="find" name="find" maxlength="60" value=(sought.unwrap_or_default());
-            button class="main" { "Find it" }
+            button class="main" { (say(text::find())) }
         }
         @if found.is_empty() {
-            p { "That word is not among them. " a href="/words" { "All words" } "." }
+            p { (marked(tongue, &text::not_found())) }
         } @else {
-            (table(&found))
+            (table(&found, tongue))
         }
-        p class="small" { "Which of the two the pages use is chosen under " a href="/settings" { "Settings" } ". Meanings are common practice in words of our own." }
-        section { h2 { "Where work can hurt" } (cautions()) }
+        p class="small" { (marked(tongue, &text::which())) }
+        section { h2 { (say(text::hurt())) } (cautions()) }
     };
-    Ok(page(&view, Place::Words, "Words", &body))
+    Ok(page(&view, Place::Words, &heading, &body))
 }
 
-fn table(found: &[&Term]) -> Markup {
+fn table(found: &[&Term], tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     html! {
-        div class="wide" tabindex="0" role="region" aria-label="Words" translate="no" {
+        div class="wide" tabindex="0" role="region" aria-label=(say(text::heading())) translate="no" {
             table class="terms" {
-                thead { tr { th scope="col" { "British" } th scope="col" { "North American" } th scope="col" { "Meaning" } } }
+                thead { tr { @for head in [text::british(), text::american(), text::meaning()] { th scope="col" { (say(head)) } } } }
                 tbody {
                     @for term in found {
                         tr {

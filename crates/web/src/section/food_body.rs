@@ -3,7 +3,8 @@
 use snowhum_advice::now::FoodBodyNow;
 use snowhum_apiary::{FoodBody, FoodBodyKind, FoodPlace, Hive};
 use snowhum_picture::{FoodLies, SectionFood, StoresState};
-use snowhum_units::{Fraction, Kilogram, Metre, System};
+use snowhum_say::{Tongue, draw_page as text};
+use snowhum_units::{Fraction, Kilogram, Metre};
 
 use super::Within;
 
@@ -54,7 +55,7 @@ impl Seen {
         self.body.place == FoodPlace::OverCluster && self.is_reached()
     }
 
-    pub(crate) fn drawn(self, hive: &Hive, dead: bool, system: System) -> SectionFood {
+    pub(crate) fn drawn(self, hive: &Hive, dead: bool, tongue: Tongue) -> SectionFood {
         let (width, thickness) = self.size(hive);
         let middle = match (self.body.kind, self.body.place) {
             (_, FoodPlace::OverCluster) => 0.5,
@@ -65,14 +66,14 @@ impl Seen {
             (_, None) => StoresState::InReach,
             _ => StoresState::OutOfReach,
         };
-        let kg = |mass: Kilogram| mass.show(system, 1);
-        let mut words = format!("{} of {} left", kg(self.left), kg(self.body.mass_kg));
-        if self.reached.is_some() && !dead {
-            words += if self.is_reached() { ", reached" } else { ", not reached" };
-        }
+        let reached = match self.reached {
+            Some(_) if dead => "not-said",
+            Some(_) if self.is_reached() => "reached",
+            Some(_) => "not-reached",
+            None => "not-said",
+        };
         SectionFood {
-            name: snowhum_advice::words::capital(self.body.kind.words())
-                + if self.body.pollen { " with pollen" } else { "" },
+            name: tongue.say(&text::body(self.body.kind.words(), self.body.pollen)),
             state,
             lies: if self.body.kind == FoodBodyKind::FrameFeeder { FoodLies::AmongCombs } else { FoodLies::OnTopBars },
             left: Fraction::new((middle - width / 2.0).clamp(0.0, 1.0)),
@@ -80,7 +81,7 @@ impl Seen {
             thickness: Metre::new(thickness),
             hole: self.body.hole_m,
             remaining: Fraction::new(self.share_left().clamp(0.0, 1.0)),
-            words,
+            words: tongue.say(&text::left(self.left, reached, self.body.mass_kg)),
         }
     }
 

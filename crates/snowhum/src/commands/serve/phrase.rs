@@ -5,6 +5,7 @@ use snowhum_web::{NotKept, PassPhrase};
 use std::io::IsTerminal;
 
 use super::lan::LanArguments;
+use crate::text::voice::in_words;
 use crate::{exit, keep, progress};
 
 const VARIABLE: &str = "SNOWHUM_PASS_PHRASE";
@@ -20,7 +21,7 @@ pub(super) async fn settle(arguments: &LanArguments, store: &Store) -> anyhow::R
         return Ok(());
     }
     let text = given.map_or_else(asked, Ok)?;
-    let phrase = PassPhrase::new(&text).map_err(exit::input)?;
+    let phrase = PassPhrase::new(&text).map_err(|wrong| exit::input(in_words(&wrong)))?;
     phrase.keep(store).await.map_err(|fault| match fault {
         NotKept::Store(fault) => keep::failure(fault),
         machine => exit::environment(machine),
@@ -49,7 +50,7 @@ fn asked() -> anyhow::Result<String> {
     progress::note("Choose a pass phrase of at least 12 letters; who knows it can read and write your yard.");
     let ask = |words: &str| rpassword::prompt_password(words).map_err(exit::environment);
     let first = ask("Pass phrase: ")?;
-    PassPhrase::new(&first).map_err(exit::input)?;
+    PassPhrase::new(&first).map_err(|wrong| exit::input(in_words(&wrong)))?;
     if ask("Once more: ")? != first {
         return Err(exit::input("the two are not the same; start again"));
     }

@@ -3,6 +3,7 @@
 use maud::{Markup, html};
 use snowhum_apiary::{Combs, QuickFault, SizedWord, food_words, standards, strength_words, towns};
 use snowhum_picture::{HiveSection, PlateWidth};
+use snowhum_say::{Message, Tongue, begin_page as text};
 use snowhum_units::System;
 
 use super::typed::{TOWN, Typed, TypedHive};
@@ -15,60 +16,65 @@ pub(super) fn id(fault: &QuickFault) -> String {
     fault.hive.map_or_else(|| fault.field.to_owned(), |at| format!("{at}.{}", fault.field))
 }
 
-/// Whose fault it is, before what it says.
-pub(super) fn whose(fault: &QuickFault, typed: &Typed) -> String {
-    let hive = fault.hive.and_then(|at| Some((at, typed.hives.get(at)?)));
-    match hive {
-        Some((at, hive)) if hive.name.is_empty() => format!("Hive {}: ", at + 1),
-        Some((_, hive)) => format!("{}: ", hive.name),
-        None => String::new(),
+/// What a fault says, after whose it is.
+pub(super) fn whose(fault: &QuickFault, typed: &Typed) -> Message {
+    match fault.hive.and_then(|at| Some((at, typed.hives.get(at)?))) {
+        Some((at, hive)) => text::whose(&fault.says, name(at, hive)),
+        None => (&fault.says).into(),
     }
+}
+
+/// A hive's name, or its number where it has none.
+fn name(at: usize, hive: &TypedHive) -> Message {
+    if hive.name.is_empty() { text::hive(at + 1) } else { (&hive.name).into() }
 }
 
 pub(super) fn form(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup {
     let own = &typed.own;
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     let height = if view.settings.system == System::Us { "ft" } else { "m" };
-    let field = |name, asks: &str, value: &str| Field { faults, hive: None, name }.text(asks, value);
+    let field = |name, asks: Message, value: &str| Field { faults, hive: None, name }.text(&say(asks), value);
     html! {
         script type="module" src="/dress.js" {}
         form method="post" action="/begin" data-dress="" {
             // What the Enter key presses.
-            button class="unseen" name="do" value="keep" tabindex="-1" { "Begin" }
+            button class="unseen" name="do" value="keep" tabindex="-1" { (say(text::begin())) }
             input type="hidden" name="hives" value=(typed.hives.len());
-            (field("name", "What the yard is called", &own.name))
-            (Field { faults, hive: None, name: "as_of" }.day("The day you last looked", &own.as_of))
-            (town(typed, faults))
+            (field("name", text::name(), &own.name))
+            (Field { faults, hive: None, name: "as_of" }.day(&say(text::last_looked()), &own.as_of))
+            (town(typed, faults, tongue))
             details open[!own.latitude.is_empty() || !own.zone.is_empty() || !own.elevation.is_empty()] {
-                summary { "Far from all of these, or much higher?" }
+                summary { (say(text::far())) }
                 div class="stack" {
-                    (field("latitude", "Degrees north", &own.latitude))
-                    (field("longitude", "Degrees east; west is negative", &own.longitude))
-                    (field("elevation", &format!("Height above the sea, {height}"), &own.elevation))
-                    (field("zone", "Time zone, such as Europe/Helsinki", &own.zone))
+                    (field("latitude", text::latitude(), &own.latitude))
+                    (field("longitude", text::longitude(), &own.longitude))
+                    (field("elevation", text::elevation(height), &own.elevation))
+                    (field("zone", text::zone(), &own.zone))
                 }
             }
             @for (at, hive) in typed.hives.iter().enumerate() { (hive_form(view, (at, typed), hive, faults)) }
             div class="taps" {
-                button name="do" value="more" { "Add a hive" }
-                @if typed.hives.len() > 1 { button name="do" value="fewer" { "One hive fewer" } }
+                button name="do" value="more" { (say(text::add())) }
+                @if typed.hives.len() > 1 { button name="do" value="fewer" { (say(text::fewer())) } }
             }
             div class="taps" {
-                @if view.apiary.invented { button class="main" name="do" value="keep" { "Begin" } }
-                button name="do" value="file" { "Save it as a yard file" }
+                @if view.apiary.invented { button class="main" name="do" value="keep" { (say(text::begin())) } }
+                button name="do" value="file" { (say(text::save())) }
             }
         }
     }
 }
 
-fn town(typed: &Typed, faults: &[QuickFault]) -> Markup {
+fn town(typed: &Typed, faults: &[QuickFault], tongue: Tongue) -> Markup {
     let field = Field { faults, hive: None, name: TOWN };
     let towns = || towns().iter().enumerate();
     let mut countries: Vec<&str> = towns().map(|(_, town)| town.country.as_str()).collect();
     countries.dedup();
     html! {
-        label for=(TOWN) { "The town nearest to the hives" }
+        label for=(TOWN) { (tongue.say(&text::town())) }
         select id=(TOWN) name=(TOWN) aria-describedby=[field.described()] aria-invalid=[field.invalid()] {
-            option value="" { "choose" }
+            option value="" { (tongue.say(&text::choose())) }
             @for country in countries {
                 optgroup label=(country) {
                     @for (at, town) in towns().filter(|(_, town)| town.country == country) {
@@ -82,36 +88,38 @@ fn town(typed: &Typed, faults: &[QuickFault]) -> Markup {
 }
 
 fn hive_form(view: &View, (at, typed): (usize, &Typed), hive: &TypedHive, faults: &[QuickFault]) -> Markup {
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     let weight = if view.settings.system == System::Us { "lb" } else { "kg" };
     let field = |name| Field { faults, hive: Some(at), name };
     let is_counted = [&hive.frames, &hive.weight].iter().any(|typed| !typed.is_empty());
     html! {
         fieldset class="round-hive" {
-            legend { (if hive.name.is_empty() { format!("Hive {}", at + 1) } else { hive.name.clone() }) }
+            legend { (say(name(at, hive))) }
             div class="stack" {
-                (field("name").text("Name", &hive.name))
-                div { (kind(&field("kind"), &hive.kind)) }
+                (field("name").text(&say(text::hive_name()), &hive.name))
+                div { (kind(&field("kind"), &hive.kind, tongue)) }
             }
             @if typed.hives.len() > MOST_DRAWN { (dress::carried(&hive.dress, &format!("{at}."))) } @else {
                 (dressed(view, at, typed))
                 details open[hive.dress.is_said()] {
-                    summary { "Dress it" }
-                    (dress::parts(&hive.dress, &format!("{at}."), |key| wrong_with(key, at, faults)))
-                    button name="do" value="look" { "Show it so" }
+                    summary { (say(text::dress())) }
+                    (dress::parts(&hive.dress, &format!("{at}."), |key| wrong_with(key, at, faults), tongue))
+                    button name="do" value="look" { (say(text::show())) }
                 }
             }
-            (words(&field("strength"), "Bees", strength_words(), &hive.strength))
-            (words(&field("food"), "Food", food_words(), &hive.food))
+            (words(&field("strength"), &say(text::bees()), strength_words(), &hive.strength))
+            (words(&field("food"), &say(text::food()), food_words(), &hive.food))
             div class="stack" {
-                (field("mites").text("Mites in a sample; empty if not counted", &hive.mites))
-                (field("mites_of").text("Bees in the sample", &hive.mites_of))
+                (field("mites").text(&say(text::mites()), &hive.mites))
+                (field("mites_of").text(&say(text::mites_of()), &hive.mites_of))
             }
             details open[is_counted] {
-                summary { "Counted or weighed?" }
+                summary { (say(text::counted())) }
                 div class="stack" {
-                    (field("frames").text("Frames covered with bees on both sides", &hive.frames))
-                    (field("weight").text(&format!("Food without hive and bees, {weight}"), &hive.weight))
-                    (field("mites_on").day("The day of the mite sample", &hive.mites_on))
+                    (field("frames").text(&say(text::frames()), &hive.frames))
+                    (field("weight").text(&say(text::weight(weight)), &hive.weight))
+                    (field("mites_on").day(&say(text::mites_on()), &hive.mites_on))
                 }
             }
         }
@@ -124,10 +132,10 @@ const MOST_DRAWN: usize = 12;
 
 /// The hive as it stands so far.
 fn dressed(view: &View, at: usize, typed: &Typed) -> Markup {
-    let system = view.settings.system;
+    let tongue = view.tongue();
     let is_drawn = typed.hives.len() <= MOST_DRAWN;
     let drawn =
-        is_drawn.then(|| typed.dressed(at, &view.apiary)).flatten().map(|housed| section::dressed(&housed, system));
+        is_drawn.then(|| typed.dressed(at, &view.apiary)).flatten().map(|housed| section::dressed(&housed, tongue));
     let drawn = drawn.map(|hive| HiveSection { speech: view.settings.speech, ..hive });
     html! {
         @if let Some(hive) = drawn {
@@ -140,10 +148,10 @@ fn wrong_with(key: &str, at: usize, faults: &[QuickFault]) -> Option<String> {
     faults.iter().find(|fault| fault.hive == Some(at) && fault.field == key).map(|fault| fault.says.clone())
 }
 
-fn kind(field: &Field<'_>, chosen: &str) -> Markup {
+fn kind(field: &Field<'_>, chosen: &str, tongue: Tongue) -> Markup {
     let id = field.id();
     html! {
-        label for=(id) { "Kind of hive" }
+        label for=(id) { (tongue.say(&text::kind())) }
         select id=(id) name=(id) aria-describedby=[field.described()] aria-invalid=[field.invalid()] {
             @for standard in standards() { option selected[standard.name == chosen] { (standard.name) } }
         }

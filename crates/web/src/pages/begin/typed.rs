@@ -3,6 +3,7 @@
 use snowhum_apiary::{
     AnotherHive, Apiary, ChosenDress, Colony, MOST_HIVES, QuickHive, QuickStart, Town, standards, towns,
 };
+use snowhum_say::{Tongue, begin_page as text};
 use snowhum_winter::Housed;
 
 use crate::pages::dress::{self, NOT_LOOKED_AT};
@@ -47,10 +48,11 @@ impl TypedHive {
 impl Typed {
     /// One hive, of which nothing is said but a name.
     pub(super) fn blank(view: &View) -> Self {
+        let say = |message| view.tongue().say(&message);
         let as_of = jiff::Timestamp::now().to_zoned_datetime(view.now.time_zone().clone()).date().to_string();
-        let own = QuickStart { name: "My yard".to_owned(), as_of, ..QuickStart::default() };
+        let own = QuickStart { name: say(text::my_yard()), as_of, ..QuickStart::default() };
         let kind = standards().first().map(|standard| standard.name.clone()).unwrap_or_default();
-        Self { town: String::new(), own, hives: vec![TypedHive::unknown("Hive 1".to_owned(), kind)] }
+        Self { town: String::new(), own, hives: vec![TypedHive::unknown(say(text::hive(1)), kind)] }
     }
 
     pub(super) fn of(form: &Asked) -> Self {
@@ -84,9 +86,9 @@ impl Typed {
     }
 
     /// Another hive, of the same kind and dressed as the last.
-    pub(super) fn add_hive(&mut self) {
+    pub(super) fn add_hive(&mut self, tongue: Tongue) {
         let last = self.hives.last().cloned().unwrap_or_default();
-        let name = format!("Hive {}", self.hives.len() + 1);
+        let name = tongue.say(&text::hive(self.hives.len() + 1));
         if self.hives.len() < MOST_HIVES {
             self.hives.push(TypedHive { dress: last.dress, ..TypedHive::unknown(name, last.kind) });
         }

@@ -3,13 +3,14 @@
 use maud::{Markup, html};
 use snowhum_advice::deadout::{FromRecords, Question, Seen};
 use snowhum_apiary::Colony;
+use snowhum_say::{Message, dead_page as text};
 
 use crate::view::{Asked, View};
 
 /// Questions by what is looked at; a question in none of them stands at the end.
-const PARTS: [(&str, &[&str]); 5] = [
+const PARTS: [(fn() -> Message, &[&str]); 5] = [
     (
-        "The bees",
+        text::part_bees,
         &[
             "small-cluster",
             "hive-empty",
@@ -20,11 +21,11 @@ const PARTS: [(&str, &[&str]); 5] = [
             "queen-found",
         ],
     ),
-    ("Food", &["no-food", "food-near", "ragged-cappings"]),
-    ("Brood", &["spotty-brood", "white-crystals", "drone-cells", "queen-cells"]),
-    ("The hive", &["droppings-inside", "wet-mould", "chewed-comb"]),
+    (text::part_food, &["no-food", "food-near", "ragged-cappings"]),
+    (text::part_brood, &["spotty-brood", "white-crystals", "drone-cells", "queen-cells"]),
+    (text::part_hive, &["droppings-inside", "wet-mould", "chewed-comb"]),
     (
-        "What you know of it",
+        text::part_known,
         &[
             "mites-over-line",
             "died-before-midwinter",
@@ -38,14 +39,15 @@ const PARTS: [(&str, &[&str]); 5] = [
 
 /// Foulbrood alone.
 pub(super) fn brood((view, colony): (&View, &Colony), questions: &[Question], asked: &Asked) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     html! {
-        p class="lede" { "First the brood. Take out a comb that had brood and look into its cells in good light." }
+        p class="lede" { (say(text::brood_lede())) }
         form method="get" action={ "/dead/" (colony.id.0) } {
             input type="hidden" name="step" value="2";
             @for question in questions.iter().filter(|question| question.stops) { (choice(view, question, asked, None)) }
-            button class="main" { "Go on" }
+            button class="main" { (say(text::go_on())) }
         }
-        p class="small" { "A yes or a fairly sure stops here. Such signs are sure when seen and often missed: a no does not clear the brood." }
+        p class="small" { (say(text::brood_note())) }
     }
 }
 
@@ -56,35 +58,37 @@ pub(super) fn signs(
     asked: &Asked,
     records: &[FromRecords],
 ) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     let record = |question: &Question| records.iter().find(|record| record.sign == question.name);
     let is_in = |question: &&Question, names: &[&str]| names.contains(&question.name.as_str());
     let others = || questions.iter().filter(|question| !question.stops);
     let in_none = |question: &&Question| !PARTS.iter().any(|(_, names)| is_in(question, names));
     html! {
         form class="no-print" id="signs" method="get" action={ "/dead/" (colony.id.0) } {
-            h2 { "What do you see?" }
-            p class="small" { "Leave what you did not look at. The more is told, the narrower the ranges." }
+            h2 { (say(text::what())) }
+            p class="small" { (say(text::what_note())) }
             input type="hidden" name="step" value="2";
             @for (part, names) in PARTS {
-                h3 { (part) }
+                h3 { (say(part())) }
                 @for question in others().filter(|question| is_in(question, names)) { (choice(view, question, asked, record(question))) }
             }
             @for question in others().filter(in_none) { (choice(view, question, asked, record(question))) }
-            h3 { "The brood once more" }
+            h3 { (say(text::brood_again())) }
             @for question in questions.iter().filter(|question| question.stops) { (choice(view, question, asked, None)) }
-            button class="main" { "Why did it die?" }
+            button class="main" { (say(text::ask())) }
         }
     }
 }
 
 /// One question with its answers. What the records answer stands where the keeper has not looked.
 fn choice(view: &View, question: &Question, asked: &Asked, record: Option<&FromRecords>) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     let told = asked.get(&question.name).and_then(Seen::read).unwrap_or(Seen::Unseen);
     let answers = [
-        (Seen::Yes, "yes", "yes"),
-        (Seen::FairlyYes, "fairly-sure", "fairly sure"),
-        (Seen::No, "no", "no"),
-        (Seen::Unseen, "", "did not look"),
+        (Seen::Yes, "yes", text::yes()),
+        (Seen::FairlyYes, "fairly-sure", text::fairly_sure()),
+        (Seen::No, "no", text::no()),
+        (Seen::Unseen, "", text::did_not_look()),
     ];
     let chosen = |seen: Seen| seen == told || (seen == Seen::No && told == Seen::FairlyNo);
     html! {
@@ -93,23 +97,23 @@ fn choice(view: &View, question: &Question, asked: &Asked, record: Option<&FromR
             @for (seen, value, words) in answers {
                 label class=[(seen == Seen::Unseen).then_some("unasked")] {
                     input type="radio" name=(question.name) value=(value) checked[chosen(seen)];
-                    span { (words) }
+                    span { (say(words)) }
                 }
             }
             @if let Some(record) = record {
-                p class="small" { "From the records, unless you say otherwise: " (words(record.seen)) " (" (view.tongue().say(&record.because)) ")." }
+                p class="small" { (say(text::from_records(&record.because, words(record.seen)))) }
             }
         }
     }
 }
 
 /// What was seen of a sign, in words.
-pub(super) fn words(seen: Seen) -> &'static str {
+pub(super) fn words(seen: Seen) -> Message {
     match seen {
-        Seen::Yes => "yes",
-        Seen::FairlyYes => "fairly sure",
-        Seen::FairlyNo => "fairly sure not",
-        Seen::No => "no",
-        Seen::Unseen => "not looked at",
+        Seen::Yes => text::yes(),
+        Seen::FairlyYes => text::fairly_sure(),
+        Seen::FairlyNo => text::fairly_sure_not(),
+        Seen::No => text::no(),
+        Seen::Unseen => text::not_looked_at(),
     }
 }

@@ -3,86 +3,86 @@
 use maud::{Markup, html};
 use snowhum_advice::deadout::{DeadoutAnswer, Question, Seen};
 use snowhum_apiary::Colony;
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue, dead_page as text};
 
 use super::form::words;
 use crate::ids;
 use crate::pages::hive;
 use crate::view::View;
-use crate::words::capital;
+use crate::words::{capital, marked};
 
 /// Foulbrood may be in it: nothing else is shown.
 pub(super) fn stopped(view: &View, colony: &Colony, answer: &DeadoutAnswer) -> Markup {
     let Some(stop) = &answer.stop else { return html! {} };
-    let tongue = view.tongue();
+    let say = |message: Message| view.tongue().say(&message);
+    let signs = stop.signs.iter().map(|sign| sign.replace('-', " ").into()).collect();
     html! {
         section class="stop" role="alert" {
-            h2 { "Stop: this may be foulbrood" }
+            h2 { (say(text::stop())) }
             p class="lede" { (stop.r#do) }
             p { (stop.why) }
-            p { "Seen: " (stop.signs.join(", ").replace('-', " ")) "." }
+            p { (say(text::seen(signs))) }
             @for caution in &answer.cautions { p { (caution) } }
-            p { "Comb: " (tongue.say(&answer.reuse.comb)) ". Stores: " (tongue.say(&answer.reuse.stores)) "." }
+            p { (say(text::stop_reuse(&answer.reuse.comb, &answer.reuse.stores))) }
         }
         (keep(view, colony, answer))
-        p { a href={ "/dead/" (colony.id.0) } { "I looked again: back to the four questions" } }
+        p { a href={ "/dead/" (colony.id.0) } { (say(text::looked_again())) } }
     }
 }
 
 /// Causes, where to look next, what can be used again.
 pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[Question]) -> Markup {
     let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     html! {
         @if let Some(first) = &answer.brood_first { p class="caution" { (first) } }
         section class="kept" role="status" {
             h2 { (tongue.say(&answer.likeliest())) }
-            (causes(answer))
-            @if let Some(look) = answer.look() { p { span class="label" { "Look next" } " " (tongue.say(&look)) } }
-            p { a class="no-print" href="#signs" { "Tell more of what you see" } }
+            (causes(answer, tongue))
+            @if let Some(look) = answer.look() { p { span class="label" { (say(text::look_next())) } " " (tongue.say(&look)) } }
+            p { a class="no-print" href="#signs" { (say(text::tell_more())) } }
         }
         (records(answer, questions, tongue))
-        @for say in &answer.say { p { (tongue.say(say)) } }
+        @for said in &answer.say { p { (tongue.say(said)) } }
         @for caution in &answer.cautions { p class="caution" { (caution) } }
         section {
-            h2 { "What can be used again" }
+            h2 { (say(text::reuse())) }
             dl {
-                dt { "Comb" } dd { (tongue.sentence(&answer.reuse.comb)) }
-                dt { "Stores, for bees" } dd { (tongue.sentence(&answer.reuse.stores)) }
-                dt { "People" } dd { (tongue.say(&answer.reuse.people)) }
+                dt { (say(text::comb())) } dd { (tongue.sentence(&answer.reuse.comb)) }
+                dt { (say(text::stores())) } dd { (tongue.sentence(&answer.reuse.stores)) }
+                dt { (say(text::people())) } dd { (tongue.say(&answer.reuse.people)) }
             }
         }
         section {
-            h2 { "While it is open" }
-            dl {
-                @for after in &answer.after { dt { (after.what) } dd { (after.words) } }
-            }
+            h2 { (say(text::open())) }
+            dl { @for after in &answer.after { dt { (after.what) } dd { (after.words) } } }
         }
         @if let Some(now) = view.colony_now(at) {
             section {
-                h2 { "What the watch made of it from outside" }
-                (hive::ended(now))
-                p class="small" { "From weather and notes alone. It is not mixed into the causes above, since it stands on the same facts." }
+                h2 { (say(text::watch())) }
+                (hive::ended(now, tongue))
+                p class="small" { (say(text::watch_note())) }
             }
         }
         details {
-            summary { "Says who?" }
+            summary { (say(text::who())) }
             ul { @for source in &answer.sources { li { (tongue.say(source)) } } @for after in &answer.after { @if after.source != "none" { li { (after.what) ": " (after.source) } } } }
         }
     }
 }
 
-fn causes(answer: &DeadoutAnswer) -> Markup {
-    let hundred = |chance: f64| format!("{:.0}", 100.0 * chance);
+fn causes(answer: &DeadoutAnswer, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     html! {
         table class="causes" {
-            caption { "Of 100 hives that look like this; the range is what others who know might say" }
-            thead { tr { th scope="col" { "Cause" } th scope="col" { "Of 100" } th scope="col" { "Between" } } }
+            caption { (say(text::causes())) }
+            thead { tr { @for head in [text::cause(), text::of_hundred(), text::between()] { th scope="col" { (say(head)) } } } }
             tbody {
                 @for cause in answer.listed() {
                     tr {
                         th scope="row" { (capital(&cause.words)) }
-                        td { (hundred(cause.p)) }
-                        td { (hundred(cause.low)) " and " (hundred(cause.high)) }
+                        td { (format!("{:.0}", 100.0 * cause.p)) }
+                        td { (say(text::range(100.0 * cause.high, 100.0 * cause.low))) }
                     }
                 }
             }
@@ -97,10 +97,10 @@ fn records(answer: &DeadoutAnswer, questions: &[Question], tongue: Tongue) -> Ma
     html! {
         @if !answer.from_records.is_empty() {
             details {
-                summary { (answer.from_records.len()) " taken from the records" }
+                summary { (tongue.say(&text::taken(answer.from_records.len()))) }
                 ul class="sources" {
                     @for record in &answer.from_records {
-                        li { (ask(&record.sign)) " " strong { (capital(words(record.seen))) } ": " (tongue.say(&record.because)) "." }
+                        li { (marked(tongue, &text::taken_one(ask(&record.sign), &record.because, words(record.seen)))) }
                     }
                 }
             }
@@ -118,15 +118,16 @@ pub(super) fn keep(view: &View, colony: &Colony, answer: &DeadoutAnswer) -> Mark
         Seen::No => "no",
         Seen::Unseen => "",
     };
+    let today = view.now.date();
     html! {
         form class="no-print" method="post" action={ "/dead/" (colony.id.0) } {
             input type="hidden" name="visit" value=(ids::new_id(jiff::Timestamp::now()));
             @for sign in answer.signs.iter().filter(|sign| sign.seen != Seen::Unseen && !is_taken(&sign.sign)) {
                 input type="hidden" name=(sign.sign) value=(value(sign.seen));
             }
-            label for="on" { "Day it was examined, if not " (snowhum_advice::words::day(view.now.date())) }
-            input id="on" name="on" type="date" max=(view.now.date());
-            button class="main" { "Keep in the record" }
+            label for="on" { (view.tongue().say(&text::examined_on(today))) }
+            input id="on" name="on" type="date" max=(today);
+            button class="main" { (view.tongue().say(&text::keep())) }
         }
     }
 }

@@ -79,14 +79,13 @@ fn came_or_went(answer: &LessonsAnswer, asked: &Asked, tongue: Tongue) -> Markup
 
 /// Keeps each answer as a note; gives how many were kept.
 pub(super) async fn keep(app: &App, view: &View, form: &Asked) -> Result<usize, Fault> {
-    let wrong = |message: Message| Fault::Wrong(view.tongue().say(&message));
     let at = notes::time(view, form)?;
     let visit = form.get("visit").and_then(|text| text.parse().ok()).unwrap_or_else(|| ids::new_id(Timestamp::now()));
     let mut all = Vec::new();
     for colony in &view.apiary.colonies {
         let Some(written) = form.get(&format!("fate.{}", colony.id.0)) else { continue };
         let answer = ANSWERS.iter().find(|(value, ..)| *value == written);
-        let (_, _, entries) = answer.ok_or_else(|| wrong(text::no_answer(&colony.name, shortened(written))))?;
+        let (_, _, entries) = answer.ok_or_else(|| Fault::Wrong(text::no_answer(&colony.name, shortened(written))))?;
         let sent = Sent {
             visit,
             colony: colony.id.0,
@@ -98,10 +97,10 @@ pub(super) async fn keep(app: &App, view: &View, form: &Asked) -> Result<usize, 
             words: None,
             sure: true,
         };
-        all.push(sent.note(ids::note_of(VisitId(visit), colony.id), view).map_err(Fault::Wrong)?);
+        all.push(sent.note(ids::note_of(VisitId(visit), colony.id), view).map_err(Fault::wrong)?);
     }
     if all.is_empty() {
-        return Err(wrong(text::not_counted()));
+        return Err(Fault::Wrong(text::not_counted()));
     }
     for note in &all {
         notes::keep(app, note).await?;

@@ -2,66 +2,66 @@
 
 use maud::{Markup, html};
 use snowhum_advice::season::{ColonySeason, season};
-use snowhum_advice::words::{day, in_hundred};
-use snowhum_units::System;
+use snowhum_say::{Message, Tongue, in_hundred, paper_page as text};
+use snowhum_units::Kilogram;
 
 use crate::pages::apiary::chip;
 use crate::view::View;
-use crate::words::{bees, date, mass, masses};
+use crate::words::{bees, marked, ranged, time};
 
 pub(crate) fn sheet(view: &View) -> Markup {
+    let say = |message: Message| view.tongue().say(&message);
     let Some(standing) = &view.standing else {
-        return html! { h1 { "Season summary" } p { "The estimate is on its way; print this page once it is there." } };
+        return html! { h1 { (say(text::season())) } p { (say(text::no_estimate())) } };
     };
     let answer = season(&view.apiary, &standing.present.now);
     html! {
-        h1 { (view.apiary.name) ": the season" }
-        p { "From " (day(answer.from)) " " (answer.from.year()) " to " (day(answer.until)) " " (answer.until.year()) "." }
+        h1 { (say(text::season_heading(&view.apiary.name))) }
+        p { (say(text::season_days(answer.from, answer.until))) }
         @for colony in &answer.colonies { (told(view, colony)) }
     }
 }
 
 fn told(view: &View, colony: &ColonySeason) -> Markup {
-    let (system, tongue) = (view.settings.system, view.tongue());
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let (bees, food, known) = (bees(colony.bees.p50), ranged(&colony.stores_kg), &colony.stores_known_by);
+    let stood = text::stood(bees, food, colony.frames_of_bees, known, &colony.mites, &colony.queen);
     html! {
         section class="paper season" {
             h2 { (colony.name) " " (chip(view, &colony.verdict)) }
             p { (tongue.sentence(&colony.about)) }
             dl {
-                dt { "In autumn" }
+                dt { (say(text::autumn())) } dd { (say(stood)) }
+                dt { (say(text::visits())) } dd { (colony.visits) "." }
+                dt { (say(text::fed())) }
                 dd {
-                    "about " (bees(colony.bees.p50)) " bees on " (format!("{:.0}", colony.frames_of_bees)) " frames; food "
-                    (masses(&colony.stores_kg, system)) ", " (tongue.say(&colony.stores_known_by)) "; mites " (tongue.say(&colony.mites))
-                    "; queen " (tongue.say(&colony.queen)) "."
+                    @if colony.fed.is_empty() { (say(text::nothing())) }
+                    @for given in &colony.fed { (say(text::given(Kilogram::new(given.mass_kg), &given.what))) " " }
                 }
-                dt { "Visits noted" } dd { (colony.visits) "." }
-                dt { "Fed" }
+                dt { (say(text::treated())) }
                 dd {
-                    @if colony.fed.is_empty() { "Nothing noted." }
-                    @for given in &colony.fed { (mass(given.mass_kg, system)) " of " (tongue.say(&given.what)) ". " }
-                }
-                dt { "Treated" }
-                dd {
-                    @if colony.treatments.is_empty() { "Nothing noted." }
-                    @for given in &colony.treatments { (date(given.on)) ": " (view.tongue().say(&given.class)) ". " }
+                    @if colony.treatments.is_empty() { (say(text::nothing())) }
+                    @for given in &colony.treatments { (marked(tongue, &text::treatment(&given.class, given.on))) " " }
                 }
             }
-            @if !colony.months.is_empty() { (months(colony, system)) }
+            @if !colony.months.is_empty() { (months(colony, tongue)) }
         }
     }
 }
 
-fn months(colony: &ColonySeason, system: System) -> Markup {
+fn months(colony: &ColonySeason, tongue: Tongue) -> Markup {
+    let say = |message: Message| tongue.say(&message);
     html! {
         table {
-            caption { "What the estimate said after the last visit of each month" }
-            thead { tr { th scope="col" { "After" } th scope="col" { "Of 100 such hives alive" } th scope="col" { "Food, if alive" } } }
+            caption { (say(text::months())) }
+            thead { tr { @for head in [text::after(), text::alive(), text::food()] { th scope="col" { (say(head)) } } } }
             tbody {
                 @for said in &colony.months {
                     tr {
-                        th scope="row" { (date(said.on)) }
-                        td { (in_hundred(said.alive)) }
-                        td { (said.stores_kg.map_or_else(|| "–".to_owned(), |kg| mass(kg, system))) }
+                        th scope="row" { (time(said.on, tongue)) }
+                        td { (say(in_hundred(said.alive))) }
+                        td { (said.stores_kg.map_or_else(|| "–".to_owned(), |food| say(text::mass(Kilogram::new(food))))) }
                     }
                 }
             }

@@ -2,13 +2,17 @@
 
 use maud::{Markup, html};
 use snowhum_apiary::Entry;
+use snowhum_say::{Message, Tongue, round_page as text};
 use snowhum_units::System;
+
+/// An answer to tap, and what it is written as.
+type Answer = (fn() -> Message, &'static str);
 
 /// One question of the round: what is asked, the field, and each answer with what it is written as.
 pub(crate) struct Question {
-    pub(crate) asks: &'static str,
+    pub(crate) asks: fn() -> Message,
     pub(crate) field: &'static str,
-    pub(crate) answers: &'static [(&'static str, &'static str)],
+    pub(crate) answers: &'static [Answer],
 }
 
 impl Question {
@@ -18,15 +22,15 @@ impl Question {
     }
 
     /// What stands chosen until a keeper taps: nothing of it is stored.
-    const fn unasked(&self) -> &'static str {
-        match self.field.as_bytes() {
-            b"poke" => "not tried",
-            _ => UNASKED,
+    fn unasked(&self) -> fn() -> Message {
+        match self.field {
+            "poke" => text::untried,
+            _ => text::unasked,
         }
     }
 
     /// Its answers at a hive: indoors without what nobody can see there.
-    pub(crate) fn answers(&self, indoors: bool) -> Vec<(&'static str, &'static str)> {
+    pub(crate) fn answers(&self, indoors: bool) -> Vec<Answer> {
         let is_seen = |written: &str| {
             let read = Entry::read(written, &|_| None);
             !matches!(read, Ok(Entry::Sign(sign)) if !sign.is_seen_indoors())
@@ -35,94 +39,95 @@ impl Question {
     }
 
     /// The question under this name, with its answers to tap; nothing where none of them can be given.
-    pub(crate) fn shown(&self, name: &str, indoors: bool) -> Markup {
-        self.shown_as(name, indoors, None)
+    pub(crate) fn shown(&self, name: &str, indoors: bool, tongue: Tongue) -> Markup {
+        self.shown_as(name, indoors, None, tongue)
     }
 
     /// The same, with the answer that was tapped before.
-    pub(crate) fn shown_as(&self, name: &str, indoors: bool, chosen: Option<&str>) -> Markup {
+    pub(crate) fn shown_as(&self, name: &str, indoors: bool, chosen: Option<&str>, tongue: Tongue) -> Markup {
         let answers = self.answers(indoors);
-        html! { @if !answers.is_empty() { (choices(self.asks, name, (self.unasked(), chosen), &answers)) } }
+        html! { @if !answers.is_empty() { (choices((self.asks, name), (self.unasked(), chosen), &answers, tongue)) } }
     }
 }
-
-pub(super) const UNASKED: &str = "did not look";
-/// Said at a hive that stands indoors, on the round and on its sheet.
-pub(crate) const INDOORS: &str = "Stands indoors: no flight, snow or rime to look for; its dead lie on its floor.";
 
 /// Asked at every hive, in the order a keeper sees things.
 pub(crate) const USUAL: [Question; 7] = [
     Question {
-        asks: "Dead bees, new",
+        asks: text::dead,
         field: "dead",
         answers: &[
-            ("none", "dead=0"),
-            ("1–5", "dead=1-5"),
-            ("6–20", "dead=6-20"),
-            ("21–100", "dead=21-100"),
-            ("over 100", "dead=over 100"),
+            (text::dead_none, "dead=0"),
+            (text::dead_few, "dead=1-5"),
+            (text::dead_some, "dead=6-20"),
+            (text::dead_many, "dead=21-100"),
+            (text::dead_most, "dead=over 100"),
         ],
     },
     ENTRANCE,
     UPPER,
     Question {
-        asks: "Rime at the upper hole",
+        asks: text::rime,
         field: "hole",
-        answers: &[("new rime", "hole=new rime"), ("rime", "hole=rime"), ("damp", "hole=damp"), ("dry", "hole=dry")],
+        answers: &[
+            (text::rime_new, "hole=new rime"),
+            (text::rime_old, "hole=rime"),
+            (text::rime_damp, "hole=damp"),
+            (text::rime_dry, "hole=dry"),
+        ],
     },
     Question {
-        asks: "Hum, ear at the wall",
+        asks: text::hum,
         field: "hum",
-        answers: &[("heard", "hum=heard by ear"), ("silent", "hum=silent by ear")],
+        answers: &[(text::hum_heard, "hum=heard by ear"), (text::hum_silent, "hum=silent by ear")],
     },
     POKE,
     Question {
-        asks: "Flying",
+        asks: text::flight,
         field: "flight",
         answers: &[
-            ("well", "flight=well"),
-            ("thin", "flight=thin"),
-            ("to and fro", "flight=traffic"),
-            ("no bee", "flight=none"),
+            (text::flight_well, "flight=well"),
+            (text::flight_thin, "flight=thin"),
+            (text::flight_traffic, "flight=traffic"),
+            (text::flight_none, "flight=none"),
         ],
     },
 ];
 
 /// How the flight entrance stands, on the round and on a hive's own page.
 pub(crate) const ENTRANCE: Question = Question {
-    asks: "Entrance",
+    asks: text::entrance,
     field: "entrance",
     answers: &[
-        ("clear", "entrance=clear"),
-        ("blocked", "entrance=blocked"),
-        ("I cleared it", "entrance=cleared"),
-        ("drifted over", "entrance=drifted over"),
-        ("iced", "entrance=iced"),
-        ("plugged with bees", "entrance=plugged with bees"),
-        ("not visible", "entrance=not visible"),
+        (text::clear, "entrance=clear"),
+        (text::blocked, "entrance=blocked"),
+        (text::cleared, "entrance=cleared"),
+        (text::drifted_over, "entrance=drifted over"),
+        (text::iced, "entrance=iced"),
+        (text::plugged, "entrance=plugged with bees"),
+        (text::not_visible, "entrance=not visible"),
     ],
 };
 
 /// How the upper hole stands.
 pub(crate) const UPPER: Question = Question {
-    asks: "Upper hole",
+    asks: text::upper,
     field: "upper",
     answers: &[
-        ("clear", "upper=clear"),
-        ("blocked", "upper=blocked"),
-        ("I cleared it", "upper=cleared"),
-        ("drifted over", "upper=drifted over"),
-        ("iced", "upper=iced"),
-        ("plugged with bees", "upper=plugged with bees"),
-        ("not visible", "upper=not visible"),
+        (text::clear, "upper=clear"),
+        (text::blocked, "upper=blocked"),
+        (text::cleared, "upper=cleared"),
+        (text::drifted_over, "upper=drifted over"),
+        (text::iced, "upper=iced"),
+        (text::plugged, "upper=plugged with bees"),
+        (text::not_visible, "upper=not visible"),
     ],
 };
 
 /// The sign that settles it, on the round and on a hive's own page.
 pub(crate) const POKE: Question = Question {
-    asks: "Poke at the hole or entrance",
+    asks: text::poke,
     field: "poke",
-    answers: &[("a bee answered", "poke=answered"), ("silent", "poke=silent")],
+    answers: &[(text::poke_answered, "poke=answered"), (text::poke_silent, "poke=silent")],
 };
 
 /// Asked on a hive's own page.
@@ -130,33 +135,45 @@ pub(crate) const AT_A_HIVE: [Question; 3] = [ENTRANCE, UPPER, POKE];
 
 /// Asked a tap further down.
 pub(crate) const FURTHER: [Question; 6] = [
-    Question { asks: "Pollen", field: "pollen", answers: &[("carried in", "pollen=yes"), ("none", "pollen=no")] },
     Question {
-        asks: "Droppings",
-        field: "droppings",
-        answers: &[("on snow", "droppings=on snow"), ("on the hive", "droppings=on hive"), ("none", "droppings=none")],
+        asks: text::pollen,
+        field: "pollen",
+        answers: &[(text::pollen_carried, "pollen=yes"), (text::pollen_none, "pollen=no")],
     },
-    Question { asks: "Robbers", field: "robbers", answers: &[("yes", "robbers=yes"), ("no", "robbers=no")] },
-    Question { asks: "Wasps", field: "wasps", answers: &[("yes", "wasps=yes"), ("no", "wasps=no")] },
-    Question { asks: "Under the lid, by hand", field: "lid", answers: &[("warm", "lid=warm"), ("cold", "lid=cold")] },
     Question {
-        asks: "Lifted by hand",
+        asks: text::droppings,
+        field: "droppings",
+        answers: &[
+            (text::droppings_snow, "droppings=on snow"),
+            (text::droppings_hive, "droppings=on hive"),
+            (text::droppings_none, "droppings=none"),
+        ],
+    },
+    Question {
+        asks: text::robbers,
+        field: "robbers",
+        answers: &[(text::yes, "robbers=yes"), (text::no, "robbers=no")],
+    },
+    Question { asks: text::wasps, field: "wasps", answers: &[(text::yes, "wasps=yes"), (text::no, "wasps=no")] },
+    Question { asks: text::lid, field: "lid", answers: &[(text::lid_warm, "lid=warm"), (text::lid_cold, "lid=cold")] },
+    Question {
+        asks: text::heft,
         field: "heft",
-        answers: &[("light", "heft=light"), ("fair", "heft=fair"), ("heavy", "heft=heavy")],
+        answers: &[(text::heft_light, "heft=light"), (text::heft_fair, "heft=fair"), (text::heft_heavy, "heft=heavy")],
     },
 ];
 
 /// Typed figures: what is asked, the field, what goes before, and whether it is a mass.
-pub(super) const TYPED: [(&str, &str, &str, Figure); 5] = [
-    ("Snow against the box, over the ground", "depth", "snow=", Figure::Depth),
-    ("Dead bees, counted", "count", "dead=", Figure::Count),
-    ("Dead bees pulled out with a hook", "hook", "hook=", Figure::Count),
-    ("Whole hive on a scale", "scale", "scale=", Figure::Mass),
-    ("One side lifted, always the same", "side", "side=", Figure::Mass),
+pub(super) const TYPED: [(fn() -> Message, &str, &str, Figure); 5] = [
+    (text::depth, "depth", "snow=", Figure::Depth),
+    (text::count, "count", "dead=", Figure::Count),
+    (text::hook, "hook", "hook=", Figure::Count),
+    (text::scale, "scale", "scale=", Figure::Mass),
+    (text::side, "side", "side=", Figure::Mass),
 ];
 
 /// The typed figures of a hive: indoors without the dead before it.
-pub(crate) fn typed(indoors: bool) -> impl Iterator<Item = (&'static str, &'static str, &'static str, Figure)> {
+pub(crate) fn typed(indoors: bool) -> impl Iterator<Item = (fn() -> Message, &'static str, &'static str, Figure)> {
     TYPED.into_iter().filter(move |(_, field, ..)| !indoors || !matches!(*field, "count" | "depth"))
 }
 
@@ -190,17 +207,18 @@ impl Figure {
 
 /// Big targets of which one may be chosen; the first is that nobody looked.
 pub(super) fn choices(
-    asks: &str,
-    name: &str,
-    (unasked, chosen): (&str, Option<&str>),
-    answers: &[(&str, &str)],
+    (asks, name): (fn() -> Message, &str),
+    (unasked, chosen): (fn() -> Message, Option<&str>),
+    answers: &[Answer],
+    tongue: Tongue,
 ) -> Markup {
+    let say = |message: fn() -> Message| tongue.say(&message());
     html! {
         fieldset class="choices" {
-            legend { (asks) }
-            label class="unasked" { input type="radio" name=(name) value="" checked[chosen.is_none()]; span { "–" span class="unseen" { " " (unasked) } } }
+            legend { (say(asks)) }
+            label class="unasked" { input type="radio" name=(name) value="" checked[chosen.is_none()]; span { "–" span class="unseen" { " " (say(unasked)) } } }
             @for (words, written) in answers {
-                label { input type="radio" name=(name) value=(written) checked[chosen == Some(*written)]; span { (words) } }
+                label { input type="radio" name=(name) value=(written) checked[chosen == Some(*written)]; span { (say(*words)) } }
             }
         }
     }
