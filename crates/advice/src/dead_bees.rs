@@ -10,8 +10,8 @@ use snowhum_watch::{DeadBeesSeen, Ledger};
 use snowhum_winter::{Parameters, resting_bee_hazard};
 
 use crate::answer::{DateRange, MonthRange, MonthUsual};
+use crate::seasons::season_month;
 use crate::statistics::{quantile, rounded};
-use crate::words::season_month;
 
 /// A beginner's question.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -4,7 +4,7 @@ use snowhum_apiary::{Act, Note};
 use snowhum_say::{Message, plan as say};
 
 use crate::ahead::run::PlanQuestion;
-use crate::words::season_month;
+use crate::seasons::season_month;
 
 /// Months, as the north counts them, in which flowers may still give nectar (common practice).
 pub(crate) const MAY_FLOW: std::ops::RangeInclusive<i8> = 5..=8;

@@ -39,10 +39,10 @@ pub mod syrup;
 pub mod treatments;
 pub mod verdict;
 pub mod winter_bees;
-pub mod words;
 pub mod yard;
 
 pub use ahead::{PlanQuestion, shortage};
 pub use hive::{HiveAnswer, hive};
 pub use looks_to::LooksTo;
 pub use plan::{MEMBERS, plan};
+pub use seasons::season_month;

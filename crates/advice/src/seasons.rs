@@ -1,5 +1,6 @@
 //! Figures of a run by month and date.
 
+use jiff::civil::Date;
 use snowhum_units::Range;
 use snowhum_winter::{Daily, HiveDaily, Trajectory};
 
@@ -150,4 +151,10 @@ fn coldest_month(run: &Run<'_>, trajectory: &Trajectory) -> Vec<usize> {
     let months = months(run, trajectory);
     let coldest = months.iter().filter(|m| whole(m)).min_by(|a, b| air(&a.1).total_cmp(&air(&b.1)));
     coldest.or(months.first()).map(|(_, days)| days.clone()).unwrap_or_default()
+}
+
+/// The month of a day, as the north counts its seasons.
+#[must_use]
+pub fn season_month(day: Date, latitude: f64) -> i8 {
+    if latitude < 0.0 { (day.month() + 5) % 12 + 1 } else { day.month() }
 }

@@ -89,6 +89,12 @@ impl Tongue {
         capital(&self.say(message))
     }
 
+    /// A day and month, such as `15 April`.
+    #[must_use]
+    pub fn day(self, day: Date) -> String {
+        self.language.day(day, "long")
+    }
+
     /// A month by its number, 1 to 12; a number past the year's end counts on into the next.
     #[must_use]
     pub fn month(self, number: i8) -> String {

@@ -1,10 +1,10 @@
 //! Figures and chances as they stand on a page.
 
 use jiff::civil::Date;
-use maud::{Markup, PreEscaped, html};
-pub(crate) use snowhum_advice::words::capital;
-use snowhum_advice::words::{day, hives, in_hundred};
+use maud::{Markup, PreEscaped};
 use snowhum_apiary::Note;
+pub(crate) use snowhum_say::capital;
+use snowhum_say::hives;
 use snowhum_say::{Message, Tongue, shared_page as text};
 use snowhum_units::{Kilogram, Range, System};
 

@@ -8,10 +8,10 @@ use snowhum_winter::{Action, Event};
 use super::situation::{Candidate, Situation};
 use crate::answer::ActionKind;
 use crate::cautions::Hazard;
+use crate::seasons::season_month;
 use crate::site::dates;
 use crate::site::figures::mite_region;
 use crate::sums::mites::line_for;
-use crate::words::season_month;
 
 /// Days within which it is begun where the day that spares all winter bees is past.
 const AT_ONCE: i64 = 7;

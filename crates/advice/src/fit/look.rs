@@ -7,12 +7,12 @@ use snowhum_winter::{Event, Housed, Trajectory};
 use crate::ahead::base::Base;
 use crate::ahead::shortage::WORTH_FEEDING;
 use crate::plan::answer::ColonyPlan;
+use crate::seasons::season_month;
 use crate::site::dates;
 use crate::site::dates::SiteDates;
 use crate::site::figures::{Country, Figures};
 use crate::site::health::Health;
 use crate::statistics::{Estimate, mean_and_error};
-use crate::words::season_month;
 
 /// A yard looked at before winter, with what the plan computed of it.
 pub(crate) struct Look<'a> {

@@ -9,7 +9,7 @@ use super::answer::{DeadBeesCounted, Evidence};
 use crate::dates::date_of_hour;
 use crate::dead_bees::{ledger_words, usual_words};
 use crate::statistics::rounded;
-use crate::words::hives;
+use snowhum_say::hives;
 
 /// Hives in a hundred below which a move is called none.
 const HARDLY: i64 = 1;

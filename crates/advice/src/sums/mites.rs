@@ -19,9 +19,9 @@ use std::sync::LazyLock;
 
 use super::intervals::{self, Interval};
 use super::{SumFault, shipped, within};
+use crate::seasons::season_month;
 use crate::site::figures::mite_region;
 use crate::statistics::rounded;
-use crate::words::season_month;
 
 /// Name and number of the answer's form; the number rises when a key changes.
 pub const MITES_SCHEMA: &str = "snowhum.mites/1";

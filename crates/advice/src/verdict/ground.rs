@@ -8,11 +8,11 @@ use super::answer::Urgency;
 use crate::ahead::base::Base;
 use crate::broodless::broodless_days;
 use crate::now::thresholds::Thresholds;
+use crate::seasons::season_month;
 use crate::site::dates;
 use crate::site::dates::SiteDates;
 use crate::site::health::Health;
 use crate::winter_bees;
-use crate::words::season_month;
 
 /// Half a year, from the one hemisphere's winter to the other's, days.
 const HALF_A_YEAR: f64 = 182.0;

@@ -78,7 +78,7 @@ fn the_days_named_are_those_of_the_jobs() {
         let answer = windows(&apiary, date(2025, 7, 5));
         let treat = answer.window("treat-mites").unwrap();
         let says = Tongue::BRITISH.say(&SeasonDays::of(&answer, &apiary.site).unwrap().says());
-        let day = snowhum_advice::words::day(treat.earliest.unwrap());
+        let day = Tongue::BRITISH.day(treat.earliest.unwrap());
         assert!(says.contains(&day), "{says} does not name {day}");
     }
 }

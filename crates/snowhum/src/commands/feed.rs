@@ -146,7 +146,7 @@ fn enough(name: &str, as_of: &Date) -> anyhow::Error {
 
 /// Syrup until its last day, solid feed through the cold, any feed once the year has turned to spring.
 fn season(apiary: &Apiary, day: Date, last: Option<Date>) -> Season {
-    let month = snowhum_advice::words::season_month(day, apiary.site.latitude.get());
+    let month = snowhum_advice::season_month(day, apiary.site.latitude.get());
     match month {
         4..=6 => Season::Spring,
         7..=12 if last.is_none_or(|last| day <= last) => Season::Autumn,

@@ -2,9 +2,9 @@
 
 use clap::{Args, ValueEnum};
 use jiff::civil::Date;
+use snowhum_advice::season_month;
 use snowhum_advice::site::mite_region;
 use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, mites, of_yard};
-use snowhum_advice::words::season_month;
 use snowhum_apiary::{Act, Entry};
 use snowhum_say::{Message, mites_terminal};
 use snowhum_units::Bare;

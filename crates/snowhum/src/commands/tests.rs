@@ -8,9 +8,9 @@ use jiff::civil::{Date, date};
 use serde_json::Value;
 use snowhum_advice::jobs::{JobsAnswer, calendar::calendar};
 use snowhum_advice::now::NowAnswer;
-use snowhum_advice::words::capital;
 use snowhum_apiary::Apiary;
 use snowhum_say::Tongue;
+use snowhum_say::capital;
 use snowhum_units::Speech;
 use std::sync::Mutex;
 

@@ -116,7 +116,7 @@ fn snow_measured_at_the_box_buries_the_entrance_it_reaches_until_undone() {
 }
 
 fn capital(text: &str) -> String {
-    snowhum_advice::words::capital(text)
+    snowhum_say::capital(text)
 }
 
 #[test]

@@ -38,7 +38,7 @@ fn page_and_file_tell_the_same_winter_and_the_file_needs_no_network_and_names_no
         assert_eq!(hive["alive"][today].as_f64(), Some(thousandths));
         let plan: Value = serde_json::from_str(&served.get("/api/plan").await.body).unwrap();
         let foretold = plan["colonies"][0]["alive_in_spring"].as_f64().unwrap();
-        let says = format!("alive in spring in {} of 100", snowhum_advice::words::hives(foretold));
+        let says = format!("alive in spring in {} of 100", snowhum_say::hives(foretold));
         assert!(file.body.contains(&says), "{says}");
     });
 }

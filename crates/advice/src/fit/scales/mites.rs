@@ -7,11 +7,11 @@ use snowhum_units::Range;
 use super::shown::Shown;
 use crate::fit::answer::{Scale, Usual, What};
 use crate::fit::look::Look;
+use crate::seasons::season_month;
 use crate::site::figures::mite_region;
 use crate::sums::mites::answer::ColonyMites;
 use crate::sums::mites::lines::Line;
 use crate::sums::mites::{Counted, MitesQuestion, Sample, line_for, mites};
-use crate::words::season_month;
 
 pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let counted = count(look, at);

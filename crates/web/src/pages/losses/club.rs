@@ -75,8 +75,10 @@ fn told(club: &ClubLosses, answer: &LossesAnswer, tongue: Tongue) -> Markup {
     }
 }
 
+/// All colonies of all members together, and the mean of the members.
 fn pooled(club: &ClubLosses) -> Message {
     let of = club.overall_interval;
     let [low, high, mean, rate] = [of.low, of.high, club.average_rate, club.overall_rate].map(|share| 100.0 * share);
-    text::club_lost(club.at_risk, high, club.lost, low, mean, club.members, &club.method, rate)
+    let lost = text::club_lost(club.at_risk, high, club.lost, low, club.members, &club.method, rate);
+    Message::sentences([lost, text::club_mean(mean)])
 }
