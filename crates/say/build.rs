@@ -14,7 +14,7 @@ use std::{env, fs};
 type Outcome<T> = Result<T, Box<dyn Error>>;
 
 /// The languages, as `Language::ALL` has them; of the first the functions are made.
-const LANGUAGES: [&str; 3] = ["en-GB", "de", "fr"];
+const LANGUAGES: [&str; 4] = ["en-GB", "en-US", "de", "fr"];
 
 fn main() -> Outcome<()> {
     let folder = Path::new(&env::var("CARGO_MANIFEST_DIR")?).join("messages");

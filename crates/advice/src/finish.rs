@@ -2,7 +2,7 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_say::{Message, site as say};
+use snowhum_say::{Text, site as say};
 use snowhum_units::{Kelvin, Range};
 use snowhum_weather::AirPaths;
 
@@ -48,7 +48,7 @@ fn last_day_above(path: &[Kelvin], limit: Kelvin) -> usize {
 }
 
 /// How feeders differ: a day's share that a strong colony takes from each (common practice), litres.
-pub const FEEDERS: [(fn() -> Message, f64); 3] = [(say::top_feeder, 3.0), (say::frame_feeder, 1.0), (say::jar, 0.7)];
+pub const FEEDERS: [(Text, f64); 3] = [(say::top_feeder, 3.0), (say::frame_feeder, 1.0), (say::jar, 0.7)];
 
 /// Last day to begin feeding `litres` with a feeder that gives `litres_a_day`, to be finished by `finish`.
 #[must_use]

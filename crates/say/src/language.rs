@@ -8,6 +8,7 @@ use icu_decimal::DecimalFormatter;
 use icu_decimal::options::{DecimalFormatterOptions, GroupingStrategy};
 use icu_locale_core::Locale;
 use jiff::civil::Date;
+use snowhum_units::Speech;
 use std::sync::OnceLock;
 
 /// A language that a keeper can read.
@@ -16,6 +17,8 @@ pub enum Language {
     /// English as in Britain.
     #[default]
     British,
+    /// English as in North America: the British texts with the other names of the trade laid over them.
+    NorthAmerican,
     /// German.
     German,
     /// French.
@@ -44,15 +47,47 @@ static WRITTEN: [OnceLock<Written>; Language::ALL.len()] = [const { OnceLock::ne
 
 impl Language {
     /// All of them.
-    pub const ALL: [Self; 3] = [Self::British, Self::German, Self::French];
+    pub const ALL: [Self; 4] = [Self::British, Self::NorthAmerican, Self::German, Self::French];
 
     /// Its tag, as BCP 47 has it, and the name of its folder.
     #[must_use]
     pub const fn tag(self) -> &'static str {
         match self {
             Self::British => "en-GB",
+            Self::NorthAmerican => "en-US",
             Self::German => "de",
             Self::French => "fr",
+        }
+    }
+
+    /// The language of a tag, or of its first part.
+    ///
+    /// ```
+    /// use snowhum_say::Language;
+    /// assert_eq!(Language::of_tag("de-CH"), Some(Language::German));
+    /// assert_eq!(Language::of_tag("en-CA"), Some(Language::NorthAmerican));
+    /// assert_eq!(Language::of_tag("xx"), None);
+    /// ```
+    #[must_use]
+    pub fn of_tag(tag: &str) -> Option<Self> {
+        let mut parts = tag.trim().split(['-', '_']);
+        let (language, region) = (parts.next()?.to_ascii_lowercase(), parts.next().map(str::to_ascii_uppercase));
+        match (language.as_str(), region.as_deref()) {
+            ("en", Some("US" | "CA")) => Some(Self::NorthAmerican),
+            ("en", _) => Some(Self::British),
+            ("de", _) => Some(Self::German),
+            ("fr", _) => Some(Self::French),
+            _ => None,
+        }
+    }
+
+    /// The names of the trade that English texts are put into; none for a language with texts of its own.
+    #[must_use]
+    pub const fn speech(self) -> Option<Speech> {
+        match self {
+            Self::British => Some(Speech::British),
+            Self::NorthAmerican => Some(Speech::NorthAmerican),
+            Self::German | Self::French => None,
         }
     }
 

@@ -22,7 +22,7 @@ mod tongue;
 pub use chance::{both_ways, hives, in_hundred};
 pub use fact::{Fact, Number};
 pub use language::Language;
-pub use message::Message;
+pub use message::{Message, Text};
 pub use tongue::{Tongue, capital, sentence};
 
 include!(concat!(env!("OUT_DIR"), "/messages.rs"));

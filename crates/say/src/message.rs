@@ -12,6 +12,9 @@ use crate::{Fact, Tongue};
 #[derive(Debug, Clone, PartialEq)]
 pub struct Message(pub(crate) Content);
 
+/// The function of a text that tells of no fact, for tables of them.
+pub type Text = fn() -> Message;
+
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) enum Content {
     Named { topic: usize, id: &'static str, facts: Vec<(&'static str, Fact)> },

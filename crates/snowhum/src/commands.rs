@@ -33,7 +33,7 @@ mod weather;
 pub(crate) mod weigh;
 mod words;
 
-use snowhum_units::Speech;
+use snowhum_say::{Language, Tongue};
 use snowhum_web::Chosen;
 
 use crate::args::{Arguments, Command, Common};
@@ -45,10 +45,10 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         let pool = rayon::ThreadPoolBuilder::new().num_threads(threads.clamp(1, 256));
         pool.build_global().map_err(exit::environment)?;
     }
-    let (common, speech) = chosen(&arguments.command, &arguments.common);
+    let (common, tongue) = chosen(&arguments.command, &arguments.common);
     let common = &common;
     if !matches!(arguments.command, Command::Words { .. }) {
-        text::voice::speak(speech, common.units.into());
+        text::voice::speak(tongue);
     }
     match &arguments.command {
         Command::Demo(demo) => demo::run(demo, common),
@@ -76,8 +76,8 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
         Command::Spring(yard) => spring::run(yard, common),
         Command::Deadout(signs) => deadout::run(signs, common),
         Command::Treatments(arguments) => treatments::run(arguments, common),
-        Command::Print(arguments) => print::run(arguments, common, speech),
-        Command::Tell(arguments) => tell::run(arguments, common, speech),
+        Command::Print(arguments) => print::run(arguments, common, tongue),
+        Command::Tell(arguments) => tell::run(arguments, common),
         Command::Words { term } => words::run(term.as_deref(), common),
         Command::Serve(arguments) => serve::run(arguments, common),
         Command::Weather(weather) => weather::run(weather, common),
@@ -87,9 +87,9 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
     }
 }
 
-/// In which units and words the keeper writes and reads: as asked for, else as chosen for the pages of the records. Commands
+/// In which units the keeper writes and reads, and in which language: as asked for, else as chosen for the pages of the records. Commands
 /// that copy and look after the records do not open them for it.
-fn chosen(command: &Command, common: &Common) -> (Common, Speech) {
+fn chosen(command: &Command, common: &Common) -> (Common, Tongue) {
     let looks_after = matches!(
         command,
         Command::Export { .. }
@@ -99,11 +99,12 @@ fn chosen(command: &Command, common: &Common) -> (Common, Speech) {
             | Command::Serve(_)
             | Command::Generate(_)
     );
-    let is_asked = common.asked_units.is_some() && (common.words.is_some() || common.json);
+    let is_asked = common.asked_units.is_some() && (common.language.is_some() || common.words.is_some() || common.json);
     let kept = if looks_after || is_asked { Chosen::default() } else { keep::chosen(common.store.as_deref()) };
     let units = common.asked_units.or(kept.system.map(Into::into)).unwrap_or_default();
     // What programs read, and what is said of files that come in, is in the words it is written in.
     let is_plain = common.json || matches!(command, Command::Import(_));
-    let speech = common.words.map_or(if is_plain { Speech::British } else { kept.speech }, Into::into);
-    (Common { units, ..common.clone() }, speech)
+    let asked = common.language.map(Language::from).or(common.words.map(Language::from));
+    let language = asked.unwrap_or(if is_plain { Language::British } else { kept.language });
+    (Common { units, ..common.clone() }, Tongue::new(units.into()).in_language(language))
 }

@@ -95,7 +95,7 @@ fn hive(view: &View, at: usize) -> Option<snowhum_picture::HiveSection> {
     let within = section::Within::estimated(housed, colony, noted, view.now.time_zone().clone());
     let today = present.at_hives.get(at).unwrap_or(&present.today);
     let hive = section::of(housed, &within, settled, today, view.tongue());
-    Some(snowhum_picture::HiveSection { speech: view.settings.speech, ..hive })
+    Some(snowhum_picture::HiveSection { speech: view.settings.language.speech().unwrap_or_default(), ..hive })
 }
 
 /// Chance below which a fate is not told.

@@ -5,27 +5,17 @@ use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, OpeningKind, food_in};
 use snowhum_picture::{FilmDay, FilmHive, FilmHiveDay, FilmNote, FoodCame, WinterFilm};
 use snowhum_say::{Message, Tongue, hives, shared_page, tell_page as text};
-use snowhum_units::{Kelvin, Kilogram, Metre, Range, Speech};
+use snowhum_units::{Kelvin, Kilogram, Metre, Range};
 use snowhum_winter::Housed;
 
 use crate::section;
-use crate::spoken::{own_words, spoken};
+use crate::spoken::in_trade_words;
 use crate::words::plain;
-
-/// How a film is told.
-#[derive(Debug, Clone, Copy)]
-pub struct FilmShown {
-    /// Language and units of the words.
-    pub tongue: Tongue,
-    /// Words of the trade.
-    pub speech: Speech,
-}
 
 /// A yard's winter, or one hive's, as a file of its own; `apiary` is the yard it tells of.
 #[must_use]
-pub fn told_winter(answer: &FilmAnswer, apiary: &Apiary, shown: FilmShown) -> String {
-    let page = drawn(answer, apiary, shown.tongue).standalone();
-    spoken(&page, shown.speech, &own_words(apiary, shown.speech))
+pub fn told_winter(answer: &FilmAnswer, apiary: &Apiary, tongue: Tongue) -> String {
+    in_trade_words(drawn(answer, apiary, tongue).standalone(), apiary, tongue.language())
 }
 
 /// The film as it is drawn.

@@ -41,7 +41,7 @@ mod words;
 mod yard_file;
 
 pub use app::{App, Opened};
-pub use film::{FilmShown, told_winter};
+pub use film::told_winter;
 pub use gate::certificate::{Certificate, certificate_router};
 pub use gate::{NotKept, PassPhrase, Reach, sign_in_code};
 pub use listen::serve;
@@ -50,7 +50,7 @@ pub use papers::Paper;
 pub use reckon::{Ask, Present, Reckon};
 pub use routes::{paths, router};
 pub use section::steady_section;
-pub use settings::{Chosen, keep_words};
+pub use settings::{Chosen, keep_language};
 pub use sheet_file::{SheetFile, SheetRefused, bring_in, last_columns};
 pub use told::{keep as keep_told, last as last_told};
 pub use weather_ahead::{Day, Today};

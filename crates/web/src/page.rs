@@ -2,13 +2,13 @@
 
 use jiff::civil::{Date, date};
 use maud::{DOCTYPE, Markup, PreEscaped, html};
-use snowhum_say::{Message, shared_page as text};
+use snowhum_say::{Message, Text, shared_page as text};
 
 use crate::app::Standing;
 use crate::frame;
 use crate::gate::Visitor;
 use crate::labels::labelled;
-use crate::spoken::{own_words, spoken};
+use crate::spoken::in_trade_words;
 use crate::view::View;
 use crate::words::marked;
 
@@ -38,7 +38,7 @@ pub(crate) enum Place {
 }
 
 /// A page with its address and its name.
-type Way = (Place, &'static str, fn() -> Message);
+type Way = (Place, &'static str, Text);
 
 /// What a keeper opens every week, in sight on every page.
 const OFTEN: &[Way] =
@@ -79,7 +79,7 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
     let (heading, rest) = headed(body);
     let page = html! {
         (DOCTYPE)
-        html lang=(view.settings.speech.language()) {
+        html lang=(view.settings.language.tag()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
@@ -120,8 +120,7 @@ fn headed(body: &Markup) -> (PreEscaped<&str>, PreEscaped<&str>) {
 
 /// The page in the keeper's words, whatever the keeper wrote left as it is, and its tables fit for a narrow phone.
 pub(crate) fn in_own_words(view: &View, page: Markup) -> Markup {
-    let speech = view.settings.speech;
-    PreEscaped(labelled(&spoken(&page.into_string(), speech, &own_words(&view.apiary, speech))))
+    PreEscaped(labelled(&in_trade_words(page.into_string(), &view.apiary, view.settings.language)))
 }
 
 /// What is a tap down, and open on paper; nothing where nothing is.
@@ -177,6 +176,7 @@ fn foot(view: &View) -> Markup {
             @if view.visitor != Visitor::Owner {
                 form method="post" action="/sign-out" { button { (say(text::sign_out())) } }
             }
+            @if view.settings.language.speech().is_none() { p class="small" { (say(text::unread())) } }
             p class="small" { (say(text::chances())) }
         }
     }

@@ -66,7 +66,7 @@ impl App {
 fn alone(view: &View, title: &str, body: &Markup) -> Markup {
     let page = html! {
         (DOCTYPE)
-        html lang=(view.settings.speech.language()) {
+        html lang=(view.settings.language.tag()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";

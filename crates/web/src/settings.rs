@@ -1,21 +1,24 @@
 //! The keeper's settings: units, words, money.
 
 use snowhum_apiary::Apiary;
+use snowhum_say::{Language, Tongue};
 use snowhum_store::{Fault, Store};
-use snowhum_units::{Speech, System};
+use snowhum_units::System;
 use std::collections::BTreeMap;
 
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Settings {
     pub(crate) system: System,
-    pub(crate) speech: Speech,
+    pub(crate) language: Language,
     /// In place of the yard file's.
     pub(crate) currency: Option<String>,
     pub(crate) colony_worth: Option<f64>,
 }
 
 pub(crate) const UNITS: &str = "web.units";
-pub(crate) const WORDS: &str = "web.words";
+pub(crate) const LANGUAGE: &str = "web.language";
+/// Where North American was kept before there were languages.
+const WORDS: &str = "web.words";
 const AMERICAN: &str = "north-american";
 pub(crate) const CURRENCY: &str = "web.currency";
 pub(crate) const COLONY: &str = "web.colony";
@@ -24,12 +27,12 @@ const MOST_WORTH: f64 = 1e7;
 /// Longest currency, in letters.
 const LONGEST_CURRENCY: usize = 8;
 
-/// Keeps the words of the pages.
+/// Keeps the language of the pages.
 ///
 /// # Errors
 /// When the store cannot be written.
-pub async fn keep_words(store: &Store, speech: Speech) -> Result<(), Fault> {
-    store.set(WORDS, if speech == Speech::NorthAmerican { AMERICAN } else { "british" }).await
+pub async fn keep_language(store: &Store, language: Language) -> Result<(), Fault> {
+    store.set(LANGUAGE, language.tag()).await
 }
 
 /// What was chosen for the pages of some records: for commands, which follow it.
@@ -37,8 +40,8 @@ pub async fn keep_words(store: &Store, speech: Speech) -> Result<(), Fault> {
 pub struct Chosen {
     /// Units; none if nobody chose.
     pub system: Option<System>,
-    /// Words; British if nobody chose.
-    pub speech: Speech,
+    /// The language; British English if nobody chose.
+    pub language: Language,
 }
 
 impl Chosen {
@@ -51,14 +54,15 @@ impl Chosen {
     }
 
     fn among(kept: &BTreeMap<String, String>) -> Self {
-        let is_american = kept.get(WORDS).is_some_and(|kept| kept == AMERICAN);
+        let words = kept.get(WORDS).filter(|kept| *kept == AMERICAN).map(|_| Language::NorthAmerican);
+        let language = kept.get(LANGUAGE).and_then(|tag| Language::of_tag(tag)).or(words);
         Self {
             system: match kept.get(UNITS).map(String::as_str) {
                 Some("us") => Some(System::Us),
                 Some("metric") => Some(System::Metric),
                 _ => None,
             },
-            speech: if is_american { Speech::NorthAmerican } else { Speech::British },
+            language: language.unwrap_or_default(),
         }
     }
 }
@@ -69,10 +73,15 @@ impl Settings {
         let chosen = Chosen::among(kept);
         Self {
             system: chosen.system.unwrap_or(usual),
-            speech: chosen.speech,
+            language: chosen.language,
             currency: kept.get(CURRENCY).and_then(|text| currency(text)),
             colony_worth: kept.get(COLONY).and_then(|text| worth(text)),
         }
+    }
+
+    /// What the keeper reads in.
+    pub(crate) fn tongue(&self) -> Tongue {
+        Tongue::new(self.system).in_language(self.language)
     }
 
     /// The yard with the keeper's money in place of the file's.

@@ -3,6 +3,7 @@
 //! What the keeper wrote stands as written, and so does everything under `translate="no"`, code and form fields.
 
 use snowhum_apiary::Apiary;
+use snowhum_say::Language;
 use snowhum_units::Speech;
 
 /// Elements whose text is not the house's own.
@@ -11,8 +12,16 @@ const UNTOUCHED: [&str; 5] = ["code", "script", "style", "textarea", "pre"];
 const ALOUD: &str = " aria-label=\"";
 
 /// The texts of a yard that are the keeper's own and hold a word this speech would change, as HTML writes them.
-pub(crate) fn own_words(apiary: &Apiary, speech: Speech) -> Vec<String> {
+fn own_words(apiary: &Apiary, speech: Speech) -> Vec<String> {
     apiary.own_texts().filter(|text| speech.is_foreign(text)).map(escaped).collect()
+}
+
+/// A page of English texts in the names of the trade that are read; one in another language as it is.
+pub(crate) fn in_trade_words(page: String, apiary: &Apiary, language: Language) -> String {
+    match language.speech() {
+        Some(speech) => spoken(&page, speech, &own_words(apiary, speech)),
+        None => page,
+    }
 }
 
 /// A text as HTML writes it.
@@ -21,7 +30,7 @@ pub(crate) fn escaped(text: &str) -> String {
 }
 
 /// A page in the keeper's words.
-pub(crate) fn spoken(page: &str, speech: Speech, own: &[String]) -> String {
+fn spoken(page: &str, speech: Speech, own: &[String]) -> String {
     let mut out = String::with_capacity(page.len() + page.len() / 50);
     let mut rest = page;
     while let Some(start) = rest.find('<') {

@@ -55,7 +55,7 @@ impl View {
 
     /// What the keeper reads in.
     pub(crate) fn tongue(&self) -> Tongue {
-        Tongue::new(self.settings.system)
+        self.settings.tongue()
     }
 
     /// Whether the page will have more to say soon.

@@ -1,7 +1,7 @@
 //! What to buy for the yard's winter, and what goes to each hive.
 
 use jiff::civil::Date;
-use snowhum_say::Message;
+use snowhum_say::Text;
 use snowhum_units::Kilogram;
 
 use super::answer::{BeginBy, ColonyFit, FEEDER_L, HiveFeed, SOLID, Shopping, Spared, VerdictKind};
@@ -68,7 +68,7 @@ fn hive(look: &Look<'_>, at: usize) -> HiveFeed {
 
 /// The last day to begin a course with each kind of feeder that is quick enough.
 fn begin_by(course: &Course, today: Date) -> Vec<BeginBy> {
-    let begin = |(feeder, a_day): &(fn() -> Message, f64)| BeginBy {
+    let begin = |(feeder, a_day): &(Text, f64)| BeginBy {
         feeder: feeder(),
         on: finish::begin_by(course.finish, course.litres(), *a_day),
     };

@@ -9,7 +9,6 @@ use jiff::civil::Date;
 use jiff::{Timestamp, ToSpan};
 use snowhum_apiary::Apiary;
 use snowhum_say::{Message, Tongue, jobs as say};
-use snowhum_units::Speech;
 use uuid::Uuid;
 
 use super::answer::{JobWindow, JobsAnswer, Kind};
@@ -22,9 +21,9 @@ const DAYS_BEFORE: i64 = 1;
 
 /// The calendar file of a yard's windows in the keeper's words, made at `stamped`. Windows that seldom come are left out.
 #[must_use]
-pub fn calendar(answer: &JobsAnswer, yard: &Apiary, (tongue, speech): (Tongue, Speech), stamped: Timestamp) -> String {
+pub fn calendar(answer: &JobsAnswer, yard: &Apiary, tongue: Tongue, stamped: Timestamp) -> String {
     let own: Vec<String> = yard.own_texts().map(str::to_owned).collect();
-    let said = |text: &str| plain(&speech.said_around(text, &own));
+    let said = |text: &str| plain(&tongue.in_trade_words(text, &own));
     let mut calendar = Calendar::empty();
     for (key, value) in [("VERSION", "2.0"), ("PRODID", "-//Snowhum//Jobs and dates//EN"), ("CALSCALE", "GREGORIAN")] {
         calendar.append_property(Property::new(key, value));

@@ -11,7 +11,6 @@ use snowhum_advice::jobs::JobsAnswer;
 use snowhum_advice::jobs::calendar::{calendar, event_id};
 use snowhum_apiary::Apiary;
 use snowhum_say::Tongue;
-use snowhum_units::Speech;
 use std::collections::BTreeSet;
 use std::sync::OnceLock;
 
@@ -66,7 +65,7 @@ fn texts(calendar: &ICalendar, kind: ICalendarComponentType, name: ICalendarProp
 
 #[test]
 fn another_s_reader_finds_every_window_with_its_alarm() {
-    let text = calendar(answer(), &apiary(), (Tongue::BRITISH, Speech::British), stamped());
+    let text = calendar(answer(), &apiary(), Tongue::BRITISH, stamped());
     let read = read(&text);
     let dated = answer().windows.iter().filter(|window| window.day().is_some()).count();
     let count = |kind| read.components.iter().filter(|one| one.component_type == kind).count();
@@ -87,8 +86,8 @@ fn another_s_reader_finds_every_window_with_its_alarm() {
 
 #[test]
 fn the_file_is_the_same_to_the_byte_and_holds_no_clock_but_the_caller_s() {
-    let text = calendar(answer(), &apiary(), (Tongue::BRITISH, Speech::British), stamped());
-    assert_eq!(text, calendar(answer(), &apiary(), (Tongue::BRITISH, Speech::British), stamped()));
+    let text = calendar(answer(), &apiary(), Tongue::BRITISH, stamped());
+    assert_eq!(text, calendar(answer(), &apiary(), Tongue::BRITISH, stamped()));
     assert!(text.lines().filter(|line| line.starts_with("DTSTAMP")).all(|line| line == "DTSTAMP:20251005T073000Z"));
     assert!(text.split("\r\n").all(|line| line.len() <= 75 && !line.contains('\n')), "lines are folded");
 }
@@ -97,8 +96,8 @@ fn the_file_is_the_same_to_the_byte_and_holds_no_clock_but_the_caller_s() {
 fn ids_stay_when_dates_shift_and_a_later_answer_has_a_greater_number() {
     let other = windows(2, date(2026, 1, 20));
     let (before, after) = (
-        calendar(answer(), &apiary(), (Tongue::BRITISH, Speech::British), stamped()),
-        calendar(&other, &apiary(), (Tongue::BRITISH, Speech::British), stamped()),
+        calendar(answer(), &apiary(), Tongue::BRITISH, stamped()),
+        calendar(&other, &apiary(), Tongue::BRITISH, stamped()),
     );
     let lines = |text: &str, key: &str| -> BTreeSet<String> {
         text.lines().filter(|line| line.starts_with(key)).map(str::to_owned).collect()
@@ -118,7 +117,7 @@ proptest! {
     fn odd_names_come_back_as_they_were_typed(name in "[\\PC,;:\\\\\"\n]{1,120}") {
         let mut yard = apiary();
         yard.name = name.clone();
-        let read = read(&calendar(answer(), &yard, (Tongue::BRITISH, Speech::British), stamped()));
+        let read = read(&calendar(answer(), &yard, Tongue::BRITISH, stamped()));
         let summaries = texts(&read, ICalendarComponentType::VEvent, ICalendarProperty::Summary);
         prop_assert!(summaries.iter().all(|summary| summary.ends_with(&format!(" ({name})"))), "{:?}", summaries.first());
         prop_assert_eq!(summaries.len(), answer().windows.iter().filter(|one| one.day().is_some()).count());
@@ -128,7 +127,7 @@ proptest! {
     fn no_name_breaks_out_of_its_line(name in "\\PC*(\r\nEND:VEVENT\r\n|\u{0}|\u{7f}|\t|\r)\\PC*") {
         let mut yard = apiary();
         yard.name = name;
-        let read = read(&calendar(answer(), &yard, (Tongue::BRITISH, Speech::British), stamped()));
+        let read = read(&calendar(answer(), &yard, Tongue::BRITISH, stamped()));
         let dated = answer().windows.iter().filter(|one| one.day().is_some()).count();
         let events = read.components.iter().filter(|one| one.component_type == ICalendarComponentType::VEvent);
         prop_assert_eq!(events.count(), dated);

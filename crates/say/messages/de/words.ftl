@@ -1,3 +1,5 @@
+## Wörter und Zahlen, aus denen viele Meldungen gemacht sind.
+
 words-by = bis zum { DAY($on) }
 words-in-hundred = etwa { NUMBER($hives) } von 100
 words-fewest = weniger als 1 von 100
@@ -9,3 +11,6 @@ words-both-ways = von 100 solchen Völkern { $alive ->
 words-early = Anfang { DAY($on, style: "month") }
 words-mid = Mitte { DAY($on, style: "month") }
 words-late = Ende { DAY($on, style: "month") }
+
+words-portion = { PORTION($mass) }
+words-poured = { POURED($volume) }

@@ -1,3 +1,5 @@
+## Des mots et des nombres dont beaucoup de messages sont faits.
+
 words-by = d’ici le { DAY($on) }
 words-in-hundred = environ { NUMBER($hives) } sur 100
 words-fewest = moins de 1 sur 100
@@ -9,3 +11,6 @@ words-both-ways = sur 100 colonies comme celle-ci, environ { NUMBER($alive) } { 
 words-early = début { DAY($on, style: "month") }
 words-mid = mi-{ DAY($on, style: "month") }
 words-late = fin { DAY($on, style: "month") }
+
+words-portion = { PORTION($mass) }
+words-poured = { POURED($volume) }

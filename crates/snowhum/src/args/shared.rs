@@ -3,6 +3,7 @@
 use clap::{Args, ValueEnum};
 use jiff::civil::Date;
 use snowhum_advice::MEMBERS;
+use snowhum_say::Language;
 use std::path::PathBuf;
 
 use super::written::parse_date;
@@ -20,7 +21,11 @@ pub(crate) struct Common {
     /// The units that hold, once the records were asked.
     #[arg(skip)]
     pub(crate) units: Units,
-    /// Words of the trade; as chosen for the pages of the records, else British.
+    /// Language of answers; as chosen for the pages of the records, else British English. German and French have not been
+    /// read by a keeper of the tongue yet; cautions, faults and help stand in English.
+    #[arg(long, global = true, value_enum, value_name = "LANGUAGE")]
+    pub(crate) language: Option<Tag>,
+    /// Words of the trade in English; as chosen for the pages of the records, else British.
     #[arg(long, global = true, value_enum, value_name = "WORDS")]
     pub(crate) words: Option<Words>,
     /// The file the keeper's records are in; in the user's data folder if not given.
@@ -68,11 +73,39 @@ pub(crate) enum Words {
     NorthAmerican,
 }
 
-impl From<Words> for snowhum_units::Speech {
+impl From<Words> for Language {
     fn from(words: Words) -> Self {
         match words {
             Words::British => Self::British,
             Words::NorthAmerican => Self::NorthAmerican,
+        }
+    }
+}
+
+/// Languages by their tags.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Tag {
+    /// English, as in Britain.
+    #[value(name = "en-GB", alias = "en")]
+    British,
+    /// English, as in North America.
+    #[value(name = "en-US")]
+    NorthAmerican,
+    /// German.
+    #[value(name = "de")]
+    German,
+    /// French.
+    #[value(name = "fr")]
+    French,
+}
+
+impl From<Tag> for Language {
+    fn from(tag: Tag) -> Self {
+        match tag {
+            Tag::British => Self::British,
+            Tag::NorthAmerican => Self::NorthAmerican,
+            Tag::German => Self::German,
+            Tag::French => Self::French,
         }
     }
 }

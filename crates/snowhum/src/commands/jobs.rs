@@ -33,8 +33,7 @@ pub(super) fn run(arguments: &JobsArguments, common: &Common) -> anyhow::Result<
         answer = answer.told_by(&super::now::told(&apiary, present, run, common)?);
     }
     if let Some(file) = &arguments.ics {
-        let spoken = (text::voice::tongue(), text::voice::speech());
-        write(file, &calendar::calendar(&answer, &apiary, spoken, Timestamp::now()))?;
+        write(file, &calendar::calendar(&answer, &apiary, text::voice::tongue(), Timestamp::now()))?;
     }
     if common.json {
         return text::say(&serde_json::to_string_pretty(&answer)?);

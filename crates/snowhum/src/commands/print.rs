@@ -5,9 +5,9 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 use jiff::Timestamp;
 use snowhum_apiary::Apiary;
+use snowhum_say::Tongue;
 use snowhum_store::Store;
-use snowhum_units::{Speech, System};
-use snowhum_web::{App, Opened, Paper, Reach, keep_words};
+use snowhum_web::{App, Opened, Paper, Reach, keep_language};
 
 use super::serve::Model;
 use super::serve::yard::beside;
@@ -32,12 +32,10 @@ fn address(text: &str) -> Result<String, String> {
     if fits { Ok(text.trim_end_matches('/').to_owned()) } else { Err("write such as https://192.168.1.7:8462".into()) }
 }
 
-pub(super) fn run(arguments: &PrintArguments, common: &Common, speech: Speech) -> anyhow::Result<()> {
+pub(super) fn run(arguments: &PrintArguments, common: &Common, tongue: Tongue) -> anyhow::Result<()> {
     let apiary = yard(arguments, common)?;
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(exit::environment)?;
-    let papers = progress::during("watching the colonies", || {
-        runtime.block_on(papers(&apiary, arguments, common.units.into(), speech))
-    })?;
+    let papers = progress::during("watching the colonies", || runtime.block_on(papers(&apiary, arguments, tongue)))?;
     std::fs::create_dir_all(&arguments.out).map_err(|error| unwritable(&arguments.out, &error))?;
     for paper in &papers {
         let file = arguments.out.join(paper.file);
@@ -57,15 +55,10 @@ fn yard(arguments: &PrintArguments, common: &Common) -> anyhow::Result<Apiary> {
     }
 }
 
-async fn papers(
-    apiary: &Apiary,
-    arguments: &PrintArguments,
-    system: System,
-    speech: Speech,
-) -> anyhow::Result<Vec<Paper>> {
+async fn papers(apiary: &Apiary, arguments: &PrintArguments, tongue: Tongue) -> anyhow::Result<Vec<Paper>> {
     let store = Store::in_memory().await.map_err(exit::environment)?;
     store.import_yard(apiary, Timestamp::now()).await.map_err(exit::environment)?;
-    keep_words(&store, speech).await.map_err(exit::environment)?;
+    keep_language(&store, tongue.language()).await.map_err(exit::environment)?;
     let day = arguments.yard.run.as_of.or(apiary.invented.then_some(apiary.as_of));
     let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
     let app = App::new(Opened {
@@ -73,7 +66,7 @@ async fn papers(
         yard: apiary.id,
         reckon,
         day,
-        units: system,
+        units: tongue.system(),
         reach: Reach::this_machine(),
         home: None,
         file: None,

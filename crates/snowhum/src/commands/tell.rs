@@ -8,8 +8,7 @@ use jiff::civil::Date;
 use snowhum_advice::film::FilmAnswer;
 use snowhum_apiary::Apiary;
 use snowhum_say::tell_terminal;
-use snowhum_units::Speech;
-use snowhum_web::{Ask, FilmShown, Reckon, told_winter};
+use snowhum_web::{Ask, Reckon, told_winter};
 
 use super::serve::Model;
 use crate::args::{Common, YardArguments};
@@ -27,7 +26,7 @@ pub(crate) struct TellArguments {
     yard: YardArguments,
 }
 
-pub(super) fn run(arguments: &TellArguments, common: &Common, speech: Speech) -> anyhow::Result<()> {
+pub(super) fn run(arguments: &TellArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
     let at = arguments.colony.as_deref().map(|name| sources::place_of(&apiary, name)).transpose()?;
     let answer = told(&apiary, arguments, common)?;
@@ -39,7 +38,7 @@ pub(super) fn run(arguments: &TellArguments, common: &Common, speech: Speech) ->
         return text::say(&serde_json::to_string_pretty(&answer)?);
     }
     let Some(out) = &arguments.out else { return Ok(()) };
-    let page = told_winter(&answer, &apiary, FilmShown { tongue: text::voice::tongue(), speech });
+    let page = told_winter(&answer, &apiary, text::voice::tongue());
     new_file::create(out)?.write_all(page.as_bytes()).map_err(|error| new_file::failed(out, &error))?;
     text::say(&text::wrapped(tell_terminal::wrote(out.display().to_string()), 2))
 }

@@ -11,7 +11,6 @@ use snowhum_advice::now::NowAnswer;
 use snowhum_apiary::Apiary;
 use snowhum_say::Tongue;
 use snowhum_say::capital;
-use snowhum_units::Speech;
 use std::sync::Mutex;
 
 use crate::text;
@@ -93,7 +92,7 @@ fn in_json(now: &NowAnswer, api: &Value, plan: &Value, case: &str) {
 
 fn in_the_calendar(now: &NowAnswer, jobs: &JobsAnswer, yard: &Apiary, downloaded: &str, case: &str) {
     let page = on_one_line(&text::jobs::words(jobs));
-    let own = calendar(jobs, yard, (Tongue::BRITISH, Speech::British), Timestamp::UNIX_EPOCH);
+    let own = calendar(jobs, yard, Tongue::BRITISH, Timestamp::UNIX_EPOCH);
     for file in [own.as_str(), downloaded] {
         let unfolded = file.replace("\r\n ", "").replace('\\', "");
         for told in told(now) {

@@ -1,21 +1,19 @@
-//! The keeper's words in a terminal: British or North American, chosen once before anything is answered.
+//! What the keeper of a terminal reads in, chosen once before anything is answered.
 
 use std::borrow::Cow;
 use std::sync::OnceLock;
 
 use snowhum_apiary::Apiary;
 use snowhum_say::{Message, Tongue};
-use snowhum_units::{Speech, System};
 
-static SPEECH: OnceLock<Speech> = OnceLock::new();
 static TONGUE: OnceLock<Tongue> = OnceLock::new();
 /// Texts the keeper wrote, which stand as written.
 static OWN: OnceLock<Vec<String>> = OnceLock::new();
 
-/// Answers in this speech and these units from now on.
-pub(crate) fn speak(speech: Speech, system: System) {
+/// Answers in this tongue from now on.
+pub(crate) fn speak(tongue: Tongue) {
     // Chosen a second time it stays as it was first chosen: there is one keeper at a terminal.
-    let _ = (SPEECH.set(speech), TONGUE.set(Tongue::new(system)));
+    let _ = TONGUE.set(tongue);
 }
 
 /// What the keeper reads in.
@@ -26,11 +24,6 @@ pub(crate) fn tongue() -> Tongue {
 /// A message in words.
 pub(crate) fn in_words(message: &Message) -> String {
     tongue().say(message)
-}
-
-/// The speech chosen; British if none was.
-pub(crate) fn speech() -> Speech {
-    SPEECH.get().copied().unwrap_or_default()
 }
 
 /// Set-ups and notes as they are typed, which are no speech: `floor=mesh` is typed so everywhere.
@@ -44,5 +37,5 @@ pub(crate) fn respect(apiary: &Apiary) {
 /// A text in the keeper's words.
 pub(crate) fn said(text: &str) -> Cow<'_, str> {
     let own = OWN.get().map(Vec::as_slice).unwrap_or_default();
-    SPEECH.get().map_or(Cow::Borrowed(text), |speech| speech.said_around(text, own))
+    TONGUE.get().map_or(Cow::Borrowed(text), |tongue| tongue.in_trade_words(text, own))
 }

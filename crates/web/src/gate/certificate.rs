@@ -6,7 +6,7 @@ use axum::middleware;
 use axum::response::{IntoResponse, Redirect};
 use axum::routing::get;
 use maud::{Markup, html};
-use snowhum_say::{Message, certificate_page as text};
+use snowhum_say::{Message, Text, certificate_page as text};
 use std::sync::Arc;
 
 use crate::bare::{READ, bare};
@@ -46,8 +46,6 @@ fn file(certificate: &Certificate) -> impl IntoResponse + use<> {
     let name = HeaderValue::from_static("attachment; filename=\"snowhum-authority.crt\"");
     ([(header::CONTENT_TYPE, kind), (header::CONTENT_DISPOSITION, name)], certificate.pem.clone())
 }
-
-type Text = fn() -> Message;
 
 /// How each kind of device is told to trust it; menus as they were named in 2025, from memory.
 const STEPS: [(Text, &[Text]); 5] = [

@@ -4,7 +4,7 @@ use axum::extract::{Path, State};
 use axum::http::Uri;
 use jiff::Timestamp;
 use maud::{Markup, html};
-use snowhum_say::{Message, change_page as text};
+use snowhum_say::{Message, Text, change_page as text};
 
 use super::setup::PARTS;
 use crate::app::App;
@@ -14,7 +14,7 @@ use crate::page::{Place, page};
 use crate::view::View;
 
 /// What becomes of a hive, and the note that says it; rooms and other colonies are beside.
-const FATES: [(fn() -> Message, &str); 3] =
+const FATES: [(Text, &str); 3] =
     [(text::moved, "did=moved"), (text::sold, "counted=sold"), (text::dead, "colony=dead")];
 
 pub(crate) async fn show(State(app): State<App>, Path(id): Path<String>, uri: Uri) -> Result<Markup, Fault> {

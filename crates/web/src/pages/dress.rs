@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use snowhum_apiary::ChosenDress;
-use snowhum_say::{Message, Tongue, dress_page as text};
+use snowhum_say::{Message, Text, Tongue, dress_page as text};
 
 use crate::view::Asked;
 
@@ -10,11 +10,11 @@ use crate::view::Asked;
 struct Part {
     /// As a yard file calls it.
     key: &'static str,
-    name: fn() -> Message,
+    name: Text,
     /// What is assumed where nothing is said.
-    usual: fn() -> Message,
+    usual: Text,
     /// Each choice in words, and as a yard file has it.
-    choices: &'static [(fn() -> Message, &'static str)],
+    choices: &'static [(Text, &'static str)],
 }
 
 /// From the roof down.

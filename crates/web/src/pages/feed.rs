@@ -10,7 +10,7 @@ use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::sums::feed::{ByVolume, FeedAnswer, FeedQuestion, Season, Solid, feed};
 use snowhum_apiary::Apiary;
 use snowhum_figures::looking_ahead::LIST_HOLDS;
-use snowhum_say::{Message, Tongue, feed_page as text};
+use snowhum_say::{Message, Text, Tongue, feed_page as text};
 use snowhum_units::{Bare, CubicMetre, Kilogram, Measured, Metre, System};
 
 use super::questions::heard;
@@ -139,7 +139,7 @@ fn syrup(list: &Shopping, days_left: Option<i64>) -> Message {
 fn table(list: &Shopping, tongue: Tongue) -> Markup {
     let say = |message: Message| tongue.say(&message);
     let late = list.too_late_for_syrup;
-    let heads: &[fn() -> Message] = if late { &LATE_HEADS } else { &HEADS };
+    let heads: &[Text] = if late { &LATE_HEADS } else { &HEADS };
     html! {
         div class="wide" tabindex="0" role="region" aria-label=(say(text::of_each())) {
             table {
@@ -157,10 +157,10 @@ fn table(list: &Shopping, tongue: Tongue) -> Markup {
 }
 
 /// Heads of the table while there is time for syrup.
-const HEADS: [fn() -> Message; 8] =
+const HEADS: [Text; 8] =
     [text::hive, text::short, text::sugar, text::water, text::syrup, text::feeders, text::begin_by, text::or_frames];
 /// Its heads once there is none.
-const LATE_HEADS: [fn() -> Message; 5] = [text::hive, text::short, text::fondant, text::or_candy, text::or_frames];
+const LATE_HEADS: [Text; 5] = [text::hive, text::short, text::fondant, text::or_candy, text::or_frames];
 
 /// What one hive is fed, in the columns between what it is short of and its frames.
 fn feed_cells(hive: &HiveFeed, list: &Shopping, tongue: Tongue) -> Markup {

@@ -5,7 +5,7 @@ use axum::extract::State;
 use axum::response::Redirect;
 use maud::{Markup, html};
 use snowhum_apiary::{Colony, NoteId, VisitId};
-use snowhum_say::{Message, flight_page as text, in_hundred};
+use snowhum_say::{Message, Text, flight_page as text, in_hundred};
 use uuid::Uuid;
 
 use super::notes::{Pairs, keep};
@@ -20,7 +20,7 @@ use crate::view::{Asked, View};
 use crate::words::marked;
 
 /// What is tapped, and what is then written. Each kind is one note a day, so that a second tap mends the first.
-const TAPS: [(&str, fn() -> Message, &str); 5] = [
+const TAPS: [(&str, Text, &str); 5] = [
     ("flight", text::flew_well, "flight=well"),
     ("flight", text::thin, "flight=thin"),
     ("flight", text::did_not_fly, "flight=none"),

@@ -41,7 +41,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
 pub(crate) async fn download(State(app): State<App>) -> Result<impl IntoResponse, Fault> {
     let view = View::of(&app).await?;
     let answer = told(&app, &*app.whole_windows().await?);
-    let file = calendar::calendar(&answer, &view.apiary, (view.tongue(), view.settings.speech), Timestamp::now());
+    let file = calendar::calendar(&answer, &view.apiary, view.tongue(), Timestamp::now());
     let kind = [
         (header::CONTENT_TYPE, "text/calendar; charset=utf-8"),
         (header::CONTENT_DISPOSITION, "attachment; filename=\"jobs-and-dates.ics\""),

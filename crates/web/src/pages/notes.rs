@@ -7,7 +7,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{ColonyId, Entry, Note, NoteId, VisitId};
-use snowhum_say::{Message, Tongue, note_page as text};
+use snowhum_say::{Message, Text, Tongue, note_page as text};
 use snowhum_store::{LastOf, Version};
 use snowhum_units::{Kilogram, Measured};
 use uuid::Uuid;
@@ -64,7 +64,7 @@ fn unread(page: Markup) -> Response {
 }
 
 /// Feeds that can be tapped, as a note writes them and as they are said.
-pub(super) const FEEDS: [(&str, fn() -> Message); 5] = [
+pub(super) const FEEDS: [(&str, Text); 5] = [
     ("3:2 syrup", text::syrup_3_2),
     ("2:1 syrup", text::syrup_2_1),
     ("1:1 syrup", text::syrup_1_1),

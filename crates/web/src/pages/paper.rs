@@ -8,7 +8,7 @@ use axum::extract::State;
 use axum::http::HeaderMap;
 use axum::http::header::HOST;
 use maud::{Markup, html};
-use snowhum_say::{Message, paper_page as text};
+use snowhum_say::{Message, Text, paper_page as text};
 
 use crate::app::App;
 use crate::fault::Fault;
@@ -21,7 +21,7 @@ pub(crate) use season::sheet as season_sheet;
 pub(crate) use yard::sheet as yard_sheet;
 
 /// A sheet: address, name, what it is for.
-const SHEETS: [(&str, fn() -> Message, fn() -> Message); 5] = [
+const SHEETS: [(&str, Text, Text); 5] = [
     ("/paper/yard", text::yard, text::yard_what),
     ("/round/sheet", text::round, text::round_what),
     ("/paper/cards", text::cards, text::cards_what),

@@ -10,7 +10,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{Colony, ColonyId, SnowCover, VisitId};
-use snowhum_say::{Message, round_page as text};
+use snowhum_say::{Message, Text, round_page as text};
 use snowhum_units::System;
 
 use asked::{TYPED, choices};
@@ -82,7 +82,7 @@ fn not_asked(view: &View) -> Markup {
 fn outside(view: &View) -> Markup {
     let tongue = view.tongue();
     let unit = if view.settings.system == System::Us { "°F" } else { "°C" };
-    let snow = [(text::snow_bare as fn() -> Message, "none"), (text::snow_old, "old"), (text::snow_fresh, "new")];
+    let snow = [(text::snow_bare as Text, "none"), (text::snow_old, "old"), (text::snow_fresh, "new")];
     html! {
         fieldset class="outside" {
             legend { (tongue.say(&text::outside())) }

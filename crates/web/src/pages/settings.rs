@@ -6,8 +6,8 @@ use axum::http::HeaderMap;
 use axum::response::Redirect;
 use maud::{Markup, html};
 use snowhum_apiary::{Reckoned, read_day};
-use snowhum_say::{Message, settings_page as text};
-use snowhum_units::{Speech, System};
+use snowhum_say::{Language, Message, settings_page as text};
+use snowhum_units::System;
 
 use super::notes::Pairs;
 use crate::app::App;
@@ -15,25 +15,34 @@ use crate::fault::Fault;
 use crate::gate::{links, sign_in};
 use crate::page::{Place, page};
 use crate::said::Said;
-use crate::settings::{COLONY, CURRENCY, UNITS, WORDS, currency, worth};
+use crate::settings::{COLONY, CURRENCY, LANGUAGE, UNITS, currency, worth};
 use crate::view::{Asked, View};
 use crate::words::marked;
 
+/// Languages, each by its own name.
+const LANGUAGES: [(Language, &str); Language::ALL.len()] = [
+    (Language::British, "English (Britain)"),
+    (Language::NorthAmerican, "English (North America)"),
+    (Language::German, "Deutsch"),
+    (Language::French, "Français"),
+];
+
 pub(crate) async fn show(State(app): State<App>, headers: HeaderMap, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
-    let (is_us, is_american) = (view.settings.system == System::Us, view.settings.speech == Speech::NorthAmerican);
+    let is_us = view.settings.system == System::Us;
     let tongue = view.tongue();
     let say = |message: Message| tongue.say(&message);
     let heading = say(text::heading());
     let units = [("metric", say(text::metric()), !is_us), ("us", say(text::us()), is_us)];
-    let words =
-        [("british", say(text::british()), !is_american), ("north-american", say(text::north_american()), is_american)];
+    let languages =
+        LANGUAGES.map(|(language, name)| (language.tag(), name.to_owned(), view.settings.language == language));
     let body = html! {
         h1 { (heading) }
         @if asked.get("kept").is_some() { p class="kept" role="status" { (say(text::kept())) } }
         form method="post" action="/settings" {
-            (pair(&say(text::units()), "units", &units))
-            (pair(&say(text::words()), "words", &words))
+            (choices(&say(text::units()), "units", &units))
+            (choices(&say(text::language()), "language", &languages))
+            p class="small" { (say(text::unread())) }
             label for="currency" { (say(text::currency())) }
             input id="currency" name="currency" maxlength="8" required value=(view.apiary.money.currency);
             label for="colony" { (say(text::colony())) }
@@ -56,7 +65,7 @@ pub(crate) async fn show(State(app): State<App>, headers: HeaderMap, asked: Aske
     Ok(page(&view, Place::Elsewhere, &heading, &body))
 }
 
-fn pair(asks: &str, name: &str, answers: &[(&str, String, bool); 2]) -> Markup {
+fn choices(asks: &str, name: &str, answers: &[(&str, String, bool)]) -> Markup {
     html! {
         fieldset class="choices" {
             legend { (asks) }
@@ -69,14 +78,15 @@ fn pair(asks: &str, name: &str, answers: &[(&str, String, bool); 2]) -> Markup {
 
 pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<Redirect, Fault> {
     let form = Asked(pairs);
-    let one_of = |name: &str, known: [&'static str; 2]| known.into_iter().find(|known| form.get(name) == Some(known));
-    let units = one_of("units", ["metric", "us"]).ok_or_else(|| Fault::Wrong(text::wrong_units()))?;
-    let words = one_of("words", ["british", "north-american"]).ok_or_else(|| Fault::Wrong(text::wrong_words()))?;
+    let units = ["metric", "us"].into_iter().find(|known| form.get("units") == Some(known));
+    let units = units.ok_or_else(|| Fault::Wrong(text::wrong_units()))?;
+    let language = Language::ALL.into_iter().find(|known| form.get("language") == Some(known.tag()));
+    let language = language.ok_or_else(|| Fault::Wrong(text::wrong_language()))?;
     let money = form.get("currency").and_then(currency).ok_or_else(|| Fault::Wrong(text::wrong_currency()))?;
     let colony = form.get("colony").and_then(worth).ok_or_else(|| Fault::Wrong(text::wrong_colony()))?;
     let store = app.store();
     store.set(UNITS, units).await?;
-    store.set(WORDS, words).await?;
+    store.set(LANGUAGE, language.tag()).await?;
     store.set(CURRENCY, &money).await?;
     store.set(COLONY, &colony.to_string()).await?;
     app.touch();

@@ -5,7 +5,7 @@ use maud::{Markup, html};
 use snowhum_advice::setup::{HARDLY, SetupAnswer, SetupRow, SetupVerdict, Try, WrongChange};
 use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, Colony};
-use snowhum_say::{Message, hives, setup_page as text};
+use snowhum_say::{Message, Text, hives, setup_page as text};
 use snowhum_units::Kilogram;
 use snowhum_winter::Parameters;
 
@@ -18,10 +18,10 @@ use crate::sent::shortened;
 use crate::view::{Asked, View};
 
 /// What a part can be, with the change it is.
-type Choice = (fn() -> Message, &'static str);
+type Choice = (Text, &'static str);
 
 /// Parts that can be swapped: the field of a form, the name, and each choice.
-pub(super) const PARTS: [(&str, fn() -> Message, &[Choice]); 6] = [
+pub(super) const PARTS: [(&str, Text, &[Choice]); 6] = [
     (
         "Lid",
         text::lid,

@@ -10,7 +10,7 @@ use std::sync::Arc;
 
 use crate::app::App;
 use crate::fault::Fault;
-use crate::film::{FilmShown, drawn, title, told_winter};
+use crate::film::{drawn, title, told_winter};
 use crate::frame;
 use crate::lasting::Last;
 use crate::page::{Place, page};
@@ -73,10 +73,9 @@ async fn last(app: &App, view: &View) -> Last<FilmAnswer> {
 /// A file whose name tells nothing of the place.
 fn file(view: &View, told: &FilmAnswer) -> Response {
     let name = if told.hives.len() == 1 { "winter-of-a-hive.html" } else { "winter-of-a-yard.html" };
-    let shown = FilmShown { tongue: view.tongue(), speech: view.settings.speech };
     let kind = [
         (header::CONTENT_TYPE, "text/html; charset=utf-8".to_owned()),
         (header::CONTENT_DISPOSITION, format!("attachment; filename=\"{name}\"")),
     ];
-    (kind, told_winter(told, &view.apiary, shown)).into_response()
+    (kind, told_winter(told, &view.apiary, view.tongue())).into_response()
 }

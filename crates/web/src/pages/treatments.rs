@@ -8,7 +8,7 @@ use maud::{Markup, html};
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::treatments::{TreatmentRecord, class_words, columns, treatments};
 use snowhum_apiary::{Act, Colony, Conditions, Entry, Note, TreatmentClass, TreatmentDetail, TreatmentNote, VisitId};
-use snowhum_say::{Message, Tongue, treatments as of_record, treatments_page as text};
+use snowhum_say::{Message, Text, Tongue, treatments as of_record, treatments_page as text};
 
 use super::notes::{Pairs, keep as keep_note, time};
 use crate::app::App;
@@ -19,7 +19,7 @@ use crate::view::{Asked, View};
 use crate::words::{capital, marked};
 
 /// What is asked of each detail.
-const ASKS: [(TreatmentDetail, fn() -> Message); 7] = [
+const ASKS: [(TreatmentDetail, Text); 7] = [
     (TreatmentDetail::Product, text::product),
     (TreatmentDetail::Batch, text::batch),
     (TreatmentDetail::Quantity, text::quantity),

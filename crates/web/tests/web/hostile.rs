@@ -23,7 +23,7 @@ fn a_script_in_any_field_is_refused_or_shown_as_text() {
             ("/round", vec![("0.scale", SCRIPT)]),
             (&note, vec![("line", SCRIPT), ("words", SCRIPT)]),
             (&note, vec![("words", SCRIPT), ("on", SCRIPT)]),
-            ("/settings", vec![("units", SCRIPT), ("words", SCRIPT), ("currency", SCRIPT), ("colony", SCRIPT)]),
+            ("/settings", vec![("units", SCRIPT), ("language", SCRIPT), ("currency", SCRIPT), ("colony", SCRIPT)]),
             ("/day", vec![("day", SCRIPT)]),
         ];
         for (path, pairs) in forms {

@@ -136,7 +136,7 @@ fn dressed(view: &View, at: usize, typed: &Typed) -> Markup {
     let is_drawn = typed.hives.len() <= MOST_DRAWN;
     let drawn =
         is_drawn.then(|| typed.dressed(at, &view.apiary)).flatten().map(|housed| section::dressed(&housed, tongue));
-    let drawn = drawn.map(|hive| HiveSection { speech: view.settings.speech, ..hive });
+    let drawn = drawn.map(|hive| HiveSection { speech: view.settings.language.speech().unwrap_or_default(), ..hive });
     html! {
         @if let Some(hive) = drawn {
             figure class="plate dressed" { (draw::bare(&hive.cutaway_of_dress(PlateWidth::Phone), &format!("dressed{at}"))) }

@@ -3,12 +3,12 @@
 use maud::{Markup, html};
 use snowhum_advice::deadout::{FromRecords, Question, Seen};
 use snowhum_apiary::Colony;
-use snowhum_say::{Message, dead_page as text};
+use snowhum_say::{Message, Text, dead_page as text};
 
 use crate::view::{Asked, View};
 
 /// Questions by what is looked at; a question in none of them stands at the end.
-const PARTS: [(fn() -> Message, &[&str]); 5] = [
+const PARTS: [(Text, &[&str]); 5] = [
     (
         text::part_bees,
         &[

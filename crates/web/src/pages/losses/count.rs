@@ -4,7 +4,7 @@ use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_advice::lessons::LessonsAnswer;
 use snowhum_apiary::VisitId;
-use snowhum_say::{Message, Tongue, losses_page as text};
+use snowhum_say::{Message, Text, Tongue, losses_page as text};
 
 use crate::app::App;
 use crate::fault::Fault;
@@ -15,7 +15,7 @@ use crate::view::{Asked, View};
 use crate::words::marked;
 
 /// An answer with its words and what is noted for it.
-type Answer = (&'static str, fn() -> Message, &'static [&'static str]);
+type Answer = (&'static str, Text, &'static [&'static str]);
 
 const ANSWERS: [Answer; 6] = [
     ("alive", text::is_alive, &["bees=seen", "counted=alive"]),

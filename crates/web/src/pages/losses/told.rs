@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use snowhum_advice::lessons::{Coldest, Fate, ForecastScore, LessonsAnswer, Survey, SurveyLine, WinterRecord};
 use snowhum_advice::sums::losses::{Background, YardLosses};
-use snowhum_say::{Message, Tongue, losses_page as text};
+use snowhum_say::{Message, Text, Tongue, losses_page as text};
 use snowhum_units::{Kelvin, Kilogram};
 
 use crate::page::folded;
@@ -162,7 +162,7 @@ fn survey(lines: &[SurveyLine], tongue: Tongue) -> Markup {
 }
 
 fn winters(all: &[WinterRecord], currency: &str, tongue: Tongue) -> Markup {
-    const HEADS: [fn() -> Message; 6] =
+    const HEADS: [Text; 6] =
         [text::winter, text::lost, text::food_given, text::most_mites, text::treated, text::coldest];
     html! {
         table {

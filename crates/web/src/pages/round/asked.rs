@@ -2,15 +2,15 @@
 
 use maud::{Markup, html};
 use snowhum_apiary::Entry;
-use snowhum_say::{Message, Tongue, round_page as text};
+use snowhum_say::{Text, Tongue, round_page as text};
 use snowhum_units::System;
 
 /// An answer to tap, and what it is written as.
-type Answer = (fn() -> Message, &'static str);
+type Answer = (Text, &'static str);
 
 /// One question of the round: what is asked, the field, and each answer with what it is written as.
 pub(crate) struct Question {
-    pub(crate) asks: fn() -> Message,
+    pub(crate) asks: Text,
     pub(crate) field: &'static str,
     pub(crate) answers: &'static [Answer],
 }
@@ -22,7 +22,7 @@ impl Question {
     }
 
     /// What stands chosen until a keeper taps: nothing of it is stored.
-    fn unasked(&self) -> fn() -> Message {
+    fn unasked(&self) -> Text {
         match self.field {
             "poke" => text::untried,
             _ => text::unasked,
@@ -164,7 +164,7 @@ pub(crate) const FURTHER: [Question; 6] = [
 ];
 
 /// Typed figures: what is asked, the field, what goes before, and whether it is a mass.
-pub(super) const TYPED: [(fn() -> Message, &str, &str, Figure); 5] = [
+pub(super) const TYPED: [(Text, &str, &str, Figure); 5] = [
     (text::depth, "depth", "snow=", Figure::Depth),
     (text::count, "count", "dead=", Figure::Count),
     (text::hook, "hook", "hook=", Figure::Count),
@@ -173,7 +173,7 @@ pub(super) const TYPED: [(fn() -> Message, &str, &str, Figure); 5] = [
 ];
 
 /// The typed figures of a hive: indoors without the dead before it.
-pub(crate) fn typed(indoors: bool) -> impl Iterator<Item = (fn() -> Message, &'static str, &'static str, Figure)> {
+pub(crate) fn typed(indoors: bool) -> impl Iterator<Item = (Text, &'static str, &'static str, Figure)> {
     TYPED.into_iter().filter(move |(_, field, ..)| !indoors || !matches!(*field, "count" | "depth"))
 }
 
@@ -207,12 +207,12 @@ impl Figure {
 
 /// Big targets of which one may be chosen; the first is that nobody looked.
 pub(super) fn choices(
-    (asks, name): (fn() -> Message, &str),
-    (unasked, chosen): (fn() -> Message, Option<&str>),
+    (asks, name): (Text, &str),
+    (unasked, chosen): (Text, Option<&str>),
     answers: &[Answer],
     tongue: Tongue,
 ) -> Markup {
-    let say = |message: fn() -> Message| tongue.say(&message());
+    let say = |message: Text| tongue.say(&message());
     html! {
         fieldset class="choices" {
             legend { (say(asks)) }

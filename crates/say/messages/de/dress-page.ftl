@@ -1,0 +1,35 @@
+## Eine Beute, durch Antippen ausgestattet.
+
+dress-page-assumed = { $usual }, angenommen
+dress-page-none = ohne
+dress-page-surely-none = sicher ohne
+dress-page-solid = geschlossen
+dress-page-reduced = eingeengt
+
+dress-page-lid = Deckel
+dress-page-usual-board = das übliche Brett
+dress-page-straw = Stroh
+dress-page-board = Zucker über den Bienen
+dress-page-candy-board = Zuckertafel von 3 kg
+dress-page-slab = Fladen von 2 kg
+dress-page-fondant = Futterteig, 2,5 kg
+dress-page-boxes = Zargen
+dress-page-as-its-kind = wie die Art überwintert
+dress-page-one-deep = eine große
+dress-page-two-deep = zwei große
+dress-page-wrap = Hülle
+dress-page-felt = Dachpappe
+dress-page-upper-hole = Oberes Flugloch
+dress-page-entrance = Flugloch
+dress-page-full = offen
+dress-page-guard = Mäusegitter
+dress-page-slot = Schlitz von 8 mm
+dress-page-holes = Löcher von 9 mm
+dress-page-mesh = Gitter von 6 mm
+dress-page-floor = Boden
+dress-page-open-mesh = offenes Gitter
+dress-page-mesh-tray = Gitter mit Schieber
+dress-page-foam-50 = 50 mm Schaumdämmung
+dress-page-foam-25 = 25 mm Schaumdämmung
+dress-page-hole-20 = 20 mm
+dress-page-hole-25 = 25 mm

@@ -1,0 +1,3 @@
+## Aufbauten nebeneinander.
+
+setup-as-it-is = wie jetzt

@@ -1,0 +1,3 @@
+## Des équipements côte à côte.
+
+setup-as-it-is = telle quelle
