@@ -18,8 +18,11 @@ use crate::page::{Place, page};
 use crate::view::{Asked, View};
 use crate::words::capital;
 
+/// A label with an example of what is typed.
+type Label = fn(&'static str) -> Message;
+
 /// What is asked of a colony: the field, its question in the keeper's unit, and an example.
-const ASKS: [(&str, fn(&'static str) -> Message, &str); 4] = [
+const ASKS: [(&str, Label, &str); 4] = [
     ("bees", |_| text::bees(), "8"),
     ("food", text::food, "14"),
     ("mites", |_| text::mites(), "3/300"),

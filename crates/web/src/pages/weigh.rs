@@ -123,8 +123,11 @@ fn parts(answer: &WeighAnswer, tongue: Tongue) -> Markup {
     }
 }
 
+/// A label with an example of what is typed.
+type Label = fn(&'static str) -> Message;
+
 /// Each field with what is asked in the keeper's unit; whether that is one of mass.
-const FIELDS: [(&str, fn(&'static str) -> Message, bool); 8] = [
+const FIELDS: [(&str, Label, bool); 8] = [
     ("left", text::left, true),
     ("right", text::right, true),
     ("inset", text::inset, false),
