@@ -126,6 +126,11 @@ pub(crate) fn message(text: &str) -> String {
     text.lines().map(line).collect::<Vec<_>>().join("\n")
 }
 
+/// The words of a text: a space that a language writes before a mark breaks no line.
+pub(crate) fn words(text: &str) -> impl Iterator<Item = &str> {
+    text.split([' ', '\n']).filter(|word| !word.is_empty())
+}
+
 /// Length of the `file:line:` that a line begins with; nought if it begins with none.
 fn place(line: &str) -> usize {
     let ends = line.match_indices(':').filter_map(|(at, _)| {
@@ -138,7 +143,7 @@ fn place(line: &str) -> usize {
 
 /// Lines of at most `room` columns in the keeper's words, broken at spaces.
 fn broken(text: &Message, room: usize) -> Vec<String> {
-    filled(voice::said(&in_words(text)).split_whitespace(), room)
+    filled(words(&voice::said(&in_words(text))), room)
 }
 
 /// Lines of at most `room` columns; a longer word stands alone.

@@ -9,8 +9,9 @@ use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_apiary::{AnotherHive, Apiary, ApiaryId};
+use snowhum_say::Tongue;
 use snowhum_store::{Fault as StoreFault, Mark, Store};
-use snowhum_units::{Kelvin, System};
+use snowhum_units::Kelvin;
 use snowhum_watch::Watching;
 use std::path::PathBuf;
 use std::sync::atomic::{AtomicU64, Ordering};
@@ -45,8 +46,8 @@ pub struct Opened {
     pub home: Option<PathBuf>,
     /// The yard file that the yard came from; a hive added in the browser is written at its end.
     pub file: Option<PathBuf>,
-    /// Units of the pages until the keeper sets others.
-    pub units: System,
+    /// Language and units of the pages until the keeper sets others.
+    pub tongue: Tongue,
     /// Who can reach the pages.
     pub reach: Reach,
 }
@@ -61,7 +62,7 @@ struct Inner {
     file: Option<PathBuf>,
     reckon: Box<dyn Reckon>,
     day: Mutex<Option<Date>>,
-    units: System,
+    tongue: Tongue,
     gate: Gate,
     standing: RwLock<Option<Arc<Standing>>>,
     trouble: Mutex<Option<String>>,
@@ -117,7 +118,7 @@ impl App {
             file: opened.file,
             reckon: opened.reckon,
             day: Mutex::new(opened.day),
-            units: opened.units,
+            tongue: opened.tongue,
             gate: Gate::new(opened.reach),
             standing: RwLock::new(None),
             trouble: Mutex::new(None),
@@ -214,7 +215,7 @@ impl App {
     }
 
     pub(crate) async fn settings(&self) -> Result<Settings, StoreFault> {
-        Ok(Settings::of(&self.store().settings().await?, self.0.units))
+        Ok(Settings::of(&self.store().settings().await?, self.0.tongue))
     }
 
     pub(crate) fn gate(&self) -> &Gate {

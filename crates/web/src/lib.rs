@@ -50,7 +50,7 @@ pub use papers::Paper;
 pub use reckon::{Ask, Present, Reckon};
 pub use routes::{paths, router};
 pub use section::steady_section;
-pub use settings::{Chosen, keep_language};
+pub use settings::Chosen;
 pub use sheet_file::{SheetFile, SheetRefused, bring_in, last_columns};
 pub use told::{keep as keep_told, last as last_told};
 pub use weather_ahead::{Day, Today};

@@ -27,21 +27,13 @@ const MOST_WORTH: f64 = 1e7;
 /// Longest currency, in letters.
 const LONGEST_CURRENCY: usize = 8;
 
-/// Keeps the language of the pages.
-///
-/// # Errors
-/// When the store cannot be written.
-pub async fn keep_language(store: &Store, language: Language) -> Result<(), Fault> {
-    store.set(LANGUAGE, language.tag()).await
-}
-
 /// What was chosen for the pages of some records: for commands, which follow it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Chosen {
     /// Units; none if nobody chose.
     pub system: Option<System>,
-    /// The language; British English if nobody chose.
-    pub language: Language,
+    /// The language; none if nobody chose.
+    pub language: Option<Language>,
 }
 
 impl Chosen {
@@ -62,18 +54,18 @@ impl Chosen {
                 Some("metric") => Some(System::Metric),
                 _ => None,
             },
-            language: language.unwrap_or_default(),
+            language,
         }
     }
 }
 
 impl Settings {
-    /// As kept; units that the keeper never chose are as the program was started.
-    pub(crate) fn of(kept: &BTreeMap<String, String>, usual: System) -> Self {
+    /// As kept; what the keeper never chose is as the program was started.
+    pub(crate) fn of(kept: &BTreeMap<String, String>, usual: Tongue) -> Self {
         let chosen = Chosen::among(kept);
         Self {
-            system: chosen.system.unwrap_or(usual),
-            language: chosen.language,
+            system: chosen.system.unwrap_or(usual.system()),
+            language: chosen.language.unwrap_or(usual.language()),
             currency: kept.get(CURRENCY).and_then(|text| currency(text)),
             colony_worth: kept.get(COLONY).and_then(|text| worth(text)),
         }

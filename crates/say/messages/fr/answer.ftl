@@ -23,7 +23,7 @@ answer-most-last = { $barely ->
 answer-until = le plus probablement jusqu’à { DAY($middle, style: "part") } ; 1 sur 10 est à bout avant le { DAY($early) }
 
 answer-by-custom = l’usage le demande ; sa valeur n’est pas évaluée dans le modèle
-answer-too-close = trop serré pour trancher : le hasard pourrait le tourner dans un sens ou dans l’autre
+answer-too-close = trop serré pour trancher : le hasard pourrait faire pencher d’un côté ou de l’autre
 answer-helps = aide environ { NUMBER($hives) } { $hives ->
     [one] ruche
    *[other] ruches

@@ -8,7 +8,7 @@ certificate-page-install = L’installer, en suivant ci-dessous les étapes de l
 certificate-page-compare = L’ouvrir dans la liste de l’appareil et comparer l’empreinte SHA-256 qui y est montrée à celle du terminal. Si elles diffèrent, le retirer : quelqu’un est entre les deux. On doit lire :
 certificate-page-open = Ouvrir les pages :
 certificate-page-steps = Les étapes
-certificate-page-later = Pour reprendre la confiance plus tard, retirer le certificat au même endroit.
+certificate-page-later = Pour retirer la confiance plus tard, retirer le certificat au même endroit.
 
 certificate-page-android = Android
 certificate-page-android-tap = Toucher le certificat ci-dessus ; il est enregistré sous Téléchargements.

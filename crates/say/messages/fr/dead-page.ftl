@@ -55,4 +55,4 @@ dead-page-range = { NUMBER($low) } et { NUMBER($high) }
 dead-page-taken = { NUMBER($signs) } pris au registre
 dead-page-taken-one = { $asked } <strong>{ CAPITAL($seen) }</strong> : { $because }.
 dead-page-examined-on = Jour de l’examen, si ce n’est pas le { DAY($today) }
-dead-page-keep = Garder au registre
+dead-page-keep = Inscrire au registre

@@ -14,7 +14,7 @@ deadout-seen-living = vue vivante le { DAY($on) }
 deadout-light = légère quand on l’a soupesée le { DAY($on) }
 deadout-stores = { MASS($stores, digits: 1) } de provisions ; la règle d’ici demande { MASS($asked) }
 deadout-stores-range = { MASS($stores, digits: 1) } de provisions ; la règle d’ici demande { MASS($least, unit: "no") } à { MASS($most) }
-deadout-strength = { NUMBER($own) } abeilles à l’automne ; la colonie du milieu du rucher en avait { NUMBER($middle) }
+deadout-strength = { NUMBER($own) } abeilles à l’automne ; la colonie médiane du rucher en avait { NUMBER($middle) }
 deadout-queen-dead = une reine morte le { DAY($on) }
 deadout-queen-late = fécondée tard dans la saison
 deadout-queen-old = une reine de { NUMBER($year) }
@@ -22,7 +22,7 @@ deadout-wings = ailes atrophiées le { DAY($on) }
 deadout-mouse = une souris ou ses traces le { DAY($on) }
 
 deadout-nothing-told = Aucun signe n’est encore donné : ce n’est là que ce que sont d’ordinaire les ruches mortes des petits apiculteurs du nord.
-deadout-food-twice = Pas de nourriture du tout et de la nourriture près de la grappe, les deux ne peuvent être : regarder encore.
+deadout-food-twice = Pas de nourriture du tout et de la nourriture près de la grappe ne vont pas ensemble : regarder encore.
 deadout-chain = Des varroas à l’automne laissent une petite grappe, qui meurt ensuite de froid ou à côté de sa nourriture : les deux peuvent être vrais, et c’est ce qui a commencé qui est à corriger.
 deadout-close = Fermer la ruche aujourd’hui, pour qu’elle ne soit pas pillée.
 

@@ -5,7 +5,7 @@ fault-page-missing = { $what ->
     [note] Cette note n’existe pas
     [hive] Cette ruche n’existe pas
     [figure] Ce chiffre n’existe pas
-    [import] Aucun import de ce genre ne peut être repris
+    [import] Aucun import de ce genre ne peut être annulé
     [any-colony] Il n’y a pas de colonie
    *[colony] Cette colonie n’existe pas
 } ici.
@@ -18,7 +18,7 @@ fault-page-not-yet = La première estimation se calcule encore. Redemander dans 
 fault-page-trouble = Il n’y a pas d’estimation : { $why }
 fault-page-cut = Un calcul s’est arrêté trop tôt. Redemander ; si cela se répète, c’est une faute du programme.
 
-fault-page-title-shown = Seulement à regarder
+fault-page-title-shown = À regarder seulement
 fault-page-title-missing = Pas ici
 fault-page-title-asked = Est-ce exact ?
 fault-page-title-wrong = Pas fait

@@ -16,6 +16,6 @@ food-body-in-doubt = { $what } : personne ne sait si la grappe l’a atteint (
 food-body-not-reached = { $what } : pas atteint ({ $chance }), il ne nourrit donc encore personne ; { $when }
 food-body-left = il en reste environ { MASS($middle, digits: 1) } (8 fois sur 10 entre { MASS($least, digits: 1) } et { MASS($most, digits: 1) })
 food-body-never = dans 9 hivers sur 10, il ne l’est pas d’ici au { $goal }
-food-body-hardly = plus probablement il ne l’est pas d’ici au { $goal } ; 1 sur 10 l’a d’ici le { DAY($early) }
+food-body-hardly = plus probablement il ne l’est pas d’ici au { $goal } ; 1 sur 10 l’atteint d’ici le { DAY($early) }
 food-body-by = la moitié de ces ruches l’atteignent d’ici le { DAY($middle) }, 1 sur 10 d’ici le { DAY($early) }, les plus lentes d’ici le { DAY($late) }
 food-body-not-all = la moitié de ces ruches l’atteignent d’ici le { DAY($middle) }, 1 sur 10 d’ici le { DAY($early) }, les plus lentes pas d’ici au { $goal }

@@ -60,7 +60,7 @@ hive-page-water = Eau rejetée
 hive-page-grams = { NUMBER($grams) } g par jour
 hive-page-caught = Retenu par couvercle, parois, plancher
 hive-page-caught-grams = { NUMBER($lid) }, { NUMBER($walls) }, { NUMBER($floor) } g par jour
-hive-page-dripping = Goutte sur la grappe
+hive-page-dripping = Eau gouttant sur la grappe
 hive-page-air-flow = Air entrant et sortant
 hive-page-litres = { NUMBER($litres, digits: 2) } L par seconde
 hive-page-humidity = Humidité, dioxyde de carbone
@@ -82,7 +82,7 @@ hive-page-only-box = le seul corps
 hive-page-lowest = le plus bas
 hive-page-top = celui du haut
 hive-page-from-below = numéro { NUMBER($number) } depuis le bas
-hive-page-reckoned = Calculé avec la nourriture suspendue de haut en bas et les abeilles dans le corps le plus bas ; droit, près du corps, à deux mains.
+hive-page-reckoned = Calculé avec la nourriture suspendue de haut en bas et les abeilles dans le corps le plus bas ; droit, tout contre soi, à deux mains.
 hive-page-which-rule = <a href="/words#lifting">Selon quelle règle</a>.
 hive-page-hazards = Attention : levage, glace, piqûres
 
@@ -90,4 +90,4 @@ hive-page-notes = Les notes, et ce que chacune a changé
 hive-page-no-notes = Aucune encore.
 hive-page-change-note = changer
 hive-page-all-notes = Toutes les { NUMBER($notes) } notes
-hive-page-take-back = Reprendre la dernière chose faite ici
+hive-page-take-back = Annuler la dernière chose faite ici

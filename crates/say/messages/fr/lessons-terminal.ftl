@@ -23,7 +23,7 @@ lessons-terminal-today = Le modèle d’aujourd’hui, interrogé sur le jour o�
 
 lessons-terminal-winters = Hivers
 lessons-terminal-lost = { NUMBER($lost) } sur { NUMBER($colonies) } perdues
-lessons-terminal-lost-open = { NUMBER($lost) } sur { NUMBER($colonies) } perdues, { NUMBER($open) } pas encore dites
+lessons-terminal-lost-open = { NUMBER($lost) } sur { NUMBER($colonies) } perdues, { NUMBER($open) } pas encore renseignées
 lessons-terminal-fed = { MASS($food) } donnés pour { $money }
 lessons-terminal-mites = le plus de varroas { NUMBER($found) } sur { NUMBER($bees) } abeilles ({ $colony }, { DAY($on) })
 lessons-terminal-treated = { NUMBER($colonies) } { $colonies ->

@@ -7,10 +7,10 @@ lessons-dead = morte
 lessons-disaster = emportée par un sinistre
 lessons-sold = vendue
 lessons-united = réunie à une autre
-lessons-not-told = pas encore dit
+lessons-not-told = pas encore renseigné
 
 lessons-line = { LIST($parts, between: " ; ") }
-lessons-not-told-seen = pas encore dit ; vue vivante en dernier le { DAY($on) }
+lessons-not-told-seen = pas encore renseigné ; vue vivante en dernier le { DAY($on) }
 lessons-noted = { $fate }, noté le { DAY($on) }
 lessons-not-examined = pas examinée
 lessons-first-sign = premier signe : { $what }, { DAY($on) }
@@ -40,7 +40,7 @@ lessons-trouble-entrance = l’entrée bouchée
 lessons-trouble-upper-entrance = le trou supérieur bouché
 lessons-trouble-silence = plus aucun bruit d’abeilles
 
-lessons-next-foulbrood = d’abord la parole de l’autorité
+lessons-next-foulbrood = d’abord l’avis de l’autorité
 lessons-next-mites = les varroas d’abord : compter début { DAY($early, style: "month") }, et traiter avant que les abeilles d’hiver soient élevées
 lessons-next-starved = peser en { DAY($late, style: "month") } et nourrir jusqu’au repère du plan
 lessons-next-isolation = rapprocher la nourriture tout contre les abeilles avant le grand gel, et les hiverner sur moins de cadres
@@ -60,7 +60,7 @@ lessons-next-lived-with = elle a vécu avec { NUMBER($mites) } { $mites ->
 lessons-remember = { $colony }, hiver { $winter }, { $found }.
 lessons-remember-next = { $colony }, hiver { $winter }, { $found } : { $next }.
 
-lessons-open = { NUMBER($not-told) } sur { NUMBER($at-risk) } pas encore dites : { $over ->
+lessons-open = { NUMBER($not-told) } sur { NUMBER($at-risk) } pas encore renseignées : { $over ->
     [yes] les compter pour clore l’hiver
    *[no] l’hiver n’est pas fini
 }. La perte est entre { NUMBER($least) } et { NUMBER($most) } sur { NUMBER($at-risk) }.
@@ -88,8 +88,8 @@ lessons-forecast-hives = { $hives ->
     [12] Douze ruches
    *[other] { $hives } ruches
 }
-lessons-forecast-too-few = { $hives } : pas de quoi distinguer une bonne prévision de la chance ; il en faudrait environ { NUMBER($needed) } comme celles-ci, sur plusieurs hivers.
-lessons-forecast-enough = Autant de ruches commencent à distinguer une bonne prévision de la chance ; celles d’un même hiver partagent son temps, et comptent pour moins.
+lessons-forecast-too-few = { $hives } : pas de quoi distinguer une bonne prévision du hasard ; il en faudrait environ { NUMBER($needed) } comme celles-ci, sur plusieurs hivers.
+lessons-forecast-enough = Autant de ruches commencent à distinguer une bonne prévision du hasard ; celles d’un même hiver partagent son temps, et comptent pour moins.
 lessons-forecast-same = { $hives } sous une prévision qui dit ce que dit le taux de base : cela n’apprend rien sur elle.
 
 lessons-survey-before = Colonies avant l’hiver, { DAY($on, style: "full") }
@@ -100,7 +100,7 @@ lessons-survey-weak = Dont faibles mais vivantes
 lessons-survey-queen-failed = Perdues : problème de reine irréparable
 lessons-survey-disaster = Perdues : sinistre (feu, inondation, chute, ours, vol)
 lessons-survey-dead = Perdues : mortes ou vides
-lessons-survey-not-told = Pas encore dites
+lessons-survey-not-told = Pas encore renseignées
 lessons-survey-lost-by = Connues perdues d’ici le { DAY($on) }, comme le demandent les enquêtes à jours fixes
 lessons-survey-empty = Parmi les mortes : ruche vide
 lessons-survey-starved = Parmi les mortes : abeilles mortes dans les cellules et pas de nourriture

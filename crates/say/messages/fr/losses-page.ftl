@@ -1,7 +1,7 @@
 ## La page « Pertes et leçons ».
 
 losses-page-heading = Pertes et leçons
-losses-page-kept = Gardé.
+losses-page-kept = Enregistré.
 losses-page-on-its-way = L’estimation est en route ; elle dit quand l’hiver finit ici.
 losses-page-wrong = { CAPITAL($wrong) }
 losses-page-wrong-year = { $text } : écrire l’année de l’automne, par exemple 2025.
@@ -28,13 +28,13 @@ losses-page-alive-weak = { NUMBER($alive) }, dont { NUMBER($weak) } { $weak ->
     [one] faible
    *[other] faibles
 }
-losses-page-luck = Chance
+losses-page-luck = Hasard
 losses-page-luck-of = S’accorde avec un taux annuel de { NUMBER($low) } à { NUMBER($high) } % (exact) ; { NUMBER($wilson-low) } à { NUMBER($wilson-high) } % selon Wilson
 losses-page-next = Prochain hiver
 losses-page-next-of = { NUMBER($rate) } % ({ NUMBER($low) } à { NUMBER($high) } %), ramené vers ce que les ruchers perdent d’ordinaire
 
 losses-page-forecast = La prévision face à ce qui est arrivé
-losses-page-not-yet = Pas encore : elle est notée quand l’hiver est fini et chaque colonie dite, puisque celles qui meurent d’abord ne sont pas un choix équitable.
+losses-page-not-yet = Pas encore : elle est notée quand l’hiver est fini et chaque colonie renseignée, puisque celles qui meurent d’abord ne sont pas un choix équitable.
 losses-page-none-scored = Aucune des colonies ne peut être notée.
 losses-page-compute = Calculer ce qui était à attendre le { DAY($on) }
 losses-page-seconds = (quelques secondes)
@@ -63,7 +63,7 @@ losses-page-treated = Traitées
 losses-page-treated-of = { NUMBER($times) }
 losses-page-coldest = Le plus froid noté
 losses-page-winter-lost = { NUMBER($lost) } sur { NUMBER($at-risk) }
-losses-page-winter-lost-so-far = { NUMBER($lost) } sur { NUMBER($at-risk) }, { NUMBER($not-told) } pas encore dites
+losses-page-winter-lost-so-far = { NUMBER($lost) } sur { NUMBER($at-risk) }, { NUMBER($not-told) } pas encore renseignées
 losses-page-food = { MASS($food, digits: 1, us: 0) }, { NUMBER($price) } { $currency }
 losses-page-none-noted = rien de noté
 losses-page-mites = { NUMBER($found) } sur { NUMBER($bees) } abeilles, { $colony }, { DAY($on) }
@@ -93,7 +93,7 @@ losses-page-is-dead = morte
 losses-page-is-disaster = sinistre
 losses-page-is-sold = vendue
 losses-page-day = Jour, si ce n’est pas le { DAY($today) }
-losses-page-keep = Garder le comptage
+losses-page-keep = Enregistrer le comptage
 losses-page-came-or-went = Colonies venues ou parties qui ne sont pas au registre
 losses-page-added = Achetées ou issues de divisions depuis l’automne
 losses-page-removed = Vendues ou réunies depuis
@@ -110,5 +110,5 @@ losses-page-too-many = Plus de { NUMBER($most) } membres ; dans un terminal, s
 losses-page-wrong-member = { $text } : écrire nom, perdues / colonies, par exemple Anne 1/5.
 losses-page-club-lost = { NUMBER($lost) } sur { NUMBER($at-risk) } colonies de { NUMBER($members) } membres perdues : <strong>{ NUMBER($rate, digits: 1) } %</strong> en tout ({ NUMBER($low, digits: 1) } % à { NUMBER($high, digits: 1) } % ; { $method }).
 losses-page-club-mean = La moyenne des taux propres aux membres est { NUMBER($mean, digits: 1) } %.
-losses-page-club-spread = Entre les membres, cela s’étale { NUMBER($times, digits: 1) } fois autant que la chance seule.
+losses-page-club-spread = Entre les membres, cela s’étale { NUMBER($times, digits: 1) } fois autant que le hasard seul.
 losses-page-club-ends = { NUMBER($without) } sans perte, { NUMBER($lost-all) } ont tout perdu.

@@ -11,7 +11,7 @@ losses-terminal-alive-weak = { NUMBER($alive) }, dont { NUMBER($weak) } { $weak 
     [one] faible
    *[other] faibles
 }
-losses-terminal-luck = Chance
+losses-terminal-luck = Hasard
 losses-terminal-luck-fits = s’accorde avec un taux annuel de { $exact } (Wilson { $wilson })
 losses-terminal-next = Ensuite
 losses-terminal-next-rate = { NUMBER($percent) } % ({ $range }), ramené vers ce que les ruchers perdent d’ordinaire
@@ -27,6 +27,6 @@ losses-terminal-of-all = { NUMBER($percent, digits: 1) } % de toutes les colon
 losses-terminal-average = Moyenne
 losses-terminal-mean = { NUMBER($percent, digits: 1) } % est la moyenne des taux propres aux membres
 losses-terminal-spread = Étalement
-losses-terminal-times = { NUMBER($times, digits: 2) } fois ce que donne la chance seule ; on prend 1 si c’est moins
+losses-terminal-times = { NUMBER($times, digits: 2) } fois ce que donne le hasard seul ; on prend 1 si c’est moins
 losses-terminal-members = Membres
 losses-terminal-who = { NUMBER($none) } sans perte, { NUMBER($all) } ont tout perdu

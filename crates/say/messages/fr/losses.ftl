@@ -13,7 +13,7 @@ losses-too-many = plus de colonies qu’il n’y en a
 losses-quasi-binomial = quasi-binomiale, dispersion d’au moins 1
 losses-exact-binomial = binomiale exacte
 
-losses-luck = À elle seule, la chance s’accorde avec tout taux annuel de { NUMBER($low) } à { NUMBER($high) } %.
+losses-luck = Le hasard seul s’accorde avec tout taux annuel de { NUMBER($low) } à { NUMBER($high) } %.
 losses-luck-of-few = Avec { $hives ->
     [one] 1 ruche
    *[other] { NUMBER($hives) } ruches
@@ -21,8 +21,8 @@ losses-luck-of-few = Avec { $hives ->
     [0] zéro perte ne prouve aucune méthode
     [one] une perte ne dit presque rien de la méthode
    *[other] { NUMBER($lost) } pertes disent peu de la méthode
-} : à elle seule, la chance s’accorde avec tout taux annuel de { NUMBER($low) } à { NUMBER($high) } %.
-losses-exact = Chaque ruche a été comptée, le taux est donc exact pour ce rucher et cet hiver ; les fourchettes parlent de chance, non d’échantillon.
+} : le hasard seul s’accorde avec tout taux annuel de { NUMBER($low) } à { NUMBER($high) } %.
+losses-exact = Chaque ruche a été comptée, le taux est donc exact pour ce rucher et cet hiver ; les fourchettes parlent de hasard, non d’échantillon.
 losses-two-rates = Taux global et taux moyen diffèrent : les petits ruchers pèsent autant que les grands dans la moyenne, et perdent plus souvent tout ou rien.
 losses-who-answers = Ceux qui répondent sont rarement tous les membres : ceux qui ont des pertes, ou qui n’en ont pas, se taisent peut-être.
 losses-few-members = Avec si peu de membres, la fourchette est large à bon droit.
@@ -33,7 +33,7 @@ losses-sources-rates = définitions des cas et taux : van der Zee et al. 2013,
 losses-sources-usual = taux habituel 20 % : COLOSS 12,0 % (2015/16), 20,9 % (2016/17), 16,7 % (2018/19) ; Canada 27 % (moyenne de 2007 à 2022, CAPA) ; son poids de 20 colonies : jugement
 losses-sources-intervals = intervalles : Clopper et Pearson 1934, Wilson 1927, logit quasi-binomial
 
-losses-any-yard = Sur 100 colonies bien nourries et avec peu de varroas, { $any } se perdent au cours d’un hiver moyen dans un rucher comme un autre (8 chances sur 10) ; aucun hiver propre à ce rucher n’est encore dit.
+losses-any-yard = Sur 100 colonies bien nourries et avec peu de varroas, { $any } se perdent au cours d’un hiver moyen dans un rucher comme un autre (8 chances sur 10) ; aucun hiver propre à ce rucher n’est encore renseigné.
 losses-own-yard = Sur 100 colonies bien nourries et avec peu de varroas, { $any } se perdent au cours d’un hiver moyen dans un rucher comme un autre (8 chances sur 10) ; après { $winters ->
     [one] l’hiver
    *[other] les { NUMBER($winters) } hivers

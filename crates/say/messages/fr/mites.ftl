@@ -6,7 +6,7 @@ mites-on-board = varroas sur le lange
 mites-region = la région
 mites-no-sample = aucun prélèvement n’est donné ; donner les varroas trouvés et les abeilles prélevées
 mites-two-ways = les colonies ont été comptées de façons différentes ; demander chaque façon à part
-mites-swapped = { NUMBER($found) } varroas ne se lisent pas d’un si petit prélèvement ({ NUMBER($bees) } abeilles) ; trouvés et abeilles sont peut-être intervertis
+mites-swapped = { NUMBER($found) } varroas ne peuvent se lire dans un si petit prélèvement ({ NUMBER($bees) } abeilles) ; trouvés et abeilles sont peut-être intervertis
 
 mites-wash = lavage
 mites-roll = sucre glace

@@ -9,7 +9,7 @@ note-page-depth = Neige contre le corps, au-dessus du sol, { $unit }
 note-page-mites = Varroas, sur tant d’abeilles
 note-page-words = Mots libres
 note-page-day = Jour, si ce n’est pas le { DAY($today) }
-note-page-keep = Le garder
+note-page-keep = Enregistrer
 note-page-examples = Ce qui peut s’écrire
 note-page-fed = Donné, { $unit }
 note-page-what-fed = Ce qui a été donné
@@ -25,7 +25,7 @@ note-page-taken-off = ôté
 
 note-page-at = Une note pour { $hive }
 note-page-signs = Signes et choses faites, plusieurs séparés par « ; »
-note-page-keep-change = Garder le changement
+note-page-keep-change = Enregistrer le changement
 note-page-withdraw = La retirer
 note-page-stood = Comme elle était
 note-page-never-lost = Rien n’est jamais écrasé. Une note retirée ne compte plus et peut revenir si on la garde de nouveau.

@@ -4,7 +4,7 @@ now-gone-examined = morte et examinée : { $found }
 now-gone-sold = vendue : plus suivie
 now-gone-disaster = emportée par un sinistre : plus suivie
 
-now-beside-mites = { NUMBER($rate, digits: 1) } varroas pour 100 abeilles le { DAY($on) }, au-dessus du seuil d’ici, et aucun traitement noté depuis : les chances tiennent peu compte des virus qu’ils apportent, donc se fier au comptage avant la chance
+now-beside-mites = { NUMBER($rate, digits: 1) } varroas pour 100 abeilles le { DAY($on) }, au-dessus du seuil d’ici, et aucun traitement noté depuis : les chances tiennent peu compte des virus qu’ils apportent, donc se fier au comptage avant la chance calculée
 now-beside-opening = { $opening ->
     [entrance] entrée
    *[upper-hole] trou supérieur

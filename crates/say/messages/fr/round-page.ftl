@@ -12,7 +12,7 @@ round-page-all = Tout
 round-page-before = Ruche d’avant
 round-page-end = Fin
 round-page-next = Ruche suivante
-round-page-keep = Garder la tournée
+round-page-keep = Enregistrer la tournée
 
 round-page-outside = Dehors
 round-page-air = Air, { $unit }

@@ -1,15 +1,15 @@
 ## La page « Réglages ».
 
 settings-page-heading = Réglages
-settings-page-kept = Gardé.
+settings-page-kept = Enregistré.
 settings-page-units = Unités
 settings-page-metric = kilogrammes, °C
 settings-page-us = livres, °F
 settings-page-language = Langue
-settings-page-unread = L’allemand et le français n’ont pas encore été relus par un apiculteur de la langue. Les mises en garde, les erreurs et quelques mots des images y restent en anglais.
+settings-page-unread = L’allemand et le français n’ont pas encore été lus par un apiculteur de langue allemande ou française. Mises en garde, fautes et quelques mots des images y restent en anglais.
 settings-page-currency = Monnaie
 settings-page-colony = Ce que vaut une colonie en vie, nourrie et avec reine au printemps
-settings-page-keep = Garder
+settings-page-keep = Enregistrer
 settings-page-records = Où se trouvent les archives
 settings-page-records-at = Dans <code>{ $path }</code>. Chaque version de chaque note y est gardée.
 settings-page-records-nowhere = En mémoire seulement : elles disparaissent quand le programme s’arrête. Le lancer avec --store pour les garder.

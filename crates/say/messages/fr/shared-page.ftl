@@ -26,7 +26,7 @@ shared-page-wind = vent { SPEED($wind, digits: 1) }
 shared-page-air = { TEMPERATURE($air) }
 shared-page-weather = { LIST($parts) }
 
-shared-page-skip = À la page elle-même
+shared-page-skip = Aller au contenu
 shared-page-tagline = Snowhum, un hiver calculé
 shared-page-pages = Pages
 shared-page-menu = Menu
@@ -75,10 +75,11 @@ shared-page-noted = <strong>{ $is-changed ->
    *[no] Noté
 }</strong> pour { $hive }, { DAY($on) } : <span class="said">{ LIST($what, between: " ; ") }</span>.
 shared-page-withdrawn = <strong>Retirée.</strong> La note ne compte plus.
-shared-page-taken-back = <strong>Repris</strong> : la dernière chose faite pour { $hive }.
+shared-page-taken-back = <strong>Annulé</strong> : la dernière chose faite pour { $hive }.
 shared-page-another-day = On regarde maintenant le <strong>{ DAY($on, style: "full") }</strong>.
 
 shared-page-over = Ces colonies ont été comptées le { DAY($on, style: "full") }, pour un hiver qui est fini. <a href="/season">Commencer le nouvel automne</a>.
-shared-page-invented = Un rucher inventé<span class="for-room">, pour essayer</span>
+shared-page-invented = Rucher inventé<span class="for-room">, pour essayer</span>
 shared-page-look-at = Le regarder dans l’hiver 2025–26, le
-shared-page-unread = Cette langue n’a pas encore été relue par un apiculteur de la langue ; les mises en garde restent en anglais.
+shared-page-unread = Cette langue n’a pas encore été relue par un apiculteur de la langue ; les mises en garde restent en anglais.
+shared-page-unread = Cette langue n’a pas encore été lue par un apiculteur qui la parle ; les mises en garde sont en anglais.

@@ -16,8 +16,8 @@ spring-lasts-if-alive = { $lasts } ; en vie : { $alive }
 
 spring-danger = Le danger ne finit pas en février. Le couvain prend deux à trois fois la nourriture du milieu de l’hiver, et les jours froids empêchent les abeilles d’aller en chercher : la plupart des colonies qui meurent de faim le font en mars, en avril ou, dans le nord, début mai.
 spring-danger-until = Ici il n’est pas passé avant le { DAY($until) } environ.
-spring-danger-none = Aucune ruche du rucher ne devrait être à court d’ici là ; les soupeser toutes quand même.
-spring-danger-none-by = Aucune ruche du rucher ne devrait être à court d’ici au { $goal } ; les soupeser toutes quand même.
+spring-danger-none = Il est peu probable qu’une ruche du rucher soit à court d’ici là ; les soupeser toutes quand même.
+spring-danger-none-by = Il est peu probable qu’une ruche du rucher soit à court d’ici au { $goal } ; les soupeser toutes quand même.
 spring-danger-hives = Dans au moins 1 hiver sur 10, la nourriture s’épuise ici : { LIST($hives) }.
 
 spring-open-likely = Le prochain jour bon pour une première visite est le plus probablement le { DAY($on) }, selon { $share } des temps possibles.

@@ -24,7 +24,7 @@ treatments-page-supplier = Fournisseur
 treatments-page-proof = Justificatif d’achat, par exemple un numéro de facture
 treatments-page-withdrawal = Temps d’attente, même s’il est nul
 treatments-page-duration = Combien de temps il reste en place
-treatments-page-keep = Le garder
+treatments-page-keep = Enregistrer
 treatments-page-empty = Ce qui reste vide s’affiche comme pas noté. Pour corriger une note, l’ouvrir à sa ruche sous ce qui a été noté.
 
 treatments-page-which-substance = Choisir la substance.

@@ -11,8 +11,8 @@ weigh-page-tare-parts = { $mass }, calculé d’après ses parties : en peser 
 weigh-page-bees = Abeilles
 weigh-page-two-sides = Deux côtés
 weigh-page-lifted = leur somme multipliée par { NUMBER($factor, digits: 3) } pour des appuis en retrait et un côté levé
-weigh-page-keep = Le garder comme note
-weigh-page-kept = Gardé avec son erreur : l’estimation en tient compte à sa mesure.
+weigh-page-keep = Enregistrer comme note
+weigh-page-kept = Enregistré avec son erreur : l’estimation en tient compte à sa mesure.
 weigh-page-who = Qui le dit ?
 
 weigh-page-left = Un côté, plus petite lecture stable, { $unit }

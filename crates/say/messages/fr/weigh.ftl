@@ -37,12 +37,12 @@ weigh-lift-waist = un corps plein de dix cadres à hauteur de taille
 weigh-lift-low = le même depuis un support bas, en tournant
 weigh-lift-box = corps { NUMBER($place) } depuis le bas ({ $size }) sur un support de 40 cm (16 po)
 
-weigh-no-food = La nourriture ne peut se dire : donner la ruche vide avec --tare, ou son modèle avec --hive et --boxes.
+weigh-no-food = La nourriture ne peut être déterminée : donner la ruche vide avec --tare, ou son modèle avec --hive et --boxes.
 weigh-wet = Du bois mouillé ajoute 1 à 3 kg (2 à 7 lb), de la neige mouillée sur le toit 0,5 à 1 kg par centimètre (3 à 6 lb par pouce) : la balayer, ou la donner comme autre poids.
 weigh-brood = Couvain et pollen pèsent aussi : au printemps, le tout peut tenir pendant que la nourriture baisse.
 weigh-frozen = On ne tire pas d’un coup sur une ruche prise par le gel à son support : casser d’abord la glace, ou attendre.
 weigh-off-middle = La charge est loin du milieu : relire les deux côtés pour en être sûr.
-weigh-side-no-weight = Un côté ne dit pas de poids : le milieu de la charge décalé d’un dixième de la largeur, le double de la lecture est faux de 20 %.
+weigh-side-no-weight = Un seul côté ne donne pas de poids : le milieu de la charge décalé d’un dixième de la largeur, le double de la lecture est faux de 20 %.
 weigh-side-same = Lever le même côté chaque fois, depuis le même support et à la même hauteur, et s’en tenir au changement.
 weigh-side-both = Pour un poids, lever les deux côtés : --left et --right.
 

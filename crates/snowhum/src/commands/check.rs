@@ -24,7 +24,7 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
                     text::say(&text::wrapped(&note, 2))?;
                 }
                 for mind in apiary.rooms.iter().flat_map(|room| minds(room, apiary.as_of)) {
-                    text::say(&text::wrapped(&format!("- {}", text::voice::in_words(&mind)), 2))?;
+                    text::say(&text::wrapped(format!("- {}", text::voice::in_words(&mind)), 2))?;
                 }
             }
             Ok(())

@@ -263,17 +263,17 @@ fn words(status: &Status) -> String {
         } else {
             "no answer in the last five minutes".to_owned()
         };
-        page += &text::entry("Left", &format!("{} yards, {ahead}", night.left()));
+        page += &text::entry("Left", format!("{} yards, {ahead}", night.left()));
     }
-    page += &text::entry("Cost", &format!("{:.2} core hours", night.core_ms as f64 / 3.6e6));
-    page += &text::entry("Workers", &format!("{}; {} yards wait", status.queue.workers, status.queue.waiting));
+    page += &text::entry("Cost", format!("{:.2} core hours", night.core_ms as f64 / 3.6e6));
+    page += &text::entry("Workers", format!("{}; {} yards wait", status.queue.workers, status.queue.waiting));
     for (yard, why) in &night.failures {
-        page += &text::entry("Failed", &format!("{yard}: {why}"));
+        page += &text::entry("Failed", format!("{yard}: {why}"));
     }
     let last = status.nights.iter().find(|night| night.is_complete());
     page += &text::entry(
         "Read",
-        &last.map_or("no night is complete yet".to_owned(), |night| format!("the night of {}", night.day)),
+        last.map_or("no night is complete yet".to_owned(), |night| format!("the night of {}", night.day)),
     );
     page
 }

@@ -139,7 +139,7 @@ fn tell(incoming: &Incoming, apiary: &Apiary, taken: Option<Taken>, next: &str, 
             taken.map(|taken| json!({ "stored": taken.stored, "known": taken.known, "differing": taken.differing }));
         return text::say(&serde_json::to_string_pretty(&json!({ "read": incoming, "kept": kept }))?);
     }
-    let mut page = text::wrapped(&head(incoming, apiary, taken), 0) + "\n";
+    let mut page = text::wrapped(head(incoming, apiary, taken), 0) + "\n";
     if !incoming.columns.is_empty() {
         page += &text::entry("Columns", &incoming.columns);
     }
@@ -155,10 +155,10 @@ fn tell(incoming: &Incoming, apiary: &Apiary, taken: Option<Taken>, next: &str, 
         } else {
             "Read"
         };
-        page += &text::entry(label, &row.to_string());
+        page += &text::entry(label, row.to_string());
     }
     if incoming.rows.len() > SHOWN {
-        page += &text::entry("", &format!("and {} more rows; --json has all of them", incoming.rows.len() - SHOWN));
+        page += &text::entry("", format!("and {} more rows; --json has all of them", incoming.rows.len() - SHOWN));
     }
     text::say(&(page + &text::wrapped(next, 0)))
 }

@@ -7,7 +7,7 @@ use jiff::Timestamp;
 use snowhum_apiary::Apiary;
 use snowhum_say::Tongue;
 use snowhum_store::Store;
-use snowhum_web::{App, Opened, Paper, Reach, keep_language};
+use snowhum_web::{App, Opened, Paper, Reach};
 
 use super::serve::Model;
 use super::serve::yard::beside;
@@ -42,7 +42,7 @@ pub(super) fn run(arguments: &PrintArguments, common: &Common, tongue: Tongue) -
         std::fs::write(&file, &paper.html).map_err(|error| unwritable(&file, &error))?;
     }
     let files: Vec<&str> = papers.iter().map(|paper| paper.file).collect();
-    text::say(&text::wrapped(&format!("Wrote {} to {}", files.join(", "), arguments.out.display()), 2))
+    text::say(&text::wrapped(format!("Wrote {} to {}", files.join(", "), arguments.out.display()), 2))
 }
 
 /// The yard with its notes: of the records named, of those beside the file, or as any other command finds it.
@@ -58,7 +58,6 @@ fn yard(arguments: &PrintArguments, common: &Common) -> anyhow::Result<Apiary> {
 async fn papers(apiary: &Apiary, arguments: &PrintArguments, tongue: Tongue) -> anyhow::Result<Vec<Paper>> {
     let store = Store::in_memory().await.map_err(exit::environment)?;
     store.import_yard(apiary, Timestamp::now()).await.map_err(exit::environment)?;
-    keep_language(&store, tongue.language()).await.map_err(exit::environment)?;
     let day = arguments.yard.run.as_of.or(apiary.invented.then_some(apiary.as_of));
     let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
     let app = App::new(Opened {
@@ -66,7 +65,7 @@ async fn papers(apiary: &Apiary, arguments: &PrintArguments, tongue: Tongue) -> 
         yard: apiary.id,
         reckon,
         day,
-        units: tongue.system(),
+        tongue,
         reach: Reach::this_machine(),
         home: None,
         file: None,

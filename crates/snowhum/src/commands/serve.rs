@@ -23,6 +23,7 @@ use snowhum_watch::Watching;
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon};
 
 use crate::args::{Common, RunArguments, ServeArguments};
+use crate::text::voice;
 use crate::{exit, progress, weather_source};
 
 use lan::Lan;
@@ -65,7 +66,7 @@ async fn serve(which: Which<'_>, arguments: &ServeArguments, common: &Common) ->
     if is_first_run {
         progress::note("No yard is kept yet; this one is invented. Its first page leads to the beginning of yours.");
     }
-    let app = App::new(Opened { store, yard, reckon, day, home, file, units: common.units.into(), reach });
+    let app = App::new(Opened { store, yard, reckon, day, home, file, tongue: voice::tongue(), reach });
     match lan {
         Some(lan) => lan.serve(app, arguments.port, &arguments.lan).await,
         None => here(app, arguments.port).await,

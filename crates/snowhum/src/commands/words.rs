@@ -26,5 +26,5 @@ fn paragraph(term: &Term) -> String {
         format!("{} (North American: {})", term.british, term.american)
     };
     let trap = term.trap.as_ref().map(|trap| format!(" {trap}")).unwrap_or_default();
-    format!("{names}\n{}", entry("", &format!("{}{trap}", term.means)))
+    format!("{names}\n{}", entry("", format!("{}{trap}", term.means)))
 }

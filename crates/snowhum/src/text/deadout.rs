@@ -45,7 +45,7 @@ fn causes(answer: &DeadoutAnswer) -> String {
     if let Some(first) = &answer.brood_first {
         page += &(paragraph(first) + "\n");
     }
-    page += &answer.listed().into_iter().map(likely).collect::<String>();
+    page += &answer.listed().map(likely).collect::<String>();
     page + &entry("", say::hundred())
 }
 

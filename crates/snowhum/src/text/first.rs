@@ -267,7 +267,7 @@ impl Group<'_> {
     fn words(&self, screen: &Screen<'_>) -> Vec<String> {
         let living = screen.first.colonies.iter().filter(|colony| colony.if_not.is_some()).count();
         let measured = self.hives.iter().any(|(_, step)| feeds(step));
-        let task = said(&screen.tongue.say(&self.task)).split_whitespace().map(str::to_owned).collect::<Vec<_>>();
+        let task = super::words(&said(&screen.tongue.say(&self.task))).map(str::to_owned).collect::<Vec<_>>();
         if self.hives.len() == living
             && living > 1
             && !measured
@@ -329,13 +329,14 @@ fn label(by: Option<Date>, word: Urgency, listens: bool) -> Message {
 
 /// A label and the words beside it, in the keeper's words.
 fn row(tongue: Tongue, label: &Message, words: &Message) -> Vec<String> {
-    beside(&tongue.say(label), said(&tongue.say(words)).split_whitespace())
+    beside(&tongue.say(label), super::words(&said(&tongue.say(words))))
 }
 
 /// A label and beside it words that are not broken.
 fn beside<'w>(label: &str, words: impl Iterator<Item = &'w str>) -> Vec<String> {
-    let lines = filled(words, WIDTH - DAYS);
-    let line = |(at, line): (usize, String)| format!("{:<DAYS$}{line}", if at == 0 { label } else { "" });
+    let column = DAYS.max(label.chars().count() + 1);
+    let lines = filled(words, WIDTH - column);
+    let line = |(at, line): (usize, String)| format!("{:<column$}{line}", if at == 0 { label } else { "" });
     lines.into_iter().enumerate().map(line).collect()
 }
 

@@ -68,7 +68,7 @@ fn answers_are_in_the_words_asked_for_or_kept_with_the_records() {
     let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap();
     runtime.block_on(async {
         let store = Store::open(&folder.0.join("snowhum").join("records.db")).await.unwrap();
-        snowhum_web::keep_language(&store, snowhum_say::Language::NorthAmerican).await.unwrap();
+        store.set("web.language", "en-US").await.unwrap();
         store.close().await;
     });
     assert_eq!(folder.done(&weighing), asked, "as chosen for the pages");

@@ -123,7 +123,7 @@ fn parts(answer: &WeighAnswer, tongue: Tongue) -> Markup {
     }
 }
 
-/// A label with an example of what is typed.
+/// A label in a unit.
 type Label = fn(&'static str) -> Message;
 
 /// Each field with what is asked in the keeper's unit; whether that is one of mass.

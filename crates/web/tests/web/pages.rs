@@ -170,7 +170,7 @@ fn settings_change_the_words_of_the_next_page() {
     run(|served| async move {
         served.settled().await;
         let kept = served
-            .post("/settings", &[("units", "us"), ("words", "north-american"), ("currency", "CAD"), ("colony", "250")])
+            .post("/settings", &[("units", "us"), ("language", "en-US"), ("currency", "CAD"), ("colony", "250")])
             .await;
         assert_eq!(kept.status, StatusCode::SEE_OTHER);
         served.settled().await;

@@ -14,8 +14,9 @@ use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
 use snowhum_advice::{PlanQuestion, plan, yard};
 use snowhum_apiary::Apiary;
+use snowhum_say::Tongue;
 use snowhum_store::Store;
-use snowhum_units::{Metre, System};
+use snowhum_units::Metre;
 use snowhum_watch::{Sizes, Watching};
 use snowhum_weather::{AirPaths, Climate, Ensemble, Far, Place, generate};
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
@@ -262,8 +263,8 @@ impl Served {
         (yard, day, file): (Apiary, Option<Date>, Option<PathBuf>),
         reach: Reach,
     ) -> Self {
-        let units = System::Metric;
-        let opened = Opened { store: store.clone(), yard: yard.id, reckon, day, home: None, file, units, reach };
+        let tongue = Tongue::BRITISH;
+        let opened = Opened { store: store.clone(), yard: yard.id, reckon, day, home: None, file, tongue, reach };
         let app = App::new(opened);
         tokio::spawn(app.clone().work());
         Self { router: router(app.clone()), app, store, yard }

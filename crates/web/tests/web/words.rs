@@ -20,14 +20,14 @@ async fn none_is_on_any_page(served: &Served, terms: &[&str]) {
 }
 
 async fn choose(served: &Served, words: &str) {
-    let pairs = [("units", "metric"), ("words", words), ("currency", "EUR"), ("colony", "150")];
+    let pairs = [("units", "metric"), ("language", words), ("currency", "EUR"), ("colony", "150")];
     assert_eq!(served.post("/settings", &pairs).await.status, StatusCode::SEE_OTHER);
 }
 
 #[test]
 fn a_keeper_in_north_america_meets_no_british_word() {
     run(|served| async move {
-        choose(&served, "north-american").await;
+        choose(&served, "en-US").await;
         none_is_on_any_page(&served, &BRITISH).await;
         let hive = served.get(&format!("/hive/{}?parts=every", served.colony("Alder"))).await.body;
         assert!(hive.contains("Bottom board") && hive.contains("lang=\"en-US\""), "the picture's labels too");
@@ -46,6 +46,74 @@ fn a_keeper_in_britain_meets_no_american_word() {
     });
 }
 
+/// A page without its pictures, whose words are cut to fit, and without the moment it was computed at.
+fn told(body: &str) -> String {
+    let mut pictures = body.split("<svg");
+    let first = pictures.next().unwrap_or_default().to_owned();
+    let body = pictures.fold(first, |page, part| page + part.split_once("</svg>").map_or(part, |(_, rest)| rest));
+    let mut parts = body.split("<time datetime=\"");
+    let first = parts.next().unwrap_or_default().to_owned();
+    parts.fold(first, |page, part| match part.split_once("</time>") {
+        Some((moment, rest)) if moment.contains('T') => page + rest,
+        _ => page + "<time datetime=\"" + part,
+    })
+}
+
+/// A number with a point before its decimals and nothing between its thousands.
+fn plain(number: &str) -> String {
+    match number.rsplit_once(['.', ',']) {
+        Some((whole, decimals)) if decimals.len() == 3 => format!("{whole}{decimals}"),
+        Some((whole, decimals)) => format!("{whole}.{decimals}"),
+        None => number.to_owned(),
+    }
+}
+
+/// The numbers of a page, sorted.
+fn numbers(body: &str) -> Vec<String> {
+    let text = said(&told(body).replace('\u{202f}', ""));
+    let joins = |letter: char| letter.is_ascii_digit() || letter == '.' || letter == ',';
+    let parts = text.split(|letter| !joins(letter)).map(|part| plain(part.trim_matches(['.', ','])));
+    // A full hour has its own way in each language: 12:00, 12 Uhr, 12 h.
+    let mut numbers: Vec<String> = parts.filter(|part| !part.is_empty() && part != "00").collect();
+    numbers.sort();
+    numbers
+}
+
+#[test]
+fn every_language_tells_the_same_numbers() {
+    run(|served| async move {
+        served.settled().await;
+        let hive = format!("/hive/{}", served.colony("Alder"));
+        let pages = ["/", "/fit", "/jobs", "/spring", "/feed", "/round", &hive];
+        let mut british = Vec::new();
+        for page in pages {
+            british.push(numbers(&served.get(page).await.body));
+        }
+        for (tag, jobs) in [("de", "Arbeiten"), ("fr", "Travaux")] {
+            choose(&served, tag).await;
+            served.settled().await;
+            for (page, british) in pages.into_iter().zip(&british) {
+                let body = served.get(page).await.body;
+                assert!(body.contains(&format!("<html lang=\"{tag}\"")) && body.contains(jobs), "{page} in {tag}");
+                let own = numbers(&body);
+                let differing = |one: &[String], other: &[String]| -> Vec<String> {
+                    let mut rest = other.to_vec();
+                    let mut left = Vec::new();
+                    for number in one {
+                        match rest.iter().position(|other| other == number) {
+                            Some(at) => drop(rest.swap_remove(at)),
+                            None => left.push(number.clone()),
+                        }
+                    }
+                    left
+                };
+                let (lacks, has) = (differing(british, &own), differing(&own, british));
+                assert!(lacks.is_empty() && has.is_empty(), "{page} in {tag} lacks {lacks:?} and has besides {has:?}");
+            }
+        }
+    });
+}
+
 #[test]
 fn what_the_keeper_wrote_is_never_changed() {
     let mut yard = demo();
@@ -53,7 +121,7 @@ fn what_the_keeper_wrote_is_never_changed() {
     yard.colonies[0].name = "Wasps' End".to_owned();
     run_bare(async move {
         let served = Served::open_yard(None, yard).await;
-        choose(&served, "north-american").await;
+        choose(&served, "en-US").await;
         served.settled().await;
         let address = format!("/hive/{}", served.yard.colonies[0].id.0);
         let pairs = [("visit", ""), ("line", "hum=heard by ear"), ("words", "the roof leaks over the floor")];
@@ -100,7 +168,7 @@ fn the_calendar_is_in_the_keepers_words() {
         served.settled().await;
         let british = served.get("/jobs.ics").await.body.replace("\r\n ", "");
         assert!(holds(&british, "floors").is_some() && AMERICAN.iter().all(|term| holds(&british, term).is_none()));
-        choose(&served, "north-american").await;
+        choose(&served, "en-US").await;
         served.settled().await;
         let american = served.get("/jobs.ics").await.body.replace("\r\n ", "");
         for term in BRITISH {

@@ -22,7 +22,7 @@ pub(super) fn tell(answer: &NowAnswer, common: &Common) -> anyhow::Result<()> {
     if common.json {
         return text::say(&serde_json::to_string_pretty(&json!({ "alert": new }))?);
     }
-    text::say(&new.map_or_else(|| "nothing new".to_owned(), |new| text::wrapped(&text::voice::in_words(&new.says), 0)))
+    text::say(&new.map_or_else(|| "nothing new".to_owned(), |new| text::wrapped(text::voice::in_words(&new.says), 0)))
 }
 
 fn keep_told(path: &std::path::Path, yard: ApiaryId, told: &Alert) -> anyhow::Result<()> {
