@@ -9,7 +9,7 @@ pub(crate) fn clean(text: &str) -> String {
     let mut out = String::new();
     let mut count = 0;
     for letter in text.chars() {
-        let is_narrow = matches!(letter, '\u{a0}' | '\u{2009}');
+        let is_narrow = matches!(letter, '\u{a0}' | '\u{2009}' | '\u{202f}');
         let letter = if letter.is_whitespace() && !is_narrow { ' ' } else { letter };
         if is_unwritable(letter) || (letter == ' ' && out.ends_with(' ')) {
             continue;
