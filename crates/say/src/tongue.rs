@@ -141,7 +141,8 @@ fn bundle(language: Language, topic: usize) -> &'static Bundle {
         let mut bundle = FluentBundle::new_concurrent(vec![tag]);
         bundle.set_use_isolating(false);
         functions::add(&mut bundle, language);
-        for spoken in [Language::British, language] {
+        let own = (language != Language::British).then_some(language);
+        for spoken in [Some(Language::British), own].into_iter().flatten() {
             // The build has read it without a fault; of a faulty one what can be read is kept.
             let texts =
                 FluentResource::try_new(TEXTS[spoken as usize][topic].to_owned()).unwrap_or_else(|(texts, _)| texts);
