@@ -6,7 +6,7 @@ use crate::shipped::{same_name, table};
 use crate::wrong::Wrong;
 use serde::{Deserialize, Serialize};
 use snowhum_figures::files;
-use snowhum_units::{Bare, Kilogram, KilogramPerCubicMetre, Measured, Metre, System};
+use snowhum_units::{Bare, Kilogram, KilogramPerCubicMetre, Measured, Metre};
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
@@ -140,26 +140,15 @@ impl FoodBody {
     #[must_use]
     pub fn written(&self) -> String {
         let millimetres = |length: Metre| format!("{} mm", (length.get() * 1e4).round() / 10.0);
-        self.with(format!("{} kg", (self.mass_kg.get() * 1e3).round() / 1e3), &millimetres)
-    }
-
-    /// In words, in the keeper's units.
-    #[must_use]
-    pub fn show(&self, system: System) -> String {
-        self.with(self.mass_kg.show(system, 1), &|length| {
-            Metre::new((length.get() * 1e3).round() / 1e3).show(system, 0)
-        })
-    }
-
-    fn with(&self, mass: String, length: &dyn Fn(Metre) -> String) -> String {
-        let mut written = format!("{mass} {}{}", self.kind.words(), if self.pollen { POLLEN } else { "" });
+        let mass = (self.mass_kg.get() * 1e3).round() / 1e3;
+        let mut written = format!("{mass} kg {}{}", self.kind.words(), if self.pollen { POLLEN } else { "" });
         if self.kind == FoodBodyKind::FrameFeeder {
             return written;
         }
-        written.extend(self.rim_m.map(|rim| format!(", rim {}", length(rim))));
+        written.extend(self.rim_m.map(|rim| format!(", rim {}", millimetres(rim))));
         let place = PLACES.iter().find(|(_, place)| *place == self.place).map_or("", |(words, _)| words);
         written += &format!(", {place}");
-        written.extend(self.hole_m.map(|hole| format!(", hole {}", length(hole))));
+        written.extend(self.hole_m.map(|hole| format!(", hole {}", millimetres(hole))));
         written
     }
 

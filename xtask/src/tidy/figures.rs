@@ -20,7 +20,7 @@ pub(crate) fn of_house(files: &[File]) -> Vec<Finding> {
     for file in files {
         let stem = file.place.strip_prefix("data/").and_then(|name| name.strip_suffix(".toml"));
         if stem.is_some_and(is_constant) {
-            let unread = names(&file.text).filter(|name| !code.iter().any(|file| holds(&file.text, name)));
+            let unread = names(&file.text).filter(|name| !code.iter().any(|file| file.holds(name)));
             findings.extend(unread.map(|name| Finding::fault(&file.place, format!("nothing reads the figure {name}"))));
         }
     }
@@ -43,11 +43,6 @@ fn judged(file: &File) -> Vec<Finding> {
 fn names(text: &str) -> impl Iterator<Item = String> {
     let entry = |line: &str| Some(line.strip_prefix('[')?.strip_suffix(']')?.split_once('.')?.1.to_uppercase());
     text.lines().filter_map(entry)
-}
-
-/// Whether the name stands there as a word of its own.
-fn holds(text: &str, name: &str) -> bool {
-    text.split(|letter: char| !letter.is_alphanumeric() && letter != '_').any(|word| word == name)
 }
 
 /// Faults each entry of a `data/*.toml` with a `value` but without unit, source or a known status.

@@ -32,6 +32,11 @@ impl File {
         Self { place: place.into(), text: text.into(), is_test_module: false }
     }
 
+    /// Whether a name stands in it as a word of its own.
+    pub(crate) fn holds(&self, name: &str) -> bool {
+        self.text.split(|letter: char| !letter.is_alphanumeric() && letter != '_').any(|word| word == name)
+    }
+
     /// Whether it is Rust.
     pub(crate) fn is_rust(&self) -> bool {
         self.place.ends_with(".rs")

@@ -4,6 +4,9 @@ use super::files::File;
 use super::finding::Finding;
 use super::scrub;
 
+/// The crate of messages, whose own code says none but those of chances and thirds of a month.
+const OF_TEXTS: &str = "crates/say/";
+const SAID_THERE: (&str, &str) = ("words", "crates/say/src/");
 /// Crates whose code holds no sentence for a reader.
 const SILENT: [&str; 1] = ["crates/advice/src/"];
 /// Words that make a sentence of a string.
@@ -17,25 +20,21 @@ pub(crate) fn of_house(files: &[File]) -> Vec<Finding> {
         let topic = file.place.strip_prefix("crates/say/messages/en-GB/")?.strip_suffix(".ftl")?;
         Some((file, topic))
     });
-    let speakers: Vec<&File> =
-        files.iter().filter(|file| file.is_rust() && !file.place.starts_with("crates/say/")).collect();
     let mut findings = Vec::new();
     for (file, topic) in texts {
         let module = topic.replace('-', "_");
-        let speakers: Vec<&File> = speakers.iter().copied().filter(|file| holds(&file.text, &module)).collect();
-        let speakers = if topic == "words" { vec_of_say(files, speakers) } else { speakers };
-        let unsaid = ids(&file.text, topic).filter(|id| !speakers.iter().any(|file| holds(&file.text, id)));
+        let says = |file: &&File| {
+            let is_speaker =
+                !file.place.starts_with(OF_TEXTS) || (topic == SAID_THERE.0 && file.place.starts_with(SAID_THERE.1));
+            is_speaker && file.is_rust() && file.holds(&module)
+        };
+        let speakers: Vec<&File> = files.iter().filter(says).collect();
+        let unsaid = ids(&file.text, topic).filter(|id| !speakers.iter().any(|file| file.holds(id)));
         findings.extend(unsaid.map(|id| Finding::fault(&file.place, format!("nothing says {id}"))));
     }
     let silent = files.iter().filter(|file| SILENT.iter().any(|place| file.place.starts_with(place)));
     findings.extend(silent.filter(|file| file.is_rust() && !file.is_of_tests()).flat_map(sentences));
     findings
-}
-
-/// Chances and thirds of a month are said by the crate of messages itself.
-fn vec_of_say<'f>(files: &'f [File], mut speakers: Vec<&'f File>) -> Vec<&'f File> {
-    speakers.extend(files.iter().filter(|file| file.place.starts_with("crates/say/src/")));
-    speakers
 }
 
 /// The functions that the texts of a topic become.
@@ -45,14 +44,6 @@ fn ids(text: &str, topic: &str) -> impl Iterator<Item = String> {
         Some(id.strip_prefix(topic)?.strip_prefix('-')?.replace('-', "_"))
     };
     text.lines().filter_map(id).collect::<Vec<_>>().into_iter()
-}
-
-/// Whether the name stands there as a word of its own.
-fn holds(text: &str, name: &str) -> bool {
-    text.match_indices(name).any(|(at, _)| {
-        let joins = |letter: char| letter.is_alphanumeric() || letter == '_';
-        !text[..at].ends_with(joins) && !text[at + name.len()..].starts_with(joins)
-    })
 }
 
 fn sentences(file: &File) -> Vec<Finding> {
