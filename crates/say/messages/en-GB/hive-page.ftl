@@ -42,7 +42,7 @@ hive-page-dead-against = { CAPITAL($verdict) }: { $usual }. { SENTENCE($lie) }
 ## What the next look should show.
 
 hive-page-expected-on = On { DAY($on, style: "marked") } at { TEMPERATURE($air) }:
-hive-page-dead-on-floor = Dead bees on its floor
+hive-page-dead-on-floor = Dead bees on its { -floor }
 hive-page-new-dead = New dead bees
 hive-page-rime = New rime at the hole
 hive-page-hum = A hum, with an ear at the wall
@@ -66,7 +66,7 @@ hive-page-degrees = { TEMPERATURE($air, digits: 1) }
 hive-page-food-eaten = Food eaten
 hive-page-water = Water given off
 hive-page-grams = { NUMBER($grams) } g a day
-hive-page-caught = Caught by lid, walls, floor
+hive-page-caught = Caught by lid, walls, { -floor }
 hive-page-caught-grams = { NUMBER($lid) }, { NUMBER($walls) }, { NUMBER($floor) } g a day
 hive-page-dripping = Dripping on the cluster
 hive-page-air-flow = Air in and out
