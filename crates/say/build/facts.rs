@@ -26,7 +26,7 @@ pub(crate) enum Kind {
 }
 
 /// The kind that a function of a text is laid on.
-const FUNCTIONS: [(&str, Kind); 18] = [
+const FUNCTIONS: [(&str, Kind); 20] = [
     ("CAPITAL", Kind::Said),
     ("SENTENCE", Kind::Said),
     ("NUMBER", Kind::Number),
@@ -44,6 +44,8 @@ const FUNCTIONS: [(&str, Kind); 18] = [
     ("VOLUME", Kind::Quantity("snowhum_units::CubicMetre")),
     ("SPEED", Kind::Quantity("snowhum_units::MetrePerSecond")),
     ("TEMPERATURE", Kind::Quantity("snowhum_units::Kelvin")),
+    ("FLOW", Kind::Quantity("snowhum_units::CubicMetrePerSecond")),
+    ("LOSS", Kind::Quantity("snowhum_units::WattPerKelvin")),
     ("WARMER", Kind::Quantity("snowhum_units::KelvinDifference")),
 ];
 /// Names of a selection by number.
@@ -77,6 +79,8 @@ impl Kind {
             Self::Quantity("snowhum_units::Kilogram") => "snowhum_units::Kilogram::new(3.0)",
             Self::Quantity("snowhum_units::Metre") => "snowhum_units::Metre::new(3.0)",
             Self::Quantity("snowhum_units::CubicMetre") => "snowhum_units::CubicMetre::new(3.0)",
+            Self::Quantity("snowhum_units::CubicMetrePerSecond") => "snowhum_units::CubicMetrePerSecond::new(3e-3)",
+            Self::Quantity("snowhum_units::WattPerKelvin") => "snowhum_units::WattPerKelvin::new(3.0)",
             Self::Quantity("snowhum_units::MetrePerSecond") => "snowhum_units::MetrePerSecond::new(3.0)",
             Self::Quantity("snowhum_units::SquareMetreKelvinPerWatt") => {
                 "snowhum_units::SquareMetreKelvinPerWatt::new(3.0)"

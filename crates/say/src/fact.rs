@@ -1,7 +1,10 @@
 //! What a message tells of.
 
 use jiff::civil::Date;
-use snowhum_units::{CubicMetre, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetreKelvinPerWatt};
+use snowhum_units::{
+    CubicMetre, CubicMetrePerSecond, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond,
+    SquareMetreKelvinPerWatt, WattPerKelvin,
+};
 
 use crate::Message;
 
@@ -32,6 +35,10 @@ pub enum Fact {
     Warmer(KelvinDifference),
     /// A layer's thermal resistance.
     Resistance(SquareMetreKelvinPerWatt),
+    /// Air that goes through.
+    Flow(CubicMetrePerSecond),
+    /// Heat that goes out for each degree.
+    Loss(WattPerKelvin),
 }
 
 /// A number without a unit, of any width.
@@ -69,6 +76,8 @@ facts! {
     Kelvin: Temperature;
     KelvinDifference: Warmer;
     SquareMetreKelvinPerWatt: Resistance;
+    CubicMetrePerSecond: Flow;
+    WattPerKelvin: Loss;
 }
 
 impl From<Message> for Fact {

@@ -44,7 +44,7 @@ pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>, language: Language)
     added(bundle, "SENTENCE", |value, _| worded(value).map(sentence));
 }
 
-const OF_FACTS: [&str; 16] = [
+const OF_FACTS: [&str; 18] = [
     "NUMBER",
     "COUNT",
     "MASS",
@@ -59,9 +59,15 @@ const OF_FACTS: [&str; 16] = [
     "TEMPERATURE",
     "WARMER",
     "RESISTANCE",
+    "FLOW",
+    "LOSS",
     "DAY",
     "LIST",
 ];
+/// Cubic feet a minute for one m³/s: 60 / 0.3048³ (NIST Special Publication 811).
+const FEET_A_MINUTE: f64 = 2_118.880_003;
+/// Btu (International Table) an hour and degree Fahrenheit for one W/K: 3600 / (1055.05585262 × 1.8) (NIST Special Publication 811).
+const BTU_AN_HOUR: f64 = 1.895_634;
 /// Thermal resistance in the units of North America for one m² K/W.
 const R_OF_SI: f64 = 5.678;
 
@@ -111,6 +117,14 @@ fn shown(function: &str, Held { fact, tongue }: &Held, options: &FluentArgs<'_>)
         Fact::Warmer(of) => of.show(system, digits),
         Fact::Resistance(of) if system == System::Us => format!("R {:.0}", of.get() * R_OF_SI),
         Fact::Resistance(of) => format!("{:.1} m² K/W", of.get()),
+        Fact::Flow(of) => match system {
+            System::Metric => format!("{:.digits$} L/s", 1e3 * of.get()),
+            System::Us => format!("{:.digits$} ft³/min", of.get() * FEET_A_MINUTE),
+        },
+        Fact::Loss(of) => match system {
+            System::Metric => format!("{:.digits$} W/K", of.get()),
+            System::Us => format!("{:.digits$} Btu/(h·°F)", of.get() * BTU_AN_HOUR),
+        },
         Fact::Day(day) => return Some(date(*tongue, *day, option(options, "style").unwrap_or_default())),
         Fact::List(parts) => return Some(listed(tongue.say_all(parts), options)),
         Fact::Said(_) | Fact::Number(_) | Fact::Case(_) => return None,

@@ -134,8 +134,9 @@ fn in_the_pages(now: &NowAnswer, pages: &Pages, case: &str) {
             assert!(format!("{head}</span>").ends_with(&chip(told)), "{case}: {what} of {}: {head}", told.name);
             assert!(rest.contains(&about), "{case}: {what} of {} does not say \"{about}\": {rest}", told.name);
         }
-        let numbers = format!("{}</strong> of 100", told.well);
-        if told.acts && !now.colonies[at].is_gone() {
+        let numbers = format!(" {} of 100", told.well);
+        let first = &now.first.colonies[at];
+        if first.if_not.is_some() && first.if_done.is_some() && !first.steps.is_empty() {
             assert!(
                 hive.contains(&numbers) && yard.contains(&numbers),
                 "{case}: {numbers} of {}: {hive} {yard}",
