@@ -1,5 +1,6 @@
 //! Changes of a winter set-up, for comparing one with another.
 
+use crate::kinds::{Told, kinds};
 use crate::layer::wall_absorptance;
 use crate::nearest::instead;
 use crate::openings::Aperture;
@@ -7,6 +8,7 @@ use crate::shipped::same_name;
 use crate::standards::standard;
 use crate::wrong::Wrong;
 use crate::{Floor, Hive, HiveBox, Layer, OpeningKind, Side};
+use snowhum_units::Bare;
 use std::fmt;
 use std::str::FromStr;
 
@@ -40,16 +42,17 @@ pub enum FloorKind {
     TrayedMesh,
 }
 
-/// What a change may be about, each with an example.
-const EXAMPLES: [(&str, &str); 7] = [
-    ("lid", "lid=50 mm foam"),
-    ("quilt", "quilt=straw 60 mm"),
-    ("upper hole", "upper hole=25 mm"),
-    ("wrap", "wrap=felt paper"),
-    ("floor", "floor=open mesh"),
-    ("entrance", "entrance=reduced"),
-    ("boxes", "boxes=deep,deep"),
-];
+kinds! {
+    /// What a change is about.
+    ChangeKind of SetupChange:
+    Lid: "lid=50 mm foam" => |told| layer_or_off(told.how).map(SetupChange::Lid);
+    Quilt: "quilt=straw 60 mm" => |told| quilt(told.how);
+    UpperHole: "upper hole=25 mm" => |told| hole(told.how).map(SetupChange::UpperHole);
+    Wrap: "wrap=felt paper" => |told| layer_or_off(told.how).map(SetupChange::Wrap);
+    Floor: "floor=open mesh" => |told| told.how.parse().map(SetupChange::Floor);
+    Entrance: "entrance=reduced" => |told| told.how.parse().map(SetupChange::Entrance);
+    Boxes: "boxes=deep,deep" => |told| boxes(told.how);
+}
 
 impl FromStr for SetupChange {
     type Err = Wrong;
@@ -71,16 +74,13 @@ impl FromStr for SetupChange {
             return Err(Wrong::new(format!("\"{text}\" has no \"=\""), examples()));
         };
         let what = what.trim().to_lowercase().replace(['_', '-'], " ");
-        match what.as_str() {
-            "lid" => layer_or_off(how).map(Self::Lid),
-            "quilt" => quilt(how),
-            "upper hole" | "upper entrance" => hole(how).map(Self::UpperHole),
-            "wrap" => layer_or_off(how).map(Self::Wrap),
-            "floor" => how.parse().map(Self::Floor),
-            "entrance" => how.parse().map(Self::Entrance),
-            "boxes" | "box" => boxes(how),
-            _ => Err(unknown(&what)),
-        }
+        let what = match what.as_str() {
+            "upper entrance" => "upper hole",
+            "box" => "boxes",
+            usual => usual,
+        };
+        let told = Told { what, how, colony: &|_| None, bare: Bare::Refused };
+        ChangeKind::of_word(what).ok_or_else(|| unknown(what))?.read(&told)
     }
 }
 
@@ -282,12 +282,12 @@ fn boxes(how: &str) -> Result<SetupChange, Wrong> {
 }
 
 fn unknown(what: &str) -> Wrong {
-    let known = instead(what, EXAMPLES.iter().map(|(name, _)| *name));
+    let known = instead(what, ChangeKind::ALL.iter().map(|kind| kind.word()));
     let remedy = format!("{known}, written as \"lid=50 mm foam\"");
     Wrong::new(format!("\"{what}\" is nothing that can be changed"), remedy)
 }
 
 fn examples() -> String {
-    let all: Vec<&str> = EXAMPLES.iter().map(|(_, example)| *example).collect();
+    let all: Vec<&str> = ChangeKind::ALL.iter().flat_map(|kind| kind.examples()).copied().collect();
     format!("write one of {}", all.join("; "))
 }

@@ -11,11 +11,13 @@ mod vocabulary;
 mod weighed;
 mod weighing;
 
-pub use act::{Act, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR, SYRUP_KG_PER_LITRE};
+pub use act::{Act, ActKind, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR, SYRUP_KG_PER_LITRE};
 pub(crate) use acts::mites_counted;
 pub use examined::{Examined, Found, FoundSign, Likeliest, SpringCount};
 pub use grammar::{sign_examples, split_entries};
-pub use sign::{DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign};
+pub use sign::{
+    DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, SignKind, UpperHoleSign,
+};
 pub use treatment::{TreatmentDetail, TreatmentNote};
 pub(crate) use vocabulary::percent;
 pub use weighing::{Heft, Weighing};

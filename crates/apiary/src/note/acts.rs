@@ -5,6 +5,7 @@ use super::examined::SpringCount;
 use super::treatment::TreatmentNote;
 use super::vocabulary::{name_of, percent, short, word};
 use super::weighed::{kilograms, within};
+use crate::kinds::Told;
 use crate::shipped::same_name;
 use crate::wrong::Wrong;
 use crate::{ColonyId, FoodBody, QueenState};
@@ -26,7 +27,8 @@ const DONE: [(&str, Act); 5] = [
     ("moved", Act::Moved),
 ];
 
-pub(super) fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>, bare: Bare) -> Result<Act, Wrong> {
+pub(super) fn act(told: &Told<'_>) -> Result<Act, Wrong> {
+    let Told { what, how, colony, bare } = *told;
     let find = |name: &str| {
         let name = name.trim();
         let wrong = || Wrong::new(format!("no colony is called \"{name}\""), "write the name of a colony of this yard");
@@ -78,7 +80,9 @@ pub(super) fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> Strin
         Act::QueenFound(state) => format!("queen={}", name_of(state, &QueenState::WORDS)),
         Act::CarriedIn(room) => format!("carried=into {room}"),
         Act::CarriedOut => "carried=out".to_owned(),
-        done => format!("did={}", name_of(done, &DONE)),
+        Act::Brushed | Act::Swept | Act::BroughtNear | Act::Requeened | Act::Moved => {
+            format!("did={}", name_of(act, &DONE))
+        }
     }
 }
 

@@ -83,6 +83,23 @@ round-page-hook = Tote Bienen mit dem Haken herausgezogen
 round-page-scale = Ganze Beute auf einer Waage
 round-page-side = Eine Seite angehoben, immer dieselbe
 
+round-page-melted-snow = Ein Loch im Schnee auf dem Deckel geschmolzen
+round-page-stripes = Frische Gemüllstreifen auf der Windel, Wabengassen
+round-page-weight = Gewicht oder Vorräte
+round-page-inside = Temperatur innen
+round-page-humidity = Luftfeuchte unter dem Deckel
+round-page-warm-spot = Ein warmer Fleck im Wärmebild
+round-page-bees-seen = Lebende Bienen unter dem Deckel gesehen
+round-page-drones = Drohnen zu ungewohnter Jahreszeit
+round-page-queen-dead = Eine tote Königin auf dem Flugbrett
+round-page-larvae = Larven oder Puppen herausgeworfen
+round-page-wings = Bienen mit verkrüppelten Flügeln
+round-page-bird = Ein Vogel am Flugloch
+round-page-mouse = Eine Maus oder ihre Spuren
+round-page-damage = Schaden durch Sturm, Tier oder Mensch
+round-page-smell = Fäulnisgeruch
+round-page-seen-dead = Das Volk wurde tot gesehen
+
 round-page-wrong-none = Kein Volk wurde notiert: bei mindestens einem antippen, was zu sehen war.
 round-page-wrong-snow = Schnee ist eines von none, old, new.
 

@@ -84,6 +84,24 @@ round-page-hook = Dead bees pulled out with a hook
 round-page-scale = Whole hive on a scale
 round-page-side = One side lifted, always the same
 
+# Signs that are not asked for by taps, beside an example of how each is written.
+round-page-melted-snow = A hole melted in the snow on the roof
+round-page-stripes = Fresh stripes of crumbs on the tray, seams
+round-page-weight = Weight or stores
+round-page-inside = Temperature inside
+round-page-humidity = Humidity under the lid
+round-page-warm-spot = A warm spot in a thermal picture
+round-page-bees-seen = Living bees seen under the lid
+round-page-drones = Drones at an odd season
+round-page-queen-dead = A dead queen on the board
+round-page-larvae = Larvae or pupae thrown out
+round-page-wings = Bees with crumpled wings
+round-page-bird = A bird at the entrance
+round-page-mouse = A mouse, or its leavings
+round-page-damage = Damage by storm, beast or people
+round-page-smell = A smell of decay
+round-page-seen-dead = The colony was seen dead
+
 round-page-wrong-none = No hive was noted: tap what you saw at one at least.
 round-page-wrong-snow = Snow is one of none, old, new.
 

@@ -83,6 +83,23 @@ round-page-hook = Abeilles mortes tirées au crochet
 round-page-scale = Ruche entière sur une balance
 round-page-side = Un côté levé, toujours le même
 
+round-page-melted-snow = Un trou fondu dans la neige du toit
+round-page-stripes = Bandes fraîches de débris sur le lange, en ruelles
+round-page-weight = Poids ou provisions
+round-page-inside = Température à l’intérieur
+round-page-humidity = Humidité sous le couvercle
+round-page-warm-spot = Un point chaud sur une image thermique
+round-page-bees-seen = Abeilles vivantes vues sous le couvercle
+round-page-drones = Faux-bourdons hors saison
+round-page-queen-dead = Une reine morte sur la planche d’envol
+round-page-larvae = Larves ou nymphes jetées dehors
+round-page-wings = Abeilles aux ailes froissées
+round-page-bird = Un oiseau à l’entrée
+round-page-mouse = Une souris, ou ses traces
+round-page-damage = Dégâts de tempête, d’animaux ou de passants
+round-page-smell = Une odeur de pourriture
+round-page-seen-dead = La colonie a été vue morte
+
 round-page-wrong-none = Aucune ruche n’a été notée : toucher ce qui a été vu à une au moins.
 round-page-wrong-snow = La neige est un de ces mots : none, old, new.
 

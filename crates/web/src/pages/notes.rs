@@ -13,7 +13,7 @@ use snowhum_units::{Kilogram, Measured};
 use uuid::Uuid;
 
 use super::note_form::{self, wrong_line};
-use super::round::{AT_A_HIVE, Figure};
+use super::round::{Figure, Question};
 use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
@@ -75,7 +75,7 @@ pub(super) const FEEDS: [(&str, Text); 5] = [
 /// What was typed in the line, and then what was tapped.
 fn written(form: &Asked, tongue: Tongue) -> Result<Vec<String>, String> {
     let typed = form.get("line").into_iter().flat_map(snowhum_apiary::split_entries);
-    let tapped = AT_A_HIVE.iter().filter_map(|question| form.get(question.field)).collect::<Vec<_>>();
+    let tapped = Question::at_a_hive().iter().filter_map(|question| form.get(question.field)).collect::<Vec<_>>();
     let chosen = form.every("entry");
     let depth = form.get("depth").map(|depth| Figure::Depth.written("snow=", depth, tongue.system()));
     let board = form.get("board").map(|body| format!("board={body}"));

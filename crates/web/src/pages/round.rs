@@ -2,7 +2,7 @@
 
 mod asked;
 
-pub(crate) use asked::{AT_A_HIVE, FURTHER, Figure, Question, USUAL, typed};
+pub(crate) use asked::{Figure, Question, typed};
 
 use axum::Form;
 use axum::extract::State;
@@ -98,6 +98,7 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
     let tongue = view.tongue();
     let say = |message: Message| tongue.say(&message);
     let name = |field: &str| format!("{at}.{field}");
+    let (usual, further): (Vec<_>, Vec<_>) = Question::all().into_iter().partition(Question::is_usual);
     html! {
         fieldset class="round-hive" data-colony=(colony.id.0) {
             legend { (colony.name) }
@@ -109,12 +110,12 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
                 } }
             }
             p class="verdict" role="status" data-verdict="" hidden {}
-            @for question in USUAL.iter().filter(|question| !question.is_of_hole() || has_hole) {
+            @for question in usual.iter().filter(|question| !question.is_of_hole() || has_hole) {
                 (question.shown(&name(question.field), indoors, tongue))
             }
             details {
                 summary { (say(text::further())) }
-                @for question in &FURTHER {
+                @for question in &further {
                     (question.shown(&name(question.field), indoors, tongue))
                 }
                 @for (asks, field, before, figure) in typed(indoors) {
@@ -169,7 +170,7 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
 
 fn sent(view: &View, form: &Asked, at: usize, colony: ColonyId, visit: uuid::Uuid) -> Result<Sent, Fault> {
     let of = |field: &str| form.get(&format!("{at}.{field}")).map(str::to_owned);
-    let mut seen: Vec<String> = USUAL.iter().chain(&FURTHER).filter_map(|question| of(question.field)).collect();
+    let mut seen: Vec<String> = Question::all().iter().filter_map(|question| of(question.field)).collect();
     // What was tapped otherwise goes before "as expected".
     let field = |entry: &str| entry.split('=').next().unwrap_or_default().to_owned();
     let expected = of("expected").unwrap_or_default();
