@@ -43,7 +43,9 @@ pub(crate) fn yard_file(path: &Path) -> anyhow::Result<Apiary> {
 fn yard_alone(path: &Path) -> anyhow::Result<Apiary> {
     let bytes = read(path)?;
     let read = snowhum_apiary::read_bytes(&bytes, &path.display().to_string());
-    let (apiary, advisories) = read.map_err(|faults| told(faults).map_or_else(|error| error, exit::input))?;
+    let (apiary, advisories) = read.map_err(|faults| {
+        told(faults).map_or_else(|error| error, |faults| exit::input(faults.said(text::voice::tongue())))
+    })?;
     of_today(path, &apiary)?;
     let apiary = with_records(path, apiary)?;
     if !advisories.is_empty() {

@@ -133,7 +133,7 @@ impl Store {
 
 fn earlier(wrong: snowhum_apiary::Wrong) -> Wrong {
     let right = "take the yard of the records, or a file of its latest autumn";
-    Wrong::Unfit { field: "the day of the count", what: wrong.problem, right }
+    Wrong::Unfit { field: "the day of the count", what: snowhum_say::Tongue::BRITISH.say(&wrong.problem), right }
 }
 
 /// The yard without notes of colonies that left it.

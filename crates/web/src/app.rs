@@ -259,7 +259,7 @@ impl App {
     /// Takes another hive into the yard: at the end of its file, where it came from one, and into the records.
     pub(crate) async fn add(&self, another: &AnotherHive, yard: &Apiary) -> Result<(), Fault> {
         if let Some(file) = &self.0.file {
-            yard_file::written(file, another, yard).map_err(Fault::wrong)?;
+            yard_file::written(file, another, yard).map_err(Fault::Wrong)?;
         }
         self.store().import_yard(yard, Timestamp::now()).await?;
         self.forget();

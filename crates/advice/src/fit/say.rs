@@ -1,6 +1,6 @@
 //! What to know: of one colony, where a wrong belief would mislead, and of the whole yard.
 
-use snowhum_apiary::{LeftOn, Mites, Trouble, food_in};
+use snowhum_apiary::{Mites, Trouble, food_in};
 use snowhum_say::{Message, fit as say};
 use snowhum_units::Kilogram;
 
@@ -64,8 +64,7 @@ pub(super) fn yard(look: &Look<'_>, colonies: &[ColonyFit]) -> Vec<Message> {
     }
     let forgotten = look.places().all(|at| look.colony(at).autumn.left_on.is_none());
     if forgotten {
-        let [excluder, feeder, empty] = [LeftOn::Excluder, LeftOn::Feeder, LeftOn::EmptySuper].map(LeftOn::words);
-        told.push(say::say_left_on(empty, excluder, feeder));
+        told.push(say::say_left_on());
     }
     told
 }

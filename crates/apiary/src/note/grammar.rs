@@ -8,10 +8,11 @@ use super::sign::{
 };
 use super::vocabulary::word;
 use crate::kinds::{Told, word_of};
-use crate::nearest::{nearest, nearest_names};
+use crate::nearest::{nearest, nearest_names, quoted};
 use crate::shipped::same_name;
 use crate::wrong::Wrong;
 use crate::{ColonyId, OpeningState, QueenState};
+use snowhum_say::{Message, fault, note_fault as say};
 use snowhum_units::{Bare, Kelvin, Measured, Metre, number};
 use std::sync::LazyLock;
 
@@ -49,7 +50,7 @@ impl Entry {
     /// let count = DeadCount::Counted(22);
     /// assert_eq!(entry, Entry::Sign(Sign::DeadBees { count, place: DeadPlace::Snow }));
     /// let wrong = Entry::read("hole=frosty", &|_| None).unwrap_err();
-    /// assert!(wrong.remedy.contains("new rime"));
+    /// assert!(wrong.to_string().contains("new rime"));
     /// ```
     ///
     /// # Errors
@@ -66,11 +67,10 @@ impl Entry {
         // An examination names every sign that was looked for.
         let longest = if text.trim_start().starts_with("examined") { 2_000 } else { 800 };
         if text.chars().count() > longest {
-            return Err(Wrong::new("the note is far too long", format!("write at most {longest} letters")));
+            return Err(Wrong::new(say::too_long(), fault::letters(longest)));
         }
         let Some((what, how)) = text.split_once('=') else {
-            let remedy = format!("{}; what no sum reads is \"words={text}\"", examples_near(text));
-            return Err(Wrong::new(format!("\"{text}\" has no \"=\""), remedy));
+            return Err(Wrong::new(fault::no_equals(text), say::or_words(examples_near(text), text)));
         };
         let (what, how) = (what.trim().to_lowercase(), how.trim());
         match what.as_str() {
@@ -125,21 +125,21 @@ fn queen(how: &str) -> Result<Entry, Wrong> {
 }
 
 /// The three examples whose words are nearest to one that is not known.
-fn examples_near(what: &str) -> String {
+fn examples_near(what: &str) -> Message {
     const OFFERED: usize = 3;
     let mut words: Vec<&str> = sign_examples().iter().map(|(word, _)| *word).collect();
     words.dedup();
     let near = nearest_names(what, &words, OFFERED);
     let example = |word: &&str| sign_examples().iter().find(|(known, _)| known == word);
-    let of = |word: &&str| example(word).map(|(_, example)| format!("\"{example}\""));
-    format!("write such as {}", near.iter().filter_map(of).collect::<Vec<_>>().join(", "))
+    let of = |word: &&str| example(word).map(|(_, example)| *example);
+    say::examples(quoted(near.iter().filter_map(of)))
 }
 
 fn unknown(what: &str) -> Wrong {
     let near = nearest(what, sign_examples().iter().map(|(word, _)| *word));
     let example = near.and_then(|near| sign_examples().iter().find(|(word, _)| *word == near));
-    let remedy = example.map_or_else(|| examples_near(what), |(_, example)| format!("did you mean \"{example}\"?"));
-    Wrong::new(format!("\"{what}\" is nothing that can be noted"), remedy)
+    let remedy = example.map_or_else(|| examples_near(what), |(_, example)| fault::did_you_mean(*example));
+    Wrong::new(say::nothing(what), remedy)
 }
 
 pub(super) fn dead_bees(what: &str, how: &str) -> Result<Sign, Wrong> {
@@ -153,10 +153,7 @@ pub(super) fn dead_bees(what: &str, how: &str) -> Result<Sign, Wrong> {
 
 fn dead_count(text: &str) -> Result<DeadCount, Wrong> {
     const MOST: u32 = 50_000;
-    let wrong = || {
-        let right = "write a number, \"none\", a band such as \"6-20\", or \"over 100\"";
-        Wrong::new(format!("\"{text}\" is no count of dead bees"), right)
-    };
+    let wrong = || Wrong::new(say::no_dead(text), say::dead_right());
     let number = |text: &str| text.trim().parse::<u32>().ok().filter(|n| *n <= MOST);
     if same_name(text, "none") {
         return Ok(DeadCount::Counted(0));
@@ -180,7 +177,7 @@ pub(super) fn seams(how: &str) -> Result<f64, Wrong> {
     const MOST: f64 = 30.0;
     let written = how.trim_end_matches("seams").trim_end_matches("seam").trim();
     let seams = number(written).ok().filter(|seams| (0.0..=MOST).contains(seams));
-    seams.ok_or_else(|| Wrong::new(format!("\"{how}\" is no number of seams"), "write a number from 0 to 30"))
+    seams.ok_or_else(|| Wrong::new(say::no_seams(how), say::seams_right()))
 }
 
 pub(super) fn inside(how: &str, bare: Bare) -> Result<Sign, Wrong> {
@@ -191,7 +188,7 @@ pub(super) fn inside(how: &str, bare: Bare) -> Result<Sign, Wrong> {
     };
     let read_k = Kelvin::read(read.trim().trim_end_matches(" at"), bare)?;
     if !(-60.0..=60.0).contains(&read_k.celsius()) {
-        return Err(Wrong::new(format!("\"{how}\" cannot be"), "write a temperature from -60 C to 60 C"));
+        return Err(Wrong::new(fault::cannot_be(how), say::inside_right()));
     }
     Ok(Sign::InsideTemperature { read_k, place })
 }
@@ -201,14 +198,14 @@ pub(super) fn snow_at_box(how: &str, bare: Bare) -> Result<Sign, Wrong> {
     const MOST_M: f64 = 5.0;
     let depth_m = Metre::read(how.trim_end_matches(" at the box").trim(), bare)?;
     let fits = (0.0..=MOST_M).contains(&depth_m.get());
-    let remedy = "write its depth over the ground at the box, 0 cm to 500 cm, such as \"snow=45 cm\"";
-    fits.then_some(Sign::SnowAtBox { depth_m }).ok_or_else(|| Wrong::new(format!("\"{how}\" cannot be"), remedy))
+    let wrong = || Wrong::new(fault::cannot_be(how), say::snow_right());
+    fits.then_some(Sign::SnowAtBox { depth_m }).ok_or_else(wrong)
 }
 
 pub(super) fn bees_seen(how: &str) -> Result<Sign, Wrong> {
     let (seen, count) = how.split_once(',').map_or((how, None), |(seen, count)| (seen, Some(count)));
     if word(seen.trim(), &SEEN)? == Seen::No {
-        return Err(Wrong::new("no bees under the lid is weak", "leave it out, or write \"colony=dead\" if they are"));
+        return Err(Wrong::new(say::no_bees(), say::no_bees_right()));
     }
     Ok(Sign::ClusterSeen { seams: count.map(seams).transpose()? })
 }

@@ -7,7 +7,7 @@ begin-page-to-mend = { $faults ->
     [one] Eines ist zu berichtigen
    *[other] Einiges ist zu berichtigen
 }
-begin-page-whose = { $hive }: { $fault }
+begin-page-whose = { $hive }: { SENTENCE($fault) }
 begin-page-same-name = Der jetzt gezeigte Stand heißt so; dem eigenen einen anderen Namen geben.
 begin-page-no-town = Die Stadt wählen, die den Beuten am nächsten liegt, oder darunter deren eigenen Ort schreiben.
 

@@ -176,7 +176,7 @@ fit-say-mites-now = Milben jetzt: eine Behandlung nach etwa dem { DAY($all) } ko
 fit-say-count-again = Ein zweites Mal im Oktober zählen, ehe die Bienen um den { DAY($cluster) } die Traube bilden: Räuber bringen Milben aus sterbenden Völkern heim.
 fit-say-queens = Königinnen: der letzte sinnvolle Tag, hier eine zuzusetzen, ist etwa der { DAY($last) } ({ DAY($early) } bis { DAY($late) }), nach dem letzten Flugwetter dieses Standorts; Einschätzung. Eine unbegattete danach heißt vereinigen.
 fit-say-uniting = Vereinigen: hier bis etwa zum { DAY($last) }, das schwache auf das starke, und nie mit etwas Krankem. Schwach auf schwach wird nicht stark.
-fit-say-left-on = Die Standdatei sagt von keiner Beute, ob noch { $excluder }, { $feeder } oder { $empty } aufliegt. Vor dem ersten Frost nachsehen.
+fit-say-left-on = Die Standdatei sagt von keiner Beute, ob noch ein Absperrgitter, ein Futtergeschirr oder ein leerer Honigraum aufliegt. Vor dem ersten Frost nachsehen.
 
 fit-window = kann noch wirken, wenn hier bis etwa zum { DAY($last) } ({ DAY($early) } bis { DAY($late) }) begonnen; schützt die Bienen dieses Winters nur vor etwa dem { DAY($winter-bees) }
 fit-window-hot = { $window }; von den { NUMBER($days) } Tagen, die davon bleiben, sind { NUMBER($hot) } zu heiß

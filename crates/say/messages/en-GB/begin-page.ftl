@@ -7,7 +7,7 @@ begin-page-to-mend = { $faults ->
     [one] One thing is to be mended
    *[other] Some things are to be mended
 }
-begin-page-whose = { $hive }: { $fault }
+begin-page-whose = { $hive }: { SENTENCE($fault) }
 begin-page-same-name = The yard served now has this name; give yours another.
 begin-page-no-town = Choose the town nearest to the hives, or write their own place below it.
 

@@ -7,7 +7,7 @@ begin-page-to-mend = { $faults ->
     [one] Une chose est à corriger
    *[other] Des choses sont à corriger
 }
-begin-page-whose = { $hive } : { $fault }
+begin-page-whose = { $hive } : { SENTENCE($fault) }
 begin-page-same-name = Le rucher servi en ce moment porte ce nom ; en donner un autre à celui-ci.
 begin-page-no-town = Choisir la ville la plus proche des ruches, ou écrire leur propre place au-dessous.
 

@@ -176,7 +176,7 @@ fit-say-mites-now = Les varroas maintenant : un traitement après le { DAY($al
 fit-say-count-again = Compter une seconde fois en octobre, avant que les abeilles forment la grappe vers le { DAY($cluster) } : les pillardes rapportent des varroas des ruches mourantes.
 fit-say-queens = Reines : le dernier jour raisonnable pour en donner une ici est vers le { DAY($last) } ({ DAY($early) } au { DAY($late) }), d’après le dernier temps de vol de ce lieu ; jugement. Une reine vierge après cela, c’est réunir.
 fit-say-uniting = Réunir : ici d’ici le { DAY($last) } environ, la faible sur la forte, et jamais avec quoi que ce soit de malade. Faible sur faible ne fait pas une forte.
-fit-say-left-on = Le fichier du rucher ne dit d’aucune ruche s’il y reste ceci : { $excluder }, { $feeder } ou { $empty }. Regarder avant le premier gel.
+fit-say-left-on = Le fichier du rucher ne dit d’aucune ruche s’il y reste une grille à reine, un nourrisseur ou une hausse vide. Regarder avant le premier gel.
 
 fit-window = peut encore agir si commencé ici d’ici le { DAY($last) } environ ({ DAY($early) } au { DAY($late) }) ; ne protège les abeilles de cet hiver qu’avant le { DAY($winter-bees) } environ
 fit-window-hot = { $window } ; des { NUMBER($days) } jours qui en restent, { NUMBER($hot) } sont trop chauds

@@ -7,7 +7,7 @@ use serde::Serialize;
 use snowhum_apiary::{
     Apiary, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, read_time, sign_examples, split_entries,
 };
-use snowhum_say::note_terminal as say;
+use snowhum_say::{fault, note_terminal as say};
 use snowhum_store::{LastOf, Put, Store, Undone};
 use snowhum_units::{Bare, Kelvin, MetrePerSecond};
 use std::path::PathBuf;
@@ -213,7 +213,7 @@ pub(super) fn moment(written: &str, apiary: &Apiary) -> anyhow::Result<Timestamp
     }
     let zone = zone(apiary)?;
     let civil = read_time(written, Some(zone.to_datetime(Timestamp::now())));
-    let civil = civil.map_err(|wrong| exit::input(format!("--at: {wrong}")))?;
+    let civil = civil.map_err(|wrong| exit::input(text::voice::in_words(&fault::at("--at", wrong.message()))))?;
     zone.to_ambiguous_timestamp(civil).compatible().map_err(|_| wrong())
 }
 

@@ -3,6 +3,7 @@
 use snowhum_advice::setup::{Try, WrongChange, compare};
 use snowhum_advice::{sealed, yard};
 use snowhum_apiary::Apiary;
+use snowhum_say::fault;
 use snowhum_winter::Parameters;
 
 use crate::args::{Common, SetupArguments};
@@ -38,6 +39,9 @@ fn try_of(apiary: &Apiary, at: usize, text: &str, parameters: &Parameters) -> an
     }
     let housed = yard::housed(apiary);
     let housed = housed.get(at).ok_or_else(|| exit::input("the colony has no hive"))?;
-    let wrong = |wrong: WrongChange| exit::input(format!("--try \"{}\": {}", wrong.change, wrong.wrong));
+    let wrong = |wrong: WrongChange| {
+        let tried = fault::at(format!("--try \"{}\"", wrong.change), wrong.wrong.message());
+        exit::input(text::voice::in_words(&tried))
+    };
     Try::of(text.trim().to_owned(), housed, &changes, (&apiary.money, parameters)).map_err(wrong)
 }

@@ -114,7 +114,7 @@ fn board(view: &View, colony: &Colony, typed: &Asked) -> Markup {
             value=[typed.get("board")];
         @if let Some(on) = on {
             fieldset class="choices" {
-                legend { (say(text::board_on(on.body.kind.words()))) }
+                legend { (say(text::board_on(on.body.kind.message()))) }
                 @for (words, written) in [(text::eaten_up(), "board=eaten up"), (text::taken_off(), "board=off")] {
                     label { input type="radio" name="entry" value=(written); span { (say(words)) } }
                 }

@@ -7,7 +7,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{ColonyId, Entry, Note, NoteId, VisitId};
-use snowhum_say::{Message, Text, Tongue, note_page as text};
+use snowhum_say::{Message, Text, Tongue, fault, note_page as text};
 use snowhum_store::{LastOf, Version};
 use snowhum_units::{Kilogram, Measured};
 use uuid::Uuid;
@@ -120,7 +120,7 @@ pub(super) fn time(view: &View, form: &Asked) -> Result<Timestamp, Fault> {
     let Some(on) = form.get("on") else { return Ok(view.now.timestamp()) };
     let wrong = || Fault::Wrong(text::day_wanted(shortened(on)));
     let read = snowhum_apiary::read_day(on, snowhum_apiary::Reckoned::Back(view.now.date()));
-    let day = read.map_err(|wrong| Fault::wrong(format!("{}.", crate::words::capital(&wrong.to_string()))))?;
+    let day = read.map_err(|wrong| Fault::Wrong(fault::sentence(wrong.message())))?;
     let noon = day.at(12, 0, 0, 0).to_zoned_datetime(view.now.time_zone().clone()).map_err(|_| wrong())?;
     timely(noon.timestamp(), view).map_err(Fault::wrong)?;
     Ok(noon.timestamp())
