@@ -4,6 +4,7 @@ use std::path::{Path, PathBuf};
 
 use snowhum_advice::verdict::LastVerdict;
 use snowhum_apiary::Apiary;
+use snowhum_say::store as say;
 use snowhum_store::{Fault, Store, Wrong};
 use snowhum_web::Chosen;
 
@@ -54,14 +55,19 @@ fn runtime() -> anyhow::Result<tokio::runtime::Runtime> {
 
 /// A store's fault with the exit code it deserves: what the keeper gave, or what the machine could not do.
 pub(crate) fn failure(fault: Fault) -> anyhow::Error {
-    if is_of_input(&fault.wrong) { exit::input(fault) } else { exit::environment(fault) }
+    if is_of_input(&fault.wrong) { exit::refused(fault.message()) } else { of_machine(fault) }
+}
+
+/// A store's fault as one of the machine.
+pub(crate) fn of_machine(fault: Fault) -> anyhow::Error {
+    exit::failed(fault.message())
 }
 
 /// The same for what a file brings into the records: a fault of the file is named by the file.
 pub(crate) fn failure_of(file: &Path, fault: Fault) -> anyhow::Error {
     match fault.wrong {
         wrong @ (Wrong::Unreadable { .. } | Wrong::Unfit { .. } | Wrong::Newer { .. }) => {
-            exit::input(format!("{}: {wrong}", file.display()))
+            exit::refused(say::fault(file.display().to_string(), wrong.message()))
         }
         _ => failure(fault),
     }

@@ -12,14 +12,14 @@ use jiff::civil::Date;
 use snowhum_advice::answer::FarAnswer;
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Site};
-use snowhum_weather::{AirPaths, Climate, Ensemble, Hourly, generate, generate_air, season};
+use snowhum_weather::{AirPaths, Climate, Ensemble, GeneratorFault, Hourly, generate, generate_air, season};
 use snowhum_winter::Parameters;
 
 use crate::args::RunArguments;
 use crate::text::voice::in_words;
 use crate::{exit, progress};
 
-pub(crate) use files::{Completed, read_one, site_of};
+pub(crate) use files::{Completed, read_one, site_of, unread};
 pub(crate) use present::{Present, asked_day};
 pub(crate) use span::zone;
 pub(crate) use year::Year;
@@ -106,9 +106,8 @@ impl Weather {
     ) -> anyhow::Result<Self> {
         let place = yard::place(site);
         let zone = zone(site)?;
-        let climate = Climate::at(place).map_err(exit::input)?;
-        let found =
-            season::spring_of_climate(place, &climate, spring::year(as_of, site), DATES).map_err(exit::input)?;
+        let climate = Climate::at(place).map_err(|outside| exit::refused(outside.message()))?;
+        let found = season::spring_of_climate(place, &climate, spring::year(as_of, site), DATES).map_err(undrawn)?;
         let spring = match (spring::own(site, as_of), found) {
             (Some(own), _) => own,
             (None, Some(range)) => range.p50,
@@ -122,8 +121,8 @@ impl Weather {
         );
         Ok(Self {
             as_of,
-            winter: winter.map_err(exit::input)?,
-            autumn: autumn.map_err(exit::input)?,
+            winter: winter.map_err(undrawn)?,
+            autumn: autumn.map_err(undrawn)?,
             autumn_from,
             spring,
             site: site.clone(),
@@ -161,11 +160,16 @@ impl Weather {
                     PATHS,
                     DATES,
                 )
-                .map_err(exit::input)?
+                .map_err(undrawn)?
             }
         };
         Ok(Self { as_of, winter, autumn, autumn_from, spring, site })
     }
+}
+
+/// Weather that cannot be drawn, as an error.
+fn undrawn(fault: GeneratorFault) -> anyhow::Error {
+    exit::refused(fault.message())
 }
 
 const NO_SPRING: &str =

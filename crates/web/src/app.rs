@@ -9,7 +9,7 @@ use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_apiary::{AnotherHive, Apiary, ApiaryId};
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue, fault_page};
 use snowhum_store::{Fault as StoreFault, Mark, Store};
 use snowhum_units::Kelvin;
 use snowhum_watch::Watching;
@@ -65,7 +65,7 @@ struct Inner {
     tongue: Tongue,
     gate: Gate,
     standing: RwLock<Option<Arc<Standing>>>,
-    trouble: Mutex<Option<String>>,
+    trouble: Mutex<Option<Message>>,
     /// The day that was asked about last.
     tried: Mutex<Option<Date>>,
     /// The winter ahead.
@@ -162,7 +162,7 @@ impl App {
         let ask = match self.ask().await {
             Ok(ask) => ask,
             Err(fault) => {
-                self.say_trouble(Some(fault.to_string()));
+                self.say_trouble(Some(fault.message()));
                 return before;
             }
         };
@@ -180,7 +180,7 @@ impl App {
                 let kept = told::keep(&self.store(), &key.facts, &last, &present.now).await;
                 let standing = Arc::new(Standing { present, at: Timestamp::now(), revision });
                 *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = Some(standing);
-                self.say_trouble(kept.err().map(|fault| fault.to_string()));
+                self.say_trouble(kept.err().map(|fault| fault.message()));
                 Some(Before { key, watchings })
             }
             Ok(Err(words)) => {
@@ -188,7 +188,7 @@ impl App {
                 None
             }
             Err(_) => {
-                self.say_trouble(Some("the computation ended early: a fault of the program".to_owned()));
+                self.say_trouble(Some(fault_page::ended_early()));
                 None
             }
         }
@@ -268,7 +268,7 @@ impl App {
     }
 
     /// Asks the model something long, when it is this asker's turn.
-    async fn ask_long<T: Send + 'static>(&self, question: impl Question<T>) -> Result<Result<T, String>, Fault> {
+    async fn ask_long<T: Send + 'static>(&self, question: impl Question<T>) -> Result<Result<T, Message>, Fault> {
         let turn = self.0.turns.of_question().await?;
         let ask = self.ask().await?;
         let app = self.clone();
@@ -291,7 +291,7 @@ impl App {
         if asked.starts {
             let (app, key, yards) = (self.clone(), key.clone(), self.0.yards.load(Ordering::Acquire));
             tokio::spawn(async move {
-                let answer = app.ask_long(question).await.unwrap_or_else(|fault| Err(fault.to_string()));
+                let answer = app.ask_long(question).await.unwrap_or_else(|fault| Err(fault.says()));
                 let is_of_this_yard = app.0.yards.load(Ordering::Acquire) == yards;
                 of(&app.0).put(&key, revision, is_of_this_yard.then_some(answer));
             });
@@ -321,7 +321,7 @@ impl App {
         of: fn(&Inner) -> &Lasting<K, T>,
         key: &K,
         question: impl Question<T> + Clone,
-    ) -> Result<Arc<T>, String>
+    ) -> Result<Arc<T>, Message>
     where
         K: Clone + PartialEq + Send + Sync + 'static,
         T: Send + Sync + 'static,
@@ -346,7 +346,7 @@ impl App {
 
     /// The winter ahead, waited for.
     pub(crate) async fn whole_plan(&self) -> Result<Arc<PlanAnswer>, Fault> {
-        self.whole(|inner| &inner.plan, &(), ahead).await.map_err(Fault::wrong)
+        self.whole(|inner| &inner.plan, &(), ahead).await.map_err(Fault::Wrong)
     }
 
     /// The windows of the year, as they were last computed.
@@ -356,7 +356,7 @@ impl App {
 
     /// The windows of the year, waited for.
     pub(crate) async fn whole_windows(&self) -> Result<Arc<JobsAnswer>, Fault> {
-        self.whole(|inner| &inner.windows, &(), windows).await.map_err(Fault::wrong)
+        self.whole(|inner| &inner.windows, &(), windows).await.map_err(Fault::Wrong)
     }
 
     /// The spring from an estimate and the year's windows; where these are behind themselves, the last one stands.
@@ -395,7 +395,7 @@ impl App {
         self.0.standing.read().unwrap_or_else(PoisonError::into_inner).clone()
     }
 
-    pub(crate) fn trouble(&self) -> Option<String> {
+    pub(crate) fn trouble(&self) -> Option<Message> {
         lock(&self.0.trouble).clone()
     }
 
@@ -437,21 +437,21 @@ impl App {
         day.and_then(|day| now.with().date(day).build().ok()).unwrap_or(now)
     }
 
-    fn say_trouble(&self, words: Option<String>) {
+    fn say_trouble(&self, words: Option<Message>) {
         *lock(&self.0.trouble) = words;
     }
 }
 
 /// Something long that is asked of the model.
-trait Question<T>: FnOnce(&dyn Reckon, Ask) -> Result<T, String> + Send + 'static {}
+trait Question<T>: FnOnce(&dyn Reckon, Ask) -> Result<T, Message> + Send + 'static {}
 
-impl<T, Q: FnOnce(&dyn Reckon, Ask) -> Result<T, String> + Send + 'static> Question<T> for Q {}
+impl<T, Q: FnOnce(&dyn Reckon, Ask) -> Result<T, Message> + Send + 'static> Question<T> for Q {}
 
-fn ahead(reckon: &dyn Reckon, ask: Ask) -> Result<PlanAnswer, String> {
+fn ahead(reckon: &dyn Reckon, ask: Ask) -> Result<PlanAnswer, Message> {
     reckon.ahead(&ask)
 }
 
-fn windows(reckon: &dyn Reckon, ask: Ask) -> Result<JobsAnswer, String> {
+fn windows(reckon: &dyn Reckon, ask: Ask) -> Result<JobsAnswer, Message> {
     reckon.windows(&ask)
 }
 

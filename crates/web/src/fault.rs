@@ -44,7 +44,7 @@ pub(crate) enum Fault {
     /// The estimate is not there yet.
     NotYet,
     /// The estimate cannot be computed; the text says why.
-    Trouble(String),
+    Trouble(Message),
     /// A computation ended early.
     Cut,
 }
@@ -92,7 +92,8 @@ impl Fault {
         Self::Wrong(text.into())
     }
 
-    fn says(&self) -> Message {
+    /// What is said of it.
+    pub(crate) fn says(&self) -> Message {
         match self {
             Self::Missing(what) => text::missing(what),
             Self::NoColony { asked, .. } => text::no_colony(asked),
@@ -101,7 +102,7 @@ impl Fault {
             Self::Foreign => text::foreign(),
             Self::SignIn => text::sign_in(),
             Self::OnlyShown => text::only_shown(),
-            Self::Store(fault) => Message::own(fault.to_string()),
+            Self::Store(fault) => fault.message(),
             Self::NotYet => text::not_yet(),
             Self::Trouble(why) => text::trouble(why),
             Self::Cut => text::cut(),

@@ -17,6 +17,7 @@ fault-page-only-shown = Dieser Link zeigt den Stand und seine Völker, sonst nic
 fault-page-not-yet = Die erste Schätzung wird noch gerechnet. Gleich noch einmal fragen.
 fault-page-trouble = Es gibt keine Schätzung: { $why }
 fault-page-cut = Eine Rechnung endete vorzeitig. Noch einmal fragen; geschieht es wieder, ist es ein Fehler des Programms.
+fault-page-ended-early = die Rechnung endete vorzeitig: ein Fehler des Programms
 
 fault-page-title-shown = Nur zum Ansehen
 fault-page-title-missing = Nicht hier

@@ -17,6 +17,7 @@ fault-page-only-shown = This link shows the yard and its hives, and nothing else
 fault-page-not-yet = The first estimate is still being computed. Ask again in a moment.
 fault-page-trouble = There is no estimate: { $why }
 fault-page-cut = A computation ended early. Ask again; if it happens again it is a fault of the program.
+fault-page-ended-early = the computation ended early: a fault of the program
 
 fault-page-title-shown = Only to look at
 fault-page-title-missing = Not here

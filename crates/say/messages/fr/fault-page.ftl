@@ -17,6 +17,7 @@ fault-page-only-shown = Ce lien montre le rucher et ses ruches, et rien d’autr
 fault-page-not-yet = La première estimation se calcule encore. Redemander dans un instant.
 fault-page-trouble = Il n’y a pas d’estimation : { $why }
 fault-page-cut = Un calcul s’est arrêté trop tôt. Redemander ; si cela se répète, c’est une faute du programme.
+fault-page-ended-early = le calcul s’est arrêté trop tôt : une faute du programme
 
 fault-page-title-shown = À regarder seulement
 fault-page-title-missing = Pas ici

@@ -56,8 +56,8 @@ fn yard(arguments: &PrintArguments, common: &Common) -> anyhow::Result<Apiary> {
 }
 
 async fn papers(apiary: &Apiary, arguments: &PrintArguments, tongue: Tongue) -> anyhow::Result<Vec<Paper>> {
-    let store = Store::in_memory().await.map_err(exit::environment)?;
-    store.import_yard(apiary, Timestamp::now()).await.map_err(exit::environment)?;
+    let store = Store::in_memory().await.map_err(keep::of_machine)?;
+    store.import_yard(apiary, Timestamp::now()).await.map_err(keep::of_machine)?;
     let day = arguments.yard.run.as_of.or(apiary.invented.then_some(apiary.as_of));
     let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
     let app = App::new(Opened {
@@ -71,7 +71,7 @@ async fn papers(apiary: &Apiary, arguments: &PrintArguments, tongue: Tongue) -> 
         file: None,
     });
     let work = tokio::spawn(app.clone().work());
-    let papers = app.papers(arguments.address.as_deref()).await.map_err(exit::input);
+    let papers = app.papers(arguments.address.as_deref()).await.map_err(exit::refused);
     work.abort();
     papers
 }

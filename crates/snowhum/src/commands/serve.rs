@@ -18,13 +18,14 @@ use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
 use snowhum_advice::{plan, sealed};
 use snowhum_apiary::Apiary;
+use snowhum_say::Message;
 use snowhum_store::Store;
 use snowhum_watch::Watching;
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon};
 
 use crate::args::{Common, RunArguments, ServeArguments};
 use crate::text::voice;
-use crate::{exit, progress, weather_source};
+use crate::{exit, keep, progress, weather_source};
 
 use lan::Lan;
 use yard::{Found, Which};
@@ -57,7 +58,7 @@ fn runtime() -> std::io::Result<tokio::runtime::Runtime> {
 async fn serve(which: Which<'_>, arguments: &ServeArguments, common: &Common) -> anyhow::Result<()> {
     let Found { store, yard, home, is_first_run } = yard::find(which, common.store.as_deref()).await?;
     let lan = if arguments.lan.lan { Some(Lan::prepare(&arguments.lan, &store).await?) } else { None };
-    let apiary = store.yard(yard).await.map_err(exit::environment)?.context("the yard was just stored")?;
+    let apiary = store.yard(yard).await.map_err(keep::of_machine)?.context("the yard was just stored")?;
     let day = arguments.yard.run.as_of.or(apiary.invented.then_some(apiary.as_of));
     let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
     let file = if let Which::File(file) = which { Some(file.to_owned()) } else { None };
@@ -102,63 +103,68 @@ impl Model {
 }
 
 impl Reckon for Model {
-    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), Message> {
         let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
         let signs = snowhum_watch::Parameters::shipped().map_err(words)?;
         let thresholds = snowhum_advice::now::Thresholds::shipped().map_err(words)?;
         let arguments = self.arguments(ask.day);
-        let present = weather_source::Present::resolve(&ask.apiary, &arguments).map_err(words)?;
+        let present = weather_source::Present::resolve(&ask.apiary, &arguments).map_err(told)?;
         let apiary = present.weather.moved(&ask.apiary);
         let question = present.question(&apiary, &parameters, (&signs, &thresholds), &arguments);
         Ok(Present::of(NowQuestion { last: &ask.last, ..question }, before))
     }
 
-    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {
+    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, Message> {
         let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
         sealed::refuse(&ask.apiary, &parameters).map_err(words)?;
         let arguments = self.arguments(ask.apiary.as_of);
-        let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(words)?;
+        let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(told)?;
         let apiary = weather.moved(&ask.apiary);
         Ok(plan(&weather.question(&apiary, &parameters, &arguments)))
     }
 
-    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String> {
-        super::jobs::windows(&ask.apiary, &self.arguments(ask.day), ask.day).map_err(words)
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, Message> {
+        super::jobs::windows(&ask.apiary, &self.arguments(ask.day), ask.day).map_err(told)
     }
 
-    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String> {
+    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, Message> {
         let triggers = Triggers::shipped().map_err(words)?;
         let arguments = self.arguments(now.as_of);
-        let present = weather_source::Present::resolve(&ask.apiary, &arguments).map_err(words)?;
+        let present = weather_source::Present::resolve(&ask.apiary, &arguments).map_err(told)?;
         let apiary = present.weather.moved(&ask.apiary);
         let winter = &present.weather.winter;
         Ok(spring(&SpringQuestion { apiary: &apiary, now, jobs, winter, triggers: &triggers }))
     }
 
-    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String> {
+    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, Message> {
         let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
         let signs = snowhum_watch::Parameters::shipped().map_err(words)?;
         let thresholds = snowhum_advice::now::Thresholds::shipped().map_err(words)?;
         let (from_count, to_day) = (self.arguments(ask.apiary.as_of), self.arguments(now.as_of));
-        let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &from_count).map_err(words)?;
-        let present = weather_source::Present::resolve(&ask.apiary, &to_day).map_err(words)?;
+        let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &from_count).map_err(told)?;
+        let present = weather_source::Present::resolve(&ask.apiary, &to_day).map_err(told)?;
         let (counted, here) = (weather.moved(&ask.apiary), present.weather.moved(&ask.apiary));
         let autumn = weather.question(&counted, &parameters, &from_count);
         let present = present.question(&here, &parameters, (&signs, &thresholds), &to_day);
         Ok(film(&FilmQuestion { autumn, plan, present, now }))
     }
 
-    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {
+    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, Message> {
         let parameters = snowhum_winter::Parameters::shipped().map_err(words)?;
         sealed::refuse(&ask.apiary, &parameters).map_err(words)?;
         let arguments = self.arguments(ask.apiary.as_of);
-        let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(words)?;
+        let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(told)?;
         let apiary: Apiary = weather.moved(&ask.apiary);
         let question = weather.question(&apiary, &parameters, &arguments);
-        compare(&question, at, tries).ok_or_else(|| "the colony has no hive".to_owned())
+        compare(&question, at, tries).ok_or_else(|| "the colony has no hive".into())
     }
 }
 
-fn words(error: impl std::fmt::Display) -> String {
-    error.to_string()
+/// A fault of the program's own tables, or a hive that cannot be reckoned.
+fn words(error: impl std::fmt::Display) -> Message {
+    error.to_string().into()
+}
+
+fn told(error: anyhow::Error) -> Message {
+    exit::told(&error)
 }

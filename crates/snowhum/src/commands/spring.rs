@@ -20,7 +20,7 @@ pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<
     let hungry: Vec<&str> =
         answer.lift_first.iter().filter(|one| one.hunger == Hunger::Now).map(|one| one.name.as_str()).collect();
     if arguments.run.check && !hungry.is_empty() {
-        return Err(anyhow::Error::new(exit::Failure::NeedsKeeper(format!("hungry: {}", hungry.join(", ")))));
+        return Err(exit::needs_keeper(format!("hungry: {}", hungry.join(", "))));
     }
     Ok(())
 }

@@ -48,9 +48,10 @@ fn told(apiary: &Apiary, arguments: &TellArguments, common: &Common) -> anyhow::
     let last = keep::last_told(apiary, common.store.as_deref());
     let ask = Ask { apiary: apiary.clone(), day, last };
     let model = Model { arguments: arguments.yard.run.clone() };
-    let plan = progress::during("computing the winter", || model.ahead(&ask)).map_err(exit::input)?;
-    let (present, _) = progress::during("watching the colonies", || model.present(&ask, None)).map_err(exit::input)?;
-    progress::during("telling the winter", || model.film(&ask, &plan, &present.now)).map_err(exit::input)
+    let plan = progress::during("computing the winter", || model.ahead(&ask)).map_err(exit::refused)?;
+    let (present, _) =
+        progress::during("watching the colonies", || model.present(&ask, None)).map_err(exit::refused)?;
+    progress::during("telling the winter", || model.film(&ask, &plan, &present.now)).map_err(exit::refused)
 }
 
 /// The day asked about; of an invented yard the day of its last note, so that there is a winter to tell.

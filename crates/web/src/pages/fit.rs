@@ -4,6 +4,7 @@ mod guess;
 
 use axum::extract::State;
 use maud::{Markup, html};
+use snowhum_advice::answer::founded;
 use snowhum_advice::fit::{Carried, ColonyFit, FitAnswer, Scale, Uniting, Usual, VerdictKind, What};
 use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::WORTH_FEEDING;
@@ -39,7 +40,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
                 Some(fit) => (whole(&view, plan, fit)),
                 None => p class="caution" { (tongue.say(&feed_page::no_table())) },
             },
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (tongue.say(words)) },
             None => {}
         }
     };
@@ -145,7 +146,7 @@ fn looks(fit: &ColonyFit, tongue: Tongue) -> Markup {
 fn ranges(fit: &ColonyFit, tongue: Tongue) -> Markup {
     let range = |usual: &Usual| {
         let [hive, region, says, source] = [&usual.hive, &usual.region, &usual.says, &usual.source];
-        tongue.say(&text::range(hive, region, says, source, usual.status.words()))
+        tongue.say(&text::range(hive, region, says, source, founded(usual.status)))
     };
     html! {
         details {

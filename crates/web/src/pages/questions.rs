@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::questions::{Belief, Question, YardFigure, beliefs_at, questions};
-use snowhum_say::{Message, Tongue, in_hundred, questions_page as text};
+use snowhum_say::{Message, Tongue, in_hundred, questions_page as text, usual};
 
 use crate::view::View;
 use crate::words::marked;
@@ -60,7 +60,7 @@ fn said(figure: YardFigure, now: &NowAnswer) -> Message {
         YardFigure::Alive => each(&|colony| Some(in_hundred(colony.alive))),
         YardFigure::Dead => each(&|colony| {
             let next = &colony.expect_next;
-            Some(text::dead(next.dead_bees.words(), next.on))
+            Some(text::dead(usual(next.dead_bees), next.on))
         }),
         YardFigure::Hungry => each(&|colony| Some(colony.food_lasts(now.looks_to))),
         YardFigure::Hole => each(&|colony| colony.expect_next.frost_at_hole.map(in_hundred)),

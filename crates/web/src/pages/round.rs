@@ -10,7 +10,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{Colony, ColonyId, SnowCover, VisitId};
-use snowhum_say::{Message, Text, round_page as text};
+use snowhum_say::{self as say, Message, Text, round_page as text};
 use snowhum_units::System;
 
 use asked::{TYPED, choices};
@@ -142,7 +142,10 @@ struct Expected {
 /// hive indoors.
 fn expected(view: &View, colony: &Colony) -> Option<Expected> {
     let usual = view.standing.as_ref()?.present.table.expected(colony.id.0)?;
-    Some(Expected { written: format!("{};entrance=clear", usual.written), words: text::expected(usual.count.words()) })
+    Some(Expected {
+        written: format!("{};entrance=clear", usual.written),
+        words: text::expected(say::usual(usual.count)),
+    })
 }
 
 /// Keeps a round sent as a form. Sent twice, it is kept once.

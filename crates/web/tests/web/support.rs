@@ -14,7 +14,7 @@ use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
 use snowhum_advice::{PlanQuestion, plan, yard};
 use snowhum_apiary::Apiary;
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue};
 use snowhum_store::Store;
 use snowhum_units::Metre;
 use snowhum_watch::{Sizes, Watching};
@@ -78,32 +78,32 @@ impl Door {
 struct Slow(Door);
 
 impl Reckon for Slow {
-    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), Message> {
         self.0.pass();
         Small.present(ask, before)
     }
 
-    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {
+    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, Message> {
         self.0.pass();
         Small.ahead(ask)
     }
 
-    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String> {
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, Message> {
         self.0.pass();
         Small.windows(ask)
     }
 
-    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String> {
+    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, Message> {
         self.0.pass();
         Small.spring(ask, now, jobs)
     }
 
-    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String> {
+    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, Message> {
         self.0.pass();
         Small.film(ask, plan, now)
     }
 
-    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {
+    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, Message> {
         self.0.pass();
         Small.setups(ask, at, tries)
     }
@@ -127,9 +127,9 @@ fn with_plan<T>(ask: &Ask, from: Date, answer: impl FnOnce(PlanQuestion<'_>) -> 
 }
 
 impl Reckon for Small {
-    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), Message> {
         if ask.day >= SPRING {
-            return Err("that day lies after this winter".to_owned());
+            return Err("that day lies after this winter".into());
         }
         let (signs, thresholds) =
             (snowhum_watch::Parameters::shipped().unwrap(), Thresholds::shipped().map_err(|error| error.to_string())?);
@@ -143,11 +143,11 @@ impl Reckon for Small {
         }))
     }
 
-    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {
+    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, Message> {
         Ok(with_plan(ask, ask.apiary.as_of, |question| plan(&question)))
     }
 
-    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String> {
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, Message> {
         let triggers = Triggers::shipped().map_err(|error| error.to_string())?;
         let from = season_start(ask.day, ask.apiary.site.latitude);
         let place = yard::place(&ask.apiary.site);
@@ -166,13 +166,13 @@ impl Reckon for Small {
         }))
     }
 
-    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String> {
+    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, Message> {
         let triggers = Triggers::shipped().map_err(|error| error.to_string())?;
         let winter = Small::weather(&ask.apiary);
         Ok(spring(&SpringQuestion { apiary: &ask.apiary, now, jobs, winter: &winter, triggers: &triggers }))
     }
 
-    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String> {
+    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, Message> {
         let signs = snowhum_watch::Parameters::shipped().unwrap();
         let thresholds = Thresholds::shipped().map_err(|error| error.to_string())?;
         Ok(with_plan(ask, ask.apiary.as_of, |autumn| {
@@ -186,8 +186,8 @@ impl Reckon for Small {
         }))
     }
 
-    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {
-        with_plan(ask, ask.apiary.as_of, |question| compare(&question, at, tries)).ok_or_else(|| "no hive".to_owned())
+    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, Message> {
+        with_plan(ask, ask.apiary.as_of, |question| compare(&question, at, tries)).ok_or_else(|| "no hive".into())
     }
 }
 
