@@ -179,9 +179,9 @@ pub struct DateRange {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct RuleOfThumb {
     /// Region and hive it is for.
-    pub region: String,
+    pub region: Message,
     /// What it says.
-    pub says: String,
+    pub says: Message,
     /// Stores it asks for, where it gives a figure.
     pub stores_kg: Option<(f64, f64)>,
     /// Who says so.

@@ -91,6 +91,12 @@ impl Language {
         }
     }
 
+    /// Whether a keeper of the tongue has read its texts.
+    #[must_use]
+    pub const fn is_read(self) -> bool {
+        matches!(self, Self::British | Self::NorthAmerican)
+    }
+
     /// A number with so many decimals or with those it has, thousands not parted.
     pub(crate) fn number(self, number: f64, decimals: Option<usize>) -> String {
         let plain = decimals.map_or_else(|| number.to_string(), |decimals| format!("{number:.decimals$}"));

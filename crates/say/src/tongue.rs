@@ -50,6 +50,20 @@ impl Tongue {
         self.language
     }
 
+    /// The tongue in which a caution is said once more, beside a language that no keeper of it has read yet; none for what is
+    /// no caution.
+    ///
+    /// ```
+    /// use snowhum_say::{Language, Tongue, cautions, words};
+    /// let french = Tongue::BRITISH.in_language(Language::French);
+    /// assert_eq!(french.beside(&cautions::sentence(cautions::acids())), Some(Tongue::BRITISH));
+    /// assert_eq!((french.beside(&words::fewest()), Tongue::BRITISH.beside(&cautions::acids())), (None, None));
+    /// ```
+    #[must_use]
+    pub fn beside(self, message: &Message) -> Option<Self> {
+        (!self.language.is_read() && message.warns()).then(|| self.in_language(Language::British))
+    }
+
     /// A text of the house that stands in English, in the names of the trade that are read; the keeper's own as it stands.
     #[must_use]
     pub fn in_trade_words<'t>(self, text: &'t str, own: &[String]) -> Cow<'t, str> {

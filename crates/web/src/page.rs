@@ -63,6 +63,11 @@ const SELDOM: &[Way] = &[
     (Place::Words, "/words", text::words),
 ];
 
+/// What the page at an address is called.
+pub(crate) fn name_of(address: &str) -> Option<Text> {
+    OFTEN.iter().chain(SELDOM).find(|way| way.1 == address).map(|way| way.2)
+}
+
 /// How long a browser without scripts shows a page whose answer is on its way before it asks again, s.
 const RENEWED_AFTER_S: u8 = 3;
 
@@ -176,7 +181,7 @@ fn foot(view: &View) -> Markup {
             @if view.visitor != Visitor::Owner {
                 form method="post" action="/sign-out" { button { (say(text::sign_out())) } }
             }
-            @if view.settings.language.speech().is_none() { p class="small" { (say(text::unread())) } }
+            @if !view.settings.language.is_read() { p class="small" { (say(text::unread())) } }
             p class="small" { (say(text::chances())) }
         }
     }

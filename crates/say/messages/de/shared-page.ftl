@@ -81,4 +81,4 @@ shared-page-another-day = Jetzt angesehen wird der <strong>{ DAY($on, style: "fu
 shared-page-over = Diese Völker wurden am { DAY($on, style: "full") } gezählt, für einen Winter, der vorbei ist. <a href="/season">Den neuen Herbst beginnen</a>.
 shared-page-invented = Erfundener Stand<span class="for-room">, zum Ausprobieren</span>
 shared-page-look-at = Ansehen im Winter 2025–26, am
-shared-page-unread = Diese Sprache hat noch niemand gelesen, der in ihr imkert; Warnungen stehen auf Englisch.
+shared-page-unread = Diese Sprache hat noch niemand gelesen, der in ihr imkert; bei Warnungen steht der englische Text daneben.

@@ -81,4 +81,4 @@ shared-page-another-day = On regarde maintenant le <strong>{ DAY($on, style: "fu
 shared-page-over = Ces colonies ont été comptées le { DAY($on, style: "full") }, pour un hiver qui est fini. <a href="/season">Commencer le nouvel automne</a>.
 shared-page-invented = Rucher inventé<span class="for-room">, pour essayer</span>
 shared-page-look-at = Le regarder dans l’hiver 2025–26, le
-shared-page-unread = Cette langue n’a pas encore été relue par un apiculteur de la langue ; les mises en garde restent en anglais.
+shared-page-unread = Cette langue n’a pas encore été relue par un apiculteur de la langue ; les mises en garde ont leur texte anglais à côté.

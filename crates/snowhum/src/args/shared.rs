@@ -22,7 +22,7 @@ pub(crate) struct Common {
     #[arg(skip)]
     pub(crate) units: Units,
     /// Language of answers; as chosen for the pages of the records, else British English. German and French have not been
-    /// read by a keeper of the tongue yet; cautions, faults and help stand in English.
+    /// read by a keeper of the tongue yet: cautions have their English text beside them. Faults and help stand in English.
     #[arg(long, global = true, value_enum, value_name = "LANGUAGE")]
     pub(crate) language: Option<Tag>,
     /// Words of the trade in English; as chosen for the pages of the records, else British.

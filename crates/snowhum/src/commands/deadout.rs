@@ -14,6 +14,7 @@ use uuid::Uuid;
 
 use crate::args::Common;
 use crate::commands::{note, sum};
+use crate::text::voice::in_words;
 use crate::{exit, keep, progress, sources, text, weather_source};
 
 /// What was seen.
@@ -146,7 +147,7 @@ fn asked(questions: &[Question], mut input: impl BufRead, mut out: impl Write) -
 /// One answer, asked again until it is one; `None` where the input ends.
 fn answered(question: &Question, input: &mut impl BufRead, out: &mut impl Write) -> io::Result<Option<Seen>> {
     loop {
-        write!(out, "{} ", question.ask)?;
+        write!(out, "{} ", in_words(&question.ask))?;
         out.flush()?;
         let mut line = String::new();
         if input.read_line(&mut line)? == 0 {
@@ -164,7 +165,7 @@ mod tests {
     use super::{Question, Seen, asked};
 
     fn question(name: &str, stops: bool) -> Question {
-        Question { name: name.to_owned(), ask: format!("{name}?"), stops }
+        Question { name: name.to_owned(), ask: format!("{name}?").into(), stops }
     }
 
     fn seen(input: &str) -> Vec<Seen> {

@@ -22,7 +22,7 @@ use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::pages::apiary::chip;
 use crate::view::{Asked, View};
-use crate::words::marked;
+use crate::words::{beside, cautioned, founded, marked};
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
@@ -59,7 +59,7 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
                 @if let Some(colony) = plan.colonies.get(at) { (told(view, (one, colony), first(view, plan, at), at)) }
             }
         }
-        (folded(&say(text::last_days()), &html! { ul class="evidence" { @for said in &fit.say { li { (tongue.say(said)) } } } }))
+        (folded(&say(text::last_days()), &html! { ul class="evidence" { @for said in &fit.say { li { (cautioned(tongue, said)) } } } }))
         section {
             h2 { (say(text::buy())) }
             (to_buy(&fit.shopping, days_left(view, plan, &fit.shopping), tongue))
@@ -105,7 +105,7 @@ fn reasons(fit: &ColonyFit, colony: &ColonyPlan, tongue: Tongue) -> Markup {
             details {
                 summary { (tongue.say(&text::why())) }
                 ul { @for reason in others { li { (tongue.sentence(reason)) } } }
-                @for say in &fit.say { p { (tongue.say(say)) } }
+                @for say in &fit.say { p { (cautioned(tongue, say)) } }
             }
         }
     }
@@ -171,7 +171,7 @@ fn united(uniting: &Uniting, is_verdict: bool, tongue: Tongue) -> Markup {
         @if uniting.advised {
             details {
                 summary { (say(text::unite(is_verdict))) }
-                ol class="ranked" { @for step in &uniting.steps { li { (tongue.sentence(step)) } } }
+                ol class="ranked" { @for step in &uniting.steps { li { (tongue.sentence(step)) (beside(tongue, step)) } } }
                 @if let Some(carried) = &uniting.carried { p class="small" { (say(put_together(uniting, carried))) } }
             }
         } @else {

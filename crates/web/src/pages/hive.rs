@@ -16,7 +16,7 @@ use crate::draw::{self, Parts};
 use crate::fault::Fault;
 use crate::page::{Place, folded, page};
 use crate::view::{Asked, View};
-use crate::words::{marked, of_hundred};
+use crate::words::{cautioned, marked, of_hundred};
 
 /// What is asked for beside what is shown first.
 #[derive(Clone, Copy)]
@@ -128,7 +128,7 @@ fn gone(view: &View, colony: &Colony, now: &ColonyNow) -> Markup {
             @if now.is_unexplained() { (ended(now, view.tongue())) }
             @if let Some(kept) = dead::kept(view, colony.id) { p { (view.tongue().capital(&kept)) "." } }
             p {
-                (Hazard::Foulbrood.says()) " "
+                (cautioned(view.tongue(), &Hazard::Foulbrood.says())) " "
                 @if view.visitor.may_write() { a href={ "/dead/" (colony.id.0) } { (view.tongue().say(&text::examine())) } "." }
             }
         }
