@@ -84,7 +84,7 @@ impl Topic<'_> {
             writeln!(rust, "    #[doc = {:?}]\n    #[must_use]", plain(pattern))?;
             writeln!(rust, "    pub fn {short}({}) -> Message {{", arguments(&facts))?;
             writeln!(rust, "        Message::named({number}, {id:?}, vec![{}])\n    }}", filled(&facts))?;
-            let made_up: Vec<&str> = facts.values().map(Kind::made_up).collect();
+            let made_up: Vec<String> = facts.values().map(Kind::made_up).collect();
             writeln!(samples, "        {module}::{short}({}),", made_up.join(", "))?;
         }
         Ok(rust + "}\n")

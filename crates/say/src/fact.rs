@@ -1,7 +1,10 @@
 //! What a message tells of.
 
 use jiff::civil::Date;
-use snowhum_units::{CubicMetre, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetreKelvinPerWatt};
+use snowhum_units::{
+    CubicMetre, CubicMetrePerSecond, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetre,
+    SquareMetreKelvinPerWatt,
+};
 
 use crate::Message;
 
@@ -22,8 +25,12 @@ pub enum Fact {
     Mass(Kilogram),
     /// A length.
     Length(Metre),
+    /// An area.
+    Area(SquareMetre),
     /// A volume.
     Volume(CubicMetre),
+    /// Air through an opening.
+    Flow(CubicMetrePerSecond),
     /// A speed.
     Speed(MetrePerSecond),
     /// A temperature.
@@ -64,7 +71,9 @@ facts! {
     Date: Day;
     Kilogram: Mass;
     Metre: Length;
+    SquareMetre: Area;
     CubicMetre: Volume;
+    CubicMetrePerSecond: Flow;
     MetrePerSecond: Speed;
     Kelvin: Temperature;
     KelvinDifference: Warmer;

@@ -1,6 +1,7 @@
 //! What each visit did to the estimate, in words.
 
 use snowhum_apiary::{Apiary, ColonyId, NoteId};
+use snowhum_say::dead_bees::stands;
 use snowhum_say::{Message, now as say};
 use snowhum_units::Kilogram;
 use snowhum_watch::{DeadBees, Moved, Watching};
@@ -59,7 +60,7 @@ fn words(moved: &Moved) -> Message {
     if moved.unexplained {
         return say::moved_unexplained();
     }
-    let dead = |dead: &DeadBees| say::moved_dead(dead.against().words(), usual_words(&dead.usual));
+    let dead = |dead: &DeadBees| say::moved_dead(stands(dead.against().case()), usual_words(&dead.usual));
     let mut parts: Vec<Message> = moved.dead_bees.iter().map(dead).collect();
     let (before, after) = (hives(moved.before.alive), hives(moved.after.alive));
     if i64::from(before).abs_diff(i64::from(after)) as i64 > HARDLY {

@@ -14,3 +14,4 @@ words-late = Ende { DAY($on, style: "month") }
 
 words-portion = { PORTION($mass) }
 words-poured = { POURED($volume) }
+words-unknown = nicht bekannt

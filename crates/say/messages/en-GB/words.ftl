@@ -17,3 +17,4 @@ words-late = late-{ DAY($on, style: "month") }
 
 words-portion = { PORTION($mass) }
 words-poured = { POURED($volume) }
+words-unknown = not known

@@ -14,3 +14,4 @@ words-late = fin { DAY($on, style: "month") }
 
 words-portion = { PORTION($mass) }
 words-poured = { POURED($volume) }
+words-unknown = non connu

@@ -7,6 +7,7 @@ use snowhum_advice::cautions::Hazard;
 use snowhum_advice::dead_bees::usual_words;
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_apiary::Colony;
+use snowhum_say::dead_bees::stands;
 use snowhum_say::{Message, Tongue, hive_page as text, hives};
 
 use super::hive_figures::{expectations, figures};
@@ -183,7 +184,7 @@ pub(super) fn ended(now: &ColonyNow, tongue: Tongue) -> Markup {
 fn dead_found(now: &ColonyNow, tongue: Tongue) -> Option<Markup> {
     let plate = draw::dead_bees_found(now, tongue)?;
     let last = now.evidence.iter().find_map(|visit| visit.dead_bees.first());
-    let against = last.map(|last| text::dead_against(&last.lie, usual_words(&last.usual), last.verdict.words()));
+    let against = last.map(|last| text::dead_against(&last.lie, usual_words(&last.usual), stands(last.verdict.case())));
     Some(html! {
         (draw::figure(&plate, "dead", tongue))
         @if let Some(against) = against { p { (tongue.say(&against)) " " (apiary::why("dead", tongue)) } }

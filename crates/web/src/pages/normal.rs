@@ -4,6 +4,7 @@ use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::dead_bees::{DeadBeesAnswer, DeadBeesQuestion, Ground, dead_bees, usual_words};
 use snowhum_picture::{DeadBeesCount, DeadBeesFound};
+use snowhum_say::dead_bees::stands;
 use snowhum_say::{Message, Tongue, normal_page as text};
 use snowhum_winter::Parameters;
 
@@ -13,7 +14,6 @@ use crate::draw;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
-use crate::words::capital;
 
 /// Dead bees as they are tapped, each the most it can be.
 const BANDS: [u32; 5] = [5, 20, 50, 100, 300];
@@ -73,12 +73,12 @@ fn told((asked, question): (&Asked, &DeadBeesQuestion), answer: &DeadBeesAnswer,
         expected: answer.expected,
         verdict: answer.verdict,
     };
-    let plate = DeadBeesFound { title: say(text::picture()), counts: vec![count] };
+    let plate = DeadBeesFound { title: say(text::picture()), counts: vec![count], tongue };
     let found = text::found(asked.get("found").is_some(), answer.found, usual_words(&answer.expected));
     let deaths = &answer.deaths_per_day;
     html! {
         section class="kept" role="status" {
-            h2 { (capital(answer.verdict.words())) }
+            h2 { (tongue.capital(&stands(answer.verdict.case()))) }
             p { (tongue.say(&found)) }
             p { (tongue.sentence(&answer.lie)) }
             p { (tongue.say(&answer.worry)) }
