@@ -7,7 +7,7 @@ use crate::legend;
 use crate::plate::{Plate, Table};
 use crate::scene::{Anchor, Ink, Pen, Scene, Type};
 use crate::tint::Tint;
-use crate::words::{fitted, width};
+use crate::words::{lines, width};
 use snowhum_say::{Message, Tongue, chart_picture as text};
 use snowhum_units::{Kilogram, System};
 
@@ -185,16 +185,17 @@ impl FoodFan {
         self.reserve.filter(|reserve| reserve.get().is_finite() && *reserve > Kilogram::ZERO)
     }
 
-    /// What each named day is, a line each above the plot; its line ends under it. The unit stands in the last line.
+    /// What each named day is above the plot; its line ends under it. The unit stands in the last line.
     fn days_words(&self, scene: &mut Scene, days: &[FoodDay], top: f64) -> f64 {
         let axis = self.axis(days);
         let mut y = top;
         for (tick, _) in self.named() {
-            y += LINE;
-            let words = fitted(&tick.words, SIZE, WIDTH - LEFT - MARGIN);
-            let half = width(&words, SIZE) / 2.0;
-            let middle = axis.x(tick.day).clamp(LEFT + half, (WIDTH - MARGIN - half).max(LEFT + half));
-            scene.words(Point::new(middle, y), words, Type::regular(SIZE).anchored(Anchor::Middle));
+            for line in lines(&tick.words, SIZE, WIDTH - LEFT - MARGIN).into_iter().take(2) {
+                y += LINE;
+                let half = width(&line, SIZE) / 2.0;
+                let middle = axis.x(tick.day).clamp(LEFT + half, (WIDTH - MARGIN - half).max(LEFT + half));
+                scene.words(Point::new(middle, y), line, Type::regular(SIZE).anchored(Anchor::Middle));
+            }
         }
         y.max(top + LINE)
     }

@@ -92,9 +92,15 @@ impl FigureScale {
     fn draw(&self, scene: &mut Scene, top: f64, tongue: Tongue) -> f64 {
         let mut y = top + 20.0;
         let name = fitted(&self.name, SIZE, WIDTH / 3.0);
-        let stands = fitted(&self.stands, SIZE, WIDTH - 3.0 * MARGIN - width(&name, SIZE));
+        // What does not fit beside the name stands under it.
+        let beside = WIDTH - 3.0 * MARGIN - width(&name, SIZE);
         scene.words(Point::new(MARGIN, y), name, Type::heavy(SIZE));
-        scene.words(Point::new(WIDTH - MARGIN, y), stands, Type::regular(SIZE).anchored(Anchor::End));
+        let mut down = if width(&self.stands, SIZE) > beside { LINE } else { 0.0 };
+        for line in lines(&self.stands, SIZE, WIDTH - 2.0 * MARGIN).into_iter().take(3) {
+            y += down;
+            scene.words(Point::new(WIDTH - MARGIN, y), line, Type::regular(SIZE).anchored(Anchor::End));
+            down = LINE;
+        }
         y += 7.0;
         self.bar(scene, y, tongue);
         y += BAR;

@@ -213,7 +213,7 @@ fn opening(one: &SectionOpening, hive: &HiveSection, m: &Measured, frame: &Frame
         Face::Right => anchor = anchor.moved(-3.0, 0.0),
         Face::Below | Face::Round => {}
     }
-    label(hive, anchor, &*one.name, opening_words(one, hive, m))
+    label(hive, anchor, text::heading(&one.name), opening_words(one, hive, m))
 }
 
 fn opening_words(one: &SectionOpening, hive: &HiveSection, m: &Measured) -> Message {
