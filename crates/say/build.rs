@@ -114,7 +114,7 @@ impl Topic<'_> {
                     "    pub fn {function}({}) -> Message {{\n        {made}\n    }}",
                     arguments(&facts)
                 )?;
-                let made_up: Vec<&str> = facts.values().map(Kind::made_up).collect();
+                let made_up: Vec<String> = facts.values().map(Kind::made_up).collect();
                 writeln!(samples, "        {module}::{function}({}),", made_up.join(", "))?;
             } else if facts.is_empty() {
                 writeln!(cases, "            {short:?} => {made},")?;

@@ -17,16 +17,20 @@ function act(film) {
     const [low, high] = [list[Math.floor(at)], list[Math.min(Math.ceil(at), last)]];
     return low === null || high === null ? low : low + (high - low) * (at % 1);
   };
-  const signed = (number) => String(number).replace("-", "−");
+  // The page's words, and figures as its language writes them.
+  const { says } = data;
+  const said = (text, ...figures) => text.replace(/#(\d)/g, (_, at) => figures[at]);
+  const figure = (number, digits = 0) => number.toLocaleString(document.documentElement.lang, { minimumFractionDigits: digits, maximumFractionDigits: 1, useGrouping: false }).replace("-", "−");
   const set = (node, values) => node && Object.entries(values).forEach(([name, value]) => node.setAttribute(name, value));
   const write = (node, text) => { if (node && node.textContent !== text) node.textContent = text; };
 
   function words(own, on) {
-    if (own.alive[on] === 0) return ["dead", "", ""];
-    const food = own.food[on] === null ? "food unknown" : `food ${own.food[on].toFixed(1)} ${data.mass} (${own.low[on].toFixed(1)} to ${own.high[on].toFixed(1)})`;
-    const cluster = own.wide[on] === null ? "" : `cluster ${own.wide[on]} ${data.length} across, core ${own.core[on]} ${data.degree}`;
-    const wet = `lid and walls catch ${own.caught[on]} g of water a day${own.frost[on] >= 10 ? ", frost at the hole" : ""}`;
-    return [`alive in ${Math.min(99, Math.max(1, Math.round(own.alive[on] / 10)))} of 100 such hives`, food, [cluster, wet].filter(Boolean).join("; ")];
+    if (own.alive[on] === 0) return [says.dead, "", ""];
+    const food = own.food[on] === null ? says.unknown : said(says.food, `${figure(own.food[on], 1)} ${data.mass}`, figure(own.low[on], 1), figure(own.high[on], 1));
+    const wet = said(own.frost[on] >= 10 ? says.frosted : says.wet, own.caught[on]);
+    const cluster = own.wide[on] === null ? "" : said(says.cluster, `${figure(own.wide[on])} ${data.length}`, `${figure(own.core[on])} ${data.degree}`);
+    const alive = said(says.alive, Math.min(99, Math.max(1, Math.round(own.alive[on] / 10))));
+    return [alive, food, cluster ? said(says.both, cluster, wet) : wet];
   }
 
   function draw(at) {
@@ -50,7 +54,7 @@ function act(film) {
       words(own, on).forEach((text, line) => write(place.querySelector(`[data-r="${line}"]`), text));
       film.querySelectorAll(`[data-notes="${index}"] li`).forEach((note) => { note.hidden = Number(note.dataset.day) > on; });
     });
-    write(control("weather"), `${signed(data.coldest[on])} to ${signed(data.warmest[on])} ${data.degree}, snow ${data.snow[on]} ${data.length}` + (on > data.today ? " (ahead: what may come)" : ""));
+    write(control("weather"), said(on > data.today ? says.ahead : says.outdoors, figure(data.coldest[on]), `${figure(data.warmest[on])} ${data.degree}`, `${figure(data.snow[on])} ${data.length}`));
     write(date, data.when[on]);
     if (document.activeElement !== slider || Number(slider.value) !== on) slider.value = on;
     slider.setAttribute("aria-valuetext", data.when[on]);
@@ -59,7 +63,7 @@ function act(film) {
   function stop() {
     cancelAnimationFrame(frame);
     frame = 0;
-    write(play, calm ? "A week on" : "Play");
+    write(play, calm ? says.week : says.play);
   }
 
   function tick(time) {
@@ -75,7 +79,7 @@ function act(film) {
     if (frame) return stop();
     if (day >= end) draw(0);
     then = 0;
-    write(play, "Stop");
+    write(play, says.stop);
     frame = requestAnimationFrame(tick);
   });
   slider.addEventListener("input", () => { stop(); draw(Number(slider.value)); });
@@ -100,7 +104,7 @@ function act(film) {
     });
     [guess.hidden, ask.hidden, score.hidden] = [true, false, false];
     slider.max = last;
-    write(score, `Guessed right: ${right} of ${asked}. What came stands below.`);
+    write(score, said(says.score, right, asked));
     draw(data.today);
   });
 

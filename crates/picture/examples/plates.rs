@@ -4,6 +4,7 @@ mod samples;
 
 use anyhow::{Context, Result};
 use snowhum_picture::{IdPrefix, Plate, PlateWidth};
+use snowhum_say::Tongue;
 use std::path::{Path, PathBuf};
 
 fn main() -> Result<()> {
@@ -14,7 +15,7 @@ fn main() -> Result<()> {
         write(&folder, &format!("phone-{name}"), &hive.cutaway(PlateWidth::Phone))?;
         write(&folder, &format!("small-{name}"), &hive.thumbnail())?;
     }
-    for (name, plate) in samples::charts::all() {
+    for (name, plate) in samples::charts::all(Tongue::BRITISH) {
         write(&folder, &format!("chart-{name}"), &plate)?;
     }
     Ok(())

@@ -6,9 +6,9 @@ mod hive;
 
 use self::chart::LEFT;
 use self::hive::Frame;
-use crate::figures::Figures;
 use crate::words::{clean, escaped};
-use snowhum_units::{Kelvin, Kilogram, Metre, Range, System};
+use snowhum_say::{Message, Text, Tongue, film_picture as text, shared_page};
+use snowhum_units::{Kelvin, Kilogram, Metre, Range};
 use std::fmt::Write;
 
 /// The style a film needs beside [`crate::stylesheet`].
@@ -34,8 +34,8 @@ pub struct WinterFilm {
     pub today: usize,
     /// Every hive.
     pub hives: Vec<FilmHive>,
-    /// Units of the words.
-    pub system: System,
+    /// Language and units of its words.
+    pub tongue: Tongue,
 }
 
 /// A day outdoors.
@@ -43,8 +43,8 @@ pub struct WinterFilm {
 pub struct FilmDay {
     /// The day in words.
     pub when: String,
-    /// Whether a month begins with it.
-    pub begins_month: bool,
+    /// The month that begins with it, in short.
+    pub month: Option<String>,
     /// Coldest hour.
     pub low: Kelvin,
     /// Warmest hour.
@@ -126,11 +126,12 @@ pub struct FilmNote {
 impl FoodCame {
     const ALL: [Self; 3] = [Self::Less, Self::AsForetold, Self::More];
 
-    const fn word(self) -> &'static str {
+    /// As forms have it, and in words.
+    const fn word(self) -> (&'static str, Text) {
         match self {
-            Self::Less => "less",
-            Self::AsForetold => "as foretold",
-            Self::More => "more",
+            Self::Less => ("less", text::less),
+            Self::AsForetold => ("as foretold", text::as_foretold),
+            Self::More => ("more", text::more),
         }
     }
 }
@@ -146,8 +147,8 @@ impl WinterFilm {
         let _ = write!(
             out,
             "<p class=\"now\">{} <span data-c=\"weather\">{}</span></p>",
-            cell(&self.when(self.today)),
-            cell(&self.outdoors(self.today))
+            self.cell(&self.when(self.today)),
+            self.cell(&self.outdoors(self.today))
         );
         out.push_str("<div class=\"stage\">");
         for (at, hive) in self.hives.iter().enumerate() {
@@ -156,11 +157,11 @@ impl WinterFilm {
         out.push_str("</div>");
         self.controls(&mut out);
         self.guess(&mut out);
-        out.push_str("<section class=\"came\"><h2>Foretold, and what came</h2>");
+        let _ = write!(out, "<section class=\"came\"><h2>{}</h2>", self.cell(&text::foretold_and_came()));
         for (at, hive) in self.hives.iter().enumerate() {
-            told(&mut out, at, hive, if is_one { " open" } else { "" });
+            self.told(&mut out, at, hive, if is_one { " open" } else { "" });
         }
-        out.push_str("</section><details><summary>The same as a table</summary>");
+        let _ = write!(out, "</section><details><summary>{}</summary>", self.cell(&shared_page::as_table()));
         self.hives.iter().for_each(|hive| self.table(&mut out, hive));
         let _ = write!(out, "</details><script type=\"application/json\">{}</script></div>", self.data(is_one));
         out
@@ -170,8 +171,9 @@ impl WinterFilm {
     #[must_use]
     pub fn standalone(&self) -> String {
         let title = cell(&self.title);
+        let language = self.tongue.language().tag();
         format!(
-            "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><meta name=\"viewport\" \
+            "<!DOCTYPE html>\n<html lang=\"{language}\"><head><meta charset=\"utf-8\"/><meta name=\"viewport\" \
              content=\"width=device-width, initial-scale=1\"/><meta http-equiv=\"Content-Security-Policy\" \
              content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'\"/><title>{title}</title>\
              <style>{}{}{PAGE_STYLE}</style></head><body><main><h1>{title}</h1>{}</main><script type=\"module\">{}</script>\
@@ -183,14 +185,24 @@ impl WinterFilm {
         )
     }
 
-    fn when(&self, day: usize) -> String {
-        self.days.get(day).map_or_else(String::new, |one| format!("{}:", one.when))
+    /// A message as an element or an attribute holds it.
+    fn cell(&self, message: &Message) -> String {
+        cell(&self.tongue.say(message))
     }
 
-    fn outdoors(&self, day: usize) -> String {
-        let say = Figures { system: self.system };
-        self.days.get(day).map_or_else(String::new, |one| {
-            format!("{} to {}, snow {}", say.temperature(one.low), say.temperature(one.high), say.length(one.snow))
+    /// A figure that stays on one line.
+    fn figure(&self, figure: &Message) -> Message {
+        self.tongue.drawn().say(figure).into()
+    }
+
+    fn when(&self, day: usize) -> Message {
+        self.days.get(day).map_or(Message::NONE, |one| text::then(&one.when))
+    }
+
+    fn outdoors(&self, day: usize) -> Message {
+        self.days.get(day).map_or(Message::NONE, |one| {
+            let [low, high] = [one.low, one.high].map(|air| self.figure(&text::air(air)));
+            text::outdoors(high, low, self.figure(&text::length(one.snow)))
         })
     }
 
@@ -204,133 +216,165 @@ impl WinterFilm {
             self.chart(out, hive);
         }
         let _ = write!(out, "<figcaption><h2>{name}</h2>");
-        for (line, text) in lines.iter().enumerate() {
-            let _ = write!(out, "<p data-r=\"{line}\">{}</p>", cell(text));
+        for (line, says) in lines.iter().enumerate() {
+            let _ = write!(out, "<p data-r=\"{line}\">{}</p>", self.cell(says));
         }
         out.push_str("</figcaption></figure>");
     }
 
     /// What is said of a hive on a day: alive, food, the rest.
-    fn lines(&self, day: &FilmHiveDay) -> [String; 3] {
-        let say = Figures { system: self.system };
+    fn lines(&self, day: &FilmHiveDay) -> [Message; 3] {
         if day.alive <= 0.0 {
-            return ["dead".to_owned(), String::new(), String::new()];
+            return [text::dead(), Message::NONE, Message::NONE];
         }
-        let food = day.food.map_or_else(
-            || "food unknown".to_owned(),
-            |food| {
-                let bare = |mass: Kilogram| figure(&mass.show(self.system, 1));
-                format!("food {} ({} to {})", food.p50.show(self.system, 1), bare(food.p10), bare(food.p90))
-            },
-        );
         let cluster = day.radius.zip(day.core).map(|(radius, core)| {
-            format!("cluster {} across, core {}", say.length(Metre::new(2.0 * radius.get())), say.temperature(core))
+            let across = Metre::new(2.0 * radius.get());
+            text::cluster(self.figure(&text::length(across)), self.figure(&text::air(core)))
         });
-        let frost = if day.frost_at_hole >= 0.1 { ", frost at the hole" } else { "" };
-        let wet = format!("lid and walls catch {:.0} g of water a day{frost}", day.caught);
-        let rest = cluster.into_iter().chain([wet]).collect::<Vec<_>>().join("; ");
-        [format!("alive in {:.0} of 100 such hives", (100.0 * day.alive).clamp(1.0, 99.0)), food, rest]
+        let wet = text::wet(format!("{:.0}", day.caught), day.frost_at_hole >= 0.1);
+        let rest = cluster.into_iter().chain([wet]).collect();
+        let alive = format!("{:.0}", (100.0 * day.alive).clamp(1.0, 99.0));
+        [text::alive(alive), text::food(amounts(day)), text::inside(rest)]
     }
 
     fn controls(&self, out: &mut String) {
         let last = self.days.len().saturating_sub(1);
+        let [play, slider, guess] = [text::play(), text::slider(), text::guess()].map(|says| self.cell(&says));
         let _ = write!(
             out,
-            "<div class=\"controls\" data-c=\"controls\" hidden=\"\"><button type=\"button\" data-c=\"play\">Play</button>\
-             <input type=\"range\" data-c=\"slider\" min=\"0\" max=\"{last}\" value=\"{}\" aria-label=\"Day of the winter\">\
-             <output data-c=\"date\">{}</output><button type=\"button\" data-c=\"ask\" hidden=\"\">Guess first</button></div>\
+            "<div class=\"controls\" data-c=\"controls\" hidden=\"\"><button type=\"button\" data-c=\"play\">{play}</button>\
+             <input type=\"range\" data-c=\"slider\" min=\"0\" max=\"{last}\" value=\"{}\" aria-label=\"{slider}\">\
+             <output data-c=\"date\">{}</output><button type=\"button\" data-c=\"ask\" hidden=\"\">{guess}</button></div>\
              <p class=\"now\" data-c=\"score\" role=\"status\" hidden=\"\"></p>",
             self.today,
-            cell(self.days.get(self.today).map_or("", |one| &one.when)),
+            cell(self.date()),
         );
+    }
+
+    /// The day asked about.
+    fn date(&self) -> &str {
+        self.days.get(self.today).map_or("", |one| &one.when)
     }
 
     /// What people are asked before it is shown.
     fn guess(&self, out: &mut String) {
-        let today = cell(self.days.get(self.today).map_or("", |one| &one.when));
-        let _ = write!(
-            out,
-            "<div class=\"guess\" data-c=\"guess\" hidden=\"\"><p>The winter runs to its middle. What will be left of the food on {today}, against what autumn foretold?</p>"
-        );
+        let ask = self.cell(&text::ask(self.date()));
+        let _ = write!(out, "<div class=\"guess\" data-c=\"guess\" hidden=\"\"><p>{ask}</p>");
         for (at, hive) in self.hives.iter().enumerate() {
             let Some(came) = hive.food_came else { continue };
-            let _ = write!(out, "<fieldset data-came=\"{}\"><legend>{}</legend>", came.word(), cell(&hive.name));
-            for guess in FoodCame::ALL {
-                let _ = write!(
-                    out,
-                    "<label><input type=\"radio\" name=\"guess{at}\" value=\"{0}\"> {0}</label>",
-                    guess.word()
-                );
+            let _ = write!(out, "<fieldset data-came=\"{}\"><legend>{}</legend>", came.word().0, cell(&hive.name));
+            for (value, says) in FoodCame::ALL.map(FoodCame::word) {
+                let says = self.cell(&says());
+                let _ =
+                    write!(out, "<label><input type=\"radio\" name=\"guess{at}\" value=\"{value}\"> {says}</label>");
             }
             out.push_str("</fieldset>");
         }
-        out.push_str("<button type=\"button\" data-c=\"show\">Show what came</button></div>");
+        let _ = write!(out, "<button type=\"button\" data-c=\"show\">{}</button></div>", self.cell(&text::show()));
     }
 
     /// The first of each month, and the day asked about.
     fn table(&self, out: &mut String, hive: &FilmHive) {
-        let name = cell(&hive.name);
+        let (name, region) = (cell(&hive.name), self.cell(&text::by_months(&hive.name)));
         let _ = write!(
             out,
-            "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"{name} by months\"><table><caption>{name}</caption><thead><tr>"
+            "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"{region}\"><table><caption>{name}</caption><thead><tr>"
         );
-        for head in ["Day", "Outdoors", "Alive", "Food", "Foretold", "Inside"] {
-            let _ = write!(out, "<th scope=\"col\">{head}</th>");
+        for head in HEADS {
+            let _ = write!(out, "<th scope=\"col\">{}</th>", self.cell(&head()));
         }
         out.push_str("</tr></thead><tbody>");
-        for (at, one) in
-            self.days.iter().enumerate().filter(|(at, one)| *at == 0 || one.begins_month || *at == self.today)
-        {
+        let is_told = |at: usize, one: &FilmDay| at == 0 || one.month.is_some() || at == self.today;
+        for (at, one) in self.days.iter().enumerate().filter(|(at, one)| is_told(*at, one)) {
             let Some(day) = hive.days.get(at) else { continue };
             let [alive, food, rest] = self.lines(day);
-            let foretold = day.foretold.map_or_else(String::new, |food| {
-                format!("{} to {}", figure(&food.p10.show(self.system, 1)), food.p90.show(self.system, 1))
-            });
-            let _ = write!(
-                out,
-                "<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td><td>{}</td><td>{}</td><td>{}</td></tr>",
-                cell(&one.when),
-                cell(&self.outdoors(at)),
-                cell(&alive),
-                cell(food.trim_start_matches("food ")),
-                cell(&foretold),
-                cell(&rest),
-            );
+            let food = if food.is_none() { food } else { amounts(day) };
+            let foretold =
+                day.foretold.map_or(Message::NONE, |food| text::range(text::mass(food.p90), text::bare_mass(food.p10)));
+            let _ = write!(out, "<tr><th scope=\"row\">{}</th>", cell(&one.when));
+            for says in [self.outdoors(at), alive, food, foretold, rest] {
+                let _ = write!(out, "<td>{}</td>", self.cell(&says));
+            }
+            out.push_str("</tr>");
         }
         out.push_str("</tbody></table></div>");
     }
 
+    /// What is said while the script moves it, a mark in the place of each figure.
+    fn says(&self) -> String {
+        let [a, b, c] = ["#0", "#1", "#2"];
+        let outdoors = || text::outdoors(b, a, c);
+        let says = [
+            ("dead", text::dead()),
+            ("alive", text::alive(a)),
+            ("unknown", text::food(text::unknown())),
+            ("food", text::food(text::amounts(a, c, b))),
+            ("cluster", text::cluster(a, b)),
+            ("wet", text::wet(a, false)),
+            ("frosted", text::wet(a, true)),
+            ("both", text::inside(vec![a.into(), b.into()])),
+            ("outdoors", outdoors()),
+            ("ahead", text::ahead(outdoors())),
+            ("play", text::play()),
+            ("stop", text::stop()),
+            ("week", text::week()),
+            ("score", text::score(b, a)),
+        ];
+        let said = says.map(|(name, says)| format!("\"{name}\":\"{}\"", plain(&self.tongue.say(&says))));
+        format!("{{{}}}", said.join(","))
+    }
+
+    fn told(&self, out: &mut String, at: usize, hive: &FilmHive, open: &str) {
+        let _ = write!(out, "<details{open}><summary>{}</summary>", cell(&hive.name));
+        paragraph(out, "", &hive.foretold);
+        hive.came.iter().for_each(|says| paragraph(out, "", says));
+        if !hive.notes.is_empty() {
+            let _ = write!(out, "<ol data-notes=\"{at}\">");
+            for note in &hive.notes {
+                let told = self.cell(&text::note(&note.moved, &note.note, &note.when));
+                let _ = write!(out, "<li data-day=\"{}\">{told}</li>", note.day);
+            }
+            out.push_str("</ol>");
+        }
+        out.push_str("</details>");
+    }
+
     /// What the script moves the parts by: numbers, and the days in words.
     fn data(&self, is_one: bool) -> String {
-        let units =
-            |text: String| text.split_once(char::is_whitespace).map_or_else(String::new, |(_, unit)| unit.to_owned());
-        let say = Figures { system: self.system };
-        let temperature = |kelvin: Kelvin| say.temperature(kelvin);
+        let unit = |figure: String| figure.split_once(' ').map_or_else(String::new, |(_, unit)| unit.to_owned());
+        let system = self.tongue.system();
+        let temperature = |kelvin: Kelvin| kelvin.show(system, 0);
         let whens: Vec<String> = self.days.iter().map(|one| format!("\"{}\"", plain(&one.when))).collect();
         let days = |of: &dyn Fn(&FilmDay) -> String| list(self.days.iter().map(|one| numeral(&of(one))));
         let hives: Vec<String> = self.hives.iter().map(|hive| self.hive_data(hive, is_one)).collect();
         format!(
-            "{{\"today\":{},\"mass\":\"{}\",\"degree\":\"{}\",\"length\":\"{}\",\"when\":[{}],\"coldest\":{},\"warmest\":{},\
+            "{{\"says\":{},\"today\":{},\"mass\":\"{}\",\"degree\":\"{}\",\"length\":\"{}\",\"when\":[{}],\"coldest\":{},\"warmest\":{},\
              \"snow\":{},\"snowHigh\":{},\"hives\":[{}]}}",
+            self.says(),
             self.today,
-            plain(&units(Kilogram::new(1.0).show(self.system, 1))),
-            plain(&units(temperature(Kelvin::from_celsius(1.0)))),
-            plain(&units(say.length(Metre::new(0.2)))),
+            plain(&unit(Kilogram::new(1.0).show(system, 1))),
+            plain(&unit(temperature(Kelvin::from_celsius(1.0)))),
+            plain(&unit(self.length(Metre::new(0.2)))),
             whens.join(","),
             days(&|one| temperature(one.low)),
             days(&|one| temperature(one.high)),
-            days(&|one| say.length(one.snow)),
+            days(&|one| self.length(one.snow)),
             list((0..self.days.len()).map(|day| number(self.snow(day)))),
             hives.join(","),
         )
     }
 
+    /// A length as programs read it.
+    fn length(&self, length: Metre) -> String {
+        Tongue::new(self.tongue.system()).say(&text::length(length))
+    }
+
     fn hive_data(&self, hive: &FilmHive, is_one: bool) -> String {
-        let (frame, say) = (Frame::of(hive), Figures { system: self.system });
+        let (frame, system) = (Frame::of(hive), self.tongue.system());
         let column = |of: &dyn Fn(&FilmHiveDay) -> Option<String>| {
             list(hive.days.iter().map(|day| of(day).unwrap_or_else(|| "null".to_owned())))
         };
-        let mass = |mass: Kilogram| numeral(&mass.show(self.system, 1));
+        let mass = |mass: Kilogram| numeral(&mass.show(system, 1));
         let food = |pick: fn(&Range<Kilogram>) -> Kilogram| column(&|day| day.food.map(|food| mass(pick(&food))));
         let mut out = format!(
             "{{\"top\":{},\"bottom\":{},\"ground\":{},",
@@ -351,8 +395,8 @@ impl WinterFilm {
             food(|food| food.p90),
             column(&|day| Some(format!("{:.0}", frame.food(hive, day)))),
             column(&|day| Some(format!("{:.1}", frame.radius(day)))),
-            column(&|day| day.radius.map(|radius| numeral(&say.length(Metre::new(2.0 * radius.get()))))),
-            column(&|day| day.core.map(|core| numeral(&say.temperature(core)))),
+            column(&|day| day.radius.map(|radius| numeral(&self.length(Metre::new(2.0 * radius.get()))))),
+            column(&|day| day.core.map(|core| numeral(&core.show(system, 0)))),
             column(&|day| Some(format!("{:.0}", day.caught))),
             column(&|day| Some(format!("{:.0}", 100.0 * day.frost_at_hole))),
         );
@@ -365,25 +409,14 @@ impl FilmHiveDay {
         Self { alive: 1.0, food: None, foretold: None, radius: None, core: None, caught: 0.0, frost_at_hole: 0.0 };
 }
 
-fn told(out: &mut String, at: usize, hive: &FilmHive, open: &str) {
-    let _ = write!(out, "<details{open}><summary>{}</summary>", cell(&hive.name));
-    paragraph(out, "", &hive.foretold);
-    hive.came.iter().for_each(|says| paragraph(out, "", says));
-    if !hive.notes.is_empty() {
-        let _ = write!(out, "<ol data-notes=\"{at}\">");
-        for note in &hive.notes {
-            let _ = write!(
-                out,
-                "<li data-day=\"{}\">{}: {}. {}.</li>",
-                note.day,
-                cell(&note.when),
-                cell(&note.note),
-                cell(&note.moved)
-            );
-        }
-        out.push_str("</ol>");
-    }
-    out.push_str("</details>");
+const HEADS: [Text; 6] =
+    [text::head_day, text::head_outdoors, text::head_alive, text::head_food, text::head_foretold, text::head_inside];
+
+/// Food on a day with what lies around it.
+fn amounts(day: &FilmHiveDay) -> Message {
+    day.food.map_or_else(text::unknown, |food| {
+        text::amounts(text::mass(food.p50), text::bare_mass(food.p90), text::bare_mass(food.p10))
+    })
 }
 
 fn rectangle(out: &mut String, class: &str, more: &str, [x, y, width, height]: [f64; 4]) {
@@ -427,15 +460,10 @@ fn plain(text: &str) -> String {
     clean(text).replace(['"', '\\', '<', '>', '&'], "")
 }
 
-/// The number of a figure in words.
-fn figure(shown: &str) -> String {
-    shown.split(char::is_whitespace).next().unwrap_or("").to_owned()
-}
-
-/// The same as data.
+/// The number of a figure as data.
 fn numeral(shown: &str) -> String {
-    let text = figure(shown).replace('−', "-").replace(',', "");
-    if text.parse::<f64>().is_ok_and(f64::is_finite) { text } else { "null".to_owned() }
+    let text = shown.split(' ').next().unwrap_or_default();
+    if text.parse::<f64>().is_ok_and(f64::is_finite) { text.to_owned() } else { "null".to_owned() }
 }
 
 fn number(value: f64) -> String {

@@ -20,7 +20,8 @@ pub use measured::MOST_BOXES;
 pub use section::*;
 
 use crate::plate::Plate;
-use snowhum_units::{Metre, Speech, System};
+use snowhum_say::Tongue;
+use snowhum_units::Metre;
 
 impl HiveSection {
     /// A hive of these boxes and nothing else known: a solid floor 20 mm thick, no bees, no weather.
@@ -47,8 +48,7 @@ impl HiveSection {
             wet: Vec::new(),
             outside: None,
             wind: None,
-            system: System::Metric,
-            speech: Speech::British,
+            tongue: Tongue::BRITISH,
         }
     }
 

@@ -11,19 +11,18 @@ const SIZE: f64 = 14.0;
 pub(crate) const ROW: f64 = 22.0;
 const SWATCH: (f64, f64) = (22.0, 14.0);
 
-/// Draws keys from `x` to `right`, row under row from `top`; says where the last row ends.
-pub(crate) fn draw(scene: &mut Scene, tints: &[Tint], x: f64, right: f64, top: f64) -> f64 {
-    let (mut at, mut y) = (x, top);
-    for tint in tints {
-        let room = SWATCH.0 + 6.0 + width(tint.word(), SIZE) + 14.0;
-        if at > x && at + room > right + 14.0 {
-            at = x;
-            y += ROW;
+/// Draws keys from `x` to `right`, row under row from `top`; says where the next would stand.
+pub(crate) fn draw(scene: &mut Scene, keys: &[(Tint, String)], x: f64, right: f64, top: f64) -> Point {
+    let mut at = Point::new(x, top);
+    for (tint, words) in keys {
+        let room = SWATCH.0 + 6.0 + width(words, SIZE) + 14.0;
+        if at.x > x && at.x + room > right + 14.0 {
+            at = Point::new(x, at.y + ROW);
         }
-        let swatch = Rect::new(at, y + 3.0, SWATCH.0, SWATCH.1);
+        let swatch = Rect::new(at.x, at.y + 3.0, SWATCH.0, SWATCH.1);
         scene.shape(Path::rect(swatch), Some(*tint), Pen::THIN);
-        scene.words(Point::new(at + SWATCH.0 + 6.0, y + 15.0), tint.word(), Type::regular(SIZE));
-        at += room;
+        scene.words(at.moved(SWATCH.0 + 6.0, 15.0), words, Type::regular(SIZE));
+        at.x += room;
     }
-    if tints.is_empty() { y } else { y + ROW }
+    at
 }

@@ -3,6 +3,7 @@
 use crate::prefix::IdPrefix;
 use crate::scene::Scene;
 use crate::svg;
+use snowhum_say::{Text, Tongue};
 
 /// A picture and the words that stand for it where it cannot be seen.
 #[derive(Debug, Clone, PartialEq)]
@@ -54,8 +55,8 @@ impl Plate {
 }
 
 impl Table {
-    pub(crate) fn with_head<const N: usize>(head: [&str; N]) -> Self {
-        Self { head: head.map(str::to_owned).to_vec(), rows: Vec::new() }
+    pub(crate) fn with_head<const N: usize>(tongue: Tongue, head: [Text; N]) -> Self {
+        Self { head: head.map(|of_column| tongue.say(&of_column())).to_vec(), rows: Vec::new() }
     }
 
     pub(crate) fn row<const N: usize>(&mut self, cells: [String; N]) {

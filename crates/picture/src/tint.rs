@@ -1,8 +1,8 @@
-//! The tints a plate is coloured with. Each has its own hatch and its own word, so that no tint speaks alone.
+//! The tints a plate is coloured with. Each has its own hatch and is told in words, so that no tint speaks alone.
 
 use crate::hatch::Hatch;
 
-/// A fill: colour on a light and on a dark page, hatch, word.
+/// A fill: colour on a light and on a dark page, hatch.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Tint {
     /// The page itself.
@@ -99,12 +99,6 @@ impl Tint {
         self.look().name
     }
 
-    /// What it means, for legends.
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        self.look().word
-    }
-
     /// Colour on a light page.
     #[must_use]
     pub const fn light(self) -> &'static str {
@@ -132,51 +126,44 @@ impl Tint {
     const fn look(self) -> Look {
         use Hatch as H;
         match self {
-            Self::Paper => look("paper", "page", "#fdfcf8", "#15181c", None),
-            Self::Room => look("room", "empty room", "#f6f3ea", "#1d2126", None),
-            Self::Solid => look("solid", "solid", "#23262b", "#e9e6dd", None),
-            Self::Hole => look("hole", "hole", "#23262b", "#050607", None),
-            Self::Wood => look("wood", "wood", "#e6d2ae", "#5b4b33", Some(H::Grain)),
-            Self::Foam => look("foam", "foam", "#dde8ee", "#33434d", Some(H::Rings)),
-            Self::Poly => look("poly", "polystyrene", "#e9ebec", "#3b4045", Some(H::Beads)),
-            Self::Straw => look("straw", "straw or loose fill", "#eedc9c", "#5f5426", Some(H::Stalks)),
-            Self::Cloth => look("cloth", "felt or cloth", "#a9a69f", "#4a4945", Some(H::Weave)),
-            Self::Metal => look("metal", "sheet metal", "#bcc4ca", "#59636b", Some(H::Brushed)),
-            Self::Plastic => look("plastic", "plastic", "#d5dfda", "#3e4b45", Some(H::Posts)),
-            Self::EmptyComb => look("comb", "empty comb", "#f4e8c9", "#3f3727", Some(H::Ribs)),
-            Self::Touched => look("touched", "food touched", "#d98a1f", "#b8721a", Some(H::Steep)),
-            Self::InReach => look("reach", "food in reach", "#f0c45c", "#7d6022", Some(H::Slant)),
-            Self::OutOfReach => look("beyond", "food out of reach", "#b9c6d3", "#465766", Some(H::Crossed)),
-            Self::Bees => look("bees", "living bees", "#b48a55", "#8a6638", Some(H::Bees)),
-            Self::Core => look("core", "warm core", "#e0754a", "#b4532c", Some(H::DenseBees)),
-            Self::DeadBees => look("deadbees", "dead bees", "#b9b2a6", "#5d584f", Some(H::Crosses)),
-            Self::Snow => look("snow", "snow", "#e8f1f7", "#566673", Some(H::Flakes)),
-            Self::Ground => look("ground", "ground", "#cfc6b4", "#35312a", Some(H::Back)),
-            Self::WideBand => look("wide", "8 in 10", "#dbe5ea", "#2f3d46", Some(H::Dots)),
-            Self::NarrowBand => look("narrow", "5 in 10", "#a9c3d0", "#466273", Some(H::Slant)),
-            Self::Lives => look("lives", "alive", "#8fb58a", "#4b7346", Some(H::Bees)),
-            Self::Hungry => look("hungry", "alive but hungry", "#efd27a", "#75612a", Some(H::Slant)),
-            Self::Queenless => look("queenless", "alive without a queen", "#c9bfdc", "#574a72", Some(H::Rings)),
-            Self::Starved => look("starved", "dead by hunger", "#eceae5", "#2c2b29", Some(H::Back)),
-            Self::Lost => look("lost", "lost", "#d9d5cf", "#45423e", Some(H::Crosses)),
+            Self::Paper => look("paper", "#fdfcf8", "#15181c", None),
+            Self::Room => look("room", "#f6f3ea", "#1d2126", None),
+            Self::Solid => look("solid", "#23262b", "#e9e6dd", None),
+            Self::Hole => look("hole", "#23262b", "#050607", None),
+            Self::Wood => look("wood", "#e6d2ae", "#5b4b33", Some(H::Grain)),
+            Self::Foam => look("foam", "#dde8ee", "#33434d", Some(H::Rings)),
+            Self::Poly => look("poly", "#e9ebec", "#3b4045", Some(H::Beads)),
+            Self::Straw => look("straw", "#eedc9c", "#5f5426", Some(H::Stalks)),
+            Self::Cloth => look("cloth", "#a9a69f", "#4a4945", Some(H::Weave)),
+            Self::Metal => look("metal", "#bcc4ca", "#59636b", Some(H::Brushed)),
+            Self::Plastic => look("plastic", "#d5dfda", "#3e4b45", Some(H::Posts)),
+            Self::EmptyComb => look("comb", "#f4e8c9", "#3f3727", Some(H::Ribs)),
+            Self::Touched => look("touched", "#d98a1f", "#b8721a", Some(H::Steep)),
+            Self::InReach => look("reach", "#f0c45c", "#7d6022", Some(H::Slant)),
+            Self::OutOfReach => look("beyond", "#b9c6d3", "#465766", Some(H::Crossed)),
+            Self::Bees => look("bees", "#b48a55", "#8a6638", Some(H::Bees)),
+            Self::Core => look("core", "#e0754a", "#b4532c", Some(H::DenseBees)),
+            Self::DeadBees => look("deadbees", "#b9b2a6", "#5d584f", Some(H::Crosses)),
+            Self::Snow => look("snow", "#e8f1f7", "#566673", Some(H::Flakes)),
+            Self::Ground => look("ground", "#cfc6b4", "#35312a", Some(H::Back)),
+            Self::WideBand => look("wide", "#dbe5ea", "#2f3d46", Some(H::Dots)),
+            Self::NarrowBand => look("narrow", "#a9c3d0", "#466273", Some(H::Slant)),
+            Self::Lives => look("lives", "#8fb58a", "#4b7346", Some(H::Bees)),
+            Self::Hungry => look("hungry", "#efd27a", "#75612a", Some(H::Slant)),
+            Self::Queenless => look("queenless", "#c9bfdc", "#574a72", Some(H::Rings)),
+            Self::Starved => look("starved", "#eceae5", "#2c2b29", Some(H::Back)),
+            Self::Lost => look("lost", "#d9d5cf", "#45423e", Some(H::Crosses)),
         }
     }
 }
 
 struct Look {
     name: &'static str,
-    word: &'static str,
     light: &'static str,
     dark: &'static str,
     hatch: Option<Hatch>,
 }
 
-const fn look(
-    name: &'static str,
-    word: &'static str,
-    light: &'static str,
-    dark: &'static str,
-    hatch: Option<Hatch>,
-) -> Look {
-    Look { name, word, light, dark, hatch }
+const fn look(name: &'static str, light: &'static str, dark: &'static str, hatch: Option<Hatch>) -> Look {
+    Look { name, light, dark, hatch }
 }

@@ -25,7 +25,7 @@ fn boxes_have_the_proportions_of_the_hive() {
             let svg = hive.cutaway(width).inline(&IdPrefix::new("a"));
             let boxes = parts(&svg, "box");
             assert_eq!(boxes.len(), hive.boxes.len(), "{name}");
-            let scale = scale(&svg, hive.system);
+            let scale = scale(&svg, hive.tongue.system());
             for ([left, top, right, bottom], wanted) in boxes.into_iter().zip(&hive.boxes) {
                 let outer = wanted.inner_width.get() + 2.0 * wanted.wall.thickness.get();
                 let (wide, high) = ((right - left) / scale, (bottom - top) / scale);
@@ -55,7 +55,7 @@ fn the_cluster_is_as_large_as_it_is() {
         let drawn = document.descendants().find(|node| node.attribute("class") == Some("sn-bees")).unwrap();
         let d = drawn.attribute("d").unwrap();
         let radius: f64 = d.split_once('a').unwrap().1.split(' ').next().unwrap().parse().unwrap();
-        let metres = radius / scale(&svg, hive.system);
+        let metres = radius / scale(&svg, hive.tongue.system());
         assert!((metres - cluster.radius.get()).abs() < 1e-4, "{name}: {metres} m");
     }
 }
@@ -76,7 +76,7 @@ fn twice_the_snow_is_drawn_twice_as_deep() {
             .collect();
         let bottom = numbers[1];
         let top = numbers.iter().skip(3).copied().filter(|y| *y < bottom && *y > 60.0).fold(bottom, f64::min);
-        (bottom - top) / scale(&svg, hive.system)
+        (bottom - top) / scale(&svg, hive.tongue.system())
     };
     let once = depth(&hive);
     hive.snow.roof = hive.snow.roof * 2.0;

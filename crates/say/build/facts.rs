@@ -26,7 +26,7 @@ pub(crate) enum Kind {
 }
 
 /// The kind that a function of a text is laid on.
-const FUNCTIONS: [(&str, Kind); 20] = [
+const FUNCTIONS: [(&str, Kind); 21] = [
     ("CAPITAL", Kind::Said),
     ("SENTENCE", Kind::Said),
     ("NUMBER", Kind::Number),
@@ -41,6 +41,7 @@ const FUNCTIONS: [(&str, Kind); 20] = [
     ("LENGTH", Kind::Quantity("snowhum_units::Metre")),
     ("DISTANCE", Kind::Quantity("snowhum_units::Metre")),
     ("HEIGHT", Kind::Quantity("snowhum_units::Metre")),
+    ("AREA", Kind::Quantity("snowhum_units::SquareMetre")),
     ("VOLUME", Kind::Quantity("snowhum_units::CubicMetre")),
     ("SPEED", Kind::Quantity("snowhum_units::MetrePerSecond")),
     ("TEMPERATURE", Kind::Quantity("snowhum_units::Kelvin")),
@@ -66,27 +67,19 @@ impl Kind {
     }
 
     /// An argument made up.
-    pub(crate) fn made_up(&self) -> &'static str {
-        match self {
+    pub(crate) fn made_up(&self) -> String {
+        let made_up = match self {
             Self::Said => "\"Alder\"",
             Self::Number => "3",
             Self::Bool => "true",
             Self::Case => "\"\"",
             Self::List => "vec![Message::own(\"Alder\"), Message::own(\"Birch\")]",
             Self::Day => "jiff::civil::date(2026, 2, 7)",
-            // All of them are new types round a number.
             Self::Quantity("snowhum_units::Kelvin") => "snowhum_units::Kelvin::from_celsius(3.0)",
-            Self::Quantity("snowhum_units::Kilogram") => "snowhum_units::Kilogram::new(3.0)",
-            Self::Quantity("snowhum_units::Metre") => "snowhum_units::Metre::new(3.0)",
-            Self::Quantity("snowhum_units::CubicMetre") => "snowhum_units::CubicMetre::new(3.0)",
-            Self::Quantity("snowhum_units::CubicMetrePerSecond") => "snowhum_units::CubicMetrePerSecond::new(3e-3)",
-            Self::Quantity("snowhum_units::WattPerKelvin") => "snowhum_units::WattPerKelvin::new(3.0)",
-            Self::Quantity("snowhum_units::MetrePerSecond") => "snowhum_units::MetrePerSecond::new(3.0)",
-            Self::Quantity("snowhum_units::SquareMetreKelvinPerWatt") => {
-                "snowhum_units::SquareMetreKelvinPerWatt::new(3.0)"
-            }
-            Self::Quantity(_) => "snowhum_units::KelvinDifference::new(3.0)",
-        }
+            // All others are new types round a number.
+            Self::Quantity(kind) => return format!("{kind}::new(3.0)"),
+        };
+        made_up.to_owned()
     }
 }
 

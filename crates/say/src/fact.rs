@@ -2,7 +2,7 @@
 
 use jiff::civil::Date;
 use snowhum_units::{
-    CubicMetre, CubicMetrePerSecond, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond,
+    CubicMetre, CubicMetrePerSecond, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetre,
     SquareMetreKelvinPerWatt, WattPerKelvin,
 };
 
@@ -25,8 +25,12 @@ pub enum Fact {
     Mass(Kilogram),
     /// A length.
     Length(Metre),
+    /// An area.
+    Area(SquareMetre),
     /// A volume.
     Volume(CubicMetre),
+    /// Air through an opening.
+    Flow(CubicMetrePerSecond),
     /// A speed.
     Speed(MetrePerSecond),
     /// A temperature.
@@ -35,8 +39,6 @@ pub enum Fact {
     Warmer(KelvinDifference),
     /// A layer's thermal resistance.
     Resistance(SquareMetreKelvinPerWatt),
-    /// Air that goes through.
-    Flow(CubicMetrePerSecond),
     /// Heat that goes out for each degree.
     Loss(WattPerKelvin),
 }
@@ -71,6 +73,7 @@ facts! {
     Date: Day;
     Kilogram: Mass;
     Metre: Length;
+    SquareMetre: Area;
     CubicMetre: Volume;
     MetrePerSecond: Speed;
     Kelvin: Temperature;

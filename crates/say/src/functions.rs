@@ -25,8 +25,8 @@ pub(crate) fn held(fact: Fact, tongue: Tongue) -> FluentValue<'static> {
 ///
 /// | function | options |
 /// |---|---|
-/// | `NUMBER`, and those of a quantity | `digits`, and `us` for the decimals of US units; `"all"` keeps those a number has |
-/// | those of a quantity | `unit: "no"` where the unit follows with another |
+/// | `NUMBER`, and those of a quantity | `digits`, and `us` for the decimals of US units; `"all"` keeps those it has, `"few"` is one below ten |
+/// | those of a quantity | `unit`: `"no"` where it follows with another, `"only"` for it alone |
 /// | `COUNT` | a whole number, its thousands parted |
 /// | `GRAMS` | a small mass, in grams or ounces |
 /// | `PORTION`, `POURED` | a mass and a volume as exact as a keeper measures them out |
@@ -44,7 +44,7 @@ pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>, language: Language)
     added(bundle, "SENTENCE", |value, _| worded(value).map(sentence));
 }
 
-const OF_FACTS: [&str; 18] = [
+const OF_FACTS: [&str; 19] = [
     "NUMBER",
     "COUNT",
     "MASS",
@@ -53,23 +53,22 @@ const OF_FACTS: [&str; 18] = [
     "LENGTH",
     "DISTANCE",
     "HEIGHT",
+    "AREA",
+    "FLOW",
     "VOLUME",
     "POURED",
     "SPEED",
     "TEMPERATURE",
     "WARMER",
     "RESISTANCE",
-    "FLOW",
     "LOSS",
     "DAY",
     "LIST",
 ];
-/// Cubic feet a minute for one m³/s: 60 / 0.3048³ (NIST Special Publication 811).
-const FEET_A_MINUTE: f64 = 2_118.880_003;
-/// Btu (International Table) an hour and degree Fahrenheit for one W/K: 3600 / (1055.05585262 × 1.8) (NIST Special Publication 811).
-const BTU_AN_HOUR: f64 = 1.895_634;
 /// Thermal resistance in the units of North America for one m² K/W.
 const R_OF_SI: f64 = 5.678;
+/// A figure beyond this is none that a keeper weighs or measures.
+const LARGEST: f64 = 1e7;
 
 fn added<F>(bundle: &mut FluentBundle<FluentResource>, name: &str, function: F)
 where
@@ -101,9 +100,31 @@ fn option<'o>(options: &'o FluentArgs<'_>, name: &'static str) -> Option<&'o str
 }
 
 fn shown(function: &str, Held { fact, tongue }: &Held, options: &FluentArgs<'_>) -> Option<String> {
+    match fact {
+        Fact::Day(day) => return Some(date(*tongue, *day, option(options, "style").unwrap_or_default())),
+        Fact::List(parts) => return Some(listed(tongue.say_all(parts), options)),
+        _ => {}
+    }
     let system = tongue.system();
-    let digits = digits(options, system).unwrap_or_default();
-    let quantity = match fact {
+    let show = |digits| quantity(function, fact, system, digits);
+    let value = |shown: &str| shown.split_once(' ').and_then(|(number, _)| number.parse::<f64>().ok());
+    let fine = show(1).filter(|fine| is_fine(options, system) && value(fine).is_some_and(|fine| fine.abs() < 10.0));
+    let shown = fine.or_else(|| show(digits(options, system).unwrap_or_default()))?;
+    if value(&shown).is_some_and(|value| !value.is_finite() || value.abs() > LARGEST) {
+        return Some(tongue.say(&words::unknown()));
+    }
+    let shown = tongue.language().quantity(&shown);
+    let part = match (option(options, "unit"), shown.rsplit_once(' ')) {
+        (Some("no"), Some((number, _))) => number.to_owned(),
+        (Some("only"), Some((_, unit))) => unit.to_owned(),
+        _ => shown,
+    };
+    Some(tongue.figure(part))
+}
+
+/// A quantity with its unit, its number written plainly.
+fn quantity(function: &str, fact: &Fact, system: System, digits: usize) -> Option<String> {
+    Some(match fact {
         Fact::Mass(of) if function == "GRAMS" => small(*of, system, digits),
         Fact::Mass(of) if function == "PORTION" => portion(*of, system),
         Fact::Volume(of) if function == "POURED" => poured(*of, system),
@@ -111,28 +132,16 @@ fn shown(function: &str, Held { fact, tongue }: &Held, options: &FluentArgs<'_>)
         Fact::Length(of) if function == "DISTANCE" => of.show_distance(system),
         Fact::Length(of) if function == "HEIGHT" => of.show_height(system),
         Fact::Length(of) => of.show(system, digits),
+        Fact::Area(of) => of.show(system, digits),
         Fact::Volume(of) => of.show(system, digits),
+        Fact::Flow(of) => of.show(system, digits),
         Fact::Speed(of) => of.show(system, digits),
         Fact::Temperature(of) => of.show(system, digits),
         Fact::Warmer(of) => of.show(system, digits),
         Fact::Resistance(of) if system == System::Us => format!("R {:.0}", of.get() * R_OF_SI),
         Fact::Resistance(of) => format!("{:.1} m² K/W", of.get()),
-        Fact::Flow(of) => match system {
-            System::Metric => format!("{:.digits$} L/s", 1e3 * of.get()),
-            System::Us => format!("{:.digits$} ft³/min", of.get() * FEET_A_MINUTE),
-        },
-        Fact::Loss(of) => match system {
-            System::Metric => format!("{:.digits$} W/K", of.get()),
-            System::Us => format!("{:.digits$} Btu/(h·°F)", of.get() * BTU_AN_HOUR),
-        },
-        Fact::Day(day) => return Some(date(*tongue, *day, option(options, "style").unwrap_or_default())),
-        Fact::List(parts) => return Some(listed(tongue.say_all(parts), options)),
-        Fact::Said(_) | Fact::Number(_) | Fact::Case(_) => return None,
-    };
-    let quantity = tongue.language().quantity(&quantity);
-    Some(match (option(options, "unit"), quantity.rsplit_once(' ')) {
-        (Some("no"), Some((number, _))) => number.to_owned(),
-        _ => quantity,
+        Fact::Loss(of) => of.show(system, digits),
+        Fact::Said(_) | Fact::Number(_) | Fact::Case(_) | Fact::Day(_) | Fact::List(_) => return None,
     })
 }
 
@@ -184,6 +193,12 @@ fn digits(options: &FluentArgs<'_>, system: System) -> Option<usize> {
     let us = if system == System::Us { asked("us") } else { None };
     let keeps_all = option(options, "digits") == Some("all");
     us.or(asked("digits")).or(if keeps_all { None } else { Some(0) })
+}
+
+/// Whether a number below ten has one decimal.
+fn is_fine(options: &FluentArgs<'_>, system: System) -> bool {
+    let name = if system == System::Us && options.get("us").is_some() { "us" } else { "digits" };
+    option(options, name) == Some("few")
 }
 
 /// `a, b and c`, where `, ` stands between and ` and ` before the last.

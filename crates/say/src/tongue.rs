@@ -16,6 +16,7 @@ use crate::{Fact, Language, Message, TERMS, TEXTS, TOPICS, functions};
 pub struct Tongue {
     language: Language,
     system: System,
+    is_drawn: bool,
 }
 
 type Bundle = FluentBundle<FluentResource>;
@@ -24,18 +25,29 @@ static BUNDLES: [Topics; Language::ALL.len()] = [const { [const { OnceLock::new(
 
 impl Tongue {
     /// British English in metric units: what programs read.
-    pub const BRITISH: Self = Self { language: Language::British, system: System::Metric };
+    pub const BRITISH: Self = Self::new(System::Metric);
 
     /// British English in these units.
     #[must_use]
     pub const fn new(system: System) -> Self {
-        Self { language: Language::British, system }
+        Self { language: Language::British, system, is_drawn: false }
     }
 
     /// The same units in another language.
     #[must_use]
     pub const fn in_language(self, language: Language) -> Self {
         Self { language, ..self }
+    }
+
+    /// The same in a picture: a figure and its unit stay on one line, and a minus is no hyphen.
+    #[must_use]
+    pub const fn drawn(self) -> Self {
+        Self { is_drawn: true, ..self }
+    }
+
+    /// A figure with its unit as it stands in what is said.
+    pub(crate) fn figure(self, plain: String) -> String {
+        if self.is_drawn { plain.replace('-', "−").replace(' ', "\u{a0}") } else { plain }
     }
 
     /// The units that are read.
@@ -132,7 +144,8 @@ impl Tongue {
         match fact {
             Fact::Said(message) => FluentValue::String(self.say_around(message, own).into()),
             Fact::Number(number) => FluentValue::from(*number),
-            Fact::Case(name) => FluentValue::String((*name).into()),
+            // A name that a text selects by holds no space.
+            Fact::Case(name) => FluentValue::String(name.replace(' ', "-").into()),
             Fact::List(parts) => {
                 let said = parts.iter().map(|part| Message::own(self.say_around(part, own))).collect();
                 functions::held(Fact::List(said), self)

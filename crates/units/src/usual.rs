@@ -70,13 +70,13 @@ impl Usual {
 }
 
 impl Against {
-    /// In words.
+    /// Its case in a text.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub const fn case(self) -> &'static str {
         match self {
-            Self::Fewer => "fewer than expected",
-            Self::Expected => "as expected",
-            Self::More => "more than expected",
+            Self::Fewer => "fewer",
+            Self::Expected => "expected",
+            Self::More => "more",
         }
     }
 }

@@ -94,8 +94,7 @@ fn hive(view: &View, at: usize) -> Option<snowhum_picture::HiveSection> {
     let noted = present.openings.get(at).copied().unwrap_or_default();
     let within = section::Within::estimated(housed, colony, noted, view.now.time_zone().clone());
     let today = present.at_hives.get(at).unwrap_or(&present.today);
-    let hive = section::of(housed, &within, settled, today, view.tongue());
-    Some(snowhum_picture::HiveSection { speech: view.settings.language.speech().unwrap_or_default(), ..hive })
+    Some(section::of(housed, &within, settled, today, view.tongue()))
 }
 
 /// Chance below which a fate is not told.
@@ -118,7 +117,7 @@ pub(crate) fn fates(fates: &Fates, goal: Message, tongue: Tongue) -> Plate {
         share: Fraction::new(share.clamp(RARE, 1.0 - RARE)),
     };
     let parts = all.into_iter().filter(is_told).map(part).collect();
-    Hundred { title: tongue.say(&text::of_hundred(goal)), parts }.plate()
+    Hundred { title: tongue.say(&text::of_hundred(goal)), parts, tongue }.plate()
 }
 
 /// The strip of coming days.
@@ -143,7 +142,7 @@ pub(crate) fn days(days: &[Day], tongue: Tongue) -> Plate {
         windy: windy(one.wind.get()),
     };
     let title = tongue.say(&text::days());
-    DayStrip { title, days: days.iter().map(outlook).collect(), system: tongue.system() }.plate()
+    DayStrip { title, days: days.iter().map(outlook).collect(), tongue }.plate()
 }
 
 fn windy(metres_per_second: f64) -> Windy {
@@ -184,7 +183,7 @@ pub(crate) fn food(now: &NowAnswer, at: usize, tongue: Tongue) -> Option<Plate> 
             deadline: fed_by(now, at).map(|by| Tick { day: since(by), words: say(text::feed_by(by)) }),
             reserve: Some(Kilogram::new(now.reserve_kg)),
             weighings: Vec::new(),
-            system: tongue.system(),
+            tongue,
         }
         .plate(),
     )
@@ -220,7 +219,7 @@ pub(crate) fn dead_bees_found(now: &ColonyNow, tongue: Tongue) -> Option<Plate> 
     let mut counts: Vec<DeadBeesCount> = visits.take(COUNTS).map(count).collect();
     counts.reverse();
     let title = tongue.say(&text::dead_found(&now.name));
-    (!counts.is_empty()).then(|| DeadBeesFound { title, counts }.plate())
+    (!counts.is_empty()).then(|| DeadBeesFound { title, counts, tongue }.plate())
 }
 
 #[cfg(test)]

@@ -4,7 +4,7 @@ use snowhum_advice::film::{Came, FilmAnswer, HiveFilm, HiveFilmDay};
 use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, OpeningKind, food_in};
 use snowhum_picture::{FilmDay, FilmHive, FilmHiveDay, FilmNote, FoodCame, WinterFilm};
-use snowhum_say::{Message, Tongue, hives, shared_page, tell_page as text};
+use snowhum_say::{Message, Tongue, draw_page, hives, shared_page, tell_page as text};
 use snowhum_units::{Kelvin, Kilogram, Metre, Range};
 use snowhum_winter::Housed;
 
@@ -27,7 +27,7 @@ pub(crate) fn drawn(answer: &FilmAnswer, apiary: &Apiary, tongue: Tongue) -> Win
     };
     let of_day = |(at, weather): (usize, &snowhum_advice::film::FilmWeather)| FilmDay {
         when: tongue.say(&shared_page::short_day(answer.date(at))),
-        begins_month: answer.date(at).day() == 1,
+        month: (answer.date(at).day() == 1).then(|| tongue.say(&draw_page::month(answer.date(at)))),
         low: Kelvin::from_celsius(weather.low_c),
         high: Kelvin::from_celsius(weather.high_c),
         snow: Metre::new(weather.snow_cm / 100.0),
@@ -38,7 +38,7 @@ pub(crate) fn drawn(answer: &FilmAnswer, apiary: &Apiary, tongue: Tongue) -> Win
         days: answer.weather.iter().enumerate().map(of_day).collect(),
         today: answer.today(),
         hives: answer.hives.iter().filter_map(hive).collect(),
-        system: tongue.system(),
+        tongue,
     }
 }
 

@@ -7,7 +7,9 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use snowhum_advice::HiveAnswer;
 use snowhum_advice::now::ColonyNow;
-use snowhum_apiary::{Act, Apiary, Floor, FrameWay, Hive, HiveBox, Layer, NotedOpenings, Opening, OpeningKind, Side};
+use snowhum_apiary::{
+    Act, Apiary, Floor, FrameWay, Hive, HiveBox, Layer, NotedOpenings, Opening, OpeningKind, Side, material,
+};
 use snowhum_figures::drawing::{CORE_RADIUS, SNOW_ON_ROOF};
 use snowhum_picture::{
     Cluster, CombWay, DeadColony, Face, FloorLook, HiveSection, InnerFace, Look, Reading, SectionBox, SectionColony,
@@ -125,19 +127,19 @@ pub(crate) fn of(
 ) -> HiveSection {
     let hive = &housed.hive;
     let name = housed.colony.name.clone();
-    let mut section = HiveSection::new(name, hive.boxes.iter().map(section_box).collect());
+    let mut section = HiveSection::new(name, hive.boxes.iter().map(|one| section_box(one, tongue)).collect());
     section.way = if hive.frames_run_across() { CombWay::Warm } else { CombWay::Cold };
     section.food_body = within.food_body.map(|seen| seen.drawn(hive, within.seen_dead, tongue));
     section.rim = hive.rim.max(section.food_body.as_ref().map_or(Metre::ZERO, |food| food_body::rim(within, food)));
-    section.lid = hive.lid.iter().map(sheet).collect();
-    section.wrap = hive.wrap.iter().map(sheet).collect();
+    let sheets = |layers: &[Layer]| layers.iter().map(|layer| sheet(layer, tongue)).collect();
+    (section.lid, section.wrap) = (sheets(&hive.lid), sheets(&hive.wrap));
     section.floor = floor(&hive.floor);
     section.stand = hive.stand;
     section.snow = Snow { roof: Metre::new(today.snow.get() * SNOW_ON_ROOF), bank: today.snow };
     section.openings = openings(hive, within, settled, tongue);
     section.outside = Some(today.air);
     section.wind = Some(today.wind);
-    section.system = tongue.system();
+    section.tongue = tongue;
     let place = food::place(housed, within, settled);
     section.stores = place.stores;
     section.colony = bees(within, settled, place.cluster_height, tongue);
@@ -167,21 +169,22 @@ impl Across for Hive {
     }
 }
 
-fn section_box(one: &HiveBox) -> SectionBox {
+fn section_box(one: &HiveBox, tongue: Tongue) -> SectionBox {
     let comb = one.comb_side.get() / (one.length.get() - 0.02).max(0.05);
     SectionBox {
         inner_width: one.width,
         height: one.depth,
-        wall: sheet(&one.wall),
+        wall: sheet(&one.wall, tongue),
         frames: one.frames,
         spacing: Metre::new(one.width.get() / f64::from(one.frames.max(1))),
         comb_height: Metre::new(comb),
     }
 }
 
-fn sheet(layer: &Layer) -> Sheet {
-    let name = layer.material.name.clone();
-    Sheet { look: Look::of(&name), name, thickness: layer.thickness }
+fn sheet(layer: &Layer, tongue: Tongue) -> Sheet {
+    let name = &layer.material.name;
+    let known = material(name).map_or("", |stock| &stock.material.name);
+    Sheet { look: Look::of(name), name: tongue.say(&text::material(known, name)), thickness: layer.thickness }
 }
 
 fn floor(floor: &Floor) -> SectionFloor {

@@ -1,17 +1,18 @@
 //! Invented charts.
 
 use snowhum_picture::*;
+use snowhum_say::Tongue;
 use snowhum_units::*;
 
 /// Every chart with the name of its file.
-pub(crate) fn all() -> Vec<(&'static str, Plate)> {
+pub(crate) fn all(tongue: Tongue) -> Vec<(&'static str, Plate)> {
     vec![
-        ("food", food(System::Metric).plate()),
-        ("dead-bees", dead_bees().plate()),
-        ("days", days().plate()),
-        ("hundred", hundred().plate()),
-        ("windows", windows().plate()),
-        ("scales", scales().plate()),
+        ("food", FoodFan { tongue, ..food() }.plate()),
+        ("dead-bees", DeadBeesFound { tongue, ..dead_bees() }.plate()),
+        ("days", DayStrip { tongue, ..days() }.plate()),
+        ("hundred", Hundred { tongue, ..hundred() }.plate()),
+        ("windows", JobWindows { tongue, ..windows() }.plate()),
+        ("scales", FigureScales { tongue, ..scales() }.plate()),
     ]
 }
 
@@ -25,7 +26,7 @@ fn months() -> Vec<Tick> {
         .into()
 }
 
-pub(crate) fn food(system: System) -> FoodFan {
+pub(crate) fn food() -> FoodFan {
     let day = |day: i32| {
         let t = f64::from(day - 24);
         let eaten = 0.021 * t + 0.000_42 * t * t;
@@ -47,7 +48,7 @@ pub(crate) fn food(system: System) -> FoodFan {
         deadline: Some(tick(128, "feed by 9 March")),
         reserve: Some(Kilogram::new(4.0)),
         weighings: vec![weighing(0, 13.6, 0.8), weighing(24, 13.1, 0.8)],
-        system,
+        tongue: Tongue::BRITISH,
     }
 }
 
@@ -65,6 +66,7 @@ pub(crate) fn dead_bees() -> DeadBeesFound {
             count("21 Dec to 4 Jan", 1_450, [50, 140, 320]),
             count("5 to 9 Jan", 2, [8, 30, 80]),
         ],
+        tongue: Tongue::BRITISH,
     }
 }
 
@@ -91,7 +93,7 @@ pub(crate) fn days() -> DayStrip {
             day(["Mon", "30"], [-24.0, -15.0, 1.0], Flying::No, Cold::Hard, Windy::Calm),
             day(["Tue", "1"], [-27.0, -18.0, 1.0], Flying::No, Cold::Hard, Windy::Calm),
         ],
-        system: System::Metric,
+        tongue: Tongue::BRITISH,
     }
 }
 
@@ -106,6 +108,7 @@ pub(crate) fn hundred() -> Hundred {
             part(Fate::Starved, "died of hunger", 0.051),
             part(Fate::Lost, "died otherwise", 0.05),
         ],
+        tongue: Tongue::BRITISH,
     }
 }
 
@@ -122,6 +125,7 @@ pub(crate) fn windows() -> JobWindows {
         ],
         ticks: months(),
         today: Some(tick(24, "today, 25 November")),
+        tongue: Tongue::BRITISH,
     }
 }
 
@@ -143,5 +147,6 @@ pub(crate) fn scales() -> FigureScales {
             scale("Queen", "not known", Some([0.0, 1.0]), None, 4.0),
             scale("Stores", "no usual range known here", None, Some([11.0, 14.0, 16.0]), 25.0),
         ],
+        tongue: Tongue::BRITISH,
     }
 }

@@ -1,6 +1,7 @@
 //! Seven invented hives.
 
 use snowhum_picture::*;
+use snowhum_say::Tongue;
 use snowhum_units::*;
 
 /// Every hive with the name of its file.
@@ -162,7 +163,7 @@ pub(crate) fn nucleus() -> HiveSection {
     ];
     hive.temperatures = readings([7.0, -3.0, 6.0, 2.0, -5.0]);
     hive.outside = Some(Kelvin::from_celsius(-7.0));
-    hive.system = System::Us;
+    hive.tongue = Tongue::new(System::Us);
     hive
 }
 

@@ -1,13 +1,13 @@
 //! The coming days: flying weather, hard cold, wind.
 
 use super::{MARGIN, SIZE, WIDTH, headline};
-use crate::figures::Figures;
 use crate::geometry::{Path, Point, Step};
 use crate::plate::{Plate, Table};
 use crate::scene::{Anchor, Ink, Pen, Scene, Type};
 use crate::tint::Tint;
 use crate::words::fitted;
-use snowhum_units::{Kelvin, MetrePerSecond, System};
+use snowhum_say::{Message, Tongue, chart_picture as text};
+use snowhum_units::{Kelvin, MetrePerSecond};
 
 /// Days in one row, and most days drawn.
 const ACROSS: usize = 7;
@@ -21,7 +21,8 @@ const BETWEEN: f64 = 16.0;
 ///
 /// ```
 /// use snowhum_picture::{Cold, DayOutlook, DayStrip, Flying, Windy};
-/// use snowhum_units::{Kelvin, MetrePerSecond, System};
+/// use snowhum_say::Tongue;
+/// use snowhum_units::{Kelvin, MetrePerSecond};
 /// let thursday = DayOutlook {
 ///     day: "Thu".into(),
 ///     date: "26".into(),
@@ -33,7 +34,7 @@ const BETWEEN: f64 = 16.0;
 ///     cold: Cold::Frost,
 ///     windy: Windy::Calm,
 /// };
-/// let strip = DayStrip { title: "The coming days".into(), days: vec![thursday], system: System::Metric };
+/// let strip = DayStrip { title: "The coming days".into(), days: vec![thursday], tongue: Tongue::BRITISH };
 /// assert_eq!(strip.plate().table.rows[0][3], "good flying weather");
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -42,8 +43,8 @@ pub struct DayStrip {
     pub title: String,
     /// Days in order; at most fourteen are drawn.
     pub days: Vec<DayOutlook>,
-    /// Units of the words.
-    pub system: System,
+    /// Language and units of its words.
+    pub tongue: Tongue,
 }
 
 /// One coming day.
@@ -103,31 +104,31 @@ pub enum Windy {
 }
 
 impl Flying {
-    const fn words(self) -> (&'static str, &'static str) {
+    const fn case(self) -> &'static str {
         match self {
-            Self::Yes => ("good", "good flying weather"),
-            Self::Perhaps => ("some", "some bees may fly"),
-            Self::No => ("no", "no flying"),
+            Self::Yes => "yes",
+            Self::Perhaps => "perhaps",
+            Self::No => "not",
         }
     }
 }
 
 impl Cold {
-    const fn words(self) -> (&'static str, &'static str) {
+    const fn case(self) -> &'static str {
         match self {
-            Self::Mild => ("mild", "no frost"),
-            Self::Frost => ("frost", "frost"),
-            Self::Hard => ("hard", "hard cold"),
+            Self::Mild => "mild",
+            Self::Frost => "frost",
+            Self::Hard => "hard",
         }
     }
 }
 
 impl Windy {
-    const fn words(self) -> (&'static str, &'static str) {
+    const fn case(self) -> &'static str {
         match self {
-            Self::Calm => ("calm", "calm"),
-            Self::Breezy => ("wind", "windy"),
-            Self::Strong => ("gale", "strong wind"),
+            Self::Calm => "calm",
+            Self::Breezy => "breezy",
+            Self::Strong => "strong",
         }
     }
 }
@@ -147,9 +148,13 @@ impl DayStrip {
         Plate { title: self.title.clone(), description: self.description(), scene, table: self.table() }
     }
 
+    fn say(&self, message: &Message) -> String {
+        self.tongue.drawn().say(message)
+    }
+
     fn row(&self, scene: &mut Scene, days: &[&DayOutlook], top: f64) {
-        for (words, y) in [("Flying weather", 40.0), ("Cold", 110.0), ("Wind, 10 m up", 215.0)] {
-            scene.words(Point::new(MARGIN, top + y + 12.0), words, Type::heavy(SIZE));
+        for (words, y) in [(text::flying_weather(), 40.0), (text::head_cold(), 110.0), (text::head_wind(), 215.0)] {
+            scene.words(Point::new(MARGIN, top + y + 12.0), self.say(&words), Type::heavy(SIZE));
             let line = Path::line(Point::new(MARGIN, top + y - 3.0), Point::new(WIDTH - MARGIN, top + y - 3.0));
             scene.shape(line, None, Pen::new(Ink::Soft, 0.6));
         }
@@ -166,40 +171,50 @@ impl DayStrip {
         };
         middle(14.0, &day.day, Type::heavy(SIZE));
         middle(31.0, &day.date, Type::regular(SIZE));
-        middle(98.0, day.flying.words().0, Type::regular(SIZE));
-        middle(168.0, day.cold.words().0, Type::regular(SIZE));
-        middle(186.0, &self.degrees(day.high), Type::regular(SIZE));
-        middle(203.0, &self.degrees(day.low), Type::regular(SIZE));
-        middle(274.0, day.windy.words().0, Type::regular(SIZE));
+        for (down, words) in [
+            (98.0, text::flying_short(day.flying.case())),
+            (168.0, text::cold_short(day.cold.case())),
+            (186.0, degrees(day.high)),
+            (203.0, degrees(day.low)),
+            (274.0, text::wind_short(day.windy.case())),
+        ] {
+            middle(down, &self.say(&words), Type::regular(SIZE));
+        }
         flying(scene, day.flying, at.moved(0.0, 71.0));
         cold(scene, day.cold, at.moved(0.0, 139.0));
         windy(scene, day.windy, at.moved(0.0, 246.0));
     }
 
-    /// Degrees without their letter.
-    fn degrees(&self, air: Kelvin) -> String {
-        let said = Figures { system: self.system }.temperature(air);
-        said.replace("\u{a0}°C", "°").replace("\u{a0}°F", "°").replace("not known", "?")
-    }
-
     fn description(&self) -> String {
         let said = self.days.iter().take(MOST_DAYS).map(|day| {
-            let (flying, cold, windy) = (day.flying.words().1, day.cold.words().1, day.windy.words().1);
-            format!("{}: {flying}, {cold}, {windy}.", day.when)
+            let [flying, cold, wind] = day.words();
+            text::outlook(cold, &day.when, flying, wind)
         });
-        said.collect::<Vec<_>>().join(" ")
+        self.say(&Message::sentences(said))
     }
 
     fn table(&self) -> Table {
-        let say = Figures { system: self.system };
-        let mut table = Table::with_head(["Day", "Coldest", "Warmest", "Flying", "Cold", "Wind, 10 m up"]);
+        let heads = [text::day, text::coldest, text::warmest, text::head_flying, text::head_cold, text::head_wind];
+        let mut table = Table::with_head(self.tongue, heads);
         for day in self.days.iter().take(MOST_DAYS) {
-            let wind = format!("{}, {}", day.windy.words().1, say.speed(day.wind));
-            let (flying, cold) = (day.flying.words().1.to_owned(), day.cold.words().1.to_owned());
-            table.row([day.when.clone(), say.temperature(day.low), say.temperature(day.high), flying, cold, wind]);
+            let [flying, cold, wind] = day.words();
+            let [low, high] = [day.low, day.high].map(text::temperature);
+            let cells = [(&day.when).into(), low, high, flying, cold, text::blows(day.wind, wind)];
+            table.row(cells.map(|cell| self.say(&cell)));
         }
         table
     }
+}
+
+impl DayOutlook {
+    fn words(&self) -> [Message; 3] {
+        [text::flying(self.flying.case()), text::cold(self.cold.case()), text::wind(self.windy.case())]
+    }
+}
+
+/// Degrees without their letter.
+fn degrees(air: Kelvin) -> Message {
+    if air.get().is_finite() { text::degrees(air) } else { Message::own("?") }
 }
 
 /// A bee from above; half of one; a dash.

@@ -7,6 +7,8 @@ use crate::plate::{Plate, Table};
 use crate::scene::{Anchor, Ink, Pen, Scene, Type};
 use crate::tint::Tint;
 use crate::words::{clean, lines, width};
+use snowhum_say::dead_bees::stands;
+use snowhum_say::{Message, Tongue, chart_picture as text};
 use snowhum_units::{Against, Usual};
 
 /// Most counts drawn.
@@ -24,10 +26,11 @@ const STRIP: f64 = 12.0;
 ///
 /// ```
 /// use snowhum_picture::{DeadBeesCount, DeadBeesFound};
+/// use snowhum_say::Tongue;
 /// use snowhum_units::{Against, Usual};
 /// let expected = Usual { least: 60, middle: 140, most: 320 };
 /// let one = DeadBeesCount { when: "3 to 12 Jan".into(), found: 180, expected, verdict: Against::Expected };
-/// let chart = DeadBeesFound { title: "Dead bees, Alder".into(), counts: vec![one] };
+/// let chart = DeadBeesFound { title: "Dead bees, Alder".into(), counts: vec![one], tongue: Tongue::BRITISH };
 /// assert!(chart.plate().description.contains("180 found"));
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -36,6 +39,8 @@ pub struct DeadBeesFound {
     pub title: String,
     /// Counts in order.
     pub counts: Vec<DeadBeesCount>,
+    /// Language and units of its words.
+    pub tongue: Tongue,
 }
 
 /// One count.
@@ -82,10 +87,14 @@ impl DeadBeesFound {
         Plate { title: self.title.clone(), description: self.description(), scene, table: self.table() }
     }
 
+    fn say(&self, message: &Message) -> String {
+        self.tongue.drawn().say(message)
+    }
+
     /// When and how many, on one line if they fit; says where they end.
     fn words_over(&self, scene: &mut Scene, one: &DeadBeesCount, top: f64) -> f64 {
         let room = WIDTH - 2.0 * MARGIN;
-        let said = format!("{} found, {}", count(one.found), one.verdict.words());
+        let said = self.say(&text::found(count(one.found), stands(one.verdict.case())));
         let right = Type::regular(SIZE).anchored(Anchor::End);
         let mut y = top + 16.0;
         if width(&clean(&one.when), SIZE) * HEAVIER + 12.0 + width(&said, SIZE) <= room {
@@ -130,27 +139,29 @@ impl DeadBeesFound {
             scene.shape(Path::rect(Rect::new(x, y + 3.0, 22.0, 14.0)), Some(tint), Pen::THIN);
             scene.words(Point::new(x + 28.0, y + 15.0), words, Type::regular(SIZE));
         };
-        swatch(scene, MARGIN, top, Tint::NarrowBand, "9 looks in 10");
+        swatch(scene, MARGIN, top, Tint::NarrowBand, &self.say(&text::nine()));
         let at = Point::new(226.0, top + 10.0);
         let diamond = [at.moved(0.0, -6.5), at.moved(6.5, 0.0), at.moved(0.0, 6.5), at.moved(-6.5, 0.0)];
         scene.shape(Path::closed(&diamond), Some(Tint::Solid), Pen::NONE);
-        scene.words(Point::new(240.0, top + 15.0), "found", Type::regular(SIZE));
+        scene.words(Point::new(240.0, top + 15.0), self.say(&text::is_found()), Type::regular(SIZE));
         top + LINE + 4.0
     }
 
     fn description(&self) -> String {
         let said = self.counts.iter().take(MOST_ROWS).map(|one| {
-            let (low, high) = (about(one.expected.least), about(one.expected.most));
-            format!("{}: {} found, {} to {} expected, {}.", one.when, count(one.found), low, high, one.verdict.words())
+            let [low, high] = [one.expected.least, one.expected.most].map(about);
+            text::expected(count(one.found), high, low, stands(one.verdict.case()), &one.when)
         });
-        said.collect::<Vec<_>>().join(" ")
+        self.say(&Message::sentences(said))
     }
 
     fn table(&self) -> Table {
-        let mut table = Table::with_head(["Days", "Found", "Expected", "Which is"]);
+        let heads = [text::days, text::head_found, text::head_expected, text::head_stands];
+        let mut table = Table::with_head(self.tongue, heads);
         for one in self.counts.iter().take(MOST_ROWS) {
-            let band = format!("{} to {}", about(one.expected.least), about(one.expected.most));
-            table.row([one.when.clone(), count(one.found), band, one.verdict.words().to_owned()]);
+            let band = text::range(about(one.expected.most), about(one.expected.least));
+            let stands = stands(one.verdict.case());
+            table.row([one.when.clone(), count(one.found), self.say(&band), self.say(&stands)]);
         }
         table
     }

@@ -2,13 +2,13 @@
 
 use super::axis::{Days, Tick, round_step};
 use super::{LINE, MARGIN, MOST, SIZE, WIDTH, headline};
-use crate::figures::Figures;
 use crate::geometry::{Path, Point};
 use crate::legend;
 use crate::plate::{Plate, Table};
 use crate::scene::{Anchor, Ink, Pen, Scene, Type};
 use crate::tint::Tint;
-use crate::words::{fitted, width};
+use crate::words::{lines, width};
+use snowhum_say::{Message, Tongue, chart_picture as text};
 use snowhum_units::{Kilogram, System};
 
 /// Height of the plot.
@@ -22,7 +22,8 @@ const ROWS: usize = 12;
 ///
 /// ```
 /// use snowhum_picture::{FoodDay, FoodFan};
-/// use snowhum_units::{Kilogram, System};
+/// use snowhum_say::Tongue;
+/// use snowhum_units::Kilogram;
 /// let day = |day: i32, kg: [f64; 5]| FoodDay { day, when: format!("day {day}"), left: kg.map(Kilogram::new) };
 /// let fan = FoodFan {
 ///     title: "Food left, Juniper".into(),
@@ -32,7 +33,7 @@ const ROWS: usize = 12;
 ///     deadline: None,
 ///     reserve: Some(Kilogram::new(4.0)),
 ///     weighings: Vec::new(),
-///     system: System::Metric,
+///     tongue: Tongue::BRITISH,
 /// };
 /// assert_eq!(fan.plate().table.rows.len(), 2);
 /// ```
@@ -52,8 +53,8 @@ pub struct FoodFan {
     pub reserve: Option<Kilogram>,
     /// What was weighed.
     pub weighings: Vec<Weighing>,
-    /// Units of the words.
-    pub system: System,
+    /// Language and units of its words.
+    pub tongue: Tongue,
 }
 
 /// What may be left on a day.
@@ -115,8 +116,8 @@ impl FoodFan {
         Plate { title: self.title.clone(), description: self.description(&days), scene, table: self.table(&days) }
     }
 
-    fn say(&self) -> Figures {
-        Figures { system: self.system }
+    fn say(&self, message: &Message) -> String {
+        self.tongue.drawn().say(message)
     }
 
     /// Days fit to draw, in order, their quantiles in order and none below nought.
@@ -151,27 +152,26 @@ impl FoodFan {
     }
 
     fn amounts(&self, scene: &mut Scene, plot: &Plot) {
-        let (unit, a_kilogram) = match self.system {
-            System::Metric => ("kg", 1.0),
-            System::Us => ("lb", 1.0 / 0.453_592_37),
-        };
-        let step = round_step(plot.most_kg * a_kilogram, 5.0);
-        let decimals = usize::from(step < 1.0);
+        // Steps are round in the keeper's units.
+        let unit_kg = if self.tongue.system() == System::Us { 0.453_592_37 } else { 1.0 };
+        let step = round_step(plot.most_kg / unit_kg, 5.0);
+        let amount_of = if step < 1.0 { text::fine_amount } else { text::amount };
         let type_ = Type::regular(SIZE).anchored(Anchor::End);
         let mut grid = Path::new();
         let mut highest = plot.bottom;
         for at in 0..=5 {
             let amount = step * f64::from(at);
-            if amount > plot.most_kg * a_kilogram {
+            if amount > plot.most_kg / unit_kg {
                 break;
             }
-            let place = plot.at(plot.days.first, amount / a_kilogram);
+            let place = plot.at(plot.days.first, amount * unit_kg);
             grid.push(Path::line(place, Point::new(plot.days.right, place.y)));
-            scene.words(place.moved(-6.0, 5.0), format!("{amount:.decimals$}"), type_);
+            scene.words(place.moved(-6.0, 5.0), self.say(&amount_of(Kilogram::new(amount * unit_kg))), type_);
             highest = place.y + 5.0;
         }
         scene.shape(grid, None, Pen::new(Ink::Soft, 0.4));
         // A line clear of the highest figure.
+        let unit = self.say(&text::unit(Kilogram::ZERO));
         scene.words(Point::new(LEFT - 6.0, (plot.top - 2.0).min(highest - LINE)), unit, type_);
     }
 
@@ -185,16 +185,17 @@ impl FoodFan {
         self.reserve.filter(|reserve| reserve.get().is_finite() && *reserve > Kilogram::ZERO)
     }
 
-    /// What each named day is, a line each above the plot; its line ends under it. The unit stands in the last line.
+    /// What each named day is above the plot; its line ends under it. The unit stands in the last line.
     fn days_words(&self, scene: &mut Scene, days: &[FoodDay], top: f64) -> f64 {
         let axis = self.axis(days);
         let mut y = top;
         for (tick, _) in self.named() {
-            y += LINE;
-            let words = fitted(&tick.words, SIZE, WIDTH - LEFT - MARGIN);
-            let half = width(&words, SIZE) / 2.0;
-            let middle = axis.x(tick.day).clamp(LEFT + half, (WIDTH - MARGIN - half).max(LEFT + half));
-            scene.words(Point::new(middle, y), words, Type::regular(SIZE).anchored(Anchor::Middle));
+            for line in lines(&tick.words, SIZE, WIDTH - LEFT - MARGIN).into_iter().take(2) {
+                y += LINE;
+                let half = width(&line, SIZE) / 2.0;
+                let middle = axis.x(tick.day).clamp(LEFT + half, (WIDTH - MARGIN - half).max(LEFT + half));
+                scene.words(Point::new(middle, y), line, Type::regular(SIZE).anchored(Anchor::Middle));
+            }
         }
         y.max(top + LINE)
     }
@@ -230,16 +231,18 @@ impl FoodFan {
     }
 
     fn key(&self, scene: &mut Scene, top: f64) -> f64 {
-        let y = legend::draw(scene, &[Tint::WideBand, Tint::NarrowBand], MARGIN, WIDTH - MARGIN, top);
-        let line = Path::line(Point::new(210.0, top + 10.0), Point::new(232.0, top + 10.0));
-        scene.shape(line, None, Pen::new(Ink::Full, 2.4));
-        scene.words(Point::new(238.0, top + 15.0), "as likely as not", Type::regular(SIZE));
-        let y = self.reserve_key(scene, y);
+        let keys = [(Tint::WideBand, text::eight()), (Tint::NarrowBand, text::five())];
+        let keys = keys.map(|(tint, words)| (tint, self.say(&words)));
+        let end = legend::draw(scene, &keys, MARGIN, WIDTH - MARGIN, top);
+        let line = Point::new(end.x.max(210.0), end.y + 10.0);
+        scene.shape(Path::line(line, line.moved(22.0, 0.0)), None, Pen::new(Ink::Full, 2.4));
+        scene.words(line.moved(28.0, 5.0), self.say(&text::middle()), Type::regular(SIZE));
+        let y = self.reserve_key(scene, end.y + legend::ROW);
         if self.sound_weighings().next().is_none() {
             return y;
         }
         scene.shape(Path::circle(Point::new(23.0, y + 10.0), 4.0), Some(Tint::Solid), Pen::NONE);
-        scene.words(Point::new(40.0, y + 15.0), "weighed, give or take", Type::regular(SIZE));
+        scene.words(Point::new(40.0, y + 15.0), self.say(&text::weighed()), Type::regular(SIZE));
         y + legend::ROW
     }
 
@@ -247,37 +250,29 @@ impl FoodFan {
         let Some(reserve) = self.sound_reserve() else { return y };
         let line = Path::line(Point::new(MARGIN, y + 10.0), Point::new(MARGIN + 24.0, y + 10.0));
         scene.shape(line, None, Pen::new(Ink::Cold, 1.6).dashed(10.0, 3.0));
-        let words = format!("reserve to have on that day, {}", self.say().mass(reserve));
-        scene.words(Point::new(MARGIN + 30.0, y + 15.0), words, Type::regular(SIZE));
+        scene.words(Point::new(MARGIN + 30.0, y + 15.0), self.say(&text::reserve(reserve)), Type::regular(SIZE));
         y + legend::ROW
     }
 
     fn description(&self, days: &[FoodDay]) -> String {
-        let say = self.say();
-        let Some(last) = days.last() else { return "Nothing is known of the food left.".to_owned() };
-        let reserve =
-            self.sound_reserve().map(|reserve| format!(" A level line marks the reserve, {}.", say.mass(reserve)));
-        let named = self.named().map(|(tick, _)| format!(" A dashed line marks {}.", tick.words)).chain(reserve);
-        format!(
-            "On {}, half of the winters leave more than {}; one in ten leaves less than {}, one in ten more than {}.{}",
-            last.when,
-            say.mass(last.left[2]),
-            say.mass(last.left[0]),
-            say.mass(last.left[4]),
-            named.collect::<String>(),
-        )
+        let Some(last) = days.last() else { return self.say(&text::nothing()) };
+        let [low, _, middle, _, high] = last.left;
+        let left = [text::left(high, low, middle, &last.when)];
+        let named = self.named().map(|(tick, _)| text::marks(&tick.words));
+        let reserve = self.sound_reserve().map(text::marks_reserve);
+        self.say(&Message::sentences(left.into_iter().chain(named).chain(reserve)))
     }
 
     fn table(&self, days: &[FoodDay]) -> Table {
-        let say = self.say();
-        let mut table = Table::with_head(["Day", "1 in 10 below", "Middle", "1 in 10 above"]);
+        let mut table = Table::with_head(self.tongue, [text::day, text::tenth_below, text::half, text::tenth_above]);
         let stride = days.len().div_ceil(ROWS).max(1);
         let kept = days.iter().rev().step_by(stride).collect::<Vec<_>>();
         for day in kept.into_iter().rev() {
-            table.row([day.when.clone(), say.mass(day.left[0]), say.mass(day.left[2]), say.mass(day.left[4])]);
+            let mass = |of: usize| self.say(&text::mass(day.left[of]));
+            table.row([day.when.clone(), mass(0), mass(2), mass(4)]);
         }
         for one in self.sound_weighings().take(40) {
-            let weighed = format!("weighed: {}, give or take {}", say.mass(one.left), say.mass(one.give_or_take));
+            let weighed = self.say(&text::weighing(one.give_or_take, one.left));
             table.row([one.when.clone(), String::new(), weighed, String::new()]);
         }
         table

@@ -6,6 +6,7 @@ use crate::plate::{Plate, Table};
 use crate::scene::{Pen, Scene, Type};
 use crate::tint::Tint;
 use crate::words::lines;
+use snowhum_say::{Message, Tongue, chart_picture as text};
 use snowhum_units::Fraction;
 
 /// Room of one hive.
@@ -17,11 +18,13 @@ const MOST_PARTS: usize = 8;
 ///
 /// ```
 /// use snowhum_picture::{Fate, Hundred, HundredPart};
+/// use snowhum_say::Tongue;
 /// use snowhum_units::Fraction;
 /// let part = |fate, words: &str, share| HundredPart { fate, words: words.into(), share: Fraction::new(share) };
 /// let chart = Hundred {
 ///     title: "Of 100 hives like this".into(),
 ///     parts: vec![part(Fate::Lives, "live to the first flowers", 0.918), part(Fate::Lost, "are lost", 0.082)],
+///     tongue: Tongue::BRITISH,
 /// };
 /// assert_eq!(chart.counts(), [92, 8]);
 /// ```
@@ -31,6 +34,8 @@ pub struct Hundred {
     pub title: String,
     /// The parts, which are taken to make one whole.
     pub parts: Vec<HundredPart>,
+    /// Language and units of its words.
+    pub tongue: Tongue,
 }
 
 /// Hives that fare alike.
@@ -121,7 +126,7 @@ impl Hundred {
         let mut y = top;
         for (part, count) in self.parts.iter().zip(counts) {
             hives(scene, part.fate, &[Point::new(MARGIN, y)]);
-            for line in lines(&said(part, *count), SIZE, WIDTH - MARGIN - 52.0) {
+            for line in lines(&self.tongue.say(&said(part, *count)), SIZE, WIDTH - MARGIN - 52.0) {
                 scene.words(Point::new(MARGIN + 34.0, y + 17.0), line, Type::regular(SIZE));
                 y += 18.0;
             }
@@ -131,30 +136,31 @@ impl Hundred {
     }
 
     fn description(&self, counts: &[u32]) -> String {
-        let said = self.parts.iter().zip(counts).map(|(part, count)| format!("{}.", said(part, *count)));
+        let said = |(part, count): (&HundredPart, &u32)| format!("{}.", self.tongue.say(&said(part, *count)));
+        let said = self.parts.iter().zip(counts).map(said);
         said.collect::<Vec<_>>().join(" ")
     }
 
     fn table(&self, counts: &[u32]) -> Table {
-        let mut table = Table::with_head(["Of 100 hives", "How they fare"]);
+        let mut table = Table::with_head(self.tongue, [text::head_hundred, text::head_fare]);
         for (part, count) in self.parts.iter().zip(counts) {
-            table.row([number(part, *count), part.words.clone()]);
+            table.row([self.tongue.say(&number(part, *count)), part.words.clone()]);
         }
         table
     }
 }
 
 /// A count as words: what is rare is not called never.
-fn number(part: &HundredPart, count: u32) -> String {
+fn number(part: &HundredPart, count: u32) -> Message {
     match (count, part.share.get() > 0.0, part.share.get() < 1.0) {
-        (0, true, _) => "fewer than 1".to_owned(),
-        (100, _, true) => "more than 99".to_owned(),
-        (count, ..) => count.to_string(),
+        (0, true, _) => text::fewest(),
+        (100, _, true) => text::most(),
+        (count, ..) => count.to_string().into(),
     }
 }
 
-fn said(part: &HundredPart, count: u32) -> String {
-    format!("{} of 100 {}", number(part, count), part.words)
+fn said(part: &HundredPart, count: u32) -> Message {
+    text::of_hundred(&part.words, number(part, count))
 }
 
 /// What a dead hive is struck with: once if hunger ended it, else both ways.
@@ -198,7 +204,7 @@ mod tests {
 
     fn chart(shares: &[f64]) -> Hundred {
         let part = |share: &f64| HundredPart { fate: Fate::Lives, words: "do".into(), share: Fraction::new(*share) };
-        Hundred { title: "Hives".into(), parts: shares.iter().map(part).collect() }
+        Hundred { title: "Hives".into(), parts: shares.iter().map(part).collect(), tongue: Tongue::BRITISH }
     }
 
     #[test]

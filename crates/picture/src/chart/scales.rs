@@ -6,6 +6,7 @@ use crate::plate::{Plate, Table};
 use crate::scene::{Anchor, Ink, Pen, Scene, Type};
 use crate::tint::Tint;
 use crate::words::{fitted, lines, width};
+use snowhum_say::{Message, Tongue, chart_picture as text};
 
 /// Height of a bar.
 const BAR: f64 = 18.0;
@@ -23,7 +24,8 @@ const BAR: f64 = 18.0;
 ///     figure: Some([16_000.0, 20_000.0, 25_000.0]),
 ///     end: 30_000.0,
 /// };
-/// let plate = FigureScales { title: "Alder".into(), scales: vec![bees] }.plate();
+/// let tongue = snowhum_say::Tongue::BRITISH;
+/// let plate = FigureScales { title: "Alder".into(), scales: vec![bees], tongue }.plate();
 /// assert_eq!(plate.table.rows[0][1], "about 20,000 bees");
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -32,6 +34,8 @@ pub struct FigureScales {
     pub title: String,
     /// The scales, from above.
     pub scales: Vec<FigureScale>,
+    /// Language and units of its words.
+    pub tongue: Tongue,
 }
 
 /// One scale, from nought.
@@ -60,20 +64,21 @@ impl FigureScales {
         let mut scene = Scene::new(WIDTH, 0.0);
         let mut y = headline(&mut scene, &self.title) + 4.0;
         for scale in self.scales.iter().take(MOST) {
-            y = scale.draw(&mut scene, y);
+            y = scale.draw(&mut scene, y, self.tongue);
         }
-        y = key(&mut scene, y + 6.0);
+        y = key(&mut scene, y + 6.0, self.tongue);
         scene.set_height(y + 8.0);
         Plate { title: self.title.clone(), description: self.description(), scene, table: self.table() }
     }
 
     fn description(&self) -> String {
-        let said = self.scales.iter().map(|scale| format!("{}, {}: {}.", scale.name, scale.stands, scale.words));
-        said.collect::<Vec<_>>().join(" ")
+        let said = self.scales.iter().map(|scale| text::scale(&scale.name, &scale.words, &scale.stands));
+        self.tongue.say(&Message::sentences(said))
     }
 
     fn table(&self) -> Table {
-        let mut table = Table::with_head(["What", "Figure", "Usual", "Stands"]);
+        let heads = [text::what, text::head_figure, text::head_usual, text::head_where];
+        let mut table = Table::with_head(self.tongue, heads);
         for scale in &self.scales {
             let cells = [&scale.name, &scale.words, &scale.usual_words, &scale.stands];
             table.row(cells.map(Clone::clone));
@@ -84,14 +89,20 @@ impl FigureScales {
 
 impl FigureScale {
     /// Draws the scale below `top`; says where it ends.
-    fn draw(&self, scene: &mut Scene, top: f64) -> f64 {
+    fn draw(&self, scene: &mut Scene, top: f64, tongue: Tongue) -> f64 {
         let mut y = top + 20.0;
         let name = fitted(&self.name, SIZE, WIDTH / 3.0);
-        let stands = fitted(&self.stands, SIZE, WIDTH - 3.0 * MARGIN - width(&name, SIZE));
+        // What does not fit beside the name stands under it.
+        let beside = WIDTH - 3.0 * MARGIN - width(&name, SIZE);
         scene.words(Point::new(MARGIN, y), name, Type::heavy(SIZE));
-        scene.words(Point::new(WIDTH - MARGIN, y), stands, Type::regular(SIZE).anchored(Anchor::End));
+        let mut down = if width(&self.stands, SIZE) > beside { LINE } else { 0.0 };
+        for line in lines(&self.stands, SIZE, WIDTH - 2.0 * MARGIN).into_iter().take(3) {
+            y += down;
+            scene.words(Point::new(WIDTH - MARGIN, y), line, Type::regular(SIZE).anchored(Anchor::End));
+            down = LINE;
+        }
         y += 7.0;
-        self.bar(scene, y);
+        self.bar(scene, y, tongue);
         y += BAR;
         for line in lines(&self.usual_words, SIZE, WIDTH - 2.0 * MARGIN).into_iter().take(2) {
             y += LINE;
@@ -100,7 +111,7 @@ impl FigureScale {
         y + 4.0
     }
 
-    fn bar(&self, scene: &mut Scene, top: f64) {
+    fn bar(&self, scene: &mut Scene, top: f64, tongue: Tongue) {
         let (left, right) = (MARGIN, WIDTH - MARGIN);
         let span = if self.end > 0.0 { self.end } else { 1.0 };
         let x = |value: f64| left + (right - left) * (value / span).clamp(0.0, 1.0);
@@ -112,7 +123,7 @@ impl FigureScale {
         let middle = top + BAR / 2.0;
         let Some([least, likely, most]) = self.figure else {
             let words = Type::regular(SIZE).anchored(Anchor::Middle);
-            scene.words(Point::new(WIDTH / 2.0, middle + 5.0), "not known", words);
+            scene.words(Point::new(WIDTH / 2.0, middle + 5.0), tongue.say(&text::not_known()), words);
             return;
         };
         whisker(scene, [x(least), x(likely), x(most)], middle);
@@ -131,11 +142,11 @@ fn whisker(scene: &mut Scene, [least, likely, most]: [f64; 3], y: f64) {
     scene.part("figure", Path::closed(&mark), Some(Tint::Solid), Pen::new(Ink::Page, 1.4));
 }
 
-fn key(scene: &mut Scene, top: f64) -> f64 {
+fn key(scene: &mut Scene, top: f64, tongue: Tongue) -> f64 {
     let usual = Rect::between(MARGIN, MARGIN + 30.0, top + 4.0, top + 4.0 + BAR);
     scene.shape(Path::rect(usual), Some(Tint::NarrowBand), Pen::THIN);
-    scene.words(Point::new(MARGIN + 38.0, top + 18.0), "usual", Type::regular(SIZE));
+    scene.words(Point::new(MARGIN + 38.0, top + 18.0), tongue.say(&text::usual()), Type::regular(SIZE));
     whisker(scene, [MARGIN + 110.0, MARGIN + 130.0, MARGIN + 156.0], top + 13.0);
-    scene.words(Point::new(MARGIN + 164.0, top + 18.0), "the figure, its error", Type::regular(SIZE));
+    scene.words(Point::new(MARGIN + 164.0, top + 18.0), tongue.say(&text::with_error()), Type::regular(SIZE));
     top + 28.0
 }

@@ -7,6 +7,7 @@ use crate::plate::{Plate, Table};
 use crate::scene::{Anchor, Ink, Pen, Scene, Type};
 use crate::tint::Tint;
 use crate::words::{fitted, lines, width};
+use snowhum_say::{Message, Tongue, chart_picture as text};
 
 /// Most windows drawn.
 const MOST_WINDOWS: usize = 40;
@@ -20,7 +21,8 @@ const MOST_WINDOWS: usize = 40;
 ///     days: [60, 74, 95],
 ///     words: "1 March, usually 15 March, 5 April".into(),
 /// };
-/// let chart = JobWindows { title: "Spring".into(), windows: vec![first_flight], ticks: Vec::new(), today: None };
+/// let (title, tongue) = ("Spring".into(), snowhum_say::Tongue::BRITISH);
+/// let chart = JobWindows { title, windows: vec![first_flight], ticks: Vec::new(), today: None, tongue };
 /// assert_eq!(chart.plate().table.rows[0][0], "First cleansing flight");
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -33,6 +35,8 @@ pub struct JobWindows {
     pub ticks: Vec<Tick>,
     /// Today.
     pub today: Option<Tick>,
+    /// Language and units of its words.
+    pub tongue: Tongue,
 }
 
 /// Something that falls due between two days.
@@ -70,7 +74,7 @@ impl JobWindows {
         days.draw(&mut scene, &self.ticks, &strips, bottom);
         self.draw_today(&mut scene, &days, &strips);
         rows.iter().zip(&strips).for_each(|(row, strip)| row.draw(&mut scene, &days, strip.1 + 2.0 - row.height));
-        let bottom = key(&mut scene, bottom + 30.0);
+        let bottom = key(&mut scene, bottom + 30.0, self.tongue);
         scene.set_height(bottom + 6.0);
         Plate { title: self.title.clone(), description: self.description(), scene, table: self.table() }
     }
@@ -93,12 +97,12 @@ impl JobWindows {
     }
 
     fn description(&self) -> String {
-        let said = self.windows().map(|window| format!("{}: {}.", window.name, window.words));
-        said.collect::<Vec<_>>().join(" ")
+        let said = self.windows().map(|window| text::named(&window.words, &window.name));
+        self.tongue.say(&Message::sentences(said))
     }
 
     fn table(&self) -> Table {
-        let mut table = Table::with_head(["What", "When"]);
+        let mut table = Table::with_head(self.tongue, [text::what, text::when]);
         self.windows().for_each(|window| table.row([window.name.clone(), window.words.clone()]));
         table
     }
@@ -140,9 +144,8 @@ fn bar(scene: &mut Scene, [earliest, usual, latest]: [f64; 3], y: f64) {
     scene.part("usual", Path::closed(&mark), Some(Tint::Solid), Pen::new(Ink::Page, 1.4));
 }
 
-fn key(scene: &mut Scene, top: f64) -> f64 {
+fn key(scene: &mut Scene, top: f64, tongue: Tongue) -> f64 {
     bar(scene, [MARGIN, MARGIN + 30.0, MARGIN + 60.0], top + 12.0);
-    let words = "earliest, usual, latest";
-    scene.words(Point::new(MARGIN + 72.0, top + 17.0), words, Type::regular(SIZE));
+    scene.words(Point::new(MARGIN + 72.0, top + 17.0), tongue.say(&text::window()), Type::regular(SIZE));
     top + 24.0
 }

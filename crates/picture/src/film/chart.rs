@@ -1,6 +1,7 @@
 //! Food of a hive over the days of a film: foretold, as it stood, what may come.
 
 use super::{FilmHive, FilmHiveDay, WIDTH, WinterFilm, cell, line, number};
+use snowhum_say::film_picture as text;
 use snowhum_units::{Kilogram, Range};
 use std::fmt::Write;
 
@@ -48,15 +49,13 @@ impl WinterFilm {
         let axes = Axes { step: self.step(), most: food.map(|food| food.p90.get()).fold(1.0, f64::max) };
         let _ = write!(
             out,
-            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} 146\" role=\"img\" aria-label=\"Food of {} over the winter: foretold in autumn, and as it stood\">",
-            cell(&hive.name)
+            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} 146\" role=\"img\" aria-label=\"{}\">",
+            self.cell(&text::chart(&hive.name))
         );
         self.bands(out, hive, &axes);
         self.scales(out, &axes);
         self.marks(out, hive, &axes);
-        out.push_str(
-            "</svg><p>Food: grey band foretold (8 in 10), line as it stood, yellow what may come; a peak for each note</p>",
-        );
+        let _ = write!(out, "</svg><p>{}</p>", self.cell(&text::chart_key()));
     }
 
     fn bands(&self, out: &mut String, hive: &FilmHive, axes: &Axes) {
@@ -81,14 +80,13 @@ impl WinterFilm {
         let (top, bottom) = PLOT;
         line(out, "", [LEFT, bottom, RIGHT, bottom]);
         for (mass, at) in [(0.0, bottom), (axes.most, top)] {
-            let words = Kilogram::new(mass).show(self.system, 0);
-            text(out, [LEFT - 4.0, at + 4.0], "end", &words);
+            let words = self.cell(&text::end_of_scale(Kilogram::new(mass)));
+            written(out, [LEFT - 4.0, at + 4.0], "end", &words);
         }
-        for (day, one) in self.days.iter().enumerate().filter(|(_, one)| one.begins_month) {
+        for (day, month) in self.days.iter().enumerate().filter_map(|(day, one)| Some((day, one.month.as_ref()?))) {
             let x = axes.x(day);
             line(out, "", [x, bottom, x, bottom + 5.0]);
-            let month = one.when.split(' ').find(|word| word.chars().all(char::is_alphabetic)).unwrap_or("");
-            text(out, [x, bottom + 18.0], "middle", month);
+            written(out, [x, bottom + 18.0], "middle", &cell(month));
         }
     }
 
@@ -112,12 +110,7 @@ impl WinterFilm {
     }
 }
 
-fn text(out: &mut String, [x, y]: [f64; 2], anchor: &str, words: &str) {
-    let _ = write!(
-        out,
-        "<text x=\"{}\" y=\"{}\" font-size=\"14.5\" text-anchor=\"{anchor}\">{}</text>",
-        number(x),
-        number(y),
-        cell(words)
-    );
+fn written(out: &mut String, [x, y]: [f64; 2], anchor: &str, words: &str) {
+    let (x, y) = (number(x), number(y));
+    let _ = write!(out, "<text x=\"{x}\" y=\"{y}\" font-size=\"14.5\" text-anchor=\"{anchor}\">{words}</text>");
 }

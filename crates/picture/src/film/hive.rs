@@ -1,6 +1,7 @@
 //! A hive of a film, cut open on a day.
 
-use super::{FilmHive, FilmHiveDay, WIDTH, WinterFilm, cell, line, number, rectangle};
+use super::{FilmHive, FilmHiveDay, WIDTH, WinterFilm, line, number, rectangle};
+use snowhum_say::film_picture as text;
 use snowhum_units::Metre;
 use std::fmt::Write;
 
@@ -49,11 +50,11 @@ impl WinterFilm {
     pub(super) fn hive(&self, out: &mut String, hive: &FilmHive, day: &FilmHiveDay) {
         let frame = Frame::of(hive);
         let (x, right, wide) = (frame.left, frame.left + frame.inside, frame.inside);
-        let name = cell(&hive.name);
         let _ = write!(
             out,
-            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} {}\" role=\"img\" aria-label=\"{name}, cut open\">",
-            number(frame.height)
+            "<svg class=\"sn\" viewBox=\"0 0 {WIDTH} {}\" role=\"img\" aria-label=\"{}\">",
+            number(frame.height),
+            self.cell(&text::cut_open(&hive.name))
         );
         let snow = self.snow(self.today);
         rectangle(out, "sn-ground", "", [0.0, frame.ground, WIDTH, GROUND]);
@@ -108,12 +109,14 @@ impl WinterFilm {
         }
         let _ = write!(
             out,
-            "<text data-p=\"word\" opacity=\"{3}\" x=\"{0}\" y=\"{1}\" font-size=\"14.5\" text-anchor=\"middle\">bees</text>\
-             <text x=\"{0}\" y=\"{2}\" font-size=\"14.5\" text-anchor=\"middle\">food</text>",
+            "<text data-p=\"word\" opacity=\"{3}\" x=\"{0}\" y=\"{1}\" font-size=\"14.5\" text-anchor=\"middle\">{4}</text>\
+             <text x=\"{0}\" y=\"{2}\" font-size=\"14.5\" text-anchor=\"middle\">{5}</text>",
             number(WIDTH / 2.0),
             number(middle + 4.0),
             number(frame.top + 15.0),
             if radius > 8.0 { 1 } else { 0 },
+            self.cell(&text::bees()),
+            self.cell(&text::comb_food()),
         );
     }
 

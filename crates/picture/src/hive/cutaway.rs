@@ -12,7 +12,8 @@ use crate::plate::Plate;
 use crate::scene::{Anchor, Ink, Mark, Pen, Scene, Type};
 use crate::tint::Tint;
 use crate::words::{clean, fitted, lines, width};
-use snowhum_units::System;
+use snowhum_say::{Text, Tongue, hive_picture as text};
+use snowhum_units::{Metre, System};
 
 /// How wide the page is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -88,10 +89,11 @@ pub(crate) fn cutaway(hive: &HiveSection, plate: PlateWidth, pointed: Pointed) -
         PlateWidth::Desk => callouts(&mut scene, &labels, &sizes, drawn_bottom),
         PlateWidth::Phone => badges(&mut scene, &labels, &sizes, drawn_bottom),
     };
-    scale_bar(&mut scene, hive.system, &frame, Point::new(sizes.room.middle().x, drawn_bottom + 14.0));
+    scale_bar(&mut scene, hive.tongue, &frame, Point::new(sizes.room.middle().x, drawn_bottom + 14.0));
     let bottom = bottom.max(drawn_bottom + 44.0);
-    let keys = keys(&scene);
-    let bottom = legend::draw(&mut scene, &keys, 12.0, sizes.width - 12.0, bottom + 8.0);
+    let keys = keys(hive, &scene);
+    let end = legend::draw(&mut scene, &keys, 12.0, sizes.width - 12.0, bottom + 8.0);
+    let bottom = if keys.is_empty() { end.y } else { end.y + legend::ROW };
     scene.set_height((bottom + 8.0).ceil());
     Plate {
         title: said::title(hive),
@@ -121,7 +123,7 @@ pub(crate) fn drawing(scene: &mut Scene, hive: &HiveSection, measured: &Measured
 fn headline(scene: &mut Scene, hive: &HiveSection, width: f64) {
     let room = width - 24.0;
     scene.words(Point::new(12.0, 26.0), fitted(&said::name(hive), 20.0, room), Type::heavy(20.0));
-    let weather = fitted(&said::weather(hive), 15.0, room);
+    let weather = fitted(&said::weather_line(hive), 15.0, room);
     if !weather.is_empty() {
         scene.words(Point::new(12.0, 48.0), weather, Type::regular(15.0));
     }
@@ -206,35 +208,37 @@ fn leaders(scene: &mut Scene, labels: &[Label], placed: &[Placed], gap: f64) {
     }
 }
 
-fn scale_bar(scene: &mut Scene, system: System, frame: &Frame, middle: Point) {
-    let (metres, words) = match system {
-        System::Metric => (0.1, "100 mm"),
-        System::Us => (0.1016, "4 in"),
-    };
-    let half = frame.len(metres) / 2.0;
+fn scale_bar(scene: &mut Scene, tongue: Tongue, frame: &Frame, middle: Point) {
+    // 100 mm, 4 in.
+    let length = Metre::new(if tongue.system() == System::Us { 0.1016 } else { 0.1 });
+    let half = frame.len(length.get()) / 2.0;
     let (left, right) = (middle.moved(-half, 0.0), middle.moved(half, 0.0));
     let bar = Path::line(left, right);
     let ends = Path::line(left.moved(0.0, -4.0), left.moved(0.0, 4.0));
     let ends = ends.and(Path::line(right.moved(0.0, -4.0), right.moved(0.0, 4.0)));
     scene.part("scale", bar, None, Pen::FIRM);
     scene.shape(ends, None, Pen::FIRM);
-    scene.words(middle.moved(0.0, 17.0), words, Type::regular(SIZE).anchored(Anchor::Middle));
+    scene.words(
+        middle.moved(0.0, 17.0),
+        tongue.say(&text::scale(length)),
+        Type::regular(SIZE).anchored(Anchor::Middle),
+    );
 }
 
 /// The tints that need a key, as far as they are in the picture.
-fn keys(scene: &Scene) -> Vec<Tint> {
-    const KEYED: [Tint; 8] = [
-        Tint::Touched,
-        Tint::InReach,
-        Tint::OutOfReach,
-        Tint::EmptyComb,
-        Tint::Bees,
-        Tint::Core,
-        Tint::DeadBees,
-        Tint::Snow,
+fn keys(hive: &HiveSection, scene: &Scene) -> Vec<(Tint, String)> {
+    const KEYED: [(Tint, Text); 8] = [
+        (Tint::Touched, text::touched),
+        (Tint::InReach, text::in_reach),
+        (Tint::OutOfReach, text::out_of_reach),
+        (Tint::EmptyComb, text::empty_comb),
+        (Tint::Bees, text::bees),
+        (Tint::Core, text::core),
+        (Tint::DeadBees, text::dead_bees),
+        (Tint::Snow, text::snow),
     ];
-    let is_drawn = |wanted: &Tint| {
+    let is_drawn = |(wanted, _): &(Tint, Text)| {
         scene.marks.iter().any(|mark| matches!(mark, Mark::Shape { tint, .. } if *tint == Some(*wanted)))
     };
-    KEYED.into_iter().filter(is_drawn).collect()
+    KEYED.into_iter().filter(is_drawn).map(|(tint, key)| (tint, hive.say(&key()))).collect()
 }

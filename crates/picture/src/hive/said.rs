@@ -2,11 +2,19 @@
 
 use super::labels::Label;
 use super::section::{HiveSection, SectionColony};
-use crate::figures::{Figures, about};
+use crate::figures::about;
 use crate::plate::Table;
+use snowhum_say::{Message, hive_picture as text};
 
 /// Longest name kept in a title, letters.
 const LONGEST_NAME: usize = 60;
+
+impl HiveSection {
+    /// A message as it stands in the picture.
+    pub(crate) fn say(&self, message: &Message) -> String {
+        self.tongue.drawn().say(message)
+    }
+}
 
 pub(crate) fn name(hive: &HiveSection) -> String {
     let whole = crate::words::clean(&hive.name);
@@ -17,41 +25,36 @@ pub(crate) fn name(hive: &HiveSection) -> String {
 }
 
 pub(crate) fn title(hive: &HiveSection) -> String {
-    match hive.colony {
-        SectionColony::Dead(_) => format!("{}, dead, hive cut open from the front", name(hive)),
-        _ => format!("{}, hive cut open from the front", name(hive)),
-    }
+    hive.say(&text::title(name(hive), matches!(hive.colony, SectionColony::Dead(_))))
 }
 
 /// Outdoor air and wind, as far as known.
-pub(crate) fn weather(hive: &HiveSection) -> String {
-    let say = Figures { system: hive.system };
-    let air = hive.outside.map(|air| format!("Outside {}", say.temperature(air)));
-    let wind = hive.wind.map(|wind| format!("wind {} at the hive", say.speed(wind)));
-    air.into_iter().chain(wind).collect::<Vec<_>>().join(", ")
+fn weather(hive: &HiveSection) -> Vec<Message> {
+    hive.outside.map(text::outside).into_iter().chain(hive.wind.map(text::wind)).collect()
+}
+
+/// The same in a line.
+pub(crate) fn weather_line(hive: &HiveSection) -> String {
+    hive.say(&text::list(weather(hive)))
 }
 
 pub(crate) fn description(hive: &HiveSection, labels: &[Label]) -> String {
     let bees = match &hive.colony {
-        SectionColony::None => "No bees live in it.".to_owned(),
-        SectionColony::Alive(cluster) => format!("A living cluster of about {} bees.", about(cluster.bees)),
-        SectionColony::Dead(_) => "The colony is dead; the dashed circle shows where the cluster was.".to_owned(),
+        SectionColony::None => text::nobody(),
+        SectionColony::Alive(cluster) => text::living(about(cluster.bees)),
+        SectionColony::Dead(_) => text::is_dead(),
     };
-    let boxes = match hive.boxes.len() {
-        1 => "One box, drawn to scale.".to_owned(),
-        count => format!("{count} boxes, drawn to scale."),
-    };
-    let parts: Vec<String> = labels.iter().map(|label| format!("{}: {}", label.heading, label.body)).collect();
     let weather = weather(hive);
-    let weather = if weather.is_empty() { String::new() } else { format!("{weather}. ") };
-    format!("{boxes} {bees} {weather}{}.", parts.join("; "))
+    let weather = if weather.is_empty() { Message::NONE } else { text::weather_told(weather) };
+    let parts = labels.iter().map(|label| text::part(&label.heading, &label.body)).collect();
+    hive.say(&Message::sentences([text::boxes(hive.boxes.len()), bees, weather, text::parts(parts)]))
 }
 
 pub(crate) fn table(hive: &HiveSection, labels: &[Label]) -> Table {
-    let mut table = Table::with_head(["Part", "What is known"]);
-    let weather = weather(hive);
+    let mut table = Table::with_head(hive.tongue, [text::head_part, text::head_known]);
+    let weather = weather_line(hive);
     if !weather.is_empty() {
-        table.row(["Weather".to_owned(), weather]);
+        table.row([hive.say(&text::weather()), weather]);
     }
     for label in labels {
         table.row([label.heading.clone(), label.body.clone()]);

@@ -1,9 +1,8 @@
 //! What a hive's picture is made of: plain data, by the keeper's words and in SI units.
 
 use crate::tint::Tint;
-use snowhum_units::{
-    CubicMetrePerSecond, Fraction, Kelvin, Kilogram, KilogramPerSecond, Metre, MetrePerSecond, Speech, System,
-};
+use snowhum_say::Tongue;
+use snowhum_units::{CubicMetrePerSecond, Fraction, Kelvin, Kilogram, KilogramPerSecond, Metre, MetrePerSecond};
 
 /// A hive seen from the front with its near side taken off. Heights are over the upper side of the floor board.
 ///
@@ -49,10 +48,8 @@ pub struct HiveSection {
     pub outside: Option<Kelvin>,
     /// Wind.
     pub wind: Option<MetrePerSecond>,
-    /// Units of the words.
-    pub system: System,
-    /// The words themselves.
-    pub speech: Speech,
+    /// Language and units of its words.
+    pub tongue: Tongue,
 }
 
 /// One box.

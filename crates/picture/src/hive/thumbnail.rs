@@ -9,6 +9,7 @@ use crate::geometry::{Path, Rect};
 use crate::plate::{Plate, Table};
 use crate::scene::{Ink, Pen, Scene};
 use crate::tint::Tint;
+use snowhum_say::hive_picture as text;
 
 /// The view.
 const WIDTH: f64 = 96.0;
@@ -24,16 +25,16 @@ pub(crate) fn thumbnail(hive: &HiveSection) -> Plate {
     let description = match (&hive.colony, measured.ball) {
         (SectionColony::Alive(cluster), Some(ball)) => {
             bees(&mut scene, Tint::Bees, Pen::THIN, ball, &measured, &frame);
-            format!("Alive, about {} bees.", about(cluster.bees))
+            text::alive_small(about(cluster.bees))
         }
         (SectionColony::Dead(_), ball) => {
             let at = ball.unwrap_or(Ball { x: 0.0, height: measured.boxes_top / 2.0, radius: 0.08, core: 0.0 });
             bees(&mut scene, Tint::DeadBees, Pen::THIN.dashed(3.0, 2.0), at, &measured, &frame);
-            "Dead.".to_owned()
+            text::dead_small()
         }
-        _ => "No bees.".to_owned(),
+        _ => text::empty_small(),
     };
-    Plate { title: said::name(hive), description, scene, table: Table::default() }
+    Plate { title: said::name(hive), description: hive.say(&description), scene, table: Table::default() }
 }
 
 fn shell(scene: &mut Scene, hive: &Measured, frame: &Frame) {

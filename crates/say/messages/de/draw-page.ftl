@@ -37,3 +37,31 @@ draw-page-body = { CAPITAL($body) }{ $pollen ->
     [yes] {" "}mit Pollen
    *[no] {""}
 }
+draw-page-material = { $material ->
+    [pine] Kiefer
+    [cedar] Zeder
+    [larch] Lärche
+    [plywood] Sperrholz
+    [osb] OSB
+    [hardboard] Hartfaserplatte
+    [polystyrene] Styropor
+    [eps-foam] EPS-Schaum
+    [xps-foam] XPS-Schaum
+    [polyiso-foam] PIR-Schaum
+    [mineral-wool] Mineralwolle
+    [straw] Stroh
+    [hay] Heu
+    [wood-shavings] Hobelspäne
+    [wool] Wolle
+    [wood-fibre-board] Holzfaserplatte
+    [cork] Kork
+    [felt-paper] Dachpappe
+    [bubble-foil] Luftpolsterfolie
+    [corrugated-plastic] Hohlkammerplatte
+    [plastic-sheet] Folie
+    [canvas] Segeltuch
+    [newspaper] Zeitungspapier
+    [steel-sheet] Stahlblech
+    [aluminium-sheet] Alublech
+   *[own] { $name }
+}

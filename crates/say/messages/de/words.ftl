@@ -14,6 +14,7 @@ words-late = Ende { DAY($on, style: "month") }
 
 words-portion = { PORTION($mass) }
 words-poured = { POURED($volume) }
+words-unknown = nicht bekannt
 
 words-to = { NUMBER($least) } bis { NUMBER($most) }
 words-fewer = weniger als erwartet

@@ -37,3 +37,6 @@ draw-page-body = { CAPITAL($body) }{ $pollen ->
     [yes] {" "}with pollen
    *[no] {""}
 }
+draw-page-material = { $material ->
+   *[own] { $name }
+}

@@ -17,6 +17,7 @@ words-late = late-{ DAY($on, style: "month") }
 
 words-portion = { PORTION($mass) }
 words-poured = { POURED($volume) }
+words-unknown = not known
 
 words-to = { NUMBER($least) } to { NUMBER($most) }
 words-fewer = fewer than expected

@@ -37,3 +37,31 @@ draw-page-body = { CAPITAL($body) }{ $pollen ->
     [yes] {" "}avec pollen
    *[no] {""}
 }
+draw-page-material = { $material ->
+    [pine] pin
+    [cedar] cèdre
+    [larch] mélèze
+    [plywood] contreplaqué
+    [osb] OSB
+    [hardboard] panneau dur
+    [polystyrene] polystyrène
+    [eps-foam] mousse EPS
+    [xps-foam] mousse XPS
+    [polyiso-foam] mousse PIR
+    [mineral-wool] laine minérale
+    [straw] paille
+    [hay] foin
+    [wood-shavings] copeaux de bois
+    [wool] laine
+    [wood-fibre-board] panneau de fibres
+    [cork] liège
+    [felt-paper] feutre bitumé
+    [bubble-foil] film à bulles
+    [corrugated-plastic] plastique alvéolaire
+    [plastic-sheet] film plastique
+    [canvas] toile
+    [newspaper] papier journal
+    [steel-sheet] tôle d’acier
+    [aluminium-sheet] tôle d’aluminium
+   *[own] { $name }
+}

@@ -14,6 +14,7 @@ words-late = fin { DAY($on, style: "month") }
 
 words-portion = { PORTION($mass) }
 words-poured = { POURED($volume) }
+words-unknown = non connu
 
 words-to = { NUMBER($least) } à { NUMBER($most) }
 words-fewer = moins qu’attendu

@@ -21,8 +21,7 @@ pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<
     let parameters = Parameters::shipped()?;
     let answer = hive(housed, &parameters, question);
     if let Some(file) = &arguments.svg {
-        let mut section = steady_section(housed, &answer, &question, text::voice::tongue());
-        section.speech = text::voice::tongue().language().speech().unwrap_or_default();
+        let section = steady_section(housed, &answer, &question, text::voice::tongue());
         let svg = section.cutaway(PlateWidth::Desk).standalone(&IdPrefix::new("hive"));
         new_file::create(file)?.write_all(svg.as_bytes()).map_err(|error| new_file::failed(file, &error))?;
         crate::progress::note(&format!("The picture is in {}.", file.display()));

@@ -194,7 +194,7 @@ fn put_together(uniting: &Uniting, carried: &Carried) -> Message {
 /// The six scales of a colony.
 fn plate(fit: &ColonyFit, tongue: Tongue) -> snowhum_picture::Plate {
     let scales = fit.scales.iter().map(|scale| drawn(scale, tongue)).collect();
-    FigureScales { title: tongue.say(&text::picture(&fit.name)), scales }.plate()
+    FigureScales { title: tongue.say(&text::picture(&fit.name)), scales, tongue }.plate()
 }
 
 fn drawn(scale: &Scale, tongue: Tongue) -> FigureScale {

@@ -8,7 +8,7 @@ use jiff::civil::Date;
 use maud::{Markup, html};
 use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, calendar};
 use snowhum_picture::{JobWindows, Tick, Window};
-use snowhum_say::{Message, Tongue, jobs, jobs_page as text};
+use snowhum_say::{Message, Tongue, draw_page, jobs, jobs_page as text};
 use snowhum_units::Range;
 
 use crate::app::App;
@@ -181,15 +181,15 @@ fn chart((answer, tongue): (&JobsAnswer, Tongue), title: String, months: std::op
     let today = since(answer.as_of);
     let shown = (low..=high).contains(&today);
     let today = shown.then(|| Tick { day: today, words: tongue.say(&text::asked_about(answer.as_of)) });
-    (!windows.is_empty()).then(|| JobWindows { title, windows, ticks: ticks(answer.from, tongue), today })
+    (!windows.is_empty()).then(|| JobWindows { title, windows, ticks: ticks(answer.from, tongue), today, tongue })
 }
 
 /// The firsts of the months.
 fn ticks(from: Date, tongue: Tongue) -> Vec<Tick> {
     let tick = |at: i64| {
         let first = from.saturating_add(jiff::Span::new().months(at));
-        let words = tongue.month(first.month()).chars().take(3).collect();
-        Tick { day: i32::try_from(first.duration_since(from).as_hours() / 24).unwrap_or(0), words }
+        let day = i32::try_from(first.duration_since(from).as_hours() / 24).unwrap_or(0);
+        Tick { day, words: tongue.say(&draw_page::month(first)) }
     };
     (0..=12).map(tick).collect()
 }

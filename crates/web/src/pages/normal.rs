@@ -72,7 +72,7 @@ fn told((asked, question): (&Asked, &DeadBeesQuestion), answer: &DeadBeesAnswer,
         expected: answer.expected,
         verdict: answer.verdict,
     };
-    let plate = DeadBeesFound { title: say(text::picture()), counts: vec![count] };
+    let plate = DeadBeesFound { title: say(text::picture()), counts: vec![count], tongue };
     let found = text::found(asked.get("found").is_some(), answer.found, usual_words(&answer.expected));
     let deaths = &answer.deaths_per_day;
     html! {

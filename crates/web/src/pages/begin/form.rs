@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use snowhum_apiary::{Combs, QuickFault, SizedWord, food_words, standards, strength_words, towns};
-use snowhum_picture::{HiveSection, PlateWidth};
+use snowhum_picture::PlateWidth;
 use snowhum_say::{Message, Tongue, begin_page as text};
 use snowhum_units::System;
 
@@ -136,7 +136,6 @@ fn dressed(view: &View, at: usize, typed: &Typed) -> Markup {
     let is_drawn = typed.hives.len() <= MOST_DRAWN;
     let drawn =
         is_drawn.then(|| typed.dressed(at, &view.apiary)).flatten().map(|housed| section::dressed(&housed, tongue));
-    let drawn = drawn.map(|hive| HiveSection { speech: view.settings.language.speech().unwrap_or_default(), ..hive });
     html! {
         @if let Some(hive) = drawn {
             figure class="plate dressed" { (draw::bare(&hive.cutaway_of_dress(PlateWidth::Phone), &format!("dressed{at}"))) }
