@@ -82,3 +82,5 @@ shared-page-over = Diese Völker wurden am { DAY($on, style: "full") } gezählt,
 shared-page-invented = Erfundener Stand<span class="for-room">, zum Ausprobieren</span>
 shared-page-look-at = Ansehen im Winter 2025–26, am
 shared-page-unread = Diese Sprache hat noch niemand gelesen, der in ihr imkert; Warnungen stehen auf Englisch.
+
+shared-page-show-new = Die neue Antwort ist da. Zeigen (was unten geschrieben steht, geht verloren)

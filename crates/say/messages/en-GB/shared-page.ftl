@@ -92,3 +92,5 @@ shared-page-over = These colonies were counted on { DAY($on, style: "full") }, f
 shared-page-invented = An invented yard<span class="for-room">, to try things on</span>
 shared-page-look-at = Look at it in winter 2025–26, on
 shared-page-unread = This language has not been read by a keeper of the tongue yet; cautions stand in English.
+
+shared-page-show-new = The new answer is there. Show it (what is typed below is lost)

@@ -82,3 +82,5 @@ shared-page-over = Ces colonies ont été comptées le { DAY($on, style: "full")
 shared-page-invented = Rucher inventé<span class="for-room">, pour essayer</span>
 shared-page-look-at = Le regarder dans l’hiver 2025–26, le
 shared-page-unread = Cette langue n’a pas encore été relue par un apiculteur de la langue ; les mises en garde restent en anglais.
+
+shared-page-show-new = La nouvelle réponse est là. La montrer (ce qui est écrit plus bas est perdu)

@@ -45,7 +45,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
                 }
             },
             Some(Ok((_, None))) => p class="caution" { (tongue.say(&text::no_table())) },
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (tongue.say(words)) },
             None => {}
         }
         @if last.told().is_some_and(|plan| plan.fit.as_ref().is_some_and(|fit| !fit.shopping.too_late_for_syrup)) {

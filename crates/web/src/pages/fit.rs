@@ -39,7 +39,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
                 Some(fit) => (whole(&view, plan, fit)),
                 None => p class="caution" { (tongue.say(&feed_page::no_table())) },
             },
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (tongue.say(words)) },
             None => {}
         }
     };

@@ -30,7 +30,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         (frame::age(&view, &last))
         @match &last.answer {
             Some(Ok(windows)) => (body(&view, &told(&app, windows))),
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (view.tongue().say(words)) },
             None => {}
         }
     };

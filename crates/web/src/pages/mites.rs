@@ -42,7 +42,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         (heard("/mites", tongue))
         @match &plan.answer {
             Some(Ok(plan)) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref(), tongue)) },
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (tongue.say(words)) },
             None => {}
         }
     };

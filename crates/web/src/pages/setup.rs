@@ -95,7 +95,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
                 (frame::age(&view, last))
                 @match &last.answer {
                     Some(Ok(answer)) => (told(answer, &view)),
-                    Some(Err(wrong)) => p class="caution" { (wrong) },
+                    Some(Err(wrong)) => p class="caution" { (tongue.say(wrong)) },
                     None => {}
                 }
             },

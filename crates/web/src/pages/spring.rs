@@ -36,7 +36,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         @if let Some(jobs) = jobs.told() { (still_ahead(jobs, tongue)) }
         @match &answered {
             Some(Ok(spring)) => (body(spring, tongue)),
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (tongue.say(words)) },
             None if view.trouble.is_some() => p { (tongue.say(&text::no_estimate())) },
             None => {}
         }

@@ -2,6 +2,7 @@
 
 use jiff::Timestamp;
 use snowhum_apiary::{Apiary, ApiaryId};
+use snowhum_say::serve_terminal;
 use snowhum_store::{Store, Wrong};
 use std::path::{Path, PathBuf};
 
@@ -64,7 +65,7 @@ async fn taken_in(store: Store, apiary: &Apiary, home: Option<PathBuf>) -> anyho
         Ok(_) => {}
         // Its next autumn was begun in the pages: the file is of a winter that is over.
         Err(fault) if matches!(fault.wrong, Wrong::Unfit { field: COUNTED, .. }) => {
-            progress::note(&format!("The yard of the records is served, not the file's: {fault}"));
+            progress::note(serve_terminal::records_served(fault.to_string()));
         }
         Err(fault) => return Err(exit::environment(fault)),
     }
