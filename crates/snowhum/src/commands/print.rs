@@ -1,6 +1,6 @@
 //! `print`: the sheets for paper, as files to open and print.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use clap::Args;
 use jiff::Timestamp;

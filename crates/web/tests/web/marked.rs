@@ -5,7 +5,7 @@ use roxmltree::{Document, Node};
 use snowhum_say::Language;
 
 use crate::pages::every_page;
-use crate::support::{Served, run_bare, strict};
+use crate::support::{Served, run, run_bare, strict};
 
 /// What may stand in plain letters: on which pages, within which element, and why.
 const SPARED: [(&str, &str, &str); 26] = [
@@ -96,5 +96,21 @@ fn every_word_of_every_page_comes_from_a_message_or_is_somebodys_own() {
             found.extend(of_no_message(&page, &served.get(&page).await.body, &own));
         }
         assert!(found.is_empty(), "{} texts come from no message:\n{}", found.len(), found.join("\n"));
+    });
+}
+
+#[test]
+fn whatever_the_script_of_the_round_says_comes_with_its_page() {
+    run(|served| async move {
+        let page = served.get("/round").await.body;
+        let script = include_str!("../../assets/round.js");
+        let named =
+            script.split("say(").skip(1).flat_map(|call| call.split(')').next().unwrap().split('"').skip(1).step_by(2));
+        let is_name = |name: &&str| name.bytes().all(|letter| letter == b'-' || letter.is_ascii_lowercase());
+        let named: Vec<&str> = named.filter(is_name).collect();
+        assert!(named.len() > 20, "{named:?}");
+        for name in named {
+            assert!(page.contains(&format!("data-name=\"{name}\"")), "{name} does not come with the page");
+        }
     });
 }

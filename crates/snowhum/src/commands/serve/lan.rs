@@ -83,7 +83,7 @@ impl Lan {
         list(say::trust(), hand_out);
         list(say::compare(self.authority.name()), self.authority.fingerprint());
         for name in &self.own.left_out {
-            progress::note(say::left_out(name));
+            progress::note(say::left_out(name.to_string()));
         }
         let is_shown = !arguments.no_qr && std::io::stdout().is_terminal();
         if let Some(code) = hand_out.first().filter(|_| is_shown).and_then(|address| qr::drawn(address)) {
