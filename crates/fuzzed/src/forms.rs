@@ -11,8 +11,9 @@ use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_apiary::Apiary;
-use snowhum_say::{Message, Tongue};
+use snowhum_say::Message;
 use snowhum_store::Store;
+use snowhum_units::System;
 use snowhum_watch::Watching;
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
 use tower::ServiceExt;
@@ -84,9 +85,9 @@ async fn served() -> Option<(Store, App)> {
     let yard = small_yard()?;
     store.import_yard(&yard, Timestamp::UNIX_EPOCH).await.ok()?;
     let (reckon, reach) = (Box::new(Silent), Reach::this_machine());
-    let tongue = Tongue::BRITISH;
+    let (system, language, yard) = (System::Metric, None, yard.id);
     let opened =
-        Opened { store: store.clone(), yard: yard.id, reckon, day: Some(DAY), home: None, file: None, tongue, reach };
+        Opened { store: store.clone(), yard, reckon, day: Some(DAY), home: None, file: None, system, language, reach };
     Some((store, App::new(opened)))
 }
 

@@ -8,6 +8,7 @@ use std::borrow::Cow;
 use std::sync::OnceLock;
 use unic_langid::LanguageIdentifier;
 
+use crate::language::{ALL_KINDS, widened};
 use crate::message::Content;
 use crate::{Fact, Language, Message, TERMS, TEXTS, TOPICS, functions};
 
@@ -21,7 +22,7 @@ pub struct Tongue {
 
 type Bundle = FluentBundle<FluentResource>;
 type Topics = [OnceLock<Bundle>; TOPICS];
-static BUNDLES: [Topics; Language::ALL.len()] = [const { [const { OnceLock::new() }; TOPICS] }; Language::ALL.len()];
+static BUNDLES: [Topics; ALL_KINDS] = [const { [const { OnceLock::new() }; TOPICS] }; ALL_KINDS];
 
 impl Tongue {
     /// British English in metric units: what programs read.
@@ -168,7 +169,10 @@ fn bundle(language: Language, topic: usize) -> &'static Bundle {
         let mut bundle = FluentBundle::new_concurrent(vec![tag]);
         bundle.set_use_isolating(false);
         functions::add(&mut bundle, language);
-        let own = (language != Language::British).then_some(language);
+        if language == Language::Marked {
+            bundle.set_transform(Some(widened));
+        }
+        let own = Some(language).filter(|own| Language::ALL[1..].contains(own));
         for spoken in [Some(Language::British), own].into_iter().flatten() {
             for text in [TERMS[spoken as usize][0], TEXTS[spoken as usize][topic]] {
                 // The build has read it without a fault; of a faulty one what can be read is kept.

@@ -2,8 +2,8 @@
 
 use std::process::ExitCode;
 
-use snowhum_advice::verdict::{ColonyFirst, FirstAnswer};
-use snowhum_say::Message;
+use snowhum_advice::verdict::FirstAnswer;
+use snowhum_say::{Message, shared_terminal as shared};
 
 use crate::text::voice::in_words;
 use crate::{progress, text};
@@ -61,19 +61,18 @@ pub(crate) fn failed(says: Message) -> anyhow::Error {
 }
 
 /// What is done and needs the keeper now, as an error.
-pub(crate) fn needs_keeper(text: impl std::fmt::Display) -> anyhow::Error {
-    anyhow::Error::new(Failure::NeedsKeeper(text.to_string().into()))
+pub(crate) fn needs_keeper(says: Message) -> anyhow::Error {
+    anyhow::Error::new(Failure::NeedsKeeper(says))
 }
 
 /// An error where a colony needs the keeper within a week, if that was asked for.
 pub(crate) fn check(first: &FirstAnswer, asked: bool) -> anyhow::Result<()> {
     let urgent = first.colonies.iter().filter(|colony| colony.verdict.is_urgent());
-    let told = |colony: &ColonyFirst| format!("{} ({})", colony.name, in_words(&colony.verdict.words()));
-    let urgent: Vec<String> = urgent.map(told).collect();
+    let urgent: Vec<Message> = urgent.map(|one| shared::called(&one.name, one.verdict.words())).collect();
     if !asked || urgent.is_empty() {
         return Ok(());
     }
-    Err(needs_keeper(format!("needs you now: {}", urgent.join(", "))))
+    Err(needs_keeper(shared::needs_now(urgent)))
 }
 
 /// Prints the message on stderr and gives the code.

@@ -9,9 +9,9 @@ use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_apiary::{AnotherHive, Apiary, ApiaryId};
-use snowhum_say::{Message, Tongue, fault_page};
+use snowhum_say::{Language, Message, Tongue, begin_page, fault_page};
 use snowhum_store::{Fault as StoreFault, Mark, Store};
-use snowhum_units::Kelvin;
+use snowhum_units::{Kelvin, System};
 use snowhum_watch::Watching;
 use std::path::PathBuf;
 use std::sync::atomic::{AtomicU64, Ordering};
@@ -23,6 +23,7 @@ use crate::aside::aside;
 use crate::fault::Fault;
 use crate::gate::{Gate, Reach};
 use crate::lasting::{Last, Lasting};
+use crate::reader;
 use crate::reckon::{Ask, Present, Reckon};
 use crate::settings::Settings;
 use crate::told;
@@ -46,8 +47,10 @@ pub struct Opened {
     pub home: Option<PathBuf>,
     /// The yard file that the yard came from; a hive added in the browser is written at its end.
     pub file: Option<PathBuf>,
-    /// Language and units of the pages until the keeper sets others.
-    pub tongue: Tongue,
+    /// Units of the pages until the keeper sets others.
+    pub system: System,
+    /// Their language until the keeper sets another; none is that of the browser.
+    pub language: Option<Language>,
     /// Who can reach the pages.
     pub reach: Reach,
 }
@@ -62,7 +65,8 @@ struct Inner {
     file: Option<PathBuf>,
     reckon: Box<dyn Reckon>,
     day: Mutex<Option<Date>>,
-    tongue: Tongue,
+    system: System,
+    language: Option<Language>,
     gate: Gate,
     standing: RwLock<Option<Arc<Standing>>>,
     trouble: Mutex<Option<Message>>,
@@ -118,7 +122,8 @@ impl App {
             file: opened.file,
             reckon: opened.reckon,
             day: Mutex::new(opened.day),
-            tongue: opened.tongue,
+            system: opened.system,
+            language: opened.language,
             gate: Gate::new(opened.reach),
             standing: RwLock::new(None),
             trouble: Mutex::new(None),
@@ -215,7 +220,13 @@ impl App {
     }
 
     pub(crate) async fn settings(&self) -> Result<Settings, StoreFault> {
-        Ok(Settings::of(&self.store().settings().await?, self.0.tongue))
+        self.settings_where(reader::reads().map(Tongue::language)).await
+    }
+
+    /// The same where this language is wanted, if nobody chose another.
+    pub(crate) async fn settings_where(&self, wanted: Option<Language>) -> Result<Settings, StoreFault> {
+        let language = self.0.language.or(wanted).unwrap_or_default();
+        Ok(Settings::of(&self.store().settings().await?, Tongue::new(self.0.system).in_language(language)))
     }
 
     pub(crate) fn gate(&self) -> &Gate {
@@ -238,7 +249,7 @@ impl App {
             (here, _) => here,
         };
         if store.yards().await?.iter().any(|kept| kept.id == yard.id || !kept.invented) {
-            return Err(Fault::wrong(KEPT_ALREADY.to_owned()));
+            return Err(Fault::Wrong(begin_page::kept_one()));
         }
         store.import_yard(yard, Timestamp::now()).await?;
         *self.0.records.write().unwrap_or_else(PoisonError::into_inner) = Records { store, yard: yard.id };
@@ -454,10 +465,6 @@ fn ahead(reckon: &dyn Reckon, ask: Ask) -> Result<PlanAnswer, Message> {
 fn windows(reckon: &dyn Reckon, ask: Ask) -> Result<JobsAnswer, Message> {
     reckon.windows(&ask)
 }
-
-/// Said where a yard is begun beside one that is kept.
-const KEPT_ALREADY: &str = "The records hold a yard already; start `snowhum serve` to see it. For another yard save a \
-                            file here, and start `snowhum serve --apiary FILE`.";
 
 /// Watchings and what they stand on beside the notes.
 struct Before {

@@ -8,7 +8,7 @@ use jiff::civil::Date;
 use snowhum_advice::indoors::IndoorsAnswer;
 use snowhum_advice::now::ColonyNow;
 use snowhum_apiary::{Apiary, Colony, ColonyId, Note};
-use snowhum_say::{Message, Tongue};
+use snowhum_say::{Message, Tongue, note_page};
 use std::convert::Infallible;
 use std::sync::Arc;
 use uuid::Uuid;
@@ -163,7 +163,7 @@ impl View {
 
     pub(crate) fn name_of(&self, id: ColonyId) -> String {
         let found = self.apiary.colonies.iter().find(|colony| colony.id == id);
-        found.map_or_else(|| "a colony of another yard".to_owned(), |colony| colony.name.clone())
+        found.map_or_else(|| self.tongue().say(&note_page::other_yard()), |colony| colony.name.clone())
     }
 
     /// A colony by the name a keeper writes.

@@ -39,3 +39,5 @@ begin-page-counted = Gezählt oder gewogen?
 begin-page-frames = Waben, auf beiden Seiten mit Bienen besetzt
 begin-page-weight = Futter ohne Beute und Bienen, { $unit }
 begin-page-mites-on = Der Tag der Milbenprobe
+
+begin-page-kept-one = Die Aufzeichnungen enthalten schon einen Stand; `snowhum serve` zeigt ihn. Für einen anderen Stand hier eine Datei speichern und `snowhum serve --apiary FILE` starten.

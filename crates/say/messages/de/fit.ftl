@@ -38,7 +38,7 @@ fit-verdict = { $kind ->
    *[alone] allein überwintern
 }
 fit-verdict-queen = { $queen }: { $verdict }
-fit-unfed = Knapp und doch nicht auf dieser Liste, weil die Bienen zu anderen kommen oder abgekehrt werden: { LIST($names) }.
+fit-unfed = Knapp, doch nicht auf dieser Liste, da ihre Bienen zu anderen kommen oder abgekehrt werden: { LIST($names) }.
 
 fit-parts = { LIST($parts, between: "; ") }
 fit-any-hive = jede Beute
@@ -151,8 +151,8 @@ fit-feed-to-rule = erst nach der Regel füttern, { MASS($food, digits: 1) } Vorr
 fit-has-rule = es hat, was die Regel verlangt, und das Modell verlangt mehr: mitten im Winter wiegen
 fit-feed = erst füttern: { MASS($food, digits: 1) } Vorräte fehlen
 fit-once-fed = bekommt es, was ihm fehlt, leben { $chance } mit ihrer Königin
-fit-chance = wie es steht, kommen { $chance } lebend, mit Futter und Königin ins Frühjahr
-fit-chance-ends = wie es steht, kommen { $chance } lebend, mit Futter und Königin ins Frühjahr; die meisten, die sterben: { $cause }
+fit-chance = { $chance } kommen so lebend, mit Futter und Königin ins Frühjahr
+fit-chance-ends = { $chance } kommen so lebend, mit Futter und Königin ins Frühjahr; die meisten, die sterben: { $cause }
 
 fit-against-sick = es ist krank ({ $why }): ein krankes Volk kommt nie zu einem anderen
 fit-against-none = kein gesundes, weiselrichtiges Volk am Stand, dessen Milben unter der Schwelle oder nachweislich behandelt sind, ist stärker: zwei schwache ergeben kein starkes

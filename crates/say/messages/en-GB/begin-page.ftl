@@ -40,3 +40,5 @@ begin-page-counted = Counted or weighed?
 begin-page-frames = Frames covered with bees on both sides
 begin-page-weight = Food without hive and bees, { $unit }
 begin-page-mites-on = The day of the mite sample
+
+begin-page-kept-one = The records hold a yard already; start `snowhum serve` to see it. For another yard save a file here, and start `snowhum serve --apiary FILE`.

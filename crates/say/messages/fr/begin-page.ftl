@@ -39,3 +39,5 @@ begin-page-counted = Comptées ou pesée ?
 begin-page-frames = Cadres couverts d’abeilles des deux côtés
 begin-page-weight = Nourriture sans ruche ni abeilles, { $unit }
 begin-page-mites-on = Le jour du prélèvement
+
+begin-page-kept-one = Les archives contiennent déjà un rucher ; lancer `snowhum serve` pour le voir. Pour un autre rucher, enregistrer ici un fichier, et lancer `snowhum serve --apiary FILE`.

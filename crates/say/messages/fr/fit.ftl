@@ -151,8 +151,8 @@ fit-feed-to-rule = la nourrir d’abord jusqu’à la règle, { MASS($food, digi
 fit-has-rule = elle a ce que demande la règle et le modèle demande plus : la peser au milieu de l’hiver
 fit-feed = la nourrir d’abord : il manque { MASS($food, digits: 1) } de provisions
 fit-once-fed = une fois donné ce qui lui manque, { $chance } vivent avec leur reine
-fit-chance = telle quelle, { $chance } arrivent au printemps en vie, nourries et avec reine
-fit-chance-ends = telle quelle, { $chance } arrivent au printemps en vie, nourries et avec reine ; de quoi meurent la plupart des autres : { $cause }
+fit-chance = { $chance } arrivent ainsi au printemps en vie, nourries, avec reine
+fit-chance-ends = { $chance } arrivent ainsi au printemps en vie, nourries, avec reine ; de quoi meurent la plupart des autres : { $cause }
 
 fit-against-sick = elle est malade ({ $why }) : une colonie malade n’est jamais réunie à une autre
 fit-against-none = aucune colonie du rucher, saine, avec reine et dont les varroas sont sous le seuil ou vus traités, n’est plus forte : deux faibles n’en font pas une forte

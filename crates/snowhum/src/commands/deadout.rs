@@ -8,6 +8,7 @@ use snowhum_advice::deadout::{
     DeadoutAnswer, FromRecords, Question, Seen, SeenSign, deadout, from_records, questions, to_keep,
 };
 use snowhum_apiary::{Act, Apiary, Conditions, Entry, Note, NoteId, Sign};
+use snowhum_say::note_terminal;
 use snowhum_store::Store;
 use std::path::{Path, PathBuf};
 use uuid::Uuid;
@@ -93,8 +94,7 @@ impl Dead {
 
     /// Keeps the examination: the colony is dead, and this is what was found.
     fn keep(&self, answer: &DeadoutAnswer) -> anyhow::Result<()> {
-        let examined =
-            to_keep(answer).ok_or_else(|| exit::input("no sign is told; look first, then keep what you found"))?;
+        let examined = to_keep(answer).ok_or_else(|| exit::refused(note_terminal::no_sign()))?;
         let note = Note {
             id: NoteId(Uuid::now_v7()),
             visit: note::visit(&self.apiary, self.at),
@@ -104,7 +104,7 @@ impl Dead {
             entries: vec![Entry::Sign(Sign::SeenDead), Entry::Act(Act::Examined(examined))],
         };
         put(self.path.as_deref(), &note)?;
-        progress::note(&format!("Kept as a note of {}.", self.apiary.colonies[self.place].name));
+        progress::note(note_terminal::examined(&self.apiary.colonies[self.place].name));
         Ok(())
     }
 }

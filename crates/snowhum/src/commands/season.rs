@@ -60,7 +60,7 @@ pub(super) fn run(arguments: &SeasonArguments, common: &Common) -> anyhow::Resul
     let left = left(&apiary, &next);
     let history = say::history(winter_year(apiary.as_of, apiary.site.latitude).to_string());
     let left = if left.is_empty() { Message::NONE } else { say::left(left) };
-    progress::note(&in_words(&Message::sentences([history, left])));
+    progress::note(Message::sentences([history, left]));
     plan::tell(&next, &RunArguments::usual(None), &ToldArguments::default(), common)
 }
 
@@ -159,6 +159,6 @@ fn write(
     let text = season_text(&text, &name, next, counts).map_err(exit::input)?;
     snowhum_apiary::read(&text, &out.display().to_string()).map_err(exit::input)?;
     new_file::create(out)?.write_all(text.as_bytes()).map_err(|error| new_file::failed(out, &error))?;
-    progress::note(&in_words(&say::wrote(out.display().to_string(), last.display().to_string())));
+    progress::note(say::wrote(out.display().to_string(), last.display().to_string()));
     Ok(())
 }

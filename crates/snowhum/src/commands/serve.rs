@@ -18,13 +18,12 @@ use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
 use snowhum_advice::{plan, sealed};
 use snowhum_apiary::Apiary;
-use snowhum_say::Message;
+use snowhum_say::{Message, serve_terminal as say, shared_terminal as shared};
 use snowhum_store::Store;
 use snowhum_watch::Watching;
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon};
 
 use crate::args::{Common, RunArguments, ServeArguments};
-use crate::text::voice;
 use crate::{exit, keep, progress, weather_source};
 
 use lan::Lan;
@@ -63,11 +62,12 @@ async fn serve(which: Which<'_>, arguments: &ServeArguments, common: &Common) ->
     let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
     let file = if let Which::File(file) = which { Some(file.to_owned()) } else { None };
     let reach = lan.as_ref().map_or_else(Reach::this_machine, Lan::reach);
-    progress::note(&lies(&store));
+    progress::note(lies(&store));
     if is_first_run {
-        progress::note("No yard is kept yet; this one is invented. Its first page leads to the beginning of yours.");
+        progress::note(say::first_run());
     }
-    let app = App::new(Opened { store, yard, reckon, day, home, file, tongue: voice::tongue(), reach });
+    let (system, language) = (common.units.into(), common.asked_language());
+    let app = App::new(Opened { store, yard, reckon, day, home, file, system, language, reach });
     match lan {
         Some(lan) => lan.serve(app, arguments.port, &arguments.lan).await,
         None => here(app, arguments.port).await,
@@ -79,15 +79,15 @@ async fn here(app: App, port: Option<u16>) -> anyhow::Result<()> {
     let listener = ports::here(port).await?;
     let address = listener.local_addr().map_err(exit::environment)?;
     tokio::spawn(app.clone().work());
-    progress::note(&format!("The pages: http://{address}/  (this machine alone; Ctrl-C ends it)"));
+    progress::note(say::here(format!("http://{address}/")));
     snowhum_web::serve(vec![listener], None, snowhum_web::router(app)).await.map_err(exit::environment)
 }
 
 /// Where the records lie, in words.
-fn lies(store: &Store) -> String {
+fn lies(store: &Store) -> Message {
     match store.path() {
-        Some(path) => format!("Notes are kept in {}", path.display()),
-        None => "Notes on it are held in memory and gone at the end; --store FILE keeps them".to_owned(),
+        Some(path) => say::kept_in(path.display().to_string()),
+        None => say::kept_nowhere(),
     }
 }
 
@@ -156,7 +156,7 @@ impl Reckon for Model {
         let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(told)?;
         let apiary: Apiary = weather.moved(&ask.apiary);
         let question = weather.question(&apiary, &parameters, &arguments);
-        compare(&question, at, tries).ok_or_else(|| "the colony has no hive".into())
+        compare(&question, at, tries).ok_or_else(|| shared::no_hive(&apiary.colonies[at].name))
     }
 }
 

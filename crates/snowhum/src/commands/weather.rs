@@ -25,7 +25,7 @@ pub(super) fn run(command: &WeatherCommand, common: &Common) -> anyhow::Result<(
 
 fn show(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
-    let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.run))?;
+    let (weather, as_of) = progress::during(shared::reading_weather(), || Weather::resolve(&apiary, &arguments.run))?;
     let zone = zone(&weather.site)?;
     let shown = Shown::of(&apiary.name, as_of, weather.spring, &weather.winter, &zone);
     if common.json {

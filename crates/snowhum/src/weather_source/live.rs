@@ -4,7 +4,7 @@ use jiff::Timestamp;
 use snowhum_advice::yard;
 use snowhum_apiary::Site;
 use snowhum_online::{Client, Endpoints, Forecast, OpenMeteoTerms, Position, Request, Service};
-use snowhum_say::{forecast as say, weather};
+use snowhum_say::{forecast, weather, weather_terminal as say};
 use snowhum_weather::{Ensemble, complete};
 
 use super::{files, zone};
@@ -34,7 +34,7 @@ pub(crate) fn forecast(arguments: &LiveArguments, site: &Site) -> anyhow::Result
         open_meteo_terms: terms,
     };
     let folder = keep::usual_place().and_then(|path| Some(path.parent()?.join("weather")));
-    let folder = folder.ok_or_else(|| exit::environment("there is no home folder to keep forecasts in"))?;
+    let folder = folder.ok_or_else(|| exit::failed(say::no_folder()))?;
     let fetched = Client::new(folder, endpoints()).fetch(&request, Timestamp::now());
     fetched.map(Some).map_err(|fault| exit::failed(fault.message()))
 }

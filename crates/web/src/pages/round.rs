@@ -20,7 +20,7 @@ use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
-use crate::page::{Place, page};
+use crate::page::{Place, of_script, page};
 use crate::sent::Sent;
 use crate::view::{Asked, View};
 use crate::words::marked;
@@ -58,8 +58,40 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             }
         }
         (heard("/round", tongue))
+        (of_script(tongue, &told_on_the_phone()))
     };
     Ok(page(&view, Place::Round, &heading, &body))
+}
+
+/// What the script of the round says; names in braces are facts that it fills in.
+fn told_on_the_phone() -> [(&'static str, Message); 25] {
+    [
+        ("none", text::wrong_none()),
+        ("stored", text::stored("{hives}", "{number}")),
+        ("in-phone", text::in_phone("{hives}")),
+        ("signed-out", text::signed_out("{hives}")),
+        ("moved", text::moved("{changes}")),
+        ("draft", text::draft("{when}")),
+        ("anew", text::anew()),
+        ("entrance", text::clear_entrance()),
+        ("upper", text::clear_upper()),
+        ("answered", text::is_answered()),
+        ("alive", text::alive()),
+        ("most-likely-alive", text::most_likely_alive()),
+        ("in-doubt", text::in_doubt()),
+        ("most-likely-dead", text::most_likely_dead()),
+        ("live", text::live("{before}", "{chance}")),
+        ("breath", text::breath()),
+        ("tells-most", text::tells_most("{asks}")),
+        ("tells-little", text::tells_little()),
+        ("other-air", text::other_air("{air}")),
+        ("provisional", text::provisional("{air}")),
+        ("next-sync", text::next_sync()),
+        ("step", text::step("{all}", "{at}", "{noted}")),
+        ("noted", text::noted("{noted}")),
+        ("not-looked", text::not_looked()),
+        ("answer", text::answer("{answer}", "{asks}")),
+    ]
 }
 
 /// Hives in which nothing lives any more; what is seen at them is noted on their own pages.

@@ -2,6 +2,7 @@
 
 use jiff::Timestamp;
 use snowhum_apiary::{Apiary, ApiaryId};
+use snowhum_say::serve_terminal;
 use snowhum_store::{Store, Wrong};
 use std::path::{Path, PathBuf};
 
@@ -65,8 +66,7 @@ async fn taken_in(store: Store, apiary: &Apiary, home: Option<PathBuf>) -> anyho
         Ok(_) => {}
         // Its next autumn was begun in the pages: the file is of a winter that is over.
         Err(fault) if matches!(fault.wrong, Wrong::Unfit { field: COUNTED, .. }) => {
-            let why = in_words(&fault.message());
-            progress::note(&format!("The yard of the records is served, not the file's: {why}"));
+            progress::note(serve_terminal::records_served(fault.message()));
         }
         Err(fault) => return Err(keep::of_machine(fault)),
     }

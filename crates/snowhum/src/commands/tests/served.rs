@@ -15,7 +15,7 @@ use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_advice::{PlanQuestion, plan, yard};
 use snowhum_apiary::Apiary;
-use snowhum_say::{Message, Tongue};
+use snowhum_say::Message;
 use snowhum_store::Store;
 use snowhum_watch::{Sizes, Watching};
 use snowhum_weather::{AirPaths, Climate, Ensemble, generate};
@@ -125,9 +125,19 @@ impl Winter {
     async fn served(&self, day: Date) -> Pages {
         let store = Store::in_memory().await.unwrap();
         store.import_yard(&self.yard, jiff::Timestamp::now()).await.unwrap();
-        let (reckon, tongue) = (Box::new(self.clone()), Tongue::BRITISH);
+        let (reckon, system) = (Box::new(self.clone()), System::Metric);
         let (yard, reach) = (self.yard.id, Reach::this_machine());
-        let app = App::new(Opened { store, yard, reckon, day: Some(day), home: None, file: None, tongue, reach });
+        let app = App::new(Opened {
+            store,
+            yard,
+            reckon,
+            day: Some(day),
+            home: None,
+            file: None,
+            system,
+            language: None,
+            reach,
+        });
         let work = tokio::spawn(app.clone().work());
         let router = router(app);
         let api_now = settled(&router).await;
