@@ -6,6 +6,7 @@
 //! computed from. What the question means and how it is answered is the model's matter: a [`Worker`] is given it as a
 //! function.
 
+mod access;
 mod build;
 mod database;
 mod dump;
@@ -16,10 +17,12 @@ mod migrations;
 mod night;
 mod outlooks;
 mod packed;
+mod sharing;
 mod status;
 mod work;
 mod yards;
 
+pub use access::Member;
 pub use build::build;
 pub use database::Club;
 pub use fault::Fault;
@@ -27,6 +30,7 @@ pub use job::{Asked, Reckon};
 pub use metrics::metrics;
 pub use night::{Night, Planned};
 pub use outlooks::{CompleteNight, Outlook};
+pub use sharing::{Cell, Choice, CountedWinter, OwnYard, Sharing};
 pub use status::{Progress, Queue, Status};
 pub use work::{Pace, Worker};
-pub use yards::{Handed, Role, TakenIn, Yard};
+pub use yards::{Handed, Role, TakenIn, Winter, Yard};
