@@ -1,5 +1,6 @@
 //! `club`: the yards of a club on PostgreSQL, and their nights, computed on any number of machines.
 
+mod invent;
 mod model;
 
 use std::fs::File;
@@ -52,6 +53,23 @@ pub(crate) enum ClubCommand {
     ///
     /// Example: snowhum club work --at-once 4
     Work(WorkArguments),
+    /// Forget nights before a day, and the answers that no other asks for; never the last complete one, nor a yard.
+    ///
+    /// Example: snowhum club forget --before 2025-12-01
+    Forget {
+        /// The day.
+        #[arg(long, value_name = "DATE", value_parser = parse_date)]
+        before: Date,
+    },
+    /// Fill a club with invented yards, to try what a night costs: the demo's five colonies, each at another place.
+    Invent {
+        /// How many.
+        #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1_000_000))]
+        yards: u32,
+        /// The club.
+        #[arg(long, value_name = "NAME", default_value = "Invented")]
+        club: String,
+    },
     /// How far the nights have come, who works, and what failed.
     Status(StatusArguments),
     /// Serve the club's pages: who needs help this week, what is shared, losses, how the night goes, /metrics.
@@ -185,6 +203,8 @@ pub(super) fn run(command: &ClubCommand, common: &Common) -> anyhow::Result<()> 
         ClubCommand::Share(arguments) => share(arguments, common),
         ClubCommand::PlanNight(arguments) => plan_night(arguments, common),
         ClubCommand::Work(arguments) => work(arguments),
+        ClubCommand::Forget { before } => forget(*before, common),
+        ClubCommand::Invent { yards, club } => invent::run(*yards, club, common),
         ClubCommand::Status(arguments) => status(arguments, common),
         ClubCommand::Answers { folder } => answers(folder, common),
     }
@@ -297,6 +317,13 @@ fn work(arguments: &WorkArguments) -> anyhow::Result<()> {
         };
         club.work(&worker, until).await.map_err(failure)
     })
+}
+
+fn forget(before: Date, common: &Common) -> anyhow::Result<()> {
+    let forgotten = with(async |club| club.forget(before).await.map_err(failure))?;
+    let (nights, answers) = (forgotten.nights, forgotten.answers);
+    let said = format!("forgotten: {nights} nights before {before}, and {answers} answers that no other asks for");
+    say(common, &said, &json!({ "nights": nights, "answers": answers }))
 }
 
 /// Comes back when the machine or the keeper asks the program to end.

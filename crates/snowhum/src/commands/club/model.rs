@@ -58,17 +58,25 @@ fn answer(asked: &Asked<'_>) -> anyhow::Result<String> {
 /// What a member hands in: the file, and the yards that the records in it hold.
 pub(super) async fn handed(file: &Path, export: String) -> anyhow::Result<Handed> {
     let yards = yards(&export).await.map_err(|fault| keep::failure_of(file, fault))?;
-    let today = jiff::tz::TimeZone::system().to_datetime(jiff::Timestamp::now()).date();
-    let yards = yards.into_iter().map(|kept| {
+    Ok(Handed { yards: yards.iter().map(Kept::yard_as_handed).collect::<anyhow::Result<_>>()?, export })
+}
+
+impl Kept {
+    fn yard_as_handed(&self) -> anyhow::Result<Yard> {
+        let today = jiff::tz::TimeZone::system().to_datetime(jiff::Timestamp::now()).date();
         Ok(Yard {
-            id: kept.yard.id.0,
-            name: kept.yard.name.clone(),
-            body: serde_json::to_string(&kept)?,
-            cell: Some(cell(&kept.yard.site)),
-            winters: winters(&kept.yard, today),
+            id: self.yard.id.0,
+            name: self.yard.name.clone(),
+            body: serde_json::to_string(self)?,
+            cell: Some(cell(&self.yard.site)),
+            winters: winters(&self.yard, today),
         })
-    });
-    Ok(Handed { yards: yards.collect::<anyhow::Result<_>>()?, export })
+    }
+}
+
+/// A yard of which nothing was told yet, as it is handed in.
+pub(super) fn untold(yard: Apiary) -> anyhow::Result<Yard> {
+    Kept { yard, told: Vec::new() }.yard_as_handed()
 }
 
 fn cell(site: &Site) -> Cell {
