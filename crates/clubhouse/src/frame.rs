@@ -17,8 +17,12 @@ pub(crate) enum Place {
     Night,
 }
 
-const WAYS: [(Place, &str, Text); 4] = [
-    (Place::Help, "/", text::week),
+type Way = (Place, &'static str, Text);
+
+/// In sight on every page.
+const OFTEN: Way = (Place::Help, "/", text::week);
+/// One tap away.
+const SELDOM: [Way; 3] = [
     (Place::Sharing, "/sharing", text::sharing),
     (Place::Losses, "/losses", text::losses),
     (Place::Night, "/night", text::night),
@@ -33,8 +37,13 @@ pub(crate) fn page(visit: &Visit, place: Place, title: &str, body: &Markup) -> M
         header {
             p class="mast" { a href="/" { (visit.member.club) } span { (say(shared_page::tagline())) } }
             nav aria-label=(say(shared_page::pages())) {
-                @for (way, address, name) in WAYS {
-                    a href=(address) aria-current=[(way == place).then_some("page")] { (say(name())) }
+                (link(OFTEN, place, tongue))
+                details {
+                    summary {
+                        (say(shared_page::menu()))
+                        @for way in SELDOM.iter().filter(|way| way.0 == place) { strong { ": " (say(way.2())) } }
+                    }
+                    @for way in SELDOM { (link(way, place, tongue)) }
                 }
             }
         }
@@ -48,6 +57,10 @@ pub(crate) fn page(visit: &Visit, place: Place, title: &str, body: &Markup) -> M
         }
     };
     whole(&format!("{title} · {}", visit.member.club), &inner, tongue)
+}
+
+fn link((way, address, name): Way, place: Place, tongue: Tongue) -> Markup {
+    html! { a href=(address) aria-current=[(way == place).then_some("page")] { (tongue.say(&name())) } }
 }
 
 /// A page that says nothing of the club.

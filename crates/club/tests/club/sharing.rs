@@ -152,9 +152,11 @@ fn a_member_changes_nothing_but_whom_their_yards_are_shared_with() {
                 assert_eq!(done.is_ok(), may, "{what} of {table}: {done:?}");
             }
         }
-        let mut reading = club.as_member(people.anna).await.unwrap();
-        let jobs = sqlx::query("SELECT FROM graphile_worker.jobs").execute(&mut *reading).await;
-        assert!(jobs.is_err(), "the queue is no member's");
+        for table in ["graphile_worker.jobs", "club.key", "club.session"] {
+            let mut reading = club.as_member(people.anna).await.unwrap();
+            let rows = sqlx::query(AssertSqlSafe(format!("SELECT FROM {table}"))).execute(&mut *reading).await;
+            assert!(rows.is_err(), "{table} is no member's");
+        }
     });
 }
 

@@ -35,9 +35,11 @@ async fn shown(house: &Clubhouse, visit: Visit) -> Result<Markup, Fault> {
     let status = house.club.status().await?;
     let say = |message: Message| visit.tongue.say(&message);
     let mut nights = Vec::new();
-    for night in &status.nights {
+    for (at, night) in status.nights.iter().enumerate() {
         let own = house.club.failures(night.night, Some(visit.member.id)).await?;
-        nights.push(one(night, &own, &status, visit.tongue)?);
+        // An earlier one is not computed any more.
+        let ahead = (at == 0 && night.left() > 0).then(|| ahead(night, &status));
+        nights.push(one(night, &own, ahead, visit.tongue)?);
     }
     let read = match status.nights.iter().find(|night| night.is_complete()) {
         Some(night) => text::read(day(&night.day)?),
@@ -53,7 +55,7 @@ async fn shown(house: &Clubhouse, visit: Visit) -> Result<Markup, Fault> {
     Ok(page(&visit, Place::Night, &heading, &body))
 }
 
-fn one(night: &Progress, own: &[(String, String)], status: &Status, tongue: Tongue) -> Result<Markup, Fault> {
+fn one(night: &Progress, own: &[(String, String)], ahead: Option<Message>, tongue: Tongue) -> Result<Markup, Fault> {
     let say = |message: Message| tongue.say(&message);
     let unseen = night.failed - own.len() as i64;
     Ok(html! {
@@ -61,7 +63,7 @@ fn one(night: &Progress, own: &[(String, String)], status: &Status, tongue: Tong
             h2 { (say(text::night_of(day(&night.day)?))) }
             (bar(night))
             p { (say(progress(night))) }
-            @if night.left() > 0 { p class="small" { (say(ahead(night, status))) } }
+            @if let Some(ahead) = ahead { p class="small" { (say(ahead)) } }
             @for (yard, why) in own { p class="caution" { (marked(tongue, &text::failure(why.as_str(), yard.as_str()))) } }
             @if unseen > 0 { p class="small" { (say(text::others_failed(unseen as f64))) } }
         }

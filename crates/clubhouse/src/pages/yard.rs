@@ -33,7 +33,7 @@ async fn shown(house: &Clubhouse, visit: Visit, yard: &str) -> Result<Markup, Fa
             Err(why) => p class="caution" { (tongue.say(&text::failed(why.as_str()))) },
             Ok(answer) => {
                 @if answer.first.as_of != day { p class="caution" { (tongue.say(&text::other_day(answer.first.as_of))) } }
-                ol class="hives" { @for colony in &answer.first.colonies { li class="hive plain" { (one(colony, tongue)) } } }
+                ol class=(if answer.first.as_of == day { "hives" } else { "hives old" }) { @for colony in &answer.first.colonies { li class="hive plain" { (one(colony, tongue)) } } }
                 @if !answer.first.later.is_empty() {
                     h2 { (tongue.say(&text::later())) }
                     ul class="sources" { @for later in &answer.first.later { li { (tongue.sentence(&later.words())) } } }

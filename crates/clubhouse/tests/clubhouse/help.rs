@@ -69,7 +69,7 @@ fn the_most_urgent_yard_stands_first_and_what_is_not_known_is_not_called_calm() 
             "Not known for this week: 3",
             "Empty",
             "Of October",
-            "for 5 October 2025",
+            "Answered for 5 October 2025",
             "Without a count",
             "its count is missing",
             "To be left alone, or gone: 1",

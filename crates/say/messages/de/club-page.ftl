@@ -46,7 +46,7 @@ club-page-then = Danach: { NUMBER($yards) }
 club-page-unknown = Für diese Woche nicht bekannt: { NUMBER($yards) }
 club-page-alone = In Ruhe zu lassen, oder fort: { NUMBER($yards) }
 club-page-invented = { $keeper }, ein erfundener Stand
-club-page-other-day = Die Antwort gilt für den { DAY($of, style: "full") }, nicht für diese Nacht: Über diese Woche sagt sie nichts.
+club-page-other-day = Beantwortet für den { DAY($of, style: "full") }: Über diese Woche sagt das nichts.
 club-page-failed = Keine Antwort: { $why }
 club-page-later = Später, für den ganzen Stand
 club-page-well = Wohlauf bis zum Frühjahr: { $is-same ->
@@ -102,7 +102,10 @@ club-page-workers = { $workers ->
    *[other] { NUMBER($workers) } Rechner arbeiten.
 }
 club-page-waiting = { COUNT($waiting) } Stände warten, { COUNT($taken) } sind vergeben.
-club-page-left = Noch { COUNT($left) }, etwa { COUNT($minutes) } Minuten bei diesem Tempo.
+club-page-left = Noch { COUNT($left) }, { $minutes ->
+    [one] eine Minute oder so
+   *[other] etwa { COUNT($minutes) } Minuten
+} bei diesem Tempo.
 club-page-stalled = Noch { COUNT($left) }, und in den letzten fünf Minuten keine Antwort.
 club-page-failure = <strong>{ $yard }</strong>: { $why }
 club-page-others-failed = { $yards ->

@@ -46,7 +46,7 @@ club-page-then = Then: { NUMBER($yards) }
 club-page-unknown = Not known for this week: { NUMBER($yards) }
 club-page-alone = To be left alone, or gone: { NUMBER($yards) }
 club-page-invented = { $keeper }, an invented yard
-club-page-other-day = Its answer is for { DAY($of, style: "full") }, not for that night: it says nothing of this week.
+club-page-other-day = Answered for { DAY($of, style: "full") }: that says nothing of this week.
 club-page-failed = No answer: { $why }
 club-page-later = Later, for the whole yard
 club-page-well = Well by spring: { $is-same ->
@@ -102,7 +102,10 @@ club-page-workers = { $workers ->
    *[other] { NUMBER($workers) } workers are alive.
 }
 club-page-waiting = { COUNT($waiting) } yards wait, { COUNT($taken) } are taken.
-club-page-left = { COUNT($left) } left, some { COUNT($minutes) } minutes at this speed.
+club-page-left = { COUNT($left) } left, { $minutes ->
+    [one] a minute or so
+   *[other] some { COUNT($minutes) } minutes
+} at this speed.
 club-page-stalled = { COUNT($left) } left, and no answer in the last five minutes.
 club-page-failure = <strong>{ $yard }</strong>: { $why }
 club-page-others-failed = { $yards ->

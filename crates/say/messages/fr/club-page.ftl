@@ -46,7 +46,7 @@ club-page-then = Ensuite : { NUMBER($yards) }
 club-page-unknown = Inconnu pour cette semaine : { NUMBER($yards) }
 club-page-alone = À laisser en paix, ou partis : { NUMBER($yards) }
 club-page-invented = { $keeper }, un rucher inventé
-club-page-other-day = Sa réponse vaut pour le { DAY($of, style: "full") }, non pour cette nuit : elle ne dit rien de cette semaine.
+club-page-other-day = Réponse pour le { DAY($of, style: "full") } : elle ne dit rien de cette semaine.
 club-page-failed = Pas de réponse : { $why }
 club-page-later = Plus tard, pour tout le rucher
 club-page-well = Bien au printemps : { $is-same ->
@@ -102,7 +102,10 @@ club-page-workers = { $workers ->
    *[other] { NUMBER($workers) } machines travaillent.
 }
 club-page-waiting = { COUNT($waiting) } ruchers attendent, { COUNT($taken) } sont pris.
-club-page-left = Encore { COUNT($left) }, quelque { COUNT($minutes) } minutes à cette allure.
+club-page-left = Encore { COUNT($left) }, { $minutes ->
+    [one] une minute environ
+   *[other] quelque { COUNT($minutes) } minutes
+} à cette allure.
 club-page-stalled = Encore { COUNT($left) }, et aucune réponse ces cinq dernières minutes.
 club-page-failure = <strong>{ $yard }</strong> : { $why }
 club-page-others-failed = { $yards ->
