@@ -108,7 +108,8 @@ fn one(told: &Told, wanted: Need, tongue: Tongue) -> Markup {
             (Ok(answer), Need::Unknown) => p { (tongue.say(&text::other_day(answer.first.as_of))) },
             (Ok(_), Need::Alone) => {}
             (Ok(_), _) => @for colony in told.needing(wanted) {
-                p { (chip(&colony.verdict, tongue)) " " strong { (colony.name) } ": " (tongue.say(&colony.says())) }
+                p { strong { (colony.name) } " " (chip(&colony.verdict, tongue)) }
+                p { (tongue.sentence(&colony.says())) }
             },
         }
     }

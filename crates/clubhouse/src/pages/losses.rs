@@ -25,13 +25,19 @@ async fn shown(house: &Clubhouse, visit: Visit) -> Result<Markup, Fault> {
     let winters = winters(&counted).map_err(|_| Fault::Cut)?;
     let say = |message: Message| visit.tongue.say(&message);
     let heading = say(text::losses_heading());
-    let definition = winters.iter().find_map(|winter| winter.all.as_ref()).map(|all| all.definition.clone());
+    // The same is to be minded of every winter: it is said once, of the latest.
+    let latest = winters.iter().find_map(|winter| winter.all.as_ref());
     let body = html! {
         h1 { (heading) }
         p { (marked(visit.tongue, &text::of_own())) }
         @if winters.is_empty() { p class="lede" { (say(text::none_counted())) } }
         @for winter in &winters { (one(winter, visit.tongue)) }
-        @if let Some(definition) = definition { p class="small" { (visit.tongue.sentence(&definition)) } }
+        @if let Some(latest) = latest {
+            @if winters.iter().any(|winter| !winter.places.is_empty()) {
+                p class="small" { (say(text::cells_what(CELL_LATITUDE, CELL_LONGITUDE, LEAST_MEMBERS, LEAST_YARDS))) }
+            }
+            @for said in latest.say.iter().chain([&latest.definition]) { p class="small" { (visit.tongue.sentence(said)) } }
+        }
     };
     Ok(page(&visit, Place::Losses, &heading, &body))
 }
@@ -39,15 +45,13 @@ async fn shown(house: &Clubhouse, visit: Visit) -> Result<Markup, Fault> {
 fn one(winter: &Winter, tongue: Tongue) -> Markup {
     let say = |message: Message| tongue.say(&message);
     let name = format!("{}–{:02}", winter.year, (winter.year + 1).rem_euclid(100));
-    let club = winter.all.as_ref().and_then(|all| all.club.as_ref().zip(Some(all)));
     html! {
         section {
             h2 { (say(text::winter(name.as_str()))) }
-            @match club {
+            @match winter.all.as_ref().and_then(|all| all.club.as_ref()) {
                 None => p { (say(text::too_few(LEAST_MEMBERS, LEAST_YARDS))) },
-                Some((club, all)) => {
+                Some(club) => {
                     p { (marked(tongue, &pooled(club))) }
-                    @for said in &all.say { p class="small" { (tongue.say(said)) } }
                     @if !winter.places.is_empty() { (places(&winter.places, tongue)) }
                 }
             }
@@ -68,7 +72,6 @@ fn places(places: &[sums::Place], tongue: Tongue) -> Markup {
     html! {
         div class="wide" tabindex="0" role="region" aria-label=(say(text::regions())) {
             table {
-                caption { (say(text::cells_what(CELL_LATITUDE, CELL_LONGITUDE, LEAST_MEMBERS, LEAST_YARDS))) }
                 thead { tr { @for head in [text::region(), text::yards(), text::lost(), text::rate()] { th scope="col" { (say(head)) } } } }
                 tbody { @for place in places { tr {
                     th scope="row" { (say(place.cell.map_or_else(text::elsewhere, region))) }

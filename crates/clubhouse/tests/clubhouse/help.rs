@@ -63,7 +63,7 @@ fn the_most_urgent_yard_stands_first_and_what_is_not_known_is_not_called_calm() 
             "First: 1",
             "In need",
             "Hazel &lt;b&gt;",
-            "clear the openings",
+            "Clear the openings",
             "Then: 1",
             "To be looked at",
             "Not known for this week: 3",
