@@ -4,8 +4,8 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 use snowhum_say::{Message, Text, Tongue, club_page as text, shared_page};
 use snowhum_web::house::labelled;
 
-use crate::gate::Visit;
 use crate::spoken::LANGUAGES;
+use crate::visit::Visit;
 
 /// The pages a member walks between.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -1,58 +1,22 @@
-//! Who is signed in, and the way in and out.
+//! The way in and out.
 
 use axum::Form;
-use axum::extract::{FromRequestParts, State};
-use axum::http::request::Parts;
+use axum::extract::State;
 use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use snowhum_club::Member;
 use snowhum_say::{Message, Tongue, club_page as text};
 use snowhum_web::Reach;
 use snowhum_web::house::{given, marked, named};
 
+use crate::app::{Clubhouse, Pairs, value};
 use crate::fault::Fault;
 use crate::frame::bare;
-use crate::routes::Clubhouse;
 use crate::spoken::tongue;
+use crate::visit::name;
 
-/// The prefix has browsers keep it to this very server, encrypted, under no other path (RFC 6265bis).
-const COOKIE: &str = "__Host-snowhum-club";
-/// On the machine itself nothing is encrypted, and a browser would refuse the prefix.
-const COOKIE_HERE: &str = "snowhum-club";
 /// As long as the longest session, s.
 const LONGEST: i64 = 180 * 86_400;
-
-/// Pairs of a form as sent.
-pub(crate) type Pairs = Form<Vec<(String, String)>>;
-
-/// The first value under a name.
-pub(crate) fn value<'p>(pairs: &'p [(String, String)], name: &str) -> Option<&'p str> {
-    pairs.iter().find(|(key, _)| key == name).map(|(_, value)| value.as_str())
-}
-
-/// A member who looks, and what they read in. Who is not signed in is led to where one does.
-pub(crate) struct Visit {
-    pub(crate) member: Member,
-    pub(crate) tongue: Tongue,
-}
-
-impl FromRequestParts<Clubhouse> for Visit {
-    type Rejection = Response;
-
-    async fn from_request_parts(parts: &mut Parts, house: &Clubhouse) -> Result<Self, Response> {
-        let tongue = tongue(&parts.headers);
-        let member = match named(&parts.headers, name(&house.reach)) {
-            Some(token) => house.club.signed_in(token).await.map_err(|fault| Fault::from(fault).told(tongue))?,
-            None => None,
-        };
-        match member {
-            Some(member) => Ok(Self { member, tongue }),
-            None if parts.method.is_safe() => Err(Redirect::to("/sign-in").into_response()),
-            None => Err(Fault::SignIn.told(tongue)),
-        }
-    }
-}
 
 pub(crate) async fn show(headers: HeaderMap) -> Markup {
     way_in(tongue(&headers), None)
@@ -90,10 +54,6 @@ async fn end(house: &Clubhouse, headers: &HeaderMap) -> Result<(), Fault> {
 
 fn cookie(reach: &Reach, token: &str, seconds: i64) -> Result<header::HeaderValue, Fault> {
     given(name(reach), token, seconds, reach.is_network()).ok_or(Fault::Cut)
-}
-
-fn name(reach: &Reach) -> &'static str {
-    if reach.is_network() { COOKIE } else { COOKIE_HERE }
 }
 
 fn way_in(tongue: Tongue, wrong: Option<Message>) -> Markup {

@@ -4,6 +4,7 @@
 //! of a page shows another's yard; of all members together sums alone are shown, none of too few yards. Answers are those
 //! of the last complete night. Pages compute nothing.
 
+mod app;
 mod fault;
 mod frame;
 mod gate;
@@ -12,5 +13,7 @@ mod routes;
 mod spoken;
 mod sums;
 mod told;
+mod visit;
 
-pub use routes::{Clubhouse, paths, router};
+pub use app::Clubhouse;
+pub use routes::{paths, router};

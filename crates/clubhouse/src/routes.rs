@@ -6,11 +6,10 @@ use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Response};
 use axum::routing::{MethodRouter, get, post};
 use axum::{Router, http::HeaderMap};
-use snowhum_club::Club;
-use snowhum_web::Reach;
 use snowhum_web::house::{ICON, STYLE, dressed, is_foreign, whole};
 use tower_http::compression::CompressionLayer;
 
+use crate::app::Clubhouse;
 use crate::fault::Fault;
 use crate::pages::{help, losses, night, sharing, yard};
 use crate::spoken::tongue;
@@ -18,15 +17,6 @@ use crate::{gate, spoken};
 
 /// Largest body that is read: a form of one yard with each mentor of a large club.
 const LARGEST_BODY: usize = 64 * 1024;
-
-/// What is served: a club's records, under these names.
-#[derive(Debug, Clone)]
-pub struct Clubhouse {
-    /// The records.
-    pub club: Club,
-    /// Under which names.
-    pub reach: Reach,
-}
 
 /// The answers to every address.
 pub fn router(house: Clubhouse) -> Router {

@@ -8,9 +8,8 @@ use snowhum_say::{Language, Tongue};
 use snowhum_units::System;
 use snowhum_web::house::{given, named};
 
+use crate::app::{Clubhouse, Pairs, value};
 use crate::fault::Fault;
-use crate::gate::{Pairs, value};
-use crate::routes::Clubhouse;
 
 const COOKIE: &str = "snowhum-club-language";
 /// A year, s.

@@ -8,11 +8,11 @@ use snowhum_figures::club::WEEK;
 use snowhum_say::{Message, Tongue, club_page as text};
 use snowhum_web::house::marked;
 
+use crate::app::Clubhouse;
 use crate::fault::Fault;
 use crate::frame::{Place, page};
-use crate::gate::Visit;
-use crate::routes::Clubhouse;
 use crate::told::{Need, Told, chip};
+use crate::visit::Visit;
 
 pub(crate) async fn show(State(house): State<Clubhouse>, visit: Visit) -> Response {
     let tongue = visit.tongue;
@@ -107,9 +107,9 @@ fn one(told: &Told, wanted: Need, tongue: Tongue) -> Markup {
             (Err(why), _) => p class="caution" { (tongue.say(&text::failed(why.as_str()))) },
             (Ok(answer), Need::Unknown) => p { (tongue.say(&text::other_day(answer.first.as_of))) },
             (Ok(_), Need::Alone) => {}
-            (Ok(_), _) => @for colony in told.needing(wanted) {
+            (Ok(answer), _) => @for colony in told.needing(wanted) {
                 p { strong { (colony.name) } " " (chip(&colony.verdict, tongue)) }
-                p { (tongue.sentence(&colony.says())) }
+                p { (answer.sentence(&colony.says(), tongue)) }
             },
         }
     }

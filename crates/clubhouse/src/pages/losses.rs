@@ -9,11 +9,11 @@ use snowhum_figures::club::{CELL_LATITUDE, CELL_LONGITUDE, LEAST_MEMBERS, LEAST_
 use snowhum_say::{Message, Tongue, club_page as text, losses_page};
 use snowhum_web::house::marked;
 
+use crate::app::Clubhouse;
 use crate::fault::Fault;
 use crate::frame::{Place, page};
-use crate::gate::Visit;
-use crate::routes::Clubhouse;
 use crate::sums::{self, Winter, winters};
+use crate::visit::Visit;
 
 pub(crate) async fn show(State(house): State<Clubhouse>, visit: Visit) -> Response {
     let tongue = visit.tongue;

@@ -9,11 +9,11 @@ use snowhum_say::{Message, Tongue, club_page as text};
 use snowhum_web::house::marked;
 
 use super::help::day;
+use crate::app::Clubhouse;
 use crate::fault::Fault;
 use crate::frame::{Place, page};
-use crate::gate::Visit;
-use crate::routes::Clubhouse;
 use crate::spoken::tongue;
+use crate::visit::Visit;
 
 /// Counts alone, of all yards together: open to whoever reaches the server.
 pub(crate) async fn metrics(State(house): State<Clubhouse>, headers: HeaderMap) -> Response {

@@ -9,10 +9,10 @@ use snowhum_figures::club::{LEAST_MEMBERS, LEAST_YARDS};
 use snowhum_say::{Message, Tongue, club_page as text};
 use uuid::Uuid;
 
+use crate::app::{Clubhouse, Pairs};
 use crate::fault::Fault;
 use crate::frame::{Place, page};
-use crate::gate::{Pairs, Visit};
-use crate::routes::Clubhouse;
+use crate::visit::Visit;
 
 pub(crate) async fn show(State(house): State<Clubhouse>, visit: Visit) -> Response {
     let tongue = visit.tongue;

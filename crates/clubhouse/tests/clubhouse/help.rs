@@ -111,3 +111,21 @@ fn the_next_night_is_not_read_before_it_is_complete() {
         assert!(page.contains("the night of 10 January 2026") && page.contains("Alder"), "{page}");
     });
 }
+
+#[test]
+fn a_page_is_in_the_trades_words_of_who_reads_it_and_names_stay() {
+    run(async {
+        let house = House::open(Reach::this_machine()).await;
+        let mut handed = yard(1, "Bank", DAY, &[("Crownboard", Urgency::ThisWeek)]);
+        handed.body = handed.body.replace("clear-openings", "insulate-lid");
+        let (_, anna) = house.member("Anna", Role::Keeper, vec![handed]).await;
+        house.night(DAY).await;
+        let british = house.get("/", &anna).await.body;
+        assert!(british.contains("over the crownboard"), "{british}");
+        let american = house.get("/", &format!("{anna}; snowhum-club-language=en-US")).await.body;
+        assert!(
+            american.contains("over the inner cover") && american.contains("<strong>Crownboard</strong>"),
+            "{american}"
+        );
+    });
+}
