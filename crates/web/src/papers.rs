@@ -6,7 +6,6 @@ use std::time::Duration;
 
 use crate::app::App;
 use crate::assets;
-use crate::fault::Fault;
 use crate::page::{age, in_own_words};
 use crate::pages::{paper, sheet, treatments};
 use crate::view::View;

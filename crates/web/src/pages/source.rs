@@ -2,7 +2,6 @@
 
 use axum::extract::{Path, State};
 use maud::{Markup, html};
-use snowhum_advice::answer;
 use snowhum_figures::files;
 use snowhum_say::{Message, source_page as text};
 use std::sync::LazyLock;
@@ -12,6 +11,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
+use crate::words::founded;
 
 /// A figure as its file has it.
 struct Figure {
@@ -50,11 +50,6 @@ fn gather(file: &'static str, path: &str, value: &Value, figures: &mut Vec<Figur
         }
         _ => {}
     }
-}
-
-/// How well a figure is founded, of the word its file has.
-fn founded(status: &str) -> Message {
-    serde_json::from_value(status.into()).map_or_else(|_| status.into(), answer::founded)
 }
 
 fn shown(value: &Value) -> String {
