@@ -9,8 +9,6 @@ use snowhum_say::hives;
 use snowhum_say::{Message, Tongue, shared_page as text};
 use snowhum_units::{Kilogram, Range, System};
 
-use crate::spoken::escaped;
-
 /// The middle of a range with what lies around it.
 pub(crate) fn masses(range: &Range<f64>, system: System) -> String {
     Tongue::new(system).say(&ranged(range))
@@ -20,6 +18,11 @@ pub(crate) fn masses(range: &Range<f64>, system: System) -> String {
 pub(crate) fn ranged(range: &Range<f64>) -> Message {
     let [low, middle, high] = [range.p10, range.p50, range.p90].map(Kilogram::new);
     text::masses(high, low, middle)
+}
+
+/// A text as HTML writes it.
+fn escaped(text: &str) -> String {
+    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
 }
 
 /// A message whose text has marks of a page: what it tells of is escaped.
