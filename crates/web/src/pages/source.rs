@@ -3,7 +3,9 @@
 use axum::extract::{Path, State};
 use maud::{Markup, html};
 use snowhum_figures::files;
-use snowhum_say::{Message, Tongue, deadout_table, fit_class, losses_survey, regions, source_page as text, usual};
+use snowhum_say::{
+    Message, Tongue, deadout_table, feed_never, fit_class, losses_survey, regions, source_page as text, usual,
+};
 use std::sync::LazyLock;
 use toml::Value;
 
@@ -21,8 +23,8 @@ struct Figure {
 }
 
 /// Topics of tables in which an entry's name is looked up.
-const SAID: [fn(&str) -> Option<Message>; 4] =
-    [usual::named, deadout_table::named, fit_class::named, losses_survey::named];
+const SAID: [fn(&str) -> Option<Message>; 5] =
+    [usual::named, deadout_table::named, feed_never::named, fit_class::named, losses_survey::named];
 
 static FIGURES: LazyLock<Vec<Figure>> = LazyLock::new(|| {
     let mut figures = Vec::new();
