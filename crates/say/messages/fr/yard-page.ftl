@@ -37,7 +37,7 @@ yard-page-chances = { $is-same ->
 }
 
 yard-page-flight = Jour de vol
-yard-page-flight-most-days = Les abeilles volent la plupart des jours ; une ruche qui ne vole pas avec les autres s’ouvre d’abord.
+yard-page-flight-most-days = Les abeilles volent la plupart des jours ; la ruche qui n’en est pas s’ouvre d’abord.
 yard-page-flight-on = { DAY($on, style: "weekday") }, { DAY($on, style: "marked") } : les abeilles peuvent voler dans { $chance } de ces hivers.
 yard-page-flight-ready = <a href="/flight">S’y préparer</a>.
 yard-page-flight-none = Aucun n’est probable d’ici dix jours.

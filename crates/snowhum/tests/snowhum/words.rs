@@ -85,7 +85,7 @@ fn the_record_of_treatments_holds_what_was_noted_through_export_and_import() {
     let row = "2026-02-01,Alder,contact strips,\"Example, \"\"plain\"\"\",not noted,not noted,not noted,not noted,nil,6 weeks";
     assert!(sheet.lines().any(|line| line.trim_end() == row), "{sheet}");
     let told = folder.done(&["treatments"]).split_whitespace().collect::<Vec<_>>().join(" ");
-    assert!(told.contains("not noted: batch, quantity, supplier, proof"), "{told}");
+    assert!(told.contains("not noted: Batch, Quantity, Supplier, Proof"), "{told}");
     folder.done(&["export", "all.json"]);
     folder.done(&["import", "all.json", "--store", "second.db"]);
     assert_eq!(folder.done(&["treatments", "--csv", "--store", "second.db"]), sheet);
