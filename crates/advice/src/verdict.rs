@@ -92,7 +92,8 @@ fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, mut programme: Prog
     let fed = |run: &Trajectory| -> Vec<f64> {
         run.ends.iter().map(|end| facts.alive * end.fed_and_queenright(base.fed())).collect()
     };
-    let chance = |run: &Trajectory| rounded(mean_and_error(&fed(run)).0, 3);
+    // Not rounded: what is told is a whole number of hives, and rounded twice it would be another.
+    let chance = |run: &Trajectory| mean_and_error(&fed(run)).0;
     let lives = facts.fate == Fate::Lives;
     let stays = !programme.steps.iter().any(|step| step.task.empties_the_hive());
     let if_done = (lives && stays).then(|| chance(run));
@@ -104,7 +105,7 @@ fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, mut programme: Prog
         name: base.housed[at].colony.name.clone(),
         verdict: verdict(ground, &facts.fate, &programme.steps),
         if_not: lives.then(|| {
-            let apart = base.apart(at).map(|apart| rounded(facts.alive * apart.fed_and_queenright, 3));
+            let apart = base.apart(at).map(|apart| facts.alive * apart.fed_and_queenright);
             apart.unwrap_or_else(|| chance(&base.trajectories[at]))
         }),
         short_kg: if lives { rounded(base.shortages[at].get(), 1) } else { 0.0 },

@@ -26,7 +26,7 @@ pub(crate) enum Kind {
 }
 
 /// The kind that a function of a text is laid on.
-const FUNCTIONS: [(&str, Kind); 20] = [
+const FUNCTIONS: [(&str, Kind); 21] = [
     ("CAPITAL", Kind::Said),
     ("SENTENCE", Kind::Said),
     ("NUMBER", Kind::Number),
@@ -42,10 +42,11 @@ const FUNCTIONS: [(&str, Kind); 20] = [
     ("DISTANCE", Kind::Quantity("snowhum_units::Metre")),
     ("HEIGHT", Kind::Quantity("snowhum_units::Metre")),
     ("AREA", Kind::Quantity("snowhum_units::SquareMetre")),
-    ("FLOW", Kind::Quantity("snowhum_units::CubicMetrePerSecond")),
     ("VOLUME", Kind::Quantity("snowhum_units::CubicMetre")),
     ("SPEED", Kind::Quantity("snowhum_units::MetrePerSecond")),
     ("TEMPERATURE", Kind::Quantity("snowhum_units::Kelvin")),
+    ("FLOW", Kind::Quantity("snowhum_units::CubicMetrePerSecond")),
+    ("LOSS", Kind::Quantity("snowhum_units::WattPerKelvin")),
     ("WARMER", Kind::Quantity("snowhum_units::KelvinDifference")),
 ];
 /// Names of a selection by number.
@@ -82,27 +83,63 @@ impl Kind {
     }
 }
 
-/// The facts that a text names.
-pub(crate) fn facts<'t>(pattern: &Pattern<&'t str>) -> Result<Facts<'t>, String> {
-    let mut facts = Facts::new();
-    of_pattern(pattern, &mut facts)?;
-    Ok(facts)
+/// The facts that a text names, of which each word it shares is one of these terms.
+pub(crate) fn facts<'t>(pattern: &Pattern<&'t str>, terms: &[String]) -> Result<Facts<'t>, String> {
+    let mut named = Named { facts: Facts::new(), terms };
+    named.of_pattern(pattern)?;
+    Ok(named.facts)
 }
 
-fn of_pattern<'t>(pattern: &Pattern<&'t str>, facts: &mut Facts<'t>) -> Result<(), String> {
-    pattern.elements.iter().try_for_each(|element| match element {
-        PatternElement::TextElement { .. } => Ok(()),
-        PatternElement::Placeable { expression } => of_expression(expression, facts),
-    })
+struct Named<'t, 'n> {
+    facts: Facts<'t>,
+    terms: &'n [String],
 }
 
-fn of_expression<'t>(expression: &Expression<&'t str>, facts: &mut Facts<'t>) -> Result<(), String> {
-    match expression {
-        Expression::Inline(inline) => of_inline(inline, Kind::Said, facts),
-        Expression::Select { selector, variants } => {
-            of_inline(selector, selected(variants), facts)?;
-            variants.iter().try_for_each(|variant| of_pattern(&variant.value, facts))
+impl<'t> Named<'t, '_> {
+    fn of_pattern(&mut self, pattern: &Pattern<&'t str>) -> Result<(), String> {
+        pattern.elements.iter().try_for_each(|element| match element {
+            PatternElement::TextElement { .. } => Ok(()),
+            PatternElement::Placeable { expression } => self.of_expression(expression),
+        })
+    }
+
+    fn of_expression(&mut self, expression: &Expression<&'t str>) -> Result<(), String> {
+        match expression {
+            Expression::Inline(inline) => self.of_inline(inline, Kind::Said),
+            Expression::Select { selector, variants } => {
+                self.of_inline(selector, selected(variants))?;
+                variants.iter().try_for_each(|variant| self.of_pattern(&variant.value))
+            }
         }
+    }
+
+    fn of_inline(&mut self, inline: &InlineExpression<&'t str>, kind: Kind) -> Result<(), String> {
+        match inline {
+            InlineExpression::VariableReference { id } => self.noted(id.name, kind),
+            InlineExpression::FunctionReference { id, arguments } => {
+                let kind = FUNCTIONS.iter().find(|(name, _)| *name == id.name).map(|(_, kind)| *kind);
+                let kind = kind.ok_or_else(|| format!("{}: no such function", id.name))?;
+                arguments.positional.iter().try_for_each(|argument| self.of_inline(argument, kind))
+            }
+            InlineExpression::Placeable { expression } => self.of_expression(expression),
+            InlineExpression::MessageReference { id, .. } => {
+                Err(format!("{}: give another message as a fact", id.name))
+            }
+            InlineExpression::TermReference { id, .. } if self.terms.iter().any(|term| term == id.name) => Ok(()),
+            InlineExpression::TermReference { id, .. } => Err(format!("-{}: no such term", id.name)),
+            InlineExpression::StringLiteral { .. } | InlineExpression::NumberLiteral { .. } => Ok(()),
+        }
+    }
+
+    /// A number may stand bare beside a selection by it; else a fact is of one kind.
+    fn noted(&mut self, name: &'t str, kind: Kind) -> Result<(), String> {
+        match (self.facts.get(name), kind) {
+            (None, _) | (Some(Kind::Said), Kind::Number) => drop(self.facts.insert(name, kind)),
+            (Some(Kind::Number), Kind::Said) => {}
+            (Some(known), _) if *known == kind => {}
+            (Some(known), _) => return Err(format!("${name} is {known:?} and {kind:?}")),
+        }
+        Ok(())
     }
 }
 
@@ -121,33 +158,6 @@ fn selected(variants: &[Variant<&str>]) -> Kind {
     } else {
         Kind::Case
     }
-}
-
-fn of_inline<'t>(inline: &InlineExpression<&'t str>, kind: Kind, facts: &mut Facts<'t>) -> Result<(), String> {
-    match inline {
-        InlineExpression::VariableReference { id } => noted(id.name, kind, facts),
-        InlineExpression::FunctionReference { id, arguments } => {
-            let kind = FUNCTIONS.iter().find(|(name, _)| *name == id.name).map(|(_, kind)| *kind);
-            let kind = kind.ok_or_else(|| format!("{}: no such function", id.name))?;
-            arguments.positional.iter().try_for_each(|argument| of_inline(argument, kind, facts))
-        }
-        InlineExpression::Placeable { expression } => of_expression(expression, facts),
-        InlineExpression::MessageReference { id, .. } => Err(format!("{}: give another message as a fact", id.name)),
-        InlineExpression::TermReference { .. }
-        | InlineExpression::StringLiteral { .. }
-        | InlineExpression::NumberLiteral { .. } => Ok(()),
-    }
-}
-
-/// A number may stand bare beside a selection by it; else a fact is of one kind.
-fn noted<'t>(name: &'t str, kind: Kind, facts: &mut Facts<'t>) -> Result<(), String> {
-    match (facts.get(name), kind) {
-        (None, _) | (Some(Kind::Said), Kind::Number) => drop(facts.insert(name, kind)),
-        (Some(Kind::Number), Kind::Said) => {}
-        (Some(known), _) if *known == kind => {}
-        (Some(known), _) => return Err(format!("${name} is {known:?} and {kind:?}")),
-    }
-    Ok(())
 }
 
 /// The text with the names of its facts.

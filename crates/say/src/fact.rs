@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use snowhum_units::{
     CubicMetre, CubicMetrePerSecond, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetre,
-    SquareMetreKelvinPerWatt,
+    SquareMetreKelvinPerWatt, WattPerKelvin,
 };
 
 use crate::Message;
@@ -29,8 +29,6 @@ pub enum Fact {
     Area(SquareMetre),
     /// A volume.
     Volume(CubicMetre),
-    /// Air through an opening.
-    Flow(CubicMetrePerSecond),
     /// A speed.
     Speed(MetrePerSecond),
     /// A temperature.
@@ -39,6 +37,10 @@ pub enum Fact {
     Warmer(KelvinDifference),
     /// A layer's thermal resistance.
     Resistance(SquareMetreKelvinPerWatt),
+    /// Air that goes through.
+    Flow(CubicMetrePerSecond),
+    /// Heat that goes out for each degree.
+    Loss(WattPerKelvin),
 }
 
 /// A number without a unit, of any width.
@@ -73,11 +75,12 @@ facts! {
     Metre: Length;
     SquareMetre: Area;
     CubicMetre: Volume;
-    CubicMetrePerSecond: Flow;
     MetrePerSecond: Speed;
     Kelvin: Temperature;
     KelvinDifference: Warmer;
     SquareMetreKelvinPerWatt: Resistance;
+    CubicMetrePerSecond: Flow;
+    WattPerKelvin: Loss;
 }
 
 impl From<Message> for Fact {

@@ -9,7 +9,7 @@ use std::sync::OnceLock;
 use unic_langid::LanguageIdentifier;
 
 use crate::message::Content;
-use crate::{Fact, Language, Message, TEXTS, TOPICS, functions};
+use crate::{Fact, Language, Message, TERMS, TEXTS, TOPICS, functions};
 
 /// What a keeper reads in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -156,10 +156,11 @@ fn bundle(language: Language, topic: usize) -> &'static Bundle {
         functions::add(&mut bundle, language);
         let own = (language != Language::British).then_some(language);
         for spoken in [Some(Language::British), own].into_iter().flatten() {
-            // The build has read it without a fault; of a faulty one what can be read is kept.
-            let texts =
-                FluentResource::try_new(TEXTS[spoken as usize][topic].to_owned()).unwrap_or_else(|(texts, _)| texts);
-            bundle.add_resource_overriding(texts);
+            for text in [TERMS[spoken as usize][0], TEXTS[spoken as usize][topic]] {
+                // The build has read it without a fault; of a faulty one what can be read is kept.
+                let texts = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(texts, _)| texts);
+                bundle.add_resource_overriding(texts);
+            }
         }
         bundle
     })

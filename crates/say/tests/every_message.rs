@@ -5,7 +5,7 @@
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 use jiff::civil::date;
 use snowhum_say::{
-    Language, Message, Tongue, both_ways, dead_bees, deadout, every, indoors, lessons, now, sums, words,
+    Language, Message, Tongue, both_ways, dead_bees, deadout, dress_page, every, indoors, lessons, now, sums, words,
 };
 use snowhum_units::{Kelvin, Kilogram, System};
 use std::collections::{BTreeMap, BTreeSet};
@@ -143,4 +143,46 @@ fn numbers_and_days_are_written_as_each_language_writes_them() {
     assert_eq!(said(Language::French), "nourriture de 13,5 kg à 11,0 kg");
     let about = |language| Tongue::BRITISH.in_language(language).say(&words::mid(date(2026, 3, 1)));
     assert_eq!(Language::ALL.map(about), ["mid-March", "mid-March", "Mitte März", "mi-mars"]);
+}
+
+/// The words that a language's texts share, by their names.
+fn terms(language: Language) -> BTreeMap<String, String> {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("messages").join(language.tag()).join("terms.ftl");
+    let text = std::fs::read_to_string(path).unwrap();
+    let read = fluent_syntax::parser::parse(text.as_str()).unwrap();
+    let words = read.body.iter().filter_map(|entry| match entry {
+        Entry::Term(term) => match term.value.elements.as_slice() {
+            [PatternElement::TextElement { value }] => Some((term.id.name.to_owned(), (*value).to_owned())),
+            _ => panic!("{}: more than a word", term.id.name),
+        },
+        _ => None,
+    });
+    words.collect()
+}
+
+#[test]
+fn each_side_of_the_ocean_has_its_words_of_the_trade() {
+    let said = |language| Tongue::BRITISH.in_language(language).say(&dress_page::floor());
+    assert_eq!([Language::British, Language::NorthAmerican].map(said), ["Floor", "Bottom board"]);
+    assert!(terms(Language::British).keys().eq(terms(Language::NorthAmerican).keys()));
+}
+
+/// A word that is another across the ocean is never written out, or it would be read there.
+#[test]
+fn british_texts_name_such_words_by_their_terms() {
+    let foreign = |text: &str| {
+        let text = text.replace("United Kingdom", "").replace("United States", "").to_lowercase();
+        let is_word = |at: usize, word: &str| {
+            let joins = |byte: Option<&u8>| byte.is_some_and(|byte| byte.is_ascii_alphanumeric() || *byte == b'-');
+            !joins(at.checked_sub(1).and_then(|at| text.as_bytes().get(at)))
+                && !joins(text.as_bytes().get(at + word.len()))
+        };
+        terms(Language::British).into_values().find(|word| text.match_indices(word).any(|(at, _)| is_word(at, word)))
+    };
+    for message in every() {
+        // What is written of terms is North American here, so what is British stands in the text itself.
+        let said = Tongue::BRITISH.in_language(Language::NorthAmerican).say(&message);
+        let typed = said.contains("<code>");
+        assert!(typed || foreign(&said).is_none(), "{:?}: {:?} in {said:?}", message.id(), foreign(&said));
+    }
 }

@@ -12,7 +12,6 @@ use jiff::civil::Date;
 use snowhum_advice::answer::FarAnswer;
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Site};
-use snowhum_units::System;
 use snowhum_weather::{AirPaths, Climate, Ensemble, Hourly, generate, generate_air, season};
 use snowhum_winter::Parameters;
 
@@ -75,7 +74,6 @@ impl Weather {
         apiary: &'a Apiary,
         parameters: &'a Parameters,
         arguments: &RunArguments,
-        system: System,
     ) -> PlanQuestion<'a> {
         PlanQuestion {
             apiary,
@@ -87,7 +85,6 @@ impl Weather {
             parameters,
             members: arguments.members as usize,
             seed: arguments.seed,
-            system,
         }
     }
 

@@ -199,7 +199,7 @@ impl App {
         let settings = self.settings().await?;
         let apiary = settings.priced(self.apiary().await?);
         let last = told::last(&self.store(), apiary.id).await?;
-        Ok(Ask { day: self.day(&apiary), system: settings.system, apiary, last })
+        Ok(Ask { day: self.day(&apiary), apiary, last })
     }
 
     /// The yard with its notes as they stand.

@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use serde::Serialize;
 use snowhum_advice::now::{ColonyNow, Ground, LookToday, NowAnswer};
 use snowhum_apiary::{Entry, Sign};
-use snowhum_say::Tongue;
+use snowhum_say::Message;
 use snowhum_units::{Same, Usual};
 use snowhum_watch::Watching;
 use uuid::Uuid;
@@ -37,7 +37,7 @@ struct HiveTable {
     /// Outdoor air that it is reckoned for, °C.
     air_c: f64,
     /// What is first to be done there, as every page has it.
-    first: String,
+    first: Message,
     /// Dead bees of a living colony.
     expected: Option<Expected>,
     /// Chance that the colony sits tight.
@@ -68,12 +68,7 @@ impl PhoneTable {
     }
 
     /// Of a yard's estimate; colonies that are gone are left out.
-    pub(crate) fn of(
-        ground: &Ground<'_>,
-        watchings: &[Watching],
-        (now, colonies): (&NowAnswer, &[Uuid]),
-        tongue: Tongue,
-    ) -> Self {
+    pub(crate) fn of(ground: &Ground<'_>, watchings: &[Watching], (now, colonies): (&NowAnswer, &[Uuid])) -> Self {
         let asked = asked();
         let signs: Vec<Sign> = asked.iter().map(|(_, sign)| sign.clone()).collect();
         let written = |sign: &Sign| {
@@ -90,7 +85,7 @@ impl PhoneTable {
                 name: colony.name.clone(),
                 at: look.at,
                 air_c: (10.0 * table.air_c).round() / 10.0,
-                first: tongue.say(&colony.about),
+                first: colony.about.clone(),
                 quiet: table.quiet,
                 hours: table.hours.to_vec(),
                 signs: table.columns.iter().map(|column| (written(&column.sign), column.hangs)).collect(),

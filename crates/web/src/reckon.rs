@@ -10,8 +10,6 @@ use snowhum_advice::spring::Springtime;
 use snowhum_advice::verdict::LastVerdict;
 use snowhum_advice::{HiveAnswer, hive, yard};
 use snowhum_apiary::{Apiary, NotedOpenings};
-use snowhum_say::Tongue;
-use snowhum_units::System;
 use snowhum_watch::Watching;
 use snowhum_winter::{Housed, StartFrom, SteadyQuestion};
 
@@ -26,8 +24,6 @@ pub struct Ask {
     pub apiary: Apiary,
     /// The day asked about.
     pub day: Date,
-    /// Units of the reasons in words.
-    pub system: System,
     /// What was decided of each colony when the pages last told it.
     pub last: Vec<LastVerdict>,
 }
@@ -115,7 +111,7 @@ impl Present {
             })
             .collect();
         let colonies: Vec<_> = housed.iter().map(|housed| housed.colony.id.0).collect();
-        let table = PhoneTable::of(&ground, &watchings, (&now, &colonies), Tongue::new(question.plan.system));
+        let table = PhoneTable::of(&ground, &watchings, (&now, &colonies));
         (Self { now, days: coming(&question), today, housed, at_hives, openings, settled, table }, watchings)
     }
 }

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use jiff::ToSpan;
 use jiff::civil::Date;
 use snowhum_apiary::Apiary;
-use snowhum_units::{Kilogram, Range, System};
+use snowhum_units::{Kilogram, Range};
 use snowhum_weather::{AirPaths, Ensemble};
 use snowhum_winter::{Action, Event, Housed, Parameters, Record, Settings, Trajectory};
 
@@ -33,8 +33,6 @@ pub struct PlanQuestion<'a> {
     pub members: usize,
     /// Seed.
     pub seed: u64,
-    /// Units for the reasons given in words.
-    pub system: System,
 }
 
 /// Members that are run first, where there are at least twice as many: one for each path of the weather.

@@ -2,7 +2,6 @@
 
 use jiff::civil::Date;
 use snowhum_apiary::Apiary;
-use snowhum_units::System;
 
 use super::colonies::Broods;
 use super::triggers::Triggers;
@@ -22,8 +21,6 @@ pub struct JobsQuestion<'a> {
     pub colonies: Option<PlanQuestion<'a>>,
     /// What jobs wait for.
     pub triggers: &'a Triggers,
-    /// Units in which weather that lies far away is told.
-    pub system: System,
 }
 
 /// Everything a window is made from.

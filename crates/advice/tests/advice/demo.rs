@@ -9,7 +9,7 @@ use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::verdict::Task;
 use snowhum_advice::{MEMBERS, PlanQuestion, hive, plan, yard};
 use snowhum_apiary::Apiary;
-use snowhum_units::{Fraction, Kelvin, Kilogram, MetrePerSecond, System};
+use snowhum_units::{Fraction, Kelvin, Kilogram, MetrePerSecond};
 use snowhum_weather::{AirPaths, Ensemble};
 use snowhum_winter::{
     Action, Cause, Environment, Event, Housed, MemberEnd, Parameters, Record, Schedule, Settings, StartFrom,
@@ -67,7 +67,6 @@ fn answer() -> &'static PlanAnswer {
             parameters: &demo.parameters,
             members: MEMBERS,
             seed: 1,
-            system: System::Metric,
         })
     })
 }

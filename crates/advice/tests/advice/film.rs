@@ -8,7 +8,7 @@ use snowhum_advice::film::{Came, FilmAnswer, FilmQuestion, film};
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::{PlanQuestion, plan};
-use snowhum_units::{Range, System};
+use snowhum_units::Range;
 use snowhum_watch::Sizes;
 
 use crate::common;
@@ -30,7 +30,6 @@ fn told() -> (FilmAnswer, PlanAnswer, NowAnswer) {
         parameters: &parameters,
         members: 64,
         seed: 1,
-        system: System::Metric,
     };
     let (foretold, ahead) = (question(apiary.as_of), question(as_of.saturating_add(1.days())));
     let sizes = Sizes { alive: 128, dead: 64 };

@@ -10,7 +10,6 @@ use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::{PlanQuestion, plan};
 use snowhum_apiary::Apiary;
 use snowhum_say::Tongue;
-use snowhum_units::System;
 use snowhum_winter::Parameters;
 
 use crate::common;
@@ -59,7 +58,6 @@ fn planned(apiary: &Apiary) -> PlanAnswer {
         parameters: &Parameters::shipped().unwrap(),
         members: 64,
         seed: 1,
-        system: System::Metric,
     })
 }
 

@@ -12,7 +12,6 @@ use snowhum_advice::verdict::{ColonyFirst, Task};
 use snowhum_advice::{PlanQuestion, plan};
 use snowhum_apiary::Apiary;
 use snowhum_say::{Message, Tongue};
-use snowhum_units::System;
 use snowhum_watch::Sizes;
 
 use crate::common;
@@ -49,7 +48,6 @@ fn asked<T>(apiary: &Apiary, as_of: Date, answer: impl FnOnce(PlanQuestion<'_>) 
         parameters: &parameters,
         members: 128,
         seed: 1,
-        system: System::Metric,
     })
 }
 

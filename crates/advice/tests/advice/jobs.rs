@@ -10,7 +10,7 @@ use snowhum_advice::cautions::Hazard;
 use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, JobsQuestion, Kind, Triggers, jobs};
 use snowhum_apiary::Apiary;
 use snowhum_say::Tongue;
-use snowhum_units::{Degree, Metre, System};
+use snowhum_units::{Degree, Metre};
 use snowhum_winter::Parameters;
 
 use crate::common;
@@ -213,7 +213,6 @@ fn colonies_say_when_they_are_without_brood_and_when_it_begins() {
         parameters: &parameters,
         members: 64,
         seed: 1,
-        system: System::Metric,
     };
     let answer = jobs(&JobsQuestion {
         apiary: &apiary,
@@ -221,7 +220,6 @@ fn colonies_say_when_they_are_without_brood_and_when_it_begins() {
         as_of: apiary.as_of,
         colonies: Some(plan),
         triggers: &triggers,
-        system: System::Metric,
     });
     let (gone, begins) = (window(&answer, "broodless"), window(&answer, "brood-begins"));
     assert_eq!(gone.colonies.len(), apiary.colonies.len());

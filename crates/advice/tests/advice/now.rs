@@ -14,7 +14,7 @@ use snowhum_advice::verdict::{ColonyVerdict, Urgency};
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Note};
 use snowhum_say::{Tongue, verdict as say};
-use snowhum_units::{Kelvin, System};
+use snowhum_units::Kelvin;
 use snowhum_watch::Sizes;
 use snowhum_weather::bend_through;
 
@@ -61,7 +61,6 @@ fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
             parameters: &parameters,
             members: snowhum_advice::MEMBERS,
             seed: 1,
-            system: System::Metric,
         },
         as_of,
         known_hours: 0,

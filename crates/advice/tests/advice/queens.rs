@@ -15,7 +15,6 @@ use snowhum_advice::verdict::{ColonyFirst, Step, Task, Urgency, Why};
 use snowhum_advice::{PlanQuestion, plan};
 use snowhum_apiary::Apiary;
 use snowhum_say::Tongue;
-use snowhum_units::System;
 use snowhum_watch::Sizes;
 use snowhum_winter::{Cause, Parameters};
 
@@ -53,7 +52,6 @@ fn planned_on(apiary: &Apiary) -> PlanAnswer {
         parameters: &Parameters::shipped().unwrap(),
         members: 64,
         seed: 1,
-        system: System::Metric,
     })
 }
 
@@ -72,7 +70,6 @@ fn now_on(apiary: &Apiary, as_of: Date) -> NowAnswer {
             parameters: &parameters,
             members: 64,
             seed: 1,
-            system: System::Metric,
         },
         as_of,
         known_hours: 0,

@@ -5,7 +5,6 @@
 use jiff::civil::{Date, date};
 use snowhum_advice::plan::ColonyPlan;
 use snowhum_advice::{PlanQuestion, plan};
-use snowhum_units::System;
 use snowhum_winter::Parameters;
 
 use crate::common;
@@ -47,7 +46,6 @@ fn planned((latitude, longitude, elevation, zone): Place, hive: &str, as_of: Dat
         parameters: &Parameters::shipped().unwrap(),
         members: 256,
         seed: 1,
-        system: System::Metric,
     };
     plan(&question).colonies.remove(0)
 }

@@ -14,7 +14,7 @@ use snowhum_advice::spring::{Hunger, SpringQuestion, Springtime, StrengthWord, s
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::Apiary;
 use snowhum_say::Tongue;
-use snowhum_units::{Degree, System};
+use snowhum_units::Degree;
 use snowhum_watch::Sizes;
 use snowhum_weather::{AirPaths, Climate, Ensemble, generate};
 use snowhum_winter::Parameters;
@@ -49,7 +49,6 @@ fn world() -> &'static World {
             as_of: APRIL,
             colonies: None,
             triggers: &triggers,
-            system: System::Metric,
         })
         .told_by(&now);
         World { apiary, winter, now, jobs }
@@ -69,7 +68,6 @@ fn now(apiary: &Apiary, winter: &Ensemble) -> NowAnswer {
         parameters: &parameters,
         members: 32,
         seed: 1,
-        system: System::Metric,
     };
     let ground = Ground::of(NowQuestion {
         plan,

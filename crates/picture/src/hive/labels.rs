@@ -68,8 +68,7 @@ fn ways_in(hive: &HiveSection) -> impl Iterator<Item = &SectionOpening> {
 }
 
 fn label(hive: &HiveSection, anchor: Point, heading: impl Into<Message>, says: impl Into<Message>) -> Label {
-    let heading = hive.say(&heading.into());
-    Label { anchor, heading: hive.tongue.in_trade_words(&heading, &[]).into_owned(), body: hive.say(&says.into()) }
+    Label { anchor, heading: hive.say(&heading.into()), body: hive.say(&says.into()) }
 }
 
 fn snow(hive: &HiveSection, m: &Measured, frame: &Frame) -> Vec<Label> {

@@ -8,7 +8,7 @@ hive-terminal-bees = { NUMBER($bees) } Bienen, { LENGTH($across) } Durchmesser; 
 hive-terminal-heat = Wärme
 hive-terminal-warmth = { NUMBER($watts, digits: 1) } W, aus { GRAMS($food, digits: 1, us: 2) } Vorräten am Tag, die auch { GRAMS($water, digits: 1, us: 2) } Wasser geben
 hive-terminal-air = Luft
-hive-terminal-airs = { TEMPERATURE($around, digits: 1) } um die Traube, { TEMPERATURE($floor, digits: 1) } am Boden; { NUMBER($flow, digits: 2) } L/s gehen hindurch, { NUMBER($humid) } % Feuchte, { NUMBER($spent, digits: 2) } % Kohlendioxid
+hive-terminal-airs = { TEMPERATURE($around, digits: 1) } um die Traube, { TEMPERATURE($floor, digits: 1) } am Boden; { FLOW($flow, digits: 2, us: 1) } gehen hindurch, { NUMBER($humid) } % Feuchte, { NUMBER($spent, digits: 2) } % Kohlendioxid
 hive-terminal-faces = Flächen
 hive-terminal-face = Deckel { TEMPERATURE($lid, digits: 1) }, Wände { TEMPERATURE($walls, digits: 1) } (unten { TEMPERATURE($below, digits: 1) }), Boden { TEMPERATURE($floor, digits: 1) }
 hive-terminal-water = Wasser
@@ -21,4 +21,4 @@ hive-terminal-hole-is = { $state ->
    *[frost] Reif: Atem, ein Lebenszeichen
 }
 hive-terminal-loss = Wärme fort
-hive-terminal-loses = { NUMBER($watts, digits: 2) } W je Kelvin über draußen
+hive-terminal-loses = { LOSS($loss, digits: 2) } über draußen

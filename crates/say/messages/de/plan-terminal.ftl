@@ -26,7 +26,7 @@ plan-terminal-syrup-by = muss hier bis zum { DAY($safe) } fertig sein (abgenomme
 }
 
 plan-terminal-hive-empty = die Bienen sind vor dem kältesten Monat fort
-plan-terminal-hive = verliert im kältesten Monat { NUMBER($loss, digits: 1) } W/K, { NUMBER($air, digits: 2) } L/s Luft; Wasser am Tag: Deckel { GRAMS($lid, us: 1) }, Wände { GRAMS($walls, digits: 0, us: 1) }, Boden { GRAMS($floor, digits: 0, us: 1) }, auf die Traube tropfen { GRAMS($drips, digits: 0, us: 1) }; { $hole }
+plan-terminal-hive = verliert im kältesten Monat { LOSS($loss, digits: 1) }, { FLOW($air, digits: 2, us: 1) } Luft; Wasser am Tag: Deckel { GRAMS($lid, us: 1) }, Wände { GRAMS($walls, digits: 0, us: 1) }, Boden { GRAMS($floor, digits: 0, us: 1) }, auf die Traube tropfen { GRAMS($drips, digits: 0, us: 1) }; { $hole }
 plan-terminal-no-hole = kein oberes Flugloch, also kein Reif zu suchen
 plan-terminal-frost = Reif am oberen Flugloch in { NUMBER($percent) } % der Zeit
 plan-terminal-bees = { $bars } von { NUMBER($now) } jetzt auf { NUMBER($low) } ({ NUMBER($least) } bis { NUMBER($most) }) { DAY($on, style: "part") }

@@ -50,7 +50,7 @@ actions-fondant-hungry = one in ten colonies like this is hungry by { DAY($by) }
 actions-fondant-little = few go hungry before spring, but the worst tenth reaches it with { MASS($left, digits: 1) } within reach or less
 actions-fondant-rule = solid sugar helps once bees can use it; autumn stores are better (University of Minnesota Extension)
 
-actions-lid = lay 50 mm of foam over the crownboard
+actions-lid = lay 50 mm of foam over the { -crownboard }
 actions-lid-why = moves the water from the lid, where it drips on the cluster, to the walls, and saves heat
 actions-lid-rule = both schools agree: top insulation before side insulation, no cold surface over the cluster
 

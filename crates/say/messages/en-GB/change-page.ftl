@@ -12,4 +12,4 @@ change-page-sold = its colony was sold
 change-page-dead = its colony is dead
 change-page-carried-into = carried into { $room }
 change-page-carried-out = carried out
-change-page-united = united to { $hive }
+change-page-united = { -united } to { $hive }

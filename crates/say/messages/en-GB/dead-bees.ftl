@@ -5,7 +5,7 @@ dead-bees-usual-one = { NUMBER($count) } are usual, 9 looks in 10
 
 dead-bees-hardly-any = hardly any have died
 dead-bees-lie = of some { NUMBER($all) } dead about { LIST($places) }
-dead-bees-floor = { NUMBER($bees) } on its floor
+dead-bees-floor = { NUMBER($bees) } on its { -floor }
 dead-bees-before = { NUMBER($bees) } before the hive
 dead-bees-snow = { NUMBER($bees) } there under snow
 dead-bees-flown = { NUMBER($bees) } flown off or carried away

@@ -27,7 +27,7 @@ deadout-close = Close the hive today, so that it is not robbed.
 deadout-brood-first = only once the brood has been looked at: { $what }
 deadout-comb-stays = no: nothing leaves the hive until the inspector has seen it
 deadout-stores-stay = no: not to bees
-deadout-people = Not for sale and not for people: honey of brood boxes that were fed or treated.
+deadout-people = Not for sale and not for people: honey of { -brood-boxes } that were fed or treated.
 
 deadout-sources-foulbrood = signs of foulbrood: sure when seen, often missed (Milbrath); spores live for decades
 deadout-sources-signs = which sign goes with which cause: Milbrath 2016 (Michigan State University Extension), Caron 2018 (Bee Culture)

@@ -24,7 +24,7 @@ draw-page-counted = { DAY($since, style: "short") } to { DAY($until, style: "sho
 
 draw-page-entrance = entrance
 draw-page-upper-hole = upper hole
-draw-page-mesh = mesh floor
+draw-page-mesh = { -mesh-floor }
 draw-page-joints = joints
 draw-page-seen-dead = seen dead by the keeper
 draw-page-shut = noted { $state } on { DAY($on) }

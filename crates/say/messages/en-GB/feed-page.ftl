@@ -5,7 +5,7 @@ feed-page-no-table = The table of what is usual cannot be read.
 feed-page-wrong = { $text }: write what your feeder holds, such as 6 { $unit }.
 feed-page-stood = As it stood on { DAY($on) }, when the hives were counted; that day is past: see <a href="/">The yard</a> for today.
 feed-page-lede = What the yard was short of on { DAY($on) }, so that 9 in 10 such hives come to spring with food in reach.
-feed-page-labels = Labels for the roofs
+feed-page-labels = Labels for the { -roofs }
 feed-page-of-each = Food for each hive
 
 feed-page-none-short = No colony is short: nothing to buy.

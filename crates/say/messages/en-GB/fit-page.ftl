@@ -17,7 +17,7 @@ fit-page-range = { $region }, { $hive }: { $says } ({ $source }; { $status }).
 fit-page-other-school = Other school: { $says }.
 fit-page-unite = { $is-verdict ->
     [yes] How the two are put together
-   *[no] If you would rather unite it
+   *[no] If you would rather { -unite } it
 }
 fit-page-carried = In the model, alone: { $alone }. Put to { $other }: { $together }.
 fit-page-no-other = none
@@ -25,7 +25,7 @@ fit-page-alone = Of 100 hives like this about { NUMBER($so) } come to spring, { 
 fit-page-alone-nearly = { CAPITAL($chance) } hives like this come to spring
 fit-page-together = Of 100 hives like this about { NUMBER($so) } do as one, { NUMBER($not) } do not
 fit-page-together-nearly = { CAPITAL($chance) } hives like this do as one
-fit-page-not-united = Not united
+fit-page-not-united = Not { -united }
 
 fit-page-picture = { $colony } on six scales
 fit-page-usual = usual { $low } to { $high }: { $region }

@@ -30,7 +30,7 @@ fit-stands-short = { $stands ->
 fit-verdict = { $kind ->
     [stop] stop: foulbrood first
     [shake-out] shake out
-    [unite] unite
+    [unite] { -unite }
     [look-again] look again for eggs
     [wait] wait for a mild day
     [treat] mites first
@@ -89,7 +89,7 @@ fit-queen-cast = a late swarm: only its own sealed worker brood proves her
 fit-queen-region = anywhere
 fit-queen-other = a queen of two winters that laid well is kept by many (common practice)
 fit-queen-unseen = she was not seen: look for eggs or sealed worker brood; { $too-late ->
-    [yes] a queen given after about { DAY($last) } seldom does well here (judgement): if she is missing, unite
+    [yes] a queen given after about { DAY($last) } seldom does well here (judgement): if she is missing, { -unite }
    *[no] if she is missing, give a mated queen by about { DAY($last) } here (judgement)
 }
 
@@ -102,7 +102,7 @@ fit-mites-again = count again in October, before bees cluster about { DAY($clust
 fit-hive-lid = { RESISTANCE($lid) } over the bees
 fit-hive-region = cold countries
 fit-hive-sealed-top = others seal the top over foam and leave no upper hole; both schools want no cold surface over the cluster
-fit-hive-breathing-top = others lay straw or a moisture board that takes up water under a vented roof; both schools want no cold surface over the cluster
+fit-hive-breathing-top = others lay straw or a moisture board that takes up water under a vented { -roof }; both schools want no cold surface over the cluster
 fit-hive-excluder = take the excluder out: the cluster climbs and leaves the queen below it
 fit-hive-feeder = take the empty feeder off: a cold hollow over the cluster
 fit-hive-empty-super = take the empty super off: a cold room over the cluster
@@ -112,11 +112,11 @@ fit-hive-large = { NUMBER($combs) } combs for { NUMBER($bees) } of bees: where w
 fit-hive-lean = not in the yard file: look that the hive leans a little forward
 fit-hive-not-noted = not in the yard file: whether an excluder, a feeder or an empty super is still on; look, and that the hive leans a little forward
 
-fit-stop = close { $name }, move no bees, combs or tools between hives, and tell the bee inspector before anything else
+fit-stop = close { $name }, move no bees, combs or tools between hives, and tell the { -bee-inspector } before anything else
 fit-stop-why = signs of foulbrood were noted; it is notifiable in most countries, and every frame moved carries it on
 fit-queen-first = look for eggs this week; none: { $too-late ->
-    [yes] unite it, for it is too late to give a queen here
-   *[no] a mated queen by about { DAY($last) }, or unite it
+    [yes] { -unite } it, for it is too late to give a queen here
+   *[no] a mated queen by about { DAY($last) }, or { -unite } it
 }. If there are eggs: { $verdict }
 fit-queen-first-why = no queen seen and no brood on { DAY($today) }: the chances of the plan reckon with a laying queen
 fit-want-of-queen = of 100 such hives left as they are { NUMBER($end) } end for want of a queen before spring, and { NUMBER($come) } come to spring with one
@@ -170,14 +170,14 @@ fit-step-by = be done by about { DAY($last) } ({ DAY($early) } to { DAY($late) }
 
 fit-say-strong = Strong in autumn is not safe: large colonies raise most mites, and nobody has counted here.
 fit-say-clean = A clean sample is not a clean colony: count again.
-fit-say-robbed = Robbed or beset by wasps: close the entrance to a bee's width or two, feed it last, and weigh it again.
+fit-say-robbed = Robbed or beset by { -wasps }: close the entrance to a bee's width or two, feed it last, and weigh it again.
 fit-say-no-room = With what it is short of it would hold { MASS($wanted) }, and its combs take about { MASS($room) } and leave bees room: give it a box of drawn comb, or the rest as fondant in winter.
 fit-say-nucleus = A nucleus is fed first and defended first: entrance of a bee's width.
 fit-say-feeding = While you feed: entrances first, nuclei and weak hives first, all on one evening.
 fit-say-mites-now = Mites now: a treatment after about { DAY($all) } comes too late for part of the winter bees, after about { DAY($none) } for all of them. It protects the neighbours and next year's bees, not bees already hurt; a treatment in November alone is no cure for this winter.
 fit-say-count-again = Count a second time in October, before bees cluster about { DAY($cluster) }: robbers bring mites home from dying hives.
-fit-say-queens = Queens: the last sensible day to give one here is about { DAY($last) } ({ DAY($early) } to { DAY($late) }), from this site's last flight weather; judgement. A virgin after that means unite.
-fit-say-uniting = Uniting: by about { DAY($last) } here, the weak on the strong, and never with anything sick. Weak on weak is not strong.
+fit-say-queens = Queens: the last sensible day to give one here is about { DAY($last) } ({ DAY($early) } to { DAY($late) }), from this site's last flight weather; judgement. A virgin after that means { -unite }.
+fit-say-uniting = { CAPITAL(-uniting) }: by about { DAY($last) } here, the weak on the strong, and never with anything sick. Weak on weak is not strong.
 fit-say-left-on = The yard file says of no hive whether an { $excluder }, a { $feeder } or an { $empty } is still on. Look before the first frost.
 
 fit-window = can still work if begun by about { DAY($last) } ({ DAY($early) } to { DAY($late) }) here; protects this winter's bees only before about { DAY($winter-bees) }

@@ -12,7 +12,7 @@ hive-page-alive-today = Alive today? Dead bees found
 hive-page-expected = What the next look should show
 hive-page-before = Before you lift or open it
 # The chances are a sentence.
-hive-page-well = Well in { $goal }: { $chances }
+hive-page-well = Well by { $goal }: { $chances }
 hive-page-examine = Examine it sign by sign
 
 hive-page-food = Food
@@ -42,7 +42,7 @@ hive-page-dead-against = { CAPITAL($verdict) }: { $usual }. { SENTENCE($lie) }
 ## What the next look should show.
 
 hive-page-expected-on = On { DAY($on, style: "marked") } at { TEMPERATURE($air) }:
-hive-page-dead-on-floor = Dead bees on its floor
+hive-page-dead-on-floor = Dead bees on its { -floor }
 hive-page-new-dead = New dead bees
 hive-page-rime = New rime at the hole
 hive-page-hum = A hum, with an ear at the wall
@@ -58,19 +58,19 @@ hive-page-weather = { $is-in-room ->
 hive-page-heat = Heat of the colony
 hive-page-watts = { NUMBER($watts, digits: 1) } W
 hive-page-heat-loss = Heat loss
-hive-page-watts-per-degree = { NUMBER($watts, digits: 2) } W for each degree
+hive-page-loss = { LOSS($loss, digits: 2) }
 hive-page-core-mantle = Core, mantle
 hive-page-core-and-mantle = { TEMPERATURE($core, digits: 1) }, { TEMPERATURE($mantle, digits: 1) }
 hive-page-warm-zone = Air round the cluster
 hive-page-degrees = { TEMPERATURE($air, digits: 1) }
 hive-page-food-eaten = Food eaten
 hive-page-water = Water given off
-hive-page-grams = { NUMBER($grams) } g a day
-hive-page-caught = Caught by lid, walls, floor
-hive-page-caught-grams = { NUMBER($lid) }, { NUMBER($walls) }, { NUMBER($floor) } g a day
+hive-page-grams = { GRAMS($mass, us: 1) } a day
+hive-page-caught = Caught by lid, walls, { -floor }
+hive-page-caught-grams = { GRAMS($lid, us: 1) }, { GRAMS($walls, us: 1) }, { GRAMS($floor, us: 1) } a day
 hive-page-dripping = Dripping on the cluster
 hive-page-air-flow = Air in and out
-hive-page-litres = { NUMBER($litres, digits: 2) } L a second
+hive-page-flow = { FLOW($flow, digits: 2, us: 1) }
 hive-page-humidity = Humidity, carbon dioxide
 hive-page-percent = { NUMBER($humidity) } %, { NUMBER($co2, digits: 1) } %
 

@@ -28,9 +28,9 @@ hive-picture-weather = Weather
 
 ## Parts that are pointed at.
 
-hive-picture-snow-on-roof = Snow on the roof
+hive-picture-snow-on-roof = Snow on the { -roof }
 hive-picture-snow-round = Snow round it
-hive-picture-roof = Roof
+hive-picture-roof = { CAPITAL(-roof) }
 hive-picture-lid = Over the bees
 hive-picture-rim = Rim over the frames
 hive-picture-walls = Walls
@@ -39,11 +39,11 @@ hive-picture-warm-zone = Warm zone
 hive-picture-cold-zone = Cold zone
 hive-picture-under-lid = Underside of the lid
 hive-picture-inner-wall = Inner wall
-hive-picture-floor-above = Floor, upper side
+hive-picture-floor-above = { CAPITAL(-floor) }, upper side
 hive-picture-dead = Dead colony
 hive-picture-cluster = Cluster
-hive-picture-floor = Floor
-hive-picture-dead-on-floor = Dead bees on the floor
+hive-picture-floor = { CAPITAL(-floor) }
+hive-picture-dead-on-floor = Dead bees on the { -floor }
 hive-picture-heading = { CAPITAL($words) }
 
 ## Keys to tints.

@@ -13,4 +13,4 @@ indoors-warm = { $room } is too warm at { TEMPERATURE($air) }: bees stir, eat an
 indoors-cold = { $room } is cold at { TEMPERATURE($air) }: it saves little food; { $best } is best, but never shut off its air
 indoors-light = light comes into { $room }: bees fly to it and are lost; darken it, and use a red lamp
 indoors-damp = { $room } is damp: combs grow mouldy; more air through it
-indoors-dry = { $room } is dry: bees grow thirsty and stir; wet its floor
+indoors-dry = { $room } is dry: bees grow thirsty and stir; wet its { -floor }

@@ -50,14 +50,14 @@ jobs-treat-mites-missed = Late still protects the neighbours and next year's bee
 jobs-mite-count-autumn = Count mites again
 jobs-mite-count-autumn-waits = When the warmest hours of a fortnight stay below { TEMPERATURE($air) } on average and bees hardly take syrup.
 jobs-mite-count-autumn-why = Robbers bring mites home from dying hives. After this day hives are not opened for a sample.
-jobs-mite-count-autumn-missed = Leave the hives shut now; a board under a mesh floor still shows what falls.
+jobs-mite-count-autumn-missed = Leave the hives shut now; a board under a { -mesh-floor } still shows what falls.
 
 jobs-feeding-waits = { NUMBER($days) } days of feeding before syrup must be finished.
 jobs-feed-begun = Begin winter feeding
 jobs-feed-begun-why = Syrup must be finished in time, not begun in time; a big shortage in a small feeder takes weeks.
 jobs-feed-begun-missed = Begin today if it can still be finished by the day for syrup; else give solid food over the bees.
 jobs-entrance-reduced = Reduce entrances
-jobs-entrance-reduced-why = Feed draws robbers and wasps; nuclei and weak hives first.
+jobs-entrance-reduced-why = Feed draws robbers and { -wasps }; nuclei and weak hives first.
 jobs-entrance-reduced-missed = Still worth doing, from outside and in a minute.
 
 jobs-syrup-finished = Syrup finished and capped
@@ -143,15 +143,15 @@ jobs-food-runs-out-waits = Food within reach is gone in the model of your hives.
 jobs-food-runs-out-hive = { $hive } { $lasts }
 jobs-food-runs-out-why = { LIST($hives, between: "; ") }.
 
-jobs-clean-floor = First flight, floors cleared
+jobs-clean-floor = First flight, { -floors } cleared
 jobs-clean-floor-waits = The first calm, dry hour of { TEMPERATURE($air) } after midwinter.
-jobs-clean-floor-why = A winter's dead on the floor block the entrance and mould. Hives that do not fly are opened first.
+jobs-clean-floor-why = A winter's dead on the { -floor } block the entrance and mould. Hives that do not fly are opened first.
 jobs-clean-floor-missed = Still worth doing on the next flying day.
 
 jobs-melt-check = Meltwater, leaning hives
 jobs-melt-check-waits = The winter's snow has sunk to { NUMBER($percent) } % of its deepest.
-jobs-melt-check-why = Water at the floor, ice before the entrance, a stand that has sunk on one side.
-jobs-melt-check-missed = One look is never late: water on the floor, a leaning stand.
+jobs-melt-check-why = Water at the { -floor }, ice before the entrance, a stand that has sunk on one side.
+jobs-melt-check-missed = One look is never late: water on the { -floor }, a leaning stand.
 
 jobs-bear-fence-thaw = Bear fence on again
 jobs-bear-fence-thaw-waits = The mean of a fortnight stays above { TEMPERATURE($air) }.

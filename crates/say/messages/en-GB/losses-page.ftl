@@ -11,7 +11,7 @@ losses-page-lede = Winter { $winter }: { NUMBER($lost) } of { NUMBER($at-risk) }
     [yes] lost
    *[no] lost so far
 }.
-losses-page-counted = Counted from { DAY($from) } to { DAY($until) }, when winter is over here. Lost is: no living bees, or too small to be a colony; a queen problem that cannot be mended; a disaster. Weak but alive is not lost, and a colony united with another is one fewer at risk (COLOSS BEEBOOK 2013).
+losses-page-counted = Counted from { DAY($from) } to { DAY($until) }, when winter is over here. Lost is: no living bees, or too small to be a colony; a queen problem that cannot be mended; a disaster. Weak but alive is not lost, and a colony { -united } with another is one fewer at risk (COLOSS BEEBOOK 2013).
 losses-page-each = Each colony
 losses-page-one = <strong>{ $colony }</strong>: { $says }.
 losses-page-examine = Examine it
@@ -81,7 +81,7 @@ losses-page-no-record = not in the records
 ## The spring count.
 
 losses-page-count = Count the colonies
-losses-page-count-what = Once winter is over, say what each is. A colony united with another is noted at its hive, as <code>united=NAME</code>.
+losses-page-count-what = Once winter is over, say what each is. A colony { -united } with another is noted at its hive, as <code>united=NAME</code>.
 losses-page-count-of = <strong>{ $colony }</strong>, { $fate }
 losses-page-count-of-untold = <strong>{ $colony }</strong>
 losses-page-as-noted = as it is noted
@@ -95,7 +95,7 @@ losses-page-day = Day, if not { DAY($today) }
 losses-page-keep = Keep the count
 losses-page-came-or-went = Colonies that came or went and are not in the records
 losses-page-added = Bought or split in since autumn
-losses-page-removed = Sold or united since
+losses-page-removed = Sold or { -united } since
 losses-page-count-too = Count them too
 losses-page-not-kept = They change who was at risk on this page; they are not kept.
 losses-page-no-answer = { $colony }: { $text } is none of the answers.

@@ -3,7 +3,7 @@
 losses-price = price of a colony
 losses-season = worth of a season
 losses-colonies = colonies
-losses-none-at-risk = { NUMBER($all) } colonies less { NUMBER($removed) } sold or united leave none at risk
+losses-none-at-risk = { NUMBER($all) } colonies less { NUMBER($removed) } sold or { -united } leave none at risk
 losses-more-than-at-risk = { NUMBER($lost) } lost and { NUMBER($weak) } weak are more than the { NUMBER($at_risk) } colonies at risk
 losses-winter-cannot-be = a winter with { NUMBER($lost) } lost of { NUMBER($at_risk) } colonies cannot be
 losses-no-member = no member is given
@@ -27,7 +27,7 @@ losses-two-rates = Overall and average rate differ: small yards weigh as much as
 losses-who-answers = Those who answer are seldom all members: those with losses, or with none, may keep silent.
 losses-few-members = With so few members the range is wide for good reason.
 
-losses-definition = Lost: no living bees, or too small to be a colony; or a queen problem that cannot be mended; or taken by a disaster. Weak but alive is not lost; united with another is one fewer at risk, not a loss.
+losses-definition = Lost: no living bees, or too small to be a colony; or a queen problem that cannot be mended; or taken by a disaster. Weak but alive is not lost; { -united } with another is one fewer at risk, not a loss.
 
 losses-sources-rates = case definitions and rates: van der Zee et al. 2013, J. Apic. Res. 52(4), COLOSS BEEBOOK survey methods 2.3 and 10.3.2; one apiary is a census: vanEngelsdorp et al. 2013
 losses-sources-usual = usual rate 20 %: COLOSS 12.0 % (2015/16), 20.9 % (2016/17), 16.7 % (2018/19); Canada 27 % (mean of 2007 to 2022, CAPA); its weight of 20 colonies: judgement

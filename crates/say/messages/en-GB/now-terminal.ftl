@@ -2,7 +2,7 @@
 
 now-terminal-sign = { DAY($on, style: "short") } { $note }
 now-terminal-stands = It stands on { $source }, seed { $seed }.
-now-terminal-judgement = How much a sign can say is judgement throughout: data/watch_parameters.toml. Follow the label, local law, the bee inspector and the vet before any word here.
+now-terminal-judgement = How much a sign can say is judgement throughout: data/watch_parameters.toml. Follow the label, local law, the { -bee-inspector } and the vet before any word here.
 
 now-terminal-flight-day = Flight day
 now-terminal-flies-most-days = bees fly on most days now; a hive that does not while others do is opened first
@@ -34,7 +34,7 @@ now-terminal-since-day = most likely { DAY($likely, style: "part") }, between { 
 now-terminal-next = Next look
 now-terminal-next-look = on { DAY($on) } at { TEMPERATURE($air) }: { LIST($parts) }
 now-terminal-new-dead = { $dead } new dead bees{ $indoors ->
-    [yes] {" "}on its floor
+    [yes] {" "}on its { -floor }
    *[no] {""}
 }
 now-terminal-new-rime = new rime at the hole { $chance }

@@ -16,7 +16,7 @@ paper-page-terminal = In a terminal <code>snowhum print --out FOLDER</code> writ
 paper-page-no-estimate = The estimate is on its way; print this page once it is there.
 paper-page-invented = An invented yard.
 
-paper-page-cut = Cut apart, laminate, and pin inside the roof or to the stand.
+paper-page-cut = Cut apart, laminate, and pin inside the { -roof } or to the stand.
 paper-page-here-alone = You opened this page on the machine that serves it, so these codes lead nowhere from a telephone. Serve the pages to the yard and print the cards from the address the telephone uses.
 paper-page-code = The page of { $hive }
 paper-page-card-invented = { $yard } (invented)

@@ -26,7 +26,7 @@ plan-terminal-syrup-by = must be finished (taken and capped) by { DAY($safe) } h
 }
 
 plan-terminal-hive-empty = its bees are gone before the coldest month
-plan-terminal-hive = in the coldest month loses { NUMBER($loss, digits: 1) } W/K, { NUMBER($air, digits: 2) } L/s of air; water a day: lid { GRAMS($lid, us: 1) }, walls { GRAMS($walls, digits: 0, us: 1) }, floor { GRAMS($floor, digits: 0, us: 1) }, drips on the cluster { GRAMS($drips, digits: 0, us: 1) }; { $hole }
+plan-terminal-hive = in the coldest month loses { LOSS($loss, digits: 1) }, { FLOW($air, digits: 2, us: 1) } of air; water a day: lid { GRAMS($lid, us: 1) }, walls { GRAMS($walls, digits: 0, us: 1) }, { -floor } { GRAMS($floor, digits: 0, us: 1) }, drips on the cluster { GRAMS($drips, digits: 0, us: 1) }; { $hole }
 plan-terminal-no-hole = no upper hole, so no rime to look for
 plan-terminal-frost = frost at the upper hole { NUMBER($percent) } % of the time
 plan-terminal-bees = { $bars } from { NUMBER($now) } now to { NUMBER($low) } ({ NUMBER($least) } to { NUMBER($most) }) about { DAY($on, style: "part") }
@@ -54,4 +54,4 @@ plan-terminal-mind = Mind: { $caution }
 plan-terminal-after = { LIST($sentences, between: ". ") }
 
 plan-terminal-stands = It stands on { $source }; { NUMBER($members) } members on { NUMBER($paths) } paths, seed { $seed }.
-plan-terminal-parameters = Parameters and their sources: data/winter_parameters.toml. Follow the label, local law, the bee inspector and the vet before any word here.
+plan-terminal-parameters = Parameters and their sources: data/winter_parameters.toml. Follow the label, local law, the { -bee-inspector } and the vet before any word here.

@@ -22,7 +22,7 @@ round-page-snow-bare = bare
 round-page-snow-old = old
 round-page-snow-fresh = fresh
 
-round-page-indoors = Stands indoors: no flight, snow or rime to look for; its dead lie on its floor.
+round-page-indoors = Stands indoors: no flight, snow or rime to look for; its dead lie on its { -floor }.
 round-page-expected = As expected: { $dead } dead bees, entrance clear
 round-page-further = Further signs, weight, a word
 round-page-word = A word
@@ -68,7 +68,7 @@ round-page-droppings-snow = on snow
 round-page-droppings-hive = on the hive
 round-page-droppings-none = none
 round-page-robbers = Robbers
-round-page-wasps = Wasps
+round-page-wasps = { CAPITAL(-wasps) }
 round-page-yes = yes
 round-page-no = no
 round-page-lid = Under the lid, by hand

@@ -13,6 +13,6 @@ season-page-bees = Frames of bees, or weak, middling, strong
 season-page-food = Food, or light, fair, heavy, { $unit }
 season-page-mites = Mites, if you counted
 season-page-queen = Queen, if you looked
-season-page-is-gone = It is dead, sold or united
+season-page-is-gone = It is dead, sold or { -united }
 
 season-page-invented = The invented yard has one winter; begin a yard of your own.

@@ -10,6 +10,10 @@ setup-terminal-water = water, { $ounces ->
     [yes] oz
    *[no] g
 } a day
+setup-terminal-heat = { $british-thermal ->
+    [yes] Btu/h
+   *[no] W/K
+}
 setup-terminal-price = price
 setup-terminal-gain = gain
 setup-terminal-of-hundred = of 100
@@ -21,7 +25,7 @@ setup-terminal-faces = lid/walls/base
 
 setup-terminal-number = { NUMBER($number) }
 setup-terminal-tenths = { NUMBER($number, digits: 1) }
-setup-terminal-hundredths = { NUMBER($number, digits: 2) }
+setup-terminal-loss = { LOSS($loss, digits: 2, unit: "no") }
 setup-terminal-stores = { MASS($stores, digits: 1, unit: "no") }
 setup-terminal-caught = { GRAMS($lid, unit: "no", us: 2) }/{ GRAMS($walls, unit: "no", us: 2) }/{ GRAMS($base, unit: "no", us: 2) }
 

@@ -56,7 +56,7 @@ shared-page-sources = Sources
 shared-page-settings = Settings
 shared-page-programs = For programs
 shared-page-sign-out = Sign out
-shared-page-chances = Chances stand for hives like these with these signs. The label, local law, the bee inspector and the vet come before any word here.
+shared-page-chances = Chances stand for hives like these with these signs. The label, local law, the { -bee-inspector } and the vet come before any word here.
 
 ## How old what is shown is.
 

@@ -26,7 +26,7 @@ spring-page-step = { LIST($parts, between: ", ") }. { $waits } { $how }
 spring-page-step-what = <strong>{ $what }</strong>
 spring-page-step-from = from about { DAY($from, style: "marked") }
 spring-page-step-until = until about { DAY($until, style: "marked") }
-spring-page-hive = Floor, wrap, boxes
+spring-page-hive = { CAPITAL(-floor) }, wrap, boxes
 spring-page-hive-step = <strong>{ $what }</strong>: { SENTENCE($when) } { $waits } { $why }
 
 spring-page-strength = How strong?

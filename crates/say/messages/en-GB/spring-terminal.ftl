@@ -18,7 +18,7 @@ spring-terminal-combs = every comb
 spring-terminal-feed = Feed in this order
 spring-terminal-from = from about { DAY($on) }
 spring-terminal-until = until about { DAY($on) }
-spring-terminal-hive = Floor, wrap, boxes
+spring-terminal-hive = { CAPITAL(-floor) }, wrap, boxes
 spring-terminal-step = { $what }: { $when }. { $waits } { $why }
 
 spring-terminal-strong = How strong?

@@ -22,9 +22,9 @@ weigh-counted = frames counted
 
 weigh-part-boxes = { NUMBER($count) } boxes, empty
 weigh-part-frames = { NUMBER($count) } frames of drawn comb
-weigh-part-floor = floor
+weigh-part-floor = { -floor }
 weigh-part-over = what lies over the frames
-weigh-part-roof = roof
+weigh-part-roof = { -roof }
 
 weigh-lift-side = one side, as it was lifted
 weigh-lift-waist = a full ten-frame deep at waist height
@@ -32,7 +32,7 @@ weigh-lift-low = the same from a low stand, turning
 weigh-lift-box = box { NUMBER($place) } from below ({ $size }) on a stand of 40 cm (16 in)
 
 weigh-no-food = No food can be told: give the empty hive with --tare, or its kind with --hive and --boxes.
-weigh-wet = Wet wood adds 1 to 3 kg (2 to 7 lb), wet snow on the roof 0.5 to 1 kg a centimetre (3 to 6 lb an inch): sweep it, or tell it as other weight.
+weigh-wet = Wet wood adds 1 to 3 kg (2 to 7 lb), wet snow on the { -roof } 0.5 to 1 kg a centimetre (3 to 6 lb an inch): sweep it, or tell it as other weight.
 weigh-brood = Brood and pollen weigh too: in spring the whole can hold while the food falls.
 weigh-frozen = A hive frozen to its stand is not jerked: break the ice first, or wait.
 weigh-off-middle = The load sits far off the middle: read both sides again to be sure of them.
@@ -42,7 +42,7 @@ weigh-side-both = For a weight lift both sides: --left and --right.
 
 weigh-sources-lifting = lifting: Applications Manual for the Revised NIOSH Lifting Equation (1994, publication 94-110)
 weigh-sources-sides = two sides: moments about the far support; errors of reading: judgement
-weigh-sources-parts = empty hive: its sizes and wood; frames, comb and roof from memory
+weigh-sources-parts = empty hive: its sizes and wood; frames, comb and { -roof } from memory
 weigh-sources-own = empty hive: your own figure
 weigh-sources-bees = bees: about 2 kg (Bee Craft, September 2016)
 weigh-sources-comb = 0.32 ± 0.03 kg/dm² of comb capped on both sides: Swedish Beekeepers 0.30, Bienen-Zeitung wiki 0.35

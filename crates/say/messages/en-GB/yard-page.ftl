@@ -27,7 +27,7 @@ yard-page-alone = To be left alone, or gone: { NUMBER($hives) }
 yard-page-mind = Mind
 yard-page-food = Food
 yard-page-next = Next
-yard-page-well-in = Well in { $goal }
+yard-page-well-in = Well by { $goal }
 yard-page-chances = { $is-same ->
     [yes] { NUMBER($now) } of 100.
    *[no] { NUMBER($now) } of 100 now, <strong>{ NUMBER($done) }</strong> if done.

@@ -8,7 +8,7 @@ hive-terminal-bees = { NUMBER($bees) } abeilles, { LENGTH($across) } de diamètr
 hive-terminal-heat = Chaleur
 hive-terminal-warmth = { NUMBER($watts, digits: 1) } W, tirés de { GRAMS($food, digits: 1, us: 2) } de provisions par jour, qui donnent aussi { GRAMS($water, digits: 1, us: 2) } d’eau
 hive-terminal-air = Air
-hive-terminal-airs = { TEMPERATURE($around, digits: 1) } autour de la grappe, { TEMPERATURE($floor, digits: 1) } au plancher ; il passe { NUMBER($flow, digits: 2) } L/s, { NUMBER($humid) } % d’humidité, { NUMBER($spent, digits: 2) } % de dioxyde de carbone
+hive-terminal-airs = { TEMPERATURE($around, digits: 1) } autour de la grappe, { TEMPERATURE($floor, digits: 1) } au plancher ; il passe { FLOW($flow, digits: 2, us: 1) }, { NUMBER($humid) } % d’humidité, { NUMBER($spent, digits: 2) } % de dioxyde de carbone
 hive-terminal-faces = Surfaces
 hive-terminal-face = couvercle { TEMPERATURE($lid, digits: 1) }, parois { TEMPERATURE($walls, digits: 1) } (en bas { TEMPERATURE($below, digits: 1) }), plancher { TEMPERATURE($floor, digits: 1) }
 hive-terminal-water = Eau
@@ -21,4 +21,4 @@ hive-terminal-hole-is = { $state ->
    *[frost] du givre : de l’haleine, un signe de vie
 }
 hive-terminal-loss = Perte
-hive-terminal-loses = { NUMBER($watts, digits: 2) } W par kelvin au-dessus du dehors
+hive-terminal-loses = { LOSS($loss, digits: 2) } au-dessus du dehors

@@ -26,7 +26,7 @@ plan-terminal-syrup-by = doit être fini (pris et operculé) ici d’ici le { DA
 }
 
 plan-terminal-hive-empty = ses abeilles ont disparu avant le mois le plus froid
-plan-terminal-hive = au mois le plus froid elle perd { NUMBER($loss, digits: 1) } W/K, { NUMBER($air, digits: 2) } L/s d’air ; eau par jour : couvercle { GRAMS($lid, us: 1) }, parois { GRAMS($walls, digits: 0, us: 1) }, plancher { GRAMS($floor, digits: 0, us: 1) }, gouttant sur la grappe { GRAMS($drips, digits: 0, us: 1) } ; { $hole }
+plan-terminal-hive = au mois le plus froid elle perd { LOSS($loss, digits: 1) }, { FLOW($air, digits: 2, us: 1) } d’air ; eau par jour : couvercle { GRAMS($lid, us: 1) }, parois { GRAMS($walls, digits: 0, us: 1) }, plancher { GRAMS($floor, digits: 0, us: 1) }, gouttant sur la grappe { GRAMS($drips, digits: 0, us: 1) } ; { $hole }
 plan-terminal-no-hole = pas de trou supérieur, donc pas de givre à chercher
 plan-terminal-frost = givre au trou supérieur { NUMBER($percent) } % du temps
 plan-terminal-bees = { $bars } de { NUMBER($now) } maintenant à { NUMBER($low) } ({ NUMBER($least) } à { NUMBER($most) }) vers { DAY($on, style: "part") }

@@ -4,7 +4,6 @@ use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, calendar, jobs, season_start};
 use snowhum_apiary::Apiary;
-use snowhum_units::System;
 use snowhum_winter::Parameters;
 use std::path::{Path, PathBuf};
 
@@ -26,8 +25,7 @@ pub(super) fn run(arguments: &JobsArguments, common: &Common) -> anyhow::Result<
     let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
     let run = &arguments.yard.run;
     let as_of = asked_day(&apiary, run)?;
-    let system = common.units.into();
-    let mut answer = progress::during("reckoning the year", || windows(&apiary, run, as_of, system))?;
+    let mut answer = progress::during("reckoning the year", || windows(&apiary, run, as_of))?;
     // A day outside the winter that was counted has no present; the windows of the site stand all the same.
     if let Ok(present) = Present::resolve(&apiary, run) {
         answer = answer.told_by(&super::now::told(&apiary, present, run, common)?);
@@ -42,12 +40,7 @@ pub(super) fn run(arguments: &JobsArguments, common: &Common) -> anyhow::Result<
 }
 
 /// The windows of the year that a day belongs to.
-pub(crate) fn windows(
-    apiary: &Apiary,
-    arguments: &RunArguments,
-    as_of: Date,
-    system: System,
-) -> anyhow::Result<JobsAnswer> {
+pub(crate) fn windows(apiary: &Apiary, arguments: &RunArguments, as_of: Date) -> anyhow::Result<JobsAnswer> {
     let (parameters, triggers) = (Parameters::shipped()?, Triggers::shipped()?);
     let Year { from, weather, site } = Year::resolve(apiary, arguments, as_of)?;
     let year = SiteYear::of(&site, &weather, from, &triggers);
@@ -58,8 +51,8 @@ pub(crate) fn windows(
     let is_counted = season_start(apiary.as_of, apiary.site.latitude) == from && !apiary.colonies.is_empty();
     // A count too near spring, or after it, says nothing of this winter's brood.
     let counted = if is_counted { Weather::resolve(&apiary, &from_count).ok() } else { None };
-    let colonies = counted.as_ref().map(|(weather, _)| weather.question(&apiary, &parameters, &from_count, system));
-    Ok(jobs(&JobsQuestion { apiary: &apiary, year: &year, as_of, colonies, triggers: &triggers, system }))
+    let colonies = counted.as_ref().map(|(weather, _)| weather.question(&apiary, &parameters, &from_count));
+    Ok(jobs(&JobsQuestion { apiary: &apiary, year: &year, as_of, colonies, triggers: &triggers }))
 }
 
 fn write(file: &Path, content: &str) -> anyhow::Result<()> {

@@ -137,7 +137,7 @@ fn of_records(arguments: &LossesArguments, common: &Common) -> anyhow::Result<()
     if answer.can_be_scored() {
         let parameters = snowhum_winter::Parameters::shipped()?;
         let moved = weather.moved(&apiary);
-        let plan = weather.question(&moved, &parameters, &from_count, common.units.into());
+        let plan = weather.question(&moved, &parameters, &from_count);
         forecasts = progress::during("computing what was to be expected", || foretold(&plan));
         question.forecasts = &forecasts;
         answer = lessons(&question).map_err(sum::fault)?;

@@ -6,7 +6,6 @@ use clap::Args;
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::verdict::LastVerdict;
 use snowhum_apiary::Apiary;
-use snowhum_units::System;
 
 use super::plan::ToldArguments;
 use crate::args::{Common, LiveArguments, RunArguments, YardArguments};
@@ -31,7 +30,6 @@ pub(crate) struct NowArguments {
 #[derive(Clone, Copy)]
 pub(super) struct Asking<'a> {
     pub(super) run: &'a RunArguments,
-    pub(super) system: System,
     /// What was decided of each colony when it was last told.
     pub(super) last: &'a [LastVerdict],
 }
@@ -70,7 +68,7 @@ pub(super) fn told(
     common: &Common,
 ) -> anyhow::Result<NowAnswer> {
     let last = keep::last_told(apiary, common.store.as_deref());
-    let asking = Asking { run, system: common.units.into(), last: &last };
+    let asking = Asking { run, last: &last };
     progress::during("watching the colonies", || answer_of(apiary, present, &asking))
 }
 
@@ -80,7 +78,7 @@ pub(super) fn answer_of(apiary: &Apiary, present: Present, asking: &Asking<'_>) 
     let signs = snowhum_watch::Parameters::shipped()?;
     let thresholds = Thresholds::shipped()?;
     let apiary = present.weather.moved(apiary);
-    let question = present.question(&apiary, &parameters, (&signs, &thresholds), asking.run, asking.system);
+    let question = present.question(&apiary, &parameters, (&signs, &thresholds), asking.run);
     let ground = Ground::of(NowQuestion { last: asking.last, ..question });
     let watchings = ground.watch();
     Ok(ground.now(&watchings))

@@ -68,7 +68,7 @@ pub(super) fn tell(
         // The first screen is of hives as they stand by now: the plan behind it need not be computed.
         sealed::refuse(apiary, &Parameters::shipped()?).map_err(exit::input)?;
         let last = keep::last_told(apiary, common.store.as_deref());
-        let asking = Asking { run: arguments, system: common.units.into(), last: &last };
+        let asking = Asking { run: arguments, last: &last };
         let as_of = arguments.as_of.unwrap_or(apiary.as_of);
         if let Some(now) = progress::during("watching the colonies", || present(apiary, as_of, &asking))? {
             text::say(&text::plan::words_of_present(&now))?;
@@ -91,7 +91,7 @@ pub(super) fn tell(
 
 pub(super) fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
     let last = keep::last_told(apiary, common.store.as_deref());
-    let asking = Asking { run: arguments, system: common.units.into(), last: &last };
+    let asking = Asking { run: arguments, last: &last };
     progress::during("computing the winter", || answer_of(apiary, &asking))
 }
 
@@ -102,7 +102,7 @@ pub(super) fn answer_of(apiary: &Apiary, asking: &Asking<'_>) -> anyhow::Result<
     let (weather, as_of) = Weather::resolve(apiary, asking.run)?;
     let moved = moved_on(apiary, as_of);
     let there = weather.moved(apiary);
-    let mut answer = plan(&weather.question(&there, &parameters, asking.run, asking.system));
+    let mut answer = plan(&weather.question(&there, &parameters, asking.run));
     answer.weather.notes.splice(0..0, moved.map(Message::own));
     // What is told first is of the hives as they stand by now, notes and all, so that plan and present say one thing.
     if let Some(now) = present(apiary, as_of, asking)? {

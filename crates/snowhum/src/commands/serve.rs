@@ -109,7 +109,7 @@ impl Reckon for Model {
         let arguments = self.arguments(ask.day);
         let present = weather_source::Present::resolve(&ask.apiary, &arguments).map_err(words)?;
         let apiary = present.weather.moved(&ask.apiary);
-        let question = present.question(&apiary, &parameters, (&signs, &thresholds), &arguments, ask.system);
+        let question = present.question(&apiary, &parameters, (&signs, &thresholds), &arguments);
         Ok(Present::of(NowQuestion { last: &ask.last, ..question }, before))
     }
 
@@ -119,11 +119,11 @@ impl Reckon for Model {
         let arguments = self.arguments(ask.apiary.as_of);
         let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(words)?;
         let apiary = weather.moved(&ask.apiary);
-        Ok(plan(&weather.question(&apiary, &parameters, &arguments, ask.system)))
+        Ok(plan(&weather.question(&apiary, &parameters, &arguments)))
     }
 
     fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String> {
-        super::jobs::windows(&ask.apiary, &self.arguments(ask.day), ask.day, ask.system).map_err(words)
+        super::jobs::windows(&ask.apiary, &self.arguments(ask.day), ask.day).map_err(words)
     }
 
     fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String> {
@@ -143,8 +143,8 @@ impl Reckon for Model {
         let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &from_count).map_err(words)?;
         let present = weather_source::Present::resolve(&ask.apiary, &to_day).map_err(words)?;
         let (counted, here) = (weather.moved(&ask.apiary), present.weather.moved(&ask.apiary));
-        let autumn = weather.question(&counted, &parameters, &from_count, ask.system);
-        let present = present.question(&here, &parameters, (&signs, &thresholds), &to_day, ask.system);
+        let autumn = weather.question(&counted, &parameters, &from_count);
+        let present = present.question(&here, &parameters, (&signs, &thresholds), &to_day);
         Ok(film(&FilmQuestion { autumn, plan, present, now }))
     }
 
@@ -154,7 +154,7 @@ impl Reckon for Model {
         let arguments = self.arguments(ask.apiary.as_of);
         let (weather, _) = weather_source::Weather::resolve(&ask.apiary, &arguments).map_err(words)?;
         let apiary: Apiary = weather.moved(&ask.apiary);
-        let question = weather.question(&apiary, &parameters, &arguments, ask.system);
+        let question = weather.question(&apiary, &parameters, &arguments);
         compare(&question, at, tries).ok_or_else(|| "the colony has no hive".to_owned())
     }
 }

@@ -19,7 +19,7 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
     let (weather, _) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.yard.run))?;
     weather.tell_far();
     let apiary = weather.moved(&apiary);
-    let question = weather.question(&apiary, &parameters, &arguments.yard.run, common.units.into());
+    let question = weather.question(&apiary, &parameters, &arguments.yard.run);
     let answer = progress::during("computing the set-ups", || compare(&question, at, &tries))
         .ok_or_else(|| exit::input(format!("colony {} has no hive", arguments.colony)))?;
     if common.json {

@@ -29,7 +29,7 @@ fn answer(apiary: &Apiary, run: &RunArguments, common: &Common) -> anyhow::Resul
     let triggers = Triggers::shipped()?;
     let as_of = asked_day(apiary, run)?;
     let present = progress::during("reading the weather", || Present::resolve(apiary, run))?;
-    let windows = progress::during("reckoning the year", || windows(apiary, run, as_of, common.units.into()))?;
+    let windows = progress::during("reckoning the year", || windows(apiary, run, as_of))?;
     let winter = present.weather.winter.clone();
     let moved = present.weather.moved(apiary);
     let now = super::now::told(apiary, present, run, common)?;

@@ -46,7 +46,7 @@ pub(super) fn run(arguments: &TellArguments, common: &Common) -> anyhow::Result<
 fn told(apiary: &Apiary, arguments: &TellArguments, common: &Common) -> anyhow::Result<FilmAnswer> {
     let day = day(apiary, arguments)?;
     let last = keep::last_told(apiary, common.store.as_deref());
-    let ask = Ask { apiary: apiary.clone(), day, system: common.units.into(), last };
+    let ask = Ask { apiary: apiary.clone(), day, last };
     let model = Model { arguments: arguments.yard.run.clone() };
     let plan = progress::during("computing the winter", || model.ahead(&ask)).map_err(exit::input)?;
     let (present, _) = progress::during("watching the colonies", || model.present(&ask, None)).map_err(exit::input)?;

@@ -9,8 +9,7 @@ use serde_json::Value;
 use snowhum_advice::jobs::{JobsAnswer, calendar::calendar};
 use snowhum_advice::now::NowAnswer;
 use snowhum_apiary::Apiary;
-use snowhum_say::Tongue;
-use snowhum_say::capital;
+use snowhum_say::{Tongue, both_ways, capital, hives};
 use std::sync::Mutex;
 
 use crate::text;
@@ -35,6 +34,12 @@ struct Told<'a> {
     name: &'a str,
     words: String,
     about: String,
+    /// How long its food lasts; none where nobody lives.
+    lasts: Option<String>,
+    /// Of a hundred such hives those well in spring.
+    well: u32,
+    /// The same with those that are not, and those alive.
+    spring: [String; 2],
     acts: bool,
 }
 
@@ -45,6 +50,9 @@ fn told(now: &NowAnswer) -> Vec<Told<'_>> {
             name: &one.name,
             words: Tongue::BRITISH.say(&one.verdict.words()),
             about: Tongue::BRITISH.say(&one.about),
+            lasts: one.stores_kg.total.as_ref().map(|_| Tongue::BRITISH.say(&one.food_lasts(now.looks_to))),
+            well: hives(one.alive_fed_queenright),
+            spring: [one.alive, one.alive_fed_queenright].map(|chance| Tongue::BRITISH.say(&both_ways(chance))),
             acts: one.verdict.first.is_some(),
         })
         .collect()
@@ -70,6 +78,13 @@ fn in_the_terminal(now: &NowAnswer, case: &str) {
         let one = text::now::one(now, at);
         let title = one.lines().next().unwrap();
         assert!(title.ends_with(&format!(": {}", told.words)), "{case}: {title}");
+        if now.colonies[at].is_gone() {
+            continue;
+        }
+        let one = on_one_line(&one);
+        for words in told.spring.iter().chain(&told.lasts) {
+            assert!(one.contains(&on_one_line(words)), "{case}: the terminal lacks \"{words}\": {one}");
+        }
     }
 }
 
@@ -78,9 +93,7 @@ fn in_json(now: &NowAnswer, api: &Value, plan: &Value, case: &str) {
     for (at, told) in told(now).iter().enumerate() {
         let verdict = &own["colonies"][at]["verdict"];
         assert_eq!(&own["first"]["colonies"][at]["verdict"], verdict, "{case}: {}", told.name);
-        for key in ["verdict", "about"] {
-            assert_eq!(api["now"]["colonies"][at][key], own["colonies"][at][key], "{case}: {}", told.name);
-        }
+        assert_eq!(api["now"]["colonies"][at], own["colonies"][at], "{case}: {}", told.name);
         let word = verdict["word"].as_str().unwrap().replace('-', " ");
         assert!(told.words.starts_with(&word), "{case}: {} is not {word}", told.words);
         // A plan is of the day of the count; of that day it says the same.
@@ -120,6 +133,18 @@ fn in_the_pages(now: &NowAnswer, pages: &Pages, case: &str) {
             let (head, rest) = page.split_once("</span>").unwrap();
             assert!(format!("{head}</span>").ends_with(&chip(told)), "{case}: {what} of {}: {head}", told.name);
             assert!(rest.contains(&about), "{case}: {what} of {} does not say \"{about}\": {rest}", told.name);
+        }
+        let numbers = format!(" {} of 100", told.well);
+        let first = &now.first.colonies[at];
+        if first.if_not.is_some() && first.if_done.is_some() && !first.steps.is_empty() {
+            assert!(
+                hive.contains(&numbers) && yard.contains(&numbers),
+                "{case}: {numbers} of {}: {hive} {yard}",
+                told.name
+            );
+        }
+        if let Some(lasts) = told.lasts.as_ref().filter(|_| !now.colonies[at].is_gone()) {
+            assert!(pages.hives[at].contains(&capital(lasts)), "{case}: {lasts} of {}", told.name);
         }
         let row = after(&pages.paper, &format!("<strong>{}</strong>", told.name));
         let row = row.split("</tr>").next().unwrap();

@@ -3,7 +3,7 @@
 use snowhum_advice::HiveAnswer;
 use snowhum_apiary::Hive;
 use snowhum_say::hive_terminal as say;
-use snowhum_units::{Kelvin, Kilogram, Metre};
+use snowhum_units::{CubicMetrePerSecond, Kelvin, Kilogram, Metre, WattPerKelvin};
 use snowhum_winter::{SteadyQuestion, UpperHole};
 
 use crate::text::entry;
@@ -16,7 +16,7 @@ pub(crate) fn words(name: &str, hive: &Hive, question: &SteadyQuestion, answer: 
         + &air(answer)
         + &water(answer)
         + &entry(say::hole(), say::hole_is(upper_hole(answer.upper_hole)))
-        + &entry(say::loss(), say::loses(answer.heat_loss_w_per_k))
+        + &entry(say::loss(), say::loses(WattPerKelvin::new(answer.heat_loss_w_per_k)))
 }
 
 fn grams(grams: f64) -> Kilogram {
@@ -38,7 +38,8 @@ fn air(answer: &HiveAnswer) -> String {
     let [around, bottom] = [answer.warm_zone_c, answer.floor_zone_c].map(Kelvin::from_celsius);
     let faces = &answer.surface_c;
     let [lid, walls, below, floor] = [faces.lid, faces.walls, faces.lower_walls, faces.floor].map(Kelvin::from_celsius);
-    let airs = say::airs(around, bottom, answer.air_flow_l_per_s, answer.humidity_percent, answer.co2_percent);
+    let flow = CubicMetrePerSecond::new(1e-3 * answer.air_flow_l_per_s);
+    let airs = say::airs(around, bottom, flow, answer.humidity_percent, answer.co2_percent);
     entry(say::air(), airs) + &entry(say::faces(), say::face(below, floor, lid, walls))
 }
 

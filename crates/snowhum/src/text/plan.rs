@@ -8,7 +8,7 @@ use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use snowhum_advice::verdict::{ColonyFirst, SOUND};
 use snowhum_say::{Message, both_ways, hives, in_hundred, plan_terminal as say, shared_terminal as shared};
-use snowhum_units::{CubicMetre, Kilogram, System};
+use snowhum_units::{CubicMetre, CubicMetrePerSecond, Kilogram, System, WattPerKelvin};
 use snowhum_winter::Ends;
 
 use crate::text::chart::spark;
@@ -180,7 +180,9 @@ fn hive(hive: &HiveVerdict) -> Message {
     let [lid, walls, floor, drips] =
         [water.lid, water.walls, water.floor, hive.drip_on_cluster_g_per_day].map(|grams| Kilogram::new(grams / 1e3));
     let hole = hive.frost_at_hole.map_or_else(say::no_hole, |share| say::frost(100.0 * share));
-    say::hive(hive.air_flow_l_per_s, drips, floor, hole, lid, hive.heat_loss_w_per_k, walls)
+    let flow = CubicMetrePerSecond::new(1e-3 * hive.air_flow_l_per_s);
+    let loss = WattPerKelvin::new(hive.heat_loss_w_per_k);
+    say::hive(flow, drips, floor, hole, lid, loss, walls)
 }
 
 fn bees(colony: &ColonyPlan) -> String {

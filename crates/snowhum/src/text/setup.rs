@@ -2,16 +2,15 @@
 
 use snowhum_advice::setup::{HARDLY, SetupAnswer, SetupRow, SetupVerdict};
 use snowhum_say::{Message, setup_terminal as say, shared_terminal as shared};
-use snowhum_units::{Kilogram, System};
+use snowhum_units::{Kilogram, System, WattPerKelvin};
 
 use crate::text::voice::{in_words, tongue};
 use crate::text::wrapped;
 
 pub(crate) fn words(answer: &SetupAnswer, currency: &str) -> String {
     let us = tongue().system() == System::Us;
-    let heat = Message::own("W/K");
     let mut page = in_words(&say::title(&answer.colony)) + "\n\n";
-    page += &line([Message::NONE, say::alive(), say::food(), say::water(us), heat, say::price(), say::gain()]);
+    page += &line([Message::NONE, say::alive(), say::food(), say::water(us), say::heat(us), say::price(), say::gain()]);
     let (of_hundred, currency) = (say::of_hundred(), Message::from(currency));
     page +=
         &line([Message::NONE, of_hundred.clone(), say::unit(us), say::faces(), Message::NONE, currency, of_hundred]);
@@ -39,7 +38,7 @@ fn row(row: &SetupRow) -> String {
         say::number(100.0 * row.alive_in_spring),
         say::stores(Kilogram::new(row.food_kg)),
         say::caught(floor, lid, walls),
-        say::hundredths(row.heat_loss_w_per_k),
+        say::loss(WattPerKelvin::new(row.heat_loss_w_per_k)),
         say::number(row.cost_money),
         say::tenths(row.difference_hives_in_100),
     ])

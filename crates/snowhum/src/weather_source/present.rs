@@ -6,7 +6,7 @@ use snowhum_advice::PlanQuestion;
 use snowhum_advice::now::{NowQuestion, Thresholds};
 use snowhum_advice::yard;
 use snowhum_apiary::Apiary;
-use snowhum_units::{Kelvin, System};
+use snowhum_units::Kelvin;
 use snowhum_watch::Sizes;
 use snowhum_weather::{Ensemble, Hourly, bend_through, follow};
 use snowhum_winter::Parameters;
@@ -99,9 +99,8 @@ impl Present {
         parameters: &'a Parameters,
         (signs, thresholds): (&'a snowhum_watch::Parameters, &'a Thresholds),
         arguments: &RunArguments,
-        system: System,
     ) -> NowQuestion<'a> {
-        let plan = self.weather.question(apiary, parameters, arguments, system);
+        let plan = self.weather.question(apiary, parameters, arguments);
         NowQuestion {
             plan: PlanQuestion { as_of: self.as_of.saturating_add(1.days()), ..plan },
             as_of: self.as_of,

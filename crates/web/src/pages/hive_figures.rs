@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use snowhum_advice::HiveAnswer;
 use snowhum_advice::now::ColonyNow;
 use snowhum_say::{Message, Tongue, hive_page as text, in_hundred};
-use snowhum_units::Kelvin;
+use snowhum_units::{CubicMetrePerSecond, Kelvin, Kilogram, WattPerKelvin};
 
 use super::apiary::why;
 use crate::view::View;
@@ -48,17 +48,18 @@ pub(crate) fn figures(view: &View, at: usize) -> Markup {
 /// Each figure with what it is, and what to look for to see where it comes from.
 fn rows(hive: &HiveAnswer) -> [(Message, Message, Option<&'static str>); 10] {
     let (grams, degrees) = (hive.condensation_g_per_day, Kelvin::from_celsius);
+    let mass = |grams: f64| Kilogram::new(1e-3 * grams);
     let core = text::core_and_mantle(degrees(hive.core_c), degrees(hive.mantle_c));
     [
         (text::heat(), text::watts(hive.heat_w), Some("conductance")),
-        (text::heat_loss(), text::watts_per_degree(hive.heat_loss_w_per_k), None),
+        (text::heat_loss(), text::loss(WattPerKelvin::new(hive.heat_loss_w_per_k)), None),
         (text::core_mantle(), core, Some("core")),
         (text::warm_zone(), text::degrees(degrees(hive.warm_zone_c)), None),
-        (text::food_eaten(), text::grams(hive.food_g_per_day), None),
-        (text::water(), text::grams(hive.water_g_per_day), None),
-        (text::caught(), text::caught_grams(grams.floor, grams.lid, grams.walls), None),
-        (text::dripping(), text::grams(hive.drip_on_cluster_g_per_day), None),
-        (text::air_flow(), text::litres(hive.air_flow_l_per_s), None),
+        (text::food_eaten(), text::grams(mass(hive.food_g_per_day)), None),
+        (text::water(), text::grams(mass(hive.water_g_per_day)), None),
+        (text::caught(), text::caught_grams(mass(grams.floor), mass(grams.lid), mass(grams.walls)), None),
+        (text::dripping(), text::grams(mass(hive.drip_on_cluster_g_per_day)), None),
+        (text::air_flow(), text::flow(CubicMetrePerSecond::new(1e-3 * hive.air_flow_l_per_s)), None),
         (text::humidity(), text::percent(hive.co2_percent, hive.humidity_percent), None),
     ]
 }

@@ -6,7 +6,7 @@ use snowhum_advice::setup::{HARDLY, SetupAnswer, SetupRow, SetupVerdict, Try, Wr
 use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, Colony};
 use snowhum_say::{Message, Text, hives, setup_page as text};
-use snowhum_units::Kilogram;
+use snowhum_units::{Kilogram, WattPerKelvin};
 use snowhum_winter::Parameters;
 
 use super::questions::heard;
@@ -164,14 +164,15 @@ fn told(answer: &SetupAnswer, view: &View) -> Markup {
 /// What the table says of a set-up, each with the name of its line.
 fn lines(row: &SetupRow, currency: &str) -> [(Message, Message); 8] {
     let water = &row.condensation_g_per_day;
+    let grams = |grams: f64| text::water(Kilogram::new(1e-3 * grams));
     [
         (text::alive(), text::whole(hives(row.alive_in_spring))),
         (text::food(), text::eaten(Kilogram::new(row.food_kg))),
-        (text::heat(), text::watts(row.heat_loss_w_per_k)),
-        (text::lid_water(), text::whole(water.lid)),
-        (text::wall_water(), text::whole(water.walls)),
-        (text::floor_water(), text::whole(water.floor)),
-        (text::drip(), text::whole(row.drip_on_cluster_g_per_day)),
+        (text::heat(), text::loss(WattPerKelvin::new(row.heat_loss_w_per_k))),
+        (text::lid_water(), grams(water.lid)),
+        (text::wall_water(), grams(water.walls)),
+        (text::floor_water(), grams(water.floor)),
+        (text::drip(), grams(row.drip_on_cluster_g_per_day)),
         (text::price(), text::money(currency, row.cost_money)),
     ]
 }

@@ -23,4 +23,5 @@ mod paper;
 mod season;
 mod sheets;
 mod support;
+mod units;
 mod words;

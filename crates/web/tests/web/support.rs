@@ -123,7 +123,6 @@ fn with_plan<T>(ask: &Ask, from: Date, answer: impl FnOnce(PlanQuestion<'_>) -> 
         parameters: &parameters,
         members: 16,
         seed: 1,
-        system: ask.system,
     })
 }
 
@@ -155,7 +154,7 @@ impl Reckon for Small {
         let zone = TimeZone::get(&ask.apiary.site.zone).unwrap();
         let year = generate(place, &Climate::at(place).unwrap(), &zone, from, 24 * 366, 4, 1).unwrap();
         Ok(with_plan(ask, ask.apiary.as_of, |plan| {
-            let (apiary, as_of, system) = (&ask.apiary, ask.day, ask.system);
+            let (apiary, as_of) = (&ask.apiary, ask.day);
             let colonies = Some(plan);
             jobs(&JobsQuestion {
                 apiary,
@@ -163,7 +162,6 @@ impl Reckon for Small {
                 as_of,
                 colonies,
                 triggers: &triggers,
-                system,
             })
         }))
     }

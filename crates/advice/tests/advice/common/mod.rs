@@ -9,7 +9,7 @@ use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, jobs, s
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Conditions, Entry, Note, NoteId, VisitId};
-use snowhum_units::{Kelvin, System};
+use snowhum_units::Kelvin;
 use snowhum_watch::Sizes;
 use snowhum_weather::{AirPaths, Climate, Ensemble, bend_through, generate, generate_air, season};
 use uuid::Uuid;
@@ -47,7 +47,7 @@ pub(crate) fn site_year(apiary: &Apiary, as_of: Date, paths: usize, seed: u64) -
 /// The windows of it, without the colonies.
 pub(crate) fn site_windows(apiary: &Apiary, as_of: Date, paths: usize, seed: u64) -> JobsAnswer {
     let (year, triggers) = (&site_year(apiary, as_of, paths, seed), &Triggers::shipped().unwrap());
-    jobs(&JobsQuestion { apiary, year, as_of, colonies: None, triggers, system: System::Metric })
+    jobs(&JobsQuestion { apiary, year, as_of, colonies: None, triggers })
 }
 
 /// Where its colonies stand on a day.
@@ -69,7 +69,6 @@ pub(crate) fn asked(apiary: &Apiary, as_of: Date) -> NowAnswer {
             parameters: &parameters,
             members: 64,
             seed: 1,
-            system: System::Metric,
         },
         as_of,
         known_hours: 0,

@@ -10,7 +10,6 @@ use snowhum_advice::verdict::LastVerdict;
 use snowhum_apiary::Apiary;
 use snowhum_club::{Asked, Handed, Reckon, Yard};
 use snowhum_store::{Fault, Store};
-use snowhum_units::System;
 
 use crate::args::RunArguments;
 use crate::commands::now::Asking;
@@ -48,7 +47,7 @@ fn answer(asked: &Asked<'_>) -> anyhow::Result<String> {
     let kept: Kept = serde_json::from_str(asked.yard)?;
     let usual = RunArguments::usual(question.as_of);
     let run = &RunArguments { seed: question.seed, members: question.members, ..usual };
-    let asking = Asking { run, system: System::Metric, last: &kept.told };
+    let asking = Asking { run, last: &kept.told };
     Ok(serde_json::to_string_pretty(&plan::answer_of(&kept.yard, &asking)?)?)
 }
 

@@ -17,7 +17,6 @@ use snowhum_advice::{PlanQuestion, plan, yard};
 use snowhum_apiary::Apiary;
 use snowhum_say::Tongue;
 use snowhum_store::Store;
-use snowhum_units::System;
 use snowhum_watch::{Sizes, Watching};
 use snowhum_weather::{AirPaths, Climate, Ensemble, generate};
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
@@ -88,7 +87,6 @@ impl Winter {
             parameters: &parameters,
             members: MEMBERS,
             seed: self.seed,
-            system: System::Metric,
         })
     }
 
@@ -113,9 +111,9 @@ impl Winter {
     pub(super) fn jobs(&self, as_of: Date) -> JobsAnswer {
         let triggers = Triggers::shipped().unwrap();
         let from = season_start(self.yard.as_of, self.yard.site.latitude);
-        let (apiary, system) = (&*self.yard, System::Metric);
+        let apiary = &*self.yard;
         let year = &SiteYear::of(&apiary.site, &self.weather[2], from, &triggers);
-        jobs(&JobsQuestion { apiary, year, as_of, colonies: None, triggers: &triggers, system })
+        jobs(&JobsQuestion { apiary, year, as_of, colonies: None, triggers: &triggers })
     }
 
     /// As they are served on a day.
