@@ -17,6 +17,18 @@ type Outcome<T> = Result<T, Box<dyn Error>>;
 const LANGUAGES: [&str; 4] = ["en-GB", "en-US", "de", "fr"];
 /// The file of words that texts share.
 const TERMS: &str = "terms";
+/// Topics of the entries of tables in `data/`, which are looked up by an entry's name.
+const OF_TABLES: [&str; 9] = [
+    "deadout-table",
+    "feed-never",
+    "fit-class",
+    "glossary",
+    "losses-survey",
+    "questions",
+    "regions",
+    "status",
+    "usual",
+];
 
 fn main() -> Outcome<()> {
     let folder = Path::new(&env::var("CARGO_MANIFEST_DIR")?).join("messages");
@@ -81,28 +93,46 @@ struct Topic<'t> {
 }
 
 impl Topic<'_> {
-    /// A function for each message, and a call of each.
+    /// A function for each message, or of a topic of tables one that looks them up; and each made once.
     fn module(&self, samples: &mut String) -> Outcome<String> {
         let (name, module) = (self.name, self.name.replace('-', "_"));
-        let mut rust = format!("/// What `messages/en-GB/{name}.ftl` says.\npub mod {module} {{\n");
-        rust += "    use super::Message;\n";
         let read = fluent_syntax::parser::parse(self.text).map_err(|(_, faults)| format!("{faults:?}"))?;
+        let (mut functions, mut cases) = (String::new(), String::new());
         for entry in &read.body {
             let Entry::Message(message) = entry else { continue };
             let id = message.id.name;
             let short = id.strip_prefix(name).and_then(|id| id.strip_prefix('-'));
-            let short = short.ok_or_else(|| format!("{id}: begin with {name}-"))?.replace('-', "_");
+            let short = short.ok_or_else(|| format!("{id}: begin with {name}-"))?;
             let pattern = message.value.as_ref().ok_or_else(|| format!("{id} says nothing"))?;
             let facts = facts(pattern, self.terms).map_err(|fault| format!("{id}: {fault}"))?;
-            let number = self.number;
-            writeln!(rust, "    #[doc = {:?}]\n    #[must_use]", plain(pattern))?;
-            writeln!(rust, "    pub fn {short}({}) -> Message {{", arguments(&facts))?;
-            writeln!(rust, "        Message::named({number}, {id:?}, vec![{}])\n    }}", filled(&facts))?;
-            let made_up: Vec<String> = facts.values().map(Kind::made_up).collect();
-            writeln!(samples, "        {module}::{short}({}),", made_up.join(", "))?;
+            let made = format!("Message::named({}, {id:?}, vec![{}])", self.number, filled(&facts));
+            if !OF_TABLES.contains(&name) {
+                let function = short.replace('-', "_");
+                writeln!(functions, "    #[doc = {:?}]\n    #[must_use]", plain(pattern))?;
+                writeln!(
+                    functions,
+                    "    pub fn {function}({}) -> Message {{\n        {made}\n    }}",
+                    arguments(&facts)
+                )?;
+                let made_up: Vec<String> = facts.values().map(Kind::made_up).collect();
+                writeln!(samples, "        {module}::{function}({}),", made_up.join(", "))?;
+            } else if facts.is_empty() {
+                writeln!(cases, "            {short:?} => {made},")?;
+                writeln!(samples, "        {made},")?;
+            } else {
+                return Err(format!("{id}: what is looked up tells of no fact").into());
+            }
         }
-        Ok(rust + "}\n")
+        let body = if cases.is_empty() { functions } else { looked_up(&cases) };
+        let about = format!("/// What `messages/en-GB/{name}.ftl` says.");
+        Ok(format!("{about}\npub mod {module} {{\n    use super::Message;\n{body}}}\n"))
     }
+}
+
+fn looked_up(cases: &str) -> String {
+    let about = "    /// What is said of an entry by its name; none where nothing is.\n    #[must_use]";
+    let head = "    pub fn named(name: &str) -> Option<Message> {\n        Some(match name {";
+    format!("{about}\n{head}\n{cases}            _ => return None,\n        }})\n    }}\n")
 }
 
 fn arguments(facts: &Facts<'_>) -> String {

@@ -112,7 +112,7 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
         too_close_to_call: (gain * money.colony - candidate.cost).abs() < 2.0 * error * money.colony,
         cost_money: rounded(candidate.cost, 0),
         why: candidate.why.clone(),
-        caution: candidate.caution.map(|hazard| hazard.clause().into()),
+        caution: candidate.caution.map(|hazard| hazard.clause()),
         rule_of_thumb: candidate.rule.clone(),
         sources: candidate.sources.clone(),
         instead: false,

@@ -2,9 +2,10 @@
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
-use snowhum_say::{Message, answer as say};
+use snowhum_say::{Message, answer as say, words};
 use snowhum_units::{KelvinDifference, Metre, Range, Usual};
 use snowhum_weather::{Far, Provenance};
+use snowhum_winter::Status;
 
 use crate::looks_to::LooksTo;
 use crate::statistics::rounded;
@@ -13,7 +14,7 @@ use crate::statistics::rounded;
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct WeatherAnswer {
     /// One line.
-    pub source: String,
+    pub source: Message,
     /// Members of the ensemble for each colony.
     pub members: usize,
     /// Weather paths they walk.
@@ -42,8 +43,7 @@ impl WeatherAnswer {
     #[must_use]
     pub fn new(provenance: &Provenance, members: usize, paths: usize) -> Self {
         let far = provenance.far.iter().map(FarAnswer::new).collect();
-        let notes = provenance.notes.iter().map(Message::from).collect();
-        Self { source: provenance.source.clone(), members, paths, notes, far }
+        Self { source: provenance.source.clone(), members, paths, notes: provenance.notes.clone(), far }
     }
 
     /// All that must be known of it, what lies far first.
@@ -82,6 +82,18 @@ fn says(far: &Far) -> Message {
     };
     let height = Metre::new(far.higher.get().abs());
     say::far(Far::AS_HIGH, far.distance, &far.files, height, Far::NEAR, taken, way)
+}
+
+/// How well a figure is founded, as it is told beside it.
+#[must_use]
+pub fn founded(status: Status) -> Message {
+    match status {
+        Status::Calibrated => words::calibrated(),
+        Status::Published => words::published(),
+        Status::CommonPractice => words::practice(),
+        Status::FromMemory => words::from_memory(),
+        Status::Judgement => words::judgement(),
+    }
 }
 
 /// Quantiles of a date that may never come.
@@ -167,9 +179,9 @@ pub struct DateRange {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct RuleOfThumb {
     /// Region and hive it is for.
-    pub region: String,
+    pub region: Message,
     /// What it says.
-    pub says: String,
+    pub says: Message,
     /// Stores it asks for, where it gives a figure.
     pub stores_kg: Option<(f64, f64)>,
     /// Who says so.

@@ -1,19 +1,15 @@
-//! What can hurt keeper, bees or neighbours: written once in `data/cautions.toml`, shown where it belongs.
+//! What can hurt keeper, bees or neighbours: said once, shown where it belongs. Who says so stands in `data/cautions.toml`.
 
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
-use snowhum_say::{Tongue, cautions as say};
+use snowhum_say::{Message, cautions as say};
 
-/// A caution.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+/// What a caution stands on.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub struct Caution {
-    /// What it is about.
-    pub title: String,
-    /// What it says, in whole sentences.
-    pub says: String,
+pub struct Founded {
     /// Who says so.
     pub source: String,
     /// `published`, `common practice`, `from memory` or `judgement`.
@@ -64,17 +60,8 @@ pub enum Hazard {
     FoodLaw,
 }
 
-/// The shipped cautions; a test reads each.
-static SHIPPED: LazyLock<BTreeMap<String, Caution>> =
+static SHIPPED: LazyLock<BTreeMap<String, Founded>> =
     LazyLock::new(|| toml::from_str(include_str!("../../../data/cautions.toml")).unwrap_or_default());
-
-/// What is told of a caution that could not be read: the rule behind all of them.
-static NONE: LazyLock<Caution> = LazyLock::new(|| Caution {
-    title: Tongue::BRITISH.say(&say::title()),
-    says: Tongue::BRITISH.say(&say::says()),
-    source: "judgement".to_owned(),
-    status: "judgement".to_owned(),
-});
 
 impl Hazard {
     /// All of them, in the order they are listed.
@@ -126,48 +113,78 @@ impl Hazard {
         }
     }
 
-    /// The caution.
+    /// What the caution stands on; a test finds it for each.
     #[must_use]
-    pub fn caution(self) -> &'static Caution {
-        SHIPPED.get(self.name()).unwrap_or(&NONE)
+    pub fn founded(self) -> Option<&'static Founded> {
+        SHIPPED.get(self.name())
     }
 
-    /// What it says.
+    /// What it is about.
+    #[must_use]
+    pub fn title(self) -> Message {
+        self.texts().0
+    }
+
+    /// What it says, in whole sentences.
     ///
     /// ```
     /// use snowhum_advice::cautions::Hazard;
-    /// assert!(Hazard::HotSugar.says().contains("115 °C"));
+    /// assert!(snowhum_say::Tongue::BRITISH.say(&Hazard::HotSugar.says()).contains("115 °C"));
     /// ```
     #[must_use]
-    pub fn says(self) -> &'static str {
-        &self.caution().says
+    pub fn says(self) -> Message {
+        say::sentence(self.clause())
+    }
+
+    /// What it says, to stand after a colon.
+    pub(crate) fn clause(self) -> Message {
+        self.texts().1
     }
 
     /// What each of several says.
-    pub(crate) fn each(hazards: &[Self]) -> Vec<String> {
-        hazards.iter().map(|hazard| hazard.says().to_owned()).collect()
+    pub(crate) fn each(hazards: &[Self]) -> Vec<Message> {
+        hazards.iter().map(|hazard| hazard.says()).collect()
     }
 
-    /// What it says, to stand after a colon: begun small and without its last stop.
-    #[must_use]
-    pub(crate) fn clause(self) -> String {
-        let mut letters = self.says().trim_end_matches('.').chars();
-        letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+    fn texts(self) -> (Message, Message) {
+        match self {
+            Self::Lifting => (say::lifting_title(), say::lifting()),
+            Self::OneSide => (say::one_side_title(), say::one_side()),
+            Self::Carrying => (say::carrying_title(), say::carrying()),
+            Self::ClosedRoom => (say::closed_room_title(), say::closed_room()),
+            Self::Acids => (say::acids_title(), say::acids()),
+            Self::Label => (say::label_title(), say::label()),
+            Self::Antibiotics => (say::antibiotics_title(), say::antibiotics()),
+            Self::HotSugar => (say::hot_sugar_title(), say::hot_sugar()),
+            Self::Robbing => (say::robbing_title(), say::robbing()),
+            Self::LidOff => (say::lid_off_title(), say::lid_off()),
+            Self::BeforeTight => (say::before_tight_title(), say::before_tight()),
+            Self::Entrance => (say::entrance_title(), say::entrance()),
+            Self::HealthyCombs => (say::healthy_combs_title(), say::healthy_combs()),
+            Self::Foulbrood => (say::foulbrood_title(), say::foulbrood()),
+            Self::Ice => (say::ice_title(), say::ice()),
+            Self::Stings => (say::stings_title(), say::stings()),
+            Self::Fire => (say::fire_title(), say::fire()),
+            Self::Fence => (say::fence_title(), say::fence()),
+            Self::FoodLaw => (say::food_law_title(), say::food_law()),
+        }
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::{Hazard, SHIPPED};
+    use snowhum_say::Tongue;
 
     #[test]
     fn each_caution_is_written_once_with_where_it_comes_from_and_without_a_quantity() {
         assert_eq!(SHIPPED.len(), Hazard::ALL.len());
         for hazard in Hazard::ALL {
-            let caution = SHIPPED.get(hazard.name()).unwrap_or_else(|| panic!("{hazard:?} is not written"));
-            assert!(caution.says.ends_with('.') && !caution.source.is_empty(), "{hazard:?}");
-            assert!(["published", "common practice", "from memory", "judgement"].contains(&caution.status.as_str()));
-            let is_dose = |unit: &str| caution.says.contains(unit);
+            let founded = hazard.founded().unwrap_or_else(|| panic!("{hazard:?} is not founded"));
+            let says = Tongue::BRITISH.say(&hazard.says());
+            assert!(says.ends_with('.') && !founded.source.is_empty(), "{hazard:?}");
+            assert!(["published", "common practice", "from memory", "judgement"].contains(&founded.status.as_str()));
+            let is_dose = |unit: &str| says.contains(unit);
             assert!(!["ml", "mL", " g ", "grams", "strips per"].into_iter().any(is_dose), "{hazard:?}");
         }
     }

@@ -7,21 +7,21 @@ pub(crate) mod kept;
 mod look;
 pub mod net;
 mod reuse;
-mod said;
 mod tables;
+mod words;
 
 pub use answer::{After, CauseChance, DeadoutAnswer, FromRecords, LookNext, Reuse, Seen, SeenSign, Stop, ToldSign};
 pub use context::{from_records, last_life};
 pub use kept::{cause_words, is_stopped, kept_signs, to_keep};
 
 use snowhum_draws::Key;
-use snowhum_say::deadout as say;
+use snowhum_say::{Message, deadout as say};
 
 use crate::cautions::Hazard;
 use crate::statistics::{quantile, rounded};
 use crate::sums::{SumFault, same_name};
 use net::{Evidence, Net};
-use tables::{CAUSE, Tables};
+use tables::{CAUSE, Tables, said};
 
 /// Name and number of the answer's form; the number rises when a key changes.
 pub const DEADOUT_SCHEMA: &str = "snowhum.deadout/1";
@@ -30,12 +30,12 @@ pub const DEADOUT_SCHEMA: &str = "snowhum.deadout/1";
 const DRAWS: u32 = 1_000;
 
 /// A question to the keeper.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Question {
     /// The sign's name.
     pub name: String,
     /// What to ask of the hive.
-    pub ask: String,
+    pub ask: Message,
     /// Whether it is one of foulbrood.
     pub stops: bool,
 }
@@ -46,9 +46,9 @@ pub struct Question {
 /// When the shipped table cannot be read.
 pub fn questions() -> Result<Vec<Question>, SumFault> {
     let tables = Tables::shipped()?;
-    let stops = tables.stop.sign.into_iter().map(|sign| Question { name: sign.name, ask: sign.ask, stops: true });
-    let others = tables.sign.into_iter().map(|sign| Question { name: sign.name, ask: sign.ask, stops: false });
-    Ok(stops.chain(others).collect())
+    let stops = tables.stop.sign.into_iter().map(|sign| (sign.name, true));
+    let others = tables.sign.into_iter().map(|sign| (sign.name, false));
+    Ok(stops.chain(others).map(|(name, stops)| Question { ask: said(&name), name, stops }).collect())
 }
 
 /// Examines a dead hive by its signs; a sign named twice counts as told last. A sign that is not told is taken from
@@ -63,7 +63,7 @@ pub fn deadout(signs: &[SeenSign], records: &[FromRecords], seed: u64) -> Result
     let alarms: Vec<String> =
         tables.stop.sign.iter().filter(|sign| seen_of(&sign.name).is_yes()).map(|sign| sign.name.clone()).collect();
     if !alarms.is_empty() {
-        return Ok(stopped(alarms, told, &tables));
+        return Ok(stopped(alarms, told));
     }
     let unseen_brood = tables.stop.sign.iter().any(|sign| seen_of(&sign.name) == Seen::Unseen);
     let taken = taken(&mut told, records, &tables);
@@ -73,12 +73,12 @@ pub fn deadout(signs: &[SeenSign], records: &[FromRecords], seed: u64) -> Result
     Ok(DeadoutAnswer {
         schema: DEADOUT_SCHEMA.to_owned(),
         stop: None,
-        brood_first: unseen_brood.then(|| tables.stop.first.clone()),
+        brood_first: unseen_brood.then(say::stop_first),
         look_next: look::next(&net, &evidence, &causes, &told, &tables),
         reuse: reuse::of(&causes, &told, unseen_brood, &tables),
-        say: said::of(&causes, &told, unseen_brood, &tables),
-        cautions: said::cautions(unseen_brood),
-        after: tables.after,
+        say: words::of(&causes, &told, unseen_brood, &tables),
+        cautions: words::cautions(unseen_brood),
+        after: tables.after(),
         causes,
         signs: told,
         from_records: taken,
@@ -143,7 +143,7 @@ fn causes(net: &Net, evidence: &[Evidence], tables: &Tables, seed: u64) -> Resul
         // The point can lie outside the range of redrawn tables where it is near none or all.
         CauseChance {
             cause: cause.name.clone(),
-            words: cause.words.clone(),
+            words: said(&cause.name),
             p: capped(chances[at]),
             low: capped(quantile(&spread, 0.05).min(chances[at])),
             high: capped(quantile(&spread, 0.95).max(chances[at])),
@@ -154,11 +154,11 @@ fn causes(net: &Net, evidence: &[Evidence], tables: &Tables, seed: u64) -> Resul
     Ok(causes)
 }
 
-fn stopped(signs: Vec<String>, told: Vec<ToldSign>, tables: &Tables) -> DeadoutAnswer {
+fn stopped(signs: Vec<String>, told: Vec<ToldSign>) -> DeadoutAnswer {
     DeadoutAnswer {
         schema: DEADOUT_SCHEMA.to_owned(),
         reuse: reuse::nothing(&signs),
-        stop: Some(Stop { signs, why: tables.stop.why.clone(), r#do: tables.stop.r#do.clone() }),
+        stop: Some(Stop { signs, why: say::stop_why(), r#do: say::stop_do() }),
         brood_first: None,
         causes: Vec::new(),
         look_next: None,

@@ -1,11 +1,12 @@
-//! The words of the trade, from `data/glossary.toml`.
+//! The words of the trade: their two names from `data/glossary.toml`, and what is said of each.
 
 use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, glossary as texts};
 
 /// A thing by its two names.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Term {
     /// In Britain.
@@ -13,10 +14,11 @@ pub struct Term {
     /// In North America.
     pub american: String,
     /// What it is, in a sentence.
-    pub means: String,
+    #[serde(default)]
+    pub means: Message,
     /// What is easily taken wrongly.
     #[serde(default)]
-    pub trap: Option<String>,
+    pub trap: Option<Message>,
 }
 
 #[derive(Default, Deserialize)]
@@ -26,8 +28,16 @@ struct Glossary {
 
 static SHIPPED: LazyLock<Vec<Term>> = LazyLock::new(|| {
     let glossary: Glossary = toml::from_str(include_str!("../../../data/glossary.toml")).unwrap_or_default();
-    glossary.term
+    glossary.term.into_iter().map(Term::told).collect()
 });
+
+impl Term {
+    fn told(self) -> Self {
+        let name = self.british.to_lowercase().replace(' ', "-");
+        let trap = texts::named(&format!("{name}-trap"));
+        Self { means: texts::named(&name).unwrap_or_default(), trap, ..self }
+    }
+}
 
 /// Every word, in the order of the hive and the year.
 #[must_use]
@@ -53,6 +63,7 @@ pub fn find(text: &str) -> Vec<&'static Term> {
 #[cfg(test)]
 mod tests {
     use super::{find, terms};
+    use snowhum_say::Tongue;
     use snowhum_units::PAIRS;
 
     #[test]
@@ -60,7 +71,8 @@ mod tests {
         assert!(terms().len() >= 60, "{}", terms().len());
         for term in terms() {
             assert!(!term.british.is_empty() && !term.american.is_empty(), "{term:?}");
-            assert!(term.means.ends_with('.') && term.means.chars().count() < 160, "{term:?}");
+            let means = Tongue::BRITISH.say(&term.means);
+            assert!(means.ends_with('.') && means.chars().count() < 160, "{term:?}");
         }
     }
 

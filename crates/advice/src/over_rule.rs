@@ -27,7 +27,7 @@ pub struct OverRule {
     /// What the rule asks for, kg.
     pub rule_kg: [f64; 2],
     /// Whose rule it is.
-    pub region: String,
+    pub region: Message,
     /// What half of such colonies eat by spring, kg.
     pub eaten_kg: f64,
     /// Stores to give now, so that it has what the rule asks for, kg.

@@ -3,6 +3,7 @@
 use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, questions as texts};
 
 use crate::cautions::Hazard;
 
@@ -12,14 +13,8 @@ use crate::cautions::Hazard;
 pub struct Question {
     /// Its name in addresses.
     pub name: String,
-    /// As a keeper asks it.
-    pub asks: String,
-    /// The answer.
-    pub answer: String,
     /// The page that answers with the yard's own figures.
     pub address: String,
-    /// What that page is called.
-    pub page: String,
     /// The command that does.
     pub command: String,
     /// Which figure of the yard stands beside the answer.
@@ -41,13 +36,11 @@ pub struct Question {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Belief {
-    /// As it is heard.
-    pub says: String,
+    /// Its name.
+    pub name: String,
     /// The page on which it arises and is answered, where that is not the question's.
     #[serde(default)]
     pub address: Option<String>,
-    /// What is so.
-    pub truth: String,
     /// Who says so.
     pub source: String,
     /// `published`, `common practice`, `from memory` or `judgement`.
@@ -89,11 +82,42 @@ pub fn beliefs_at(address: &str) -> impl Iterator<Item = &'static Belief> {
 }
 
 impl Question {
+    /// As a keeper asks it.
+    #[must_use]
+    pub fn asks(&self) -> Message {
+        said(&self.name, "asks")
+    }
+
+    /// The answer.
+    #[must_use]
+    pub fn answer(&self) -> Message {
+        said(&self.name, "answer")
+    }
+
     /// The page on which a belief of this question arises.
     #[must_use]
     pub fn arises_at<'a>(&'a self, belief: &'a Belief) -> &'a str {
         belief.address.as_deref().unwrap_or(&self.address)
     }
+}
+
+impl Belief {
+    /// As it is heard.
+    #[must_use]
+    pub fn says(&self) -> Message {
+        said(&self.name, "says")
+    }
+
+    /// What is so.
+    #[must_use]
+    pub fn truth(&self) -> Message {
+        said(&self.name, "truth")
+    }
+}
+
+/// A text of an entry; a test finds it for each.
+fn said(name: &str, text: &str) -> Message {
+    texts::named(&format!("{name}-{text}")).unwrap_or_default()
 }
 
 /// Every question, in the order of the winter.
@@ -105,6 +129,7 @@ pub fn questions() -> &'static [Question] {
 #[cfg(test)]
 mod tests {
     use super::questions;
+    use snowhum_say::Tongue;
     use std::collections::BTreeSet;
 
     #[test]
@@ -117,6 +142,14 @@ mod tests {
         };
         assert!(questions().iter().all(|question| founded(&question.source, &question.status)));
         assert!(beliefs.iter().all(|belief| founded(&belief.source, &belief.status)));
-        assert!(questions().iter().all(|question| question.answer.chars().count() < 260), "answers are short");
+        for question in questions() {
+            let answer = Tongue::BRITISH.say(&question.answer());
+            assert!(
+                !question.asks().is_none() && (1..260).contains(&answer.chars().count()),
+                "{}: short",
+                question.name
+            );
+        }
+        assert!(beliefs.iter().all(|belief| !belief.says().is_none() && !belief.truth().is_none()));
     }
 }

@@ -2,7 +2,7 @@
 
 use serde::Deserialize;
 use snowhum_apiary::{Hive, Site};
-use snowhum_say::{Message, site as say};
+use snowhum_say::{Message, regions, site as say, usual};
 
 use snowhum_winter::Status;
 
@@ -20,21 +20,21 @@ struct File {
 /// Until when the trade of a region feeds syrup.
 #[derive(Debug, Clone, Deserialize)]
 struct Feeding {
+    name: String,
     region: String,
     /// Least and most latitude, least and most longitude.
     r#box: [f64; 4],
-    says: String,
 }
 
 #[derive(Debug, Clone, Deserialize)]
 struct Rule {
+    name: String,
     region: String,
     /// Least and most latitude, least and most longitude.
     r#box: [f64; 4],
     /// Brood boxes it is for; 0 for any.
     boxes: usize,
     value: Option<(f64, f64)>,
-    says: String,
     source: String,
     status: Status,
 }
@@ -44,7 +44,7 @@ struct Rule {
 /// ```
 /// # let apiary = snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0;
 /// let rule = snowhum_advice::rules::stores_rule(&apiary.site, &apiary.hives[0]).unwrap();
-/// assert!(rule.region.contains("Finland"));
+/// assert_eq!(rule.region.id(), Some("regions-sweden-finland-and-norway"));
 /// ```
 #[must_use]
 pub fn stores_rule(site: &Site, hive: &Hive) -> Option<RuleOfThumb> {
@@ -56,7 +56,7 @@ pub fn stores_rule(site: &Site, hive: &Hive) -> Option<RuleOfThumb> {
 pub fn feeding_custom(site: &Site) -> Option<Message> {
     let customs = toml::from_str::<File>(SHIPPED).ok()?.feeding;
     let custom = smallest(&customs, site, |custom| custom.r#box)?;
-    Some(say::feeding_custom(&custom.region, &custom.says))
+    Some(say::feeding_custom(regions::named(&custom.region)?, usual::named(&custom.name)?))
 }
 
 /// [`stores_rule`], with how well it is founded.
@@ -64,6 +64,21 @@ pub(crate) fn found(site: &Site, hive: &Hive) -> Option<(RuleOfThumb, Status)> {
     let boxes = hive.boxes.len().min(2);
     let rules = toml::from_str::<File>(SHIPPED).ok()?.rule.into_iter();
     let rule = smallest(rules.filter(|rule| [0, boxes].contains(&rule.boxes)), site, |rule| rule.r#box)?;
-    let answer = RuleOfThumb { region: rule.region, says: rule.says, stores_kg: rule.value, source: rule.source };
+    let (region, says) = (regions::named(&rule.region)?, usual::named(&rule.name)?);
+    let answer = RuleOfThumb { region, says, stores_kg: rule.value, source: rule.source };
     Some((answer, rule.status))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{File, SHIPPED, regions, usual};
+
+    #[test]
+    fn every_entry_has_its_texts() {
+        let File { rule, feeding } = toml::from_str(SHIPPED).unwrap();
+        let rules = rule.iter().map(|rule| (&rule.name, &rule.region));
+        for (name, region) in rules.chain(feeding.iter().map(|custom| (&custom.name, &custom.region))) {
+            assert!(usual::named(name).is_some() && regions::named(region).is_some(), "{name}");
+        }
+    }
 }

@@ -1,7 +1,7 @@
 //! Hives that bees cannot leave: refused wherever a winter is asked about, with what would become of them.
 
 use snowhum_apiary::{Apiary, Faults, Hive, OpeningKind, Wrong};
-use snowhum_say::{Message, Tongue, sealed as say};
+use snowhum_say::{Message, Tongue, fault, sealed as say};
 use snowhum_units::{Fraction, Kelvin, MetrePerSecond};
 use snowhum_winter::{Housed, Parameters, StartFrom, SteadyQuestion, steady};
 
@@ -36,8 +36,7 @@ pub(crate) fn refuse_try(housed: &Housed, parameters: &Parameters) -> Result<(),
     if !housed.hive.is_sealed() {
         return Ok(());
     }
-    let [problem, remedy] = [why(housed, parameters), say::remedy()].map(|message| Tongue::BRITISH.say(&message));
-    Err(Wrong { problem, remedy })
+    Err(Wrong::new(why(housed, parameters), say::remedy()))
 }
 
 /// The faults of a yard file, those of shut hives with the air in them.
@@ -47,9 +46,8 @@ pub fn told(mut faults: Faults, parameters: &Parameters) -> Faults {
         let housed =
             Housed { colony: sealed.colony.clone(), hive: sealed.hive.clone(), neighbour: None, stays: Vec::new() };
         let own = |field: &str| field.starts_with("hive ");
-        let fault = faults.faults.iter_mut().find(|fault| fault.line == sealed.line && own(&fault.field));
-        if let Some(fault) = fault {
-            fault.problem += &format!("; {}", Tongue::BRITISH.say(&air(&housed, parameters)));
+        if let Some(one) = faults.faults.iter_mut().find(|one| one.line == sealed.line && own(&one.field)) {
+            one.problem = fault::both(&one.problem, air(&housed, parameters));
         }
     }
     faults

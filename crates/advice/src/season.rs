@@ -124,7 +124,7 @@ fn fed(notes: &[&Note]) -> Vec<Given> {
     for act in notes.iter().flat_map(|note| note.acts()) {
         let (what, mass) = match act {
             Act::Fed { feed, mass_kg } => (feed_words(*feed), mass_kg.get()),
-            Act::FoodPutOn(body) => (Message::from(body.kind.words()), body.mass_kg.get()),
+            Act::FoodPutOn(body) => (body.kind.message(), body.mass_kg.get()),
             Act::FramesFrom { stores_kg, .. } => (say::frames_of_stores(), stores_kg.get()),
             _ => continue,
         };

@@ -23,7 +23,7 @@ pub struct Try {
 }
 
 /// A change that cannot be made.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[error("{change}: {wrong}")]
 pub struct WrongChange {
     /// As the keeper wrote it.

@@ -3,6 +3,7 @@
 use crate::quick_start::{quoted, say};
 use crate::shipped::same_name;
 use crate::{Apiary, ChosenDress, QuickFault, read};
+use snowhum_say::{fault, quick_fault};
 
 /// A hive and its colony as chosen. Whatever is empty was not said.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -49,13 +50,13 @@ impl Apiary {
     /// # Errors
     /// Everything that is wrong with what was said of it, each at its field.
     pub fn with_another(&self, another: &AnotherHive) -> Result<Self, Vec<QuickFault>> {
-        let fault = |field, says: &str| vec![QuickFault { hive: None, field, says: says.to_owned() }];
+        let refused = |says| vec![QuickFault { hive: None, field: "name", says }];
         if another.name.trim().is_empty() {
-            return Err(fault("name", "Give it a name."));
+            return Err(refused(quick_fault::name()));
         }
         let names = self.colonies.iter().map(|colony| &colony.name).chain(self.hives.iter().map(|hive| &hive.name));
         if names.into_iter().any(|name| same_name(name, another.name.trim())) {
-            return Err(fault("name", "Another hive has this name; give each its own."));
+            return Err(refused(quick_fault::same_name()));
         }
         let site = &self.site;
         let text = format!(
@@ -69,10 +70,10 @@ impl Apiary {
             another.text(),
         );
         let (mut read, _) = read(&text, "the hive").map_err(|faults| {
-            let told = |fault: &crate::Fault| QuickFault {
+            let told = |one: &crate::Fault| QuickFault {
                 hive: None,
-                field: field(&fault.field),
-                says: format!("{}; {}.", fault.problem, fault.remedy.trim_end_matches('.')),
+                field: field(&one.field),
+                says: fault::both(&one.problem, &one.remedy),
             };
             faults.faults.iter().map(told).collect::<Vec<_>>()
         })?;

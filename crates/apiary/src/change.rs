@@ -1,5 +1,6 @@
 //! Changes of a winter set-up, for comparing one with another.
 
+use crate::kinds::{Told, kinds};
 use crate::layer::wall_absorptance;
 use crate::nearest::instead;
 use crate::openings::Aperture;
@@ -7,6 +8,8 @@ use crate::shipped::same_name;
 use crate::standards::standard;
 use crate::wrong::Wrong;
 use crate::{Floor, Hive, HiveBox, Layer, OpeningKind, Side};
+use snowhum_say::{Message, dress_fault as say, fault};
+use snowhum_units::Bare;
 use std::fmt;
 use std::str::FromStr;
 
@@ -40,16 +43,17 @@ pub enum FloorKind {
     TrayedMesh,
 }
 
-/// What a change may be about, each with an example.
-const EXAMPLES: [(&str, &str); 7] = [
-    ("lid", "lid=50 mm foam"),
-    ("quilt", "quilt=straw 60 mm"),
-    ("upper hole", "upper hole=25 mm"),
-    ("wrap", "wrap=felt paper"),
-    ("floor", "floor=open mesh"),
-    ("entrance", "entrance=reduced"),
-    ("boxes", "boxes=deep,deep"),
-];
+kinds! {
+    /// What a change is about.
+    ChangeKind of SetupChange:
+    Lid: "lid=50 mm foam" => |told| layer_or_off(told.how).map(SetupChange::Lid);
+    Quilt: "quilt=straw 60 mm" => |told| quilt(told.how);
+    UpperHole: "upper hole=25 mm" => |told| hole(told.how).map(SetupChange::UpperHole);
+    Wrap: "wrap=felt paper" => |told| layer_or_off(told.how).map(SetupChange::Wrap);
+    Floor: "floor=open mesh" => |told| told.how.parse().map(SetupChange::Floor);
+    Entrance: "entrance=reduced" => |told| told.how.parse().map(SetupChange::Entrance);
+    Boxes: "boxes=deep,deep" => |told| boxes(told.how);
+}
 
 impl FromStr for SetupChange {
     type Err = Wrong;
@@ -65,22 +69,19 @@ impl FromStr for SetupChange {
     fn from_str(text: &str) -> Result<Self, Wrong> {
         const LONGEST: usize = 200;
         if text.len() > LONGEST {
-            return Err(Wrong::new("the change is far too long", examples()));
+            return Err(Wrong::new(say::too_long(), examples()));
         }
         let Some((what, how)) = text.split_once('=') else {
-            return Err(Wrong::new(format!("\"{text}\" has no \"=\""), examples()));
+            return Err(Wrong::new(fault::no_equals(text), examples()));
         };
         let what = what.trim().to_lowercase().replace(['_', '-'], " ");
-        match what.as_str() {
-            "lid" => layer_or_off(how).map(Self::Lid),
-            "quilt" => quilt(how),
-            "upper hole" | "upper entrance" => hole(how).map(Self::UpperHole),
-            "wrap" => layer_or_off(how).map(Self::Wrap),
-            "floor" => how.parse().map(Self::Floor),
-            "entrance" => how.parse().map(Self::Entrance),
-            "boxes" | "box" => boxes(how),
-            _ => Err(unknown(&what)),
-        }
+        let what = match what.as_str() {
+            "upper entrance" => "upper hole",
+            "box" => "boxes",
+            usual => usual,
+        };
+        let told = Told { what, how, colony: &|_| None, bare: Bare::Refused };
+        ChangeKind::of_word(what).ok_or_else(|| unknown(what))?.read(&told)
     }
 }
 
@@ -127,10 +128,7 @@ impl FromStr for FloorKind {
             "solid" => Ok(Self::Solid),
             "open mesh" | "mesh" | "screened" => Ok(Self::OpenMesh),
             "mesh with tray" | "tray" | "trayed mesh" => Ok(Self::TrayedMesh),
-            other => Err(Wrong::new(
-                format!("\"{other}\" is no floor"),
-                "write \"solid\", \"open mesh\" or \"mesh with tray\"",
-            )),
+            other => Err(Wrong::new(say::no_floor(other), say::floor_right())),
         }
     }
 }
@@ -217,12 +215,11 @@ impl Hive {
         match (found, self.boxes.last()) {
             (Some(found), Some(top)) => Ok(found.build(&top.wall)),
             _ => {
-                let known: Vec<&str> = match shelf {
-                    Some(shelf) => shelf.sizes.iter().map(|size| size.size.as_str()).collect(),
-                    None => self.boxes.iter().map(|one| one.size.as_str()).collect(),
+                let known = match shelf {
+                    Some(shelf) => shelf.sizes.iter().map(|size| (&size.size).into()).collect(),
+                    None => self.boxes.iter().map(|one| (&one.size).into()).collect(),
                 };
-                let problem = format!("{} has no box called \"{size}\"", self.standard);
-                Err(Wrong::new(problem, format!("use one of {}", known.join(", "))))
+                Err(Wrong::new(say::no_box(&self.standard, size), say::box_right(known)))
             }
         }
     }
@@ -250,10 +247,7 @@ fn layer_or_off(how: &str) -> Result<Option<Layer>, Wrong> {
 fn quilt(how: &str) -> Result<SetupChange, Wrong> {
     let quilt = layer_or_off(how)?;
     if let Some(sheet) = quilt.as_ref().filter(|sheet| !sheet.breathes()) {
-        return Err(Wrong::new(
-            format!("{} lets no water through and is no quilt", sheet.material.name),
-            "write straw, hay, wood shavings, wool or moisture board, or use lid=... for foam",
-        ));
+        return Err(Wrong::new(say::no_quilt(&sheet.material.name), say::quilt_right()));
     }
     Ok(SetupChange::Quilt(quilt))
 }
@@ -261,10 +255,7 @@ fn quilt(how: &str) -> Result<SetupChange, Wrong> {
 /// An upper hole; only a hole or slot of some size, or none.
 pub(crate) fn hole(how: &str) -> Result<Aperture, Wrong> {
     match how.parse::<Aperture>() {
-        Ok(Aperture::Full | Aperture::Reduced) => Err(Wrong::new(
-            format!("\"{}\" is no size for an upper hole", how.trim()),
-            "write a diameter such as \"25 mm\", a slot such as \"60 mm x 8 mm\", or \"none\"",
-        )),
+        Ok(Aperture::Full | Aperture::Reduced) => Err(Wrong::new(say::no_hole(how.trim()), say::hole_right())),
         other => other,
     }
 }
@@ -273,21 +264,17 @@ fn boxes(how: &str) -> Result<SetupChange, Wrong> {
     const MOST: usize = 12;
     let sizes: Vec<String> = how.split([',', '+']).map(|size| size.trim().to_owned()).collect();
     if sizes.len() > MOST || sizes.iter().any(String::is_empty) {
-        return Err(Wrong::new(
-            format!("\"{how}\" is no stack of boxes"),
-            format!("name 1 to {MOST} boxes from below, such as \"boxes=deep,deep\""),
-        ));
+        return Err(Wrong::new(say::no_stack(how), say::stack_right(MOST)));
     }
     Ok(SetupChange::Boxes(sizes))
 }
 
 fn unknown(what: &str) -> Wrong {
-    let known = instead(what, EXAMPLES.iter().map(|(name, _)| *name));
-    let remedy = format!("{known}, written as \"lid=50 mm foam\"");
-    Wrong::new(format!("\"{what}\" is nothing that can be changed"), remedy)
+    let known = instead(what, ChangeKind::ALL.iter().map(|kind| kind.word()));
+    Wrong::new(say::nothing(what), say::nothing_right(known))
 }
 
-fn examples() -> String {
-    let all: Vec<&str> = EXAMPLES.iter().map(|(_, example)| *example).collect();
-    format!("write one of {}", all.join("; "))
+fn examples() -> Message {
+    let all = ChangeKind::ALL.iter().flat_map(|kind| kind.examples());
+    say::examples(all.map(|example| (*example).into()).collect())
 }

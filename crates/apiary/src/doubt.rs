@@ -5,6 +5,7 @@ use crate::{Apiary, Note};
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use jiff::{SignedDuration, Timestamp};
+use snowhum_say::{Message, Tongue, note_fault as say};
 
 /// Two notes of the same words so near each other are one that was sent twice: nobody looks at a hive again so soon.
 const SAME: SignedDuration = SignedDuration::from_mins(1);
@@ -13,23 +14,19 @@ pub const FAST_CLOCK: SignedDuration = SignedDuration::from_mins(15);
 
 /// Why a note is not kept as it is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[error("{}", Tongue::BRITISH.say(&self.message()))]
 pub enum Doubt {
     /// Its time is still to come.
-    #[error("{at} is still to come; write a time up to now")]
     Ahead {
         /// Its time on the yard's clock.
         at: jiff::civil::DateTime,
     },
     /// The colony has this very note already.
-    #[error("the same stands noted at {at} already")]
     Twice {
         /// The time of the other on the yard's clock.
         at: jiff::civil::DateTime,
     },
     /// It lies before the colonies were counted, so that no answer of this winter heeds it.
-    #[error(
-        "{on} lies before the colonies were counted, {counted}: it is history, and this winter's answers do not heed it"
-    )]
     BeforeCount {
         /// Its day.
         on: Date,
@@ -39,6 +36,16 @@ pub enum Doubt {
 }
 
 impl Doubt {
+    /// What there is to ask.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Ahead { at } => say::ahead(at.to_string()),
+            Self::Twice { at } => say::twice(at.to_string()),
+            Self::BeforeCount { on, counted } => say::before_count(counted.to_string(), on.to_string()),
+        }
+    }
+
     /// Whether the keeper may say that it is right all the same.
     #[must_use]
     pub fn may_be_right(&self) -> bool {

@@ -2,19 +2,20 @@
 
 use crate::{Colony, Hive};
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, Tongue, fault};
 use std::fmt;
 
 /// One fault in a yard file.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Fault {
     /// Line in the file, from 1.
     pub line: usize,
     /// Where in the file, such as `colony "Larch".stores`.
     pub field: String,
     /// What is wrong.
-    pub problem: String,
+    pub problem: Message,
     /// What would be right.
-    pub remedy: String,
+    pub remedy: Message,
 }
 
 /// Every fault of a file, in the order of its lines. Serialises to `{"faults":[{"line","field","problem","remedy"}]}`.
@@ -41,28 +42,41 @@ pub struct SealedHive {
     pub colony: Colony,
 }
 
+impl Faults {
+    /// All of them, each with its place and with what would be right.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        let place = |one: &Fault| format!("{}:{}: {}", self.file, one.line, one.field);
+        let one = |one: &Fault| fault::ended(fault::at(place(one), fault::both(&one.problem, &one.remedy)));
+        Message::sentences(self.faults.iter().map(one))
+    }
+
+    /// Each with its place, and below it what would be right.
+    #[must_use]
+    pub fn said(&self, tongue: Tongue) -> String {
+        let one = |fault: &Fault| {
+            let [problem, hint] = [&fault.problem, &fault::hint(&fault.remedy)].map(|message| tongue.say(message));
+            format!("{}:{}: {}: {problem}\n  {hint}", self.file, fault.line, fault.field)
+        };
+        self.faults.iter().map(one).collect::<Vec<_>>().join("\n")
+    }
+}
+
 impl fmt::Display for Faults {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        for (at, fault) in self.faults.iter().enumerate() {
-            if at > 0 {
-                writeln!(f)?;
-            }
-            writeln!(f, "{}:{}: {}: {}", self.file, fault.line, fault.field, fault.problem)?;
-            write!(f, "  hint: {}", fault.remedy)?;
-        }
-        Ok(())
+        f.write_str(&self.said(Tongue::BRITISH))
     }
 }
 
 impl std::error::Error for Faults {}
 
 /// Not a fault, but to be said: a default taken, a range that is wide.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Advisory {
     /// Line in the file, from 1.
     pub line: usize,
     /// Where in the file.
     pub field: String,
     /// What to say.
-    pub text: String,
+    pub text: Message,
 }

@@ -24,6 +24,7 @@ pub use shape::{LONGEST_FILE, MOST_HIVES};
 
 use crate::{Advisory, Apiary, Faults};
 use report::Report;
+use snowhum_say::yard_fault as say;
 
 /// Reads a yard file.
 ///
@@ -45,12 +46,7 @@ pub fn read_bytes(bytes: &[u8], file_name: &str) -> Result<(Apiary, Vec<Advisory
         Err(error) => {
             let before = bytes.get(..error.valid_up_to()).unwrap_or_default();
             let line = 1 + before.iter().filter(|byte| **byte == b'\n').count();
-            Err(Report::single(
-                file_name,
-                line,
-                "this is not plain text in UTF-8",
-                "save the yard as a text file in UTF-8; a spreadsheet or word processor file will not do",
-            ))
+            Err(Report::single(file_name, line, say::no_text(), say::no_text_right()))
         }
     }
 }

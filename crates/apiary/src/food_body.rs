@@ -6,6 +6,7 @@ use crate::shipped::{same_name, table};
 use crate::wrong::Wrong;
 use serde::{Deserialize, Serialize};
 use snowhum_figures::files;
+use snowhum_say::{Message, dress_fault as say, fault, hive_word};
 use snowhum_units::{Bare, Kilogram, KilogramPerCubicMetre, Measured, Metre};
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
@@ -64,11 +65,8 @@ const KINDS: [(&str, FoodBodyKind); 5] = [
 const PLACES: [(&str, FoodPlace); 2] =
     [("over the cluster", FoodPlace::OverCluster), ("to one side", FoodPlace::ToOneSide)];
 const POLLEN: &str = " with pollen";
-/// What would be right.
-const REMEDY: &str = "write such as \"3 kg candy with pollen, rim 50 mm, over the cluster, hole 40 mm\"; kinds are fondant, sugar \
-                      board, candy and frame feeder, places \"over the cluster\" and \"to one side\"";
-/// Most food that is put on at once, kg.
-const MOST_KG: f64 = 20.0;
+/// Most food that is put on at once.
+const MOST: Kilogram = Kilogram::new(20.0);
 /// Rims and holes, m.
 const LEAST_M: f64 = 0.005;
 const MOST_M: f64 = 0.2;
@@ -82,7 +80,7 @@ impl FoodBody {
     /// let board = FoodBody::read("2,5 kg candy with pollen, rim 50 mm, hole 40 mm", Bare::Refused).unwrap();
     /// assert!(board.pollen && board.place == FoodPlace::OverCluster);
     /// assert_eq!(board.written(), "2.5 kg candy with pollen, rim 50 mm, over the cluster, hole 40 mm");
-    /// assert!(FoodBody::read("3 kg honey", Bare::Refused).unwrap_err().remedy.contains("fondant"));
+    /// assert!(FoodBody::read("3 kg honey", Bare::Refused).unwrap_err().to_string().contains("fondant"));
     /// ```
     ///
     /// # Errors
@@ -96,7 +94,7 @@ impl FoodBody {
         if body.kind == FoodBodyKind::FrameFeeder {
             let fits = body.rim_m.is_none() && body.hole_m.is_none();
             body.place = FoodPlace::ToOneSide;
-            return if fits { Ok(body) } else { Err(Wrong::new("a frame feeder hangs among the combs", REMEDY)) };
+            return if fits { Ok(body) } else { Err(Wrong::new(say::frame_feeder(), say::food_right())) };
         }
         Ok(body)
     }
@@ -107,13 +105,13 @@ impl FoodBody {
         let (rest, pollen) = lower.strip_suffix(POLLEN).map_or((lower.as_str(), false), |rest| (rest, true));
         let found = KINDS.iter().filter(|(words, _)| rest.ends_with(words)).max_by_key(|(words, _)| words.len());
         let Some((words, kind)) = found else {
-            return Err(Wrong::new(format!("\"{}\" is no food that is put on a hive", text.trim()), REMEDY));
+            return Err(Wrong::new(say::no_food(text.trim()), say::food_right()));
         };
         let mass =
             rest[..rest.len() - words.len()].trim_end().trim_end_matches(" fondant in a").trim_end_matches(" of");
         let mass_kg = Kilogram::read(mass.trim(), bare)?;
-        if !(mass_kg.get() > 0.0 && mass_kg.get() <= MOST_KG) {
-            return Err(Wrong::new(format!("\"{}\" cannot be", text.trim()), "write the food's weight, up to 20 kg"));
+        if !(mass_kg > Kilogram::ZERO && mass_kg <= MOST) {
+            return Err(Wrong::new(fault::cannot_be(text.trim()), say::food_mass_right(MOST)));
         }
         Ok(Self { kind: *kind, mass_kg, pollen, place: FoodPlace::OverCluster, rim_m: None, hole_m: None })
     }
@@ -130,8 +128,7 @@ impl FoodBody {
             self.place = *place;
         } else {
             let known = PLACES.map(|(words, _)| words).into_iter().chain(["rim 50 mm", "hole 40 mm", "no hole"]);
-            let remedy = instead(part, known);
-            return Err(Wrong::new(format!("\"{part}\" says nothing of food on a hive"), remedy));
+            return Err(Wrong::new(say::not_of_food(part), instead(part, known)));
         }
         Ok(())
     }
@@ -141,7 +138,7 @@ impl FoodBody {
     pub fn written(&self) -> String {
         let millimetres = |length: Metre| format!("{} mm", (length.get() * 1e4).round() / 10.0);
         let mass = (self.mass_kg.get() * 1e3).round() / 1e3;
-        let mut written = format!("{mass} kg {}{}", self.kind.words(), if self.pollen { POLLEN } else { "" });
+        let mut written = format!("{mass} kg {}{}", self.kind.written(), if self.pollen { POLLEN } else { "" });
         if self.kind == FoodBodyKind::FrameFeeder {
             return written;
         }
@@ -185,7 +182,17 @@ impl FoodBody {
 impl FoodBodyKind {
     /// Its name.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn message(self) -> Message {
+        match self {
+            Self::Fondant => hive_word::fondant(),
+            Self::SugarBoard => hive_word::sugar_board(),
+            Self::Candy => hive_word::candy(),
+            Self::FrameFeeder => hive_word::frame_feeder(),
+        }
+    }
+
+    /// Its name as it is typed.
+    fn written(self) -> &'static str {
         KINDS.iter().find(|(_, kind)| *kind == self).map_or("", |(words, _)| words)
     }
 
@@ -217,7 +224,7 @@ fn parts(text: &str) -> Vec<&str> {
 fn length(text: &str, bare: Bare) -> Result<Metre, Wrong> {
     let length = Metre::read(text.trim(), bare)?;
     let fits = (LEAST_M..=MOST_M).contains(&length.get());
-    fits.then_some(length).ok_or_else(|| Wrong::new(format!("\"{text}\" cannot be"), "write 5 mm to 200 mm"))
+    fits.then_some(length).ok_or_else(|| Wrong::new(fault::cannot_be(text), say::rim_right()))
 }
 
 #[derive(Debug, Default, Deserialize)]
@@ -280,7 +287,7 @@ mod tests {
             ("3 candy", "kg"),
         ] {
             let wrong = read(text).unwrap_err();
-            assert!(wrong.remedy.contains(right), "{text}: {} {}", wrong.problem, wrong.remedy);
+            assert!(wrong.to_string().contains(right), "{text}: {wrong}");
         }
     }
 

@@ -5,6 +5,7 @@ use crate::nearest::{instead, nearest};
 use crate::shipped::same_name;
 use crate::wrong::Wrong;
 use crate::{HiveBox, Layer, Material};
+use snowhum_say::{dress_fault as say, fault};
 use snowhum_units::{Fraction, Metre, SquareMetreKelvinPerWatt};
 use std::str::FromStr;
 
@@ -59,10 +60,7 @@ impl Layer {
 pub(crate) fn read(text: &str, own: &[Material]) -> Result<Layer, Wrong> {
     let (name, thickness) = split(text);
     if name.is_empty() {
-        return Err(Wrong::new(
-            format!("\"{text}\" names no material"),
-            "write a material and its thickness, such as \"pine 19 mm\" or \"50 mm foam\"",
-        ));
+        return Err(Wrong::new(say::no_material(text), say::no_material_right()));
     }
     let stock = material(name);
     let own = own.iter().find(|mine| same_name(&mine.name, name));
@@ -73,20 +71,15 @@ pub(crate) fn read(text: &str, own: &[Material]) -> Result<Layer, Wrong> {
     let thickness = match (thickness, usual) {
         ("", Some(usual)) => usual,
         ("", None) => {
-            let right = format!("write its thickness, such as \"{} 20 mm\"", found.name);
-            return Err(Wrong::new(format!("\"{text}\" has no thickness"), right));
+            return Err(Wrong::new(say::no_thickness(text), say::no_thickness_right(&found.name)));
         }
         (written, _) if snowhum_units::number(written).is_ok() => {
-            let right = format!("write \"{written} mm\" or \"{written} in\", such as \"50 mm\"");
-            return Err(Wrong::new(format!("\"{written}\" has no unit"), right));
+            return Err(Wrong::new(say::no_unit(written), say::no_unit_right(written)));
         }
         (written, _) => Metre::from_str(written)?,
     };
     if !(THINNEST_M..=THICKEST_M).contains(&thickness.get()) {
-        return Err(Wrong::new(
-            format!("\"{text}\" is no thickness for a part of a hive"),
-            "write a thickness between 0.05 mm and 1 m, such as \"50 mm\"",
-        ));
+        return Err(Wrong::new(say::thickness(text), say::thickness_right()));
     }
     Ok(Layer { material: found.clone(), thickness })
 }
@@ -125,10 +118,10 @@ fn unknown(name: &str) -> Wrong {
     let names = || materials().iter().map(|stock| stock.material.name.as_str());
     let aliases = materials().iter().flat_map(|stock| stock.aliases.iter().map(String::as_str));
     let remedy = match nearest(name, names().chain(aliases)) {
-        Some(near) => format!("did you mean \"{near}\"?"),
-        None => format!("{}; or describe your own in a [[material]] table", instead(name, names())),
+        Some(near) => fault::did_you_mean(near),
+        None => say::or_own_material(instead(name, names())),
     };
-    Wrong::new(format!("\"{name}\" is no known material"), remedy)
+    Wrong::new(say::unknown_material(name), remedy)
 }
 
 #[cfg(test)]

@@ -21,6 +21,7 @@ mod food_body;
 mod hive;
 mod id;
 mod indoors;
+mod kinds;
 mod layer;
 mod materials;
 mod mite_count;
@@ -47,7 +48,7 @@ mod words;
 mod wrong;
 
 pub use another::AnotherHive;
-pub use change::{FloorKind, SetupChange};
+pub use change::{ChangeKind, FloorKind, SetupChange};
 pub use chosen_dress::ChosenDress;
 pub use colony::*;
 pub use comb::{bees_on, bees_stated, brood_on, food_in, frames_covered, most_bees};

@@ -1,6 +1,7 @@
 //! The nearest known words to a mistyped one.
 
 use crate::shipped::same_name;
+use snowhum_say::{Message, fault as say};
 
 /// Words offered where one is not known.
 const OFFERED: usize = 3;
@@ -41,25 +42,25 @@ pub fn nearest_names<'a>(word: &str, names: &[&'a str], most: usize) -> Vec<&'a 
 }
 
 /// What to write in place of a word that is not known: the one it is a slip of, else the nearest three; of a handful all.
-pub(crate) fn instead<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> String {
+pub(crate) fn instead<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> Message {
     let mut all: Vec<&str> = Vec::new();
     for one in known {
         if !all.iter().any(|other| same_name(other, one)) {
             all.push(one);
         }
     }
-    let quoted = |one: &&str| format!("\"{one}\"");
-    if let Some(near) = nearest(word.trim(), all.iter().copied()) {
-        let others = nearest_names(word.trim(), &all, OFFERED);
-        let others: Vec<String> = others.iter().filter(|one| **one != near).map(quoted).collect();
-        let more = if others.is_empty() { String::new() } else { format!(" Near it are {}", others.join(", ")) };
-        return format!("did you mean \"{near}\"?{more}");
+    let near = nearest_names(word.trim(), &all, OFFERED);
+    match nearest(word.trim(), all.iter().copied()) {
+        Some(one) if near == [one] => say::did_you_mean(one),
+        Some(one) => say::did_you_mean_or(one, quoted(near.into_iter().filter(|other| *other != one))),
+        None if all.len() <= LISTED => say::one_of(quoted(all)),
+        None => say::nearest(quoted(near)),
     }
-    if all.len() <= LISTED {
-        return format!("write one of {}", all.iter().map(quoted).collect::<Vec<_>>().join(", "));
-    }
-    let near: Vec<String> = nearest_names(word.trim(), &all, OFFERED).iter().map(quoted).collect();
-    format!("the nearest known are {}", near.join(", "))
+}
+
+/// Words, each in quotes.
+pub(crate) fn quoted(words: impl IntoIterator<Item = impl AsRef<str>>) -> Vec<Message> {
+    words.into_iter().map(|word| say::quoted(word.as_ref())).collect()
 }
 
 /// Letters to insert, drop, change or swap with the next.
@@ -86,8 +87,8 @@ mod tests {
     fn of_many_words_never_more_than_three_are_offered() {
         let known = ["hum", "hole", "hook", "heft", "humidity", "hum", "poke", "melt", "bees"];
         for word in ["hmu", "xylophone", "", "h"] {
-            let offered = instead(word, known).matches('"').count() / 2;
-            assert!((1..=3).contains(&offered), "{word}: {}", instead(word, known));
+            let said = snowhum_say::Tongue::BRITISH.say(&instead(word, known));
+            assert!((1..=3).contains(&(said.matches('"').count() / 2)), "{word}: {said}");
         }
     }
 }

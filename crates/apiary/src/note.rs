@@ -11,11 +11,13 @@ mod vocabulary;
 mod weighed;
 mod weighing;
 
-pub use act::{Act, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR, SYRUP_KG_PER_LITRE};
+pub use act::{Act, ActKind, Feed, STORES_PER_FONDANT, STORES_PER_SUGAR, SYRUP_KG_PER_LITRE};
 pub(crate) use acts::mites_counted;
 pub use examined::{Examined, Found, FoundSign, Likeliest, SpringCount};
 pub use grammar::{sign_examples, split_entries};
-pub use sign::{DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign};
+pub use sign::{
+    DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, SignKind, UpperHoleSign,
+};
 pub use treatment::{TreatmentDetail, TreatmentNote};
 pub(crate) use vocabulary::percent;
 pub use weighing::{Heft, Weighing};
@@ -25,6 +27,7 @@ use crate::wrong::Wrong;
 use crate::{ColonyId, NoteId, VisitId};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
+use snowhum_say::note_fault as say;
 use snowhum_units::{Kelvin, MetrePerSecond};
 
 /// One colony at one visit. Notes are never overwritten: an edit is a new version under the same id.
@@ -73,11 +76,14 @@ impl Conditions {
     /// # Errors
     /// When it cannot be, with what can.
     pub fn check(&self) -> Result<(), Wrong> {
-        if self.air_k.is_some_and(|air| !(-70.0..=50.0).contains(&air.celsius())) {
-            return Err(Wrong::new("the air cannot be so", "from -70 °C to 50 °C can be noted"));
+        const COLDEST: Kelvin = Kelvin::from_celsius(-70.0);
+        const WARMEST: Kelvin = Kelvin::from_celsius(50.0);
+        const STRONGEST: MetrePerSecond = MetrePerSecond::new(70.0);
+        if self.air_k.is_some_and(|air| !(COLDEST..=WARMEST).contains(&air)) {
+            return Err(Wrong::new(say::air(), say::air_right(COLDEST, WARMEST)));
         }
-        if self.wind_m_per_s.is_some_and(|wind| !(0.0..=70.0).contains(&wind.get())) {
-            return Err(Wrong::new("the wind cannot be so", "up to 70 m/s can be noted"));
+        if self.wind_m_per_s.is_some_and(|wind| !(MetrePerSecond::ZERO..=STRONGEST).contains(&wind)) {
+            return Err(Wrong::new(say::wind(), say::wind_right(STRONGEST)));
         }
         Ok(())
     }

@@ -5,6 +5,7 @@ use crate::openings::Aperture;
 use crate::wrong::Wrong;
 use crate::{Act, Apiary, ColonyId, Entry, Hive, Note, OpeningKind, SetupChange, Sign};
 use jiff::Timestamp;
+use snowhum_say::note_fault as say;
 use snowhum_units::{Fraction, Metre};
 
 /// How an opening was last noted.
@@ -165,8 +166,7 @@ impl Apiary {
         if !speaks_of_it || self.has_upper_hole(colony) {
             return Ok(());
         }
-        let remedy = "if one was made, note it first, such as \"changed=upper hole=25 mm\"; the flight entrance is \"entrance=...\"";
-        Err(Wrong::new("its hive has no upper hole", remedy))
+        Err(Wrong::new(say::no_upper_hole(), say::no_upper_hole_right()))
     }
 }
 
@@ -251,7 +251,7 @@ mod tests {
     #[test]
     fn every_state_that_shuts_has_a_figure_with_a_source() {
         for (words, state) in OpeningState::WORDS {
-            assert_eq!(state.words(), words);
+            assert_eq!(state.written(), words);
             let free = state.free().map(Fraction::get);
             assert_eq!(state.is_shut(), free.is_some_and(|free| (0.0..0.5).contains(&free)), "{words}");
         }

@@ -2,6 +2,7 @@
 
 use crate::openings::opening_state_figures;
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, hive_word as say};
 use snowhum_units::Fraction;
 
 /// How an opening was found, and how it was left.
@@ -36,9 +37,22 @@ impl OpeningState {
         ("not visible", Self::NotVisible),
     ];
 
-    /// The words it is noted by.
+    /// How it stands.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn message(self) -> Message {
+        match self {
+            Self::Clear => say::clear(),
+            Self::Blocked => say::blocked(),
+            Self::Cleared => say::cleared(),
+            Self::DriftedOver => say::drifted_over(),
+            Self::Iced => say::iced(),
+            Self::PluggedWithBees => say::plugged(),
+            Self::NotVisible => say::not_visible(),
+        }
+    }
+
+    /// The words it is noted by.
+    pub(crate) fn written(self) -> &'static str {
         Self::WORDS.iter().find(|(_, state)| *state == self).map_or("", |(words, _)| words)
     }
 
@@ -55,7 +69,7 @@ impl OpeningState {
         match self {
             Self::Clear | Self::Cleared => Some(Fraction::new(1.0)),
             Self::NotVisible => None,
-            shut => Some(opening_state_figures(shut.words())),
+            shut => Some(opening_state_figures(shut.written())),
         }
     }
 

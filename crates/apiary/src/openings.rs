@@ -5,6 +5,7 @@ use crate::wrong::Wrong;
 use crate::{Floor, FrameWay, Hive, Opening, OpeningKind, Side};
 use serde::Deserialize;
 use snowhum_figures::files;
+use snowhum_say::dress_fault as say;
 use snowhum_units::{Fraction, Metre, ParseError, SquareMetre};
 use std::f64::consts::PI;
 use std::str::FromStr;
@@ -213,10 +214,7 @@ fn length(text: &str) -> Result<Metre, Wrong> {
         other => other,
     })?;
     if !(0.001..=1.0).contains(&length.get()) {
-        return Err(Wrong::new(
-            format!("\"{}\" is no size for an opening of a hive", text.trim()),
-            "write \"reduced\", \"full\", \"none\", a diameter such as \"25 mm\", or width and height such as \"76 mm x 10 mm\"",
-        ));
+        return Err(Wrong::new(say::no_opening(text.trim()), say::opening_right()));
     }
     Ok(length)
 }

@@ -12,6 +12,7 @@ use crate::{
 };
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
+use snowhum_say::{Message, Tongue, colony_fault as say, fault, note_fault};
 use snowhum_units::{Bare, Kilogram, Measured, Range, number};
 use std::borrow::Cow;
 
@@ -31,8 +32,8 @@ pub struct AutumnCount {
 }
 
 /// What is wrong with a new autumn.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("{}{wrong}", .colony.as_ref().map_or_else(String::new, |name| format!("{name}: ")))]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{}", Tongue::BRITISH.say(&self.message()))]
 pub struct SeasonFault {
     /// The colony, where it is about one.
     pub colony: Option<String>,
@@ -42,18 +43,27 @@ pub struct SeasonFault {
     pub wrong: Wrong,
 }
 
+impl SeasonFault {
+    /// What is wrong, and what would be right, after whose it is.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        let wrong = self.wrong.message();
+        self.colony.as_ref().map_or(wrong.clone(), |colony| fault::at(colony, wrong))
+    }
+}
+
 impl AutumnCount {
     /// Reads `Alder=8 frames; 14 kg; 3/300; laying`: bees, food, mites, queen.
     ///
     /// # Errors
     /// When it does not say bees and food of a colony.
     pub fn of_line(line: &str) -> Result<Self, Wrong> {
-        let right = "write its bees; food; mites; queen, such as \"Alder=8 frames; 14 kg; 3/300; laying\"";
-        let (name, told) = line.split_once('=').ok_or_else(|| Wrong::new(format!("\"{line}\" has no \"=\""), right))?;
+        let no_equals = || Wrong::new(fault::no_equals(line), say::line_right());
+        let (name, told) = line.split_once('=').ok_or_else(no_equals)?;
         let parts: Vec<&str> = told.split(';').map(str::trim).collect();
         let part = |at: usize| parts.get(at).copied().unwrap_or_default().to_owned();
         if parts.len() < 2 || parts.len() > 4 {
-            return Err(Wrong::new(format!("\"{line}\" does not say bees and food"), right));
+            return Err(Wrong::new(say::short_line(line), say::line_right()));
         }
         Ok(Self { name: name.trim().to_owned(), bees: part(0), food: part(1), mites: part(2), queen: part(3) })
     }
@@ -122,13 +132,13 @@ impl Apiary {
         let mut faults = Vec::new();
         let latitude = self.site.latitude;
         if winter_year(as_of, latitude) <= winter_year(self.as_of, latitude) {
-            let begins = if latitude.get() >= 0.0 { "1 July" } else { "1 January" };
-            let problem = format!("{as_of} is of the winter that the colonies were counted for, on {}", self.as_of);
-            let remedy = format!("write a day of the next autumn; its year begins on {begins}");
-            faults.push(SeasonFault { colony: None, field: "as_of", wrong: Wrong::new(problem, remedy) });
+            let begins = Date::constant(as_of.year(), if latitude.get() >= 0.0 { 7 } else { 1 }, 1);
+            let problem = say::same_winter(as_of.to_string(), self.as_of.to_string());
+            let wrong = Wrong::new(problem, say::same_winter_right(begins));
+            faults.push(SeasonFault { colony: None, field: "as_of", wrong });
         }
         if counts.is_empty() {
-            let wrong = Wrong::new("no colony is counted", "count those that live");
+            let wrong = Wrong::new(say::none_counted(), say::none_counted_right());
             faults.push(SeasonFault { colony: None, field: "colony", wrong });
         }
         let hives: Vec<Hive> = self.hives.iter().map(|hive| self.as_dressed(hive).with_open_dates()).collect();
@@ -137,7 +147,7 @@ impl Apiary {
             let read = self.counted(count, &hives, as_of, bare);
             match read {
                 Ok(colony) if colonies.iter().any(|one: &Colony| one.id == colony.id) => {
-                    let wrong = Wrong::new("is counted twice", "count it once");
+                    let wrong = Wrong::new(say::counted_twice(), say::counted_twice_right());
                     faults.push(SeasonFault { colony: Some(colony.name), field: "colony", wrong });
                 }
                 Ok(colony) => colonies.push(colony),
@@ -168,8 +178,8 @@ impl Apiary {
         let year = |day: Date| winter_year(day, self.site.latitude);
         let (now, before) = (year(self.as_of), year(kept.as_of));
         if now < before {
-            let problem = format!("it was counted on {}, and the records hold the autumn of {before}", self.as_of);
-            return Err(Wrong::new(problem, "take the yard of the records, or a file of that autumn"));
+            let problem = say::earlier(self.as_of.to_string(), before.to_string());
+            return Err(Wrong::new(problem, say::earlier_right()));
         }
         let mut past: Vec<PastWinter> = self.past.clone();
         let over = (now > before).then(|| PastWinter {
@@ -209,7 +219,7 @@ impl Apiary {
         let unknown = || {
             let names = self.colonies.iter().map(|colony| colony.name.as_str());
             let remedy = crate::nearest::instead(&count.name, names);
-            ("colony", Wrong::new(format!("no colony is called \"{}\"", count.name), remedy))
+            ("colony", Wrong::new(note_fault::no_colony(&count.name), remedy))
         };
         let before = self.colonies.iter().find(|colony| same_name(&colony.name, &count.name)).ok_or_else(unknown)?;
         let hive = hives.iter().find(|hive| hive.id == before.hive).ok_or_else(unknown)?;
@@ -255,8 +265,7 @@ fn bees(written: &str, hive: &Hive) -> Result<(Range<f64>, bool), Wrong> {
             bees_on(frames, hive.mean_comb_side())
         }
         _ => {
-            let right = format!("write the frames they cover, up to {most}, or weak, middling or strong");
-            return Err(Wrong::new(format!("\"{}\" says no number of bees", written.trim()), right));
+            return Err(Wrong::new(say::no_bees(written.trim()), say::bees_right(most)));
         }
     };
     Ok((range.map(|count| count.min(most_bees(hive))), false))
@@ -270,8 +279,7 @@ fn food(written: &str, hive: &Hive, before: &Colony, bare: Bare) -> Result<(Stor
     };
     let most = most_food(hive);
     if total.p50 > most || total.p50 < Kilogram::ZERO {
-        let right = format!("write the food alone, from 0 to {:.0} kg, without hive and bees", most.get());
-        return Err(Wrong::new(format!("\"{}\" is no food this hive can hold", written.trim()), right));
+        return Err(Wrong::new(say::no_food(written.trim()), say::food_right(most)));
     }
     let total = total.map(|mass| mass.min(most));
     Ok((Stores { total, known_by, ..before.stores.clone() }, by_word))
@@ -286,7 +294,7 @@ fn mites(written: &str, as_of: Date) -> Result<Mites, Wrong> {
     let (count, on) = text.rsplit_once(" on ").unwrap_or((text, ""));
     let on = if on.is_empty() { as_of } else { read_day(on, Reckoned::Back(as_of))? };
     if on > as_of {
-        return Err(Wrong::new(format!("{on} is after the day looked at, {as_of}"), "write the day of the count"));
+        return Err(Wrong::new(say::after_look(as_of.to_string(), on.to_string()), say::count_late_right()));
     }
     match mites_counted(count)? {
         Act::MitesCounted { found, bees } => Ok(Mites::Counted { found, bees, on }),
@@ -305,7 +313,7 @@ fn queen(written: &str) -> Result<(Option<QueenState>, Option<i16>), Wrong> {
     let found = QueenState::WORDS.iter().find(|(word, _)| same_name(word, &state));
     let wrong = || {
         let remedy = crate::nearest::instead(&state, QueenState::WORDS.iter().map(|(word, _)| *word));
-        Wrong::new(format!("\"{state}\" says nothing of a queen"), remedy)
+        Wrong::new(say::no_queen(&state), remedy)
     };
     found.map(|(_, state)| (Some(*state), year)).ok_or_else(wrong)
 }

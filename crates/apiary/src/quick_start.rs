@@ -1,6 +1,7 @@
 //! A yard begun with four facts a hive: what a keeper typed becomes a yard file, and the file is read as any other.
 
 use crate::{Apiary, ChosenDress, Fault, Reckoned, food_words, read, read_day};
+use snowhum_say::{Message, Text, fault::both, quick_fault, yard_fault};
 use snowhum_units::System;
 
 /// What was typed, unread. Whatever is empty was not said.
@@ -44,14 +45,14 @@ pub struct QuickHive {
 }
 
 /// A fault of what was typed.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct QuickFault {
     /// The hive's place; none where it is about the yard.
     pub hive: Option<usize>,
     /// The field, by its name in [`QuickStart`] or [`QuickHive`].
     pub field: &'static str,
     /// What is wrong and what would be right.
-    pub says: String,
+    pub says: Message,
 }
 
 /// Keys of a yard file with the field that stands for each.
@@ -74,18 +75,18 @@ const FIELDS: [(&str, &str); 15] = [
 ];
 
 /// What would be right where nothing was said.
-const MISSING: [(&str, &str); 11] = [
-    ("name", "give it a name"),
-    ("as_of", "say on what day you last looked, such as 2025-10-05"),
-    ("latitude", "choose a town, or write degrees north, such as 61.7"),
-    ("longitude", "choose a town, or write degrees east, such as 27.3"),
-    ("elevation", "choose a town, or write the height above the sea, such as 105 m"),
-    ("zone", "choose a town, or write the time zone by its city, such as Europe/Helsinki"),
-    ("kind", "choose the kind of hive"),
-    ("strength", "say how many bees: weak, middling or strong, or the frames they cover"),
-    ("food", "say how much food: light, fair or heavy, or its weight without hive and bees"),
-    ("mites", "write the mites found in the sample; 0 if there were none"),
-    ("mites_of", "write the bees in the sample, such as 300"),
+const MISSING: [(&str, Text); 11] = [
+    ("name", quick_fault::name),
+    ("as_of", quick_fault::as_of),
+    ("latitude", quick_fault::latitude),
+    ("longitude", quick_fault::longitude),
+    ("elevation", quick_fault::elevation),
+    ("zone", quick_fault::zone),
+    ("kind", quick_fault::kind),
+    ("strength", quick_fault::strength),
+    ("food", quick_fault::food),
+    ("mites", quick_fault::mites),
+    ("mites_of", quick_fault::mites_of),
 ];
 
 /// What begins a hive in the file.
@@ -197,18 +198,11 @@ fn at_field(fault: &Fault, text: &str) -> QuickFault {
     let dress = || ChosenDress::default().keys().into_iter().map(|(known, _)| known).find(|known| *known == key);
     let found = FIELDS.iter().find(|(known, _)| *known == key).map(|(_, field)| *field).or_else(dress);
     let field = found.unwrap_or(if key == "mites" { "mites" } else { "name" });
-    let missing = MISSING.iter().find(|(known, _)| *known == field).filter(|_| fault.problem == "is missing");
+    let missing = MISSING.iter().find(|(known, _)| *known == field).filter(|_| fault.problem == yard_fault::missing());
     let says = match missing {
-        Some((_, remedy)) => capital(remedy),
-        None if fault.problem.starts_with("is the name of") => {
-            "Another hive has this name; give each its own".to_owned()
-        }
-        None => capital(&format!("{}; {}", fault.problem, fault.remedy)),
+        Some((_, remedy)) => remedy(),
+        None if fault.problem.id() == Some("yard-fault-same-name") => quick_fault::same_name(),
+        None => both(&fault.problem, &fault.remedy),
     };
-    QuickFault { hive, field, says: says.trim_end_matches(['.', '?']).to_owned() + "." }
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    QuickFault { hive, field, says }
 }

@@ -16,6 +16,7 @@ pub use wrong::{SheetFault, SheetFaults};
 use crate::{Apiary, Note};
 use columns::Layout;
 use row::Reader;
+use snowhum_say::Message;
 use snowhum_units::Bare;
 
 /// A table of texts, each as its keeper saw it in the cell.
@@ -51,7 +52,7 @@ pub struct SheetReading {
     /// What its columns were taken for, as it may be given again.
     pub columns: String,
     /// What is to be said about the reading: columns and cells that no sum reads.
-    pub said: Vec<String>,
+    pub said: Vec<Message>,
     /// The notes, each with its row.
     pub notes: Vec<(usize, Note)>,
 }

@@ -8,6 +8,7 @@ use crate::{Act, Apiary, Colony, Entry, Hive};
 use jiff::Timestamp;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
+use snowhum_say::note_fault as say;
 use snowhum_units::Kelvin;
 
 /// Days that a hive stands in a room, in whole days: the day it is carried in is one of them, the day it is carried out none.
@@ -96,10 +97,10 @@ pub(crate) fn known_room(rooms: &[Room], entry: &Entry) -> Result<(), Wrong> {
         return Ok(());
     }
     let remedy = match rooms.is_empty() {
-        true => format!("describe it in the yard file: [[indoors]] with name = \"{wanted}\" and temperature = \"4 C\""),
+        true => say::no_room_right(wanted),
         false => instead(wanted, rooms.iter().map(|room| room.name.as_str())),
     };
-    Err(Wrong::new(format!("there is no room \"{wanted}\""), remedy))
+    Err(Wrong::new(say::no_room(wanted), remedy))
 }
 
 impl Hive {

@@ -3,13 +3,13 @@
 use crate::wrong::Wrong;
 use jiff::ToSpan;
 use jiff::civil::{Date, DateTime, Time};
+use snowhum_say::fault as say;
 
 /// Years that a keeper's records can be of, as far as memory and plans go: others are slips of the pen or of a clock.
 pub const YEARS: std::ops::RangeInclusive<i16> = 1950..=2150;
 
 /// The months as they begin.
 const MONTHS: [&str; 12] = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-const RIGHT: &str = "write year, month and day, such as 2025-10-05, or 5 Oct 2025";
 
 /// What a day is reckoned from that is not written whole.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -31,7 +31,7 @@ pub enum Reckoned {
 /// assert_eq!(read_day("25.1.2026", Reckoned::Whole).unwrap(), date(2026, 1, 25));
 /// assert_eq!(read_day("25 Dec", today).unwrap(), date(2025, 12, 25));
 /// assert_eq!(read_day("yesterday", today).unwrap(), date(2026, 1, 9));
-/// assert!(read_day("4/5/2026", today).unwrap_err().remedy.contains("2026-05-04"));
+/// assert!(read_day("4/5/2026", today).unwrap_err().to_string().contains("2026-05-04"));
 /// ```
 ///
 /// # Errors
@@ -47,7 +47,7 @@ pub fn read_day(text: &str, from: Reckoned) -> Result<Date, Wrong> {
         },
     };
     let day = read?.filter(|day| YEARS.contains(&day.year()));
-    day.ok_or_else(|| Wrong::new(format!("\"{}\" is no day", shown(written)), RIGHT))
+    day.ok_or_else(|| Wrong::new(say::no_day(shown(written)), say::day_right()))
 }
 
 /// Reads a time: a day and the hour on the yard's clock, `25.1.2026 10:00`, `yesterday 9:30`, `10:00`; of a day alone its
@@ -85,12 +85,12 @@ pub(crate) fn month(text: &str) -> Option<i8> {
 }
 
 fn no_time(written: &str) -> Wrong {
-    Wrong::new(format!("\"{}\" is no time", shown(written)), "write such as \"2026-01-06 10:00\"")
+    Wrong::new(say::no_time(shown(written)), say::time_right())
 }
 
 /// A day that may be two keeps its own words; one that is none is no time.
 fn of_time(written: &str, wrong: Wrong) -> Wrong {
-    if wrong.remedy == RIGHT { no_time(written) } else { wrong }
+    if wrong.remedy == say::day_right() { no_time(written) } else { wrong }
 }
 
 fn clock(hour: &str) -> Option<Time> {
@@ -119,10 +119,9 @@ fn spoken(text: &str, from: Reckoned) -> Option<Result<Date, Wrong>> {
         }
     };
     let Some(today) = from.today() else {
-        let remedy = "a file is read on other days too: write the day itself, such as 2025-10-05";
-        return Some(Err(Wrong::new(format!("\"{text}\" is another day every day"), remedy)));
+        return Some(Err(Wrong::new(say::moving_day(text), say::moving_day_right())));
     };
-    Some(today.checked_add(days.days()).map_err(|_| Wrong::new(format!("\"{text}\" is too far away"), RIGHT)))
+    Some(today.checked_add(days.days()).map_err(|_| Wrong::new(say::far_day(text), say::day_right())))
 }
 
 /// A day by its numbers, in the orders that are in use.
@@ -160,7 +159,7 @@ fn slashed(text: &str, (a, b): (i16, i16), year: i16) -> Result<Option<Date>, Wr
     let year = century(year);
     match (date(year, b, a), date(year, a, b)) {
         (Some(one), Some(other)) if one != other => {
-            Err(Wrong::new(format!("\"{text}\" may be two days"), format!("write {one} or {other}")))
+            Err(Wrong::new(say::two_days(text), say::either_day(one.to_string(), other.to_string())))
         }
         (one, other) => Ok(one.or(other)),
     }
@@ -169,8 +168,7 @@ fn slashed(text: &str, (a, b): (i16, i16), year: i16) -> Result<Option<Date>, Wr
 /// A day without its year: the latest one so far, or the nearest.
 fn reckoned(month: i16, day: i16, text: &str, from: Reckoned) -> Result<Option<Date>, Wrong> {
     let Some(today) = from.today() else {
-        let remedy = "write the year too, such as 2025-10-05";
-        return Err(Wrong::new(format!("\"{text}\" is a day of every year"), remedy));
+        return Err(Wrong::new(say::every_year(text), say::every_year_right()));
     };
     let years = today.year() - 4..=today.year() + 4;
     let days = years.filter_map(|year| date(year, month, day));
@@ -244,15 +242,15 @@ mod tests {
         assert_eq!(read_day("25 Jan", Reckoned::Back(today)), Ok(date(2026, 1, 25)));
         assert_eq!(read_day("25 Jan", Reckoned::Nearest(today)), Ok(date(2027, 1, 25)));
         assert_eq!(read_day("29 Feb", Reckoned::Back(today)), Ok(date(2024, 2, 29)));
-        assert!(read_day("25 Jan", Reckoned::Whole).unwrap_err().remedy.contains("year"));
-        assert!(read_day("yesterday", Reckoned::Whole).unwrap_err().remedy.contains("2025-10-05"));
+        assert!(read_day("25 Jan", Reckoned::Whole).unwrap_err().to_string().contains("year"));
+        assert!(read_day("yesterday", Reckoned::Whole).unwrap_err().to_string().contains("2025-10-05"));
         assert_eq!(read_day("2 weeks ago", Reckoned::Back(today)), Ok(date(2026, 11, 15)));
     }
 
     #[test]
     fn what_may_be_two_days_or_none_is_refused() {
         let today = Reckoned::Back(date(2026, 3, 1));
-        let two = read_day("4/5/2026", today).unwrap_err().remedy;
+        let two = read_day("4/5/2026", today).unwrap_err().to_string();
         assert!(two.contains("2026-05-04") && two.contains("2026-04-05"), "{two}");
         for text in [
             "",
@@ -286,7 +284,7 @@ mod tests {
             assert_eq!(read_time(text), Ok(wanted), "{text}");
         }
         for text in ["25:00", "2026-01-06 10:61", "sometime", "", "1066-10-14 10:00"] {
-            assert!(read_time(text).unwrap_err().remedy.contains("2026-01-06 10:00"), "{text}");
+            assert!(read_time(text).unwrap_err().to_string().contains("2026-01-06 10:00"), "{text}");
         }
     }
 }

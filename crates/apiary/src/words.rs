@@ -4,6 +4,7 @@ use crate::shipped::{same_name, table};
 use crate::{Hive, KnownBy, Money, StoresPlace};
 use serde::Deserialize;
 use snowhum_figures::files;
+use snowhum_say::{Message, hive_word as say};
 use snowhum_units::{Kilogram, Range};
 use std::sync::LazyLock;
 
@@ -155,6 +156,21 @@ pub fn usual_money() -> (Money, &'static str) {
 }
 
 impl SizedWord {
+    /// The word for a reader of any language.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self.word.as_str() {
+            "weak" => say::weak(),
+            "middling" => say::middling(),
+            "strong" => say::strong(),
+            "light" => say::light(),
+            "fair" => say::fair(),
+            "heavy" => say::heavy(),
+            "not looked at" => say::not_looked_at(),
+            other => other.into(),
+        }
+    }
+
     /// What the word stands for: bees, or kilograms of food.
     pub(crate) fn range(&self) -> Range<f64> {
         ordered(self.range)

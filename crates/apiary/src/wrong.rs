@@ -1,28 +1,42 @@
 //! A piece of text that is wrong, before it has a place.
 
+use snowhum_say::{Message, Tongue, fault};
+use snowhum_units::ParseError;
+
 /// A piece of text that cannot be understood: what is wrong and what would be right, without a place yet.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("{problem}; {remedy}")]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{}", Tongue::BRITISH.say(&self.message()))]
 pub struct Wrong {
     /// What is wrong.
-    pub problem: String,
+    pub problem: Message,
     /// What would be right.
-    pub remedy: String,
+    pub remedy: Message,
 }
 
 impl Wrong {
-    pub(crate) fn new(problem: impl Into<String>, remedy: impl Into<String>) -> Self {
-        Self { problem: problem.into(), remedy: remedy.into() }
+    /// What is wrong, and what would be right.
+    #[must_use]
+    pub const fn new(problem: Message, remedy: Message) -> Self {
+        Self { problem, remedy }
+    }
+
+    /// Both in one.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        fault::both(&self.problem, &self.remedy)
     }
 }
 
-impl From<snowhum_units::ParseError> for Wrong {
-    /// Unit errors say both parts in one sentence.
-    fn from(error: snowhum_units::ParseError) -> Self {
-        let message = error.to_string();
-        match message.split_once("; ") {
-            Some((problem, remedy)) => Self::new(problem, remedy),
-            None => Self::new(message, "write a number and a unit"),
-        }
+impl From<ParseError> for Wrong {
+    fn from(error: ParseError) -> Self {
+        let (problem, remedy) = parts(&error);
+        Self::new(problem.into(), remedy.into())
     }
+}
+
+/// Unit errors say both parts in one sentence.
+pub(crate) fn parts(error: &ParseError) -> (String, String) {
+    let said = error.to_string();
+    let (problem, remedy) = said.split_once("; ").unwrap_or((&said, "write a number and a unit"));
+    (problem.to_owned(), remedy.to_owned())
 }

@@ -11,8 +11,9 @@ use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_apiary::Apiary;
-use snowhum_say::Tongue;
+use snowhum_say::Message;
 use snowhum_store::Store;
+use snowhum_units::System;
 use snowhum_watch::Watching;
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
 use tower::ServiceExt;
@@ -31,23 +32,23 @@ struct Silent;
 const SAYS: &str = "the model is not asked here";
 
 impl Reckon for Silent {
-    fn present(&self, _: &Ask, _: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
-        Err(SAYS.to_owned())
+    fn present(&self, _: &Ask, _: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), Message> {
+        Err(SAYS.into())
     }
-    fn ahead(&self, _: &Ask) -> Result<PlanAnswer, String> {
-        Err(SAYS.to_owned())
+    fn ahead(&self, _: &Ask) -> Result<PlanAnswer, Message> {
+        Err(SAYS.into())
     }
-    fn windows(&self, _: &Ask) -> Result<JobsAnswer, String> {
-        Err(SAYS.to_owned())
+    fn windows(&self, _: &Ask) -> Result<JobsAnswer, Message> {
+        Err(SAYS.into())
     }
-    fn spring(&self, _: &Ask, _: &NowAnswer, _: &JobsAnswer) -> Result<Springtime, String> {
-        Err(SAYS.to_owned())
+    fn spring(&self, _: &Ask, _: &NowAnswer, _: &JobsAnswer) -> Result<Springtime, Message> {
+        Err(SAYS.into())
     }
-    fn film(&self, _: &Ask, _: &PlanAnswer, _: &NowAnswer) -> Result<FilmAnswer, String> {
-        Err(SAYS.to_owned())
+    fn film(&self, _: &Ask, _: &PlanAnswer, _: &NowAnswer) -> Result<FilmAnswer, Message> {
+        Err(SAYS.into())
     }
-    fn setups(&self, _: &Ask, _: usize, _: &[Try]) -> Result<SetupAnswer, String> {
-        Err(SAYS.to_owned())
+    fn setups(&self, _: &Ask, _: usize, _: &[Try]) -> Result<SetupAnswer, Message> {
+        Err(SAYS.into())
     }
 }
 
@@ -84,9 +85,9 @@ async fn served() -> Option<(Store, App)> {
     let yard = small_yard()?;
     store.import_yard(&yard, Timestamp::UNIX_EPOCH).await.ok()?;
     let (reckon, reach) = (Box::new(Silent), Reach::this_machine());
-    let tongue = Tongue::BRITISH;
+    let (system, language, yard) = (System::Metric, None, yard.id);
     let opened =
-        Opened { store: store.clone(), yard: yard.id, reckon, day: Some(DAY), home: None, file: None, tongue, reach };
+        Opened { store: store.clone(), yard, reckon, day: Some(DAY), home: None, file: None, system, language, reach };
     Some((store, App::new(opened)))
 }
 

@@ -4,6 +4,7 @@ use crate::ForecastHour;
 use crate::Why;
 use crate::forecast::end_of;
 use jiff::{SignedDuration, Timestamp};
+use snowhum_say::{Message, forecast as say};
 use snowhum_units::{Fraction, Kelvin, Metre, MetrePerSecond};
 use std::ops::RangeInclusive;
 
@@ -17,7 +18,7 @@ const LONGEST_STEP_H: i64 = 6;
 pub(crate) struct Body {
     pub(crate) issued: Option<Timestamp>,
     pub(crate) hours: Vec<ForecastHour>,
-    pub(crate) notes: Vec<String>,
+    pub(crate) notes: Vec<Message>,
 }
 
 /// One step as the service has it.
@@ -67,19 +68,19 @@ impl Body {
         let mut notes = Vec::new();
         let short = found.len() - kept.len();
         if short > 0 {
-            notes.push(format!("{short} steps of the forecast have no temperature on a full hour and were left out."));
+            notes.push(say::short_steps(short));
         }
         let before_gap = kept.windows(2).position(|pair| hours_between(&pair[0].0, &pair[1].0) > LONGEST_STEP_H);
         if let Some(at) = before_gap {
             kept.truncate(at + 1);
-            notes.push(format!("The forecast has a gap after {} and was cut there.", kept[at].0.time));
+            notes.push(say::gap(kept[at].0.time.to_string()));
         }
         if kept.len() < 2 {
             return Err(Why::wrong("it has fewer than two hours with a temperature"));
         }
         let hours = (0..kept.len()).map(|at| step(&kept, at, &mut dropped)).collect();
         if dropped > 0 {
-            notes.push(format!("{dropped} values of the forecast that no weather can have were left out."));
+            notes.push(say::dropped(dropped));
         }
         Ok(Self { issued, hours, notes })
     }
@@ -139,7 +140,7 @@ mod tests {
         assert_eq!(body.hours.len(), 3);
         assert_eq!((body.hours[1].humidity, body.hours[1].wind), (None, None));
         assert_eq!(body.hours[1].lasts, SignedDuration::from_hours(2));
-        assert!(body.notes[0].starts_with("1 steps") && body.notes[1].starts_with("3 values"), "{:?}", body.notes);
+        assert_eq!(body.notes, [say::short_steps(1), say::dropped(3)]);
     }
 
     #[test]

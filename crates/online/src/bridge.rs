@@ -3,6 +3,7 @@
 use crate::{Forecast, ForecastHour};
 use jiff::tz::Offset;
 use jiff::{SignedDuration, Timestamp};
+use snowhum_say::{Message, Tongue, forecast as say};
 use snowhum_units::{Fraction, Kelvin, Metre, MetrePerSecond};
 use snowhum_weather::{Raw, RawHour, Reading};
 
@@ -29,7 +30,8 @@ impl Forecast {
     /// let third = &reading.raw.hours[2];
     /// assert!((third.temperature.unwrap().celsius() + 10.0).abs() < 1e-9);
     /// assert!((third.precipitation.unwrap().get() - 0.001).abs() < 1e-9);
-    /// assert!(reading.notes[2].contains("5 hours of the forecast from 2027-01-06T07:00:00Z"));
+    /// let between = snowhum_say::Tongue::BRITISH.say(&reading.notes[2]);
+    /// assert!(between.contains("5 hours of the forecast from 2027-01-06T07:00:00Z"));
     /// ```
     #[must_use]
     pub fn to_reading(&self) -> Reading {
@@ -40,10 +42,10 @@ impl Forecast {
             hours.extend((0..count).map(|hour| between(step, next, hour)));
         }
         let start = self.hours.first().map_or(self.fetched, |first| first.time);
-        let mut notes = vec![format!("{}.", self.attribution), format!("The forecast was {}.", self.standing)];
+        let mut notes = vec![Message::own(format!("{}.", self.attribution)), say::was(self.standing.message())];
         notes.extend(self.between_steps());
         notes.extend(self.notes.iter().cloned());
-        let file = format!("the forecast of {}", self.service);
+        let file = Tongue::BRITISH.say(&say::of(self.service.message()));
         let raw = Raw { start, hours };
         Reading { file, raw, place: None, offset: Some(Offset::UTC), typical_year: false, notes }
     }
@@ -57,14 +59,11 @@ impl Forecast {
         })
     }
 
-    fn between_steps(&self) -> Option<String> {
+    fn between_steps(&self) -> Option<Message> {
         let mut hours = self.interpolated();
         let first = hours.next()?;
         let (count, last) = hours.fold((1, first), |(count, _), hour| (count + 1, hour));
-        Some(format!(
-            "{count} hours of the forecast from {first} to {last} lie between its steps: temperature, humidity, wind and \
-             cloud run in straight lines, precipitation is spread evenly."
-        ))
+        Some(say::between(first.to_string(), count, last.to_string()))
     }
 }
 

@@ -6,14 +6,12 @@ use crate::fault::CacheFault;
 use crate::transport::{Answer, Question, Transport};
 use crate::{Endpoints, Fault, Forecast, Request, Service, Standing, Why, freshness, met_norway, nws, open_meteo};
 use jiff::{SignedDuration, Timestamp};
+use snowhum_say::{Message, forecast as say};
 use std::path::PathBuf;
 use std::time::Duration;
 
 /// How long an answer is waited for, in all.
 const PATIENCE: Duration = Duration::from_secs(10);
-
-/// What 203 means with MET Norway.
-const ENDING: &str = "The service says that this form of its data will end (203); look for a newer version of Snowhum.";
 
 /// Asks services of weather and keeps their answers in one folder.
 #[derive(Debug, Clone)]
@@ -48,7 +46,7 @@ struct Errand<'a> {
     client: &'a Client,
     user_agent: String,
     now: Timestamp,
-    notes: Vec<String>,
+    notes: Vec<Message>,
 }
 
 impl Client {
@@ -110,7 +108,7 @@ impl Errand<'_> {
         let point = nws::point(address, &request.position);
         let square = self.page(&point, nws::read_point)?;
         if let Standing::Cache { why, .. } = &square.standing {
-            self.notes.push(format!("The square of the place was kept from earlier, since {why}."));
+            self.notes.push(say::square(why.message()));
         }
         let grid = nws::grid(&point, &request.position, &square.value)?;
         self.forecast(&grid, nws::read_grid)
@@ -149,7 +147,7 @@ impl Errand<'_> {
     ) -> (Option<Timestamp>, Option<(Kept, T)>) {
         let entry = self.client.cache.load(&page.name, &page.url);
         let entry = entry.unwrap_or_else(|fault| {
-            self.notes.push(fault.to_string());
+            self.notes.push(fault.message());
             None
         });
         let Entry { not_before, answer } = entry.unwrap_or_default();
@@ -159,7 +157,7 @@ impl Errand<'_> {
             Err(Why::Over { .. }) => (not_before, None),
             Err(why) => {
                 let file = self.client.cache.file(&page.name);
-                self.notes.push(CacheFault::Damaged { file, wrong: why.to_string() }.to_string());
+                self.notes.push(CacheFault::Damaged { file, wrong: why.to_string() }.message());
                 (not_before, None)
             }
         }
@@ -187,7 +185,7 @@ impl Errand<'_> {
                 let answer = Kept { fetched, fresh_until, last_modified: headers.last_modified, body };
                 self.keep(page, Entry { not_before: None, answer: Some(answer) });
                 if status == 203 {
-                    self.notes.push(ENDING.to_owned());
+                    self.notes.push(say::ending());
                 }
                 Ok(Told::New(value))
             }
@@ -209,7 +207,7 @@ impl Errand<'_> {
 
     fn keep(&mut self, page: &Page, entry: Entry) {
         if let Err(fault) = self.client.cache.save(&page.name, &page.url, &entry) {
-            self.notes.push(fault.to_string());
+            self.notes.push(fault.message());
         }
     }
 }

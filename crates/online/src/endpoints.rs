@@ -37,12 +37,12 @@ impl Endpoints {
         };
         let address = address.trim_end_matches('/');
         let fault = |wrong| Fault::Endpoint { service, address: address.to_owned(), wrong };
-        let uri: Uri = address.parse().map_err(|_| fault("is no address"))?;
+        let uri: Uri = address.parse().map_err(|_| fault("address"))?;
         match (uri.scheme_str(), uri.host()) {
             (Some("https"), Some(_)) => Ok(address),
             (Some("http"), Some(host)) if is_this_machine(host) => Ok(address),
-            (Some("http"), Some(_)) => Err(fault("is not encrypted")),
-            _ => Err(fault("is no address of a server")),
+            (Some("http"), Some(_)) => Err(fault("open")),
+            _ => Err(fault("server")),
         }
     }
 }

@@ -2,8 +2,8 @@
 
 use crate::{Service, Why};
 use jiff::{SignedDuration, Timestamp};
+use snowhum_say::{Message, forecast as say};
 use snowhum_units::{Fraction, Kelvin, Metre, MetrePerSecond};
-use std::fmt;
 
 /// What a service expects for a place.
 #[derive(Debug, Clone, PartialEq)]
@@ -21,7 +21,7 @@ pub struct Forecast {
     /// Live, still current, or old.
     pub standing: Standing,
     /// What to know: a service about to end, values left out, a cache that cannot be read or written.
-    pub notes: Vec<String>,
+    pub notes: Vec<Message>,
 }
 
 /// One step of a forecast: an hour, and six hours apart from the third day on with some services.
@@ -78,37 +78,41 @@ pub(crate) fn end_of(hours: &[ForecastHour]) -> Option<Timestamp> {
     last.time.checked_add(last.lasts).ok()
 }
 
-impl fmt::Display for Standing {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl Standing {
+    /// In words.
+    #[must_use]
+    pub fn message(&self) -> Message {
         match self {
-            Self::Fresh => f.write_str("fetched just now"),
-            Self::NotModified => f.write_str("asked just now; the service has nothing newer"),
-            Self::StillCurrent { age } => write!(f, "fetched {} ago and still current", spoken(*age)),
-            Self::Cache { age, why } => write!(f, "kept from {} ago, since {why}", spoken(*age)),
+            Self::Fresh => say::fresh(),
+            Self::NotModified => say::not_modified(),
+            Self::StillCurrent { age } => say::current(spoken(*age)),
+            Self::Cache { age, why } => say::kept(spoken(*age), why.message()),
         }
     }
 }
 
 /// A time span in minutes, hours or days.
-fn spoken(age: SignedDuration) -> String {
+fn spoken(age: SignedDuration) -> Message {
     match age.as_mins().max(0) {
-        minutes @ 0..120 => format!("{minutes} min"),
-        minutes @ 120..2_880 => format!("{} h", minutes / 60),
-        minutes => format!("{} days", minutes / 1_440),
+        minutes @ 0..120 => say::age(minutes, "minutes"),
+        minutes @ 120..2_880 => say::age(minutes / 60, "hours"),
+        minutes => say::age(minutes / 1_440, "days"),
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use snowhum_say::Tongue;
 
     #[test]
     fn a_standing_says_how_old_and_why() {
         let hours = SignedDuration::from_hours;
-        assert_eq!(Standing::StillCurrent { age: hours(1) }.to_string(), "fetched 60 min ago and still current");
+        let said = |standing: Standing| Tongue::BRITISH.say(&standing.message());
+        assert_eq!(said(Standing::StillCurrent { age: hours(1) }), "fetched 60 min ago and still current");
         let old = Standing::Cache { age: hours(49), why: Why::TooOften };
-        assert_eq!(old.to_string(), "kept from 2 days ago, since the service is asked too often (429)");
+        assert_eq!(said(old), "kept from 2 days ago, since the service is asked too often (429)");
         let clock_set_back = Standing::Cache { age: hours(-3), why: Why::Slow { seconds: 10 } };
-        assert_eq!(clock_set_back.to_string(), "kept from 0 min ago, since no answer within 10 s");
+        assert_eq!(said(clock_set_back), "kept from 0 min ago, since no answer within 10 s");
     }
 }

@@ -84,13 +84,13 @@ impl Request {
         let Position { latitude, longitude, elevation } = self.position;
         let within = |value: f64, most: f64| value.is_finite() && value.abs() <= most;
         if !within(latitude.get(), 90.0) {
-            return Err(Fault::Position { field: "latitude", right: "give degrees from -90 to 90, north positive" });
+            return Err(Fault::Position("latitude"));
         }
         if !within(longitude.get(), 180.0) {
-            return Err(Fault::Position { field: "longitude", right: "give degrees from -180 to 180, east positive" });
+            return Err(Fault::Position("longitude"));
         }
         if elevation.is_some_and(|elevation| !within(elevation.get(), 9_000.0)) {
-            return Err(Fault::Position { field: "elevation", right: "give metres above the sea, at most 9000" });
+            return Err(Fault::Position("elevation"));
         }
         Ok(())
     }
@@ -102,18 +102,18 @@ fn rounded(degree: Degree) -> String {
     if text == "-0.00" { "0.00".to_owned() } else { text }
 }
 
-/// What keeps a contact from being one.
+/// What keeps a contact from being one, as the text names it.
 fn unfit(contact: &str) -> Option<&'static str> {
     if contact.len() > LONGEST_CONTACT {
-        return Some("is longer than 200 characters");
+        return Some("long");
     }
     if !contact.bytes().all(|byte| byte.is_ascii_graphic()) {
-        return Some("holds a blank or a letter that an address cannot have");
+        return Some("letter");
     }
     let mail = contact.split_once('@').is_some_and(|(who, host)| !who.is_empty() && is_host(host));
     let site = contact.strip_prefix("https://").or_else(|| contact.strip_prefix("http://"));
     let site = site.is_some_and(|rest| is_host(rest.split(['/', ':']).next().unwrap_or_default()));
-    if mail || site { None } else { Some("is neither a mail address nor the address of a site") }
+    if mail || site { None } else { Some("neither") }
 }
 
 fn is_host(text: &str) -> bool {

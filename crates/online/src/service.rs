@@ -1,7 +1,7 @@
 //! The services of weather, where each may be asked and what it wants said beside its data.
 
 use crate::{OpenMeteoTerms, Position};
-use std::fmt;
+use snowhum_say::{Message, forecast as say};
 
 /// A service of weather forecasts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -64,20 +64,20 @@ impl Service {
         self != Self::Nws || UNITED_STATES.iter().any(within)
     }
 
+    /// Its name.
+    #[must_use]
+    pub fn message(self) -> Message {
+        match self {
+            Self::MetNorway => Message::own("MET Norway"),
+            Self::Nws => say::nws(),
+            Self::OpenMeteo => Message::own("Open-Meteo"),
+        }
+    }
+
     /// Whether the service wants to know whom to write to.
     #[must_use]
     pub const fn wants_contact(self) -> bool {
         !matches!(self, Self::OpenMeteo)
-    }
-}
-
-impl fmt::Display for Service {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::MetNorway => "MET Norway",
-            Self::Nws => "the US National Weather Service",
-            Self::OpenMeteo => "Open-Meteo",
-        })
     }
 }
 

@@ -29,6 +29,8 @@ pub enum Fact {
     Area(SquareMetre),
     /// A volume.
     Volume(CubicMetre),
+    /// Air through an opening.
+    Flow(CubicMetrePerSecond),
     /// A speed.
     Speed(MetrePerSecond),
     /// A temperature.
@@ -37,8 +39,6 @@ pub enum Fact {
     Warmer(KelvinDifference),
     /// A layer's thermal resistance.
     Resistance(SquareMetreKelvinPerWatt),
-    /// Air that goes through.
-    Flow(CubicMetrePerSecond),
     /// Heat that goes out for each degree.
     Loss(WattPerKelvin),
 }

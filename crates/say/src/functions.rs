@@ -54,21 +54,17 @@ const OF_FACTS: [&str; 19] = [
     "DISTANCE",
     "HEIGHT",
     "AREA",
+    "FLOW",
     "VOLUME",
     "POURED",
     "SPEED",
     "TEMPERATURE",
     "WARMER",
     "RESISTANCE",
-    "FLOW",
     "LOSS",
     "DAY",
     "LIST",
 ];
-/// Cubic feet a minute for one m³/s: 60 / 0.3048³ (NIST Special Publication 811).
-const FEET_A_MINUTE: f64 = 2_118.880_003;
-/// Btu (International Table) an hour and degree Fahrenheit for one W/K: 3600 / (1055.05585262 × 1.8) (NIST Special Publication 811).
-const BTU_AN_HOUR: f64 = 1.895_634;
 /// Thermal resistance in the units of North America for one m² K/W.
 const R_OF_SI: f64 = 5.678;
 /// A figure beyond this is none that a keeper weighs or measures.
@@ -112,8 +108,7 @@ fn shown(function: &str, Held { fact, tongue }: &Held, options: &FluentArgs<'_>)
     let system = tongue.system();
     let show = |digits| quantity(function, fact, system, digits);
     let value = |shown: &str| shown.split_once(' ').and_then(|(number, _)| number.parse::<f64>().ok());
-    let fine = if is_fine(options, system) { show(1) } else { None };
-    let fine = fine.filter(|fine| value(fine).is_some_and(|fine| fine.abs() < 10.0));
+    let fine = show(1).filter(|fine| is_fine(options, system) && value(fine).is_some_and(|fine| fine.abs() < 10.0));
     let shown = fine.or_else(|| show(digits(options, system).unwrap_or_default()))?;
     if value(&shown).is_some_and(|value| !value.is_finite() || value.abs() > LARGEST) {
         return Some(tongue.say(&words::unknown()));
@@ -139,19 +134,13 @@ fn quantity(function: &str, fact: &Fact, system: System, digits: usize) -> Optio
         Fact::Length(of) => of.show(system, digits),
         Fact::Area(of) => of.show(system, digits),
         Fact::Volume(of) => of.show(system, digits),
+        Fact::Flow(of) => of.show(system, digits),
         Fact::Speed(of) => of.show(system, digits),
         Fact::Temperature(of) => of.show(system, digits),
         Fact::Warmer(of) => of.show(system, digits),
         Fact::Resistance(of) if system == System::Us => format!("R {:.0}", of.get() * R_OF_SI),
         Fact::Resistance(of) => format!("{:.1} m² K/W", of.get()),
-        Fact::Flow(of) => match system {
-            System::Metric => format!("{:.digits$} L/s", 1e3 * of.get()),
-            System::Us => format!("{:.digits$} ft³/min", of.get() * FEET_A_MINUTE),
-        },
-        Fact::Loss(of) => match system {
-            System::Metric => format!("{:.digits$} W/K", of.get()),
-            System::Us => format!("{:.digits$} Btu/(h·°F)", of.get() * BTU_AN_HOUR),
-        },
+        Fact::Loss(of) => of.show(system, digits),
         Fact::Said(_) | Fact::Number(_) | Fact::Case(_) | Fact::Day(_) | Fact::List(_) => return None,
     })
 }

@@ -9,6 +9,7 @@ use icu_decimal::options::{DecimalFormatterOptions, GroupingStrategy};
 use icu_locale_core::Locale;
 use jiff::civil::Date;
 use snowhum_units::Speech;
+use std::borrow::Cow;
 use std::sync::OnceLock;
 
 /// A language that a keeper can read.
@@ -23,7 +24,13 @@ pub enum Language {
     German,
     /// French.
     French,
+    /// No language of a keeper: British with every letter of a text made wide, for a test that looks for words which come from
+    /// no text.
+    Marked,
 }
+
+/// How many there are, with the one for tests.
+pub(crate) const ALL_KINDS: usize = Language::ALL.len() + 1;
 
 /// The ways in which a language writes a day.
 struct Days {
@@ -43,7 +50,12 @@ struct Written {
     days: Option<Days>,
 }
 
-static WRITTEN: [OnceLock<Written>; Language::ALL.len()] = [const { OnceLock::new() }; Language::ALL.len()];
+/// From a letter to its wide form.
+const WIDER: u32 = 0xfee0;
+/// Languages of a browser's list that are read.
+const MOST_WANTED: usize = 32;
+
+static WRITTEN: [OnceLock<Written>; ALL_KINDS] = [const { OnceLock::new() }; ALL_KINDS];
 
 impl Language {
     /// All of them.
@@ -53,7 +65,7 @@ impl Language {
     #[must_use]
     pub const fn tag(self) -> &'static str {
         match self {
-            Self::British => "en-GB",
+            Self::British | Self::Marked => "en-GB",
             Self::NorthAmerican => "en-US",
             Self::German => "de",
             Self::French => "fr",
@@ -81,14 +93,40 @@ impl Language {
         }
     }
 
+    /// The first language of a browser's list that there is: a list such as `de-CH, fr;q=0.8`, as RFC 9110 has it. What cannot be
+    /// read in it is left out.
+    ///
+    /// ```
+    /// use snowhum_say::Language;
+    /// assert_eq!(Language::of_list("pl, fr;q=0.8, de-AT;q=0.9"), Some(Language::German));
+    /// assert_eq!(Language::of_list("de;q=0, *, en-US; q=0.1"), Some(Language::NorthAmerican));
+    /// assert_eq!(Language::of_list("fr;q=7, de;q=NaN, ;;q=,-"), None);
+    /// ```
+    #[must_use]
+    pub fn of_list(list: &str) -> Option<Self> {
+        let wanted = list.split(',').take(MOST_WANTED).filter_map(|one| {
+            let (tag, rank) = one.split_once(';').unwrap_or((one, "q=1"));
+            let rank: f64 = rank.trim().strip_prefix("q=")?.parse().ok()?;
+            (rank > 0.0 && rank <= 1.0).then_some((rank, Self::of_tag(tag)?))
+        });
+        // Of two that are wanted alike the first.
+        wanted.reduce(|best, next| if next.0 > best.0 { next } else { best }).map(|(_, language)| language)
+    }
+
     /// The names of the trade that English texts are put into; none for a language with texts of its own.
     #[must_use]
     pub const fn speech(self) -> Option<Speech> {
         match self {
             Self::British => Some(Speech::British),
             Self::NorthAmerican => Some(Speech::NorthAmerican),
-            Self::German | Self::French => None,
+            Self::German | Self::French | Self::Marked => None,
         }
+    }
+
+    /// Whether a keeper of the tongue has read its texts.
+    #[must_use]
+    pub const fn is_read(self) -> bool {
+        matches!(self, Self::British | Self::NorthAmerican)
     }
 
     /// A number with so many decimals or with those it has, thousands not parted.
@@ -106,16 +144,15 @@ impl Language {
     pub(crate) fn quantity(self, shown: &str) -> String {
         let Some((number, unit)) = shown.split_once(' ') else { return shown.to_owned() };
         let decimals = number.split_once('.').map_or(0, |(_, decimals)| decimals.len());
-        number
-            .parse()
-            .map_or_else(|_| shown.to_owned(), |value| format!("{} {unit}", self.number(value, Some(decimals))))
+        let said = |value| format!("{} {}", self.number(value, Some(decimals)), self.marked(unit));
+        number.parse().map_or_else(|_| shown.to_owned(), said)
     }
 
     /// A day: `short` 15 Apr, `full` 15 April 2027, `month` April, `short-month` Apr, `weekday` Thursday, `short-weekday`
     /// Thu; any other 15 April.
     pub(crate) fn day(self, day: Date, style: &str) -> String {
         let date = CalendarDate::try_new_gregorian(i32::from(day.year()), day.month() as u8, day.day() as u8);
-        match (&self.written().days, date) {
+        let said = match (&self.written().days, date) {
             (Some(days), Ok(date)) => match style {
                 "weekday" => days.weekday.format(&date).to_string(),
                 "short-weekday" => days.short_weekday.format(&date).to_string(),
@@ -126,7 +163,13 @@ impl Language {
                 _ => days.long.format(&date).to_string(),
             },
             _ => day.to_string(),
-        }
+        };
+        self.marked(&said).into_owned()
+    }
+
+    /// A text as it stands; in the one for tests each letter wide, but for the marks of a page.
+    pub(crate) fn marked(self, text: &str) -> Cow<'_, str> {
+        if self == Self::Marked { widened(text) } else { Cow::Borrowed(text) }
     }
 
     fn written(self) -> &'static Written {
@@ -141,6 +184,21 @@ impl Language {
             Written { numbers, counts, days: days(&locale) }
         })
     }
+}
+
+/// A text whose letters are wide, its tags left as they are; it may begin or end within one.
+pub(crate) fn widened(text: &str) -> Cow<'_, str> {
+    let ends = text.find('>').unwrap_or(text.len());
+    let mut is_tag = ends < text.find('<').unwrap_or(text.len());
+    let wide = |letter: char| {
+        is_tag = letter == '<' || (is_tag && letter != '>');
+        if is_tag || !letter.is_ascii_alphabetic() {
+            letter
+        } else {
+            char::from_u32(u32::from(letter) + WIDER).unwrap_or(letter)
+        }
+    };
+    Cow::Owned(text.chars().map(wide).collect())
 }
 
 /// A number that is written plainly, as a language writes it.

@@ -17,12 +17,14 @@ mod fact;
 mod functions;
 mod language;
 mod message;
+mod of_units;
 mod tongue;
 
 pub use chance::{both_ways, hives, in_hundred};
 pub use fact::{Fact, Number};
 pub use language::Language;
 pub use message::{Message, Text};
+pub use of_units::{against, usual};
 pub use tongue::{Tongue, capital, sentence};
 
 include!(concat!(env!("OUT_DIR"), "/messages.rs"));

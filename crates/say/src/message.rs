@@ -55,6 +55,19 @@ impl Message {
         }
     }
 
+    /// Whether it is or holds one of the cautions.
+    #[must_use]
+    pub fn warns(&self) -> bool {
+        let holds = |fact: &Fact| matches!(fact, Fact::Said(message) if message.warns());
+        match &self.0 {
+            Content::Named { id, facts, .. } => {
+                id.starts_with("cautions-") || facts.iter().any(|(_, fact)| holds(fact))
+            }
+            Content::Own(_) => false,
+            Content::Sentences(parts) => parts.iter().any(Self::warns),
+        }
+    }
+
     /// Whether it says nothing.
     #[must_use]
     pub fn is_none(&self) -> bool {

@@ -8,6 +8,7 @@ use std::borrow::Cow;
 use std::sync::OnceLock;
 use unic_langid::LanguageIdentifier;
 
+use crate::language::{ALL_KINDS, widened};
 use crate::message::Content;
 use crate::{Fact, Language, Message, TERMS, TEXTS, TOPICS, functions};
 
@@ -21,7 +22,7 @@ pub struct Tongue {
 
 type Bundle = FluentBundle<FluentResource>;
 type Topics = [OnceLock<Bundle>; TOPICS];
-static BUNDLES: [Topics; Language::ALL.len()] = [const { [const { OnceLock::new() }; TOPICS] }; Language::ALL.len()];
+static BUNDLES: [Topics; ALL_KINDS] = [const { [const { OnceLock::new() }; TOPICS] }; ALL_KINDS];
 
 impl Tongue {
     /// British English in metric units: what programs read.
@@ -60,6 +61,20 @@ impl Tongue {
     #[must_use]
     pub const fn language(self) -> Language {
         self.language
+    }
+
+    /// The tongue in which a caution is said once more, beside a language that no keeper of it has read yet; none for what is
+    /// no caution.
+    ///
+    /// ```
+    /// use snowhum_say::{Language, Tongue, cautions, words};
+    /// let french = Tongue::BRITISH.in_language(Language::French);
+    /// assert_eq!(french.beside(&cautions::sentence(cautions::acids())), Some(Tongue::BRITISH));
+    /// assert_eq!((french.beside(&words::fewest()), Tongue::BRITISH.beside(&cautions::acids())), (None, None));
+    /// ```
+    #[must_use]
+    pub fn beside(self, message: &Message) -> Option<Self> {
+        (!self.language.is_read() && message.warns()).then(|| self.in_language(Language::British))
     }
 
     /// A text of the house that stands in English, in the names of the trade that are read; the keeper's own as it stands.
@@ -154,7 +169,10 @@ fn bundle(language: Language, topic: usize) -> &'static Bundle {
         let mut bundle = FluentBundle::new_concurrent(vec![tag]);
         bundle.set_use_isolating(false);
         functions::add(&mut bundle, language);
-        let own = (language != Language::British).then_some(language);
+        if language == Language::Marked {
+            bundle.set_transform(Some(widened));
+        }
+        let own = Some(language).filter(|own| Language::ALL[1..].contains(own));
         for spoken in [Some(Language::British), own].into_iter().flatten() {
             for text in [TERMS[spoken as usize][0], TEXTS[spoken as usize][topic]] {
                 // The build has read it without a fault; of a faulty one what can be read is kept.

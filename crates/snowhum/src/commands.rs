@@ -104,7 +104,7 @@ fn chosen(command: &Command, common: &Common) -> (Common, Tongue) {
     let units = common.asked_units.or(kept.system.map(Into::into)).unwrap_or_default();
     // What programs read, and what is said of files that come in, is in the words it is written in.
     let is_plain = common.json || matches!(command, Command::Import(_));
-    let asked = common.language.map(Language::from).or(common.words.map(Language::from));
+    let asked = common.asked_language();
     let language = asked.unwrap_or(if is_plain { Language::British } else { kept.language.unwrap_or_default() });
     (Common { units, ..common.clone() }, Tongue::new(units.into()).in_language(language))
 }

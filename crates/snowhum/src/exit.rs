@@ -2,7 +2,8 @@
 
 use std::process::ExitCode;
 
-use snowhum_advice::verdict::{ColonyFirst, FirstAnswer};
+use snowhum_advice::verdict::FirstAnswer;
+use snowhum_say::{Message, shared_terminal as shared};
 
 use crate::text::voice::in_words;
 use crate::{progress, text};
@@ -11,47 +12,67 @@ use crate::{progress, text};
 #[derive(Debug)]
 pub(crate) enum Failure {
     /// Wrong usage or input; the text names what and the remedy.
-    Input(String),
+    Input(Message),
     /// Disk, network, port.
-    Environment(String),
+    Environment(Message),
     /// Done, and something needs the keeper now.
-    NeedsKeeper(String),
+    NeedsKeeper(Message),
 }
 
 impl std::fmt::Display for Failure {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        match self {
-            Self::Input(text) | Self::Environment(text) | Self::NeedsKeeper(text) => f.write_str(text),
-        }
+        f.write_str(&in_words(self.message()))
     }
 }
 
 impl std::error::Error for Failure {}
 
-/// An input failure as an error.
+impl Failure {
+    const fn message(&self) -> &Message {
+        match self {
+            Self::Input(says) | Self::Environment(says) | Self::NeedsKeeper(says) => says,
+        }
+    }
+}
+
+/// What went wrong, for a reader of any language.
+pub(crate) fn told(error: &anyhow::Error) -> Message {
+    error.downcast_ref::<Failure>().map_or_else(|| error.to_string().into(), |failure| failure.message().clone())
+}
+
+/// An input failure as an error, in words of the program's own.
 pub(crate) fn input(text: impl std::fmt::Display) -> anyhow::Error {
-    anyhow::Error::new(Failure::Input(text.to_string()))
+    refused(text.to_string().into())
+}
+
+/// An input failure as an error.
+pub(crate) fn refused(says: Message) -> anyhow::Error {
+    anyhow::Error::new(Failure::Input(says))
+}
+
+/// An environment failure as an error, in words of the program's own.
+pub(crate) fn environment(text: impl std::fmt::Display) -> anyhow::Error {
+    failed(text.to_string().into())
 }
 
 /// An environment failure as an error.
-pub(crate) fn environment(text: impl std::fmt::Display) -> anyhow::Error {
-    anyhow::Error::new(Failure::Environment(text.to_string()))
+pub(crate) fn failed(says: Message) -> anyhow::Error {
+    anyhow::Error::new(Failure::Environment(says))
 }
 
 /// What is done and needs the keeper now, as an error.
-pub(crate) fn needs_keeper(text: impl std::fmt::Display) -> anyhow::Error {
-    anyhow::Error::new(Failure::NeedsKeeper(text.to_string()))
+pub(crate) fn needs_keeper(says: Message) -> anyhow::Error {
+    anyhow::Error::new(Failure::NeedsKeeper(says))
 }
 
 /// An error where a colony needs the keeper within a week, if that was asked for.
 pub(crate) fn check(first: &FirstAnswer, asked: bool) -> anyhow::Result<()> {
     let urgent = first.colonies.iter().filter(|colony| colony.verdict.is_urgent());
-    let told = |colony: &ColonyFirst| format!("{} ({})", colony.name, in_words(&colony.verdict.words()));
-    let urgent: Vec<String> = urgent.map(told).collect();
+    let urgent: Vec<Message> = urgent.map(|one| shared::called(&one.name, one.verdict.words())).collect();
     if !asked || urgent.is_empty() {
         return Ok(());
     }
-    Err(needs_keeper(format!("needs you now: {}", urgent.join(", "))))
+    Err(needs_keeper(shared::needs_now(urgent)))
 }
 
 /// Prints the message on stderr and gives the code.

@@ -4,6 +4,7 @@ use std::path::{Path, PathBuf};
 
 use snowhum_advice::verdict::LastVerdict;
 use snowhum_apiary::Apiary;
+use snowhum_say::{shared_terminal as shared, store as say};
 use snowhum_store::{Fault, Store, Wrong};
 use snowhum_web::Chosen;
 
@@ -18,9 +19,7 @@ pub(crate) fn usual_place() -> Option<PathBuf> {
 
 /// The store asked for, else the usual one.
 pub(crate) fn place(asked: Option<&Path>) -> anyhow::Result<PathBuf> {
-    let usual = || {
-        usual_place().ok_or_else(|| exit::input("there is no home folder to keep records in; name a file with --store"))
-    };
+    let usual = || usual_place().ok_or_else(|| exit::refused(shared::no_home()));
     asked.map_or_else(usual, |path| Ok(path.to_owned()))
 }
 
@@ -54,14 +53,19 @@ fn runtime() -> anyhow::Result<tokio::runtime::Runtime> {
 
 /// A store's fault with the exit code it deserves: what the keeper gave, or what the machine could not do.
 pub(crate) fn failure(fault: Fault) -> anyhow::Error {
-    if is_of_input(&fault.wrong) { exit::input(fault) } else { exit::environment(fault) }
+    if is_of_input(&fault.wrong) { exit::refused(fault.message()) } else { of_machine(fault) }
+}
+
+/// A store's fault as one of the machine.
+pub(crate) fn of_machine(fault: Fault) -> anyhow::Error {
+    exit::failed(fault.message())
 }
 
 /// The same for what a file brings into the records: a fault of the file is named by the file.
 pub(crate) fn failure_of(file: &Path, fault: Fault) -> anyhow::Error {
     match fault.wrong {
         wrong @ (Wrong::Unreadable { .. } | Wrong::Unfit { .. } | Wrong::Newer { .. }) => {
-            exit::input(format!("{}: {wrong}", file.display()))
+            exit::refused(say::fault(file.display().to_string(), wrong.message()))
         }
         _ => failure(fault),
     }
@@ -92,10 +96,7 @@ fn is_of_input(wrong: &Wrong) -> bool {
 pub(crate) fn yard(asked: Option<&Path>) -> anyhow::Result<(PathBuf, Apiary)> {
     let path = place(asked)?;
     let found = if path.exists() { first_yard(&path)? } else { None };
-    let apiary = found.ok_or_else(|| {
-        let shown = path.display();
-        exit::input(format!("{shown}: no yard is kept here yet; bring yours in with: snowhum import my-yard.toml"))
-    })?;
+    let apiary = found.ok_or_else(|| exit::refused(shared::no_records(path.display().to_string())))?;
     Ok((path, apiary))
 }
 

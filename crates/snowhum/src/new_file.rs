@@ -4,6 +4,8 @@ use std::fs::File;
 use std::io::{Error, ErrorKind, Write};
 use std::path::Path;
 
+use snowhum_say::shared_terminal as shared;
+
 use crate::exit;
 
 /// A new, empty file.
@@ -48,12 +50,10 @@ pub(crate) fn replace(path: &Path, bytes: &[u8]) -> anyhow::Result<()> {
 
 /// A file that could not be made or filled, in words for the keeper.
 pub(crate) fn failed(path: &Path, error: &Error) -> anyhow::Error {
-    let shown = path.display();
+    let shown = path.display().to_string();
     match error.kind() {
-        ErrorKind::AlreadyExists => {
-            exit::input(format!("{shown} exists already and was left as it is; choose another name"))
-        }
-        _ => exit::environment(format!("{shown} cannot be written: {error}")),
+        ErrorKind::AlreadyExists => exit::refused(shared::there_already(shown)),
+        _ => exit::failed(shared::unwritable(shown, error.to_string())),
     }
 }
 

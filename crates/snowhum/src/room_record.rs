@@ -9,7 +9,7 @@ use snowhum_apiary::{Apiary, RoomRecord};
 use snowhum_weather::Raw;
 use snowhum_weather::readers::{self, Mapping};
 
-use crate::weather_source::zone;
+use crate::weather_source::{unread, zone};
 use crate::{exit, sources};
 
 /// The columns where the yard file does not say.
@@ -40,7 +40,7 @@ fn read(file: &Path, record: &RoomRecord, zone: &TimeZone, first: Date) -> anyho
     let columns = record.columns.as_deref().unwrap_or(COLUMNS);
     let mapping = Mapping::read(columns, zone.clone())
         .map_err(|error| exit::input(format!("record_columns: {error}; such as \"{COLUMNS}\"")))?;
-    let reading = readers::station_csv(&bytes, &file.display().to_string(), &mapping, None).map_err(exit::input)?;
+    let reading = readers::station_csv(&bytes, &file.display().to_string(), &mapping, None).map_err(unread)?;
     let celsius = by_hours(&reading.raw, zone, first)?;
     if celsius.is_empty() {
         let (shown, until) = (file.display(), first.saturating_add((DAYS as i64).days()));

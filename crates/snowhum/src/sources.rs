@@ -3,9 +3,11 @@
 use std::path::Path;
 
 use snowhum_apiary::{Apiary, Colony, Doubt, Faults, PastWinter};
+use snowhum_say::{Message, shared_terminal as shared};
 
 use crate::args::Common;
 use crate::room_record::with_records;
+use crate::text::voice::in_words;
 use crate::{exit, keep, progress, text};
 
 /// Largest yard file read, so that a wrong path cannot fill memory.
@@ -27,10 +29,10 @@ fn found(file: Option<&Path>, common: &Common) -> anyhow::Result<Apiary> {
     }
     let kept = keep::usual_place().filter(|path| path.exists());
     if let Some(kept) = kept.map(|path| keep::first_yard(&path)).transpose()?.flatten() {
-        progress::note(&format!("This is {} of your records.", kept.name));
+        progress::note(shared::of_records(&kept.name));
         return Ok(kept);
     }
-    progress::note("This is the invented demo yard. For your own: snowhum new my-yard.toml");
+    progress::note(shared::demo());
     demo()
 }
 
@@ -43,15 +45,14 @@ pub(crate) fn yard_file(path: &Path) -> anyhow::Result<Apiary> {
 fn yard_alone(path: &Path) -> anyhow::Result<Apiary> {
     let bytes = read(path)?;
     let read = snowhum_apiary::read_bytes(&bytes, &path.display().to_string());
-    let (apiary, advisories) = read.map_err(|faults| told(faults).map_or_else(|error| error, exit::input))?;
+    let (apiary, advisories) = read.map_err(|faults| {
+        told(faults).map_or_else(|error| error, |faults| exit::input(faults.said(text::voice::tongue())))
+    })?;
     of_today(path, &apiary)?;
     let apiary = with_records(path, apiary)?;
     if !advisories.is_empty() {
-        progress::note(&format!(
-            "{} things were taken for granted; to see them:\n  snowhum check {}",
-            advisories.len(),
-            path.display()
-        ));
+        let granted = in_words(&shared::granted(advisories.len()));
+        progress::note(format!("{granted}\n  snowhum check {}", path.display()));
     }
     Ok(apiary)
 }
@@ -91,10 +92,7 @@ fn of_today(path: &Path, apiary: &Apiary) -> anyhow::Result<()> {
         }
     }
     if let Some(on) = early {
-        progress::note(&format!(
-            "A visit of {on} lies before the count of {}: it is kept as history, and this winter's answers do not heed it.",
-            apiary.as_of
-        ));
+        progress::note(shared::early_visit(apiary.as_of.to_string(), on.to_string()));
     }
     Ok(())
 }
@@ -112,15 +110,16 @@ pub(crate) fn demo() -> anyhow::Result<Apiary> {
 
 /// A file's bytes, with a clear word when it cannot be read.
 pub(crate) fn read(path: &Path) -> anyhow::Result<Vec<u8>> {
-    let shown = path.display();
-    let size = std::fs::metadata(path).map_err(|error| exit::input(format!("{shown}: cannot be read: {error}")))?;
+    let shown = || path.display().to_string();
+    let unread = |error: std::io::Error| exit::refused(shared::unreadable(shown(), error.to_string()));
+    let size = std::fs::metadata(path).map_err(unread)?;
     if size.is_dir() {
-        return Err(exit::input(format!("{shown}: is a folder; give the file in it")));
+        return Err(exit::refused(shared::is_folder(shown())));
     }
     if size.len() > LARGEST {
-        return Err(exit::input(format!("{shown}: larger than 16 MB; is this the right file?")));
+        return Err(exit::refused(shared::too_large(shown())));
     }
-    std::fs::read(path).map_err(|error| exit::input(format!("{shown}: cannot be read: {error}")))
+    std::fs::read(path).map_err(unread)
 }
 
 /// Names offered where one is not known.
@@ -132,11 +131,11 @@ pub(crate) fn place_of(apiary: &Apiary, name: &str) -> anyhow::Result<usize> {
     let same = |colony: &Colony| colony.name.to_lowercase() == wanted;
     apiary.colonies.iter().position(same).ok_or_else(|| {
         if Path::new(name).is_file() {
-            return exit::input(format!("\"{name}\" is a file, not a colony: a yard file is given by --apiary {name}"));
+            return exit::refused(shared::is_file(name));
         }
         let names: Vec<&str> = apiary.colonies.iter().map(|colony| colony.name.as_str()).collect();
-        let (near, more) = (snowhum_apiary::nearest_names(&wanted, &names, NEAREST), names.len() > NEAREST);
-        let there_are = if more { "the nearest are" } else { "there are" };
-        exit::input(format!("there is no colony \"{name}\" in {}; {there_are} {}", apiary.name, near.join(", ")))
+        let near = snowhum_apiary::nearest_names(&wanted, &names, NEAREST).into_iter().map(Message::from).collect();
+        let which = if names.len() > NEAREST { "nearest" } else { "all" };
+        exit::refused(shared::no_colony(name, near, which, &apiary.name))
     })
 }

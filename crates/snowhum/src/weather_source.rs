@@ -12,14 +12,14 @@ use jiff::civil::Date;
 use snowhum_advice::answer::FarAnswer;
 use snowhum_advice::{PlanQuestion, yard};
 use snowhum_apiary::{Apiary, Site};
-use snowhum_weather::{AirPaths, Climate, Ensemble, Hourly, generate, generate_air, season};
+use snowhum_say::weather_terminal as say;
+use snowhum_weather::{AirPaths, Climate, Ensemble, GeneratorFault, Hourly, generate, generate_air, season};
 use snowhum_winter::Parameters;
 
 use crate::args::RunArguments;
-use crate::text::voice::in_words;
 use crate::{exit, progress};
 
-pub(crate) use files::{Completed, read_one, site_of};
+pub(crate) use files::{Completed, read_one, site_of, unread};
 pub(crate) use present::{Present, asked_day};
 pub(crate) use span::zone;
 pub(crate) use year::Year;
@@ -57,7 +57,7 @@ impl Weather {
         let as_of = arguments.as_of.unwrap_or(apiary.as_of);
         let autumn_from = high_summer_before(as_of, &apiary.site);
         if arguments.weather.is_empty() && arguments.columns.is_some() {
-            return Err(exit::input("--columns says how to read a station's file; give that file with --weather"));
+            return Err(exit::refused(say::columns_alone()));
         }
         let weather = if arguments.weather.is_empty() {
             Self::of_climate(&apiary.site, (as_of, at_least), autumn_from, arguments.seed)?
@@ -90,7 +90,7 @@ impl Weather {
 
     /// Says on stderr what lies far, beside an answer that does not speak of its weather.
     pub(crate) fn tell_far(&self) {
-        self.winter.provenance.far.iter().for_each(|far| progress::note(&in_words(&FarAnswer::new(far).says)));
+        self.winter.provenance.far.iter().for_each(|far| progress::note(FarAnswer::new(far).says));
     }
 
     /// The yard at the weather's place.
@@ -106,13 +106,12 @@ impl Weather {
     ) -> anyhow::Result<Self> {
         let place = yard::place(site);
         let zone = zone(site)?;
-        let climate = Climate::at(place).map_err(exit::input)?;
-        let found =
-            season::spring_of_climate(place, &climate, spring::year(as_of, site), DATES).map_err(exit::input)?;
+        let climate = Climate::at(place).map_err(|outside| exit::refused(outside.message()))?;
+        let found = season::spring_of_climate(place, &climate, spring::year(as_of, site), DATES).map_err(undrawn)?;
         let spring = match (spring::own(site, as_of), found) {
             (Some(own), _) => own,
             (None, Some(range)) => range.p50,
-            (None, None) => return Err(exit::input(NO_SPRING)),
+            (None, None) => return Err(exit::refused(say::no_spring())),
         };
         let days = winter_days(as_of, spring, at_least)?;
         let hours = |days: i64| 24 * days as usize;
@@ -122,8 +121,8 @@ impl Weather {
         );
         Ok(Self {
             as_of,
-            winter: winter.map_err(exit::input)?,
-            autumn: autumn.map_err(exit::input)?,
+            winter: winter.map_err(undrawn)?,
+            autumn: autumn.map_err(undrawn)?,
             autumn_from,
             spring,
             site: site.clone(),
@@ -161,15 +160,17 @@ impl Weather {
                     PATHS,
                     DATES,
                 )
-                .map_err(exit::input)?
+                .map_err(undrawn)?
             }
         };
         Ok(Self { as_of, winter, autumn, autumn_from, spring, site })
     }
 }
 
-const NO_SPRING: &str =
-    "no spring was found at this site within eight months of midwinter; set first_flow in [site] of the yard file";
+/// Weather that cannot be drawn, as an error.
+fn undrawn(fault: GeneratorFault) -> anyhow::Error {
+    exit::refused(fault.message())
+}
 
 /// The longest ensemble, up to eleven months, that the files allow.
 fn longest(files: &[Completed], site: &Site, as_of: Date, seed: u64) -> anyhow::Result<Ensemble> {
@@ -181,7 +182,7 @@ fn longest(files: &[Completed], site: &Site, as_of: Date, seed: u64) -> anyhow::
             Err(error) => refused = Some(error),
         }
     }
-    Err(refused.unwrap_or_else(|| exit::input("the weather files hold no hours")))
+    Err(refused.unwrap_or_else(|| exit::refused(say::no_hours())))
 }
 
 /// Days from the as-of date to spring, or on to a later day as long as its colonies are followed.
@@ -192,9 +193,7 @@ fn winter_days(as_of: Date, spring: Date, at_least: Option<Date>) -> anyhow::Res
     if days >= SHORTEST_WINTER && spring::days_between(as_of, spring) <= LONGEST_WINTER {
         return Ok(days);
     }
-    Err(exit::input(format!(
-        "as-of {as_of}: spring here is {spring}; a winter plan starts between high summer and spring, at least a week before it"
-    )))
+    Err(exit::refused(say::too_short(as_of.to_string(), spring.to_string())))
 }
 
 /// The first `hours` of an ensemble.

@@ -35,7 +35,7 @@ impl Store {
                 Cell::Whole(serial),
                 Cell::Text(alert.yard.0.to_string()),
                 Cell::Text(alert.colony.map(|colony| colony.0.to_string()).unwrap_or_default()),
-                Cell::Text(body::text(&alert.word, "the alert")?.to_owned()),
+                Cell::Text(body::text(&alert.word, "alert")?.to_owned()),
                 Cell::Whole(alert.at.as_millisecond()),
             ];
             hashes::keep(ALERTS, &mut writing, row).await?;

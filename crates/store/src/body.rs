@@ -6,6 +6,7 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use snowhum_apiary::{Apiary, Colony, Hive, Note};
+use snowhum_say::store as say;
 use uuid::Uuid;
 
 /// What a yard is apart from its hives, colonies and notes: every other field of an [`Apiary`], also later ones.
@@ -16,12 +17,11 @@ pub(crate) fn written<T: Serialize + DeserializeOwned + PartialEq>(
     what: &T,
     field: &'static str,
 ) -> Result<String, Wrong> {
-    let right = "every number must be finite";
-    let unfit = |what: String| Wrong::Unfit { field, what, right };
-    let text = serde_json::to_string(what).map_err(|error| unfit(error.to_string()))?;
-    let again: T = serde_json::from_str(&text).map_err(|error| unfit(error.to_string()))?;
+    let unfit = |what| Wrong::Unfit { field, what, right: "finite" };
+    let text = serde_json::to_string(what).map_err(|error| unfit(error.to_string().into()))?;
+    let again: T = serde_json::from_str(&text).map_err(|error| unfit(error.to_string().into()))?;
     if again != *what {
-        return Err(unfit("it would not read back as it is".to_owned()));
+        return Err(unfit(say::not_as_it_is()));
     }
     Ok(text)
 }
@@ -34,7 +34,7 @@ pub(crate) fn read<T: DeserializeOwned>(text: &str, what: &str, id: &str) -> Res
 
 /// The body of a yard.
 pub(crate) fn of_yard(yard: &Apiary) -> Result<String, Wrong> {
-    written(yard, "the yard")?;
+    written(yard, "yard")?;
     let mut bare = Apiary { hives: Vec::new(), colonies: Vec::new(), notes: Vec::new(), ..yard.clone() };
     // The notes of winters that are over are rows like all others.
     bare.past.iter_mut().for_each(|past| past.notes.clear());
@@ -78,8 +78,7 @@ pub(crate) fn id(text: &str) -> Result<Uuid, Wrong> {
 /// A text as the keeper gave it; a NUL is refused, since not every database can keep it.
 pub(crate) fn text<'a>(text: &'a str, field: &'static str) -> Result<&'a str, Wrong> {
     if text.contains('\0') {
-        let right = "leave out the character NUL";
-        return Err(Wrong::Unfit { field, what: "it holds the character NUL".to_owned(), right });
+        return Err(Wrong::Unfit { field, what: say::holds_nul(), right: "no-nul" });
     }
     Ok(text)
 }

@@ -73,7 +73,7 @@ pub(crate) async fn fresh(path: &Path) -> Result<SqliteConnection, Wrong> {
 /// A file that cannot be made for want of its folder is not itself missing.
 fn unmade(error: io::Error) -> Wrong {
     match error.kind() {
-        io::ErrorKind::NotFound => Wrong::Disk { what: "there is no such folder".to_owned() },
+        io::ErrorKind::NotFound => Wrong::Disk { what: snowhum_say::store::no_folder() },
         _ => error.into(),
     }
 }

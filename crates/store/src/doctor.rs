@@ -9,6 +9,7 @@ use crate::migrations;
 use crate::rows::{Cells, TABLES};
 use crate::schema;
 use crate::store::Store;
+use snowhum_say::Tongue;
 use sqlx::sqlite::SqliteConnection;
 use std::fs::{self, File};
 use std::path::Path;
@@ -182,7 +183,8 @@ async fn bodies(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
 
 fn told(wrong: Wrong) -> String {
     match wrong {
-        Wrong::Damaged { what } | Wrong::Unfit { what, .. } => what,
+        Wrong::Damaged { what } => what,
+        Wrong::Unfit { what, .. } => Tongue::BRITISH.say(&what),
         other => other.to_string(),
     }
 }

@@ -10,6 +10,7 @@ use crate::store::Store;
 use jiff::tz::TimeZone;
 use serde_json::value::RawValue;
 use snowhum_apiary::YEARS;
+use snowhum_say::Tongue;
 use sqlx::sqlite::SqliteConnection;
 use std::collections::BTreeMap;
 use std::io::{self, Read, Write};
@@ -20,7 +21,6 @@ const SCHEMA: &str = "snowhum.store/";
 const LARGEST: u64 = 512 << 20;
 /// Of which so much is looked at to tell an export from something else, bytes.
 const LEAD: u64 = 64;
-const RIGHT: &str = "read in an export as `export` wrote it";
 
 type Object = BTreeMap<String, Box<RawValue>>;
 
@@ -206,13 +206,12 @@ fn cell(kind: Kind, value: &RawValue) -> Result<Cell, serde_json::Error> {
 /// A row that cannot be taken in is a fault of the export; a full disk is not.
 fn refused(table: Table, number: u64, wrong: Wrong) -> Wrong {
     match wrong {
-        Wrong::Damaged { what } | Wrong::Unfit { what, .. } | Wrong::Refused { what } => {
-            unreadable(format!("{} {number}", table.name), what)
-        }
+        Wrong::Damaged { what } | Wrong::Refused { what } => unreadable(format!("{} {number}", table.name), what),
+        Wrong::Unfit { what, .. } => unreadable(format!("{} {number}", table.name), Tongue::BRITISH.say(&what)),
         other => other,
     }
 }
 
 fn unreadable(at: impl Into<String>, what: String) -> Wrong {
-    Wrong::Unreadable { at: at.into(), what, right: RIGHT }
+    Wrong::Unreadable { at: at.into(), what, form: "export" }
 }

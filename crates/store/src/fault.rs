@@ -1,11 +1,12 @@
 //! What can go wrong with a store, and what the keeper can do.
 
+use snowhum_say::{Message, Tongue, store as say};
 use std::io;
 use std::path::Path;
 
 /// Something went wrong with a store or with a file that goes in or out of it.
 #[derive(Debug, thiserror::Error)]
-#[error("{place}: {wrong}")]
+#[error("{}", Tongue::BRITISH.say(&self.message()))]
 pub struct Fault {
     /// The file it is about.
     pub place: String,
@@ -15,38 +16,26 @@ pub struct Fault {
 
 /// What is wrong, with what to do about it.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", Tongue::BRITISH.say(&self.message()))]
 pub enum Wrong {
     /// The file or its folder cannot be written.
-    #[error("cannot be written; make the file and its folder writable, or name another place for the store")]
     ReadOnly,
     /// No room.
-    #[error("the disk is full; free some space and try again. What was answered as stored is safe")]
     Full,
     /// Somebody else writes.
-    #[error("another program is using the store and did not let go; close it and try again")]
     Locked,
     /// Not a database.
-    #[error("is not a store of Snowhum's records; name the right file, or restore a backup over it")]
     NotADatabase,
     /// A database, but not ours.
-    #[error("is a database of another program; name another file, nothing was changed in this one")]
     OtherProgram,
     /// It holds what no store holds.
-    #[error("holds {what}, which no store of Snowhum's has; nothing of it was read or run. Name another file")]
     Foreign {
         /// Its kind and name.
         what: String,
     },
     /// It took too long.
-    #[error(
-        "could not be looked through in the time there is for it; it is damaged, or made to be slow. Name another file, or restore the last backup"
-    )]
     TooLong,
     /// Written by a newer program.
-    #[error(
-        "was written by a newer Snowhum (form {found}; this program knows up to {known}); \
-         use the newer program, nothing was changed"
-    )]
     Newer {
         /// Form of the store.
         found: i64,
@@ -54,70 +43,57 @@ pub enum Wrong {
         known: i64,
     },
     /// The file is damaged.
-    #[error("is damaged: {what}; restore the last backup, the damaged file is kept aside")]
     Damaged {
         /// Where.
         what: String,
     },
     /// Rows of it are not in order.
-    #[error("is not in order ({what}); nothing was put in the place of your records. Name another backup or export")]
     NotInOrder {
         /// What, and how.
         what: String,
     },
     /// A store that must be there is not.
-    #[error("there is no such file; check the name")]
     Missing,
     /// A file that must not be there is.
-    #[error("is already there and is not overwritten; name another file")]
     AlreadyThere,
     /// The disk says no.
-    #[error("cannot be used ({what}); check that the folder exists and may be written")]
     Disk {
         /// What the system says.
-        what: String,
+        what: Message,
     },
     /// Everything can only go into an empty store.
-    #[error("already holds records; read the export into a new store, or import yards and notes one by one")]
     NotEmpty,
     /// A file to be read in is not in order.
-    #[error("{at}: {what}; {right}")]
     Unreadable {
         /// Line or entry.
         at: String,
         /// What is wrong.
         what: String,
-        /// What would be right.
-        right: &'static str,
+        /// What would be right, as the text names it.
+        form: &'static str,
     },
     /// A value that cannot be kept as it is.
-    #[error("{field} cannot be kept: {what}; {right}")]
     Unfit {
-        /// Which.
+        /// Which, as the text names it.
         field: &'static str,
         /// What is wrong.
-        what: String,
-        /// What would be right.
+        what: Message,
+        /// What would be right, as the text names it.
         right: &'static str,
     },
     /// A note nobody made.
-    #[error("there is no note {id}; it may have been written on another device that has not sent it yet")]
     NoSuchNote {
         /// Its id.
         id: String,
     },
     /// A hive or colony stands in another yard.
-    #[error(
-        "{what} \"{name}\" stands in another yard of this store; take it out of that yard first, or give it a new id"
-    )]
     InAnotherYard {
-        /// Hive or colony.
+        /// `hive` or `colony`.
         what: &'static str,
         /// Its name.
         name: String,
     },
     /// Anything else the database says.
-    #[error("the database refused ({what}); run `snowhum doctor`")]
     Refused {
         /// In its words.
         what: String,
@@ -125,6 +101,12 @@ pub enum Wrong {
 }
 
 impl Fault {
+    /// What is wrong where, and what to do.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        say::fault(&self.place, self.wrong.message())
+    }
+
     pub(crate) fn new(place: impl Into<String>, wrong: Wrong) -> Self {
         Self { place: place.into(), wrong }
     }
@@ -135,6 +117,33 @@ impl Fault {
 }
 
 impl Wrong {
+    /// What is wrong, and what to do. Which row of a store is damaged and what a database answers stay in English: they are for
+    /// who looks after the program.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::ReadOnly => say::read_only(),
+            Self::Full => say::full(),
+            Self::Locked => say::locked(),
+            Self::NotADatabase => say::no_database(),
+            Self::OtherProgram => say::other_program(),
+            Self::Foreign { what } => say::foreign(what),
+            Self::TooLong => say::too_long(),
+            Self::Newer { found, known } => say::newer(*found, *known),
+            Self::Damaged { what } => say::damaged(what),
+            Self::NotInOrder { what } => say::not_in_order(what),
+            Self::Missing => say::missing(),
+            Self::AlreadyThere => say::already_there(),
+            Self::Disk { what } => say::disk(what),
+            Self::NotEmpty => say::not_empty(),
+            Self::Unreadable { at, what, form } => say::unreadable(at, form, what),
+            Self::Unfit { field, what, right } => say::unfit(field, right, what),
+            Self::NoSuchNote { id } => say::no_such_note(id),
+            Self::InAnotherYard { what, name } => say::in_another_yard(name, what),
+            Self::Refused { what } => say::refused(what),
+        }
+    }
+
     pub(crate) fn damaged(what: impl Into<String>) -> Self {
         Self::Damaged { what: what.into() }
     }
@@ -167,7 +176,7 @@ fn of_code(code: Option<&str>, message: &str) -> Wrong {
         Some(11) => Wrong::damaged(message),
         Some(13) => Wrong::Full,
         Some(9) => Wrong::TooLong,
-        Some(10 | 14) => Wrong::Disk { what: message.to_owned() },
+        Some(10 | 14) => Wrong::Disk { what: message.into() },
         Some(26) => Wrong::NotADatabase,
         _ => Wrong::Refused { what: message.to_owned() },
     }
@@ -179,7 +188,7 @@ fn of_io(error: &io::Error) -> Wrong {
         io::ErrorKind::AlreadyExists => Wrong::AlreadyThere,
         io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => Wrong::Full,
         io::ErrorKind::PermissionDenied | io::ErrorKind::ReadOnlyFilesystem => Wrong::ReadOnly,
-        _ => Wrong::Disk { what: error.to_string() },
+        _ => Wrong::Disk { what: error.to_string().into() },
     }
 }
 

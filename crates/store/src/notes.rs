@@ -9,6 +9,7 @@ use crate::store::Store;
 use jiff::tz::TimeZone;
 use jiff::{SignedDuration, Timestamp};
 use snowhum_apiary::{ApiaryId, Note, NoteId, YEARS};
+use snowhum_say::store as say;
 use sqlx::sqlite::{SqliteConnection, SqliteRow};
 use sqlx::{FromRow, Row};
 use uuid::Uuid;
@@ -209,8 +210,8 @@ fn timely(note: &Note, recorded: &Recorded) -> Result<(), Wrong> {
     if YEARS.contains(&year(note.at)) && !is_ahead {
         return Ok(());
     }
-    let what = format!("note {} is of {}", note.id.0, note.at);
-    Err(Wrong::Unfit { field: "the time", what, right: "write a day from 1950 on, and not more than a year ahead" })
+    let what = say::note_of(note.id.0.to_string(), note.at.to_string());
+    Err(Wrong::Unfit { field: "time", what, right: "years" })
 }
 
 /// What putting a note would be.
@@ -233,8 +234,8 @@ pub(crate) async fn last(connection: &mut SqliteConnection, note: NoteId) -> Res
 /// Adds a version after all others.
 pub(crate) async fn add(writing: &mut SqliteConnection, note: &Note, happened: Happened<'_>) -> Result<(), Wrong> {
     let text = |text: &dyn ToString| Cell::Text(text.to_string());
-    let author = body::text(&happened.recorded.author, "the author")?;
-    let body = body::written(note, "the note")?;
+    let author = body::text(&happened.recorded.author, "author")?;
+    let body = body::written(note, "note")?;
     let row = |serial: i64| {
         vec![
             text(&version_id(happened.recorded.at)),

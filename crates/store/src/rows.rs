@@ -207,7 +207,7 @@ impl Table {
     pub(crate) fn check(self, cells: &[Cell]) -> Result<(), Wrong> {
         for cell in cells {
             if let Cell::Text(text) = cell {
-                body::text(text, self.name)?;
+                body::text(text, "row")?;
             }
         }
         (self.check)(&Row { table: self, cells })

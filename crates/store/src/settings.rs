@@ -36,8 +36,8 @@ impl Store {
     /// When the store cannot be written, or a text holds the character NUL.
     pub async fn set(&self, name: &str, value: &str) -> Result<(), Fault> {
         let set = async {
-            let name = body::text(name, "the name of the setting")?;
-            let value = body::text(value, "the setting")?;
+            let name = body::text(name, "setting-name")?;
+            let value = body::text(value, "setting")?;
             let row = vec![Cell::Text(name.to_owned()), Cell::Text(value.to_owned())];
             let mut writing = self.writing().await?;
             hashes::keep(SETTINGS, &mut writing, row).await?;

@@ -12,8 +12,6 @@ use std::collections::{BTreeMap, HashMap};
 use std::io::Read;
 use std::path::{Path, PathBuf};
 
-const RIGHT: &str = "read in a file with a column `body` as in note_versions.csv";
-
 impl Store {
     /// Writes one file a table into a folder: `yards.csv`, `hives.csv`, `colonies.csv`, `note_versions.csv`,
     /// `settings.csv`, `alerts.csv`. The file of notes has their entries in words as its last column. Gives the files.
@@ -125,5 +123,5 @@ fn of_csv(error: csv::Error) -> Wrong {
 }
 
 fn unreadable(at: impl Into<String>, what: String) -> Wrong {
-    Wrong::Unreadable { at: at.into(), what, right: RIGHT }
+    Wrong::Unreadable { at: at.into(), what, form: "sheet" }
 }

@@ -132,8 +132,7 @@ impl Store {
 }
 
 fn earlier(wrong: snowhum_apiary::Wrong) -> Wrong {
-    let right = "take the yard of the records, or a file of its latest autumn";
-    Wrong::Unfit { field: "the day of the count", what: wrong.problem, right }
+    Wrong::Unfit { field: "count", what: wrong.problem, right: "yard" }
 }
 
 /// The yard without notes of colonies that left it.
@@ -221,7 +220,7 @@ fn row_of_hive(yard: &str, place: i64, hive: &Hive) -> Result<Cells, Wrong> {
         Cell::Text(yard.to_owned()),
         Cell::Whole(place),
         Cell::None,
-        Cell::Text(body::written(hive, "the hive")?),
+        Cell::Text(body::written(hive, "hive")?),
     ])
 }
 
@@ -232,7 +231,7 @@ fn row_of_colony(yard: &str, place: i64, colony: &Colony) -> Result<Cells, Wrong
         Cell::Text(colony.hive.0.to_string()),
         Cell::Whole(place),
         Cell::None,
-        Cell::Text(body::written(colony, "the colony")?),
+        Cell::Text(body::written(colony, "colony")?),
     ])
 }
 
@@ -240,8 +239,8 @@ fn row_of_colony(yard: &str, place: i64, colony: &Colony) -> Result<Cells, Wrong
 async fn refuse_elsewhere(connection: &mut SqliteConnection, yard: &Apiary) -> Result<(), Wrong> {
     let hive = "SELECT COUNT(*) FROM hives WHERE id = $1 AND yard <> $2 AND left_at IS NULL";
     let colony = "SELECT COUNT(*) FROM colonies WHERE id = $1 AND yard <> $2 AND left_at IS NULL";
-    let hives = yard.hives.iter().map(|one| ("the hive", hive, one.id.0, &one.name));
-    let colonies = yard.colonies.iter().map(|one| ("the colony", colony, one.id.0, &one.name));
+    let hives = yard.hives.iter().map(|one| ("hive", hive, one.id.0, &one.name));
+    let colonies = yard.colonies.iter().map(|one| ("colony", colony, one.id.0, &one.name));
     for (what, count, id, name) in hives.chain(colonies) {
         let count = sqlx::query_scalar::<_, i64>(count).bind(id.to_string()).bind(yard.id.0.to_string());
         if count.fetch_one(&mut *connection).await? > 0 {

@@ -18,7 +18,7 @@ pub fn changeable(mean_c: f64, hours: usize, paths: usize) -> Ensemble {
     Ensemble {
         start,
         paths: (0..paths).map(|path| one_path(start, mean_c, hours, path as f64)).collect(),
-        provenance: Provenance { source: "made by formula for tests".to_owned(), ..Provenance::default() },
+        provenance: Provenance { source: "made by formula for tests".into(), ..Provenance::default() },
     }
 }
 

@@ -1,6 +1,6 @@
 //! Printing in the keeper's units.
 
-use crate::{CubicMetre, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetre};
+use crate::{CubicMetre, CubicMetrePerSecond, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetre, WattPerKelvin};
 use serde::{Deserialize, Serialize};
 
 /// The units a keeper reads.
@@ -35,6 +35,9 @@ show! {
     Metre: "mm" 1e3, "in" 1.0 / 0.025_4;
     SquareMetre: "cm²" 1e4, "sq in" 1.0 / 0.000_645_16;
     CubicMetre: "L" 1e3, "gal" 1.0 / 0.003_785_411_784;
+    CubicMetrePerSecond: "L/s" 1e3, "cu ft/min" 2_118.88;
+    // Btu of the International Table: NIST Special Publication 811.
+    WattPerKelvin: "W/K" 1.0, "Btu/(h·°F)" 1.895_634;
     MetrePerSecond: "m/s" 1.0, "mph" 1.0 / 0.447_04;
 }
 

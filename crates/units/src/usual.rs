@@ -67,12 +67,6 @@ impl Usual {
             Against::Expected
         }
     }
-
-    /// `4 to 210`, or one number where both ends are the same.
-    #[must_use]
-    pub fn words(&self) -> String {
-        if self.least == self.most { self.most.to_string() } else { format!("{} to {}", self.least, self.most) }
-    }
 }
 
 impl Against {

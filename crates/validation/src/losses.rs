@@ -1,6 +1,7 @@
 //! Colonies lost over whole winters, and to what.
 
 use snowhum_apiary::{Colony, Mites};
+use snowhum_say::Tongue;
 use snowhum_testkit::colony;
 use snowhum_winter::{Cause, Parameters};
 
@@ -29,7 +30,11 @@ pub(crate) fn checks(parameters: &Parameters) -> Vec<Check> {
             "first cause of loss among fed colonies whose mites nobody counted",
             "Guzman-Novoa et al. 2010, Apidologie 41:443: mites in over 85 % of deaths",
         )
-        .holds("mites", format!("{}, {:.0} of 100 colonies", most.0.words(), most.1), most.0 == Cause::Mites),
+        .holds(
+            "mites",
+            format!("{}, {:.0} of 100 colonies", Tongue::BRITISH.say(&most.0.words()), most.1),
+            most.0 == Cause::Mites,
+        ),
         claim("F-loss-2", Class::Further, "loss at 47 mites on 100 bees in September (57 and 76 % lost)", gotland)
             .within(Band::new(57.0, 100.0, "of 100", 0), lost(47)),
         claim("F-loss-3", Class::Further, "loss at 20 mites on 100 bees (13 and 19 % lost)", gotland)

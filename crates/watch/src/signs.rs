@@ -22,14 +22,15 @@ mod warmth;
 mod weight;
 mod written;
 
-pub use hour::{Hour, Hours, KINDS, hangs_on_the_hour};
+pub use hour::{Hour, Hours, KINDS};
 pub use look::Today;
-pub use written::{answer, seen};
+pub use written::{answer, answers_like, seen};
 
 use crate::{Conditions, Law, Parameters, View};
 use look::Look;
-use snowhum_apiary::{Poked, Sign};
+use snowhum_apiary::Sign;
 use snowhum_units::Same;
+use written::Shown;
 
 /// The chance that a living colony is [`Today::Quiet`]: greater in cold and wind.
 #[must_use]
@@ -58,27 +59,20 @@ pub fn quiet_chance(day: &Conditions, p: &Parameters) -> f64 {
 /// ```
 #[must_use]
 pub fn law(sign: &Sign, view: &View, day: &Conditions, today: Today, hour: Hour, p: &Parameters) -> Option<Law> {
-    law_of(sign, &Look::new(view, day, today, hour, p))
+    law_of(sign, &Look::new(view, day, today, p), hour)
 }
 
 /// The law of a sign on a quiet day, then on a lively one: in each kind of hour where it hangs on that.
 pub(crate) fn laws(sign: &Sign, view: &View, day: &Conditions, p: &Parameters) -> Vec<Option<Law>> {
-    let plain = Look::new(view, day, Today::Lively, Hour::PLAIN, p);
+    let plain = Look::new(view, day, Today::Lively, p);
     let hours: Vec<Hour> = if hangs_on_the_hour(sign) { Hour::all().collect() } else { vec![Hour::PLAIN] };
-    let on = |today: Today| hours.iter().map(move |hour| law_of(sign, &Look { today, hour: *hour, ..plain }));
+    let on = |today: Today| hours.iter().map(move |hour| law_of(sign, &Look { today, ..plain }, *hour));
     [Today::Quiet, Today::Lively].into_iter().flat_map(on).collect()
 }
 
 /// Whether two signs are answers to one question, so that one law gives the chances of both.
 pub(crate) fn answer_alike(one: &Sign, other: &Sign) -> bool {
-    match (one, other) {
-        (Sign::DeadBees { place: one, .. }, Sign::DeadBees { place: other, .. }) => one == other,
-        (Sign::Hum { how: one, .. }, Sign::Hum { how: other, .. }) => one == other,
-        (Sign::Flight(_), Sign::Flight(_))
-        | (Sign::Poke(_), Sign::Poke(_))
-        | (Sign::UpperHole(_), Sign::UpperHole(_)) => true,
-        _ => false,
-    }
+    answer(other).and_then(|answer| seen(one, &answer)).as_ref() == Some(other)
 }
 
 /// Natural logarithm of the chance of all signs of one visit, whichever way the colony was that day and whatever kind of
@@ -92,22 +86,22 @@ pub fn visit_log_probability(signs: &[Sign], view: &View, day: &Conditions, p: &
 #[must_use]
 pub fn visit_log_probabilities(signs: &[Sign], view: &View, day: &Conditions, p: &Parameters) -> [f64; KINDS] {
     let quiet = quiet_chance(day, p);
-    let plain = Look::new(view, day, Today::Lively, Hour::PLAIN, p);
-    let sum = |hanging: bool, look: &Look<'_>| -> f64 {
+    let plain = Look::new(view, day, Today::Lively, p);
+    let sum = |hanging: bool, look: &Look<'_>, hour: Hour| -> f64 {
         let logs = signs.iter().filter(|sign| hangs_on_the_hour(sign) == hanging).filter_map(|sign| {
-            let (law, answer) = law_of(sign, look).zip(answer(sign))?;
+            let (law, answer) = law_of(sign, look, hour).zip(answer(sign))?;
             Some(law.log_probability(&answer))
         });
         logs.sum()
     };
     let under = |today: Today, chance: f64| {
         let look = Look { today, ..plain };
-        (look, chance.same_ln() + sum(false, &look))
+        (look, chance.same_ln() + sum(false, &look, Hour::PLAIN))
     };
     let (tight, lively) = (under(Today::Quiet, quiet), under(Today::Lively, 1.0 - quiet));
     let hangs = signs.iter().any(hangs_on_the_hour);
     let either = |hour: Hour| {
-        let of = |(look, log): &(Look<'_>, f64)| if hangs { log + sum(true, &Look { hour, ..*look }) } else { *log };
+        let of = |(look, log): &(Look<'_>, f64)| if hangs { log + sum(true, look, hour) } else { *log };
         let (quiet, lively) = (of(&tight), of(&lively));
         let greater = quiet.max(lively);
         greater + ((quiet - greater).same_exp() + (lively - greater).same_exp()).same_ln()
@@ -153,44 +147,69 @@ pub fn sample_visit_in(
     mut draw: impl FnMut(u32) -> [f64; 4],
 ) -> Vec<Sign> {
     let today = if draw(0)[0] < quiet_chance(day, p) { Today::Quiet } else { Today::Lively };
-    let look = Look::new(view, day, today, hour, p);
+    let look = Look::new(view, day, today, p);
     let places = (1..).zip(templates);
-    let written = places.filter_map(|(place, template)| seen(template, &law_of(template, &look)?.sample(draw(place))));
+    let written =
+        places.filter_map(|(place, template)| seen(template, &law_of(template, &look, hour)?.sample(draw(place))));
     written.collect()
 }
 
-fn law_of(sign: &Sign, look: &Look<'_>) -> Option<Law> {
-    let law = match sign {
-        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::SnowAtBox { .. } | Sign::Poke(Poked::NotTried) => {
-            return None;
+/// What a law is asked with.
+enum AskedWith<'l> {
+    Look(&'l dyn Fn(&Look<'_>) -> Law),
+    /// It hangs on the hour of the look as well.
+    Hour(&'l dyn Fn(&Look<'_>, Hour) -> Law),
+}
+
+/// Each sign with the part of it that its law speaks of, and the law; `None` for one that says nothing of the colony.
+fn judged<T>(sign: &mut Sign, of: impl FnOnce(Shown<'_>, AskedWith<'_>) -> T) -> Option<T> {
+    use AskedWith::{Hour, Look};
+    use Shown::{Count, Droppings, Flight, Hole, Poked, Probe, Seams, Seen, Share, WhenThere};
+    Some(match sign {
+        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::SnowAtBox { .. } => return None,
+        Sign::DeadBees { count, place } => of(Count(count), Look(&|look| dead_bees::law(*place, look))),
+        Sign::UpperHole(state) => of(Hole(state), Look(&upper_hole::law)),
+        Sign::Hum { heard, how } => of(Seen(heard), Look(&|look| hum::law(*how, look))),
+        Sign::Poke(snowhum_apiary::Poked::NotTried) => return None,
+        Sign::Poke(poked) => of(Poked(poked), Look(&poke::law)),
+        Sign::Flight(flight) => of(Flight(flight), Hour(&flight::law)),
+        Sign::Pollen(found) => of(Seen(found), Hour(&pollen::law)),
+        Sign::Droppings(found) => of(Droppings(found), Look(&droppings::law)),
+        Sign::MeltedSnow(found) => of(Seen(found), Look(&warmth::melted_snow)),
+        Sign::ThermalSpot(found) => of(Seen(found), Look(&warmth::thermal_spot)),
+        Sign::WarmUnderLid(felt) => of(Seen(felt), Look(&warmth::under_lid)),
+        Sign::Stripes { seams } => of(Seams(seams), Look(&seams::stripes)),
+        Sign::ClusterSeen { seams: Some(seams) } => of(Seams(seams), Look(&seams::counted)),
+        Sign::ClusterSeen { seams: None } => of(WhenThere, Look(&seams::cluster_seen)),
+        Sign::Weight(weighing) => {
+            let how = *weighing;
+            of(Shown::of_weighing(weighing), Look(&|look| weight::law(&how, look)))
         }
-        Sign::DeadBees { place, .. } => dead_bees::law(*place, look),
-        Sign::UpperHole(_) => upper_hole::law(look),
-        Sign::Hum { how, .. } => hum::law(*how, look),
-        Sign::Poke(Poked::Answered | Poked::Silent) => poke::law(look),
-        Sign::Flight(_) => flight::law(look),
-        Sign::Pollen(_) => pollen::law(look),
-        Sign::Droppings(_) => droppings::law(look),
-        Sign::MeltedSnow(_) => warmth::melted_snow(look),
-        Sign::ThermalSpot(_) => warmth::thermal_spot(look),
-        Sign::WarmUnderLid(_) => warmth::under_lid(look),
-        Sign::Stripes { .. } => seams::stripes(look),
-        Sign::ClusterSeen { seams: Some(_) } => seams::counted(look),
-        Sign::ClusterSeen { seams: None } => seams::cluster_seen(look),
-        Sign::Weight(weighing) => weight::law(weighing, look),
-        Sign::InsideTemperature { place, .. } => inside::temperature(*place, look),
-        Sign::InsideHumidity { .. } => inside::humidity(look),
-        Sign::Drones(_) => queen::drones(look),
-        Sign::DeadQueen => queen::dead_queen(look),
-        Sign::LarvaeThrownOut(_) => queen::larvae(look),
-        Sign::CrumpledWings(_) => trouble::crumpled_wings(look),
-        Sign::Robbers(_) => trouble::robbers(look),
-        Sign::Wasps(_) => trouble::wasps(look),
-        Sign::Bird(_) => trouble::bird(look),
-        Sign::Mouse(_) => trouble::mouse(look),
-        Sign::Damage(_) => trouble::damage(look),
-        Sign::Smell(_) => trouble::smell(look),
-        Sign::SeenDead => trouble::seen_dead(look),
-    };
-    Some(law)
+        Sign::InsideTemperature { read_k, place } => of(Probe(read_k), Look(&|look| inside::temperature(*place, look))),
+        Sign::InsideHumidity { read } => of(Share(read), Look(&inside::humidity)),
+        Sign::Drones(found) => of(Seen(found), Look(&queen::drones)),
+        Sign::DeadQueen => of(WhenThere, Look(&queen::dead_queen)),
+        Sign::LarvaeThrownOut(found) => of(Seen(found), Look(&queen::larvae)),
+        Sign::CrumpledWings(found) => of(Seen(found), Look(&trouble::crumpled_wings)),
+        Sign::Robbers(found) => of(Seen(found), Hour(&trouble::robbers)),
+        Sign::Wasps(found) => of(Seen(found), Look(&trouble::wasps)),
+        Sign::Bird(found) => of(Seen(found), Look(&|look| look.told(|p| [&p.bird_at_living, &p.bird_at_dead]))),
+        Sign::Mouse(found) => of(Seen(found), Look(&|look| look.told(|p| [&p.mouse_at_living, &p.mouse_at_dead]))),
+        Sign::Damage(found) => of(Seen(found), Look(&|look| look.told(|p| [&p.damage_at_living, &p.damage_at_dead]))),
+        Sign::Smell(found) => of(Seen(found), Look(&trouble::smell)),
+        Sign::SeenDead => of(WhenThere, Look(&|look| look.told(|p| [&p.seen_dead_wrongly, &p.seen_dead]))),
+    })
+}
+
+fn law_of(sign: &Sign, look: &Look<'_>, hour: Hour) -> Option<Law> {
+    judged(&mut sign.clone(), |_, law| match law {
+        AskedWith::Look(law) => law(look),
+        AskedWith::Hour(law) => law(look, hour),
+    })
+}
+
+/// Whether what a sign says of a colony hangs on the hour it was looked for in.
+#[must_use]
+pub fn hangs_on_the_hour(sign: &Sign) -> bool {
+    judged(&mut sign.clone(), |_, law| matches!(law, AskedWith::Hour(_))).unwrap_or(false)
 }

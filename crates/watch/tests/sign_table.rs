@@ -4,27 +4,20 @@
 
 mod world;
 
-use snowhum_apiary::{DeadCount, DeadPlace, Flight, Listening, Poked, Seen, Sign, UpperHoleSign};
+use snowhum_apiary::{Entry, Listening, Seen, Sign};
 use snowhum_draws::Key;
+use snowhum_watch::signs::answers_like;
 use snowhum_watch::{Conditions, Estimate, Scene, SignTable, Sizes};
 use world::{DAYS, World, known, uncertain_colony, winters};
 
-const BANDS: [DeadCount; 5] = DeadCount::BANDS;
-
 /// What the round asks, question by question.
 fn questions() -> Vec<Vec<Sign>> {
-    let dead = |count| Sign::DeadBees { count, place: DeadPlace::Snow };
-    let hum = |heard| Sign::Hum { heard, how: Listening::Ear };
-    vec![
-        BANDS.map(dead).to_vec(),
-        [UpperHoleSign::NewRime, UpperHoleSign::Rime, UpperHoleSign::Damp, UpperHoleSign::Dry]
-            .map(Sign::UpperHole)
-            .to_vec(),
-        [Seen::Yes, Seen::No].map(hum).to_vec(),
-        [Poked::Answered, Poked::Silent].map(Sign::Poke).to_vec(),
-        [Flight::Well, Flight::Thin, Flight::Traffic, Flight::None].map(Sign::Flight).to_vec(),
-        [Seen::Yes, Seen::No].map(Sign::Pollen).to_vec(),
-    ]
+    let asked = ["dead=1-5", "hole=dry", "hum=heard", "poke=silent", "flight=none", "pollen=no"];
+    let asked = asked.map(|written| Entry::read(written, &|_| None).unwrap());
+    asked
+        .iter()
+        .filter_map(|entry| if let Entry::Sign(sign) = entry { Some(answers_like(sign)) } else { None })
+        .collect()
 }
 
 /// An estimate of a doubtful colony in one of its winters, after a look that told something.

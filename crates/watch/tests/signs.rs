@@ -13,12 +13,14 @@ use agreement::{agree, between, cells};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 use snowhum_apiary::{
-    DeadCount, DeadPlace, DroppingsPlace, Flight, Heft, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign,
+    DeadCount, DeadPlace, DroppingsPlace, Entry, Flight, Listening, Poked, Seen, Sign, SignKind, UpperHoleSign,
     Weighing,
 };
 use snowhum_draws::Key;
-use snowhum_units::{Fraction, Kelvin, Kilogram};
-use snowhum_watch::signs::{Hour, Today, answer, law, quiet_chance, sample_visit, seen, visit_log_probability};
+use snowhum_units::Kilogram;
+use snowhum_watch::signs::{
+    Hour, Today, answer, answers_like, law, quiet_chance, sample_visit, seen, visit_log_probability,
+};
 use snowhum_watch::{Answer, Conditions, FreshSnow, Law, Life, Own, Parameters, View};
 use wild::{any_day, any_view};
 
@@ -89,56 +91,17 @@ fn in_spring(view: View) -> View {
     View { brood: 4_000.0, confined_days: 1.0, ..flying(view) }
 }
 
-/// One of every sign that has a law, in every form that a law tells apart.
+/// Every example of a sign that has a law, and the forms that a law tells apart beside them.
 fn templates() -> Vec<Sign> {
-    let places =
-        [DeadPlace::Snow, DeadPlace::Ground, DeadPlace::Board, DeadPlace::Tray, DeadPlace::Guard, DeadPlace::Hook];
-    let dead = places.map(|place| Sign::DeadBees { count: DeadCount::Counted(0), place });
-    let hums = [Listening::Ear, Listening::Tube, Listening::Knock].map(|how| Sign::Hum { heard: Seen::No, how });
-    let kg = Kilogram::new;
-    let weighings = [
-        Weighing::Stores { mass_kg: kg(8.0), plus_minus_kg: kg(2.0) },
-        Weighing::Scale { gross_kg: kg(30.0) },
-        Weighing::TwoSidedLift { left_kg: kg(15.0), right_kg: kg(15.0), inset_share: 0.06 },
-        Weighing::OneSide { read_kg: kg(15.0) },
-        Weighing::Heft(Heft::Fair),
-    ];
-    let probes = [ProbePlace::UnderLid, ProbePlace::Combs, ProbePlace::Floor];
-    let probes = probes.map(|place| Sign::InsideTemperature { read_k: Kelvin::from_celsius(3.0), place });
-    let looked_for = [
-        Sign::Pollen,
-        Sign::MeltedSnow,
-        Sign::ThermalSpot,
-        Sign::WarmUnderLid,
-        Sign::Drones,
-        Sign::LarvaeThrownOut,
-        Sign::CrumpledWings,
-        Sign::Robbers,
-        Sign::Wasps,
-        Sign::Bird,
-        Sign::Mouse,
-        Sign::Damage,
-        Sign::Smell,
-    ];
-    let mut all = vec![
-        Sign::DeadBees { count: DeadCount::BANDS[1], place: DeadPlace::Snow },
-        Sign::UpperHole(UpperHoleSign::Dry),
-        Sign::Poke(Poked::Silent),
-        Sign::Flight(Flight::None),
-        Sign::Droppings(DroppingsPlace::None),
-        Sign::Stripes { seams: 4.0 },
-        Sign::ClusterSeen { seams: None },
-        Sign::ClusterSeen { seams: Some(4.0) },
-        Sign::InsideHumidity { read: Fraction::new(0.8) },
-        Sign::DeadQueen,
-        Sign::SeenDead,
-    ];
-    all.extend(dead);
-    all.extend(hums);
-    all.extend(weighings.map(Sign::Weight));
-    all.extend(probes);
-    all.extend(looked_for.map(|sign| sign(Seen::No)));
-    all
+    let dead = "dead=0 on ground; dead=0 on board; dead=0 on tray; dead=0 behind guard; dead=1-5";
+    let more = "hum=silent by tube; hum=silent by knock; inside=3 C combs; inside=3 C floor; bees=seen";
+    let examples = SignKind::ALL.iter().flat_map(|kind| kind.examples()).copied();
+    let read = |written: &str| match Entry::read(written, &|_| None) {
+        Ok(Entry::Sign(sign)) => sign,
+        other => panic!("{written}: {other:?}"),
+    };
+    let all = examples.chain(dead.split("; ")).chain(more.split("; ")).map(read);
+    all.filter(|sign| answer(sign).is_some()).collect()
 }
 
 fn views_and_days() -> Vec<(View, Conditions)> {
@@ -195,12 +158,10 @@ fn what_is_made_up_is_as_frequent_as_its_law_says() {
 fn a_visit_made_up_is_as_frequent_as_its_chance_says() {
     let (p, key) = (parameters(), Key::new(20_260_101, 2));
     let signs = [SILENT, Sign::Flight(Flight::None), Sign::UpperHole(UpperHoleSign::Dry)];
-    let holes = [UpperHoleSign::NewRime, UpperHoleSign::Rime, UpperHoleSign::Damp, UpperHoleSign::Dry];
+    let [hums, flights, holes] = signs.each_ref().map(answers_like);
     let mut visits: Vec<Vec<Sign>> = Vec::new();
-    for hum in [SILENT, HEARD] {
-        for flight in [Flight::Well, Flight::Thin, Flight::Traffic, Flight::None] {
-            visits.extend(holes.map(|hole| vec![hum.clone(), Sign::Flight(flight), Sign::UpperHole(hole)]));
-        }
+    for (hum, flight) in hums.iter().flat_map(|hum| flights.iter().map(move |flight| (hum, flight))) {
+        visits.extend(holes.iter().map(|hole| vec![hum.clone(), flight.clone(), hole.clone()]));
     }
     for (place, (view, day)) in (0..).zip(views_and_days()) {
         let chance = |visit: &Vec<Sign>| visit_log_probability(visit, &view, &day, &p).exp();

@@ -1,32 +1,21 @@
 //! What is wrong with a weather file, where, and what would be right.
 
+use snowhum_say::{Message, Tongue, weather_fault as say};
+
 /// One thing wrong with a weather file.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct WeatherFault {
     /// Line in the file, from 1; `None` when it concerns the whole file.
     pub line: Option<usize>,
     /// Column or field, as the format names it.
-    pub field: Option<String>,
-    /// What is wrong.
-    pub wrong: String,
-    /// What would be right.
-    pub remedy: String,
-}
-
-impl std::fmt::Display for WeatherFault {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        if let Some(line) = self.line {
-            write!(f, "line {line}, ")?;
-        }
-        if let Some(field) = &self.field {
-            write!(f, "{field}: ")?;
-        }
-        write!(f, "{}; {}", self.wrong, self.remedy)
-    }
+    pub field: Option<Message>,
+    /// What is wrong, and what would be right.
+    pub says: Message,
 }
 
 /// Everything found wrong with a weather file, up to twenty faults.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{}", Tongue::BRITISH.say(&self.message()))]
 pub struct WeatherFaults {
     /// Name of the file as given.
     pub file: String,
@@ -34,13 +23,16 @@ pub struct WeatherFaults {
     pub faults: Vec<WeatherFault>,
 }
 
-impl std::fmt::Display for WeatherFaults {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        for (index, fault) in self.faults.iter().enumerate() {
-            let end = if index == 0 { "" } else { "\n" };
-            write!(f, "{end}{}: {fault}", self.file)?;
-        }
-        Ok(())
+impl WeatherFaults {
+    /// Each on a line.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        let one = |fault: &WeatherFault| match (fault.line, &fault.field) {
+            (None, _) => say::whole(&self.file, &fault.says),
+            (Some(line), None) => say::line(&self.file, line, &fault.says),
+            (Some(line), Some(field)) => say::field(field, &self.file, line, &fault.says),
+        };
+        say::all(self.faults.iter().map(one).collect())
     }
 }
 
@@ -52,10 +44,9 @@ impl Faults {
     const MOST: usize = 20;
 
     /// Notes a fault at a line and field.
-    pub(crate) fn at(&mut self, line: usize, field: &str, wrong: impl Into<String>, remedy: impl Into<String>) {
+    pub(crate) fn at(&mut self, line: usize, field: impl Into<Message>, says: Message) {
         if !self.full() {
-            let (wrong, remedy) = (wrong.into(), remedy.into());
-            self.0.push(WeatherFault { line: Some(line), field: Some(field.to_owned()), wrong, remedy });
+            self.0.push(WeatherFault { line: Some(line), field: Some(field.into()), says });
         }
     }
 
@@ -71,13 +62,11 @@ impl Faults {
 }
 
 /// A fault of the whole file.
-pub(crate) fn whole(file: &str, wrong: impl Into<String>, remedy: impl Into<String>) -> WeatherFaults {
-    let fault = WeatherFault { line: None, field: None, wrong: wrong.into(), remedy: remedy.into() };
-    WeatherFaults { file: file.to_owned(), faults: vec![fault] }
+pub(crate) fn whole(file: &str, says: Message) -> WeatherFaults {
+    WeatherFaults { file: file.to_owned(), faults: vec![WeatherFault { line: None, field: None, says }] }
 }
 
 /// A fault at one line.
-pub(crate) fn line(file: &str, line: usize, wrong: impl Into<String>, remedy: impl Into<String>) -> WeatherFaults {
-    let fault = WeatherFault { line: Some(line), field: None, wrong: wrong.into(), remedy: remedy.into() };
-    WeatherFaults { file: file.to_owned(), faults: vec![fault] }
+pub(crate) fn line(file: &str, line: usize, says: Message) -> WeatherFaults {
+    WeatherFaults { file: file.to_owned(), faults: vec![WeatherFault { line: Some(line), field: None, says }] }
 }

@@ -8,6 +8,7 @@ use jiff::Timestamp;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use snowhum_figures::weather_limits::RESIDUAL_SHARE;
+use snowhum_say::{Message, Tongue, weather as of, weather_fault as say};
 use snowhum_units::{Kelvin, Metre};
 
 /// Years of a file from which on its own winters suffice.
@@ -16,12 +17,9 @@ const YEAR_H: usize = 8_760;
 
 /// Why a file makes no winter for these dates.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", Tongue::BRITISH.say(&self.message()))]
 pub enum FileTooShort {
     /// No stretch of the file covers the dates.
-    #[error(
-        "the weather file holds {held} hours and no stretch of {asked} hours from {month:02}-{day:02}; \
-         give a file of a whole year, or one that covers these dates"
-    )]
     Dates {
         /// Hours in the file.
         held: usize,
@@ -33,8 +31,18 @@ pub enum FileTooShort {
         day: i8,
     },
     /// The variations around the file cannot be drawn.
-    #[error(transparent)]
     Generator(#[from] GeneratorFault),
+}
+
+impl FileTooShort {
+    /// With what would be right.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Dates { held, asked, month, day } => say::too_short(*asked, format!("{month:02}-{day:02}"), *held),
+            Self::Generator(fault) => fault.message(),
+        }
+    }
 }
 
 /// An ensemble of `paths` winters of `hours` from the midnight of `from`, out of whole hours of a file.
@@ -142,15 +150,7 @@ fn moved(mut winter: Hourly, by_day: &[f64], climate: Option<&Climate>, from: Da
 fn provenance(years: usize, few: bool) -> Provenance {
     let mut notes = Vec::new();
     if few {
-        notes.push(format!(
-            "The file holds {years} winter{}; each path moves its temperature by a drawn slow term and daily residual. A \
-             typical year alone misses the cold by up to 5 K: never size stores on it.",
-            if years == 1 { "" } else { "s" }
-        ));
+        notes.push(of::few_winters(years));
     }
-    Provenance {
-        source: format!("weather file, {years} year{}", if years == 1 { "" } else { "s" }),
-        notes,
-        far: Vec::new(),
-    }
+    Provenance { source: of::of_file(years), notes, far: Vec::new() }
 }

@@ -9,6 +9,7 @@ use jiff::civil::Date;
 use rayon::prelude::*;
 use snowhum_figures::weather_limits::THERMOMETER_NUGGET;
 use snowhum_physics::dense::Factors;
+use snowhum_say::weather as say;
 use snowhum_units::Kelvin;
 use snowhum_units::Same;
 
@@ -45,7 +46,7 @@ pub fn bend_through(ensemble: &mut Ensemble, place: Place, first_day: Date, read
     };
     ensemble.paths.par_iter_mut().for_each(bend);
     if !at.is_empty() {
-        ensemble.provenance.notes.push(format!("Bent through {} temperatures noted at the hives.", at.len()));
+        ensemble.provenance.notes.push(say::bent(at.len()));
     }
 }
 

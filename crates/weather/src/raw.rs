@@ -2,6 +2,7 @@
 
 use crate::{Place, WeatherFaults, fault};
 use jiff::{Timestamp, tz::Offset};
+use snowhum_say::{Message, weather_fault as say};
 use snowhum_units::{Fraction, Kelvin, Metre, MetrePerSecond, Pascal, WattPerSquareMetre};
 
 /// Longest record that is held: sixty years.
@@ -57,7 +58,7 @@ pub struct Reading {
     /// Whether the months are spliced from several years.
     pub typical_year: bool,
     /// What to know: values dropped, columns left out.
-    pub notes: Vec<String>,
+    pub notes: Vec<Message>,
 }
 
 /// Rows with their hour (whole hours since 1970 UTC) laid out on one clock.
@@ -67,19 +68,13 @@ pub(crate) fn lay_out(file: &str, rows: &[(i64, RawHour)]) -> Result<Raw, Weathe
     let first = rows.iter().map(|(hour, _)| *hour).min();
     let last = rows.iter().map(|(hour, _)| *hour).max();
     let (Some(first), Some(last)) = (first, last) else {
-        return Err(fault::whole(file, "holds no weather", "give a file with at least one row of data"));
+        return Err(fault::whole(file, say::no_rows()));
     };
     if last - first >= LONGEST_HOURS {
-        let years = (last - first) / 8_766;
-        let wrong = format!("its rows span {years} years");
-        return Err(fault::whole(
-            file,
-            wrong,
-            "give at most sixty years and check the dates of the first and last row",
-        ));
+        return Err(fault::whole(file, say::long((last - first) / 8_766)));
     }
-    let start = Timestamp::from_second(first * 3600)
-        .map_err(|error| fault::whole(file, format!("its first date cannot be used ({error})"), "check the years"))?;
+    let start =
+        Timestamp::from_second(first * 3600).map_err(|error| fault::whole(file, say::first_date(error.to_string())))?;
     let mut hours = vec![RawHour::default(); (last - first + 1) as usize];
     for (hour, row) in rows {
         merge(&mut hours[(hour - first) as usize], row);

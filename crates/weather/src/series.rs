@@ -4,6 +4,7 @@ use crate::Far;
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 use snowhum_physics::saturation::{over_ice_or_water, over_water};
+use snowhum_say::Message;
 use snowhum_units::{Degree, Fraction, Kelvin, Metre, MetrePerSecond, Pascal, WattPerSquareMetre};
 
 /// A point on the earth.
@@ -103,9 +104,9 @@ impl From<&Ensemble> for AirPaths {
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 pub struct Provenance {
     /// One line.
-    pub source: String,
+    pub source: Message,
     /// What to know: filled gaps, coarse terrain, a typical year's missing cold, attribution.
-    pub notes: Vec<String>,
+    pub notes: Vec<Message>,
     /// Files it stands on whose place lies far from the yard.
     pub far: Vec<Far>,
 }

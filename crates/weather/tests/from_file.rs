@@ -4,6 +4,7 @@
 
 use jiff::civil::date;
 use jiff::tz::TimeZone;
+use snowhum_say::Tongue;
 use snowhum_units::{Degree, Kelvin, Metre, MetrePerSecond};
 use snowhum_weather::{Climate, Hourly, Place, complete, ensemble_from_file, generate, readers};
 
@@ -58,7 +59,7 @@ fn ten_real_winters_are_taken_as_they_are_one_a_path() {
     assert_eq!(made.paths[0].temperature[..], file.temperature[..2_000]);
     assert_eq!(made.paths[0], made.paths[10]);
     assert_eq!(made.paths[1].wind[0].get(), 8_760.0);
-    assert!(made.provenance.source.contains("10 years"));
+    assert!(Tongue::BRITISH.say(&made.provenance.source).contains("10 years"));
 }
 
 #[test]
@@ -73,6 +74,7 @@ fn a_daily_record_becomes_a_whole_winter() {
     let reading = readers::ghcn_daily(rows.as_bytes(), "a.csv", place(), jiff::tz::Offset::constant(2)).unwrap();
     let (winter, notes) = complete(&reading.raw, "a.csv", place(), &TimeZone::UTC).unwrap();
     assert_eq!(winter.len(), 150 * 24);
+    let notes = Tongue::BRITISH.say_all(&notes);
     for quantity in ["humidity", "wind", "cloud", "sun", "snow", "pressure"] {
         assert!(notes.iter().any(|note| note.starts_with(quantity)), "{quantity}: {notes:?}");
     }

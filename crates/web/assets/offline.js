@@ -33,19 +33,19 @@ async function fresh(request, patience) {
 async function refill() {
   const kept = await caches.open(KEEP);
   for (const path of SHELL) {
-    if (!(await kept.match(path))) await fresh(path, PAGE_MS).catch(() => {});
+    if (!(await kept.match(path, { ignoreVary: true }))) await fresh(path, PAGE_MS).catch(() => {});
   }
 }
 
 // A slow server is not one that is out of reach: a page that is being reckoned is waited for, never taken for the round.
 async function answer(request) {
   const isPage = request.mode === "navigate";
-  const kept = await caches.match(request, { ignoreSearch: isPage });
+  const kept = await caches.match(request, { ignoreSearch: isPage, ignoreVary: true });
   const isRound = SHELL.includes(new URL(request.url).pathname);
   try {
     return await fresh(request, kept && (isRound ? ROUND_MS : PAGE_MS));
   } catch (unreachable) {
-    const round = isPage ? await caches.match("/round") : undefined;
+    const round = isPage ? await caches.match("/round", { ignoreVary: true }) : undefined;
     return kept ?? round ?? Response.error();
   }
 }

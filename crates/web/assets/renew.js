@@ -16,7 +16,7 @@ function show() {
   if (!typed) return location.reload();
   const link = document.createElement("a");
   link.href = location.href;
-  link.textContent = "The new answer is there. Show it (what is typed below is lost)";
+  link.textContent = main.dataset.waits;
   const line = document.createElement("p");
   line.className = "band";
   line.setAttribute("role", "status");

@@ -7,6 +7,14 @@ const form = document.getElementById("round");
 const NAME = "snowhum";
 const WAITING = "waiting";
 
+// The words come with the page, each by its name; names in braces are filled in here.
+const words = new Map(
+  [...document.querySelectorAll("template.words")]
+    .flatMap((texts) => [...texts.content.children])
+    .map((text) => [text.dataset.name, text.textContent]),
+);
+const say = (name, facts = {}) => (words.get(name) ?? "").replace(/\{(\w+)\}/g, (_, fact) => facts[fact]);
+
 function opened() {
   return new Promise((resolve, reject) => {
     const request = indexedDB.open(NAME, 1);
@@ -119,7 +127,7 @@ async function send() {
       else if (LATER.includes(answer.status) || answer.status >= 500) {
         signedOut = answer.status === 401 || answer.status === 403;
         break;
-      } else await mark(entry, (await answer.json().catch(() => ({}))).wrong ?? "refused");
+      } else await mark(entry, (await answer.json().catch(() => ({}))).wrong ?? say("declined"));
     }
   } catch (unreachable) {
     // Out of reach: it waits.
@@ -138,22 +146,22 @@ async function show() {
   const open = entries.filter((entry) => !entry.wrong);
   const strong = document.createElement("strong");
   const hives = open.map((entry) => entry.name).join(", ");
-  strong.textContent = open.length > 0 ? `${open.length} waiting to be sent: ${hives}. ` : "";
+  strong.textContent = open.length > 0 ? `${say("waiting", { number: open.length, hives })} ` : "";
   line.append(strong);
   if (signedOut && open.length > 0) {
     const way = document.createElement("a");
     way.href = "/sign-in?to=/round";
-    way.textContent = "Sign in to send them";
+    way.textContent = say("sign-in");
     line.append(way, ". ");
   }
   for (const entry of entries.filter((one) => one.wrong)) {
     const refused = document.createElement("span");
-    refused.textContent = `${entry.name} was not taken: ${entry.wrong} `;
+    refused.textContent = `${say("refused", { hive: entry.name, why: entry.wrong })} `;
     const away = document.createElement("button");
-    away.textContent = `Put back to mend (${entry.note.seen.join("; ")})`;
+    away.textContent = say("put-back", { entries: entry.note.seen.join("; ") });
     away.addEventListener("click", async () => {
-      const words = document.querySelector(`[data-colony="${CSS.escape(entry.note.colony)}"] [data-words]`);
-      if (words) words.value = [...entry.note.seen, entry.note.words ?? ""].join("; ");
+      const field = document.querySelector(`[data-colony="${CSS.escape(entry.note.colony)}"] [data-words]`);
+      if (field) field.value = [...entry.note.seen, entry.note.words ?? ""].join("; ");
       await drop(entry.id);
       await show();
     });
@@ -161,7 +169,7 @@ async function show() {
   }
 }
 
-function told(form, words) {
+function told(form, says) {
   let line = document.getElementById("round-told");
   if (line === null) {
     line = document.createElement("p");
@@ -170,14 +178,14 @@ function told(form, words) {
     line.setAttribute("role", "status");
     form.before(line);
   }
-  line.textContent = words;
+  line.textContent = says;
   line.scrollIntoView({ block: "center" });
 }
 
 form?.addEventListener("submit", async (event) => {
   event.preventDefault();
   const notes = notesOf(form);
-  if (notes.length === 0) return told(form, "No hive was noted: tap what you saw at one at least.");
+  if (notes.length === 0) return told(form, say("none"));
   try {
     await keepAll(notes);
   } catch (full) {
@@ -191,11 +199,9 @@ form?.addEventListener("submit", async (event) => {
   forget();
   await send();
   const left = (await waiting()).filter((entry) => notes.some((note) => note.id === entry.id));
-  const name = (list) => list.map((entry) => entry.name).join(", ");
-  const what = moved.length > 0 ? ` Alive of 100 such hives, before and after: ${moved.join("; ")}.` : "";
-  const hives = notes.length === 1 ? "1 hive" : `${notes.length} hives`;
-  if (left.length === 0) told(form, `${hives} noted and stored: ${name(notes)}.${what}`);
-  else told(form, `Kept in this phone and waiting: ${name(left)}. They are sent when ${signedOut ? "you have signed in" : "the server can be reached"}.${what}`);
+  const facts = (list) => ({ number: list.length, hives: list.map((entry) => entry.name).join(", ") });
+  const what = left.length === 0 ? say("stored", facts(notes)) : say(signedOut ? "signed-out" : "in-phone", facts(left));
+  told(form, moved.length > 0 ? `${what} ${say("moved", { changes: moved.join("; ") })}` : what);
 });
 
 // The draft: every tap is kept in this phone at once, through a reload, a crash and a day out of reach.
@@ -235,9 +241,9 @@ function takeUpDraft() {
   step = draft.step ?? 0;
   if (Date.now() - draft.made > FRESH_MS) {
     draftMade = draft.made;
-    told(form, `What was tapped ${new Date(draft.made).toLocaleString()} is here again, as of that time. `);
+    told(form, `${say("draft", { when: new Date(draft.made).toLocaleString(document.documentElement.lang) })} `);
     const anew = document.createElement("button");
-    anew.textContent = "Begin anew";
+    anew.textContent = say("anew");
     anew.addEventListener("click", () => {
       form.reset();
       forget();
@@ -274,7 +280,7 @@ async function fetchTable() {
   return (await kept?.match(address))?.json() ?? null;
 }
 
-const OPENINGS = { entrance: "the entrance", upper: "the upper hole" };
+const OPENINGS = ["entrance", "upper"];
 const SHUT = ["blocked", "drifted over", "iced", "plugged with bees"];
 // Bits below which a look would hardly tell.
 const HARDLY = 0.02;
@@ -288,10 +294,10 @@ function seenInTable(hive) {
 }
 
 function lead(chance, seen) {
-  if (seen.includes("poke=answered")) return "Alive: a bee answered.";
-  if (chance >= 0.95) return "Alive.";
-  if (chance >= 0.7) return "Most likely alive.";
-  return chance > 0.3 ? "In doubt." : "Most likely dead.";
+  if (seen.includes("poke=answered")) return say("answered");
+  if (chance >= 0.95) return say("alive");
+  if (chance >= 0.7) return say("most-likely-alive");
+  return say(chance > 0.3 ? "in-doubt" : "most-likely-dead");
 }
 
 function nextLook(hive, seen, fieldset) {
@@ -303,16 +309,16 @@ function nextLook(hive, seen, fieldset) {
   const open = asked.filter(({ field }) => !seen.some((one) => one.split("=")[0] === field));
   const worth = open.map((one) => ({ ...one, bits: information(hive, seen, one.answers) }));
   const best = worth.sort((a, b) => b.bits - a.bits)[0];
-  return best?.bits >= HARDLY ? `Would tell most next: ${best.asks.toLowerCase()}.` : "No further look today would tell much.";
+  return best?.bits >= HARDLY ? say("tells-most", best) : say("tells-little");
 }
 
 function airSays(hive) {
   const field = form.elements.air;
   const typed = Number(field.value.trim().replace("−", "-").replace(",", "."));
   const inC = field.dataset.unit === "F" ? (typed - 32) / 1.8 : typed;
-  const shown = field.dataset.unit === "F" ? `${Math.round(hive.air_c * 1.8 + 32)} °F` : `${Math.round(hive.air_c)} °C`;
+  const air = field.dataset.unit === "F" ? `${Math.round(hive.air_c * 1.8 + 32)} °F` : `${Math.round(hive.air_c)} °C`;
   const apart = field.value.trim() !== "" && Math.abs(inC - hive.air_c) > 5;
-  return apart ? `Reckoned for ${shown}, not for the air you measured: trust what comes after the sync.` : `Provisional, for ${shown}, until synced.`;
+  return say(apart ? "other-air" : "provisional", { air });
 }
 
 // What the round says of a hive so far; nothing where nothing was tapped.
@@ -320,9 +326,9 @@ export function verdictOf(fieldset) {
   const hive = table?.get(fieldset.dataset.colony);
   const seen = seenInTable(fieldset);
   if (seen.length === 0) return null;
-  const shut = Object.keys(OPENINGS).filter((field) => SHUT.some((state) => seen.includes(`${field}=${state}`)));
-  const clear = shut.map((field) => `Clear ${OPENINGS[field]}.`);
-  if (!hive) return { words: [...clear, "Kept; the estimate comes with the next sync."].join(" ") };
+  const shut = OPENINGS.filter((field) => SHUT.some((state) => seen.includes(`${field}=${state}`)));
+  const clear = shut.map((field) => say(field));
+  if (!hive) return { words: [...clear, say("next-sync")].join(" ") };
   const others = [...form.querySelectorAll("[data-colony]")].filter((one) => one !== fieldset);
   const hangs = (other, one) => other.starts.get(one)?.hangs;
   const beside = others.flatMap((one) => {
@@ -332,15 +338,15 @@ export function verdictOf(fieldset) {
   });
   const chance = alive(hive, seen, seen.some((one) => hangs(hive, one)) ? beside : []);
   const before = inHundred(alive(hive, []));
-  const words = [
+  const lines = [
     lead(chance, seen),
-    `${inHundred(chance)} in 100 such hives live, ${before} before.`,
-    seen.includes("hole=new rime") && chance >= 0.7 ? "The rime is their breath." : "",
+    say("live", { chance: inHundred(chance), before }),
+    seen.includes("hole=new rime") && chance >= 0.7 ? say("breath") : "",
     ...clear,
     nextLook(hive, seen, fieldset),
     airSays(hive),
   ];
-  return { change: `${before} → ${inHundred(chance)}`, words: words.filter(Boolean).join(" ") };
+  return { change: `${before} → ${inHundred(chance)}`, words: lines.filter(Boolean).join(" ") };
 }
 
 function verdicts() {
@@ -348,8 +354,8 @@ function verdicts() {
     const line = hive.querySelector("[data-verdict]");
     const verdict = verdictOf(hive);
     line.hidden = verdict === null;
-    const words = verdict?.words ?? "";
-    if (line.textContent !== words) line.textContent = words;
+    const says = verdict?.words ?? "";
+    if (line.textContent !== says) line.textContent = says;
   }
 }
 
@@ -367,22 +373,31 @@ function walk() {
   const bar = form.querySelector("#steps");
   bar.hidden = false;
   const noted = hives.filter((hive) => seenAt(hive).length > 0).length;
-  bar.querySelector("output").textContent = step < hives.length ? `${step + 1} of ${hives.length} · ${noted} noted` : `${noted} noted`;
+  bar.querySelector("output").textContent = say(step < hives.length ? "step" : "noted", { at: step + 1, all: hives.length, noted });
   bar.querySelector("[data-go='-1']").disabled = step === 0;
   bar.querySelector("[data-go='1']").disabled = step === hives.length;
   if (step === hives.length) summary(hives);
+}
+
+// What was tapped and typed at a hive, as it stands on the page.
+function tapped(hive) {
+  const chosen = [...hive.querySelectorAll("input:checked")].filter((one) => one.value).map((one) => {
+    const answer = one.closest("label").textContent.trim();
+    const asks = one.closest("fieldset.choices")?.querySelector("legend").textContent;
+    return asks ? say("answer", { asks, answer }) : answer;
+  });
+  const typed = [...hive.querySelectorAll("input[data-before], input[data-words]")].filter((one) => one.value.trim());
+  return [...chosen, ...typed.map((one) => say("answer", { asks: one.labels[0].textContent, answer: one.value.trim() }))];
 }
 
 function summary(hives) {
   const list = form.querySelector("#summary ul");
   list.replaceChildren();
   for (const hive of hives) {
-    const seen = seenAt(hive);
     const line = document.createElement("li");
     const name = document.createElement("strong");
     name.textContent = hive.querySelector("legend").textContent;
-    const verdict = verdictOf(hive);
-    line.append(name, `: ${seen.length > 0 ? seen.join("; ").replaceAll("=", ": ") : "not looked at"}. `, verdict?.words ?? "");
+    line.append(name, ` ${tapped(hive).join("; ") || say("not-looked")}. `, verdictOf(hive)?.words ?? "");
     list.append(line);
   }
 }

@@ -9,9 +9,9 @@ use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_apiary::{AnotherHive, Apiary, ApiaryId};
-use snowhum_say::Tongue;
+use snowhum_say::{Language, Message, Tongue, begin_page, fault_page};
 use snowhum_store::{Fault as StoreFault, Mark, Store};
-use snowhum_units::Kelvin;
+use snowhum_units::{Kelvin, System};
 use snowhum_watch::Watching;
 use std::path::PathBuf;
 use std::sync::atomic::{AtomicU64, Ordering};
@@ -23,6 +23,7 @@ use crate::aside::aside;
 use crate::fault::Fault;
 use crate::gate::{Gate, Reach};
 use crate::lasting::{Last, Lasting};
+use crate::reader;
 use crate::reckon::{Ask, Present, Reckon};
 use crate::settings::Settings;
 use crate::told;
@@ -46,8 +47,10 @@ pub struct Opened {
     pub home: Option<PathBuf>,
     /// The yard file that the yard came from; a hive added in the browser is written at its end.
     pub file: Option<PathBuf>,
-    /// Language and units of the pages until the keeper sets others.
-    pub tongue: Tongue,
+    /// Units of the pages until the keeper sets others.
+    pub system: System,
+    /// Their language until the keeper sets another; none is that of the browser.
+    pub language: Option<Language>,
     /// Who can reach the pages.
     pub reach: Reach,
 }
@@ -62,10 +65,11 @@ struct Inner {
     file: Option<PathBuf>,
     reckon: Box<dyn Reckon>,
     day: Mutex<Option<Date>>,
-    tongue: Tongue,
+    system: System,
+    language: Option<Language>,
     gate: Gate,
     standing: RwLock<Option<Arc<Standing>>>,
-    trouble: Mutex<Option<String>>,
+    trouble: Mutex<Option<Message>>,
     /// The day that was asked about last.
     tried: Mutex<Option<Date>>,
     /// The winter ahead.
@@ -118,7 +122,8 @@ impl App {
             file: opened.file,
             reckon: opened.reckon,
             day: Mutex::new(opened.day),
-            tongue: opened.tongue,
+            system: opened.system,
+            language: opened.language,
             gate: Gate::new(opened.reach),
             standing: RwLock::new(None),
             trouble: Mutex::new(None),
@@ -162,7 +167,7 @@ impl App {
         let ask = match self.ask().await {
             Ok(ask) => ask,
             Err(fault) => {
-                self.say_trouble(Some(fault.to_string()));
+                self.say_trouble(Some(fault.message()));
                 return before;
             }
         };
@@ -180,7 +185,7 @@ impl App {
                 let kept = told::keep(&self.store(), &key.facts, &last, &present.now).await;
                 let standing = Arc::new(Standing { present, at: Timestamp::now(), revision });
                 *self.0.standing.write().unwrap_or_else(PoisonError::into_inner) = Some(standing);
-                self.say_trouble(kept.err().map(|fault| fault.to_string()));
+                self.say_trouble(kept.err().map(|fault| fault.message()));
                 Some(Before { key, watchings })
             }
             Ok(Err(words)) => {
@@ -188,7 +193,7 @@ impl App {
                 None
             }
             Err(_) => {
-                self.say_trouble(Some("the computation ended early: a fault of the program".to_owned()));
+                self.say_trouble(Some(fault_page::ended_early()));
                 None
             }
         }
@@ -215,7 +220,13 @@ impl App {
     }
 
     pub(crate) async fn settings(&self) -> Result<Settings, StoreFault> {
-        Ok(Settings::of(&self.store().settings().await?, self.0.tongue))
+        self.settings_where(reader::reads().map(Tongue::language)).await
+    }
+
+    /// The same where this language is wanted, if nobody chose another.
+    pub(crate) async fn settings_where(&self, wanted: Option<Language>) -> Result<Settings, StoreFault> {
+        let language = self.0.language.or(wanted).unwrap_or_default();
+        Ok(Settings::of(&self.store().settings().await?, Tongue::new(self.0.system).in_language(language)))
     }
 
     pub(crate) fn gate(&self) -> &Gate {
@@ -238,7 +249,7 @@ impl App {
             (here, _) => here,
         };
         if store.yards().await?.iter().any(|kept| kept.id == yard.id || !kept.invented) {
-            return Err(Fault::wrong(KEPT_ALREADY.to_owned()));
+            return Err(Fault::Wrong(begin_page::kept_one()));
         }
         store.import_yard(yard, Timestamp::now()).await?;
         *self.0.records.write().unwrap_or_else(PoisonError::into_inner) = Records { store, yard: yard.id };
@@ -259,7 +270,7 @@ impl App {
     /// Takes another hive into the yard: at the end of its file, where it came from one, and into the records.
     pub(crate) async fn add(&self, another: &AnotherHive, yard: &Apiary) -> Result<(), Fault> {
         if let Some(file) = &self.0.file {
-            yard_file::written(file, another, yard).map_err(Fault::wrong)?;
+            yard_file::written(file, another, yard).map_err(Fault::Wrong)?;
         }
         self.store().import_yard(yard, Timestamp::now()).await?;
         self.forget();
@@ -268,7 +279,7 @@ impl App {
     }
 
     /// Asks the model something long, when it is this asker's turn.
-    async fn ask_long<T: Send + 'static>(&self, question: impl Question<T>) -> Result<Result<T, String>, Fault> {
+    async fn ask_long<T: Send + 'static>(&self, question: impl Question<T>) -> Result<Result<T, Message>, Fault> {
         let turn = self.0.turns.of_question().await?;
         let ask = self.ask().await?;
         let app = self.clone();
@@ -291,7 +302,7 @@ impl App {
         if asked.starts {
             let (app, key, yards) = (self.clone(), key.clone(), self.0.yards.load(Ordering::Acquire));
             tokio::spawn(async move {
-                let answer = app.ask_long(question).await.unwrap_or_else(|fault| Err(fault.to_string()));
+                let answer = app.ask_long(question).await.unwrap_or_else(|fault| Err(fault.says()));
                 let is_of_this_yard = app.0.yards.load(Ordering::Acquire) == yards;
                 of(&app.0).put(&key, revision, is_of_this_yard.then_some(answer));
             });
@@ -321,7 +332,7 @@ impl App {
         of: fn(&Inner) -> &Lasting<K, T>,
         key: &K,
         question: impl Question<T> + Clone,
-    ) -> Result<Arc<T>, String>
+    ) -> Result<Arc<T>, Message>
     where
         K: Clone + PartialEq + Send + Sync + 'static,
         T: Send + Sync + 'static,
@@ -346,7 +357,7 @@ impl App {
 
     /// The winter ahead, waited for.
     pub(crate) async fn whole_plan(&self) -> Result<Arc<PlanAnswer>, Fault> {
-        self.whole(|inner| &inner.plan, &(), ahead).await.map_err(Fault::wrong)
+        self.whole(|inner| &inner.plan, &(), ahead).await.map_err(Fault::Wrong)
     }
 
     /// The windows of the year, as they were last computed.
@@ -356,7 +367,7 @@ impl App {
 
     /// The windows of the year, waited for.
     pub(crate) async fn whole_windows(&self) -> Result<Arc<JobsAnswer>, Fault> {
-        self.whole(|inner| &inner.windows, &(), windows).await.map_err(Fault::wrong)
+        self.whole(|inner| &inner.windows, &(), windows).await.map_err(Fault::Wrong)
     }
 
     /// The spring from an estimate and the year's windows; where these are behind themselves, the last one stands.
@@ -395,7 +406,7 @@ impl App {
         self.0.standing.read().unwrap_or_else(PoisonError::into_inner).clone()
     }
 
-    pub(crate) fn trouble(&self) -> Option<String> {
+    pub(crate) fn trouble(&self) -> Option<Message> {
         lock(&self.0.trouble).clone()
     }
 
@@ -437,27 +448,23 @@ impl App {
         day.and_then(|day| now.with().date(day).build().ok()).unwrap_or(now)
     }
 
-    fn say_trouble(&self, words: Option<String>) {
+    fn say_trouble(&self, words: Option<Message>) {
         *lock(&self.0.trouble) = words;
     }
 }
 
 /// Something long that is asked of the model.
-trait Question<T>: FnOnce(&dyn Reckon, Ask) -> Result<T, String> + Send + 'static {}
+trait Question<T>: FnOnce(&dyn Reckon, Ask) -> Result<T, Message> + Send + 'static {}
 
-impl<T, Q: FnOnce(&dyn Reckon, Ask) -> Result<T, String> + Send + 'static> Question<T> for Q {}
+impl<T, Q: FnOnce(&dyn Reckon, Ask) -> Result<T, Message> + Send + 'static> Question<T> for Q {}
 
-fn ahead(reckon: &dyn Reckon, ask: Ask) -> Result<PlanAnswer, String> {
+fn ahead(reckon: &dyn Reckon, ask: Ask) -> Result<PlanAnswer, Message> {
     reckon.ahead(&ask)
 }
 
-fn windows(reckon: &dyn Reckon, ask: Ask) -> Result<JobsAnswer, String> {
+fn windows(reckon: &dyn Reckon, ask: Ask) -> Result<JobsAnswer, Message> {
     reckon.windows(&ask)
 }
-
-/// Said where a yard is begun beside one that is kept.
-const KEPT_ALREADY: &str = "The records hold a yard already; start `snowhum serve` to see it. For another yard save a \
-                            file here, and start `snowhum serve --apiary FILE`.";
 
 /// Watchings and what they stand on beside the notes.
 struct Before {

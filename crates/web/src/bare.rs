@@ -1,16 +1,14 @@
 //! The frame of a page that says nothing of the yard.
 
 use maud::{DOCTYPE, Markup, html};
-use snowhum_say::Tongue;
 
-/// What a visitor of whom nothing is known yet reads.
-pub(crate) const READ: Tongue = Tongue::BRITISH;
+use crate::reader;
 
 /// A page that says nothing of the yard.
 pub(crate) fn bare(title: &str, body: &Markup) -> Markup {
     html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(reader::tongue().language().tag()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";

@@ -6,7 +6,8 @@ use maud::{Markup, html};
 use snowhum_apiary::ColonyId;
 use snowhum_say::{Message, Tongue, fault_page as text};
 
-use crate::bare::{READ, bare};
+use crate::bare::bare;
+use crate::reader;
 use crate::words::marked;
 
 /// A request that is not answered as asked.
@@ -44,7 +45,7 @@ pub(crate) enum Fault {
     /// The estimate is not there yet.
     NotYet,
     /// The estimate cannot be computed; the text says why.
-    Trouble(String),
+    Trouble(Message),
     /// A computation ended early.
     Cut,
 }
@@ -71,7 +72,7 @@ impl IntoResponse for Fault {
         if let Self::Elsewhere(address) = &self {
             return Redirect::to(address).into_response();
         }
-        let title = READ.say(&match self {
+        let title = reader::tongue().say(&match self {
             Self::OnlyShown => text::title_shown(),
             Self::Missing(_) | Self::NoColony { .. } => text::title_missing(),
             Self::Asked { .. } => text::title_asked(),
@@ -79,7 +80,7 @@ impl IntoResponse for Fault {
         });
         let body = html! {
             h1 { (title) }
-            p class="lede" { (READ.say(&self.says())) }
+            p class="lede" { (self.told()) }
             (self.ways_on())
         };
         (self.status(), bare(&title, &body)).into_response()
@@ -88,11 +89,17 @@ impl IntoResponse for Fault {
 
 impl Fault {
     /// What was sent cannot be read, in the words of who read it.
-    pub(crate) fn wrong(text: String) -> Self {
+    pub(crate) fn wrong(text: impl Into<Message>) -> Self {
         Self::Wrong(text.into())
     }
 
-    fn says(&self) -> Message {
+    /// The same in the words of whoever asked.
+    pub(crate) fn told(&self) -> String {
+        reader::tongue().say(&self.says())
+    }
+
+    /// What is said of it.
+    pub(crate) fn says(&self) -> Message {
         match self {
             Self::Missing(what) => text::missing(what),
             Self::NoColony { asked, .. } => text::no_colony(asked),
@@ -101,7 +108,7 @@ impl Fault {
             Self::Foreign => text::foreign(),
             Self::SignIn => text::sign_in(),
             Self::OnlyShown => text::only_shown(),
-            Self::Store(fault) => Message::own(fault.to_string()),
+            Self::Store(fault) => fault.message(),
             Self::NotYet => text::not_yet(),
             Self::Trouble(why) => text::trouble(why),
             Self::Cut => text::cut(),
@@ -118,7 +125,7 @@ impl Fault {
 
     /// Where to go from here.
     fn ways_on(&self) -> Markup {
-        let said = |message: Message| marked(READ, &message);
+        let said = |message: Message| marked(reader::tongue(), &message);
         html! {
             @match self {
                 Self::OnlyShown => p { (said(text::yard())) },

@@ -22,10 +22,13 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::html;
 use serde_json::json;
+use snowhum_say::sign_in_page as text;
 
 use crate::app::App;
 use crate::bare::bare;
 use crate::fault::Fault;
+use crate::reader;
+use crate::words::marked;
 use visitor::VISITOR;
 
 pub use code::sign_in_code;
@@ -78,12 +81,13 @@ fn to_sign_in(request: &Request) -> Response {
     if matches!(*request.method(), Method::GET | Method::HEAD) {
         return Redirect::to(&sign_in::address(request.uri())).into_response();
     }
+    let tongue = reader::tongue();
     let body = html! {
-        h1 { "Not kept yet" }
-        p class="lede" { "You have to sign in again before this is kept." }
-        p { a href="/sign-in" target="_blank" { "Sign in" } " in a window of its own, then go back here and send it again. What you wrote is still there." }
+        h1 { (tongue.say(&text::not_kept())) }
+        p class="lede" { (tongue.say(&text::again())) }
+        p { (marked(tongue, &text::window())) }
     };
-    (StatusCode::UNAUTHORIZED, bare("Sign in", &body)).into_response()
+    (StatusCode::UNAUTHORIZED, bare(&tongue.say(&text::heading()), &body)).into_response()
 }
 
 fn is_for_programs(request: &Request) -> bool {
@@ -93,5 +97,5 @@ fn is_for_programs(request: &Request) -> bool {
 }
 
 fn refused(status: StatusCode, fault: Fault) -> Response {
-    (status, Json(json!({ "wrong": fault.to_string() }))).into_response()
+    (status, Json(json!({ "wrong": fault.told() }))).into_response()
 }

@@ -5,10 +5,12 @@ use axum::http::header::{self, HeaderMap, HeaderName, HeaderValue};
 use axum::http::{Method, StatusCode, Uri};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
+use snowhum_say::fault_page as text;
 
 use crate::app::App;
 use crate::fault::Fault;
 use crate::gate::{self, Reach};
+use crate::reader;
 
 const HEADERS: [(HeaderName, HeaderValue); 7] = [
     (
@@ -39,7 +41,7 @@ pub(crate) async fn guard(State(app): State<App>, request: Request, next: Next) 
     }
     let mut response = gate::admit(&app, request, next).await;
     if response.status() == StatusCode::METHOD_NOT_ALLOWED && response.headers().get(header::CONTENT_TYPE).is_none() {
-        *response.body_mut() = "This address is not asked in that way.\n".into();
+        *response.body_mut() = (reader::tongue().say(&text::way()) + "\n").into();
     }
     dressed(response).await
 }

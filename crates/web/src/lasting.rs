@@ -1,6 +1,7 @@
 //! Long answers, computed behind the pages: a page is given the last one with its age at once, and waits for none.
 
 use jiff::Timestamp;
+use snowhum_say::Message;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use tokio::sync::Notify;
 
@@ -9,7 +10,7 @@ const MOST: usize = 24;
 
 /// An answer as it was last computed; none where none has been yet.
 pub(crate) struct Last<T> {
-    pub(crate) answer: Option<Result<Arc<T>, String>>,
+    pub(crate) answer: Option<Result<Arc<T>, Message>>,
     /// When it was computed.
     pub(crate) at: Option<Timestamp>,
     /// Whether something has changed since, so that a newer one is on its way.
@@ -43,7 +44,7 @@ struct Slot<K, T> {
 struct Kept<T> {
     revision: u64,
     at: Timestamp,
-    answer: Result<Arc<T>, String>,
+    answer: Result<Arc<T>, Message>,
 }
 
 /// What a page is given, and whether the asker must set the computation going.
@@ -84,7 +85,7 @@ impl<K: PartialEq + Clone, T> Lasting<K, T> {
     }
 
     /// Keeps what was computed of a revision; of none, that nothing came of it.
-    pub(crate) fn put(&self, key: &K, revision: u64, answer: Option<Result<T, String>>) {
+    pub(crate) fn put(&self, key: &K, revision: u64, answer: Option<Result<T, Message>>) {
         if let Some(slot) = self.slots().iter_mut().find(|slot| slot.key == *key) {
             slot.is_running = false;
             if let Some(answer) = answer {

@@ -25,6 +25,7 @@ mod page;
 mod pages;
 mod papers;
 mod phone_table;
+mod reader;
 mod reckon;
 mod routes;
 mod said;

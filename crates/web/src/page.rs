@@ -2,7 +2,7 @@
 
 use jiff::civil::{Date, date};
 use maud::{DOCTYPE, Markup, PreEscaped, html};
-use snowhum_say::{Message, Text, shared_page as text};
+use snowhum_say::{Message, Text, Tongue, round_page, shared_page as text};
 
 use crate::app::Standing;
 use crate::frame;
@@ -63,6 +63,11 @@ const SELDOM: &[Way] = &[
     (Place::Words, "/words", text::words),
 ];
 
+/// What the page at an address is called.
+pub(crate) fn name_of(address: &str) -> Option<Text> {
+    OFTEN.iter().chain(SELDOM).find(|way| way.1 == address).map(|way| way.2)
+}
+
 /// How long a browser without scripts shows a page whose answer is on its way before it asks again, s.
 const RENEWED_AFTER_S: u8 = 3;
 
@@ -96,7 +101,7 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
             body {
                 a class="skip" href="#main" { (view.tongue().say(&text::skip())) }
                 (head(view, place))
-                main id="main" tabindex="-1" class=[view.is_behind.then_some("old")] data-waits=[renews.then_some("")] {
+                main id="main" tabindex="-1" class=[view.is_behind.then_some("old")] data-waits=[renews.then(|| view.tongue().say(&text::show_new()))] {
                     (frame::band(view, renews))
                     (heading)
                     (invented(view, place))
@@ -104,10 +109,29 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
                     (rest)
                 }
                 (foot(view))
+                @if view.visitor.may_write() { (of_script(view.tongue(), &waiting())) }
             }
         }
     };
     in_own_words(view, page)
+}
+
+/// What the script of the round says on every page, while something waits in the phone.
+fn waiting() -> [(&'static str, Message); 5] {
+    [
+        ("waiting", round_page::waiting("{hives}", "{number}")),
+        ("sign-in", round_page::sign_in()),
+        ("refused", round_page::refused("{hive}", "{why}")),
+        ("declined", round_page::declined()),
+        ("put-back", round_page::put_back("{entries}")),
+    ]
+}
+
+/// Texts that a script says, each by its name; what stands in braces it fills in.
+pub(crate) fn of_script(tongue: Tongue, texts: &[(&str, Message)]) -> Markup {
+    html! {
+        template class="words" { @for (name, text) in texts { span data-name=(name) { (tongue.say(text)) } } }
+    }
 }
 
 /// A body in two: its heading, which every page shows first, and what stands under it.
@@ -176,7 +200,7 @@ fn foot(view: &View) -> Markup {
             @if view.visitor != Visitor::Owner {
                 form method="post" action="/sign-out" { button { (say(text::sign_out())) } }
             }
-            @if view.settings.language.speech().is_none() { p class="small" { (say(text::unread())) } }
+            @if !view.settings.language.is_read() { p class="small" { (say(text::unread())) } }
             p class="small" { (say(text::chances())) }
         }
     }

@@ -1,11 +1,12 @@
 //! The sheets as files that need nothing beside them.
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
-use snowhum_say::{paper_page as text, round_page};
+use snowhum_say::{Message, paper_page as text, round_page};
 use std::time::Duration;
 
 use crate::app::App;
 use crate::assets;
+use crate::fault::Fault;
 use crate::page::{age, in_own_words};
 use crate::pages::{paper, sheet, treatments};
 use crate::view::View;
@@ -28,9 +29,9 @@ impl App {
     ///
     /// # Errors
     /// When the records or the model cannot answer, in words for the keeper.
-    pub async fn papers(&self, address: Option<&str>) -> Result<Vec<Paper>, String> {
+    pub async fn papers(&self, address: Option<&str>) -> Result<Vec<Paper>, Message> {
         let view = self.settled_view().await?;
-        let ever = self.apiary_ever().await.map_err(|fault| fault.to_string())?;
+        let ever = self.apiary_ever().await.map_err(|fault| fault.message())?;
         let record = snowhum_advice::treatments::treatments(&ever, view.now.date());
         let tongue = view.tongue();
         let (record, its_title) = (treatments::sheet(&record, tongue), tongue.say(&text::treatments()));
@@ -48,9 +49,9 @@ impl App {
         Ok(sheets.map(paper).to_vec())
     }
 
-    async fn settled_view(&self) -> Result<View, String> {
+    async fn settled_view(&self) -> Result<View, Message> {
         loop {
-            let view = View::of(self).await.map_err(|fault| fault.to_string())?;
+            let view = View::of(self).await.map_err(|fault| fault.says())?;
             if let Some(trouble) = view.trouble {
                 return Err(trouble);
             }

@@ -10,7 +10,7 @@ use snowhum_units::{Same, Usual};
 use snowhum_watch::Watching;
 use uuid::Uuid;
 
-use crate::pages::round::{FURTHER, USUAL};
+use crate::pages::round::Question;
 
 /// Number of the form; it rises when a key or the arithmetic changes.
 pub(crate) const VERSION: u32 = 1;
@@ -101,10 +101,10 @@ impl PhoneTable {
 /// Every sign that the round asks for by taps, as it is written and as it is read. Dead bees lie on snow where nothing else
 /// is said, or on the ground.
 fn asked() -> Vec<(String, Sign)> {
-    let answers = USUAL.iter().chain(&FURTHER).flat_map(|question| question.answers);
+    let answers = Question::all().into_iter().flat_map(|question| question.answers(false));
     let both = answers.flat_map(|(_, written)| match written.starts_with("dead=") {
-        true => vec![(*written).to_owned(), format!("{written} on ground")],
-        false => vec![(*written).to_owned()],
+        true => vec![written.clone(), format!("{written} on ground")],
+        false => vec![written],
     });
     let read = both.filter_map(|written| match Entry::read(&written, &|_| None) {
         Ok(Entry::Sign(sign)) => Some((written, sign)),

@@ -10,6 +10,7 @@ use snowhum_advice::spring::Springtime;
 use snowhum_advice::verdict::LastVerdict;
 use snowhum_advice::{HiveAnswer, hive, yard};
 use snowhum_apiary::{Apiary, NotedOpenings};
+use snowhum_say::Message;
 use snowhum_watch::Watching;
 use snowhum_winter::{Housed, StartFrom, SteadyQuestion};
 
@@ -55,37 +56,37 @@ pub trait Reckon: Send + Sync + 'static {
     ///
     /// # Errors
     /// When the weather or the day asked about cannot be answered for, in words for the keeper.
-    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String>;
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), Message>;
 
     /// The winter ahead.
     ///
     /// # Errors
     /// As for [`Self::present`].
-    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String>;
+    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, Message>;
 
     /// The windows of the year that the day asked about belongs to.
     ///
     /// # Errors
     /// As for [`Self::present`].
-    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String>;
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, Message>;
 
     /// The spring from where the colonies stand.
     ///
     /// # Errors
     /// As for [`Self::present`].
-    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String>;
+    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, Message>;
 
     /// The winter told, with the plan and the present it tells.
     ///
     /// # Errors
     /// As for [`Self::present`].
-    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String>;
+    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, Message>;
 
     /// Set-ups of the hive at place `at` side by side.
     ///
     /// # Errors
     /// As for [`Self::present`].
-    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String>;
+    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, Message>;
 }
 
 impl Present {

@@ -7,6 +7,7 @@ use axum::http::StatusCode;
 use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
+use snowhum_say::{Message, fault_page as text};
 use std::time::Duration;
 use tower_http::compression::CompressionLayer;
 
@@ -15,7 +16,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::gate::{links, sign_in};
 use crate::pages;
-use crate::{api, assets, guard, said};
+use crate::{api, assets, guard, reader, said};
 
 /// Largest body that is read.
 const LARGEST_BODY: usize = 128 * 1024;
@@ -36,6 +37,7 @@ pub fn router(app: App) -> Router {
         .layer(middleware::from_fn(whole))
         .layer(middleware::from_fn(said::hear))
         .layer(middleware::from_fn_with_state(app.clone(), guard::guard))
+        .layer(middleware::from_fn_with_state(app.clone(), reader::hear))
         .layer(CompressionLayer::new())
         .with_state(app)
 }
@@ -49,9 +51,13 @@ async fn whole(request: Request, next: Next) -> Response {
     };
     match tokio::time::timeout(patience, to_bytes(body, largest)).await {
         Ok(Ok(bytes)) => next.run(Request::from_parts(head, Body::from(bytes))).await,
-        Ok(Err(_)) => (StatusCode::PAYLOAD_TOO_LARGE, "This is too large, or broke off.\n").into_response(),
-        Err(_) => (StatusCode::REQUEST_TIMEOUT, "This took too long to come.\n").into_response(),
+        Ok(Err(_)) => plainly(StatusCode::PAYLOAD_TOO_LARGE, &text::too_large()),
+        Err(_) => plainly(StatusCode::REQUEST_TIMEOUT, &text::too_slow()),
     }
+}
+
+fn plainly(status: StatusCode, says: &Message) -> Response {
+    (status, reader::tongue().say(says) + "\n").into_response()
 }
 
 /// Every address that is served, as the router writes it; for those that check them all.

@@ -154,7 +154,7 @@ impl Within {
     /// What was noted of an opening that is shut.
     fn shut(&self, kind: OpeningKind) -> Option<Message> {
         let noted = self.openings.shut(kind)?;
-        Some(text::shut(noted.since.to_zoned_datetime(self.zone.clone()).date(), noted.state.words()))
+        Some(text::shut(noted.since.to_zoned_datetime(self.zone.clone()).date(), noted.state.message()))
     }
 }
 

@@ -1,9 +1,9 @@
 //! A note as it is sent: from a form, from a phone's round, from a program.
 
 use jiff::Timestamp;
-use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Colony, ColonyId, Conditions, Entry, FAST_CLOCK, Note, NoteId, SnowCover, VisitId};
+use snowhum_say::{Message, note_page as text};
 use snowhum_units::{Bare, Kelvin, Measured, MetrePerSecond};
 use uuid::Uuid;
 
@@ -43,29 +43,29 @@ pub(crate) struct Sent {
 
 impl Sent {
     /// The note, checked against the yard and the day looked at.
-    pub(crate) fn note(&self, id: NoteId, view: &View) -> Result<Note, String> {
+    pub(crate) fn note(&self, id: NoteId, view: &View) -> Result<Note, Message> {
         timely(self.at, view)?;
         self.changed(id, view)
     }
 
     /// The note, if nothing is to be asked about it.
     pub(crate) fn asked(&self, id: NoteId, view: &View) -> Result<Note, Fault> {
-        let note = self.note(id, view).map_err(Fault::wrong)?;
+        let note = self.note(id, view).map_err(Fault::Wrong)?;
         // What lies ahead is refused above, by the day looked at.
         let doubts = view.apiary.doubts(&note, Timestamp::MAX);
         match doubts.first().filter(|_| !self.sure) {
             Some(doubt) => {
-                Err(Fault::Asked { says: format!("{}: {doubt}.", view.name_of(note.colony)).into(), again: None })
+                Err(Fault::Asked { says: text::doubt(doubt.to_string(), view.name_of(note.colony)), again: None })
             }
             None => Ok(note),
         }
     }
 
     /// A note that is kept already, checked against the yard.
-    pub(crate) fn changed(&self, id: NoteId, view: &View) -> Result<Note, String> {
-        let (_, colony) = view.colony(self.colony).map_err(|fault| fault.to_string())?;
+    pub(crate) fn changed(&self, id: NoteId, view: &View) -> Result<Note, Message> {
+        let (_, colony) = view.colony(self.colony).map_err(|fault| fault.says())?;
         if self.seen.len() > MOST_ENTRIES {
-            return Err(format!("More than {MOST_ENTRIES} entries in one note; send them as two."));
+            return Err(text::too_many(MOST_ENTRIES));
         }
         let mut entries = Vec::new();
         for written in self.seen.iter().map(|written| written.trim()).filter(|written| !written.is_empty()) {
@@ -75,60 +75,55 @@ impl Sent {
             entries.push(Entry::Words(words));
         }
         if entries.is_empty() {
-            return Err(format!("{}: nothing is noted; tap or write something.", colony.name));
+            return Err(text::nothing(&colony.name));
         }
         let conditions = self.conditions(Bare::In(view.settings.system))?;
         Ok(Note { id, visit: VisitId(self.visit), colony: ColonyId(self.colony), at: self.at, conditions, entries })
     }
 
     /// One entry. Dead bees of which no place is said lie on what lies before the hive.
-    fn entry(&self, written: &str, colony: &Colony, view: &View) -> Result<Entry, String> {
+    fn entry(&self, written: &str, colony: &Colony, view: &View) -> Result<Entry, Message> {
         let placed = written.contains(" on ") || written.contains(" behind ");
         let written = match self.snow {
             Some(SnowCover::None) if written.starts_with("dead=") && !placed => format!("{written} on ground"),
             _ => written.to_owned(),
         };
-        let wrong = |wrong: &dyn std::fmt::Display| format!("{}: {}: {wrong}", colony.name, shortened(&written));
+        let wrong = |wrong: String| text::wrong_entry(shortened(&written), &colony.name, wrong);
         let bare = Bare::In(view.settings.system);
-        let entry = Entry::read_in(&written, &|name| view.named(name), bare).map_err(|error| wrong(&error))?;
-        view.apiary.check_entry(colony.id, &entry).map_err(|error| wrong(&error))?;
+        let entry =
+            Entry::read_in(&written, &|name| view.named(name), bare).map_err(|error| wrong(error.to_string()))?;
+        view.apiary.check_entry(colony.id, &entry).map_err(|error| wrong(error.to_string()))?;
         Ok(entry)
     }
 
-    fn free_words(&self) -> Result<Option<String>, String> {
+    fn free_words(&self) -> Result<Option<String>, Message> {
         let Some(words) = self.words.as_deref().map(str::trim).filter(|words| !words.is_empty()) else {
             return Ok(None);
         };
         if words.chars().count() > MOST_LETTERS {
-            return Err(format!("The free words are longer than {MOST_LETTERS} letters; shorten them."));
+            return Err(text::words_long(MOST_LETTERS));
         }
         Ok(Some(words.chars().filter(|letter| *letter != '\0').collect()))
     }
 
-    fn conditions(&self, bare: Bare) -> Result<Conditions, String> {
-        let air_k = quantity::<Kelvin>(self.air.as_deref(), bare, "the air")?;
-        let wind_m_per_s = quantity::<MetrePerSecond>(self.wind.as_deref(), bare, "the wind")?;
+    fn conditions(&self, bare: Bare) -> Result<Conditions, Message> {
+        let air_k = quantity::<Kelvin>(self.air.as_deref(), bare).map_err(text::wrong_air)?;
+        let wind_m_per_s = quantity::<MetrePerSecond>(self.wind.as_deref(), bare).map_err(text::wrong_wind)?;
         let conditions = Conditions { air_k, snow: self.snow, wind_m_per_s };
-        conditions.check().map_err(|wrong| format!("{}.", crate::words::capital(&wrong.to_string())))?;
+        conditions.check().map_err(|wrong| Message::from(snowhum_say::sentence(&wrong.to_string())))?;
         Ok(conditions)
     }
 }
 
 /// Refuses a time after the day looked at of an invented yard, or after today: its note would be kept and not shown.
-pub(crate) fn timely(at: Timestamp, view: &View) -> Result<(), String> {
+pub(crate) fn timely(at: Timestamp, view: &View) -> Result<(), Message> {
     let last = latest(view);
     let day = |time: Timestamp| time.to_zoned_datetime(view.now.time_zone().clone()).date();
     let (on, until) = (day(at), day(last));
     if on <= until || at.duration_since(last) <= FAST_CLOCK {
         return Ok(());
     }
-    let words = |day: Date| day.strftime("%-d %B %Y");
-    let (on, until) = (words(on), words(until));
-    Err(if view.apiary.invented {
-        format!("{on} is still to come: the day looked at is {until}. Write a day up to then.")
-    } else {
-        format!("{on} is still to come: today is {until}. Write a day up to today.")
-    })
+    Err(if view.apiary.invented { text::after_looked_at(on, until) } else { text::after_today(on, until) })
 }
 
 /// The last time that can be noted: of an invented yard that looked at, else now.
@@ -138,9 +133,9 @@ pub(crate) fn latest(view: &View) -> Timestamp {
 }
 
 /// Reads a quantity, if one is given.
-fn quantity<T: Measured>(text: Option<&str>, bare: Bare, what: &str) -> Result<Option<T>, String> {
+fn quantity<T: Measured>(text: Option<&str>, bare: Bare) -> Result<Option<T>, String> {
     let Some(text) = text.map(str::trim).filter(|text| !text.is_empty()) else { return Ok(None) };
-    T::read(text, bare).map(Some).map_err(|error| format!("{}: {error}", crate::words::capital(what)))
+    T::read(text, bare).map(Some).map_err(|error| error.to_string())
 }
 
 /// A text short enough for a message.

@@ -6,13 +6,12 @@ mod workbook;
 
 use jiff::Timestamp;
 use snowhum_apiary::{Apiary, Incoming, Note, SheetColumns, SheetFaults, SheetReading, Table, Wrong};
+use snowhum_say::{Message, Tongue, fault, sheet_file as say};
 use snowhum_store::{Fault as StoreFault, Store, Taken, notes_in_csv};
 use snowhum_units::{Bare, System};
 
 /// What the columns of the sheet were that came in last.
 const COLUMNS: &str = "notes.sheet_columns";
-/// What a file that is not understood is answered with.
-const RIGHT: &str = "give a workbook (.xlsx) or a table as text (.csv)";
 
 /// A file of notes, and what the keeper says about it.
 #[derive(Debug, Clone, Copy, Default)]
@@ -31,9 +30,9 @@ pub struct SheetFile<'a> {
 
 /// Why nothing of a file was kept.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.said(Tongue::BRITISH))]
 pub enum SheetRefused {
     /// The file cannot be read.
-    #[error("{file}: {wrong}")]
     File {
         /// Its name.
         file: String,
@@ -41,13 +40,10 @@ pub enum SheetRefused {
         wrong: Wrong,
     },
     /// What was said about its columns cannot be read.
-    #[error("the columns: {0}")]
     Columns(Wrong),
     /// Its rows cannot be read.
-    #[error("{0}")]
     Rows(SheetFaults),
     /// A sheet of this program's own cannot be read.
-    #[error("{file}: {wrong}")]
     Own {
         /// Its name.
         file: String,
@@ -56,9 +52,22 @@ pub enum SheetRefused {
     },
 }
 
+impl SheetRefused {
+    /// Why, with what would be right.
+    #[must_use]
+    pub fn said(&self, tongue: Tongue) -> String {
+        tongue.say(&match self {
+            Self::File { file, wrong } => fault::at(file, wrong.message()),
+            Self::Columns(wrong) => fault::at(say::columns(), wrong.message()),
+            Self::Rows(faults) => return faults.said(tongue),
+            Self::Own { file, wrong } => fault::at(file, wrong.to_string()),
+        })
+    }
+}
+
 /// A file once it is unpacked: its table, or notes that need none.
 enum Unpacked {
-    Table(Table, Option<String>),
+    Table(Table, Option<Message>),
     Own(Vec<(usize, Note)>),
 }
 
@@ -93,9 +102,7 @@ impl SheetFile<'_> {
         }
         match self.unpacked()? {
             Unpacked::Table(table, _) => text::written(&table).map_err(|wrong| self.refused(wrong)),
-            Unpacked::Own(_) => {
-                Err(self.refused(Wrong { problem: "is no table".to_owned(), remedy: RIGHT.to_owned() }))
-            }
+            Unpacked::Own(_) => Err(self.refused(Wrong::new(say::no_table(), say::right()))),
         }
     }
 
@@ -104,7 +111,7 @@ impl SheetFile<'_> {
             let (table, said) = workbook::table(self).map_err(|wrong| self.refused(wrong))?;
             return Ok(Unpacked::Table(table, said));
         }
-        let no_text = || Wrong { problem: "is no text and no workbook".to_owned(), remedy: RIGHT.to_owned() };
+        let no_text = || Wrong::new(say::no_text(), say::right());
         let text = text::decoded(self.bytes).ok_or_else(|| self.refused(no_text()))?;
         let own = notes_in_csv(text.as_bytes());
         if let Some(notes) = own.map_err(|wrong| SheetRefused::Own { file: self.file.to_owned(), wrong })? {
@@ -142,10 +149,6 @@ pub async fn bring_in(
         store.set(COLUMNS, columns).await?;
     }
     Ok(taken)
-}
-
-fn wrong(problem: impl Into<String>, remedy: impl Into<String>) -> Wrong {
-    Wrong { problem: problem.into(), remedy: remedy.into() }
 }
 
 #[cfg(test)]

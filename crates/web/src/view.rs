@@ -8,7 +8,7 @@ use jiff::civil::Date;
 use snowhum_advice::indoors::IndoorsAnswer;
 use snowhum_advice::now::ColonyNow;
 use snowhum_apiary::{Apiary, Colony, ColonyId, Note};
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue, note_page};
 use std::convert::Infallible;
 use std::sync::Arc;
 use uuid::Uuid;
@@ -26,7 +26,7 @@ pub(crate) struct View {
     pub(crate) settings: Settings,
     pub(crate) now: ZonedDateTime,
     pub(crate) standing: Option<Arc<Standing>>,
-    pub(crate) trouble: Option<String>,
+    pub(crate) trouble: Option<Message>,
     /// Whether something has changed since the estimate was begun.
     pub(crate) is_behind: bool,
     /// Whether a long answer that the page shows is on its way.
@@ -163,7 +163,7 @@ impl View {
 
     pub(crate) fn name_of(&self, id: ColonyId) -> String {
         let found = self.apiary.colonies.iter().find(|colony| colony.id == id);
-        found.map_or_else(|| "a colony of another yard".to_owned(), |colony| colony.name.clone())
+        found.map_or_else(|| self.tongue().say(&note_page::other_yard()), |colony| colony.name.clone())
     }
 
     /// A colony by the name a keeper writes.

@@ -1,11 +1,11 @@
 //! Figures and chances as they stand on a page.
 
 use jiff::civil::Date;
-use maud::{Markup, PreEscaped};
+use maud::{Markup, PreEscaped, html};
 use snowhum_apiary::Note;
 pub(crate) use snowhum_say::capital;
 use snowhum_say::hives;
-use snowhum_say::{Message, Tongue, shared_page as text};
+use snowhum_say::{Message, Tongue, shared_page as text, status};
 use snowhum_units::{Kilogram, Range, System};
 
 use crate::spoken::escaped;
@@ -24,6 +24,21 @@ pub(crate) fn ranged(range: &Range<f64>) -> Message {
 /// A message whose text has marks of a page: what it tells of is escaped.
 pub(crate) fn marked(tongue: Tongue, message: &Message) -> Markup {
     PreEscaped(tongue.say_around(message, escaped))
+}
+
+/// A caution, and in a language that no keeper of it has read yet its British text beside it.
+pub(crate) fn cautioned(tongue: Tongue, message: &Message) -> Markup {
+    html! { (marked(tongue, message)) (beside(tongue, message)) }
+}
+
+/// The British text of a caution in a language that no keeper of it has read yet; nothing of anything else.
+pub(crate) fn beside(tongue: Tongue, message: &Message) -> Markup {
+    html! { @if let Some(british) = tongue.beside(message) { " " span class="small" lang="en" { (marked(british, message)) } } }
+}
+
+/// How well a figure is founded, in words.
+pub(crate) fn founded(status: &str) -> Message {
+    status::named(&status.replace(' ', "-")).unwrap_or_else(|| status.into())
 }
 
 /// A chance both ways round: hardly any hive or nearly all, else so many of a hundred and so many not.

@@ -1,6 +1,7 @@
 //! How a colony can end: one list everywhere.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, ends as say};
 
 /// Causes of an end.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -27,14 +28,14 @@ impl Cause {
 
     /// The cause in a keeper's words.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::Starved => "starved",
-            Self::IsolationStarvation => "starved beside food",
-            Self::TooSmall => "too small or too cold",
-            Self::QueenFailed => "queen failed",
-            Self::Mites => "mites",
-            Self::Other => "common losses",
+            Self::Starved => say::starved(),
+            Self::IsolationStarvation => say::beside_food(),
+            Self::TooSmall => say::too_small(),
+            Self::QueenFailed => say::queen(),
+            Self::Mites => say::mites(),
+            Self::Other => say::other(),
         }
     }
 }

@@ -11,7 +11,7 @@ pub struct DeadoutAnswer {
     /// Signs of foulbrood: all else waits.
     pub stop: Option<Stop>,
     /// What to look at before anything else, while a sign of foulbrood is unseen.
-    pub brood_first: Option<String>,
+    pub brood_first: Option<Message>,
     /// Causes, likeliest first; none under a stop.
     pub causes: Vec<CauseChance>,
     /// The sign that would best part the two likeliest causes.
@@ -22,7 +22,7 @@ pub struct DeadoutAnswer {
     pub say: Vec<Message>,
     /// What can hurt, by what was told.
     #[serde(default)]
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Message>,
     /// What was told, as it was understood, with what the records answered.
     pub signs: Vec<ToldSign>,
     /// Of the signs, those that the records answered.
@@ -61,7 +61,7 @@ impl DeadoutAnswer {
         let next = self.look_next.as_ref()?;
         let words = |name: &str| {
             let cause = self.causes.iter().find(|one| one.cause == name);
-            Message::from(cause.map_or(name, |one| &one.words))
+            cause.map_or_else(|| Message::from(name), |one| one.words.clone())
         };
         let other = next.between.iter().find(|name| **name != next.yes_points_to).map_or("", String::as_str);
         Some(say::look(&next.ask, words(other), words(&next.yes_points_to)))
@@ -74,9 +74,9 @@ pub struct Stop {
     /// The signs seen.
     pub signs: Vec<String>,
     /// Why to stop.
-    pub why: String,
+    pub why: Message,
     /// What to do.
-    pub r#do: String,
+    pub r#do: Message,
 }
 
 /// A cause and how likely it is.
@@ -85,7 +85,7 @@ pub struct CauseChance {
     /// Its short name.
     pub cause: String,
     /// In words.
-    pub words: String,
+    pub words: Message,
     /// Chance, never above 0.95.
     pub p: f64,
     /// One in twenty below, over what the tables could be.
@@ -100,7 +100,7 @@ pub struct LookNext {
     /// The sign.
     pub sign: String,
     /// What to ask of the hive.
-    pub ask: String,
+    pub ask: Message,
     /// The two causes it parts.
     pub between: [String; 2],
     /// The one that a yes points to.
@@ -142,12 +142,11 @@ pub struct FromRecords {
 
 /// Something to do beside the examination.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct After {
     /// What it is about.
-    pub what: String,
+    pub what: Message,
     /// What to do.
-    pub words: String,
+    pub words: Message,
     /// Who says so.
     pub source: String,
     /// How well that stands.

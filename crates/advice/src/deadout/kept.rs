@@ -1,6 +1,7 @@
 //! An examination to and from the records.
 
 use snowhum_apiary::{Examined, Found, FoundSign, Likeliest};
+use snowhum_say::{Message, deadout_table};
 
 use super::answer::{DeadoutAnswer, Seen, SeenSign};
 use super::tables::Tables;
@@ -48,9 +49,8 @@ pub fn is_stopped(examined: &Examined) -> Result<bool, SumFault> {
 
 /// The words for a cause by its short name; the name itself where it is not known.
 #[must_use]
-pub fn cause_words(name: &str) -> String {
-    let known = Tables::shipped().ok().and_then(|tables| tables.cause.into_iter().find(|cause| cause.name == name));
-    known.map_or_else(|| name.to_owned(), |cause| cause.words)
+pub fn cause_words(name: &str) -> Message {
+    deadout_table::named(name).unwrap_or_else(|| name.into())
 }
 
 fn seen(found: Found) -> Seen {

@@ -2,7 +2,7 @@
 
 use super::answer::{CauseChance, LookNext, Seen, ToldSign};
 use super::net::{Evidence, Net};
-use super::tables::{CAUSE, Sign, Tables};
+use super::tables::{CAUSE, Sign, Tables, said};
 use snowhum_units::Same;
 
 /// A sign that parts two causes by less is not worth a look.
@@ -27,7 +27,7 @@ pub(super) fn next(
         .max_by(|(_, a), (_, b)| gained(*a).total_cmp(&gained(*b)))?;
     (gained(yes) >= LEAST_GAIN).then(|| LookNext {
         sign: sign.name.clone(),
-        ask: sign.ask.clone(),
+        ask: said(&sign.name),
         between: [first.cause.clone(), second.cause.clone()],
         yes_points_to: if yes[0] > yes[1] { first.cause.clone() } else { second.cause.clone() },
     })

@@ -1,9 +1,9 @@
 //! What of a dead hive can be used again: the strictest rule of the causes that may be, and of what was seen.
 
-use snowhum_say::{Message, deadout as say};
+use snowhum_say::deadout as say;
 
 use super::answer::{CauseChance, Reuse, ToldSign};
-use super::tables::{Cause, Tables};
+use super::tables::{Cause, Tables, said};
 
 /// A cause this likely rules what is used again.
 const MAY_BE: f64 = 0.10;
@@ -24,15 +24,13 @@ pub(super) fn of(causes: &[CauseChance], told: &[ToldSign], unseen_brood: bool, 
             ruling.push(cause);
         }
     }
-    let joined = |words: fn(&Cause) -> &str| {
-        let mut all: Vec<&str> = ruling.iter().map(|cause| words(cause)).collect();
-        all.dedup();
-        let all = Message::own(all.join("; "));
+    let joined = |what: &str| {
+        let all = say::rules(ruling.iter().map(|cause| said(&format!("{}-{what}", cause.name))).collect());
         if unseen_brood { say::brood_first(all) } else { all }
     };
     Reuse {
-        comb: joined(|cause| &cause.comb),
-        stores: joined(|cause| &cause.stores),
+        comb: joined("comb"),
+        stores: joined("stores"),
         because: ruling.iter().map(|cause| cause.name.clone()).collect(),
         people: say::people(),
     }

@@ -1,6 +1,7 @@
 //! Causes, signs and their tables, from `data/deadout.toml`.
 
 use serde::Deserialize;
+use snowhum_say::{Message, deadout_table};
 use snowhum_winter::{Parameter, Status};
 
 use super::answer::After;
@@ -25,7 +26,7 @@ pub(super) struct Tables {
     pub(super) cause: Vec<Cause>,
     between: Vec<Between>,
     pub(super) sign: Vec<Sign>,
-    pub(super) after: Vec<After>,
+    after: Vec<AfterRow>,
     pub(super) context: ContextLines,
 }
 
@@ -42,10 +43,6 @@ pub(super) struct ContextLines {
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct StopRule {
-    pub(super) why: String,
-    pub(super) r#do: String,
-    pub(super) first: String,
-    pub(super) clean: String,
     pub(super) sign: Vec<StopSign>,
 }
 
@@ -53,14 +50,12 @@ pub(super) struct StopRule {
 #[serde(deny_unknown_fields)]
 pub(super) struct StopSign {
     pub(super) name: String,
-    pub(super) ask: String,
 }
 
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct Cause {
     pub(super) name: String,
-    pub(super) words: String,
     value: f64,
     #[serde(rename = "unit")]
     _unit: String,
@@ -68,8 +63,6 @@ pub(super) struct Cause {
     _source: String,
     #[serde(rename = "status")]
     _status: Status,
-    pub(super) comb: String,
-    pub(super) stores: String,
     /// Of two causes that may be, the stricter rules what is used again.
     pub(super) strictness: u8,
 }
@@ -93,7 +86,6 @@ struct Between {
 #[serde(deny_unknown_fields)]
 pub(super) struct Sign {
     pub(super) name: String,
-    pub(super) ask: String,
     given: Vec<String>,
     value: Vec<f64>,
     #[serde(rename = "unit")]
@@ -104,8 +96,19 @@ pub(super) struct Sign {
     _status: Status,
     /// The cause whose rule for comb and stores it brings with it.
     pub(super) reuse_as: Option<String>,
-    /// What is often wrongly read from it.
-    pub(super) on_yes: Option<String>,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct AfterRow {
+    name: String,
+    source: String,
+    status: Status,
+}
+
+/// What is said of an entry by its name; a test finds it for each.
+pub(super) fn said(name: &str) -> Message {
+    deadout_table::named(name).unwrap_or_default()
 }
 
 impl Tables {
@@ -117,6 +120,17 @@ impl Tables {
     pub(super) fn names(&self) -> impl Iterator<Item = &str> {
         let stops = self.stop.sign.iter().map(|sign| sign.name.as_str());
         stops.chain(self.sign.iter().map(|sign| sign.name.as_str()))
+    }
+
+    /// What else to do at the hive, in order.
+    pub(super) fn after(&self) -> Vec<After> {
+        let told = |row: &AfterRow| After {
+            what: said(&row.name),
+            words: said(&format!("{}-do", row.name)),
+            source: row.source.clone(),
+            status: row.status,
+        };
+        self.after.iter().map(told).collect()
     }
 
     /// The network: cause, what lies between, signs that are no or yes.
@@ -148,4 +162,25 @@ impl Tables {
 
 fn wrong(fault: String) -> SumFault {
     SumFault::Table { table: TABLE, fault }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Tables, said};
+
+    #[test]
+    fn every_entry_has_its_texts() {
+        let tables = Tables::shipped().unwrap();
+        let of = |names: &[&String], texts: &[&str]| {
+            for name in names {
+                for text in texts {
+                    assert!(!said(&format!("{name}{text}")).is_none(), "{name}{text}");
+                }
+            }
+        };
+        of(&tables.cause.iter().map(|cause| &cause.name).collect::<Vec<_>>(), &["", "-comb", "-stores"]);
+        of(&tables.stop.sign.iter().map(|sign| &sign.name).collect::<Vec<_>>(), &["", "-seen"]);
+        of(&tables.sign.iter().map(|sign| &sign.name).collect::<Vec<_>>(), &[""]);
+        of(&tables.after.iter().map(|row| &row.name).collect::<Vec<_>>(), &["", "-do"]);
+    }
 }

@@ -318,7 +318,7 @@ pub struct OutOf {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct ClassWindow {
     /// The class.
-    pub class: String,
+    pub class: Message,
     /// First day; none where any day before `until` does.
     pub from: Option<Range<Date>>,
     /// Last day to begin; none where the season has no such day.
@@ -326,11 +326,11 @@ pub struct ClassWindow {
     /// Days of the window whose weather suits, of all its days.
     pub fit_days: Option<OutOf>,
     /// What it needs of the weather.
-    pub weather: String,
+    pub weather: Message,
     /// What it does about brood.
-    pub brood: String,
+    pub brood: Message,
     /// Supers.
-    pub supers: String,
+    pub supers: Message,
     /// The same in a sentence, with the days.
     pub says: Message,
     /// Where it comes from.

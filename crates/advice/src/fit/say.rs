@@ -1,6 +1,6 @@
 //! What to know: of one colony, where a wrong belief would mislead, and of the whole yard.
 
-use snowhum_apiary::{LeftOn, Mites, Trouble, food_in};
+use snowhum_apiary::{Mites, Trouble, food_in};
 use snowhum_say::{Message, fit as say};
 use snowhum_units::Kilogram;
 
@@ -27,7 +27,7 @@ pub(super) fn colony(look: &Look<'_>, at: usize) -> Vec<Message> {
         told.push(say::say_robbed());
     }
     if foulbrood(colony) {
-        told.push(Hazard::Foulbrood.says().into());
+        told.push(Hazard::Foulbrood.says());
     }
     told.extend(no_room(look, at));
     if look.is_nucleus(at) {
@@ -52,11 +52,11 @@ pub(super) fn yard(look: &Look<'_>, colonies: &[ColonyFit]) -> Vec<Message> {
     let mut told = Vec::new();
     let short = look.places().any(|at| look.is_short(at));
     if short && look.today() <= look.dates.syrup_by.p90 {
-        told.extend([say::say_feeding(), Hazard::Robbing.says().into()]);
+        told.extend([say::say_feeding(), Hazard::Robbing.says()]);
     }
     told.extend(mites(look));
     if colonies.iter().any(|one| one.verdict.kind == VerdictKind::Treat) {
-        told.extend([Hazard::Label, Hazard::Acids].map(|hazard| Message::from(hazard.says())));
+        told.extend([Hazard::Label, Hazard::Acids].map(Hazard::says));
     }
     if look.today() <= look.dates.cluster.p90 {
         let (queen, unite) = (&look.dates.requeen_by, &look.dates.unite_by);
@@ -64,8 +64,7 @@ pub(super) fn yard(look: &Look<'_>, colonies: &[ColonyFit]) -> Vec<Message> {
     }
     let forgotten = look.places().all(|at| look.colony(at).autumn.left_on.is_none());
     if forgotten {
-        let [excluder, feeder, empty] = [LeftOn::Excluder, LeftOn::Feeder, LeftOn::EmptySuper].map(LeftOn::words);
-        told.push(say::say_left_on(empty, excluder, feeder));
+        told.push(say::say_left_on());
     }
     told
 }

@@ -90,7 +90,7 @@ fn of_mites(look: &Look<'_>, at: usize) -> Option<Verdict> {
     if !mites_first(look, at) {
         return None;
     }
-    let mut reasons = vec![say::treat_why(line.says, count.rate, line.region), chance(look, at)];
+    let mut reasons = vec![say::treat_why(&line.says, count.rate, line.region()), chance(look, at)];
     if count.rate >= look.figures.virus.value {
         reasons.push(say::viruses());
     }

@@ -2,7 +2,7 @@
 
 use jiff::ToSpan;
 use jiff::civil::Date;
-use snowhum_say::fit as say;
+use snowhum_say::{Message, fit as say, fit_class};
 use snowhum_units::{Kelvin, Range};
 use snowhum_weather::Hourly;
 
@@ -37,17 +37,22 @@ fn warm(look: &Look<'_>, class: &Class) -> ClassWindow {
         says = say::window_past(until.p50);
     }
     ClassWindow {
-        class: class.name.clone(),
+        class: said(&class.name, ""),
         from: None,
         until: Some(until),
         fit_days: hot,
-        weather: class.says.clone(),
-        brood: class.brood.clone(),
-        supers: class.supers.clone(),
+        weather: said(&class.name, "-weather"),
+        brood: said(&class.name, "-brood"),
+        supers: said(&class.name, "-supers"),
         says,
         source: class.source.clone(),
         status: class.status,
     }
+}
+
+/// What is said of a class; a test finds it for each.
+fn said(class: &str, text: &str) -> Message {
+    fit_class::named(&format!("{class}{text}")).unwrap_or_default()
 }
 
 /// Days from today to `until` that stay under `hot_c`, mean over paths.
@@ -68,13 +73,13 @@ fn cool_days(look: &Look<'_>, hot_c: f64, until: Date) -> OutOf {
 /// A class that works without brood alone.
 fn without_brood(look: &Look<'_>, class: &Broodless, broodless: Option<&[Range<Date>; 2]>) -> ClassWindow {
     let mut window = ClassWindow {
-        class: class.name.clone(),
+        class: said(&class.name, ""),
         from: broodless.map(|dates| dates[0]),
         until: broodless.map(|dates| dates[1]),
         fit_days: None,
-        weather: class.says.clone(),
-        brood: class.brood.clone(),
-        supers: class.supers.clone(),
+        weather: said(&class.name, "-weather"),
+        brood: said(&class.name, "-brood"),
+        supers: said(&class.name, "-supers"),
         says: say::window_no_broodless(),
         source: class.source.clone(),
         status: class.status,

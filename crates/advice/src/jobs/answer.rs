@@ -176,12 +176,12 @@ pub struct Belief {
 }
 
 /// Where a job can hurt someone.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Caution {
     /// Which of the cautions, by name, such as `label, acids`.
     pub about: String,
     /// What they say.
-    pub says: String,
+    pub says: Message,
 }
 
 /// Half a month of the year.

@@ -138,7 +138,7 @@ fn description(answer: &JobsAnswer, window: &JobWindow) -> Vec<Message> {
     let mut lines = vec![say::sentence(&window.when), window.trigger.words.clone(), window.why.clone()];
     lines.extend(window.belief.as_ref().map(|belief| say::calendar_belief(&belief.said, &belief.so)));
     lines.extend(window.other_school.clone());
-    lines.extend(window.caution.as_ref().map(|caution| Message::from(&caution.says)));
+    lines.extend(window.caution.as_ref().map(|caution| caution.says.clone()));
     lines.extend(answer.invented.then(|| invented(answer)));
     lines
 }

@@ -64,7 +64,7 @@ impl JobWindow {
 
     pub(super) fn caution(self, hazards: &[Hazard]) -> Self {
         let names: Vec<&str> = hazards.iter().map(|hazard| hazard.name()).collect();
-        let caution = Caution { about: names.join(", "), says: Hazard::each(hazards).join(" ") };
+        let caution = Caution { about: names.join(", "), says: Message::sentences(Hazard::each(hazards)) };
         Self { caution: Some(caution), ..self }
     }
 

@@ -1,6 +1,7 @@
 //! What lessons go by, and what others lost, from `data/losses.toml`.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, losses_survey};
 use snowhum_winter::{Parameter, Status};
 
 use crate::sums::{SumFault, shipped};
@@ -31,10 +32,13 @@ pub(super) struct Parameters {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Survey {
+    #[serde(default, skip_serializing)]
+    name: String,
     /// The winter.
     pub winter: String,
     /// Who answered.
-    pub who: String,
+    #[serde(default)]
+    pub who: Message,
     /// Per cent of colonies lost.
     pub value: f64,
     /// Least.
@@ -44,7 +48,8 @@ pub struct Survey {
     /// What the figure is.
     pub unit: String,
     /// Kinds of loss, where told.
-    pub of_which: String,
+    #[serde(default)]
+    pub of_which: Message,
     /// Where it was read.
     pub source: String,
     /// How well it stands.
@@ -53,7 +58,12 @@ pub struct Survey {
 
 impl Lines {
     pub(super) fn shipped() -> Result<Self, SumFault> {
-        shipped(TABLE, SHIPPED)
+        let mut lines: Self = shipped(TABLE, SHIPPED)?;
+        for survey in &mut lines.survey {
+            survey.who = losses_survey::named(&survey.name).unwrap_or_default();
+            survey.of_which = losses_survey::named(&format!("{}-of", survey.name)).unwrap_or_default();
+        }
+        Ok(lines)
     }
 }
 
@@ -65,5 +75,6 @@ mod tests {
     fn the_shipped_file_reads_and_its_ranges_are_in_order() {
         let lines = Lines::shipped().unwrap();
         assert!(lines.survey.iter().all(|one| one.low <= one.value && one.value <= one.high && !one.source.is_empty()));
+        assert!(lines.survey.iter().all(|one| !one.who.is_none()));
     }
 }

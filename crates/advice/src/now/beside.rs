@@ -62,7 +62,7 @@ fn openings(base: &Base<'_>, at: usize) -> Vec<Message> {
     let said = |(kind, name): (OpeningKind, &'static str)| {
         let shut = noted.shut(kind).filter(|_| hive.has_opening(kind))?;
         let on = shut.since.to_zoned_datetime(zone.clone()).date();
-        Some(say::beside_opening(shut.state == OpeningState::DriftedOver, on, name, shut.state.words()))
+        Some(say::beside_opening(shut.state == OpeningState::DriftedOver, on, name, shut.state.message()))
     };
     [(OpeningKind::Entrance, "entrance"), (OpeningKind::UpperHole, "upper-hole")].into_iter().filter_map(said).collect()
 }

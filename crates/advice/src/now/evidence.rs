@@ -10,7 +10,7 @@ use super::answer::{DeadBeesCounted, Evidence};
 use crate::dates::date_of_hour;
 use crate::dead_bees::{ledger_words, usual_words};
 use crate::statistics::rounded;
-use snowhum_say::hives;
+use snowhum_say::{against, hives};
 
 /// Hives in a hundred below which a move is called none.
 const HARDLY: i64 = 1;
@@ -60,7 +60,7 @@ fn words(moved: &Moved) -> Message {
     if moved.unexplained {
         return say::moved_unexplained();
     }
-    let dead = |dead: &DeadBees| say::moved_dead(stands(dead.against().case()), usual_words(&dead.usual));
+    let dead = |dead: &DeadBees| say::moved_dead(against(dead.against()), usual_words(&dead.usual));
     let mut parts: Vec<Message> = moved.dead_bees.iter().map(dead).collect();
     let (before, after) = (hives(moved.before.alive), hives(moved.after.alive));
     if i64::from(before).abs_diff(i64::from(after)) as i64 > HARDLY {

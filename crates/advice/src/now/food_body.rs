@@ -76,7 +76,7 @@ fn says(now: &FoodBodyNow, to: LooksTo) -> Message {
 /// What it is.
 fn made(body: &FoodBody) -> Message {
     let food = if body.pollen { say::food_pollen } else { say::food };
-    let mut parts = vec![food(body.kind.words(), body.mass_kg)];
+    let mut parts = vec![food(body.kind.message(), body.mass_kg)];
     if body.kind != FoodBodyKind::FrameFeeder {
         let whole = |length: Metre| Metre::new((length.get() * 1e3).round() / 1e3);
         parts.extend(body.rim_m.map(|rim| say::rim(whole(rim))));

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Conditions, DeadCount, DeadPlace, Flight, Listening, Poked, Seen, Sign, UpperHoleSign};
 use snowhum_say::{Message, now as say};
 use snowhum_units::Kelvin;
+use snowhum_watch::signs::answers_like;
 use snowhum_watch::{Estimate, Scene, SignTable};
 
 use super::thresholds::Thresholds;
@@ -53,17 +54,13 @@ impl Looked {
     }
 
     fn answers(self, place: DeadPlace) -> Vec<Sign> {
-        match self {
-            Self::DeadBees | Self::DeadOnFloor => {
-                DeadCount::BANDS.map(|count| Sign::DeadBees { count, place }).to_vec()
-            }
-            Self::Poke => [Poked::Answered, Poked::Silent].map(Sign::Poke).to_vec(),
-            Self::Hole => [UpperHoleSign::NewRime, UpperHoleSign::Rime, UpperHoleSign::Damp, UpperHoleSign::Dry]
-                .map(Sign::UpperHole)
-                .to_vec(),
-            Self::Hum => [Seen::Yes, Seen::No].map(|heard| Sign::Hum { heard, how: Listening::Ear }).to_vec(),
-            Self::Flight => [Flight::Well, Flight::Thin, Flight::Traffic, Flight::None].map(Sign::Flight).to_vec(),
-        }
+        answers_like(&match self {
+            Self::DeadBees | Self::DeadOnFloor => Sign::DeadBees { count: DeadCount::BANDS[1], place },
+            Self::Poke => Sign::Poke(Poked::Silent),
+            Self::Hole => Sign::UpperHole(UpperHoleSign::Dry),
+            Self::Hum => Sign::Hum { heard: Seen::No, how: Listening::Ear },
+            Self::Flight => Sign::Flight(Flight::None),
+        })
     }
 }
 

@@ -41,7 +41,7 @@ pub(crate) struct Figures {
     mild: Parameter,
     bees: Vec<BeesHere>,
     pub(crate) company: Company,
-    pub(crate) bees_other_school: Saying,
+    pub(crate) bees_other_school: Stated,
     pub(crate) brood: Brood,
     pub(crate) nucleus_stores: Spread,
     pub(crate) queen: Spread,
@@ -62,6 +62,7 @@ pub(crate) struct Figures {
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct BeesHere {
+    pub(crate) name: String,
     pub(crate) region: String,
     r#box: [f64; 4],
     combs: CombsFor,
@@ -69,7 +70,6 @@ pub(crate) struct BeesHere {
     pub(crate) value: [f64; 2],
     #[serde(rename = "unit")]
     _unit: String,
-    pub(crate) says: String,
     pub(crate) source: String,
     pub(crate) status: Status,
 }
@@ -100,8 +100,7 @@ impl Company {
 
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(crate) struct Saying {
-    pub(crate) says: String,
+pub(crate) struct Stated {
     pub(crate) source: String,
     #[serde(rename = "status")]
     _status: Status,
@@ -132,14 +131,13 @@ impl Brood {
     }
 }
 
-/// A range with its words.
+/// A range.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct Spread {
     pub(crate) value: [f64; 2],
     #[serde(rename = "unit")]
     _unit: String,
-    pub(crate) says: String,
     pub(crate) source: String,
     pub(crate) status: Status,
 }
@@ -159,9 +157,6 @@ pub(crate) struct Class {
     pub(crate) from_c: f64,
     pub(crate) hot_c: Option<f64>,
     pub(crate) days: i64,
-    pub(crate) brood: String,
-    pub(crate) supers: String,
-    pub(crate) says: String,
     pub(crate) source: String,
     pub(crate) status: Status,
 }
@@ -173,9 +168,6 @@ pub(crate) struct Broodless {
     pub(crate) name: String,
     pub(crate) low_c: f64,
     pub(crate) high_c: f64,
-    pub(crate) brood: String,
-    pub(crate) supers: String,
-    pub(crate) says: String,
     pub(crate) source: String,
     pub(crate) status: Status,
 }
@@ -227,6 +219,20 @@ pub(crate) fn smallest<T>(all: impl IntoIterator<Item = T>, site: &Site, region:
 #[cfg(test)]
 mod tests {
     use super::{Country, Figures};
+    use snowhum_say::{fit_class, regions, usual};
+
+    #[test]
+    fn every_entry_has_its_texts() {
+        let figures = Figures::shipped().unwrap();
+        for row in figures.bees {
+            assert!(usual::named(&row.name).is_some() && regions::named(&row.region).is_some(), "{}", row.name);
+        }
+        let cold = figures.broodless.into_iter().map(|class| class.name);
+        for class in figures.class.into_iter().map(|class| class.name).chain(cold) {
+            let said = |text: &&str| fit_class::named(&format!("{class}{text}")).is_some();
+            assert!(["", "-weather", "-brood", "-supers"].iter().all(said), "{class}");
+        }
+    }
 
     #[test]
     fn the_table_can_be_read_and_a_cold_month_makes_a_cold_country() {

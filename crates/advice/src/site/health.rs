@@ -33,7 +33,7 @@ impl Health {
     pub(crate) fn sick(&self, colony: &Colony) -> Vec<Message> {
         let catching = [Trouble::FoulbroodSigns, Trouble::Chalkbrood, Trouble::CrumpledWings, Trouble::Dysentery];
         let troubles = colony.autumn.troubles.iter().flatten().filter(|trouble| catching.contains(trouble));
-        let mut why: Vec<Message> = troubles.map(|trouble| Message::from(trouble.words())).collect();
+        let mut why: Vec<Message> = troubles.map(|trouble| trouble.message()).collect();
         if let Some(rate) = mite_rate(colony).filter(|rate| *rate >= self.virus) {
             why.push(say::sick_mites(rate));
         }

@@ -198,11 +198,11 @@ impl StrengthWord {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct UsualStrength {
     /// Where.
-    pub region: String,
+    pub region: Message,
     /// Frames of bees, from and to.
     pub frames: (f64, f64),
     /// What is said.
-    pub says: String,
+    pub says: Message,
     /// Who says so.
     pub source: String,
 }

@@ -7,13 +7,12 @@ use crate::cautions::Hazard;
 
 /// The first look: what to look for, why, and what to do if it is not so; in the order of a few minutes.
 pub(super) fn checklist() -> Vec<CheckItem> {
-    let foulbrood = Message::own(Hazard::Foulbrood.says());
     let items = [
         (say::look_pollen(), say::look_pollen_why(), say::look_pollen_else()),
         (say::look_seams(), say::look_seams_why(), say::look_seams_else()),
         (say::look_food(), say::look_food_why(), say::look_food_else()),
         (say::look_eggs(), say::look_eggs_why(), say::look_eggs_else()),
-        (say::look_brood(), say::look_brood_why(), foulbrood),
+        (say::look_brood(), say::look_brood_why(), Hazard::Foulbrood.says()),
         (say::look_droppings(), say::look_droppings_why(), say::look_droppings_else()),
         (say::look_floor(), say::look_floor_why(), say::look_floor_else()),
     ];

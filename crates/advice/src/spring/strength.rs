@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use serde::Deserialize;
 use snowhum_apiary::{Site, bees_on};
+use snowhum_say::{regions, usual as texts};
 use snowhum_units::Range;
 
 use super::answer::{Strength, StrengthWord, UsualStrength};
@@ -19,6 +20,7 @@ struct File {
 
 #[derive(Debug, Deserialize)]
 struct Usual {
+    name: String,
     region: String,
     /// Least and most latitude, least and most longitude.
     r#box: [f64; 4],
@@ -26,7 +28,6 @@ struct Usual {
     from: (i8, i8),
     to: (i8, i8),
     frames: (f64, f64),
-    says: String,
     source: String,
 }
 
@@ -42,9 +43,9 @@ pub(super) fn usual(site: &Site, on: Date) -> Option<UsualStrength> {
     };
     let usual = known.iter().find(fits)?;
     Some(UsualStrength {
-        region: usual.region.clone(),
+        region: regions::named(&usual.region).unwrap_or_default(),
         frames: usual.frames,
-        says: usual.says.clone(),
+        says: texts::named(&usual.name).unwrap_or_default(),
         source: usual.source.clone(),
     })
 }
@@ -72,13 +73,14 @@ pub(super) fn of(question: &SpringQuestion<'_>, colony: &ColonyNow) -> Option<St
 
 #[cfg(test)]
 mod tests {
-    use super::{File, SHIPPED};
+    use super::{File, SHIPPED, regions, texts};
 
     #[test]
     fn the_shipped_file_reads_and_its_ranges_rise() {
         let read = toml::from_str::<File>(SHIPPED).map(|file| file.usual).unwrap_or_default();
         assert!(!read.is_empty());
         for usual in read {
+            assert!(texts::named(&usual.name).is_some() && regions::named(&usual.region).is_some(), "{}", usual.name);
             assert!(usual.frames.0 < usual.frames.1 && usual.from < usual.to && !usual.source.is_empty());
             assert!(usual.r#box[0] < usual.r#box[1] && usual.r#box[2] < usual.r#box[3], "{}", usual.region);
         }

@@ -9,7 +9,7 @@ pub use question::{FeedQuestion, Season};
 
 use serde::Deserialize;
 use snowhum_apiary::food_in;
-use snowhum_say::{Message, feed as say};
+use snowhum_say::{Message, feed as say, feed_never};
 use snowhum_units::Kilogram;
 use snowhum_winter::Parameter;
 
@@ -31,7 +31,21 @@ struct Figures {
     water: Parameter,
     ripe: Parameter,
     solid: solid::Kinds,
-    never: Vec<Never>,
+    never: Vec<NotFed>,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct NotFed {
+    name: String,
+    source: String,
+}
+
+impl NotFed {
+    fn told(&self) -> Never {
+        let said = |name: &str| feed_never::named(name).unwrap_or_default();
+        Never { what: said(&self.name), why: said(&format!("{}-why", self.name)), source: self.source.clone() }
+    }
 }
 
 /// Answers a shortage.
@@ -69,7 +83,7 @@ pub fn feed(question: &FeedQuestion) -> Result<FeedAnswer, SumFault> {
             .to_vec(),
         solid: figures.solid.all(question, figures.honey_sugar.value),
         frames: frames(question),
-        never: figures.never.clone(),
+        never: figures.never.iter().map(NotFed::told).collect(),
         say: answer::say(question.season),
         cautions: answer::cautions(question.season),
         sources: sources(&figures),

@@ -260,7 +260,7 @@ fn sources(figures: &Figures, by: Counted, line: &Line) -> Vec<Message> {
     let mut sources = vec![
         say::sources_intervals(),
         say::sources_unevenness(figures.evenness.value, &figures.evenness.source),
-        say::sources_line(&line.region, &line.source),
+        say::sources_line(line.region(), &line.source),
     ];
     sources.extend(found.map(|share| say::sources_found(&share.source)));
     sources.push(say::sources_sampling());

@@ -101,7 +101,8 @@ fn actions(programme: &mut Programme, ground: &Ground<'_>, facts: &Facts<'_>, ki
             ActionKind::Lid => Task::InsulateLid,
             ActionKind::Wrap => Task::Wrap,
             ActionKind::Tray => Task::CloseMesh,
-            _ => continue,
+            ActionKind::Queen | ActionKind::TreatMites | ActionKind::Frames => continue,
+            ActionKind::Syrup | ActionKind::ThinSyrup | ActionKind::SolidFeed => continue,
         };
         let is_worth = action.worth_hives_in_100 >= least && action.pays() && !action.too_close_to_call;
         if task != Task::ClearOpenings && !is_worth {

@@ -7,7 +7,12 @@ use snowhum_advice::sums::SumFault;
 use snowhum_advice::sums::boxes::{box_named, standard_named};
 use snowhum_advice::sums::feed::{FeedAnswer, FeedQuestion, Season, feed};
 use snowhum_advice::syrup::{STORES_PER_FONDANT, STORES_PER_SUGAR};
+use snowhum_say::{Message, Tongue};
 use snowhum_units::{CubicMetre, Kilogram, Metre};
+
+fn said(message: &Message) -> String {
+    Tongue::BRITISH.say(message)
+}
 
 fn near(got: f64, want: f64, tolerance: f64) {
     assert!((got - want).abs() <= tolerance, "{got} is not {want}");
@@ -94,7 +99,7 @@ fn two_cups_to_one_are_not_two_to_one() {
 #[test]
 fn five_centimetres_of_damp_sugar_on_ten_frames_are_about_eight_kilograms() {
     let answer = feed(&FeedQuestion { slab: Some(Metre::new(0.05)), ..short(5.0) }).unwrap();
-    let kind = |name: &str| answer.solid.iter().find(|solid| solid.what.contains(name)).unwrap();
+    let kind = |name: &str| answer.solid.iter().find(|solid| said(&solid.what).contains(name)).unwrap();
     near(kind("damp").slab_kg.unwrap(), 8.2, 0.3);
     // Kilograms a centimetre on 46.5 by 37 cm: dry 1.46, damp 1.63, cooked 2.20, fondant 2.37.
     let small = 46.5 * 37.0 / (46.7 * 37.5);
@@ -106,7 +111,7 @@ fn five_centimetres_of_damp_sugar_on_ten_frames_are_about_eight_kilograms() {
 #[test]
 fn solid_feed_is_matched_by_its_sugar_as_the_plan_does() {
     let answer = feed(&short(5.0)).unwrap();
-    let fondant = answer.solid.iter().find(|solid| solid.what.contains("fondant")).unwrap();
+    let fondant = answer.solid.iter().find(|solid| said(&solid.what).contains("fondant")).unwrap();
     near(fondant.kg, 5.0 / STORES_PER_FONDANT, 0.006);
     near(fondant.thickness_mm, 10.0 * fondant.kg / fondant.kg_per_cm, 0.51);
 }
@@ -125,9 +130,9 @@ fn frames_and_feeders_are_counted() {
 #[test]
 fn hot_sugar_is_cautioned_and_what_not_to_feed_is_said() {
     let answer = feed(&short(8.0)).unwrap();
-    assert!(answer.cautions.iter().any(|caution| caution.contains("115 °C")));
+    assert!(answer.cautions.iter().any(|caution| said(caution).contains("115 °C")));
     for what in ["brown sugar", "honey of unknown", "vinegar"] {
-        assert!(answer.never.iter().any(|never| never.what.contains(what)), "{what}");
+        assert!(answer.never.iter().any(|never| said(&never.what).contains(what)), "{what}");
     }
 }
 

@@ -5,7 +5,7 @@
 use std::fmt::Write as _;
 
 use snowhum_advice::answer::ActionKind;
-use snowhum_advice::fit::{ColonyFit, FitAnswer, Scale, Stands, VerdictKind, What};
+use snowhum_advice::fit::{ClassWindow, ColonyFit, FitAnswer, Scale, Stands, VerdictKind, What};
 use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::{PlanQuestion, plan};
 use snowhum_apiary::Apiary;
@@ -13,6 +13,10 @@ use snowhum_say::Tongue;
 use snowhum_winter::Parameters;
 
 use crate::common;
+
+fn class_of<'f>(fit: &'f FitAnswer, name: &str) -> &'f ClassWindow {
+    fit.windows.iter().find(|window| window.class.id().is_some_and(|id| id.ends_with(name))).unwrap()
+}
 
 const LAKE: [&str; 4] = ["61.7", "25", "100 m", "Europe/Helsinki"];
 const PLAIN: [&str; 4] = ["46", "20", "80 m", "Europe/Budapest"];
@@ -368,9 +372,9 @@ fn ranges_belong_to_the_place_and_none_is_copied_from_another() {
 fn each_class_of_treatment_has_its_window_and_no_dose() {
     let fit = fit(&yard(LAKE, "2025-09-05", &[("Strong", STRONG)]));
     assert_eq!(fit.windows.len(), 5);
-    let until = |class: &str| fit.windows.iter().find(|w| w.class.contains(class)).unwrap().until.unwrap().p50;
+    let until = |class: &str| class_of(&fit, class).until.unwrap().p50;
     assert!(until("thymol") < until("formic"), "thymol needs more warmth for longer");
-    let oxalic = fit.windows.iter().find(|window| window.class.contains("trickled")).unwrap();
+    let oxalic = class_of(&fit, "trickled");
     assert!(oxalic.from.unwrap().p90 < oxalic.until.unwrap().p10);
     let text = serde_json::to_string(&fit).unwrap().to_lowercase();
     for dose in [" ml", " mg", " gram", " drops"] {
@@ -428,7 +432,7 @@ fn the_day_for_syrup_is_the_safe_one_and_the_days_left_are_counted_to_it() {
 #[test]
 fn a_window_for_treatment_says_whom_it_still_protects() {
     let fit = fit(&yard(LAKE, "2025-08-05", &[("Strong", STRONG)]));
-    let formic = fit.windows.iter().find(|window| window.class.contains("formic")).unwrap();
+    let formic = class_of(&fit, "formic");
     let says = Tongue::BRITISH.say(&formic.says);
     assert!(says.contains("protects this winter's bees only before"), "{says}");
     let until = formic.until.unwrap().p50;

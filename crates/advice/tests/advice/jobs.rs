@@ -9,7 +9,7 @@ use snowhum_advice::PlanQuestion;
 use snowhum_advice::cautions::Hazard;
 use snowhum_advice::jobs::{Due, JobWindow, JobsAnswer, JobsQuestion, Kind, Triggers, jobs};
 use snowhum_apiary::Apiary;
-use snowhum_say::Tongue;
+use snowhum_say::{Message, Tongue};
 use snowhum_units::{Degree, Metre};
 use snowhum_winter::Parameters;
 
@@ -179,8 +179,8 @@ fn what_can_hurt_at_a_job_is_told_in_the_words_of_the_cautions() {
     let known = |name: &str| Hazard::ALL.into_iter().find(|hazard| hazard.name() == name).unwrap();
     for one in &three().lake.windows {
         let Some(caution) = &one.caution else { continue };
-        let says: Vec<&str> = caution.about.split(", ").map(|name| known(name).says()).collect();
-        assert_eq!(caution.says, says.join(" "), "{}", one.id);
+        let says = caution.about.split(", ").map(|name| known(name).says());
+        assert_eq!(caution.says, Message::sentences(says), "{}", one.id);
     }
     let about = |id: &str| window(&three().lake, id).caution.as_ref().map(|caution| caution.about.clone());
     assert_eq!(about("treat-mites").unwrap(), "label, acids");

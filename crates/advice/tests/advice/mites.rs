@@ -281,7 +281,7 @@ fn said(answer: &MitesAnswer) -> String {
 fn after_the_winter_bees_are_raised_a_treatment_is_for_the_neighbours() {
     let answer = mites(&MitesQuestion { month: Some(11), ..one(15, Counted::Wash { bees: 300 }) }).unwrap();
     assert!(said(&answer).contains("neighbours and next year"));
-    assert!(answer.cautions.iter().any(|caution| caution.contains("label")));
+    assert!(answer.cautions.iter().any(|caution| Tongue::BRITISH.say(caution).contains("label")));
 }
 
 #[test]

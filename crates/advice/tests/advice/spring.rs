@@ -159,8 +159,8 @@ fn strength_is_measured_only_where_a_figure_is_known() {
 fn the_first_look_stops_at_foulbrood_and_a_weak_colony_is_not_united_sick() {
     let answer = answer(&world().apiary);
     let brood = answer.first_look.iter().find(|item| item.look_for.id() == Some("spring-look-brood")).unwrap();
+    assert_eq!(brood.otherwise, Hazard::Foulbrood.says());
     let otherwise = Tongue::BRITISH.say(&brood.otherwise);
-    assert_eq!(otherwise, Hazard::Foulbrood.says());
     assert!(otherwise.contains("move nothing"), "{otherwise}");
     let weak = answer.strength.iter().any(|one| one.word == StrengthWord::VeryWeak);
     assert_eq!(answer.weak.is_empty(), !weak);

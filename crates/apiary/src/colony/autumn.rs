@@ -1,6 +1,7 @@
 //! What the autumn look found beside bees and food.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, hive_word as say};
 use snowhum_units::Kelvin;
 
 /// The rest of an autumn look. A part is none where nobody looked; an empty list says that it was looked for.
@@ -90,10 +91,17 @@ impl Trouble {
         ("wasps", Self::Wasps),
     ];
 
-    /// The trouble in a keeper's words.
+    /// The trouble by its name.
     #[must_use]
-    pub fn words(self) -> &'static str {
-        Self::WORDS.iter().find(|(_, one)| *one == self).map_or("", |(words, _)| words)
+    pub fn message(self) -> Message {
+        match self {
+            Self::FoulbroodSigns => say::foulbrood_signs(),
+            Self::Chalkbrood => say::chalkbrood(),
+            Self::CrumpledWings => say::crumpled_wings(),
+            Self::Dysentery => say::dysentery(),
+            Self::Robbed => say::robbed(),
+            Self::Wasps => say::wasps(),
+        }
     }
 }
 
@@ -101,10 +109,4 @@ impl LeftOn {
     /// The things as keepers write them.
     pub(crate) const WORDS: [(&'static str, Self); 3] =
         [("excluder", Self::Excluder), ("feeder", Self::Feeder), ("empty super", Self::EmptySuper)];
-
-    /// The thing in a keeper's words.
-    #[must_use]
-    pub fn words(self) -> &'static str {
-        Self::WORDS.iter().find(|(_, one)| *one == self).map_or("", |(words, _)| words)
-    }
 }

@@ -4,12 +4,14 @@ use super::report::Report;
 use super::scalar::Limits;
 use super::section::{Entry, Section, shown};
 use crate::comb::{bees_on, bees_stated, brood_on, frames_covered, most_bees};
+use crate::nearest::quoted;
 use crate::words::{Combs, brood_words, sized, strength_words};
 use crate::{Hive, SizedWord};
+use snowhum_say::{colony_fault as say, yard_fault};
 use snowhum_units::Range;
 
-const BEES: Limits = Limits::new(1.0, 120_000.0, "from 1 to 120000, such as 15000");
-const FRAMES: Limits = Limits::new(0.1, 60.0, "from 0.1 to 60, such as 7.5");
+const BEES: Limits = Limits::new(1.0, 120_000.0, || yard_fault::from_such("1", "120000", "15000"));
+const FRAMES: Limits = Limits::new(0.1, 60.0, || yard_fault::from_such("0.1", "60", "7.5"));
 
 /// Bees as they were found.
 pub(crate) struct Found {
@@ -38,9 +40,7 @@ pub(crate) fn read(section: &Section<'_>, hive: Option<&Hive>, report: &mut Repo
         (None, Some(frames), _) => (bees_on(frames, side), false),
         (None, None, Some(word)) => (word.range(), true),
         (None, None, None) => {
-            let remedy =
-                "count seams or frames of bees (frames_of_bees = 8), or for a quick start strength = \"middling\"";
-            report.missing(&section.spot, "frames_of_bees", remedy);
+            report.missing(&section.spot, "frames_of_bees", say::needs_bees());
             return None;
         }
     };
@@ -60,7 +60,7 @@ fn stated(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Op
     let (low, bees, high) = (low?, bees?, high?);
     let Some((entry, bees)) = section.get("bees", report).zip(bees) else {
         if low.is_some() || high.is_some() {
-            report.missing(&section.spot, "bees", "give the likeliest number beside its low and high");
+            report.missing(&section.spot, "bees", say::needs_likeliest());
             return None;
         }
         return Some(None);
@@ -68,7 +68,7 @@ fn stated(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Op
     let usual = bees_stated(bees);
     let range = Range::new(low.unwrap_or(usual.p10), bees, high.unwrap_or(usual.p90));
     if range.is_none() {
-        report.fault(&entry.spot, "lies outside its own low and high", "bees_low, bees and bees_high must rise");
+        report.fault(&entry.spot, say::outside(), say::outside_right());
     }
     range.map(Some)
 }
@@ -79,10 +79,7 @@ fn room_for(bees: f64, entry: &Entry<'_>, hive: Option<&Hive>, report: &mut Repo
         return Some(bees);
     };
     let hold = (most / 100.0).floor() * 100.0;
-    let problem =
-        format!("{bees} bees are more than the {hold} or so that the {} combs of the hive hold", hive.comb_count());
-    let remedy = "count again, without the bees that hang out below, or mend the hive's boxes";
-    report.fault(&entry.spot, problem, remedy);
+    report.fault(&entry.spot, say::crowded(bees, hive.comb_count(), hold), say::crowded_right());
     None
 }
 
@@ -90,7 +87,7 @@ fn room_for(bees: f64, entry: &Entry<'_>, hive: Option<&Hive>, report: &mut Repo
 fn frames(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Option<Option<f64>> {
     let entry = match (section.get("frames_of_bees", report), section.get("seams_of_bees", report)) {
         (Some(frames), Some(_)) => {
-            report.fault(&frames.spot, "stands beside seams_of_bees", "give one of the two; they count the same bees");
+            report.fault(&frames.spot, say::frames_and_seams(), say::frames_and_seams_right());
             return None;
         }
         (frames, seams) => frames.or(seams),
@@ -101,8 +98,7 @@ fn frames(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Op
     // The outermost seams lie between a comb and the wall.
     let most = f64::from(hive.comb_count()) + 1.0;
     if frames > most {
-        let problem = format!("{frames} is more than the {} combs of the hive", hive.comb_count());
-        report.fault(&entry.spot, problem, "count combs covered on both faces, or mend the hive's boxes");
+        report.fault(&entry.spot, say::frames(hive.comb_count(), frames), say::frames_right());
         return None;
     }
     Some(Some(frames))
@@ -144,9 +140,8 @@ pub(crate) fn brood(section: &Section<'_>, hive: Option<&Hive>, report: &mut Rep
         (Some(frames), "frame" | "frames") if frames <= 40.0 => Some(Some(brood_on(frames, hive?.mean_comb_side()))),
         (Some(cells), "cells") => Some(Some(Range { p10: 0.8 * cells, p50: cells, p90: 1.25 * cells })),
         _ => {
-            let words: Vec<String> = brood_words().iter().map(|row| format!("\"{}\"", row.word)).collect();
-            let remedy = format!("write {}, \"1.5 frames\" or \"3000 cells\"", words.join(", "));
-            report.fault(&entry.spot, format!("\"{}\" is no amount of brood", shown(written)), remedy);
+            let words = quoted(brood_words().iter().map(|row| &row.word));
+            report.fault(&entry.spot, say::no_brood(shown(written)), say::brood_right(words));
             None
         }
     }

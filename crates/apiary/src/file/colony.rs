@@ -10,6 +10,7 @@ use super::{autumn, bees, record, stores};
 use crate::nearest::nearest;
 use crate::{Colony, ColonyId, Hive};
 use jiff::civil::Date;
+use snowhum_say::{colony_fault as say, fault, hive_fault, yard_taken};
 
 const KEYS: [&str; 31] = [
     "id",
@@ -44,8 +45,6 @@ const KEYS: [&str; 31] = [
     "in",
     "out",
 ];
-
-const WIDE: &str = "only words are known of bees and food, so every range is wide; count and weigh to narrow it";
 
 /// The colony's name, and the colony if it has no fault.
 pub(crate) fn read(
@@ -84,13 +83,13 @@ pub(crate) fn read(
     };
     let colony = colony();
     if colony.as_ref().is_some_and(|colony| colony.quick_start) {
-        report.advise(&section.spot, WIDE);
+        report.advise(&section.spot, yard_taken::colony());
     }
     (name, colony)
 }
 
 fn name(section: &Section<'_>, report: &mut Report) -> Option<String> {
-    let entry = section.need("name", "give the colony a name, such as name = \"Alder\"", report)?;
+    let entry = section.need("name", say::needs_name, report)?;
     entry.name(report)
 }
 
@@ -105,14 +104,12 @@ fn hive_of(
     match (section.get("hive", report), section.get("kind", report)) {
         (Some(entry), None) => named_hive(section, &entry, hives, report),
         (Some(entry), Some(_)) => {
-            let remedy = "give either the hive's name or, for a quick start, its kind";
-            report.fault(&entry.spot, "stands beside kind", remedy);
+            report.fault(&entry.spot, say::hive_and_kind(), say::hive_and_kind_right());
             None
         }
         (None, Some(entry)) => hive_of_kind(section, &entry, name?, builder, hives, report),
         (None, None) => {
-            let remedy = "name its hive, or for a quick start its kind, such as kind = \"Langstroth 10\"";
-            report.missing(&section.spot, "hive", remedy);
+            report.missing(&section.spot, "hive", say::needs_hive());
             None
         }
     }
@@ -121,7 +118,7 @@ fn hive_of(
 fn named_hive(section: &Section<'_>, entry: &Entry<'_>, hives: &[NamedHive], report: &mut Report) -> Option<Hive> {
     for key in ["boxes"].into_iter().chain(AT_A_HIVE) {
         if let Some(stray) = section.get(key, report) {
-            report.fault(&stray.spot, "belongs to the hive", format!("write {key} in the [[hive]] table"));
+            report.fault(&stray.spot, say::of_hive(), say::of_hive_right(key));
         }
     }
     let wanted = entry.text(report)?;
@@ -130,10 +127,10 @@ fn named_hive(section: &Section<'_>, entry: &Entry<'_>, hives: &[NamedHive], rep
     }
     let names = hives.iter().filter_map(|hive| hive.name.as_deref());
     let remedy = match nearest(wanted.trim(), names) {
-        Some(near) => format!("did you mean \"{}\"?", shown(near)),
-        None => "name a hive of this file, or add a [[hive]] table for it".to_owned(),
+        Some(near) => fault::did_you_mean(shown(near)),
+        None => say::hive_right(),
     };
-    report.fault(&entry.spot, format!("there is no hive \"{}\"", shown(wanted)), remedy);
+    report.fault(&entry.spot, hive_fault::no_hive(shown(wanted)), remedy);
     None
 }
 
@@ -147,8 +144,7 @@ fn hive_of_kind(
     report: &mut Report,
 ) -> Option<Hive> {
     if find(hives, name).is_some() {
-        let remedy = format!("write hive = \"{}\" in place of kind", shown(name));
-        report.fault(&entry.spot, "a hive of the colony's name is described already", remedy);
+        report.fault(&entry.spot, say::hive_there(), say::hive_there_right(shown(name)));
         return None;
     }
     let made = hive::implied(section, name, builder, report);

@@ -12,6 +12,7 @@ use crate::change::{FloorKind, floor_of, hole};
 use crate::layer::{face, wall_absorptance};
 use crate::openings::{Aperture, guard, guards};
 use crate::{ApiaryId, FoodBody, FrameWay, Hive, HiveId, Layer, Material, Neighbour, Side};
+use snowhum_say::{Text, hive_fault as say, yard_fault, yard_taken};
 use snowhum_units::{Bare, Degree, Fraction, Metre};
 use std::str::FromStr;
 
@@ -43,14 +44,14 @@ const KEYS: [&str; 24] = [
 ];
 
 /// Keys whose silence is filled with what is usual, and that is then said.
-const TAKEN: [(&str, &str); 7] = [
-    ("boxes", "the boxes the standard usually winters in"),
-    ("floor", "solid floor"),
-    ("lid", "the standard's usual cover without insulation"),
-    ("entrance", "reduced entrance"),
-    ("upper_hole", "no upper hole"),
-    ("wrap", "no wrap"),
-    ("facing", "facing the noon sun"),
+const TAKEN: [(&str, Text); 7] = [
+    ("boxes", yard_taken::boxes),
+    ("floor", yard_taken::floor),
+    ("lid", yard_taken::lid),
+    ("entrance", yard_taken::entrance),
+    ("upper_hole", yard_taken::upper_hole),
+    ("wrap", yard_taken::wrap),
+    ("facing", yard_taken::facing),
 ];
 
 /// What every hive of a file is built with.
@@ -63,7 +64,7 @@ pub(crate) struct Builder<'a> {
 
 pub(crate) fn read(section: &Section<'_>, builder: &Builder<'_>, report: &mut Report) -> NamedHive {
     section.only(&KEYS, report);
-    let name = section.need("name", "give the hive a name or number, such as name = \"Alder\"", report);
+    let name = section.need("name", say::needs_name, report);
     let name = name.and_then(|entry| entry.name(report));
     let neighbour = section.get("neighbour", report).and_then(|entry| neighbour(&entry, report));
     let hive_id = name.as_deref().map(|name| HiveId(id(section, id_of(builder.yard, "hive", name), report)));
@@ -97,7 +98,7 @@ fn food_body(entry: &Entry<'_>, report: &mut Report) -> Option<FoodBody> {
     let body = FoodBody::read(entry.text(report)?, Bare::Refused);
     let body = body.map_err(|wrong| report.wrong(&entry.spot, wrong)).ok()?;
     if body.pollen {
-        report.advise(&entry.spot, "pollen in it is kept and moves no brood here: the model knows no law of pollen");
+        report.advise(&entry.spot, yard_taken::pollen());
     }
     Some(body)
 }
@@ -146,11 +147,7 @@ fn build(
 /// Says that a hive has no way out for its bees, at the entrance that is shut; gives the line of that.
 fn shut(section: &Section<'_>, report: &mut Report) -> usize {
     let spot = section.get("entrance", report).map_or_else(|| section.spot.clone(), |entry| entry.spot);
-    report.fault(
-        &spot,
-        "the entrance and every hole are shut: bees can get out neither to void themselves nor to carry out their dead",
-        "leave one way open, entrance = \"reduced\" or upper_hole = \"25 mm\"; a mesh floor lets in air and no bee out",
-    );
+    report.fault(&spot, say::shut(), say::shut_right());
     spot.line
 }
 
@@ -174,7 +171,7 @@ fn wall(section: &Section<'_>, kind: Option<&Kind>, builder: &Builder<'_>, repor
         (Some(entry), _) => layers::sheet(&entry, builder.own, report),
         (None, Kind::Standard(shelf)) => shelf.wall.parse().ok(),
         (None, Kind::Own) => {
-            report.missing(&section.spot, "wall", "say what the walls are, such as wall = \"pine 19 mm\"");
+            report.missing(&section.spot, "wall", say::needs_wall());
             None
         }
     }
@@ -216,11 +213,7 @@ fn dress(section: &Section<'_>, kind: Option<&Kind>, builder: &Builder<'_>, repo
 fn lid(entry: &Entry<'_>, builder: &Builder<'_>, report: &mut Report) -> Option<Vec<Layer>> {
     let sheets = layers::sheets(entry, builder.own, report)?;
     if sheets.is_empty() {
-        report.fault(
-            &entry.spot,
-            "leaves the hive without a cover",
-            "name at least one sheet, such as [\"plywood 10 mm\"]",
-        );
+        report.fault(&entry.spot, say::no_cover(), say::no_cover_right());
         return None;
     }
     Some(sheets)
@@ -250,8 +243,8 @@ struct Place {
 }
 
 fn place(section: &Section<'_>, builder: &Builder<'_>, report: &mut Report) -> Option<Place> {
-    const RIM: Limits = Limits::new(0.0, 0.3, "between 0 mm and 300 mm, such as \"10 mm\"");
-    const STAND: Limits = Limits::new(0.0, 10.0, "between 0 m and 10 m, such as \"40 cm\"");
+    const RIM: Limits = Limits::new(0.0, 0.3, || yard_fault::between("0 mm", "300 mm", "10 mm"));
+    const STAND: Limits = Limits::new(0.0, 10.0, || yard_fault::between("0 m", "10 m", "40 cm"));
     let noon = if builder.southern { 0.0 } else { 180.0 };
     let way = match section.get("frames_way", report) {
         Some(entry) => entry.word(&[("cold", FrameWay::Cold), ("warm", FrameWay::Warm)], report),
@@ -281,7 +274,7 @@ fn facing(entry: &Entry<'_>, report: &mut Report) -> Option<Degree> {
         ("west", 270.0),
         ("north-west", 315.0),
     ];
-    const LIMITS: Limits = Limits::new(0.0, 360.0, "clockwise from north, such as \"180 deg\" or \"south\"");
+    const LIMITS: Limits = Limits::new(0.0, 360.0, say::facing);
     let written = entry.value.as_str().unwrap_or_default();
     if written.trim_start().starts_with(|c: char| c.is_alphabetic()) {
         return entry.word(&POINTS, report).map(Degree::new);
@@ -330,8 +323,8 @@ fn neighbour(entry: &Entry<'_>, report: &mut Report) -> Option<Wanted> {
     const EXAMPLE: &str = "{ hive = \"Alder\", side = \"left\" }";
     let section = entry.section(EXAMPLE, report)?;
     section.only(&["hive", "side"], report);
-    let name = section.need("hive", &format!("write {EXAMPLE}"), report).and_then(|entry| entry.name(report));
-    let side = section.need("side", "say which side of this hive touches it: front, back, left or right", report);
+    let name = section.need("hive", || yard_fault::write(EXAMPLE), report).and_then(|entry| entry.name(report));
+    let side = section.need("side", say::needs_side, report);
     let side = side.and_then(|entry| entry.word(&SIDES, report));
     Some(Wanted { name: name?, side: side?, spot: entry.spot.clone() })
 }
@@ -344,12 +337,11 @@ pub(crate) fn join_neighbours(hives: &mut [NamedHive], report: &mut Report) {
         let itself = other.is_some_and(|other| other.spot.line == hives[at].spot.line);
         let joined = match (other, &hives[at].hive) {
             (None, _) => {
-                let problem = format!("there is no hive \"{}\"", shown(&wanted.name));
-                report.fault(&wanted.spot, problem, "name a hive of this file");
+                report.fault(&wanted.spot, say::no_hive(shown(&wanted.name)), say::no_hive_right());
                 None
             }
             _ if itself => {
-                report.fault(&wanted.spot, "a hive cannot touch itself", "name another hive of this file");
+                report.fault(&wanted.spot, say::itself(), say::itself_right());
                 None
             }
             (Some(other), Some(own)) => other.hive.as_ref().map(|other| joined(own, other, wanted.side)),
@@ -376,8 +368,8 @@ fn joined(own: &Hive, other: &Hive, side: Side) -> Neighbour {
 
 fn say_defaults(section: &Section<'_>, report: &mut Report) {
     let silent = TAKEN.iter().filter(|(key, _)| section.get(key, report).is_none());
-    let taken: Vec<&str> = silent.map(|(_, what)| *what).collect();
+    let taken: Vec<_> = silent.map(|(_, what)| what()).collect();
     if !taken.is_empty() {
-        report.advise(&section.spot, format!("not said about the hive, so taken: {}", taken.join(", ")));
+        report.advise(&section.spot, yard_taken::hive(taken));
     }
 }

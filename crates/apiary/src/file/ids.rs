@@ -3,6 +3,7 @@
 use super::report::Report;
 use super::section::{Section, shown};
 use crate::ApiaryId;
+use snowhum_say::yard_fault as say;
 use uuid::Uuid;
 
 /// An id that a name always gives.
@@ -17,8 +18,7 @@ pub(crate) fn id(section: &Section<'_>, made: Uuid, report: &mut Report) -> Uuid
     match Uuid::parse_str(text.trim()) {
         Ok(id) => id,
         Err(_) => {
-            let remedy = "take it out, and one is made from the name; or write one as exported, 36 letters long";
-            report.fault(&entry.spot, format!("\"{}\" is no id", shown(text)), remedy);
+            report.fault(&entry.spot, say::no_id(shown(text)), say::no_id_right());
             made
         }
     }

@@ -10,6 +10,7 @@ use crate::wrong::Wrong;
 use crate::{IndoorPlan, Room, RoomRecord};
 use jiff::ToSpan;
 use jiff::civil::Date;
+use snowhum_say::{fault, hive_fault as say, note_fault, yard_fault, yard_taken};
 use snowhum_units::{Fraction, Kelvin};
 use toml::de::DeValue;
 
@@ -17,7 +18,7 @@ const KEYS: [&str; 8] = ["name", "temperature", "humidity", "dark", "record", "r
 /// What a hive says of it, or a colony that only says its kind.
 pub(crate) const AT_A_HIVE: [&str; 3] = ["indoors", "in", "out"];
 const MOST_ROOMS: usize = 50;
-const LIMITS: Limits = Limits::new(253.15, 298.15, "between -20 C and 25 C, such as \"4 C\" or \"2 C to 6 C\"");
+const LIMITS: Limits = Limits::new(253.15, 298.15, say::warmth);
 /// Days after the count within which a winter's day in lies.
 const A_WINTER: i64 = 330;
 
@@ -40,15 +41,14 @@ struct ReadRoom {
 pub(crate) fn read(root: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Rooms {
     let sections = root.tables("indoors", report);
     if let Some(beyond) = sections.get(MOST_ROOMS) {
-        report.fault(&beyond.spot, format!("is room {}", MOST_ROOMS + 1), format!("keep to {MOST_ROOMS} rooms"));
+        report.fault(&beyond.spot, say::rooms(MOST_ROOMS + 1), say::rooms_right(MOST_ROOMS));
     }
     let mut rooms = Rooms { rooms: Vec::new(), everywhere: None, as_of };
     for section in sections.iter().take(MOST_ROOMS) {
         let Some(read) = room(section, as_of, report) else { continue };
         if let Some(same) = rooms.rooms.iter().find(|one| same_name(&one.name, &read.name)) {
             let spot = Spot { line: section.spot.line, field: format!("{}.name", section.spot.field) };
-            let problem = format!("is the name of the room on line {} too", same.spot.line);
-            report.fault(&spot, problem, "give each room a name of its own");
+            report.fault(&spot, yard_fault::same_name(same.spot.line, "room"), yard_fault::same_name_right("room"));
         }
         rooms.rooms.push(read);
     }
@@ -62,9 +62,9 @@ pub(crate) fn read(root: &Section<'_>, as_of: Option<Date>, report: &mut Report)
 
 fn room(section: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Option<ReadRoom> {
     section.only(&KEYS, report);
-    let name = section.need("name", "give the room a name, such as name = \"Cellar\"", report);
+    let name = section.need("name", say::needs_room_name, report);
     let name = name.and_then(|entry| entry.name(report));
-    let air = section.need("temperature", "write how warm it is in there, such as temperature = \"4 C\"", report);
+    let air = section.need("temperature", say::needs_warmth, report);
     let air = air.and_then(|entry| temperatures(&entry, report));
     let humidity = shared(section.get("humidity", report).map(|entry| humidity(&entry, report)));
     let is_dark = section.get("dark", report).map_or(Some(true), |entry| entry.truth(report));
@@ -98,8 +98,8 @@ fn temperatures(entry: &Entry<'_>, report: &mut Report) -> Option<(Kelvin, Kelvi
         }
     };
     if low > high || !LIMITS.holds(low.get()) || !LIMITS.holds(high.get()) {
-        let problem = format!("\"{}\" cannot be", shown(entry.value.as_str().unwrap_or_default()));
-        report.fault(&entry.spot, problem, format!("write the coldest first, {}", LIMITS.said));
+        let problem = fault::cannot_be(shown(entry.value.as_str().unwrap_or_default()));
+        report.fault(&entry.spot, problem, say::coldest_right((LIMITS.said)()));
         return None;
     }
     Some((low, high))
@@ -116,7 +116,7 @@ fn record(section: &Section<'_>, as_of: Option<Date>, report: &mut Report) -> Op
     let (file, columns) = (text("record", report), text("record_columns", report));
     let (file, columns) = (file?, columns?);
     if let (None, Some(stray)) = (&file, section.get("record_columns", report)) {
-        report.fault(&stray.spot, "stands without a record", "name the file too, such as record = \"cellar.csv\"");
+        report.fault(&stray.spot, say::no_record(), say::no_record_right());
         return None;
     }
     Some(file.map(|file| RoomRecord { file, columns, first: as_of.unwrap_or(Date::MIN), celsius: Vec::new() }))
@@ -140,15 +140,14 @@ fn days(
     let last = as_of.map(|as_of| as_of.saturating_add(A_WINTER.days()));
     let (spot, problem, remedy) = match (days, as_of) {
         ((Some(enters), Some(out)), _) if out <= enters => {
-            (spot(&day_out), format!("{out} is not after the day in, {enters}"), format!("write a day after {enters}"))
+            let (enters, out) = (enters.to_string(), out.to_string());
+            (spot(&day_out), say::out_early(&enters, out), say::out_early_right(&enters))
         }
         ((_, Some(out)), Some(as_of)) if out <= as_of => {
-            let problem = format!("{out} is not after as_of, {as_of}: that winter is over");
-            (spot(&day_out), problem, "mend the year, or take in and out out".to_owned())
+            (spot(&day_out), say::out_over(as_of.to_string(), out.to_string()), say::out_over_right())
         }
         ((Some(enters), _), Some(as_of)) if last.is_some_and(|last| enters > last) => {
-            let problem = format!("{enters} is no day of the winter that follows as_of, {as_of}");
-            (spot(&day_in), problem, "mend the year".to_owned())
+            (spot(&day_in), say::in_late(as_of.to_string(), enters.to_string()), say::in_late_right())
         }
         _ => return Some(days),
     };
@@ -171,14 +170,14 @@ impl Rooms {
         let Some(plan) = plan else {
             let stray = ["in", "out"].into_iter().find_map(|key| section.get(key, report));
             if let Some(stray) = stray {
-                report.fault(&stray.spot, "stands without a room", "name it too, such as indoors = \"Cellar\"");
+                report.fault(&stray.spot, say::no_room_named(), say::no_room_named_right());
                 return None;
             }
             return Some(None);
         };
         let (enters, leaves) = days(section, (plan.enters, plan.leaves), self.as_of, report)?;
         if enters.is_none() {
-            report.advise(&section.spot, "no day in is written: it stands outdoors until it is noted as carried in");
+            report.advise(&section.spot, yard_taken::no_day_in());
         }
         Some(Some(IndoorPlan { enters, leaves, ..plan }))
     }
@@ -191,11 +190,7 @@ impl Rooms {
         }
         let Some(found) = self.rooms.iter().find(|one| same_name(&one.name, wanted)) else {
             match self.rooms.is_empty() {
-                true => report.fault(
-                    &entry.spot,
-                    format!("there is no room \"{}\"", shown(wanted)),
-                    "describe it in a table [[indoors]] with name and temperature, or write \"none\"",
-                ),
+                true => report.fault(&entry.spot, note_fault::no_room(shown(wanted)), say::room_right()),
                 false => entry.no_such_word(wanted, self.rooms.iter().map(|one| one.name.as_str()), report),
             }
             return None;
@@ -207,11 +202,7 @@ impl Rooms {
     pub(crate) fn say_empty(&self, hives: &[NamedHive], report: &mut Report) {
         let plans: Vec<&IndoorPlan> = hives.iter().filter_map(|named| named.hive.as_ref()?.indoors.as_ref()).collect();
         for room in self.rooms.iter().filter(|room| !plans.iter().any(|plan| same_name(&plan.room, &room.name))) {
-            let words = format!(
-                "no hive is to winter in it: write indoors = \"{}\" at a hive, or under [apiary] for all of them",
-                shown(&room.name)
-            );
-            report.advise(&room.spot, words);
+            report.advise(&room.spot, yard_taken::empty_room(shown(&room.name)));
         }
     }
 }

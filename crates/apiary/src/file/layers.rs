@@ -4,6 +4,7 @@ use super::report::Report;
 use super::scalar::Limits;
 use super::section::{Entry, Section};
 use crate::{Layer, Material, layer};
+use snowhum_say::{hive_fault as say, yard_fault};
 use snowhum_units::{JoulePerKilogramKelvin, KilogramPerCubicMetre, WattPerMetreKelvin};
 use toml::de::DeValue;
 
@@ -25,7 +26,7 @@ pub(crate) fn sheets(entry: &Entry<'_>, own: &[Material], report: &mut Report) -
         _ => entry.list(report)?,
     };
     if items.len() > MOST {
-        report.fault(&entry.spot, format!("has {} sheets", items.len()), format!("name at most {MOST} sheets"));
+        report.fault(&entry.spot, say::sheets(items.len()), say::sheets_right(MOST));
         return None;
     }
     let read: Vec<Option<Layer>> = items.iter().map(|item| sheet(item, own, report)).collect();
@@ -43,7 +44,7 @@ pub(crate) fn own_materials(root: &Section<'_>, report: &mut Report) -> Vec<Mate
     let mut sections = root.tables("material", report);
     if let Some(beyond) = sections.get(MOST_OWN) {
         let spot = beyond.spot.clone();
-        report.fault(&spot, format!("the file has {} materials", sections.len()), format!("keep to {MOST_OWN}"));
+        report.fault(&spot, say::materials(sections.len()), say::materials_right(MOST_OWN));
         sections.truncate(MOST_OWN);
     }
     sections.iter().filter_map(|section| own_material(section, report)).collect()
@@ -51,16 +52,16 @@ pub(crate) fn own_materials(root: &Section<'_>, report: &mut Report) -> Vec<Mate
 
 fn own_material(section: &Section<'_>, report: &mut Report) -> Option<Material> {
     section.only(&KEYS, report);
-    let name = section.need("name", "give the material a name", report);
+    let name = section.need("name", say::needs_material_name, report);
     let name = name.and_then(|entry| entry.name(report));
     let mut figure = |key: &str, limits: Limits| {
         let entry = section.need(key, limits.said, report)?;
         entry.number(&limits, report)
     };
-    let conductivity = figure(KEYS[1], Limits::new(0.005, 500.0, "from 0.005 to 500, in W/(m K)"));
-    let density = figure(KEYS[2], Limits::new(1.0, 12_000.0, "from 1 to 12000, in kg/m3"));
-    let heat = figure(KEYS[3], Limits::new(100.0, 5_000.0, "from 100 to 5000, in J/(kg K)"));
-    let vapour = figure(KEYS[4], Limits::new(1.0, 1e7, "from 1 to 10000000, times still air"));
+    let conductivity = figure(KEYS[1], Limits::new(0.005, 500.0, || yard_fault::from_in("0.005", "500", "W/(m K)")));
+    let density = figure(KEYS[2], Limits::new(1.0, 12_000.0, || yard_fault::from_in("1", "12000", "kg/m3")));
+    let heat = figure(KEYS[3], Limits::new(100.0, 5_000.0, || yard_fault::from_in("100", "5000", "J/(kg K)")));
+    let vapour = figure(KEYS[4], Limits::new(1.0, 1e7, || say::still_air("1", "10000000")));
     Some(Material {
         name: name?,
         conductivity: WattPerMetreKelvin::new(conductivity?),

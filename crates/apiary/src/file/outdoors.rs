@@ -3,6 +3,7 @@
 use super::report::Report;
 use super::section::Entry;
 use crate::wrong::Wrong;
+use snowhum_say::yard_fault as say;
 use snowhum_units::{Kelvin, MetrePerSecond};
 
 pub(crate) fn air(entry: &Entry<'_>, report: &mut Report) -> Option<Kelvin> {
@@ -10,7 +11,7 @@ pub(crate) fn air(entry: &Entry<'_>, report: &mut Report) -> Option<Kelvin> {
     if (-70.0..=50.0).contains(&written.celsius()) {
         return Some(written);
     }
-    report.fault(&entry.spot, "cannot be", "write the air's temperature, such as \"-5 C\"");
+    report.fault(&entry.spot, say::cannot_be(), say::air_right());
     None
 }
 
@@ -19,7 +20,7 @@ pub(crate) fn wind(entry: &Entry<'_>, report: &mut Report) -> Option<MetrePerSec
     if (0.0..=60.0).contains(&written.get()) {
         return Some(written);
     }
-    report.fault(&entry.spot, "cannot be", "write the wind, such as \"3 m/s\"");
+    report.fault(&entry.spot, say::cannot_be(), say::wind_right());
     None
 }
 

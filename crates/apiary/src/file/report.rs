@@ -2,6 +2,7 @@
 
 use crate::wrong::Wrong;
 use crate::{Advisory, Apiary, Colony, Fault, Faults, Hive, SealedHive};
+use snowhum_say::{Message, yard_fault as say};
 
 /// Most faults that are written out; the rest are counted.
 const MOST_FAULTS: usize = 500;
@@ -31,8 +32,8 @@ impl Report {
     }
 
     /// One fault that stands for the whole file.
-    pub(crate) fn single(file: &str, line: usize, problem: &str, remedy: &str) -> Faults {
-        let fault = Fault { line, field: "file".to_owned(), problem: problem.to_owned(), remedy: remedy.to_owned() };
+    pub(crate) fn single(file: &str, line: usize, problem: Message, remedy: Message) -> Faults {
+        let fault = Fault { line, field: "file".to_owned(), problem, remedy };
         Faults { file: file.to_owned(), faults: vec![fault], sealed: Vec::new() }
     }
 
@@ -46,17 +47,12 @@ impl Report {
         self.line_starts.partition_point(|start| *start <= byte).max(1)
     }
 
-    pub(crate) fn fault(&mut self, spot: &Spot, problem: impl Into<String>, remedy: impl Into<String>) {
+    pub(crate) fn fault(&mut self, spot: &Spot, problem: Message, remedy: Message) {
         if self.faults.len() >= MOST_FAULTS {
             self.left_off += 1;
             return;
         }
-        self.faults.push(Fault {
-            line: spot.line,
-            field: spot.field.clone(),
-            problem: problem.into(),
-            remedy: remedy.into(),
-        });
+        self.faults.push(Fault { line: spot.line, field: spot.field.clone(), problem, remedy });
     }
 
     /// Keeps a hive that bees cannot leave, with its colony and the line of its fault.
@@ -69,26 +65,22 @@ impl Report {
     }
 
     /// Something that should stand in a section and does not.
-    pub(crate) fn missing(&mut self, section: &Spot, key: &str, remedy: &str) {
+    pub(crate) fn missing(&mut self, section: &Spot, key: &str, remedy: Message) {
         if self.broken {
             return;
         }
         let field = if section.field.is_empty() { key.to_owned() } else { format!("{}.{key}", section.field) };
-        self.fault(&Spot { line: section.line, field }, "is missing", remedy);
+        self.fault(&Spot { line: section.line, field }, say::missing(), remedy);
     }
 
     pub(crate) fn syntax(&mut self, byte: usize, message: &str) {
         self.broken = true;
         let spot = Spot { line: self.line_at(byte), field: "file".to_owned() };
-        self.fault(
-            &spot,
-            format!("cannot be read as TOML: {message}"),
-            "write key = value, texts in \"quotes\", and close every quote and bracket",
-        );
+        self.fault(&spot, say::no_toml(message), say::no_toml_right());
     }
 
-    pub(crate) fn advise(&mut self, spot: &Spot, text: impl Into<String>) {
-        self.advisories.push(Advisory { line: spot.line, field: spot.field.clone(), text: text.into() });
+    pub(crate) fn advise(&mut self, spot: &Spot, text: Message) {
+        self.advisories.push(Advisory { line: spot.line, field: spot.field.clone(), text });
     }
 
     /// The yard if nothing was wrong, otherwise all that was.
@@ -99,17 +91,11 @@ impl Report {
         self.faults.sort_by_key(|fault| fault.line);
         if self.left_off > 0 {
             let line = self.line_starts.len();
-            let problem = format!("has {} more faults that are not written out", self.left_off);
-            let remedy = "mend those above first".to_owned();
+            let (problem, remedy) = (say::more(self.left_off), say::more_right());
             self.faults.push(Fault { line, field: "file".to_owned(), problem, remedy });
         }
         if self.faults.is_empty() {
-            return Err(Self::single(
-                file,
-                1,
-                "describes no yard",
-                "start from the template that `snowhum new` writes",
-            ));
+            return Err(Self::single(file, 1, say::no_yard(), say::template_right()));
         }
         Err(Faults { file: file.to_owned(), faults: self.faults, sealed: self.sealed })
     }

@@ -4,9 +4,10 @@ use super::report::{Report, Spot};
 use super::section::{Entry, Section, shown};
 use crate::nearest::instead;
 use crate::shipped::same_name;
-use crate::wrong::Wrong;
+use crate::wrong::{Wrong, parts};
 use crate::{Reckoned, read_day};
 use jiff::civil::Date;
+use snowhum_say::{Message, Text, fault, yard_fault as say};
 use snowhum_units::{Degree, Kelvin, Kilogram, Metre, ParseError, SquareMetre, number};
 use std::str::FromStr;
 use toml::de::DeValue;
@@ -35,11 +36,11 @@ measured!(Kilogram, Metre, SquareMetre, Degree, Kelvin);
 pub(crate) struct Limits {
     pub(crate) low: f64,
     pub(crate) high: f64,
-    pub(crate) said: &'static str,
+    pub(crate) said: Text,
 }
 
 impl Limits {
-    pub(crate) const fn new(low: f64, high: f64, said: &'static str) -> Self {
+    pub(crate) const fn new(low: f64, high: f64, said: Text) -> Self {
         Self { low, high, said }
     }
 
@@ -51,10 +52,10 @@ impl Limits {
 impl<'a> Entry<'a> {
     pub(crate) fn text(&self, report: &mut Report) -> Option<&'a str> {
         let DeValue::String(text) = self.value else {
-            return self.not_a("text in quotes", "write it in \"quotes\"", report);
+            return self.not_a("text", say::text_right(), report);
         };
         if text.chars().count() > LONGEST_TEXT {
-            report.fault(&self.spot, "is far too long", format!("write at most {LONGEST_TEXT} letters"));
+            report.fault(&self.spot, say::text_long(), fault::letters(LONGEST_TEXT));
             return None;
         }
         Some(text)
@@ -65,8 +66,7 @@ impl<'a> Entry<'a> {
         const LONGEST: usize = 60;
         let name = self.text(report)?.trim();
         if name.is_empty() || name.chars().count() > LONGEST || name.chars().any(char::is_control) {
-            let remedy = format!("write a name of 1 to {LONGEST} letters on one line");
-            report.fault(&self.spot, format!("\"{}\" is no name", shown(name)), remedy);
+            report.fault(&self.spot, say::no_name(shown(name)), say::name_right(LONGEST));
             return None;
         }
         Some(name.to_owned())
@@ -75,10 +75,10 @@ impl<'a> Entry<'a> {
     /// A plain number within limits.
     pub(crate) fn number(&self, limits: &Limits, report: &mut Report) -> Option<f64> {
         let Some(value) = plain(self.value).or_else(|| quoted(self.value)) else {
-            return self.not_a("number", &format!("write a number {}", limits.said), report);
+            return self.not_a("number", say::number_right((limits.said)()), report);
         };
         if !value.is_finite() || !limits.holds(value) {
-            report.fault(&self.spot, format!("{value} cannot be"), format!("write a number {}", limits.said));
+            report.fault(&self.spot, say::number(value), say::number_right((limits.said)()));
             return None;
         }
         Some(value)
@@ -88,11 +88,7 @@ impl<'a> Entry<'a> {
     pub(crate) fn whole(&self, limits: &Limits, report: &mut Report) -> Option<u32> {
         let value = self.number(limits, report)?;
         if value.fract() != 0.0 || value < 0.0 || value > f64::from(u32::MAX) {
-            report.fault(
-                &self.spot,
-                format!("{value} is no whole number"),
-                format!("write a whole number {}", limits.said),
-            );
+            report.fault(&self.spot, say::no_whole(value), say::whole_right((limits.said)()));
             return None;
         }
         Some(value as u32)
@@ -101,7 +97,7 @@ impl<'a> Entry<'a> {
     pub(crate) fn truth(&self, report: &mut Report) -> Option<bool> {
         match self.value {
             DeValue::Boolean(truth) => Some(*truth),
-            _ => self.not_a("yes or no", "write true or false, without quotes", report),
+            _ => self.not_a("truth", say::truth_right(), report),
         }
     }
 
@@ -111,26 +107,24 @@ impl<'a> Entry<'a> {
             (DeValue::String(_), _) => self.text(report)?.to_owned(),
             // A bare number parses as one without a unit, and its fault lists the units.
             (_, Some(number)) => number.to_string(),
-            _ => return self.not_a("number with its unit", &format!("write it {} in quotes", limits.said), report),
+            _ => return self.not_a("quantity", say::quoted_right((limits.said)()), report),
         };
         match written.parse::<Q>() {
             Ok(quantity) if limits.holds(quantity.si()) => Some(quantity),
             Ok(_) => {
-                report.fault(
-                    &self.spot,
-                    format!("\"{}\" cannot be", shown(&written)),
-                    format!("write it {}", limits.said),
-                );
+                report.fault(&self.spot, fault::cannot_be(shown(&written)), say::limits_right((limits.said)()));
                 None
             }
             Err(error) => {
                 // Lengths of a hive are millimetres and those of a site metres: the limits say which.
                 let is_length = matches!(error, ParseError::NoUnit { metric: "cm", .. });
-                let wrong = Wrong::from(error);
+                let (problem, remedy) = parts(&error);
                 // The quantity's own example knows nothing of this field; the limits do.
-                let remedy = wrong.remedy.split(", such as").next().unwrap_or_default();
-                let remedy = if is_length { "write it with its unit" } else { remedy };
-                report.fault(&self.spot, wrong.problem, format!("{remedy}, {}", limits.said));
+                let remedy = match remedy.split(", such as").next() {
+                    Some(own) if !is_length => say::then_limits((limits.said)(), own),
+                    _ => say::unit_right((limits.said)()),
+                };
+                report.fault(&self.spot, problem.into(), remedy);
                 None
             }
         }
@@ -148,7 +142,7 @@ impl<'a> Entry<'a> {
 
     /// Reports a word that is not among the known ones.
     pub(crate) fn no_such_word<'w>(&self, written: &str, known: impl Iterator<Item = &'w str>, report: &mut Report) {
-        report.fault(&self.spot, format!("\"{}\" is not known here", shown(written)), instead(written, known));
+        report.fault(&self.spot, fault::unknown(shown(written)), instead(written, known));
     }
 
     /// Text that parses into something with its own explanation.
@@ -159,21 +153,20 @@ impl<'a> Entry<'a> {
 
     /// A day, as a TOML date or as text.
     pub(crate) fn date(&self, report: &mut Report) -> Option<Date> {
-        const REMEDY: &str = "write year, month and day, such as 2025-10-05";
         let written = match self.value {
             DeValue::Datetime(moment) => match moment.date {
                 Some(date) => date.to_string(),
                 None => moment.to_string(),
             },
             DeValue::String(text) => shown(text.trim()),
-            _ => return self.not_a("date", REMEDY, report),
+            _ => return self.not_a("date", say::date_right(), report),
         };
         read_day(&written, Reckoned::Whole).map_err(|wrong| report.wrong(&self.spot, wrong)).ok()
     }
 
     pub(crate) fn list(&self, report: &mut Report) -> Option<Vec<Entry<'a>>> {
         let DeValue::Array(items) = self.value else {
-            return self.not_a("list", "write a list in brackets, such as [\"deep\", \"deep\"]", report);
+            return self.not_a("list", say::list_right(), report);
         };
         let entry = |(at, item): (usize, &'a toml::Spanned<DeValue<'a>>)| Entry {
             value: item.get_ref(),
@@ -182,23 +175,23 @@ impl<'a> Entry<'a> {
         Some(items.iter().enumerate().map(entry).collect())
     }
 
-    pub(crate) fn section(&self, example: &str, report: &mut Report) -> Option<Section<'a>> {
+    pub(crate) fn section(&self, example: impl Into<Message>, report: &mut Report) -> Option<Section<'a>> {
         match self.value {
             DeValue::Table(table) => Some(Section::of(table, self.spot.clone())),
-            _ => self.not_a("table", &format!("write it such as {example}"), report),
+            _ => self.not_a("table", say::table_right(example), report),
         }
     }
 
-    fn not_a<T>(&self, wanted: &str, remedy: &str, report: &mut Report) -> Option<T> {
-        let kind = match self.value {
-            DeValue::String(text) => format!("the text \"{}\"", shown(text)),
-            DeValue::Integer(_) | DeValue::Float(_) => "a bare number".to_owned(),
-            DeValue::Boolean(truth) => truth.to_string(),
-            DeValue::Datetime(_) => "a date".to_owned(),
-            DeValue::Array(_) => "a list".to_owned(),
-            DeValue::Table(_) => "a table".to_owned(),
+    fn not_a<T>(&self, wanted: &'static str, remedy: Message, report: &mut Report) -> Option<T> {
+        let (kind, text) = match self.value {
+            DeValue::String(text) => ("text", shown(text)),
+            DeValue::Integer(_) | DeValue::Float(_) => ("number", String::new()),
+            DeValue::Boolean(truth) => ("truth", truth.to_string()),
+            DeValue::Datetime(_) => ("date", String::new()),
+            DeValue::Array(_) => ("list", String::new()),
+            DeValue::Table(_) => ("table", String::new()),
         };
-        report.fault(&self.spot, format!("is {kind}, not a {wanted}"), remedy);
+        report.fault(&self.spot, say::not_a(kind, text, wanted), remedy);
         None
     }
 }

@@ -2,6 +2,7 @@
 
 use super::report::{Report, Spot};
 use crate::nearest::{instead, nearest};
+use snowhum_say::{Message, fault, yard_fault as say};
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
@@ -50,10 +51,10 @@ impl<'a> Section<'a> {
     }
 
     /// The value of a key; a fault if it is not there.
-    pub(crate) fn need(&self, key: &str, remedy: &str, report: &mut Report) -> Option<Entry<'a>> {
+    pub(crate) fn need(&self, key: &str, remedy: impl FnOnce() -> Message, report: &mut Report) -> Option<Entry<'a>> {
         let found = self.get(key, report);
         if found.is_none() {
-            report.missing(&self.spot, key, remedy);
+            report.missing(&self.spot, key, remedy());
         }
         found
     }
@@ -68,12 +69,12 @@ impl<'a> Section<'a> {
             let called = if key.is_empty() { "\"\"".to_owned() } else { shown(key) };
             let spot = Spot { line: report.line_at(name.span().start), field: self.field(&called) };
             let remedy = match nearest(key, known.iter().copied()) {
-                Some(near) => format!("did you mean \"{near}\"?"),
+                Some(near) => fault::did_you_mean(near),
                 // Of a few all are told: a vast file of keys that are not known is refused soon, too.
-                None if known.len() <= FEW => format!("take it out; known here are {}", known.join(", ")),
-                None => format!("take it out; {}", instead(key, known.iter().copied())),
+                None if known.len() <= FEW => say::key_out(known.iter().map(|key| (*key).into()).collect()),
+                None => say::key_out_near(instead(key, known.iter().copied())),
             };
-            report.fault(&spot, "is no key that is known here", remedy);
+            report.fault(&spot, say::no_key(), remedy);
         }
     }
 
@@ -81,11 +82,7 @@ impl<'a> Section<'a> {
     pub(crate) fn tables(&self, key: &str, report: &mut Report) -> Vec<Section<'a>> {
         let Some(entry) = self.get(key, report) else { return Vec::new() };
         let DeValue::Array(items) = entry.value else {
-            report.fault(
-                &entry.spot,
-                format!("should be written [[{key}]]"),
-                format!("write [[{key}]] with two brackets"),
-            );
+            report.fault(&entry.spot, say::tables(key), say::tables_right(key));
             return Vec::new();
         };
         let mut sections = Vec::new();
@@ -94,8 +91,8 @@ impl<'a> Section<'a> {
                 DeValue::Table(table) => sections.push(Self::of(table, place(key, at, item, table, report))),
                 _ => report.fault(
                     &Spot { line: report.line_at(item.span().start), field: format!("{key}[{at}]") },
-                    format!("should be a table [[{key}]]"),
-                    format!("write [[{key}]] and its keys on the lines below"),
+                    say::table(key),
+                    say::table_below_right(key),
                 ),
             }
         }

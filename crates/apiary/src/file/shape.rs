@@ -1,6 +1,7 @@
 //! Checks before anything is parsed, so that no file can take long or deep.
 
 use super::report::{Report, Spot};
+use snowhum_say::yard_fault as say;
 
 /// Longest yard file that is read, in bytes.
 pub const LONGEST_FILE: usize = 4 * 1024 * 1024;
@@ -20,17 +21,15 @@ const MOST_LINES: usize = 250_000;
 pub(crate) fn check(text: &str, report: &mut Report) -> Option<()> {
     let file = |line: usize| Spot { line, field: "file".to_owned() };
     if text.trim().is_empty() {
-        report.fault(&file(1), "is empty", "start from the template that `snowhum new` writes");
+        report.fault(&file(1), say::empty(), say::template_right());
         return None;
     }
     if text.len() > LONGEST_FILE {
-        let problem = format!("is {} MiB long", text.len() / 1024 / 1024);
-        report.fault(&file(1), problem, format!("a yard of {MOST_HIVES} hives fits in 4 MiB; split it into yards"));
+        report.fault(&file(1), say::long(text.len() / 1024 / 1024), say::long_right(MOST_HIVES));
         return None;
     }
     if text.lines().count() > MOST_LINES {
-        let problem = format!("has more than {MOST_LINES} lines");
-        report.fault(&file(1), problem, format!("keep a yard file to {MOST_HIVES} hives; split it into yards"));
+        report.fault(&file(1), say::lines(MOST_LINES), say::many_right(MOST_HIVES));
         return None;
     }
     let mut sound = Some(());
@@ -39,10 +38,10 @@ pub(crate) fn check(text: &str, report: &mut Report) -> Option<()> {
             continue;
         }
         if line.len() > LONGEST_LINE {
-            report.fault(&file(at + 1), "this line is far too long", "break it into lines of under 2,000 letters");
+            report.fault(&file(at + 1), say::long_line(), say::long_line_right());
             sound = None;
         } else if line.matches('.').count() > MOST_STOPS {
-            report.fault(&file(at + 1), "this line has far too many full stops", "write one key and one value a line");
+            report.fault(&file(at + 1), say::stops(), say::stops_right());
             sound = None;
         }
     }

@@ -8,23 +8,24 @@ use crate::when::month;
 use crate::words::usual_money;
 use crate::{Exposure, Money, Shelter, Site};
 use jiff::tz::TimeZone;
+use snowhum_say::{fault, yard_fault as say, yard_taken};
 use snowhum_units::{Degree, Metre};
 use toml::de::DeValue;
 
 const KEYS: [&str; 7] = ["latitude", "longitude", "elevation", "zone", "shelter", "exposure", "first_flow"];
-const ELEVATION: Limits = Limits::new(-430.0, 6_000.0, "between -430 m and 6000 m, such as \"105 m\"");
+const ELEVATION: Limits = Limits::new(-430.0, 6_000.0, || say::between("-430 m", "6000 m", "105 m"));
 
 pub(crate) fn read(root: &Section<'_>, report: &mut Report) -> Option<Site> {
-    let entry = root.need("site", "write [site] with latitude, longitude, elevation and zone", report)?;
+    let entry = root.need("site", say::needs_site, report)?;
     let section = entry.section("[site]", report)?;
     section.only(&KEYS, report);
-    let latitude = section.need("latitude", "degrees north, such as latitude = 61.7", report);
+    let latitude = section.need("latitude", say::needs_latitude, report);
     let latitude = latitude.and_then(|entry| angle(&entry, 90.0, ['N', 'S'], report));
-    let longitude = section.need("longitude", "degrees east, such as longitude = 27.3", report);
+    let longitude = section.need("longitude", say::needs_longitude, report);
     let longitude = longitude.and_then(|entry| angle(&entry, 180.0, ['E', 'W'], report));
-    let elevation = section.need("elevation", "height above the sea, such as elevation = \"105 m\"", report);
+    let elevation = section.need("elevation", say::needs_elevation, report);
     let elevation = elevation.and_then(|entry| entry.quantity::<Metre>(&ELEVATION, report));
-    let zone = section.need("zone", "the time zone by its city, such as zone = \"Europe/Helsinki\"", report);
+    let zone = section.need("zone", say::needs_zone, report);
     let zone = zone.and_then(|entry| zone_name(&entry, report));
     let shelter = shelter(&section, report);
     let exposure = exposure(&section, report);
@@ -49,7 +50,7 @@ fn shelter(section: &Section<'_>, report: &mut Report) -> Option<Shelter> {
     match section.get("shelter", report) {
         Some(entry) => entry.word(&WORDS, report),
         None => {
-            report.advise(&section.spot, "shelter from the wind is not said; taken as \"windbreak\"");
+            report.advise(&section.spot, yard_taken::shelter());
             Some(Shelter::Windbreak)
         }
     }
@@ -61,7 +62,7 @@ fn exposure(section: &Section<'_>, report: &mut Report) -> Option<Exposure> {
     match section.get("exposure", report) {
         Some(entry) => entry.word(&WORDS, report),
         None => {
-            report.advise(&section.spot, "winter sun is not said; taken as \"partial\"");
+            report.advise(&section.spot, yard_taken::sun());
             Some(Exposure::Partial)
         }
     }
@@ -70,7 +71,7 @@ fn exposure(section: &Section<'_>, report: &mut Report) -> Option<Exposure> {
 /// An angle as a plain number of degrees or as text with a compass letter.
 fn angle(entry: &Entry<'_>, most: f64, letters: [char; 2], report: &mut Report) -> Option<Degree> {
     let [plus, minus] = letters;
-    let remedy = format!("write degrees between -{most} and {most}, such as 61.7 or \"61.7 {plus}\"");
+    let remedy = say::angle_right(plus.to_string(), most.to_string());
     let degrees = match entry.value {
         DeValue::String(_) => {
             let text = entry.text(report)?.trim();
@@ -83,15 +84,15 @@ fn angle(entry: &Entry<'_>, most: f64, letters: [char; 2], report: &mut Report) 
             match snowhum_units::number(number) {
                 Ok(number) => sign * number,
                 Err(_) => {
-                    report.fault(&entry.spot, format!("\"{}\" is no angle", shown(text)), remedy);
+                    report.fault(&entry.spot, say::no_angle(shown(text)), remedy);
                     return None;
                 }
             }
         }
-        _ => entry.number(&Limits::new(f64::MIN, f64::MAX, "of degrees, such as 61.7"), report)?,
+        _ => entry.number(&Limits::new(f64::MIN, f64::MAX, say::degrees), report)?,
     };
     if !(-most..=most).contains(&degrees) {
-        report.fault(&entry.spot, format!("{degrees} is off the globe"), remedy);
+        report.fault(&entry.spot, say::off_globe(degrees), remedy);
         return None;
     }
     Some(Degree::new(degrees))
@@ -107,10 +108,10 @@ fn zone_name(entry: &Entry<'_>, report: &mut Report) -> Option<String> {
     let city = |name: &str| name.rsplit('/').next().unwrap_or_default().to_lowercase();
     let by_city = names.iter().find(|name| !written.is_empty() && city(name) == city(written)).map(String::as_str);
     let remedy = match by_city.or_else(|| nearest(written, names.iter().map(String::as_str))) {
-        Some(near) => format!("did you mean \"{near}\"?"),
-        None => "write a region and a city, such as \"Europe/Helsinki\" or \"America/Winnipeg\"".to_owned(),
+        Some(near) => fault::did_you_mean(near),
+        None => say::zone_right(),
     };
-    report.fault(&entry.spot, format!("\"{}\" is no known time zone", shown(written)), remedy);
+    report.fault(&entry.spot, say::no_zone(shown(written)), remedy);
     None
 }
 
@@ -128,15 +129,14 @@ fn month_and_day(entry: &Entry<'_>, report: &mut Report) -> Option<(i8, i8)> {
     };
     let pair: Option<(i8, i8)> = pair.filter(|(month, day)| jiff::civil::Date::new(2024, *month, *day).is_ok());
     if pair.is_none() {
-        let remedy = "write month and day, such as first_flow = \"05-25\" or \"25 May\"";
-        report.fault(&entry.spot, format!("\"{}\" is no day of the year", shown(written)), remedy);
+        report.fault(&entry.spot, say::no_day_of_year(shown(written)), say::day_of_year_right());
     }
     pair
 }
 
 /// `[money]`, every key of it optional.
 pub(crate) fn money(root: &Section<'_>, report: &mut Report) -> Option<Money> {
-    const PRICE: Limits = Limits::new(0.0, 1_000_000.0, "from 0 to 1000000, in your own currency");
+    const PRICE: Limits = Limits::new(0.0, 1_000_000.0, say::price);
     const PRICES: [&str; 6] = ["colony", "sugar_per_kg", "fondant_per_kg", "lid", "wrap", "hour"];
     let (mut money, source) = usual_money();
     let section = root.get("money", report).map(|entry| entry.section("[money]", report).ok_or(())).transpose().ok()?;
@@ -156,7 +156,7 @@ pub(crate) fn money(root: &Section<'_>, report: &mut Report) -> Option<Money> {
                 Some(written) => *price = written,
                 None => whole = false,
             },
-            None => taken.push(format!("{key} {price}")),
+            None => taken.push(format!("{key} {price}").into()),
         }
     }
     if let Some(section) = &section {
@@ -167,8 +167,7 @@ pub(crate) fn money(root: &Section<'_>, report: &mut Report) -> Option<Money> {
     }
     if !taken.is_empty() {
         let spot = section.map_or(Spot { line: 1, field: "money".to_owned() }, |section| section.spot);
-        let list = taken.join(", ");
-        report.advise(&spot, format!("prices not given, so taken in {}: {list} ({source})", money.currency));
+        report.advise(&spot, yard_taken::prices(&money.currency, taken, source));
     }
     whole.then_some(money)
 }

@@ -7,12 +7,13 @@ use super::section::{Entry, Section};
 use crate::comb::{food_in, most_food};
 use crate::words::{food_words, sitting_words, weighed};
 use crate::{Hive, KnownBy, Stores, StoresKind, StoresPlace};
+use snowhum_say::{colony_fault as say, yard_fault, yard_taken};
 use snowhum_units::{Kilogram, Range};
 use toml::de::DeValue;
 
-const WEIGHT: Limits = Limits::new(0.0, 150.0, "between 0 kg and 150 kg, such as \"12 kg\"");
-const ERROR: Limits = Limits::new(0.0, 50.0, "between 0 kg and 50 kg, such as \"2 kg\"");
-const FRAMES: Limits = Limits::new(0.0, 60.0, "from 0 to 60, such as 6.5");
+const WEIGHT: Limits = Limits::new(0.0, 150.0, || yard_fault::between("0 kg", "150 kg", "12 kg"));
+const ERROR: Limits = Limits::new(0.0, 50.0, || yard_fault::between("0 kg", "50 kg", "2 kg"));
+const FRAMES: Limits = Limits::new(0.0, 60.0, || yard_fault::from_such("0", "60", "6.5"));
 
 /// Food as it was found.
 pub(crate) struct Found {
@@ -42,13 +43,11 @@ fn total(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Opt
     let ways = ["stores", "stores_frames", "food"];
     let mut said = ways.iter().filter_map(|key| section.get(key, report).map(|entry| (*key, entry)));
     let Some((key, entry)) = said.next() else {
-        let remedy =
-            "weigh it (stores = \"18 kg\"), count it (stores_frames = 6), or for a quick start food = \"fair\"";
-        report.missing(&section.spot, "stores", remedy);
+        report.missing(&section.spot, "stores", say::needs_stores());
         return None;
     };
     if let Some((second, other)) = said.next() {
-        report.fault(&other.spot, format!("{second} stands beside {key}"), "give the food in one way only");
+        report.fault(&other.spot, say::two_ways(key, second), say::two_ways_right());
         return None;
     }
     let (total, known_by, by_word) = match key {
@@ -70,8 +69,7 @@ fn total(section: &Section<'_>, hive: Option<&Hive>, report: &mut Report) -> Opt
 /// A weight; a word for food in its place is sent to the key where it belongs.
 fn weight(entry: &Entry<'_>, report: &mut Report) -> Option<Kilogram> {
     if let Some(row) = food_words().iter().find(|row| entry.value.as_str() == Some(&row.word)) {
-        let problem = format!("\"{}\" is a word, not a weight", row.word);
-        report.fault(&entry.spot, problem, format!("write food = \"{}\"", row.word));
+        report.fault(&entry.spot, say::word(&row.word), yard_fault::write(format!("food = \"{}\"", row.word)));
         return None;
     }
     entry.quantity::<Kilogram>(&WEIGHT, report)
@@ -81,9 +79,7 @@ fn weight(entry: &Entry<'_>, report: &mut Report) -> Option<Kilogram> {
 fn within(total: Range<Kilogram>, hive: &Hive, entry: &Entry<'_>, report: &mut Report) -> Option<Range<Kilogram>> {
     let most = most_food(hive);
     if total.p50 > most {
-        let problem =
-            format!("{:.1} kg is more than the combs of this hive hold, {:.0} kg", total.p50.get(), most.get());
-        report.fault(&entry.spot, problem, "write the food alone, without hive and bees; or mend the hive's boxes");
+        report.fault(&entry.spot, say::heavy(total.p50, most), say::heavy_right());
         return None;
     }
     Some(total.map(|mass| mass.min(most)))
@@ -109,7 +105,7 @@ fn kind(section: &Section<'_>, report: &mut Report) -> Option<StoresKind> {
     match section.get("stores_kind", report) {
         Some(entry) => entry.word(&KINDS, report),
         None => {
-            report.advise(&section.at("stores_kind"), "what the stores are is not said; taken as sugar");
+            report.advise(&section.at("stores_kind"), yard_taken::stores());
             Some(StoresKind::Sugar)
         }
     }
@@ -125,7 +121,7 @@ fn usual_place(hive: &Hive) -> StoresPlace {
 /// `food_sits`: a word, or the four shares.
 fn sits(entry: &Entry<'_>, report: &mut Report) -> Option<StoresPlace> {
     const EXAMPLE: &str = "{ touched = 0.2, above = 0.6, beside = 0.15, far = 0.05 }";
-    const SHARE: Limits = Limits::new(0.0, 1.0, "from 0 to 1");
+    const SHARE: Limits = Limits::new(0.0, 1.0, || yard_fault::from("0", "1"));
     if matches!(entry.value, DeValue::String(_)) {
         let words: Vec<(&str, StoresPlace)> =
             sitting_words().iter().map(|row| (row.word.as_str(), row.place())).collect();
@@ -141,8 +137,7 @@ fn sits(entry: &Entry<'_>, report: &mut Report) -> Option<StoresPlace> {
     let shares = [touched?, above?, beside?, far?];
     let sum: f64 = shares.iter().sum();
     if (sum - 1.0).abs() > 0.011 {
-        let problem = format!("the shares add up to {sum:.3}");
-        report.fault(&entry.spot, problem, format!("let them add up to 1, such as {EXAMPLE}"));
+        report.fault(&entry.spot, say::shares(sum), say::shares_right(EXAMPLE));
         return None;
     }
     let [touched, above, beside, far] = shares.map(|share| share / sum);

@@ -11,6 +11,7 @@ use crate::{
 };
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
+use snowhum_say::yard_fault as say;
 use toml::de::DeValue;
 
 /// Most visits a file may list.
@@ -40,7 +41,7 @@ pub(super) fn read(
     let sections = root.tables("visit", report);
     let zone = TimeZone::get(zone).unwrap_or(TimeZone::UTC);
     if let Some(first) = sections.get(MOST_VISITS) {
-        report.fault(&first.spot, format!("is visit {}", MOST_VISITS + 1), "keep a yard file to one winter");
+        report.fault(&first.spot, say::visits(MOST_VISITS + 1), say::visits_right());
     }
     let known = Known { colonies, rooms, complete: report.is_clean() };
     let mut notes = Vec::new();
@@ -48,7 +49,7 @@ pub(super) fn read(
         section.only(&["at", "air", "snow", "wind", "seen"], report);
         let Some(visit) = visit(section, &zone, report) else { continue };
         let visit_id = VisitId(id_of(yard, "visit", &visit.written));
-        let Some(seen) = section.need("seen", "write [visit.seen] and a line for each colony below it", report) else {
+        let Some(seen) = section.need("seen", say::needs_seen, report) else {
             continue;
         };
         let Some(seen) = seen.section("[visit.seen]", report) else { continue };
@@ -57,8 +58,7 @@ pub(super) fn read(
             let id = NoteId(id_of(yard, "note", &format!("{}/{}", visit.written, colony.0)));
             let note = Note { id, visit: visit_id, colony, at: visit.at, conditions: visit.conditions, entries };
             if notes.iter().any(|other: &Note| other.is_double_of(&note)) {
-                let remedy = "take one of the two out, or write the time at which it was seen again";
-                report.fault(&line.spot, "says the same as another visit in the same minute", remedy);
+                report.fault(&line.spot, say::same_visit(), say::same_visit_right());
             }
             notes.push(note);
         }
@@ -68,8 +68,7 @@ pub(super) fn read(
 }
 
 fn visit(section: &Section<'_>, zone: &TimeZone, report: &mut Report) -> Option<Visit> {
-    const WHEN: &str = "write the day and the hour, such as at = 2025-11-24T10:00:00";
-    let moment = section.need("at", WHEN, report).and_then(|entry| moment(&entry, WHEN, report));
+    let moment = section.need("at", say::needs_at, report).and_then(|entry| moment(&entry, report));
     let air_k = section.get("air", report).map(|entry| air(&entry, report));
     let wind = section.get("wind", report).map(|entry| wind(&entry, report));
     let snow = section.get("snow", report).map(|entry| entry.word(&SnowCover::WORDS, report));
@@ -79,14 +78,14 @@ fn visit(section: &Section<'_>, zone: &TimeZone, report: &mut Report) -> Option<
     Some(Visit { at, written: moment.to_string(), conditions })
 }
 
-fn moment(entry: &Value<'_>, remedy: &str, report: &mut Report) -> Option<DateTime> {
+fn moment(entry: &Value<'_>, report: &mut Report) -> Option<DateTime> {
     let written = match entry.value {
         DeValue::Datetime(moment) if moment.time.is_some() => moment.to_string(),
         DeValue::Datetime(moment) => format!("{moment}T12:00:00"),
         _ => entry.text(report)?.trim().to_owned(),
     };
     let read = read_time(&written, None);
-    read.map_err(|wrong| report.fault(&entry.spot, wrong.problem, remedy)).ok()
+    read.map_err(|wrong| report.fault(&entry.spot, wrong.problem, say::needs_at())).ok()
 }
 
 /// The colony a line is about, and what it says of it.

@@ -10,6 +10,7 @@ use super::shape::MOST_HIVES;
 use super::{colony, layers, site, visits};
 use crate::{Apiary, ApiaryId, Colony, Hive, HiveId};
 use jiff::civil::Date;
+use snowhum_say::{colony_fault, yard_fault as say};
 use std::collections::{HashMap, HashSet};
 use toml::de::DeTable;
 use uuid::Uuid;
@@ -79,10 +80,10 @@ fn together(rooms: &Rooms, hives: &mut [NamedHive], colonies: &[(Colony, Spot)],
 }
 
 fn header(root: &Section<'_>, report: &mut Report) -> Option<Header> {
-    let entry = root.need("apiary", "write [apiary] with name = \"…\" and as_of = 2025-10-05", report)?;
+    let entry = root.need("apiary", say::needs_head, report)?;
     let section = entry.section("[apiary]", report)?;
     section.only(&["id", "name", "registration", "invented", "as_of", "last_winter", "indoors"], report);
-    let name = section.need("name", "give the yard a name, such as name = \"Rowan Bank\"", report);
+    let name = section.need("name", say::needs_name, report);
     let name = name.and_then(|name| name.name(report));
     let registration = match section.get("registration", report) {
         Some(entry) => Some(entry.name(report)?),
@@ -93,7 +94,7 @@ fn header(root: &Section<'_>, report: &mut Report) -> Option<Header> {
         None => None,
     };
     let invented = section.get("invented", report).map_or(Some(false), |entry| entry.truth(report));
-    let as_of = section.need("as_of", "write the day the colonies were looked at, such as as_of = 2025-10-05", report);
+    let as_of = section.need("as_of", say::needs_as_of, report);
     let as_of = as_of.and_then(|entry| entry.date(report));
     let name = name?;
     let made = Uuid::new_v5(&NAMESPACE, format!("apiary/{}", name.to_lowercase()).as_bytes());
@@ -122,7 +123,7 @@ fn colonies(
 ) -> Vec<(Colony, Spot)> {
     let sections = some_of(root.tables("colony", report), "colonies", report);
     if sections.is_empty() {
-        report.missing(&root.spot, "colony", "describe at least one colony in a [[colony]] table");
+        report.missing(&root.spot, "colony", say::needs_colony());
     }
     let mut colonies: Vec<(Colony, Spot)> = Vec::new();
     let mut names: HashMap<String, usize> = HashMap::new();
@@ -134,12 +135,7 @@ fn colonies(
         if let Some(other) = housed.insert(colony.hive, colony.name.clone()) {
             let line = section.get("hive", report).map_or(section.spot.line, |entry| entry.spot.line);
             let spot = Spot { line, field: format!("{}.hive", section.spot.field) };
-            let problem = format!("lives in the same hive as colony \"{}\"", shown(&other));
-            report.fault(
-                &spot,
-                problem,
-                "give each colony a hive of its own; two in one box are two hives side by side",
-            );
+            report.fault(&spot, colony_fault::same_hive(shown(&other)), colony_fault::same_hive_right());
         }
         colonies.push((colony, section.spot.clone()));
     }
@@ -147,11 +143,10 @@ fn colonies(
 }
 
 /// The sections that are read; a fault if there are more than a yard can have.
-fn some_of<'a>(mut sections: Vec<Section<'a>>, what: &str, report: &mut Report) -> Vec<Section<'a>> {
+fn some_of<'a>(mut sections: Vec<Section<'a>>, what: &'static str, report: &mut Report) -> Vec<Section<'a>> {
     if sections.len() > MOST_HIVES {
         let spot = sections[MOST_HIVES].spot.clone();
-        let problem = format!("the file has {} {what}", sections.len());
-        report.fault(&spot, problem, format!("keep a yard file to {MOST_HIVES}; split it into yards"));
+        report.fault(&spot, say::many(sections.len(), what), say::many_right(MOST_HIVES));
         sections.truncate(MOST_HIVES);
     }
     sections
@@ -161,14 +156,13 @@ fn unlike_name(
     name: &Option<String>,
     spot: &Spot,
     names: &mut HashMap<String, usize>,
-    what: &str,
+    what: &'static str,
     report: &mut Report,
 ) {
     let Some(name) = name else { return };
     if let Some(line) = names.insert(name.trim().to_lowercase(), spot.line) {
         let spot = Spot { line: spot.line, field: format!("{}.name", spot.field) };
-        let problem = format!("is the name of the {what} on line {line} too");
-        report.fault(&spot, problem, format!("give each {what} a name of its own"));
+        report.fault(&spot, say::same_name(line, what), say::same_name_right(what));
     }
 }
 
@@ -179,11 +173,7 @@ fn unlike_ids(hives: &[NamedHive], colonies: &[(Colony, Spot)], report: &mut Rep
     for (id, spot) in hives.chain(colonies) {
         if !seen.insert(id) {
             let spot = Spot { line: spot.line, field: format!("{}.id", spot.field) };
-            report.fault(
-                &spot,
-                "is the id of something else in this file too",
-                "take it out, and one is made from the name",
-            );
+            report.fault(&spot, say::same_id(), say::same_id_right());
         }
     }
 }

@@ -1,7 +1,9 @@
 //! Things a keeper does, as far as they change the winter.
 
 use super::TreatmentNote;
+use super::acts::act;
 use super::examined::{Examined, SpringCount};
+use crate::kinds::kinds;
 use crate::{ColonyId, FoodBody, QueenState, SetupChange};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use snowhum_units::{Bare, CubicMetre, Kilogram, Measured, ParseError, System, number};
@@ -65,6 +67,30 @@ pub enum Act {
         /// Bees in the sample.
         bees: u32,
     },
+}
+
+kinds! {
+    /// What is done, whatever it is done with.
+    ActKind of Act:
+    QueenFound: "queen=laying workers" => act;
+    Fed: "fed=5 kg fondant" => act;
+    FoodPutOn: "board=3 kg candy with pollen, rim 50 mm, hole 40 mm" => act;
+    FoodTakenOff: "board=off" => act;
+    FoodEatenUp: "board=eaten up" => act;
+    FramesFrom: "frames=3.6 kg from Alder" => act;
+    Changed: "changed=lid=50 mm foam" => act;
+    Treated: "treated=oxalic | product: as on its label | withdrawal: nil" => act;
+    UnitedInto: "united=Birch" => act;
+    Brushed: "did=brushed" => act;
+    Swept: "did=swept" => act;
+    BroughtNear: "did=brought near" => act;
+    Requeened: "did=requeened" => act;
+    Moved: "did=moved" => act;
+    CarriedIn: "carried=into Cellar" => act;
+    CarriedOut: "carried=out" => act;
+    Examined: "examined=small-cluster yes, no-food no, likeliest mites 71" => act;
+    Counted: "counted=weak" => act;
+    MitesCounted: "mites=14 of 300" => act;
 }
 
 /// Food by kind.

@@ -5,9 +5,11 @@ use super::examined::SpringCount;
 use super::treatment::TreatmentNote;
 use super::vocabulary::{name_of, percent, short, word};
 use super::weighed::{kilograms, within};
+use crate::kinds::Told;
 use crate::shipped::same_name;
 use crate::wrong::Wrong;
 use crate::{ColonyId, FoodBody, QueenState};
+use snowhum_say::note_fault as say;
 use snowhum_units::Bare;
 
 const FEEDS: [(&str, Feed); 6] = [
@@ -26,20 +28,17 @@ const DONE: [(&str, Act); 5] = [
     ("moved", Act::Moved),
 ];
 
-pub(super) fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyId>, bare: Bare) -> Result<Act, Wrong> {
+pub(super) fn act(told: &Told<'_>) -> Result<Act, Wrong> {
+    let Told { what, how, colony, bare } = *told;
     let find = |name: &str| {
         let name = name.trim();
-        let wrong = || Wrong::new(format!("no colony is called \"{name}\""), "write the name of a colony of this yard");
-        colony(name).ok_or_else(wrong)
+        colony(name).ok_or_else(|| Wrong::new(say::no_colony(name), say::no_colony_right()))
     };
     match what {
         "fed" => {
             let Some((feed, kind)) = FEEDS.iter().find(|(words, _)| how.to_lowercase().ends_with(words)) else {
-                let kinds: Vec<&str> = FEEDS.iter().map(|(words, _)| *words).collect();
-                return Err(Wrong::new(
-                    format!("\"{how}\" does not say what was fed"),
-                    format!("end it with one of {}, such as \"fed=5 kg fondant\"", kinds.join(", ")),
-                ));
+                let kinds = FEEDS.iter().map(|(words, _)| (*words).into()).collect();
+                return Err(Wrong::new(say::no_feed(how), say::feed_right(kinds)));
             };
             let mass = how[..how.len() - feed.len()].trim().trim_end_matches(" of");
             Ok(Act::Fed { feed: *kind, mass_kg: within(mass, kind.mass_of(mass.trim(), bare)?, 60.0)? })
@@ -47,7 +46,7 @@ pub(super) fn act(what: &str, how: &str, colony: &dyn Fn(&str) -> Option<ColonyI
         "board" => board(how, bare),
         "frames" => {
             let Some((stores, giver)) = how.split_once(" from ") else {
-                return Err(Wrong::new(format!("\"{how}\" names no giver"), "write \"frames=3.6 kg from Alder\""));
+                return Err(Wrong::new(say::no_giver(how), say::giver_right()));
             };
             Ok(Act::FramesFrom { giver: find(giver)?, stores_kg: kilograms(stores, 60.0, bare)? })
         }
@@ -78,7 +77,9 @@ pub(super) fn written_act(act: &Act, name: &dyn Fn(ColonyId) -> String) -> Strin
         Act::QueenFound(state) => format!("queen={}", name_of(state, &QueenState::WORDS)),
         Act::CarriedIn(room) => format!("carried=into {room}"),
         Act::CarriedOut => "carried=out".to_owned(),
-        done => format!("did={}", name_of(done, &DONE)),
+        Act::Brushed | Act::Swept | Act::BroughtNear | Act::Requeened | Act::Moved => {
+            format!("did={}", name_of(act, &DONE))
+        }
     }
 }
 
@@ -99,8 +100,7 @@ fn carried(how: &str) -> Result<Act, Wrong> {
     }
     let room = how.strip_prefix("into ").or_else(|| how.strip_prefix("in ")).unwrap_or_default().trim();
     if room.is_empty() || room.chars().count() > LONGEST || room.chars().any(|letter| letter.is_control()) {
-        let remedy = "write the room of the yard file, such as \"carried=into Cellar\", or \"carried=out\"";
-        return Err(Wrong::new(format!("\"{how}\" does not say where to"), remedy));
+        return Err(Wrong::new(say::no_place(how), say::carried_right()));
     }
     Ok(Act::CarriedIn(room.to_owned()))
 }
@@ -111,10 +111,7 @@ pub(crate) fn mites_counted(how: &str) -> Result<Act, Wrong> {
     const MOST_BEES: u32 = 2_000;
     /// Half a US cup, the sample that counting methods ask for.
     const USUAL_BEES: &str = "300";
-    let wrong = || {
-        let remedy = format!("write mites and bees of the sample, up to {MOST_BEES}, such as \"mites=14 of 300\"");
-        Wrong::new(format!("\"{how}\" is no count of mites"), remedy)
-    };
+    let wrong = || Wrong::new(say::no_mites(how), say::mites_right(MOST_BEES));
     let parts = how.split_once(" of ").or_else(|| how.split_once('/'));
     let (found, bees) = parts.or(how.contains('%').then_some((how, USUAL_BEES))).ok_or_else(wrong)?;
     let bees = bees.trim().trim_end_matches("bees").trim().parse::<u32>().map_err(|_| wrong())?;

@@ -2,6 +2,7 @@
 
 use crate::wrong::Wrong;
 use serde::{Deserialize, Serialize};
+use snowhum_say::note_fault as say;
 use std::fmt;
 use std::str::FromStr;
 
@@ -101,7 +102,7 @@ impl FromStr for Examined {
             }
         }
         if examined.signs.is_empty() || examined.signs.len() > MOST_SIGNS {
-            return Err(Wrong::new(format!("{} signs are told", examined.signs.len()), right()));
+            return Err(Wrong::new(say::signs(examined.signs.len()), say::signs_right()));
         }
         Ok(examined)
     }
@@ -112,7 +113,7 @@ fn read_sign(text: &str) -> Result<FoundSign, Wrong> {
         let name = text.strip_suffix(words)?.strip_suffix(' ')?.trim();
         is_short_name(name).then(|| FoundSign { name: name.to_owned(), found: *found })
     };
-    FOUND.iter().find_map(of).ok_or_else(|| Wrong::new(format!("\"{text}\" is no sign with its finding"), right()))
+    FOUND.iter().find_map(of).ok_or_else(|| Wrong::new(say::no_sign(text), say::signs_right()))
 }
 
 fn read_likeliest(text: &str) -> Result<Likeliest, Wrong> {
@@ -120,16 +121,12 @@ fn read_likeliest(text: &str) -> Result<Likeliest, Wrong> {
         let of_100 = of_100.parse::<u8>().ok().filter(|of_100| *of_100 <= 100)?;
         is_short_name(cause.trim()).then(|| Likeliest { cause: cause.trim().to_owned(), of_100 })
     });
-    read.ok_or_else(|| Wrong::new(format!("\"{text}\" is no cause with its chance"), "write \"likeliest mites 71\""))
+    read.ok_or_else(|| Wrong::new(say::no_cause(text), say::cause_right()))
 }
 
 fn is_short_name(name: &str) -> bool {
     let is_plain = |letter: char| letter.is_ascii_lowercase() || letter.is_ascii_digit() || letter == '-';
     (1..=MOST_LETTERS).contains(&name.len()) && name.chars().all(is_plain)
-}
-
-fn right() -> String {
-    "write signs with yes, fairly yes, fairly no or no, such as \"small-cluster yes, no-food no\"".to_owned()
 }
 
 #[cfg(test)]

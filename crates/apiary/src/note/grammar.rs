@@ -1,109 +1,29 @@
 //! Notes as keepers write them: `what=how`, several on a line with `;` between.
 
 use super::Entry;
-use super::act::Act;
-use super::acts::{act, written_act};
+use super::act::{Act, ActKind};
+use super::acts::written_act;
 use super::sign::{
-    DeadCount, DeadPlace, DroppingsPlace, Flight, Listening, Poked, ProbePlace, Seen, Sign, UpperHoleSign,
+    DeadCount, DeadPlace, HEARD, HOLES, LISTENING, PLACES, PROBES, ProbePlace, SEEN, Seen, Sign, SignKind,
 };
-use super::vocabulary::{name_of, percent, short, word};
-use super::weighed::{weighing, written_weighing};
-use crate::nearest::{nearest, nearest_names};
+use super::vocabulary::word;
+use crate::kinds::{Told, word_of};
+use crate::nearest::{nearest, nearest_names, quoted};
 use crate::shipped::same_name;
 use crate::wrong::Wrong;
 use crate::{ColonyId, OpeningState, QueenState};
+use snowhum_say::{Message, fault, note_fault as say};
 use snowhum_units::{Bare, Kelvin, Measured, Metre, number};
+use std::sync::LazyLock;
 
-/// What can be noted, each with an example.
-const EXAMPLES: [(&str, &str); 51] = [
-    ("dead", "dead=22 on snow"),
-    ("hook", "hook=12"),
-    ("entrance", "entrance=clear"),
-    ("entrance", "entrance=drifted over"),
-    ("upper", "upper=blocked"),
-    ("hole", "hole=new rime"),
-    ("hum", "hum=heard by ear"),
-    ("poke", "poke=answered"),
-    ("flight", "flight=well"),
-    ("pollen", "pollen=yes"),
-    ("droppings", "droppings=on snow"),
-    ("melt", "melt=yes"),
-    ("stripes", "stripes=5"),
-    ("stores", "stores=8 kg ± 2 kg"),
-    ("scale", "scale=46 kg"),
-    ("lift", "lift=21 kg, 19 kg"),
-    ("side", "side=17 kg"),
-    ("heft", "heft=light"),
-    ("inside", "inside=12 C under lid"),
-    ("humidity", "humidity=75 %"),
-    ("warm spot", "warm spot=yes"),
-    ("lid", "lid=warm"),
-    ("snow", "snow=45 cm"),
-    ("bees", "bees=seen, 5 seams"),
-    ("drones", "drones=yes"),
-    ("queen", "queen=dead"),
-    ("queen", "queen=laying workers"),
-    ("larvae", "larvae=yes"),
-    ("wings", "wings=yes"),
-    ("robbers", "robbers=yes"),
-    ("wasps", "wasps=yes"),
-    ("bird", "bird=yes"),
-    ("mouse", "mouse=yes"),
-    ("damage", "damage=yes"),
-    ("smell", "smell=yes"),
-    ("colony", "colony=dead"),
-    ("fed", "fed=5 kg fondant"),
-    ("board", "board=3 kg candy with pollen, rim 50 mm, hole 40 mm"),
-    ("board", "board=off"),
-    ("board", "board=eaten up"),
-    ("frames", "frames=3.6 kg from Alder"),
-    ("changed", "changed=lid=50 mm foam"),
-    ("treated", "treated=oxalic | product: as on its label | withdrawal: nil"),
-    ("united", "united=Birch"),
-    ("did", "did=brushed"),
-    ("did", "did=swept"),
-    ("carried", "carried=into Cellar"),
-    ("carried", "carried=out"),
-    ("examined", "examined=small-cluster yes, no-food no, likeliest mites 71"),
-    ("counted", "counted=weak"),
-    ("mites", "mites=14 of 300"),
-];
-
-const SEEN: [(&str, Seen); 4] = [("yes", Seen::Yes), ("no", Seen::No), ("seen", Seen::Yes), ("none", Seen::No)];
-const PLACES: [(&str, DeadPlace); 5] = [
-    ("snow", DeadPlace::Snow),
-    ("ground", DeadPlace::Ground),
-    ("board", DeadPlace::Board),
-    ("tray", DeadPlace::Tray),
-    ("guard", DeadPlace::Guard),
-];
-const HOLES: [(&str, UpperHoleSign); 5] = [
-    ("new rime", UpperHoleSign::NewRime),
-    ("rime", UpperHoleSign::Rime),
-    ("damp", UpperHoleSign::Damp),
-    ("dry", UpperHoleSign::Dry),
-    ("no rime", UpperHoleSign::Dry),
-];
-const HEARD: [(&str, Seen); 2] = [("heard", Seen::Yes), ("silent", Seen::No)];
-const FELT: [(&str, Seen); 2] = [("warm", Seen::Yes), ("cold", Seen::No)];
-const LISTENING: [(&str, Listening); 3] =
-    [("ear", Listening::Ear), ("tube", Listening::Tube), ("knock", Listening::Knock)];
-const POKED: [(&str, Poked); 5] = [
-    ("answered", Poked::Answered),
-    ("silent", Poked::Silent),
-    ("not tried", Poked::NotTried),
-    ("a bee answered", Poked::Answered),
-    ("no answer", Poked::Silent),
-];
-const FLIGHTS: [(&str, Flight); 4] =
-    [("well", Flight::Well), ("thin", Flight::Thin), ("traffic", Flight::Traffic), ("none", Flight::None)];
-const DROPPINGS: [(&str, DroppingsPlace); 3] =
-    [("on snow", DroppingsPlace::Snow), ("on hive", DroppingsPlace::Hive), ("none", DroppingsPlace::None)];
-const PROBES: [(&str, ProbePlace); 3] =
-    [("under lid", ProbePlace::UnderLid), ("combs", ProbePlace::Combs), ("floor", ProbePlace::Floor)];
 /// Every word a note may begin with, with an example of each.
 #[must_use]
 pub fn sign_examples() -> &'static [(&'static str, &'static str)] {
+    static EXAMPLES: LazyLock<Vec<(&str, &str)>> = LazyLock::new(|| {
+        let signs = SignKind::ALL.iter().flat_map(|kind| kind.examples());
+        let all = signs.chain(ActKind::ALL.iter().flat_map(|kind| kind.examples()));
+        all.map(|example| (word_of(example), *example)).collect()
+    });
     &EXAMPLES
 }
 
@@ -130,7 +50,7 @@ impl Entry {
     /// let count = DeadCount::Counted(22);
     /// assert_eq!(entry, Entry::Sign(Sign::DeadBees { count, place: DeadPlace::Snow }));
     /// let wrong = Entry::read("hole=frosty", &|_| None).unwrap_err();
-    /// assert!(wrong.remedy.contains("new rime"));
+    /// assert!(wrong.to_string().contains("new rime"));
     /// ```
     ///
     /// # Errors
@@ -147,19 +67,23 @@ impl Entry {
         // An examination names every sign that was looked for.
         let longest = if text.trim_start().starts_with("examined") { 2_000 } else { 800 };
         if text.chars().count() > longest {
-            return Err(Wrong::new("the note is far too long", format!("write at most {longest} letters")));
+            return Err(Wrong::new(say::too_long(), fault::letters(longest)));
         }
         let Some((what, how)) = text.split_once('=') else {
-            let remedy = format!("{}; what no sum reads is \"words={text}\"", examples_near(text));
-            return Err(Wrong::new(format!("\"{text}\" has no \"=\""), remedy));
+            return Err(Wrong::new(fault::no_equals(text), say::or_words(examples_near(text), text)));
         };
         let (what, how) = (what.trim().to_lowercase(), how.trim());
         match what.as_str() {
             "words" => Ok(Self::Words(how.to_owned())),
             "queen" => queen(how),
-            "fed" | "board" | "frames" | "changed" | "treated" | "united" | "did" | "carried" | "examined"
-            | "counted" | "mites" => act(&what, how, colony, bare).map(Self::Act),
-            _ => sign(&what, how, bare).map(Self::Sign),
+            _ => Self::read_as(&Told { what: usual_word(&what), how, colony, bare }),
+        }
+    }
+
+    fn read_as(told: &Told<'_>) -> Result<Self, Wrong> {
+        match SignKind::of_word(told.what) {
+            Some(kind) => kind.read(told).map(Self::Sign),
+            None => ActKind::of_word(told.what).ok_or_else(|| unknown(told.what))?.read(told).map(Self::Act),
         }
     }
 
@@ -169,49 +93,26 @@ impl Entry {
         match self {
             Self::Words(words) => format!("words={words}"),
             Self::Act(act) => written_act(act, name),
-            Self::Sign(sign) => written_sign(sign),
+            Self::Sign(sign) => sign.written(),
         }
     }
 }
 
-fn sign(what: &str, how: &str, bare: Bare) -> Result<Sign, Wrong> {
-    let seen = || word(how, &SEEN);
-    Ok(match what {
-        "dead" => dead_bees(how)?,
-        "hook" => Sign::DeadBees { count: dead_count(how)?, place: DeadPlace::Hook },
-        "entrance" | "lower" | "lower entrance" => Sign::Entrance(word(how, &OpeningState::WORDS)?),
-        "upper" | "upper entrance" => Sign::UpperEntrance(word(how, &OpeningState::WORDS)?),
-        "hole" | "upper hole" => upper_hole(how)?,
-        "hum" => hum(how)?,
-        "poke" => Sign::Poke(word(how, &POKED)?),
-        "flight" => Sign::Flight(word(how, &FLIGHTS)?),
-        "pollen" => Sign::Pollen(seen()?),
-        "droppings" => Sign::Droppings(word(how, &DROPPINGS)?),
-        "melt" => Sign::MeltedSnow(seen()?),
-        "stripes" => Sign::Stripes { seams: seams(how)? },
-        "stores" | "scale" | "weight" | "lift" | "side" | "heft" => Sign::Weight(weighing(what, how, bare)?),
-        "inside" => inside(how, bare)?,
-        "humidity" => Sign::InsideHumidity { read: percent(how)? },
-        "warm spot" => Sign::ThermalSpot(seen()?),
-        "lid" | "under lid" => Sign::WarmUnderLid(word(how, &FELT)?),
-        "snow" | "snow depth" => snow_at_box(how, bare)?,
-        "bees" => bees_seen(how)?,
-        "drones" => Sign::Drones(seen()?),
-        "larvae" => Sign::LarvaeThrownOut(seen()?),
-        "wings" => Sign::CrumpledWings(seen()?),
-        "robbers" => Sign::Robbers(seen()?),
-        "wasps" => Sign::Wasps(seen()?),
-        "bird" => Sign::Bird(seen()?),
-        "mouse" => Sign::Mouse(seen()?),
-        "damage" => Sign::Damage(seen()?),
-        "smell" => Sign::Smell(seen()?),
-        "colony" => word(how, &[("dead", Sign::SeenDead)])?,
-        _ => return Err(unknown(what)),
-    })
+/// The word under which a note is known, for one that keepers use as well.
+fn usual_word(what: &str) -> &str {
+    match what {
+        "lower" | "lower entrance" => "entrance",
+        "upper entrance" => "upper",
+        "upper hole" => "hole",
+        "weight" => "scale",
+        "under lid" => "lid",
+        "snow depth" => "snow",
+        usual => usual,
+    }
 }
 
 /// What hangs at the upper hole; how it stands, too, for a keeper who writes of the hole what belongs to `upper`.
-fn upper_hole(how: &str) -> Result<Sign, Wrong> {
+pub(super) fn upper_hole(how: &str) -> Result<Sign, Wrong> {
     let stands = OpeningState::WORDS.iter().find(|(words, _)| same_name(words, how));
     stands.map_or_else(|| word(how, &HOLES).map(Sign::UpperHole), |(_, state)| Ok(Sign::UpperEntrance(*state)))
 }
@@ -224,24 +125,27 @@ fn queen(how: &str) -> Result<Entry, Wrong> {
 }
 
 /// The three examples whose words are nearest to one that is not known.
-fn examples_near(what: &str) -> String {
+fn examples_near(what: &str) -> Message {
     const OFFERED: usize = 3;
-    let mut words: Vec<&str> = EXAMPLES.iter().map(|(word, _)| *word).collect();
+    let mut words: Vec<&str> = sign_examples().iter().map(|(word, _)| *word).collect();
     words.dedup();
     let near = nearest_names(what, &words, OFFERED);
-    let of =
-        |word: &&str| EXAMPLES.iter().find(|(known, _)| known == word).map(|(_, example)| format!("\"{example}\""));
-    format!("write such as {}", near.iter().filter_map(of).collect::<Vec<_>>().join(", "))
+    let example = |word: &&str| sign_examples().iter().find(|(known, _)| known == word);
+    let of = |word: &&str| example(word).map(|(_, example)| *example);
+    say::examples(quoted(near.iter().filter_map(of)))
 }
 
 fn unknown(what: &str) -> Wrong {
-    let near = nearest(what, EXAMPLES.iter().map(|(word, _)| *word));
-    let example = near.and_then(|near| EXAMPLES.iter().find(|(word, _)| *word == near));
-    let remedy = example.map_or_else(|| examples_near(what), |(_, example)| format!("did you mean \"{example}\"?"));
-    Wrong::new(format!("\"{what}\" is nothing that can be noted"), remedy)
+    let near = nearest(what, sign_examples().iter().map(|(word, _)| *word));
+    let example = near.and_then(|near| sign_examples().iter().find(|(word, _)| *word == near));
+    let remedy = example.map_or_else(|| examples_near(what), |(_, example)| fault::did_you_mean(*example));
+    Wrong::new(say::nothing(what), remedy)
 }
 
-fn dead_bees(how: &str) -> Result<Sign, Wrong> {
+pub(super) fn dead_bees(what: &str, how: &str) -> Result<Sign, Wrong> {
+    if what == "hook" {
+        return Ok(Sign::DeadBees { count: dead_count(how)?, place: DeadPlace::Hook });
+    }
     let (count, place) = how.rsplit_once(" on ").or_else(|| how.rsplit_once(" behind ")).unwrap_or((how, "snow"));
     let count = dead_count(count.trim())?;
     Ok(Sign::DeadBees { count, place: word(place.trim(), &PLACES)? })
@@ -249,10 +153,7 @@ fn dead_bees(how: &str) -> Result<Sign, Wrong> {
 
 fn dead_count(text: &str) -> Result<DeadCount, Wrong> {
     const MOST: u32 = 50_000;
-    let wrong = || {
-        let right = "write a number, \"none\", a band such as \"6-20\", or \"over 100\"";
-        Wrong::new(format!("\"{text}\" is no count of dead bees"), right)
-    };
+    let wrong = || Wrong::new(say::no_dead(text), say::dead_right());
     let number = |text: &str| text.trim().parse::<u32>().ok().filter(|n| *n <= MOST);
     if same_name(text, "none") {
         return Ok(DeadCount::Counted(0));
@@ -267,19 +168,19 @@ fn dead_count(text: &str) -> Result<DeadCount, Wrong> {
     number(text).map(DeadCount::Counted).ok_or_else(wrong)
 }
 
-fn hum(how: &str) -> Result<Sign, Wrong> {
+pub(super) fn hum(how: &str) -> Result<Sign, Wrong> {
     let (heard, by) = how.split_once(" by ").unwrap_or((how, "ear"));
     Ok(Sign::Hum { heard: word(heard.trim(), &HEARD)?, how: word(by.trim(), &LISTENING)? })
 }
 
-fn seams(how: &str) -> Result<f64, Wrong> {
+pub(super) fn seams(how: &str) -> Result<f64, Wrong> {
     const MOST: f64 = 30.0;
     let written = how.trim_end_matches("seams").trim_end_matches("seam").trim();
     let seams = number(written).ok().filter(|seams| (0.0..=MOST).contains(seams));
-    seams.ok_or_else(|| Wrong::new(format!("\"{how}\" is no number of seams"), "write a number from 0 to 30"))
+    seams.ok_or_else(|| Wrong::new(say::no_seams(how), say::seams_right()))
 }
 
-fn inside(how: &str, bare: Bare) -> Result<Sign, Wrong> {
+pub(super) fn inside(how: &str, bare: Bare) -> Result<Sign, Wrong> {
     let place = PROBES.iter().find(|(words, _)| how.to_lowercase().ends_with(words));
     let (read, place) = match place {
         Some((words, place)) => (&how[..how.len() - words.len()], *place),
@@ -287,75 +188,26 @@ fn inside(how: &str, bare: Bare) -> Result<Sign, Wrong> {
     };
     let read_k = Kelvin::read(read.trim().trim_end_matches(" at"), bare)?;
     if !(-60.0..=60.0).contains(&read_k.celsius()) {
-        return Err(Wrong::new(format!("\"{how}\" cannot be"), "write a temperature from -60 C to 60 C"));
+        return Err(Wrong::new(fault::cannot_be(how), say::inside_right()));
     }
     Ok(Sign::InsideTemperature { read_k, place })
 }
 
 /// Depth of the snow against the box, over the ground.
-fn snow_at_box(how: &str, bare: Bare) -> Result<Sign, Wrong> {
+pub(super) fn snow_at_box(how: &str, bare: Bare) -> Result<Sign, Wrong> {
     const MOST_M: f64 = 5.0;
     let depth_m = Metre::read(how.trim_end_matches(" at the box").trim(), bare)?;
     let fits = (0.0..=MOST_M).contains(&depth_m.get());
-    let remedy = "write its depth over the ground at the box, 0 cm to 500 cm, such as \"snow=45 cm\"";
-    fits.then_some(Sign::SnowAtBox { depth_m }).ok_or_else(|| Wrong::new(format!("\"{how}\" cannot be"), remedy))
+    let wrong = || Wrong::new(fault::cannot_be(how), say::snow_right());
+    fits.then_some(Sign::SnowAtBox { depth_m }).ok_or_else(wrong)
 }
 
-fn bees_seen(how: &str) -> Result<Sign, Wrong> {
+pub(super) fn bees_seen(how: &str) -> Result<Sign, Wrong> {
     let (seen, count) = how.split_once(',').map_or((how, None), |(seen, count)| (seen, Some(count)));
     if word(seen.trim(), &SEEN)? == Seen::No {
-        return Err(Wrong::new("no bees under the lid is weak", "leave it out, or write \"colony=dead\" if they are"));
+        return Err(Wrong::new(say::no_bees(), say::no_bees_right()));
     }
     Ok(Sign::ClusterSeen { seams: count.map(seams).transpose()? })
-}
-
-fn written_sign(sign: &Sign) -> String {
-    let seen = |what: &str, seen: &Seen| format!("{what}={}", name_of(seen, &SEEN));
-    match sign {
-        Sign::DeadBees { count, place } => {
-            let count = match count.bounds() {
-                (least, Some(most)) if least == most => least.to_string(),
-                (least, Some(most)) => format!("{least}-{most}"),
-                (least, None) => format!("over {}", least.saturating_sub(1)),
-            };
-            match place {
-                DeadPlace::Hook => format!("hook={count}"),
-                DeadPlace::Guard => format!("dead={count} behind guard"),
-                lying => format!("dead={count} on {}", name_of(lying, &PLACES)),
-            }
-        }
-        Sign::Entrance(state) => format!("entrance={}", state.words()),
-        Sign::UpperEntrance(state) => format!("upper={}", state.words()),
-        Sign::UpperHole(state) => format!("hole={}", name_of(state, &HOLES)),
-        Sign::Hum { heard, how } => format!("hum={} by {}", name_of(heard, &HEARD), name_of(how, &LISTENING)),
-        Sign::Poke(poked) => format!("poke={}", name_of(poked, &POKED)),
-        Sign::Flight(flight) => format!("flight={}", name_of(flight, &FLIGHTS)),
-        Sign::Pollen(yes) => seen("pollen", yes),
-        Sign::Droppings(place) => format!("droppings={}", name_of(place, &DROPPINGS)),
-        Sign::MeltedSnow(yes) => seen("melt", yes),
-        Sign::Stripes { seams } => format!("stripes={}", short(*seams)),
-        Sign::Weight(weighing) => written_weighing(weighing),
-        Sign::InsideTemperature { read_k, place } => {
-            format!("inside={} C {}", short(read_k.celsius()), name_of(place, &PROBES))
-        }
-        Sign::InsideHumidity { read } => format!("humidity={} %", short(100.0 * read.get())),
-        Sign::ThermalSpot(yes) => seen("warm spot", yes),
-        Sign::WarmUnderLid(warm) => format!("lid={}", name_of(warm, &FELT)),
-        Sign::SnowAtBox { depth_m } => format!("snow={} cm", short(100.0 * depth_m.get())),
-        Sign::ClusterSeen { seams: Some(seams) } => format!("bees=seen, {} seams", short(*seams)),
-        Sign::ClusterSeen { seams: None } => "bees=seen".to_owned(),
-        Sign::Drones(yes) => seen("drones", yes),
-        Sign::DeadQueen => "queen=dead".to_owned(),
-        Sign::LarvaeThrownOut(yes) => seen("larvae", yes),
-        Sign::CrumpledWings(yes) => seen("wings", yes),
-        Sign::Robbers(yes) => seen("robbers", yes),
-        Sign::Wasps(yes) => seen("wasps", yes),
-        Sign::Bird(yes) => seen("bird", yes),
-        Sign::Mouse(yes) => seen("mouse", yes),
-        Sign::Damage(yes) => seen("damage", yes),
-        Sign::Smell(yes) => seen("smell", yes),
-        Sign::SeenDead => "colony=dead".to_owned(),
-    }
 }
 
 #[cfg(test)]
@@ -365,12 +217,20 @@ mod tests {
     use uuid::Uuid;
 
     #[test]
-    fn every_example_reads_and_is_written_as_it_reads() {
-        let id = ColonyId(Uuid::from_u128(7));
-        for (_, example) in EXAMPLES {
-            let entry = Entry::read(example, &|_| Some(id)).unwrap_or_else(|wrong| panic!("{example}: {wrong}"));
+    fn every_example_reads_as_its_kind_is_written_as_it_reads_and_survives_json() {
+        let read = |text: &str| Entry::read(text, &|_| Some(ColonyId(Uuid::from_u128(7))));
+        for (_, example) in sign_examples() {
+            let entry = read(example).unwrap_or_else(|wrong| panic!("{example}: {wrong}"));
+            let of_its_kind = match &entry {
+                Entry::Sign(sign) => sign.kind().examples(),
+                Entry::Act(act) => act.kind().examples(),
+                Entry::Words(_) => &[],
+            };
+            assert!(of_its_kind.contains(example), "{example} is read as {entry:?}");
             let written = entry.written(&|_| "Alder".to_owned());
-            assert_eq!(Entry::read(&written, &|_| Some(id)), Ok(entry), "{example} -> {written}");
+            assert_eq!(read(&written).as_ref(), Ok(&entry), "{example} -> {written}");
+            let json = serde_json::to_string(&entry).unwrap();
+            assert_eq!(serde_json::from_str::<Entry>(&json).unwrap(), entry, "{json}");
         }
     }
 
@@ -443,16 +303,6 @@ mod tests {
                 Ok(Entry::Act(crate::Act::MitesCounted { found, bees })),
                 "{text}"
             );
-        }
-    }
-
-    #[test]
-    fn notes_survive_json() {
-        let id = ColonyId(Uuid::from_u128(7));
-        for (_, example) in EXAMPLES {
-            let entry = Entry::read(example, &|_| Some(id)).unwrap();
-            let json = serde_json::to_string(&entry).unwrap();
-            assert_eq!(serde_json::from_str::<Entry>(&json).unwrap(), entry, "{json}");
         }
     }
 }

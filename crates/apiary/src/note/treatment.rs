@@ -4,6 +4,7 @@ use super::vocabulary::{name_of, word};
 use crate::TreatmentClass;
 use crate::wrong::Wrong;
 use serde::{Deserialize, Serialize};
+use snowhum_say::{fault, note_fault as say};
 use std::collections::BTreeMap;
 
 /// Longest detail, letters.
@@ -94,8 +95,7 @@ impl TreatmentNote {
         let mut note = Self::from(word(parts.next().unwrap_or_default(), &TreatmentClass::WORDS)?);
         for part in parts {
             let Some((what, told)) = part.split_once(':') else {
-                let right = "write such as \"treated=oxalic | product: … | withdrawal: nil\"";
-                return Err(Wrong::new(format!("\"{part}\" has no \":\""), right));
+                return Err(Wrong::new(say::no_colon(part), say::treated_right()));
             };
             note.tell(word(what.trim(), &TreatmentDetail::WORDS)?, told)?;
         }
@@ -109,16 +109,16 @@ impl TreatmentNote {
     pub fn tell(&mut self, detail: TreatmentDetail, told: &str) -> Result<(), Wrong> {
         let (told, name) = (told.trim(), name_of(&detail, &TreatmentDetail::WORDS));
         if told.is_empty() {
-            return Err(Wrong::new(format!("the {name} is empty"), "write it, or leave it out: it is then not noted"));
+            return Err(Wrong::new(say::detail_empty(name), say::detail_empty_right()));
         }
         if told.chars().count() > LONGEST {
-            return Err(Wrong::new(format!("the {name} is too long"), format!("write at most {LONGEST} letters")));
+            return Err(Wrong::new(say::detail_long(name), fault::letters(LONGEST)));
         }
         if told.chars().any(|letter| letter.is_control() || FORBIDDEN.contains(&letter)) {
-            return Err(Wrong::new(format!("the {name} holds \"|\", \";\" or a line's end"), "write a comma instead"));
+            return Err(Wrong::new(say::detail_marks(name), say::detail_marks_right()));
         }
         if self.details.insert(detail, told.to_owned()).is_some() {
-            return Err(Wrong::new(format!("the {name} is given twice"), "give it once"));
+            return Err(Wrong::new(say::detail_twice(name), fault::once()));
         }
         Ok(())
     }

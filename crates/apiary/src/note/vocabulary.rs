@@ -3,6 +3,7 @@
 use crate::nearest::instead;
 use crate::shipped::same_name;
 use crate::wrong::Wrong;
+use snowhum_say::fault as say;
 use snowhum_units::{Fraction, number};
 
 pub(super) fn word<T: Clone>(written: &str, choices: &[(&str, T)]) -> Result<T, Wrong> {
@@ -10,7 +11,7 @@ pub(super) fn word<T: Clone>(written: &str, choices: &[(&str, T)]) -> Result<T, 
         return Ok(choice.clone());
     }
     let remedy = instead(written, choices.iter().map(|(word, _)| *word));
-    Err(Wrong::new(format!("\"{written}\" is not known here"), remedy))
+    Err(Wrong::new(say::unknown(written), remedy))
 }
 
 pub(super) fn name_of<T: PartialEq>(value: &T, choices: &[(&'static str, T)]) -> &'static str {
@@ -20,8 +21,7 @@ pub(super) fn name_of<T: PartialEq>(value: &T, choices: &[(&'static str, T)]) ->
 pub(crate) fn percent(text: &str) -> Result<Fraction, Wrong> {
     let share = number(text.trim().trim_end_matches('%')).ok();
     let share = share.map(|percent| percent / 100.0).filter(|share| (0.0..=1.0).contains(share));
-    let wrong = || Wrong::new(format!("\"{}\" is no share", text.trim()), "write a per cent, such as \"75 %\"");
-    share.map(Fraction::new).ok_or_else(wrong)
+    share.map(Fraction::new).ok_or_else(|| Wrong::new(say::no_share(text.trim()), say::share_right()))
 }
 
 /// A number to three places at most, without idle zeros.

@@ -3,6 +3,7 @@
 use super::vocabulary::{name_of, percent, short, word};
 use super::weighing::{Heft, Weighing};
 use crate::wrong::Wrong;
+use snowhum_say::{fault, note_fault as say};
 use snowhum_units::{Bare, Kilogram, Measured};
 
 const HEFTS: [(&str, Heft); 3] = [("light", Heft::Light), ("fair", Heft::Fair), ("heavy", Heft::Heavy)];
@@ -26,14 +27,11 @@ fn two_sides(how: &str, bare: Bare) -> Result<Weighing, Wrong> {
     const MOST_INSET: f64 = 0.4;
     let (sides, inset) = how.split_once(" inset ").unwrap_or((how, "0 %"));
     let Some((left, right)) = parted(sides) else {
-        return Err(Wrong::new(
-            format!("\"{how}\" is not two sides"),
-            "write both with their units, such as \"lift=42 kg, 38 kg inset 10 %\"",
-        ));
+        return Err(Wrong::new(say::no_sides(how), say::sides_right()));
     };
     let inset = percent(inset)?.get();
     if inset > MOST_INSET {
-        return Err(Wrong::new("the hive would rest on its middle", "write an inset of at most 40 % of its width"));
+        return Err(Wrong::new(say::inset(), say::inset_right()));
     }
     Ok(Weighing::TwoSidedLift {
         left_kg: kilograms(left, 300.0, bare)?,
@@ -68,7 +66,7 @@ pub(super) fn within(text: &str, mass: Kilogram, most_kg: f64) -> Result<Kilogra
     if (0.0..=most_kg).contains(&mass.get()) {
         return Ok(mass);
     }
-    Err(Wrong::new(format!("\"{}\" cannot be", text.trim()), format!("write a mass from 0 to {most_kg} kg")))
+    Err(Wrong::new(fault::cannot_be(text.trim()), say::mass_right(Kilogram::new(most_kg))))
 }
 
 pub(super) fn written_weighing(weighing: &Weighing) -> String {

@@ -7,14 +7,14 @@ use super::role::Role;
 use super::wrong::{SheetFaults, shown};
 use super::{Table, TableRow};
 use crate::Apiary;
-use crate::nearest::instead;
+use crate::nearest::{instead, quoted};
 use crate::note::sign_examples;
 use crate::shipped::same_name;
 use crate::wrong::Wrong;
+use snowhum_say::{fault, sheet_fault as say};
 
 /// Rows among which the headings are looked for: titles stand above them.
 const ABOVE: usize = 20;
-const RIGHT: &str = "write what each column is and its heading, such as \"date=Datum, hive=Volk, scale=Gewicht:kg\"";
 
 /// What columns a keeper names, each part `what=heading`, or `what=heading:unit` for numbers that bear none.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -26,7 +26,7 @@ impl SheetColumns {
     /// ```
     /// use snowhum_apiary::SheetColumns;
     /// assert!(SheetColumns::read("date=Datum:dmy; hive=Volk; scale=Gewicht, brutto:kg").is_ok());
-    /// assert!(SheetColumns::read("Datum=date").unwrap_err().remedy.contains("date=Datum"));
+    /// assert!(SheetColumns::read("Datum=date").unwrap_err().to_string().contains("date=Datum"));
     /// ```
     ///
     /// # Errors
@@ -36,19 +36,19 @@ impl SheetColumns {
         for part in parts(text) {
             let Some((word, heading)) = part.split_once('=').map(|(word, heading)| (word.trim(), heading.trim()))
             else {
-                return Err(Wrong::new(format!("\"{}\" names no column", shown(part)), RIGHT));
+                return Err(Wrong::new(say::no_column(shown(part)), say::columns_right()));
             };
             let role = Role::of(word).ok_or_else(|| unknown(word, heading))?;
             if heading.is_empty() {
-                return Err(Wrong::new(format!("\"{word}\" has no heading"), RIGHT));
+                return Err(Wrong::new(say::no_heading(word), say::columns_right()));
             }
             if !role.may_repeat() && columns.iter().any(|(other, _)| *other == role) {
-                return Err(Wrong::new(format!("\"{word}\" is given twice"), "give it once"));
+                return Err(Wrong::new(say::named_twice(word), fault::once()));
             }
             columns.push((role, heading.to_owned()));
         }
         if columns.is_empty() {
-            return Err(Wrong::new("no column is named", RIGHT));
+            return Err(Wrong::new(say::none_named(), say::columns_right()));
         }
         Ok(Self(columns))
     }
@@ -76,9 +76,9 @@ fn parts(text: &str) -> impl Iterator<Item = &str> {
 }
 
 fn unknown(word: &str, heading: &str) -> Wrong {
-    let problem = format!("\"{}\" is nothing that a column can be", shown(word));
+    let problem = say::no_role(shown(word));
     if Role::of(heading).is_some() {
-        return Wrong::new(problem, format!("write it the other way round: \"{heading}={}\"", shown(word)));
+        return Wrong::new(problem, say::turned_right(heading, shown(word)));
     }
     let known = Role::WORDS.iter().map(|(own, _)| *own).chain(sign_examples().iter().map(|(noted, _)| *noted));
     Wrong::new(problem, instead(word, known))
@@ -123,7 +123,7 @@ pub(super) struct Layout {
 impl Layout {
     pub(super) fn of(table: &Table, columns: Option<&SheetColumns>, yard: &Apiary) -> Result<Self, SheetFaults> {
         if table.rows.is_empty() {
-            let wrong = Wrong::new("is empty", "give a sheet with a row of headings, and below it a row for each look");
+            let wrong = Wrong::new(say::empty(), say::empty_right());
             return Err(SheetFaults::whole(&table.file, wrong));
         }
         let head = head(table, columns).map_err(|wrong| SheetFaults::whole(&table.file, wrong))?;
@@ -199,12 +199,11 @@ impl Layout {
         };
         let mut faults = SheetFaults::new(&table.file);
         let named: Vec<&str> = self.columns.iter().map(|column| column.heading.as_str()).collect();
-        let there = named.iter().take(ABOVE).map(|name| format!("\"{}\"", shown(name))).collect::<Vec<_>>().join(", ");
+        let there = quoted(named.iter().take(ABOVE).map(|name| shown(name)));
         let mut unknown = Vec::new();
         for role in lacking {
-            let what = if *role == Role::Hive { "the hive" } else { "the day" };
-            let remedy = format!("name it with --columns; the headings are {there}");
-            faults.add(None, "", "", Wrong::new(format!("no heading tells which column is {what}"), remedy));
+            let problem = say::no_role_told(if *role == Role::Hive { "hive" } else { "day" });
+            faults.add(None, "", "", Wrong::new(problem, say::no_role_told_right(there.clone())));
             match self.columns.iter_mut().find(|column| column.role.is_none() && fits(role, column.at)) {
                 Some(column) => column.role = Some(*role),
                 None => unknown.push(format!("{}=HEADING", role.word())),
@@ -234,7 +233,7 @@ fn head(table: &Table, columns: Option<&SheetColumns>) -> Result<usize, Wrong> {
                 let there: Vec<&str> =
                     row.cells.iter().map(|cell| cell.trim()).filter(|cell| !cell.is_empty()).collect();
                 let remedy = instead(heading.split(':').next().unwrap_or_default(), there);
-                Err(Wrong::new(format!("there is no column \"{}\"", shown(heading)), remedy))
+                Err(Wrong::new(say::no_such_heading(shown(heading)), remedy))
             }
             (near, None) => Ok(near.map_or(0, |(at, _)| at)),
         };

@@ -111,7 +111,7 @@ mod tests {
     #[test]
     fn what_nothing_settles_is_refused_with_both_readings() {
         for day in ["03/04/2026", "03-04-2026"] {
-            let remedy = moment(day, "", None).unwrap_err().remedy;
+            let remedy = moment(day, "", None).unwrap_err().to_string();
             assert!(remedy.contains("2026-04-03") && remedy.contains("2026-03-04"), "{remedy}");
         }
         for (day, clock) in [("2026-01-05", "25:00"), ("2026-01-05", "noonish"), ("46027", ""), ("", "10:00")] {

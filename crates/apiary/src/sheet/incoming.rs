@@ -6,6 +6,7 @@ use jiff::Timestamp;
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
 use serde::Serialize;
+use snowhum_say::{Message, fault, sheet_fault as say};
 
 /// Most rows that are named where it is asked about them.
 const NAMED: usize = 10;
@@ -16,7 +17,7 @@ pub struct Incoming {
     /// What the columns were taken for; empty where they are this program's own.
     pub columns: String,
     /// What is to be said about the reading.
-    pub said: Vec<String>,
+    pub said: Vec<Message>,
     /// The rows in their order.
     pub rows: Vec<IncomingRow>,
 }
@@ -35,7 +36,7 @@ pub struct IncomingRow {
     /// Whether it is kept already.
     pub known: bool,
     /// What there is to ask.
-    pub asks: Option<String>,
+    pub asks: Option<Message>,
     #[serde(skip)]
     doubt: Option<Doubt>,
     #[serde(skip)]
@@ -69,7 +70,7 @@ impl Apiary {
             let stands = self.colonies.iter().any(|colony| colony.id == note.colony);
             let doubt = if known || !stands { None } else { so_far.doubts(&note, until).first().copied() };
             so_far.notes.push(note.clone());
-            let asks = doubt.map(|doubt| doubt.to_string());
+            let asks = doubt.map(|doubt| doubt.message());
             let (colony, says) = (self.colony_name(note.colony), self.note_text(&note));
             IncomingRow { row, colony, at: zone.to_datetime(note.at), says, known, asks, doubt, note }
         });
@@ -87,7 +88,7 @@ impl Incoming {
     ///
     /// # Errors
     /// Where rows are asked about that the answer does not settle, with them.
-    pub fn kept(&self, asked: AskedRows) -> Result<Vec<Note>, String> {
+    pub fn kept(&self, asked: AskedRows) -> Result<Vec<Note>, Vec<Message>> {
         let stays_open = |row: &&IncomingRow| match asked {
             AskedRows::Open => true,
             AskedRows::Kept => row.doubt.is_some_and(|doubt| !doubt.may_be_right()),
@@ -95,19 +96,20 @@ impl Incoming {
         };
         let open: Vec<&IncomingRow> = self.asked().filter(stays_open).collect();
         if !open.is_empty() {
-            let named: Vec<String> = open.iter().take(NAMED).map(ToString::to_string).collect();
             let more = open.len().saturating_sub(NAMED);
-            let more = if more == 0 { String::new() } else { format!("\nand {more} more rows") };
-            return Err(named.join("\n") + &more);
+            let more = (more > 0).then(|| say::more_rows(more));
+            return Err(open.iter().take(NAMED).map(|row| row.message()).chain(more).collect());
         }
         let is_kept = |row: &&IncomingRow| row.doubt.is_none() || asked == AskedRows::Kept;
         Ok(self.rows.iter().filter(is_kept).map(|row| row.note.clone()).collect())
     }
 }
 
-impl std::fmt::Display for IncomingRow {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "row {}: {}, {}: {}", self.row, self.colony, self.at.strftime("%Y-%m-%d %H:%M"), self.says)?;
-        self.asks.as_ref().map_or(Ok(()), |asks| write!(f, ": {asks}"))
+impl IncomingRow {
+    /// The note with its row, and what there is to ask about it.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        let says = say::row(self.at.strftime("%Y-%m-%d %H:%M").to_string(), &self.colony, &self.says, self.row);
+        self.asks.as_ref().map_or(says.clone(), |asks| fault::at(says, asks))
     }
 }

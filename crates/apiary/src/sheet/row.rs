@@ -13,6 +13,7 @@ use crate::wrong::Wrong;
 use crate::{Apiary, Colony, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId};
 use jiff::Timestamp;
 use jiff::tz::TimeZone;
+use snowhum_say::{Message, Tongue, fault, sheet_fault as say};
 use snowhum_units::{Bare, Kelvin, Measured, MetrePerSecond, ParseError, number};
 use std::collections::{BTreeMap, HashMap};
 use uuid::Uuid;
@@ -37,7 +38,7 @@ pub(super) struct Reader<'a> {
     /// How often each look was written down.
     times: HashMap<String, u32>,
     /// Rows by what is to be said of them.
-    said: BTreeMap<String, Vec<usize>>,
+    said: BTreeMap<String, (Message, Vec<usize>)>,
 }
 
 /// What became of a cell.
@@ -73,8 +74,7 @@ impl<'a> Reader<'a> {
         for column in weather.into_iter().chain(rest) {
             let cell = cell(row, column);
             if ERRORS.contains(&cell) {
-                let remedy = "its sum went wrong: mend it in the sheet, or empty the cell";
-                self.wrong(row, column, cell, Wrong::new("is no value", remedy));
+                self.wrong(row, column, cell, Wrong::new(say::no_value(), say::no_value_right()));
             } else if !cell.is_empty() && !matches!(column.role, Some(Role::Date | Role::Time | Role::Hive)) {
                 self.cell(row, column, cell, colony, &mut looked);
             }
@@ -87,14 +87,13 @@ impl<'a> Reader<'a> {
     pub(super) fn done(mut self) -> Result<SheetReading, SheetFaults> {
         let columns = self.layout.written();
         if self.notes.is_empty() && self.faults.faults.is_empty() {
-            let remedy = "write a row for each look at a hive below the headings";
-            self.faults.add(None, "", "", Wrong::new("nothing is noted in it", remedy));
+            self.faults.add(None, "", "", Wrong::new(say::nothing(), say::nothing_right()));
         }
         if !self.faults.faults.is_empty() {
             self.faults.columns = Some(columns);
             return Err(self.faults);
         }
-        let said = self.said.iter().map(|(what, of)| format!("{}: {what}", rows(of))).collect();
+        let said = self.said.into_values().map(|(what, of)| fault::at(rows(&of), what)).collect();
         Ok(SheetReading { columns, said, notes: self.notes })
     }
 
@@ -102,8 +101,9 @@ impl<'a> Reader<'a> {
         self.faults.add(Some(row.number), &column.heading, cell, wrong);
     }
 
-    fn say(&mut self, row: &TableRow, what: String) {
-        self.said.entry(what).or_default().push(row.number);
+    fn say(&mut self, row: &TableRow, what: Message) {
+        let told = self.said.entry(Tongue::BRITISH.say(&what)).or_insert_with(|| (what, Vec::new()));
+        told.1.push(row.number);
     }
 
     fn at(&mut self, row: &TableRow) -> Option<Timestamp> {
@@ -111,24 +111,23 @@ impl<'a> Reader<'a> {
         let clock = self.layout.of_role(Role::Time).map_or("", |column| cell(row, column));
         let written = cell(row, day);
         let read = if written.is_empty() {
-            Err(Wrong::new("the day is not written", "write the day in every row"))
+            Err(Wrong::new(say::no_day(), say::no_day_right()))
         } else {
             moment(written, clock, self.order)
         };
         let read = read.and_then(|civil| {
             let found = self.zone.to_ambiguous_timestamp(civil).compatible();
-            found.map_err(|_| Wrong::new(format!("\"{written}\" is no time"), "write such as \"2026-01-06 10:00\""))
+            found.map_err(|_| Wrong::new(fault::no_time(written), fault::time_right()))
         });
         read.map_err(|wrong| self.wrong(row, day, written, self.with_order(wrong, day))).ok()
     }
 
     /// Where a stroke leaves day and month open, the whole column may be told apart at once.
     fn with_order(&self, wrong: Wrong, day: &Column) -> Wrong {
-        if self.order.is_some() || !wrong.problem.contains("may be two days") {
+        if self.order.is_some() || wrong.problem.id() != Some("fault-two-days") {
             return wrong;
         }
-        let remedy = format!("{}; or say it for the column, \"date={}:dmy\" or \":mdy\"", wrong.remedy, day.heading);
-        Wrong::new(wrong.problem, remedy)
+        Wrong::new(wrong.problem, say::or_order(&day.heading, wrong.remedy))
     }
 
     fn colony(&mut self, row: &TableRow) -> Option<&'a Colony> {
@@ -137,10 +136,10 @@ impl<'a> Reader<'a> {
         let found = hive_meant(yard, written);
         if found.is_none() {
             let wrong = if written.is_empty() {
-                Wrong::new("the hive is not written", "write it in every row")
+                Wrong::new(say::no_hive(), say::no_hive_right())
             } else {
                 let remedy = instead(written, yard.colonies.iter().map(|colony| colony.name.as_str()));
-                Wrong::new(format!("\"{}\" is no colony of {}", shown(written), yard.name), remedy)
+                Wrong::new(say::no_colony(shown(written), &yard.name), remedy)
             };
             self.wrong(row, column, written, wrong);
         }
@@ -150,8 +149,8 @@ impl<'a> Reader<'a> {
     /// One cell that holds something.
     fn cell(&mut self, row: &TableRow, column: &Column, cell: &str, colony: Option<&Colony>, looked: &mut Looked) {
         if cell.chars().count() > Table::MOST_LETTERS {
-            let remedy = format!("shorten it to {} letters, or write two rows", Table::MOST_LETTERS);
-            return self.wrong(row, column, cell, Wrong::new("is too long", remedy));
+            let wrong = Wrong::new(say::long(), say::long_right(Table::MOST_LETTERS));
+            return self.wrong(row, column, cell, wrong);
         }
         let read = match column.role {
             Some(Role::Words) => Ok(self.words(row, column, cell, colony)),
@@ -162,8 +161,7 @@ impl<'a> Reader<'a> {
         match read {
             Ok(Cell::Entries(entries)) => {
                 if column.role == Some(Role::Noted("dead")) && is_bare(cell) && column.after.is_none() {
-                    let heading = &column.heading;
-                    self.say(row, format!("{heading} are taken to lie on snow, or on the ground where there is none; if not, name the place: \"dead={heading}:on board\""));
+                    self.say(row, say::dead_taken(&column.heading));
                 }
                 looked.entries.extend(entries);
             }
@@ -172,8 +170,8 @@ impl<'a> Reader<'a> {
                 looked.words.push(format!("{}: {}", column.heading, plain(cell)));
                 let heading = &column.heading;
                 let what = match column.role {
-                    Some(role) => format!("{heading} \"{}\" is no {}, and kept as a remark", shown(cell), role.word()),
-                    None => format!("{heading} is kept as a remark, which no sum reads"),
+                    Some(role) => say::no_sign(shown(cell), heading, role.word()),
+                    None => say::remark(heading),
                 };
                 self.say(row, what);
             }
@@ -190,7 +188,7 @@ impl<'a> Reader<'a> {
         match read {
             Ok(entries) => Cell::Entries(entries),
             Err(wrong) => {
-                self.say(row, format!("{} is kept as words: {wrong}", column.heading));
+                self.say(row, say::words(&column.heading, wrong.message()));
                 Cell::Free
             }
         }
@@ -218,8 +216,8 @@ impl<'a> Reader<'a> {
         };
         if word == "humidity" && number(cell).is_ok_and(|share| share > 0.0 && share <= 1.0) {
             let hundredfold = (1e4 * number(cell).unwrap_or_default()).round() / 1e2;
-            let remedy = format!("write \"{cell} %\", or \"{hundredfold} %\"");
-            return Err(Wrong::new(format!("\"{cell}\" may be a share or a per cent"), remedy));
+            let remedy = say::two_shares_right(cell, hundredfold.to_string());
+            return Err(Wrong::new(say::two_shares(cell), remedy));
         }
         let first = match self.entry(&written, colony) {
             Ok(entry) => return Ok(Cell::Entries(vec![entry])),
@@ -241,13 +239,13 @@ impl<'a> Reader<'a> {
         }
         if let Some(words) = looked.free_words() {
             if words.chars().count() > Table::MOST_LETTERS {
-                let remedy = format!("shorten them to {} letters in all, or write two rows", Table::MOST_LETTERS);
-                return self.faults.add(Some(row.number), "", "", Wrong::new("its words are too long", remedy));
+                let wrong = Wrong::new(say::long_words(), say::long_words_right(Table::MOST_LETTERS));
+                return self.faults.add(Some(row.number), "", "", wrong);
             }
             looked.entries.push(Entry::Words(words));
         }
         if looked.entries.is_empty() {
-            return self.say(row, "nothing is noted, and nothing is kept".to_owned());
+            return self.say(row, say::nothing_kept());
         }
         let (id, visit) = self.ids(at, colony.id, &looked.entries);
         let Looked { conditions, entries, .. } = looked;

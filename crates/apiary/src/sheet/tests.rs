@@ -1,6 +1,7 @@
 use super::*;
 use crate::{AskedRows, Doubt, Entry, demo_text, read};
 use jiff::SignedDuration;
+use snowhum_say::Tongue;
 use snowhum_units::System;
 
 fn yard() -> Apiary {
@@ -69,7 +70,7 @@ fn columns_may_be_named_in_any_language_and_the_rest_is_kept_as_remarks() {
     let said = says(&reading);
     assert_eq!(said[0], "Alder 2026-01-25T12:00:00: scale=42.5 kg; words=Futter: fast leer");
     assert!(said[1].contains("scale=18.144 kg"), "a cell's own unit counts: {}", said[1]);
-    assert_eq!(reading.said, ["row 2: Futter is kept as a remark, which no sum reads"]);
+    assert_eq!(Tongue::BRITISH.say_all(&reading.said), ["row 2: Futter is kept as a remark, which no sum reads"]);
     let mend = refused(&lines, None);
     assert!(mend.contains("--columns \"date=Datum, hive=Volk\""), "{mend}");
     assert!(refused(&lines, Some("date=Datum, hive=Hive")).contains("no column \"Hive\""));
@@ -155,7 +156,11 @@ fn what_is_no_sign_is_kept_as_a_remark_and_said() {
         ]
     );
     assert_eq!(reading.said.len(), 3, "{:?}", reading.said);
-    assert!(reading.said.iter().all(|said| said.starts_with("row 2: ")), "{:?}", reading.said);
+    assert!(
+        Tongue::BRITISH.say_all(&reading.said).iter().all(|said| said.starts_with("row 2: ")),
+        "{:?}",
+        reading.said
+    );
 }
 
 #[test]
@@ -203,10 +208,9 @@ fn rows_that_are_doubles_ahead_or_before_the_count_are_asked_about_before_any_is
     let incoming = yard.incoming(reading.clone(), now);
     let doubts: Vec<bool> = incoming.rows.iter().map(|row| row.asks.is_some()).collect();
     assert_eq!(doubts, [false, true, true, true]);
-    assert!(
-        incoming.kept(AskedRows::Open).unwrap_err().contains("row 3: Alder, 2026-01-25 12:00: words=quiet: the same")
-    );
-    let ahead = incoming.kept(AskedRows::Kept).unwrap_err();
+    let refused = |asked| Tongue::BRITISH.say_all(&incoming.kept(asked).unwrap_err()).join("\n");
+    assert!(refused(AskedRows::Open).contains("row 3: Alder, 2026-01-25 12:00: words=quiet: the same"));
+    let ahead = refused(AskedRows::Kept);
     assert!(ahead.starts_with("row 5") && ahead.contains("still to come") && !ahead.contains("row 3"), "{ahead}");
     assert_eq!(incoming.kept(AskedRows::LeftOut).unwrap().len(), 1);
 
@@ -220,7 +224,8 @@ fn rows_that_are_doubles_ahead_or_before_the_count_are_asked_about_before_any_is
     let by_hand =
         Note { id: crate::NoteId(uuid::Uuid::from_u128(1)), at: last.at + SignedDuration::from_secs(30), ..last };
     let one = SheetReading { columns: String::new(), said: Vec::new(), notes: vec![(2, by_hand)] };
-    assert!(yard.incoming(one, now).asked().next().unwrap().asks.as_ref().unwrap().starts_with("the same"));
+    let asks = yard.incoming(one, now).asked().next().unwrap().asks.clone().unwrap();
+    assert_eq!(asks.id(), Some("note-fault-twice"));
     assert!(Doubt::Ahead { at: jiff::civil::date(2031, 1, 25).at(12, 0, 0, 0) }.to_string().contains("still to come"));
 }
 

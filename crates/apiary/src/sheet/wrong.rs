@@ -2,6 +2,7 @@
 
 use crate::wrong::Wrong;
 use serde::Serialize;
+use snowhum_say::{Message, Tongue, fault, sheet_fault as say};
 use std::fmt;
 
 /// Most faults that are listed, and most rows that are named of each.
@@ -9,7 +10,7 @@ const LISTED: usize = 20;
 const ROWS: usize = 5;
 
 /// One fault of a sheet, in every row that has it.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct SheetFault {
     /// The rows; none where it is of the whole sheet.
     pub rows: Vec<usize>,
@@ -18,13 +19,13 @@ pub struct SheetFault {
     /// What stands in the cell.
     pub cell: String,
     /// What is wrong.
-    pub problem: String,
+    pub problem: Message,
     /// What would be right.
-    pub remedy: String,
+    pub remedy: Message,
 }
 
 /// Every fault of a sheet, of which nothing is kept.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct SheetFaults {
     /// The file.
     pub file: String,
@@ -65,48 +66,50 @@ impl SheetFaults {
     }
 }
 
-impl fmt::Display for SheetFault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        if !self.rows.is_empty() {
-            write!(f, "{}: ", rows(&self.rows))?;
-        }
-        if !self.column.is_empty() {
-            write!(f, "{}: ", self.column)?;
-        }
+impl SheetFault {
+    /// What is wrong, in which rows and which column.
+    #[must_use]
+    pub fn message(&self) -> Message {
         // Most problems begin with the cell.
-        if !self.cell.is_empty() && !self.problem.contains(&self.cell) {
-            write!(f, "\"{}\": ", self.cell)?;
-        }
-        write!(f, "{}", self.problem)
+        let names_cell = self.cell.is_empty() || Tongue::BRITISH.say(&self.problem).contains(&self.cell);
+        let cell = (!names_cell).then(|| fault::quoted(&self.cell));
+        let column = (!self.column.is_empty()).then(|| Message::from(&self.column));
+        let rows = (!self.rows.is_empty()).then(|| rows(&self.rows));
+        [cell, column, rows].into_iter().flatten().fold(self.problem.clone(), |says, place| fault::at(place, says))
+    }
+}
+
+impl SheetFaults {
+    /// Each with what would be right, and what to say of the columns.
+    #[must_use]
+    pub fn said(&self, tongue: Tongue) -> String {
+        let one = |fault: &SheetFault| {
+            let [says, hint] = [fault.message(), fault::hint(&fault.remedy)].map(|message| tongue.say(&message));
+            format!("{}: {says}\n  {hint}", self.file)
+        };
+        let more = (self.more > 0).then(|| tongue.say(&say::more_kinds(self.more)));
+        let kept = tongue.say(&say::none_kept());
+        let columns = self.columns.as_ref();
+        let columns = columns.map(|columns| format!("{}\n  --columns \"{columns}\"", tongue.say(&say::say_columns())));
+        let end = [Some(kept), columns].into_iter().flatten().collect::<Vec<_>>().join(" ");
+        self.faults.iter().map(one).chain(more).chain([end]).collect::<Vec<_>>().join("\n")
     }
 }
 
 impl fmt::Display for SheetFaults {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        for (at, fault) in self.faults.iter().enumerate() {
-            let line = if at == 0 { "" } else { "\n" };
-            write!(f, "{line}{}: {fault}\n  hint: {}", self.file, fault.remedy)?;
-        }
-        if self.more > 0 {
-            write!(f, "\nand {} more of other kinds", self.more)?;
-        }
-        match &self.columns {
-            Some(columns) => write!(f, "\nNothing was kept. To say what the columns are:\n  --columns \"{columns}\""),
-            None => write!(f, "\nNothing was kept."),
-        }
+        f.write_str(&self.said(Tongue::BRITISH))
     }
 }
 
 impl std::error::Error for SheetFaults {}
 
 /// Rows in words: `row 4`, `rows 4, 5 and 12 more`.
-pub(super) fn rows(rows: &[usize]) -> String {
-    let named: Vec<String> = rows.iter().take(ROWS).map(usize::to_string).collect();
-    let more = rows.len().saturating_sub(ROWS);
-    match (named.as_slice(), more) {
-        ([one], _) => format!("row {one}"),
-        (_, 0) => format!("rows {}", named.join(", ")),
-        _ => format!("rows {} and {more} more", named.join(", ")),
+pub(super) fn rows(rows: &[usize]) -> Message {
+    let named = rows.iter().take(ROWS).map(|row| row.to_string().into()).collect();
+    match rows.len().saturating_sub(ROWS) {
+        0 => say::rows(rows.len(), named),
+        more => say::rows_more(more, named),
     }
 }
 

@@ -1,5 +1,6 @@
 //! No input makes the reader panic, and what it accepts is sound.
 
+use crate::said;
 use proptest::prelude::*;
 use snowhum_apiary::{Apiary, SetupChange, demo_text, read, read_bytes, template_text};
 
@@ -30,7 +31,10 @@ fn try_bytes(bytes: &[u8]) {
             let lines = 1 + bytes.iter().filter(|byte| **byte == b'\n').count();
             for fault in &faults.faults {
                 assert!((1..=lines).contains(&fault.line), "{fault:?}");
-                assert!(!fault.field.is_empty() && !fault.problem.is_empty() && !fault.remedy.is_empty(), "{fault:?}");
+                assert!(
+                    !fault.field.is_empty() && !said(&fault.problem).is_empty() && !said(&fault.remedy).is_empty(),
+                    "{fault:?}"
+                );
             }
             assert!(!faults.to_string().is_empty());
         }
@@ -126,7 +130,7 @@ proptest! {
                     }
                 }
             }
-            Err(wrong) => prop_assert!(!wrong.problem.is_empty() && !wrong.remedy.is_empty()),
+            Err(wrong) => prop_assert!(!said(&wrong.problem).is_empty() && !said(&wrong.remedy).is_empty()),
         }
     }
 }

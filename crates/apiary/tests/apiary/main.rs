@@ -14,3 +14,8 @@ mod standards;
 mod treatments;
 mod visits;
 mod words;
+
+/// A part of a fault in British words.
+fn said(part: &snowhum_say::Message) -> String {
+    snowhum_say::Tongue::BRITISH.say(part)
+}

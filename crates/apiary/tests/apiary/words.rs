@@ -2,7 +2,8 @@
 
 #![expect(clippy::expect_used, reason = "a test fails by panicking")]
 
-use snowhum_apiary::{Apiary, KnownBy, Mites, StoresKind, demo_text, read, weighed};
+use crate::said;
+use snowhum_apiary::{Apiary, KnownBy, Mites, StoresKind, demo_text, food_words, read, strength_words, weighed};
 use snowhum_units::Kilogram;
 
 const HEAD: &str = "[apiary]\nname = \"Yard\"\nas_of = 2025-10-05\n[site]\nlatitude = 50.0\nlongitude = -97.0\n\
@@ -16,6 +17,13 @@ fn quick(kind: &str, strength: &str, food: &str) -> Apiary {
     yard(&format!(
         "[[colony]]\nname = \"A\"\nkind = \"{kind}\"\nstrength = \"{strength}\"\nfood = \"{food}\"\nmites = \"not counted\"\n"
     ))
+}
+
+#[test]
+fn each_word_of_bees_and_food_is_a_message_and_in_british_as_it_is_typed() {
+    for row in strength_words().iter().chain(food_words()) {
+        assert!(row.message().id().is_some() && said(&row.message()) == row.word, "{}", row.word);
+    }
 }
 
 #[test]
@@ -83,7 +91,7 @@ fn what_is_taken_without_being_said_is_told() {
     for field in ["money", "site", "colony \"A\"", "colony \"A\".mites", "colony \"A\".stores_kind"] {
         assert!(advisories.iter().any(|advisory| advisory.field == field), "{field}: {advisories:?}");
     }
-    assert!(advisories.iter().any(|advisory| advisory.text.contains("no upper hole")));
+    assert!(advisories.iter().any(|advisory| said(&advisory.text).contains("no upper hole")));
 }
 
 #[test]

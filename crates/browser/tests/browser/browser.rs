@@ -208,8 +208,9 @@ impl<'a> Browser<'a> {
 }
 
 /// Flags of a browser that tests alone look at.
-const FLAGS: [&str; 10] = [
+const FLAGS: [&str; 11] = [
     "--headless=new",
+    "--accept-lang=en-GB",
     "--no-sandbox",
     "--disable-gpu",
     "--disable-quic",

@@ -39,7 +39,7 @@ fn ten_hives_are_logged_with_few_taps_in_two_minutes() -> Result<()> {
         }
         browser.tap("#round button.main").await?;
         taps += 1;
-        browser.reads("10 hives noted and stored").await?;
+        browser.reads("10 noted and stored").await?;
         let seconds = taps as f64 * TAP_S;
         ensure!(seconds < 120.0, "{taps} taps take {seconds} s");
         ensure!(server.notes()?.len() == HIVES, "each hive has its note");
@@ -57,7 +57,7 @@ fn as_expected_is_one_tap_and_stores_what_stands_beside_it_alone() -> Result<()>
         browser.tap("label:has([name='0.expected'])").await?;
         browser.tap("[data-go='999']").await?;
         browser.tap("#round button.main").await?;
-        browser.reads("1 hive noted and stored").await?;
+        browser.reads("1 noted and stored").await?;
         let notes = server.json("/api/notes")?["notes"].clone();
         let entries = notes[0]["entries"].as_array().map_or(0, Vec::len);
         ensure!(

@@ -57,7 +57,7 @@ fn a_point_that_cannot_be_asked_again_still_leads_to_its_square() {
     server.then(Reply::ok(bodies::square()));
     let next_day = had(client.fetch(&american(), minutes_on(21 * 60)));
     assert_eq!(next_day.standing, Standing::Fresh);
-    assert!(next_day.notes[0].contains("kept from earlier"), "{:?}", next_day.notes);
+    assert!(next_day.notes[0].id() == Some("forecast-square"), "{:?}", next_day.notes);
 }
 
 #[test]

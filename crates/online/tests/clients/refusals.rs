@@ -16,7 +16,7 @@ fn why_of(bad: &Reply) -> Why {
         _ => None,
     }
     .unwrap();
-    assert_eq!(notes, Vec::<String>::new());
+    assert!(notes.is_empty(), "{notes:?}");
     let (server, folder) = (StandIn::new([Reply::ok(bodies::met_norway()), bad.clone()]), Folder::new());
     let client = client(&server, &folder);
     let good = had(client.fetch(&request(), morning()));

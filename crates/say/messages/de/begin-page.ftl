@@ -7,7 +7,7 @@ begin-page-to-mend = { $faults ->
     [one] Eines ist zu berichtigen
    *[other] Einiges ist zu berichtigen
 }
-begin-page-whose = { $hive }: { $fault }
+begin-page-whose = { $hive }: { SENTENCE($fault) }
 begin-page-same-name = Der jetzt gezeigte Stand heißt so; dem eigenen einen anderen Namen geben.
 begin-page-no-town = Die Stadt wählen, die den Beuten am nächsten liegt, oder darunter deren eigenen Ort schreiben.
 
@@ -39,3 +39,5 @@ begin-page-counted = Gezählt oder gewogen?
 begin-page-frames = Waben, auf beiden Seiten mit Bienen besetzt
 begin-page-weight = Futter ohne Beute und Bienen, { $unit }
 begin-page-mites-on = Der Tag der Milbenprobe
+
+begin-page-kept-one = Die Aufzeichnungen enthalten schon einen Stand; `snowhum serve` zeigt ihn. Für einen anderen Stand hier eine Datei speichern und `snowhum serve --apiary FILE` starten.

@@ -1,4 +1,42 @@
-## Eine Vorsicht, deren eigene Worte nicht lesbar sind.
+## Was Imker, Bienen oder Nachbarn schaden kann, so dass es nach einem Doppelpunkt stehen kann. Keine Menge eines Arzneimittels.
 
-cautions-title = Vorsicht
-cautions-says = Etikett, örtliches Recht, Amtstierarzt und Tierarzt gehen vor.
+cautions-sentence = { SENTENCE($caution) }
+
+cautions-lifting-title = Heben
+cautions-lifting = eine volle Zarge einer großen Beute wiegt 36 bis 41 kg (80 bis 90 lb): Rähmchen herausnehmen oder zu zweit heben, nah am Körper, ohne sich zu drehen
+cautions-one-side-title = Eine Seite heben
+cautions-one-side = immer nur eine Seite, gerade nach oben, nicht mehr als einen Finger breit
+cautions-carrying-title = Eine Beute versetzen
+cautions-carrying = verzurrt, waagrecht, zu zweit oder auf einer Karre
+cautions-closed-room-title = Ein Raum voller Bienen
+cautions-closed-room = Bienen verbrauchen Luft und geben Kohlendioxid ab, das sich unten sammelt: unten einen Weg für frische Luft hinein und oben einen hinaus lassen, immer offen. Den Raum lüften, bevor man hineingeht, die Tür offen lassen und jemandem Bescheid geben; Kopfschmerz oder schweres Atmen heißt: sofort hinaus. Ein Messgerät für Kohlendioxid zeigt es an: Menschen bei der Arbeit hält man unter 5000 ppm über einen Tag und unter 30.000 ppm für eine Viertelstunde. Kein Motor, keine Gasheizung, kein Säuredampf darin
+cautions-acids-title = Säuren
+cautions-acids = organische Säuren verätzen Augen, Haut und Lunge. Auf dem Etikett des Mittels steht, was zu tragen ist: Schutzbrille, säurefeste Handschuhe, bei Dampf die richtige Atemschutzmaske. Wasser zur Hand, Wind im Rücken, niemand in der Nähe, nie in geschlossenen Räumen
+cautions-label-title = Arzneimittel
+cautions-label = eine Menge wird hier nicht genannt. Das Etikett eines im eigenen Land zugelassenen Mittels, das örtliche Recht und, wo verschrieben werden muss, der Tierarzt gehen jedem Wort hier vor
+cautions-antibiotics-title = Antibiotika
+cautions-antibiotics = Antibiotika für Bienen verschreibt der Tierarzt, wo sie überhaupt erlaubt sind; Amerikanische Faulbrut heilen sie nicht
+cautions-hot-sugar-title = Heißer Zucker
+cautions-hot-sugar = gekochter Zucker hat etwa 115 °C (240 °F) und klebt an der Haut, und heißer Sirup verbrennt tief: langer Löffel, hoher Topf, kaltes Wasser zur Hand, keine Kinder in der Nähe; abkühlen lassen, bevor man ihn trägt. Feuchter Zucker braucht keine Hitze
+cautions-robbing-title = Räuberei
+cautions-robbing = in der Dämmerung füttern, bei eingeengten Fluglöchern, und nichts verschütten: Räuber und Wespen kommen darauf
+cautions-lid-off-title = Der Deckel ab
+cautions-lid-off = an einem windstillen Tag, den Deckel weniger als eine Minute ab; keine Waben bewegen
+cautions-before-tight-title = Waben in der Kälte
+cautions-before-tight = an einem windstillen Tag, bevor die Traube dicht sitzt; Brutwaben lassen, wo sie sind
+cautions-entrance-title = Ein Flugloch freimachen
+cautions-entrance = sacht und ohne Stöße; Eis mit warmem Wasser lösen, nicht mit Gewalt
+cautions-healthy-combs-title = Waben von Volk zu Volk
+cautions-healthy-combs = nur zwischen gesunden Völkern desselben Standes: Waben tragen Faulbrut
+cautions-foulbrood-title = Faulbrut
+cautions-foulbrood = eingesunkene fettige Zelldeckel, ein Faden am Streichholz, fauliger Geruch oder schwarzer Schorf, der nicht abgeht: Beute schließen, nichts zwischen Völkern bewegen, den Amtstierarzt verständigen. Vorher wird nichts davon wieder gebraucht
+cautions-ice-title = Eis und allein arbeiten
+cautions-ice = Eis, Schnee und Dunkelheit: jemandem sagen, wo man ist und wann man zurück ist, ein Telefon mitnehmen, Spikes tragen und den Schnee vom Deckel räumen, bevor man ihn hebt. Eis über Wasser trägt bei Tauwetter niemanden
+cautions-stings-title = Stiche
+cautions-stings = schweres Atmen, Schwellung von Gesicht oder Zunge, Schwäche bis zur Ohnmacht, Ausschlag am ganzen Körper, Krämpfe oder Erbrechen nach einem Stich sind ein Notfall, meist binnen Minuten: Notruf wählen, den Adrenalin-Pen benutzen, wenn einer da ist, flach liegen oder sitzen, wenn das Atmen schwerfällt. Wer schon einmal so reagiert hat, arbeitet nie allein an Bienen
+cautions-fire-title = Feuer, Strom, Gas
+cautions-fire = Smoker, Brenner, Heizgerät und Wachs sind Feuer: Wasser zur Hand, nichts Brennendes auf Stroh, keine Lampe in eine Beute. Netzstrom im Freien nur hinter einem Fehlerstrom-Schutzschalter. Brennendes Gas oder Dampf in einem geschlossenen Raum kann töten
+cautions-fence-title = Elektrozaun
+cautions-fence = das Weidezaungerät so, wie sein Hersteller sagt, Warnschilder am Zaun, das Netzkabel im Haus
+cautions-food-law-title = Essen für Menschen
+cautions-food-law = Zucker wird nur ohne aufgesetzte Honigräume gefüttert, und was die Bienen daraus machen, wird nie als Honig verkauft. Kein Honig für Menschen aus Waben, die mit Arzneimitteln behandelt wurden

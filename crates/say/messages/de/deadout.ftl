@@ -27,6 +27,7 @@ deadout-chain = Milben im Herbst lassen eine kleine Traube zurück, die dann in 
 deadout-close = Die Beute heute schließen, damit sie nicht ausgeraubt wird.
 
 deadout-brood-first = erst, wenn die Brut angesehen ist: { $what }
+deadout-rules = { LIST($rules, between: "; ", alike: "once") }
 deadout-comb-stays = nein: nichts verlässt die Beute, bis der Amtstierarzt es gesehen hat
 deadout-stores-stay = nein: nicht an Bienen
 deadout-people = Nicht zum Verkauf und nicht für Menschen: Honig aus Bruträumen, die gefüttert oder behandelt wurden.
@@ -35,3 +36,8 @@ deadout-sources-foulbrood = Zeichen von Faulbrut: sicher, wenn gesehen, oft übe
 deadout-sources-signs = welches Zeichen zu welcher Ursache gehört: Milbrath 2016 (Michigan State University Extension), Caron 2018 (Bee Culture)
 deadout-sources-counts = wie oft: Einschätzung, jede Tabelle 10 Völker wert; die Spannen sind, was es sein könnte, wenn andere sie ausgefüllt hätten
 deadout-contradiction = diese Zeichen widersprechen einander; noch einmal nachsehen
+
+deadout-stop-why = Das kann Amerikanische oder Europäische Faulbrut sein, die sich mit Waben, Honig, Werkzeug und räubernden Bienen ausbreitet. Sporen leben Jahrzehnte.
+deadout-stop-do = Die Beute so schließen, dass keine Biene hineinkommt. Nichts bewegen, nichts verleihen, Hände und Werkzeug waschen. Den Amtstierarzt oder die Behörde rufen: vielerorts verlangt das Gesetz das sofort.
+deadout-stop-first = Vor allem anderen die Brut ansehen: Deckel eingesunken, fettig oder löchrig, Larven, die Fäden ziehen, Geruch nach Leim, schwarzer Schorf, der an der unteren Zellwand klebt. Eines davon: halt.
+deadout-stop-clean = Keines der vier zu sehen, spricht die Brut nicht frei: solche Zeichen sind sicher, wenn sie zu sehen sind, und werden oft übersehen.

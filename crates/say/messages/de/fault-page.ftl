@@ -17,6 +17,7 @@ fault-page-only-shown = Dieser Link zeigt den Stand und seine Völker, sonst nic
 fault-page-not-yet = Die erste Schätzung wird noch gerechnet. Gleich noch einmal fragen.
 fault-page-trouble = Es gibt keine Schätzung: { $why }
 fault-page-cut = Eine Rechnung endete vorzeitig. Noch einmal fragen; geschieht es wieder, ist es ein Fehler des Programms.
+fault-page-ended-early = die Rechnung endete vorzeitig: ein Fehler des Programms
 
 fault-page-title-shown = Nur zum Ansehen
 fault-page-title-missing = Nicht hier
@@ -29,3 +30,10 @@ fault-page-not-noted = Noch wurde nichts notiert.
 fault-page-right = Es stimmt: notieren
 fault-page-mend = Sonst zurückgehen und berichtigen, oder <a href="/">den Stand ansehen</a>.
 fault-page-unchanged = Nichts wurde geändert. Zurückgehen und berichtigen, oder <a href="/">den Stand ansehen</a>.
+
+fault-page-too-large = Das ist zu groß oder brach ab.
+fault-page-too-slow = Das kam zu langsam.
+fault-page-way = Diese Adresse wird nicht so gefragt.
+fault-page-file = { $file } lässt sich nicht schreiben: { $why }
+fault-page-ended-early = die Rechnung endete vorzeitig: ein Fehler des Programms
+fault-page-keep = keep={ $word }: yes, all oder unasked schreiben.

@@ -3,7 +3,7 @@
 feed-page-heading = Füttern
 feed-page-no-table = Die Tabelle des Üblichen ist nicht lesbar.
 feed-page-wrong = { $text }: bitte schreiben, was das Futtergeschirr fasst, etwa 6 { $unit }.
-feed-page-stood = Wie es am { DAY($on) } stand, als die Völker gezählt wurden; dieser Tag ist vorbei: heute steht unter <a href="/">Der Stand</a>.
+feed-page-stood = Wie am { DAY($on) } gezählt; dieser Tag ist vorbei: für heute siehe <a href="/">Der Stand</a>.
 feed-page-lede = Was dem Stand am { DAY($on) } fehlte, damit 9 von 10 solchen Völkern mit Futter in Reichweite ins Frühjahr kommen.
 feed-page-labels = Schilder für die Deckel
 feed-page-of-each = Futter für jedes Volk

@@ -24,3 +24,7 @@ feed-terminal-frames = { NUMBER($frames, digits: 1) } Waben { $size } ({ $hive }
 feed-terminal-slab = { $what }: { MASS($feed, digits: 1) } nähren ebenso viel, { LENGTH($thick, us: 1) } über die ganze Zarge
 feed-terminal-own-slab = der eigene Fladen hat { MASS($slab, digits: 1) }, so viel wie { MASS($stores, digits: 1) } Vorräte
 feed-terminal-never = Nie
+
+feed-terminal-short-wanted = --short: sagen, was fehlt, oder ein Volk nennen
+feed-terminal-no-box = die Beute von { $colony } hat keine Zarge
+feed-terminal-enough = { $colony } fehlt am { $on } nichts; um mit einer eigenen Menge zu rechnen, --short angeben

@@ -28,3 +28,8 @@ feed-sources-densities = Dichten von Sirup: aus der Erinnerung an Tafeln zu Sacc
 feed-sources-poured = geschütteter Zucker { NUMBER($density, digits: "all") } kg/L: { $source }
 feed-sources-frame = eine volle Wabe: 0,30 (Schwedischer Imkerverband) bis 0,35 kg/dm² (Wiki der Bienen-Zeitung)
 feed-sources-candy = Zuckertafeln können bei strenger Kälte Herbstvorräte nicht ersetzen: University of Minnesota
+
+feed-solid-dry = trockener Zucker auf Papier
+feed-solid-damp = feuchter, fest gewordener Zucker
+feed-solid-cooked = gekochte Zuckertafel
+feed-solid-fondant = gekaufter Futterteig

@@ -2,10 +2,10 @@
 
 fit-page-heading = Winterfest?
 fit-page-lede = Jedes Volk, wie es am { DAY($on) } vorgefunden wurde, neben dem hier Üblichen: { $country }.
-fit-page-learning = Zum Lernen: <a href="/fit?guess=1">erst schätzen, dann sehen</a>.
-fit-page-last-days = Die letzten Tage des Standes
+fit-page-learning = Lernen? <a href="/fit?guess=1">Erst schätzen, dann sehen</a>.
+fit-page-last-days = Die letzten Tage hier
 fit-page-buy = Zu kaufen
-fit-page-which = <a href="/feed">Welches Volk was bekommt, und wie</a>.
+fit-page-which = <a href="/feed">Wer was bekommt, und wie</a>.
 
 fit-page-food = Futter
 fit-page-short = Es fehlen { PORTION($short) } Vorräte.

@@ -38,7 +38,7 @@ fit-verdict = { $kind ->
    *[alone] allein überwintern
 }
 fit-verdict-queen = { $queen }: { $verdict }
-fit-unfed = Knapp und doch nicht auf dieser Liste, weil die Bienen zu anderen kommen oder abgekehrt werden: { LIST($names) }.
+fit-unfed = Knapp, doch nicht auf dieser Liste, da ihre Bienen zu anderen kommen oder abgekehrt werden: { LIST($names) }.
 
 fit-parts = { LIST($parts, between: "; ") }
 fit-any-hive = jede Beute
@@ -51,7 +51,7 @@ fit-bees-hive = { $is-nucleus ->
     [yes] Ableger
    *[no] volle Beute
 }
-fit-bees-other = { $says } ({ $source })
+fit-bees-other = 4 Waben halten sich in einem Winter von sieben Monaten warm, wachsen im Frühling aber langsam (Hochland von Colorado) ({ $source })
 fit-bees-unknown-air = die Lufttemperatur bei der Zählung ist nicht bekannt: Wabengassen morgens bei 5 bis 10 °C (41 bis 50 °F) zählen, wenn die Traube ihre Größe zeigt
 fit-bees-warm = bei { TEMPERATURE($air) } gezählt: locker sitzende Bienen belegen mehr Wabengassen als eine Traube; bei 5 bis 10 °C (41 bis 50 °F) noch einmal zählen
 fit-bees-cold = bei { TEMPERATURE($air) } gezählt: eine enge Traube belegt weniger Wabengassen, als ihre Bienen füllen könnten
@@ -68,6 +68,7 @@ fit-stores = { MASS($food, digits: 1) } ({ MASS($low, digits: 1) } bis { MASS($h
    *[no] {""}
 }
 fit-stores-nucleus-region = Nordamerika
+fit-stores-nucleus = 14 lb (6,4 kg) oder mehr in vier Rähmchen voller Größe
 fit-stores-boxes = { $boxes ->
     [one] eine Zarge
    *[other] { $boxes } Zargen
@@ -86,6 +87,7 @@ fit-queen-late = { $born }, im August oder später begattet: solche Königinnen 
 fit-queen-introduced = in diesem Herbst zugesetzt: erst nach ihrer eigenen Brut sehen, dann ihr trauen
 fit-queen-cast = ein später Schwarm: nur eigene verdeckelte Arbeiterinnenbrut beweist sie
 fit-queen-region = überall
+fit-queen-young = eine junge Königin, von diesem oder vom letzten Jahr
 fit-queen-other = eine Königin mit zwei Wintern, die gut gelegt hat, behalten viele (übliche Praxis)
 fit-queen-unseen = sie wurde nicht gesehen: nach Eiern oder verdeckelter Arbeiterinnenbrut sehen; { $too-late ->
     [yes] eine Königin, die nach etwa dem { DAY($last) } zugesetzt wird, gedeiht hier selten (Einschätzung): fehlt sie, vereinigen
@@ -100,6 +102,7 @@ fit-mites-again = im Oktober noch einmal zählen, ehe die Bienen um den { DAY($c
 
 fit-hive-lid = { RESISTANCE($lid) } über den Bienen
 fit-hive-region = kalte Länder
+fit-hive-lids = R 0,9 bis 3,5 m² K/W (R 5 bis R 20) über den Bienen
 fit-hive-sealed-top = andere dichten oben über der Dämmung ab und lassen kein oberes Flugloch; beide Schulen wollen keine kalte Fläche über der Traube
 fit-hive-breathing-top = andere legen Stroh oder eine feuchtesaugende Platte unter einen belüfteten Deckel; beide Schulen wollen keine kalte Fläche über der Traube
 fit-hive-excluder = das Absperrgitter herausnehmen: die Traube wandert nach oben und lässt die Königin darunter zurück
@@ -148,8 +151,8 @@ fit-feed-to-rule = erst nach der Regel füttern, { MASS($food, digits: 1) } Vorr
 fit-has-rule = es hat, was die Regel verlangt, und das Modell verlangt mehr: mitten im Winter wiegen
 fit-feed = erst füttern: { MASS($food, digits: 1) } Vorräte fehlen
 fit-once-fed = bekommt es, was ihm fehlt, leben { $chance } mit ihrer Königin
-fit-chance = wie es steht, kommen { $chance } lebend, mit Futter und Königin ins Frühjahr
-fit-chance-ends = wie es steht, kommen { $chance } lebend, mit Futter und Königin ins Frühjahr; die meisten, die sterben: { $cause }
+fit-chance = { $chance } kommen so lebend, mit Futter und Königin ins Frühjahr
+fit-chance-ends = { $chance } kommen so lebend, mit Futter und Königin ins Frühjahr; die meisten, die sterben: { $cause }
 
 fit-against-sick = es ist krank ({ $why }): ein krankes Volk kommt nie zu einem anderen
 fit-against-none = kein gesundes, weiselrichtiges Volk am Stand, dessen Milben unter der Schwelle oder nachweislich behandelt sind, ist stärker: zwei schwache ergeben kein starkes
@@ -176,7 +179,7 @@ fit-say-mites-now = Milben jetzt: eine Behandlung nach etwa dem { DAY($all) } ko
 fit-say-count-again = Ein zweites Mal im Oktober zählen, ehe die Bienen um den { DAY($cluster) } die Traube bilden: Räuber bringen Milben aus sterbenden Völkern heim.
 fit-say-queens = Königinnen: der letzte sinnvolle Tag, hier eine zuzusetzen, ist etwa der { DAY($last) } ({ DAY($early) } bis { DAY($late) }), nach dem letzten Flugwetter dieses Standorts; Einschätzung. Eine unbegattete danach heißt vereinigen.
 fit-say-uniting = Vereinigen: hier bis etwa zum { DAY($last) }, das schwache auf das starke, und nie mit etwas Krankem. Schwach auf schwach wird nicht stark.
-fit-say-left-on = Die Standdatei sagt von keiner Beute, ob noch { $excluder }, { $feeder } oder { $empty } aufliegt. Vor dem ersten Frost nachsehen.
+fit-say-left-on = Die Standdatei sagt von keiner Beute, ob noch ein Absperrgitter, ein Futtergeschirr oder ein leerer Honigraum aufliegt. Vor dem ersten Frost nachsehen.
 
 fit-window = kann noch wirken, wenn hier bis etwa zum { DAY($last) } ({ DAY($early) } bis { DAY($late) }) begonnen; schützt die Bienen dieses Winters nur vor etwa dem { DAY($winter-bees) }
 fit-window-hot = { $window }; von den { NUMBER($days) } Tagen, die davon bleiben, sind { NUMBER($hot) } zu heiß

@@ -22,3 +22,7 @@ hive-terminal-hole-is = { $state ->
 }
 hive-terminal-loss = Wärme fort
 hive-terminal-loses = { LOSS($loss, digits: 2) } über draußen
+
+hive-terminal-picture = Das Bild liegt in { $file }.
+hive-terminal-outside = { $option }: { NUMBER($value, digits: "all") } liegt nicht zwischen { NUMBER($low) } und { NUMBER($high) }
+hive-terminal-cluster-alone = --outside (°C; gefragt ist eine Wintertraube)

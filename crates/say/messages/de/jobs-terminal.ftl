@@ -26,3 +26,5 @@ jobs-terminal-lid = Deckel 1 min ab
 jobs-terminal-combs = gut für Waben
 jobs-terminal-half = { NUMBER($from) } bis { DAY($to) }
 jobs-terminal-days = { NUMBER($likely) } ({ NUMBER($least) }-{ NUMBER($most) })
+
+jobs-terminal-calendar = Der Kalender liegt in { $file }; später neu gelesen, verschiebt er seine Einträge und macht keine neuen.

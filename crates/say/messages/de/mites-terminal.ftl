@@ -38,3 +38,10 @@ mites-terminal-yard = Stand
 mites-terminal-mean = Mittel
 mites-terminal-mean-is = { NUMBER($mean, digits: 1) } { $unit }, { NUMBER($low, digits: 1) } bis { NUMBER($high, digits: 1) } für das Mittel des Standes
 mites-terminal-not-counted = Nicht gezählt: { LIST($colonies) }. Vielleicht sind das die schlimmsten.
+
+mites-terminal-what-counted = was wurde bei { $colony } gezählt? Etwa: snowhum mites { $colony } 14/300
+mites-terminal-wrong-count = „{ $count }“: Milben und Bienen schreiben, etwa 14/300
+mites-terminal-nobody-counted = in { $yard } hat niemand Milben gezählt; --found und --bees angeben oder die Milben in die Standdatei schreiben
+mites-terminal-days-wanted = eine Windel wird je Tag gelesen: mit --days angeben, wie lange sie lag
+mites-terminal-sample-right = NAME=MILBEN/BIENEN schreiben, etwa Alder=2/300
+mites-terminal-the-colony = das Volk

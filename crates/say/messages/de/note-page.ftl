@@ -30,7 +30,25 @@ note-page-withdraw = Zurückziehen
 note-page-stood = Wie sie lautete
 note-page-never-lost = Nichts wird je überschrieben. Eine zurückgezogene Notiz zählt nicht mehr und kommt wieder, wenn sie noch einmal gespeichert wird.
 note-page-title = Eine Notiz
-note-page-version = { $kind } { DAY($on, style: "full") }, { $clock }
+note-page-version = { $kind ->
+    [edited] geändert
+    [withdrawn] zurückgezogen
+    [restored] wiederhergestellt
+   *[made] geschrieben
+} { DAY($on, style: "full") }, { $clock }
 
 note-page-feed-wanted = { $much }: bitte antippen, womit gefüttert wurde.
 note-page-day-wanted = { $day }: bitte einen Tag schreiben, etwa 2026-01-18.
+
+## Was an einer gesendeten Notiz nicht stimmt.
+
+note-page-too-many = Mehr als { NUMBER($most) } Einträge in einer Notiz; als zwei senden.
+note-page-nothing = { $hive }: nichts ist notiert; etwas antippen oder schreiben.
+note-page-wrong-entry = { $hive }: { $entry }: { $wrong }
+note-page-words-long = Die freien Worte sind länger als { NUMBER($most) } Zeichen; kürzen.
+note-page-wrong-air = Die Luft: { $wrong }
+note-page-wrong-wind = Der Wind: { $wrong }
+note-page-doubt = { $hive }: { $doubt }.
+note-page-after-looked-at = { DAY($on, style: "full") } kommt erst noch: angesehen wird der { DAY($until, style: "full") }. Einen Tag bis dahin schreiben.
+note-page-after-today = { DAY($on, style: "full") } kommt erst noch: heute ist der { DAY($until, style: "full") }. Einen Tag bis heute schreiben.
+note-page-other-yard = ein Volk eines anderen Standes

@@ -47,7 +47,7 @@ now-open-first-not-noted = nichts wurde notiert, während andere flogen
 now-open-first-did-not-fly = flog nicht, während andere flogen
 
 now-round = { DAY($on) } gegen { NUMBER($hour) } Uhr, bei { TEMPERATURE($air) }: { $hives }
-now-round-nothing = kein Blick von außen würde diese Woche viel sagen (in Zweifel sind höchstens { $hardly ->
+now-round-nothing = von außen ist diese Woche wenig zu erfahren (in Zweifel sind höchstens { $hardly ->
     [yes] weniger als eines
    *[no] { NUMBER($doubt) }
 } von 100)

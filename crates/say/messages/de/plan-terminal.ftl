@@ -54,3 +54,5 @@ plan-terminal-after = { LIST($sentences, between: ". ") }
 
 plan-terminal-stands = Beruht auf { $source }; { NUMBER($members) } Läufe auf { NUMBER($paths) } Wetterverläufen, Startwert { $seed }.
 plan-terminal-parameters = Parameter und ihre Quellen: data/winter_parameters.toml. Etikett, örtliches Recht, Amtstierarzt und Tierarzt gehen jedem Wort hier vor.
+
+plan-terminal-of-then = { $yard } wurde am { $counted } gezählt, für einen Winter, der vorbei ist; dies ist sein damaliger Plan. Für den dieses Herbstes: snowhum season

@@ -83,9 +83,58 @@ round-page-hook = Tote Bienen mit dem Haken herausgezogen
 round-page-scale = Ganze Beute auf einer Waage
 round-page-side = Eine Seite angehoben, immer dieselbe
 
+round-page-melted-snow = Ein Loch im Schnee auf dem Deckel geschmolzen
+round-page-stripes = Frische Gemüllstreifen auf der Windel, Wabengassen
+round-page-weight = Gewicht oder Vorräte
+round-page-inside = Temperatur innen
+round-page-humidity = Luftfeuchte unter dem Deckel
+round-page-warm-spot = Ein warmer Fleck im Wärmebild
+round-page-bees-seen = Lebende Bienen unter dem Deckel gesehen
+round-page-drones = Drohnen zu ungewohnter Jahreszeit
+round-page-queen-dead = Eine tote Königin auf dem Flugbrett
+round-page-larvae = Larven oder Puppen herausgeworfen
+round-page-wings = Bienen mit verkrüppelten Flügeln
+round-page-bird = Ein Vogel am Flugloch
+round-page-mouse = Eine Maus oder ihre Spuren
+round-page-damage = Schaden durch Sturm, Tier oder Mensch
+round-page-smell = Fäulnisgeruch
+round-page-seen-dead = Das Volk wurde tot gesehen
+
 round-page-wrong-none = Kein Volk wurde notiert: bei mindestens einem antippen, was zu sehen war.
 round-page-wrong-snow = Schnee ist eines von none, old, new.
 
 round-page-pencil = Ein Rundgang mit Bleistift
 round-page-pencil-day = Tag ____________  Stunde ______  Luft ______  Schnee: keiner · alt · frisch
 round-page-pencil-ring = Je Zeile ein Wort einkreisen. Am Abend steht dieselbe Reihenfolge auf der Seite „Rundgang“.
+
+## Was das Skript des Rundgangs sagt.
+
+round-page-waiting = { $number } noch zu senden: { $hives }.
+round-page-sign-in = Anmelden, um sie zu senden
+round-page-refused = { $hive } wurde nicht angenommen: { $why }
+round-page-declined = abgelehnt
+round-page-put-back = Zurücklegen und berichtigen ({ $entries })
+round-page-stored = { $number } notiert und gespeichert: { $hives }.
+round-page-in-phone = In diesem Telefon aufbewahrt, noch zu senden: { $hives }. Gesendet wird, sobald der Server zu erreichen ist.
+round-page-signed-out = In diesem Telefon aufbewahrt, noch zu senden: { $hives }. Gesendet wird nach dem Anmelden.
+round-page-moved = Lebend von 100 solchen Völkern, vorher und nachher: { $changes }.
+round-page-draft = Was { $when } getippt wurde, ist wieder da, mit jener Zeit.
+round-page-anew = Neu beginnen
+round-page-clear-entrance = Flugloch freimachen.
+round-page-clear-upper = Oberes Flugloch freimachen.
+round-page-is-answered = Lebt: eine Biene antwortete.
+round-page-alive = Lebt.
+round-page-most-likely-alive = Lebt höchstwahrscheinlich.
+round-page-in-doubt = Zweifelhaft.
+round-page-most-likely-dead = Höchstwahrscheinlich tot.
+round-page-live = { $chance } von 100 solchen Völkern leben, vorher { $before }.
+round-page-breath = Der Reif ist ihr Atem.
+round-page-tells-most = Am meisten sagte als Nächstes: „{ $asks }“.
+round-page-tells-little = Mehr hinzusehen sagte heute wenig.
+round-page-other-air = Gerechnet für { $air }, nicht für die gemessene Luft: erst dem trauen, was nach dem Abgleich kommt.
+round-page-provisional = Vorläufig, für { $air }, bis zum Abgleich.
+round-page-next-sync = Aufbewahrt; die Schätzung kommt mit dem nächsten Abgleich.
+round-page-step = { $at } von { $all } · { $noted } notiert
+round-page-noted = { $noted } notiert
+round-page-not-looked = nicht angesehen
+round-page-answer = { $asks }: { $answer }

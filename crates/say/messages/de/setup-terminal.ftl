@@ -35,3 +35,5 @@ setup-terminal-chance = kein echter Unterschied: was da ist, kann Zufall sein ({
 setup-terminal-hardly = kein echter Unterschied: weniger als { NUMBER($least) } von 100 Völkern ({ $margin })
 setup-terminal-better = besser: { $margin } lebend, mit Futter und Königin
 setup-terminal-worse = schlechter: { $margin } lebend, mit Futter und Königin
+
+setup-terminal-no-change = --try "": nennt keine Änderung; eine schreiben, etwa "lid=50 mm foam"

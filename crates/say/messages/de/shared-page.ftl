@@ -50,7 +50,7 @@ shared-page-paper = Auf Papier
 shared-page-words = Wörter
 shared-page-sources = Quellen
 shared-page-settings = Einstellungen
-shared-page-programs = Für Programme
+shared-page-programs = Programme
 shared-page-sign-out = Abmelden
 shared-page-chances = Die Aussichten gelten für Völker wie diese mit diesen Zeichen. Etikett, örtliches Recht, Amtstierarzt und Tierarzt gehen jedem Wort hier vor.
 
@@ -81,4 +81,6 @@ shared-page-another-day = Jetzt angesehen wird der <strong>{ DAY($on, style: "fu
 shared-page-over = Diese Völker wurden am { DAY($on, style: "full") } gezählt, für einen Winter, der vorbei ist. <a href="/season">Den neuen Herbst beginnen</a>.
 shared-page-invented = Erfundener Stand<span class="for-room">, zum Ausprobieren</span>
 shared-page-look-at = Ansehen im Winter 2025–26, am
-shared-page-unread = Diese Sprache hat noch niemand gelesen, der in ihr imkert; Warnungen stehen auf Englisch.
+shared-page-unread = Noch von keinem Imker der Sprache gelesen; Warnungen auch auf Englisch.
+
+shared-page-show-new = Die neue Antwort ist da. Zeigen (was unten geschrieben steht, geht verloren)

@@ -32,3 +32,38 @@ shared-terminal-masses = { MASS($likely, digits: 1) } ({ MASS($least, digits: 1)
 shared-terminal-stands-on = Beruht auf: { LIST($sources, between: "; ") }.
 shared-terminal-stands-on-weather = Beruht auf { $weather }.
 shared-terminal-more-all = Mehr: snowhum { $command } --all. Etikett, Recht und Tierarzt gehen vor.
+
+## Was gerade geschieht, und von welchem Stand erzählt wird.
+
+shared-terminal-reading-weather = das Wetter wird gelesen …
+shared-terminal-reckoning-year = das Jahr wird gerechnet …
+shared-terminal-watching = die Völker werden geschätzt …
+shared-terminal-computing-winter = der Winter wird gerechnet …
+shared-terminal-computing-expected = das zu Erwartende wird gerechnet …
+shared-terminal-computing-set-ups = die Einrichtungen werden gerechnet …
+shared-terminal-telling-winter = der Winter wird erzählt …
+shared-terminal-of-records = Dies ist { $yard } aus den eigenen Aufzeichnungen.
+shared-terminal-demo = Dies ist der erfundene Beispielstand. Für den eigenen: snowhum new my-yard.toml
+shared-terminal-granted = { NUMBER($count) } Angaben wurden angenommen; zu sehen mit:
+shared-terminal-early-visit = Ein Besuch am { $on } liegt vor der Zählung am { $counted }: er bleibt als Vergangenes aufbewahrt, und die Antworten dieses Winters beachten ihn nicht.
+shared-terminal-called = { $name } ({ $says })
+shared-terminal-needs-now = braucht jetzt jemanden: { LIST($colonies) }
+shared-terminal-hungry = hungrig: { LIST($hives) }
+
+## Was am Gefragten nicht stimmt.
+
+shared-terminal-no-colony = ein Volk „{ $name }“ gibt es in { $yard } nicht; { $which ->
+    [nearest] am nächsten sind
+   *[all] es gibt
+} { LIST($names) }
+shared-terminal-is-file = „{ $name }“ ist eine Datei, kein Volk: eine Standdatei wird mit --apiary { $name } angegeben
+shared-terminal-no-hive = { $colony } hat keine Beute
+shared-terminal-unreadable = { $file }: lässt sich nicht lesen: { $why }
+shared-terminal-is-folder = { $file }: ist ein Ordner; die Datei darin angeben
+shared-terminal-too-large = { $file }: größer als 16 MB; ist das die richtige Datei?
+shared-terminal-not-text = { $file }: ist kein UTF-8-Text
+shared-terminal-there-already = { $file } gibt es schon und blieb, wie es ist; einen anderen Namen wählen
+shared-terminal-unwritable = { $file } lässt sich nicht schreiben: { $why }
+shared-terminal-no-records = { $file }: hier ist noch kein Stand aufbewahrt; den eigenen holt: snowhum import my-yard.toml
+shared-terminal-no-home = es gibt keinen eigenen Ordner für die Aufzeichnungen; eine Datei mit --store nennen
+shared-terminal-wrong-option = { $option } „{ $written }“: { $right }

@@ -24,3 +24,7 @@ sign-in-page-sign-out = Überall abmelden
 
 sign-in-page-phrase-short = der Kennsatz ist zu kurz; mindestens { NUMBER($fewest) } Zeichen nehmen, etwa vier Wörter, die nichts miteinander zu tun haben
 sign-in-page-phrase-long = der Kennsatz ist zu lang; höchstens { NUMBER($most) } Zeichen werden gelesen
+
+sign-in-page-not-kept = Noch nicht gespeichert
+sign-in-page-again = Vor dem Speichern ist neu anzumelden.
+sign-in-page-window = In einem eigenen Fenster <a href="/sign-in" target="_blank">anmelden</a>, dann hierher zurückgehen und noch einmal senden. Was geschrieben wurde, ist noch da.

@@ -31,6 +31,6 @@ spring-page-hive-step = <strong>{ $what }</strong>: { SENTENCE($when) } { $waits
 
 spring-page-strength = Wie stark?
 spring-page-frames = etwa { NUMBER($middle, digits: 1) } Waben mit Bienen (8 von 10: { NUMBER($low, digits: 1) } bis { NUMBER($high, digits: 1) }): { $word }
-spring-page-usual = In { $region }: { $says } ({ $source }).
+spring-page-usual = Region { $region }: { $says } ({ $source }).
 spring-page-no-usual = Für den { DAY($on) } ist in dieser Region keine Zahl bekannt; was in der Prärie üblich ist, ist hier nicht üblich.
 spring-page-weak = Ein sehr schwaches Volk

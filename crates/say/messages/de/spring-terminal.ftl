@@ -23,5 +23,5 @@ spring-terminal-step = { $what }: { $when }. { $waits } { $why }
 
 spring-terminal-strong = Wie stark?
 spring-terminal-frames = etwa { NUMBER($likely, digits: 1) } Waben mit Bienen (8 von 10: { NUMBER($least, digits: 1) } bis { NUMBER($most, digits: 1) }): { $word }
-spring-terminal-usual = In { $region }: { $says } ({ $source }).
+spring-terminal-usual = Region { $region }: { $says } ({ $source }).
 spring-terminal-weak = Ein sehr schwaches Volk

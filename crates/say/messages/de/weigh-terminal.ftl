@@ -23,3 +23,8 @@ weigh-terminal-stores = { $range }; in 8 von 10 Fällen liegt es in dieser Spann
 weigh-terminal-stores-hive = { $range } ({ $hive }); in 8 von 10 Fällen liegt es in dieser Spanne
 weigh-terminal-back = Rücken
 weigh-terminal-heavy = { $what }, { MASS($load, digits: 1) }: { $advice } (empfohlen: { MASS($advised, digits: 1) })
+
+weigh-terminal-none-reckoned = aus dieser Wägung ließ sich kein Futter rechnen, und nichts ist notiert
+weigh-terminal-one-alone = { $read } allein: für die ganze Beute auf einer Waage --scale "{ $read }" schreiben, für eine Seite --one-side "{ $read }"
+weigh-terminal-width-wanted = --width: den Abstand der Hebepunkte angeben
+weigh-terminal-frames-right = eine Zahl schreiben, etwa 7.5, oder deep=4

@@ -15,3 +15,14 @@ words-late = Ende { DAY($on, style: "month") }
 words-portion = { PORTION($mass) }
 words-poured = { POURED($volume) }
 words-unknown = nicht bekannt
+
+words-to = { NUMBER($least) } bis { NUMBER($most) }
+words-fewer = weniger als erwartet
+words-as-expected = wie erwartet
+words-more = mehr als erwartet
+
+words-calibrated = kalibriert
+words-published = veröffentlicht
+words-practice = übliche Praxis
+words-from-memory = aus der Erinnerung
+words-judgement = eigene Einschätzung

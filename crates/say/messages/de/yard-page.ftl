@@ -3,8 +3,8 @@
 yard-page-title = Der Stand
 yard-page-heading = Der Stand am { DAY($on) }
 yard-page-autumn-begun = <strong>Der neue Herbst ist begonnen.</strong> Der letzte Winter ist unter <a href="/losses">Verluste und Lehren</a> aufbewahrt.
-yard-page-lid-shut = Der Deckel ist bis zum Frühjahr zu. Sehen, was darunter vorgeht.
-yard-page-begin-own = <a href="/begin">Den eigenen Stand beginnen</a>.
+yard-page-lid-shut = Der Deckel ist bis Frühjahr zu. Sehen, was darunter vorgeht.
+yard-page-begin-own = <a href="/begin">Eigenen Stand beginnen</a>.
 yard-page-dead-bees = Tote Bienen auf dem Schnee? <a href="/normal">Ist das normal?</a>
 yard-page-begun = <strong>Der eigene Stand ist begonnen.</strong>
 yard-page-begun-kept = Er liegt in <code>{ $path }</code>; <code>snowhum serve</code> öffnet ihn wieder.
@@ -26,15 +26,15 @@ yard-page-then = Dann: { NUMBER($hives) }
 yard-page-alone = In Ruhe zu lassen, oder fort: { NUMBER($hives) }
 yard-page-mind = Beachten
 yard-page-food = Futter
-yard-page-next = Als Nächstes
-yard-page-well-in = Wohlauf bis zum { $goal }
+yard-page-next = Dann
+yard-page-well-in = Wohlauf im { $goal }
 yard-page-chances = { $is-same ->
     [yes] { NUMBER($now) } von 100.
-   *[no] { NUMBER($now) } von 100 jetzt, <strong>{ NUMBER($done) }</strong>, wenn getan.
+   *[no] { NUMBER($now) } von 100 jetzt, <strong>{ NUMBER($done) }</strong> danach.
 }
 
 yard-page-flight = Flugtag
-yard-page-flight-most-days = Die Bienen fliegen jetzt an den meisten Tagen; ein Volk, das nicht fliegt, während andere es tun, wird zuerst geöffnet.
+yard-page-flight-most-days = Bienen fliegen jetzt an den meisten Tagen; ein Volk, das nicht mitfliegt, wird zuerst geöffnet.
 yard-page-flight-on = { DAY($on, style: "weekday") }, { DAY($on, style: "marked") }: in { $chance } solchen Wintern können die Bienen fliegen.
 yard-page-flight-ready = <a href="/flight">Dafür bereit sein</a>.
 yard-page-flight-none = Binnen zehn Tagen wohl keiner.

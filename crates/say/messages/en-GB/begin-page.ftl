@@ -7,7 +7,7 @@ begin-page-to-mend = { $faults ->
     [one] One thing is to be mended
    *[other] Some things are to be mended
 }
-begin-page-whose = { $hive }: { $fault }
+begin-page-whose = { $hive }: { SENTENCE($fault) }
 begin-page-same-name = The yard served now has this name; give yours another.
 begin-page-no-town = Choose the town nearest to the hives, or write their own place below it.
 
@@ -40,3 +40,5 @@ begin-page-counted = Counted or weighed?
 begin-page-frames = Frames covered with bees on both sides
 begin-page-weight = Food without hive and bees, { $unit }
 begin-page-mites-on = The day of the mite sample
+
+begin-page-kept-one = The records hold a yard already; start `snowhum serve` to see it. For another yard save a file here, and start `snowhum serve --apiary FILE`.

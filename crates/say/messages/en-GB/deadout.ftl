@@ -25,6 +25,7 @@ deadout-close = Close the hive today, so that it is not robbed.
 
 # $what is of the table of causes, such as: use it: brush out the dead and let it dry
 deadout-brood-first = only once the brood has been looked at: { $what }
+deadout-rules = { LIST($rules, between: "; ", alike: "once") }
 deadout-comb-stays = no: nothing leaves the hive until the inspector has seen it
 deadout-stores-stay = no: not to bees
 deadout-people = Not for sale and not for people: honey of { -brood-boxes } that were fed or treated.
@@ -33,3 +34,8 @@ deadout-sources-foulbrood = signs of foulbrood: sure when seen, often missed (Mi
 deadout-sources-signs = which sign goes with which cause: Milbrath 2016 (Michigan State University Extension), Caron 2018 (Bee Culture)
 deadout-sources-counts = how often: judgement, each table worth 10 hives; ranges are what it could be if others had filled it in
 deadout-contradiction = these signs contradict each other; look again
+
+deadout-stop-why = This may be American or European foulbrood, which spreads by comb, honey, tools and robbing bees. Spores live for decades.
+deadout-stop-do = Close the hive so that no bee gets in. Move nothing, lend nothing, wash hands and tools. Call the bee inspector or the authority: in many places the law asks for it at once.
+deadout-stop-first = Before anything else look at the brood: caps sunken, greasy or with holes, larvae that draw a thread, a smell of glue, black scale stuck to the lower wall of cells. Any of them: stop.
+deadout-stop-clean = None of the four does not clear the brood: such signs are sure when seen and often missed.

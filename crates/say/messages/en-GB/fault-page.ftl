@@ -17,6 +17,7 @@ fault-page-only-shown = This link shows the yard and its hives, and nothing else
 fault-page-not-yet = The first estimate is still being computed. Ask again in a moment.
 fault-page-trouble = There is no estimate: { $why }
 fault-page-cut = A computation ended early. Ask again; if it happens again it is a fault of the program.
+fault-page-ended-early = the computation ended early: a fault of the program
 
 fault-page-title-shown = Only to look at
 fault-page-title-missing = Not here
@@ -29,3 +30,10 @@ fault-page-not-noted = Nothing was noted yet.
 fault-page-right = It is right: note it
 fault-page-mend = Else go back and mend it, or <a href="/">look at the yard</a>.
 fault-page-unchanged = Nothing was changed. Go back and mend it, or <a href="/">look at the yard</a>.
+
+fault-page-too-large = This is too large, or broke off.
+fault-page-too-slow = This took too long to come.
+fault-page-way = This address is not asked in that way.
+fault-page-file = { $file } cannot be written: { $why }
+fault-page-ended-early = the computation ended early: a fault of the program
+fault-page-keep = keep={ $word }: write yes, all or unasked.

@@ -24,3 +24,7 @@ feed-terminal-frames = { NUMBER($frames, digits: 1) } { $size } frames ({ $hive 
 feed-terminal-slab = { $what }: { MASS($feed, digits: 1) } feed as much, { LENGTH($thick, us: 1) } over the whole box
 feed-terminal-own-slab = your slab is { MASS($slab, digits: 1) }, as much as { MASS($stores, digits: 1) } of stores
 feed-terminal-never = Never
+
+feed-terminal-short-wanted = --short: say what is short, or name a colony
+feed-terminal-no-box = the hive of { $colony } has no box
+feed-terminal-enough = { $colony } is short of nothing as of { $on }; to reckon with an amount of your own give --short

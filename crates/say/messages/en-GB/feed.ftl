@@ -30,3 +30,8 @@ feed-sources-densities = densities of syrup: from memory of handbook tables of s
 feed-sources-poured = poured sugar { NUMBER($density, digits: "all") } kg/L: { $source }
 feed-sources-frame = a full frame: 0.30 (Swedish Beekeepers) to 0.35 kg/dm² (Bienen-Zeitung wiki)
 feed-sources-candy = candy cannot replace autumn stores in deep cold: University of Minnesota
+
+feed-solid-dry = dry sugar on paper
+feed-solid-damp = damp sugar, set hard
+feed-solid-cooked = cooked candy board
+feed-solid-fondant = bought fondant

@@ -52,7 +52,7 @@ fit-bees-hive = { $is-nucleus ->
     [yes] nucleus
    *[no] full-size hive
 }
-fit-bees-other = { $says } ({ $source })
+fit-bees-other = 4 frames keep warm in a winter of seven months, but build slowly in spring (high Colorado) ({ $source })
 fit-bees-unknown-air = the air at the count is not known: count seams in the morning at 5 to 10 °C (41 to 50 °F), when the cluster shows its size
 fit-bees-warm = counted at { TEMPERATURE($air) }: loose bees cover more seams than a cluster; count again at 5 to 10 °C (41 to 50 °F)
 fit-bees-cold = counted at { TEMPERATURE($air) }: a tight cluster covers fewer seams than it has bees for
@@ -69,6 +69,7 @@ fit-stores = { MASS($food, digits: 1) } ({ MASS($low, digits: 1) } to { MASS($hi
    *[no] {""}
 }
 fit-stores-nucleus-region = North America
+fit-stores-nucleus = 14 lb (6.4 kg) or more in four full-size frames
 fit-stores-boxes = { $boxes ->
     [one] one box
    *[other] { $boxes } boxes
@@ -87,6 +88,7 @@ fit-queen-late = { $born }, mated in August or later: such queens fail more ofte
 fit-queen-introduced = put in this autumn: look for her own brood before trusting her
 fit-queen-cast = a late swarm: only its own sealed worker brood proves her
 fit-queen-region = anywhere
+fit-queen-young = a young queen, of this year or last
 fit-queen-other = a queen of two winters that laid well is kept by many (common practice)
 fit-queen-unseen = she was not seen: look for eggs or sealed worker brood; { $too-late ->
     [yes] a queen given after about { DAY($last) } seldom does well here (judgement): if she is missing, { -unite }
@@ -101,6 +103,7 @@ fit-mites-again = count again in October, before bees cluster about { DAY($clust
 
 fit-hive-lid = { RESISTANCE($lid) } over the bees
 fit-hive-region = cold countries
+fit-hive-lids = R 0.9 to 3.5 m² K/W (R 5 to R 20) over the bees
 fit-hive-sealed-top = others seal the top over foam and leave no upper hole; both schools want no cold surface over the cluster
 fit-hive-breathing-top = others lay straw or a moisture board that takes up water under a vented { -roof }; both schools want no cold surface over the cluster
 fit-hive-excluder = take the excluder out: the cluster climbs and leaves the queen below it

@@ -22,3 +22,7 @@ hive-terminal-hole-is = { $state ->
 }
 hive-terminal-loss = Heat loss
 hive-terminal-loses = { LOSS($loss, digits: 2) } over outdoors
+
+hive-terminal-picture = The picture is in { $file }.
+hive-terminal-outside = { $option }: { NUMBER($value, digits: "all") } is outside { NUMBER($low) } to { NUMBER($high) }
+hive-terminal-cluster-alone = --outside (°C; a winter cluster is asked about)

@@ -27,3 +27,5 @@ jobs-terminal-lid = lid off a minute
 jobs-terminal-combs = fit for combs
 jobs-terminal-half = { NUMBER($from) } to { DAY($to) }
 jobs-terminal-days = { NUMBER($likely) } ({ NUMBER($least) }-{ NUMBER($most) })
+
+jobs-terminal-calendar = The calendar is in { $file }; read again later, it moves its entries and makes no new ones.

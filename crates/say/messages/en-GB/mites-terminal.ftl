@@ -38,3 +38,10 @@ mites-terminal-yard = Yard
 mites-terminal-mean = Mean
 mites-terminal-mean-is = { NUMBER($mean, digits: 1) } { $unit }, { NUMBER($low, digits: 1) } to { NUMBER($high, digits: 1) } for the yard's mean
 mites-terminal-not-counted = Not counted: { LIST($colonies) }. They may be the worst.
+
+mites-terminal-what-counted = what was counted at { $colony }? Write such as: snowhum mites { $colony } 14/300
+mites-terminal-wrong-count = "{ $count }": write mites and bees, such as 14/300
+mites-terminal-nobody-counted = nobody counted mites in { $yard }; give --found and --bees, or write mites in the yard file
+mites-terminal-days-wanted = a board is read a day: give --days, how long it lay there
+mites-terminal-sample-right = write NAME=MITES/BEES, such as Alder=2/300
+mites-terminal-the-colony = the colony

@@ -30,7 +30,25 @@ note-page-withdraw = Withdraw it
 note-page-stood = How it stood
 note-page-never-lost = Nothing is ever overwritten. A withdrawn note counts no more and can be brought back by keeping it again.
 note-page-title = A note
-note-page-version = { $kind } { DAY($on, style: "full") }, { $clock }
+note-page-version = { $kind ->
+    [edited] edited
+    [withdrawn] withdrawn
+    [restored] restored
+   *[made] made
+} { DAY($on, style: "full") }, { $clock }
 
 note-page-feed-wanted = { $much }: tap what was fed.
 note-page-day-wanted = { $day }: write a day such as 2026-01-18.
+
+## What is wrong with a note as it was sent.
+
+note-page-too-many = More than { NUMBER($most) } entries in one note; send them as two.
+note-page-nothing = { $hive }: nothing is noted; tap or write something.
+note-page-wrong-entry = { $hive }: { $entry }: { $wrong }
+note-page-words-long = The free words are longer than { NUMBER($most) } letters; shorten them.
+note-page-wrong-air = The air: { $wrong }
+note-page-wrong-wind = The wind: { $wrong }
+note-page-doubt = { $hive }: { $doubt }.
+note-page-after-looked-at = { DAY($on, style: "full") } is still to come: the day looked at is { DAY($until, style: "full") }. Write a day up to then.
+note-page-after-today = { DAY($on, style: "full") } is still to come: today is { DAY($until, style: "full") }. Write a day up to today.
+note-page-other-yard = a colony of another yard

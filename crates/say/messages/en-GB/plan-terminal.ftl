@@ -55,3 +55,5 @@ plan-terminal-after = { LIST($sentences, between: ". ") }
 
 plan-terminal-stands = It stands on { $source }; { NUMBER($members) } members on { NUMBER($paths) } paths, seed { $seed }.
 plan-terminal-parameters = Parameters and their sources: data/winter_parameters.toml. Follow the label, local law, the { -bee-inspector } and the vet before any word here.
+
+plan-terminal-of-then = { $yard } was counted on { $counted }, for a winter that is over; this is its plan of then. For this autumn's: snowhum season

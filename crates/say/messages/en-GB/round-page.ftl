@@ -84,9 +84,59 @@ round-page-hook = Dead bees pulled out with a hook
 round-page-scale = Whole hive on a scale
 round-page-side = One side lifted, always the same
 
+# Signs that are not asked for by taps, beside an example of how each is written.
+round-page-melted-snow = A hole melted in the snow on the roof
+round-page-stripes = Fresh stripes of crumbs on the tray, seams
+round-page-weight = Weight or stores
+round-page-inside = Temperature inside
+round-page-humidity = Humidity under the lid
+round-page-warm-spot = A warm spot in a thermal picture
+round-page-bees-seen = Living bees seen under the lid
+round-page-drones = Drones at an odd season
+round-page-queen-dead = A dead queen on the board
+round-page-larvae = Larvae or pupae thrown out
+round-page-wings = Bees with crumpled wings
+round-page-bird = A bird at the entrance
+round-page-mouse = A mouse, or its leavings
+round-page-damage = Damage by storm, beast or people
+round-page-smell = A smell of decay
+round-page-seen-dead = The colony was seen dead
+
 round-page-wrong-none = No hive was noted: tap what you saw at one at least.
 round-page-wrong-snow = Snow is one of none, old, new.
 
 round-page-pencil = A round with a pencil
 round-page-pencil-day = Day ____________  hour ______  air ______  snow: bare · old · fresh
 round-page-pencil-ring = Ring one word a line. In the evening the same order stands on the page “Yard round”.
+
+## What the script of the round says: facts in braces are filled in on the phone.
+
+round-page-waiting = { $number } waiting to be sent: { $hives }.
+round-page-sign-in = Sign in to send them
+round-page-refused = { $hive } was not taken: { $why }
+round-page-declined = refused
+round-page-put-back = Put back to mend ({ $entries })
+round-page-stored = { $number } noted and stored: { $hives }.
+round-page-in-phone = Kept in this phone and waiting: { $hives }. They are sent when the server can be reached.
+round-page-signed-out = Kept in this phone and waiting: { $hives }. They are sent when you have signed in.
+round-page-moved = Alive of 100 such hives, before and after: { $changes }.
+round-page-draft = What was tapped { $when } is here again, as of that time.
+round-page-anew = Begin anew
+round-page-clear-entrance = Clear the entrance.
+round-page-clear-upper = Clear the upper hole.
+round-page-is-answered = Alive: a bee answered.
+round-page-alive = Alive.
+round-page-most-likely-alive = Most likely alive.
+round-page-in-doubt = In doubt.
+round-page-most-likely-dead = Most likely dead.
+round-page-live = { $chance } in 100 such hives live, { $before } before.
+round-page-breath = The rime is their breath.
+round-page-tells-most = Would tell most next: “{ $asks }”.
+round-page-tells-little = No further look today would tell much.
+round-page-other-air = Reckoned for { $air }, not for the air you measured: trust what comes after the sync.
+round-page-provisional = Provisional, for { $air }, until synced.
+round-page-next-sync = Kept; the estimate comes with the next sync.
+round-page-step = { $at } of { $all } · { $noted } noted
+round-page-noted = { $noted } noted
+round-page-not-looked = not looked at
+round-page-answer = { $asks }: { $answer }

@@ -37,3 +37,5 @@ setup-terminal-chance = no real difference: what there is may be chance ({ $marg
 setup-terminal-hardly = no real difference: fewer than { NUMBER($least) } hives in 100 ({ $margin })
 setup-terminal-better = better: { $margin } alive, fed and queenright
 setup-terminal-worse = worse: { $margin } alive, fed and queenright
+
+setup-terminal-no-change = --try "": says no change; write one such as "lid=50 mm foam"

@@ -91,4 +91,6 @@ shared-page-another-day = <strong>{ DAY($on, style: "full") }</strong> is looked
 shared-page-over = These colonies were counted on { DAY($on, style: "full") }, for a winter that is over. <a href="/season">Begin the new autumn</a>.
 shared-page-invented = An invented yard<span class="for-room">, to try things on</span>
 shared-page-look-at = Look at it in winter 2025–26, on
-shared-page-unread = This language has not been read by a keeper of the tongue yet; cautions stand in English.
+shared-page-unread = Not read by a keeper of the tongue yet; cautions have their English beside them.
+
+shared-page-show-new = The new answer is there. Show it (what is typed below is lost)

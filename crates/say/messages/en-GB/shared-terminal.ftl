@@ -35,3 +35,38 @@ shared-terminal-masses = { MASS($likely, digits: 1) } ({ MASS($least, digits: 1)
 shared-terminal-stands-on = Stands on: { LIST($sources, between: "; ") }.
 shared-terminal-stands-on-weather = It stands on { $weather }.
 shared-terminal-more-all = More: snowhum { $command } --all. Label, law and vet come first.
+
+## What is under way, and which yard is told of.
+
+shared-terminal-reading-weather = reading the weather …
+shared-terminal-reckoning-year = reckoning the year …
+shared-terminal-watching = watching the colonies …
+shared-terminal-computing-winter = computing the winter …
+shared-terminal-computing-expected = computing what was to be expected …
+shared-terminal-computing-set-ups = computing the set-ups …
+shared-terminal-telling-winter = telling the winter …
+shared-terminal-of-records = This is { $yard } of your records.
+shared-terminal-demo = This is the invented demo yard. For your own: snowhum new my-yard.toml
+shared-terminal-granted = { NUMBER($count) } things were taken for granted; to see them:
+shared-terminal-early-visit = A visit of { $on } lies before the count of { $counted }: it is kept as history, and this winter's answers do not heed it.
+shared-terminal-called = { $name } ({ $says })
+shared-terminal-needs-now = needs you now: { LIST($colonies) }
+shared-terminal-hungry = hungry: { LIST($hives) }
+
+## What is wrong with what was asked.
+
+shared-terminal-no-colony = there is no colony "{ $name }" in { $yard }; { $which ->
+    [nearest] the nearest are
+   *[all] there are
+} { LIST($names) }
+shared-terminal-is-file = "{ $name }" is a file, not a colony: a yard file is given by --apiary { $name }
+shared-terminal-no-hive = { $colony } has no hive
+shared-terminal-unreadable = { $file }: cannot be read: { $why }
+shared-terminal-is-folder = { $file }: is a folder; give the file in it
+shared-terminal-too-large = { $file }: larger than 16 MB; is this the right file?
+shared-terminal-not-text = { $file }: is not UTF-8 text
+shared-terminal-there-already = { $file } exists already and was left as it is; choose another name
+shared-terminal-unwritable = { $file } cannot be written: { $why }
+shared-terminal-no-records = { $file }: no yard is kept here yet; bring yours in with: snowhum import my-yard.toml
+shared-terminal-no-home = there is no home folder to keep records in; name a file with --store
+shared-terminal-wrong-option = { $option } "{ $written }": { $right }

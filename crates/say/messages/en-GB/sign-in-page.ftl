@@ -18,3 +18,7 @@ sign-in-page-sign-out = Sign out everywhere
 
 sign-in-page-phrase-short = the pass phrase is too short; take at least { NUMBER($fewest) } letters, such as four words that have nothing to do with each other
 sign-in-page-phrase-long = the pass phrase is too long; at most { NUMBER($most) } letters are read
+
+sign-in-page-not-kept = Not kept yet
+sign-in-page-again = You have to sign in again before this is kept.
+sign-in-page-window = <a href="/sign-in" target="_blank">Sign in</a> in a window of its own, then go back here and send it again. What you wrote is still there.

@@ -20,3 +20,15 @@ weather-terminal-until = Until
 weather-terminal-attribution = Attribution
 weather-terminal-read = { $files }: { NUMBER($hours) } hours from { $from }, coldest { TEMPERATURE($coldest, digits: 1) }
 weather-terminal-written = Whole hours written to { $file }; to use them: --weather "{ $file }" --columns "{ $columns }"
+
+## A day that the weather or the count does not reach.
+
+weather-terminal-before-count = as-of { $on } lies before the day the colonies were counted, { $counted }; ask about a day from then on
+weather-terminal-winter-over = { $yard } was counted on { $counted } for a winter that ended here about { $spring }, long before { $on }. It says nothing of how its colonies stand now. The one step: snowhum season, which counts those that live anew and keeps last winter
+weather-terminal-after-files = as-of { $on } lies after the weather given, which ends on { $ends }; add a file that goes on from there
+weather-terminal-today-alone = A forecast is asked for today alone; another day was asked about.
+weather-terminal-no-spring = no spring was found at this site within eight months of midwinter; set first_flow in [site] of the yard file
+weather-terminal-too-short = as-of { $on }: spring here is { $spring }; a winter plan starts between high summer and spring, at least a week before it
+weather-terminal-no-hours = the weather files hold no hours
+weather-terminal-columns-alone = --columns says how to read a station's file; give that file with --weather
+weather-terminal-no-folder = there is no home folder to keep forecasts in

@@ -23,3 +23,8 @@ weigh-terminal-stores = { $range }; in 8 cases of 10 it lies in that range
 weigh-terminal-stores-hive = { $range } ({ $hive }); in 8 cases of 10 it lies in that range
 weigh-terminal-back = Your back
 weigh-terminal-heavy = { $what }, { MASS($load, digits: 1) }: { $advice } (advised: { MASS($advised, digits: 1) })
+
+weigh-terminal-none-reckoned = no food could be reckoned from this weighing, and nothing is noted
+weigh-terminal-one-alone = { $read } alone: of the whole hive on a scale write --scale "{ $read }", of one side --one-side "{ $read }"
+weigh-terminal-width-wanted = --width: give the distance between the lift points
+weigh-terminal-frames-right = write a number, such as 7.5, or deep=4

@@ -18,3 +18,14 @@ words-late = late-{ DAY($on, style: "month") }
 words-portion = { PORTION($mass) }
 words-poured = { POURED($volume) }
 words-unknown = not known
+
+words-to = { NUMBER($least) } to { NUMBER($most) }
+words-fewer = fewer than expected
+words-as-expected = as expected
+words-more = more than expected
+
+words-calibrated = calibrated
+words-published = published
+words-practice = common practice
+words-from-memory = from memory
+words-judgement = judgement

@@ -17,9 +17,9 @@ answer-lasts = { $barely ->
    *[no] dure
 } jusqu’au { $goal } dans au moins 9 hivers sur 10
 answer-most-last = { $barely ->
-    [yes] dure le plus probablement tout juste
-   *[no] dure le plus probablement
-} jusqu’au { $goal } ; 1 sur 10 est à bout avant le { DAY($early) }
+    [yes] au plus probable tout juste
+   *[no] au plus probable
+} jusqu’au { $goal } ; 1 sur 10 à bout avant le { DAY($early) }
 answer-until = le plus probablement jusqu’à { DAY($middle, style: "part") } ; 1 sur 10 est à bout avant le { DAY($early) }
 
 answer-by-custom = l’usage le demande ; sa valeur n’est pas évaluée dans le modèle

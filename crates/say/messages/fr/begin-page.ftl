@@ -7,7 +7,7 @@ begin-page-to-mend = { $faults ->
     [one] Une chose est à corriger
    *[other] Des choses sont à corriger
 }
-begin-page-whose = { $hive } : { $fault }
+begin-page-whose = { $hive } : { SENTENCE($fault) }
 begin-page-same-name = Le rucher servi en ce moment porte ce nom ; en donner un autre à celui-ci.
 begin-page-no-town = Choisir la ville la plus proche des ruches, ou écrire leur propre place au-dessous.
 
@@ -39,3 +39,5 @@ begin-page-counted = Comptées ou pesée ?
 begin-page-frames = Cadres couverts d’abeilles des deux côtés
 begin-page-weight = Nourriture sans ruche ni abeilles, { $unit }
 begin-page-mites-on = Le jour du prélèvement
+
+begin-page-kept-one = Les archives contiennent déjà un rucher ; lancer `snowhum serve` pour le voir. Pour un autre rucher, enregistrer ici un fichier, et lancer `snowhum serve --apiary FILE`.

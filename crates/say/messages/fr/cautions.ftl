@@ -1,4 +1,42 @@
-## Une mise en garde dont les propres mots ne peuvent être lus.
+## Ce qui peut nuire à l’apiculteur, aux abeilles ou aux voisins, pour suivre un deux-points. Aucune quantité de médicament.
 
-cautions-title = Attention
-cautions-says = La notice, la loi locale, les services vétérinaires et le vétérinaire passent d’abord.
+cautions-sentence = { SENTENCE($caution) }
+
+cautions-lifting-title = Lever
+cautions-lifting = un corps plein d’une grande ruche pèse 36 à 41 kg (80 à 90 lb) : en sortir des cadres ou le lever à deux, tout contre soi, sans tourner
+cautions-one-side-title = Lever un côté
+cautions-one-side = un côté à la fois, tout droit, pas plus que la largeur d’un doigt
+cautions-carrying-title = Déplacer une ruche
+cautions-carrying = sanglée, à plat, à deux ou sur un diable
+cautions-closed-room-title = Une pièce pleine d’abeilles
+cautions-closed-room = les abeilles consomment l’air et rejettent du dioxyde de carbone, qui s’amasse en bas : laisser une entrée d’air frais en bas et une sortie en haut, toujours ouvertes. Aérer la pièce avant d’y entrer, laisser la porte ouverte et prévenir quelqu’un ; mal de tête ou souffle difficile veut dire dehors aussitôt. Un appareil qui mesure le dioxyde de carbone le dit : au travail, on reste sous 5000 ppm sur une journée et sous 30 000 ppm pendant un quart d’heure. Ni moteur, ni chauffage au gaz, ni vapeur d’acide là-dedans
+cautions-acids-title = Acides
+cautions-acids = les acides organiques brûlent les yeux, la peau et les poumons. La notice du produit dit quoi porter : lunettes étanches, gants qui résistent aux acides et, pour la vapeur, le bon masque respiratoire. De l’eau sous la main, le vent dans le dos, personne à côté, jamais en lieu clos
+cautions-label-title = Médicaments
+cautions-label = aucune quantité n’est dite ici. La notice d’un produit autorisé dans le pays, la loi locale et, là où il faut une ordonnance, le vétérinaire passent avant tout mot écrit ici
+cautions-antibiotics-title = Antibiotiques
+cautions-antibiotics = les antibiotiques pour abeilles, c’est au vétérinaire de les prescrire, là où ils sont permis ; ils ne guérissent pas la loque américaine
+cautions-hot-sugar-title = Sucre chaud
+cautions-hot-sugar = le sucre cuit est à près de 115 °C (240 °F) et colle à la peau, et le sirop chaud brûle profond : longue cuillère, casserole haute, eau froide sous la main, pas d’enfants à côté ; laisser refroidir avant de le porter. Le sucre humide n’a pas besoin de chaleur
+cautions-robbing-title = Pillage
+cautions-robbing = nourrir à la tombée du jour, entrées réduites, et ne rien renverser : pillardes et guêpes viennent pour cela
+cautions-lid-off-title = Le toit ôté
+cautions-lid-off = un jour sans vent, le toit ôté moins d’une minute ; ne pas bouger les rayons
+cautions-before-tight-title = Les rayons au froid
+cautions-before-tight = le faire un jour sans vent, avant que la grappe soit serrée ; laisser les rayons de couvain où ils sont
+cautions-entrance-title = Dégager une entrée
+cautions-entrance = doucement et sans coups ; fondre la glace à l’eau tiède, pas de force
+cautions-healthy-combs-title = Des rayons d’une ruche à l’autre
+cautions-healthy-combs = seulement entre colonies saines d’un même rucher : les rayons portent la loque
+cautions-foulbrood-title = Loque
+cautions-foulbrood = opercules affaissés et gras, un fil étiré à l’allumette, une odeur fétide ou une écaille noire qui ne se détache pas : fermer la ruche, ne rien déplacer d’une ruche à l’autre, prévenir les services vétérinaires. Rien n’en ressert avant cela
+cautions-ice-title = Glace et travail seul
+cautions-ice = glace, neige et obscurité : dire à quelqu’un où l’on est et quand on rentre, emporter un téléphone, porter des crampons et ôter la neige d’un toit avant de le lever. La glace sur l’eau ne porte personne au dégel
+cautions-stings-title = Piqûres
+cautions-stings = souffle difficile, visage ou langue enflés, malaise, plaques sur tout le corps, crampes ou vomissements après une piqûre sont une urgence, le plus souvent en quelques minutes : appeler les secours, se servir du stylo d’adrénaline s’il y en a un, s’allonger à plat, ou s’asseoir si le souffle est difficile. Qui a déjà réagi ainsi ne travaille jamais seul aux abeilles
+cautions-fire-title = Feu, électricité, gaz
+cautions-fire = enfumoir, chalumeau, chauffage et cire sont un feu : de l’eau sous la main, rien d’allumé sur de la paille, pas de lampe dans une ruche. Le courant du secteur au-dehors seulement derrière un disjoncteur différentiel. Gaz qui brûle ou vapeur dans une pièce close peuvent tuer
+cautions-fence-title = Clôture électrique
+cautions-fence = l’électrificateur comme son fabricant le dit, des panneaux sur la clôture, son fil de secteur à l’intérieur
+cautions-food-law-title = Ce que mangent les gens
+cautions-food-law = le sucre se donne seulement sans hausse à miel, et ce que les abeilles en font ne se vend jamais comme miel. Pas de miel pour les gens tiré de rayons qui ont reçu un médicament

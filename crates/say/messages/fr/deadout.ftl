@@ -27,6 +27,7 @@ deadout-chain = Des varroas à l’automne laissent une petite grappe, qui meurt
 deadout-close = Fermer la ruche aujourd’hui, pour qu’elle ne soit pas pillée.
 
 deadout-brood-first = seulement après avoir regardé le couvain : { $what }
+deadout-rules = { LIST($rules, between: " ; ", alike: "once") }
 deadout-comb-stays = non : rien ne quitte la ruche avant que les services vétérinaires l’aient vue
 deadout-stores-stay = non : pas aux abeilles
 deadout-people = Ni à vendre ni à manger par des gens : du miel de corps qui ont été nourris ou traités.
@@ -35,3 +36,8 @@ deadout-sources-foulbrood = signes de loque : sûrs quand on les voit, souvent
 deadout-sources-signs = quel signe va avec quelle cause : Milbrath 2016 (Michigan State University Extension), Caron 2018 (Bee Culture)
 deadout-sources-counts = combien souvent : jugement, chaque table valant 10 ruches ; les fourchettes sont ce que cela pourrait être si d’autres l’avaient remplie
 deadout-contradiction = ces signes se contredisent ; regarder encore
+
+deadout-stop-why = Ce peut être la loque américaine ou européenne, qui se propage par les rayons, le miel, les outils et les pillardes. Les spores vivent des dizaines d’années.
+deadout-stop-do = Fermer la ruche pour qu’aucune abeille n’y entre. Ne rien déplacer, ne rien prêter, laver mains et outils. Appeler les services vétérinaires ou l’autorité : en bien des lieux, la loi l’exige aussitôt.
+deadout-stop-first = Avant toute autre chose, regarder le couvain : opercules affaissés, gras ou percés, larves qui filent, odeur de colle, écaille noire collée à la paroi inférieure des cellules. Un seul de ces signes : s’arrêter.
+deadout-stop-clean = Ne voir aucun des quatre ne blanchit pas le couvain : de tels signes sont sûrs quand on les voit et échappent souvent.

@@ -17,6 +17,7 @@ fault-page-only-shown = Ce lien montre le rucher et ses ruches, et rien d’autr
 fault-page-not-yet = La première estimation se calcule encore. Redemander dans un instant.
 fault-page-trouble = Il n’y a pas d’estimation : { $why }
 fault-page-cut = Un calcul s’est arrêté trop tôt. Redemander ; si cela se répète, c’est une faute du programme.
+fault-page-ended-early = le calcul s’est arrêté trop tôt : une faute du programme
 
 fault-page-title-shown = À regarder seulement
 fault-page-title-missing = Pas ici
@@ -29,3 +30,10 @@ fault-page-not-noted = Rien n’a encore été noté.
 fault-page-right = C’est exact : le noter
 fault-page-mend = Sinon revenir et corriger, ou <a href="/">regarder le rucher</a>.
 fault-page-unchanged = Rien n’a été changé. Revenir et corriger, ou <a href="/">regarder le rucher</a>.
+
+fault-page-too-large = C’est trop gros, ou cela s’est interrompu.
+fault-page-too-slow = C’est arrivé trop lentement.
+fault-page-way = Cette adresse ne se demande pas ainsi.
+fault-page-file = { $file } ne peut pas être écrit : { $why }
+fault-page-ended-early = le calcul s’est arrêté trop tôt : une faute du programme
+fault-page-keep = keep={ $word } : écrire yes, all ou unasked.

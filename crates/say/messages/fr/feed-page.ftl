@@ -3,7 +3,7 @@
 feed-page-heading = Nourrir
 feed-page-no-table = La table de ce qui est habituel ne peut être lue.
 feed-page-wrong = { $text } : écrire ce que tient le nourrisseur, par exemple 6 { $unit }.
-feed-page-stood = État au { DAY($on) }, jour où les ruches ont été comptées ; ce jour est passé : voir <a href="/">Le rucher</a> pour aujourd’hui.
+feed-page-stood = Comme compté le { DAY($on) } ; ce jour est passé : pour aujourd’hui voir <a href="/">Le rucher</a>.
 feed-page-lede = Ce qui manquait au rucher le { DAY($on) }, pour que 9 ruches pareilles sur 10 arrivent au printemps avec de la nourriture à portée.
 feed-page-labels = Étiquettes pour les toits
 feed-page-of-each = Nourriture de chaque ruche

@@ -24,3 +24,7 @@ feed-terminal-frames = { NUMBER($frames, digits: 1) } cadres { $size } ({ $hive 
 feed-terminal-slab = { $what } : { MASS($feed, digits: 1) } nourrissent autant, { LENGTH($thick, us: 1) } sur tout le corps
 feed-terminal-own-slab = cette plaque fait { MASS($slab, digits: 1) }, autant que { MASS($stores, digits: 1) } de provisions
 feed-terminal-never = Jamais
+
+feed-terminal-short-wanted = --short : dire ce qui manque, ou nommer une colonie
+feed-terminal-no-box = la ruche de { $colony } n’a pas de corps
+feed-terminal-enough = il ne manque rien à { $colony } au { $on } ; pour calculer avec une quantité à soi donner --short

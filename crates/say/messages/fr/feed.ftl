@@ -28,3 +28,8 @@ feed-sources-densities = densités du sirop : de mémoire, d’après les tabl
 feed-sources-poured = sucre versé { NUMBER($density, digits: "all") } kg/L : { $source }
 feed-sources-frame = un cadre plein : 0,30 (apiculteurs suédois) à 0,35 kg/dm² (wiki de la Bienen-Zeitung)
 feed-sources-candy = le sucre en plaque ne peut remplacer les provisions d’automne par grand froid : université du Minnesota
+
+feed-solid-dry = sucre sec sur papier
+feed-solid-damp = sucre humide pris en bloc
+feed-solid-cooked = plaque de sucre cuit
+feed-solid-fondant = candi acheté

@@ -1,11 +1,11 @@
 ## La page « Prête pour l’hiver ? » : six échelles pour chaque colonie, et d’abord une estimation à soi.
 
 fit-page-heading = Prête pour l’hiver ?
-fit-page-lede = Chaque colonie telle qu’elle a été trouvée le { DAY($on) }, face à ce qui est habituel ici : { $country }.
-fit-page-learning = Pour apprendre : <a href="/fit?guess=1">deviner d’abord, voir ensuite</a>.
-fit-page-last-days = Les derniers jours du rucher
+fit-page-lede = Chaque colonie vue le { DAY($on) }, face à l’habituel ici : { $country }.
+fit-page-learning = Apprendre ? <a href="/fit?guess=1">Deviner, puis voir</a>.
+fit-page-last-days = Les derniers jours ici
 fit-page-buy = À acheter
-fit-page-which = <a href="/feed">Quelle ruche reçoit quoi, et comment</a>.
+fit-page-which = <a href="/feed">Qui reçoit quoi, et comment</a>.
 
 fit-page-food = Nourriture
 fit-page-short = Il manque { PORTION($short) } de provisions.

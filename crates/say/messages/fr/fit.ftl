@@ -51,7 +51,7 @@ fit-bees-hive = { $is-nucleus ->
     [yes] nucléus
    *[no] ruche entière
 }
-fit-bees-other = { $says } ({ $source })
+fit-bees-other = 4 cadres se tiennent chaud pendant un hiver de sept mois, mais se développent lentement au printemps (hauteurs du Colorado) ({ $source })
 fit-bees-unknown-air = la température lors du comptage n’est pas connue : compter les ruelles le matin, entre 5 et 10 °C (41 à 50 °F), quand la grappe montre sa taille
 fit-bees-warm = compté à { TEMPERATURE($air) } : des abeilles dispersées couvrent plus de ruelles qu’une grappe ; recompter entre 5 et 10 °C (41 à 50 °F)
 fit-bees-cold = compté à { TEMPERATURE($air) } : une grappe serrée couvre moins de ruelles qu’elle n’a d’abeilles pour
@@ -68,6 +68,7 @@ fit-stores = { MASS($food, digits: 1) } ({ MASS($low, digits: 1) } à { MASS($hi
    *[no] {""}
 }
 fit-stores-nucleus-region = Amérique du Nord
+fit-stores-nucleus = 14 lb (6,4 kg) ou plus dans quatre cadres de grande taille
 fit-stores-boxes = { $boxes ->
     [one] un corps
    *[other] { $boxes } corps
@@ -86,6 +87,7 @@ fit-queen-late = { $born }, fécondée en août ou plus tard : de telles reine
 fit-queen-introduced = introduite cet automne : chercher son propre couvain avant de s’y fier
 fit-queen-cast = un essaim tardif : seul son propre couvain d’ouvrières operculé la prouve
 fit-queen-region = partout
+fit-queen-young = une jeune reine, de cette année ou de la dernière
 fit-queen-other = une reine de deux hivers qui pondait bien est gardée par beaucoup (pratique courante)
 fit-queen-unseen = elle n’a pas été vue : chercher des œufs ou du couvain d’ouvrières operculé ; { $too-late ->
     [yes] une reine donnée après le { DAY($last) } environ réussit rarement ici (jugement) : si elle manque, réunir
@@ -100,6 +102,7 @@ fit-mites-again = recompter en octobre, avant que les abeilles forment la grappe
 
 fit-hive-lid = { RESISTANCE($lid) } au-dessus des abeilles
 fit-hive-region = pays froids
+fit-hive-lids = R 0,9 à 3,5 m² K/W (R 5 à R 20) au-dessus des abeilles
 fit-hive-sealed-top = d’autres ferment le haut par-dessus une mousse et ne laissent pas de trou supérieur ; les deux écoles ne veulent aucune surface froide au-dessus de la grappe
 fit-hive-breathing-top = d’autres mettent de la paille ou un panneau qui boit l’eau sous un toit aéré ; les deux écoles ne veulent aucune surface froide au-dessus de la grappe
 fit-hive-excluder = ôter la grille à reine : la grappe monte et laisse la reine dessous
@@ -148,8 +151,8 @@ fit-feed-to-rule = la nourrir d’abord jusqu’à la règle, { MASS($food, digi
 fit-has-rule = elle a ce que demande la règle et le modèle demande plus : la peser au milieu de l’hiver
 fit-feed = la nourrir d’abord : il manque { MASS($food, digits: 1) } de provisions
 fit-once-fed = une fois donné ce qui lui manque, { $chance } vivent avec leur reine
-fit-chance = telle quelle, { $chance } arrivent au printemps en vie, nourries et avec reine
-fit-chance-ends = telle quelle, { $chance } arrivent au printemps en vie, nourries et avec reine ; de quoi meurent la plupart des autres : { $cause }
+fit-chance = { $chance } arrivent ainsi au printemps en vie, nourries, avec reine
+fit-chance-ends = { $chance } arrivent ainsi au printemps en vie, nourries, avec reine ; de quoi meurent la plupart des autres : { $cause }
 
 fit-against-sick = elle est malade ({ $why }) : une colonie malade n’est jamais réunie à une autre
 fit-against-none = aucune colonie du rucher, saine, avec reine et dont les varroas sont sous le seuil ou vus traités, n’est plus forte : deux faibles n’en font pas une forte
@@ -176,7 +179,7 @@ fit-say-mites-now = Les varroas maintenant : un traitement après le { DAY($al
 fit-say-count-again = Compter une seconde fois en octobre, avant que les abeilles forment la grappe vers le { DAY($cluster) } : les pillardes rapportent des varroas des ruches mourantes.
 fit-say-queens = Reines : le dernier jour raisonnable pour en donner une ici est vers le { DAY($last) } ({ DAY($early) } au { DAY($late) }), d’après le dernier temps de vol de ce lieu ; jugement. Une reine vierge après cela, c’est réunir.
 fit-say-uniting = Réunir : ici d’ici le { DAY($last) } environ, la faible sur la forte, et jamais avec quoi que ce soit de malade. Faible sur faible ne fait pas une forte.
-fit-say-left-on = Le fichier du rucher ne dit d’aucune ruche s’il y reste ceci : { $excluder }, { $feeder } ou { $empty }. Regarder avant le premier gel.
+fit-say-left-on = Le fichier du rucher ne dit d’aucune ruche s’il y reste une grille à reine, un nourrisseur ou une hausse vide. Regarder avant le premier gel.
 
 fit-window = peut encore agir si commencé ici d’ici le { DAY($last) } environ ({ DAY($early) } au { DAY($late) }) ; ne protège les abeilles de cet hiver qu’avant le { DAY($winter-bees) } environ
 fit-window-hot = { $window } ; des { NUMBER($days) } jours qui en restent, { NUMBER($hot) } sont trop chauds

@@ -22,3 +22,7 @@ hive-terminal-hole-is = { $state ->
 }
 hive-terminal-loss = Perte
 hive-terminal-loses = { LOSS($loss, digits: 2) } au-dessus du dehors
+
+hive-terminal-picture = L’image est dans { $file }.
+hive-terminal-outside = { $option } : { NUMBER($value, digits: "all") } n’est pas entre { NUMBER($low) } et { NUMBER($high) }
+hive-terminal-cluster-alone = --outside (°C ; il s’agit d’une grappe d’hiver)

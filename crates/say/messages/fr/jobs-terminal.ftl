@@ -26,3 +26,5 @@ jobs-terminal-lid = couvercle 1 min
 jobs-terminal-combs = bon pour les cadres
 jobs-terminal-half = { NUMBER($from) } au { DAY($to) }
 jobs-terminal-days = { NUMBER($likely) } ({ NUMBER($least) }-{ NUMBER($most) })
+
+jobs-terminal-calendar = Le calendrier est dans { $file } ; relu plus tard, il déplace ses entrées et n’en crée pas de nouvelles.

@@ -38,3 +38,10 @@ mites-terminal-yard = Rucher
 mites-terminal-mean = Moyenne
 mites-terminal-mean-is = { NUMBER($mean, digits: 1) } { $unit }, { NUMBER($low, digits: 1) } à { NUMBER($high, digits: 1) } pour la moyenne du rucher
 mites-terminal-not-counted = Pas comptées : { LIST($colonies) }. Elles sont peut-être les pires.
+
+mites-terminal-what-counted = qu’a-t-on compté à { $colony } ? Par exemple : snowhum mites { $colony } 14/300
+mites-terminal-wrong-count = « { $count } » : écrire varroas et abeilles, par exemple 14/300
+mites-terminal-nobody-counted = personne n’a compté de varroas dans { $yard } ; donner --found et --bees, ou les écrire dans le fichier de rucher
+mites-terminal-days-wanted = un lange se lit par jour : donner par --days combien de temps il est resté
+mites-terminal-sample-right = écrire NOM=VARROAS/ABEILLES, par exemple Alder=2/300
+mites-terminal-the-colony = la colonie

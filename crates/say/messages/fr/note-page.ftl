@@ -30,7 +30,25 @@ note-page-withdraw = La retirer
 note-page-stood = Comme elle était
 note-page-never-lost = Rien n’est jamais écrasé. Une note retirée ne compte plus et peut revenir si on la garde de nouveau.
 note-page-title = Une note
-note-page-version = { $kind } { DAY($on, style: "full") }, { $clock }
+note-page-version = { $kind ->
+    [edited] changée
+    [withdrawn] retirée
+    [restored] rétablie
+   *[made] écrite
+} le { DAY($on, style: "full") }, { $clock }
 
 note-page-feed-wanted = { $much } : choisir ce qui a été donné.
 note-page-day-wanted = { $day } : écrire un jour, par exemple 2026-01-18.
+
+## Ce qui ne va pas dans une note envoyée.
+
+note-page-too-many = Plus de { NUMBER($most) } entrées dans une note ; les envoyer en deux.
+note-page-nothing = { $hive } : rien n’est noté ; toucher ou écrire quelque chose.
+note-page-wrong-entry = { $hive } : { $entry } : { $wrong }
+note-page-words-long = Les mots libres dépassent { NUMBER($most) } lettres ; les raccourcir.
+note-page-wrong-air = L’air : { $wrong }
+note-page-wrong-wind = Le vent : { $wrong }
+note-page-doubt = { $hive } : { $doubt }.
+note-page-after-looked-at = Le { DAY($on, style: "full") } est encore à venir : le jour regardé est le { DAY($until, style: "full") }. Écrire un jour jusque-là.
+note-page-after-today = Le { DAY($on, style: "full") } est encore à venir : aujourd’hui est le { DAY($until, style: "full") }. Écrire un jour jusqu’à aujourd’hui.
+note-page-other-yard = une colonie d’un autre rucher

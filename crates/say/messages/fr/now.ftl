@@ -47,7 +47,7 @@ now-open-first-not-noted = rien n’a été noté pendant que d’autres volaien
 now-open-first-did-not-fly = n’a pas volé alors que d’autres volaient
 
 now-round = { DAY($on) } vers { NUMBER($hour) } h, par { TEMPERATURE($air) } : { $hives }
-now-round-nothing = aucun coup d’œil de l’extérieur n’apprendrait beaucoup cette semaine (en doute, { $hardly ->
+now-round-nothing = du dehors, il y a peu à apprendre cette semaine (en doute, { $hardly ->
     [yes] moins d’une
    *[no] { NUMBER($doubt) }
 } sur 100 au plus)

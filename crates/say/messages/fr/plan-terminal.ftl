@@ -54,3 +54,5 @@ plan-terminal-after = { LIST($sentences, between: ". ") }
 
 plan-terminal-stands = Cela repose sur { $source } ; { NUMBER($members) } membres sur { NUMBER($paths) } suites de temps, graine { $seed }.
 plan-terminal-parameters = Paramètres et leurs sources : data/winter_parameters.toml. Suivre la notice, la loi locale, les services vétérinaires et le vétérinaire avant tout mot d’ici.
+
+plan-terminal-of-then = { $yard } a été compté le { $counted }, pour un hiver qui est passé ; voici son plan d’alors. Pour celui de cet automne : snowhum season

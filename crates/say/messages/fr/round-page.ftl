@@ -83,9 +83,58 @@ round-page-hook = Abeilles mortes tirées au crochet
 round-page-scale = Ruche entière sur une balance
 round-page-side = Un côté levé, toujours le même
 
+round-page-melted-snow = Un trou fondu dans la neige du toit
+round-page-stripes = Bandes fraîches de débris sur le lange, en ruelles
+round-page-weight = Poids ou provisions
+round-page-inside = Température à l’intérieur
+round-page-humidity = Humidité sous le couvercle
+round-page-warm-spot = Un point chaud sur une image thermique
+round-page-bees-seen = Abeilles vivantes vues sous le couvercle
+round-page-drones = Faux-bourdons hors saison
+round-page-queen-dead = Une reine morte sur la planche d’envol
+round-page-larvae = Larves ou nymphes jetées dehors
+round-page-wings = Abeilles aux ailes froissées
+round-page-bird = Un oiseau à l’entrée
+round-page-mouse = Une souris, ou ses traces
+round-page-damage = Dégâts de tempête, d’animaux ou de passants
+round-page-smell = Une odeur de pourriture
+round-page-seen-dead = La colonie a été vue morte
+
 round-page-wrong-none = Aucune ruche n’a été notée : toucher ce qui a été vu à une au moins.
 round-page-wrong-snow = La neige est un de ces mots : none, old, new.
 
 round-page-pencil = Une tournée au crayon
 round-page-pencil-day = Jour ____________  heure ______  air ______  neige : sol nu · ancienne · fraîche
 round-page-pencil-ring = Entourer un mot par ligne. Le soir, le même ordre figure sur la page « Tournée du rucher ».
+
+## Ce que dit le script de la tournée.
+
+round-page-waiting = { $number } à envoyer encore : { $hives }.
+round-page-sign-in = Se connecter pour les envoyer
+round-page-refused = { $hive } n’a pas été accepté : { $why }
+round-page-declined = refusé
+round-page-put-back = Remettre pour corriger ({ $entries })
+round-page-stored = { $number } notées et enregistrées : { $hives }.
+round-page-in-phone = Gardé dans ce téléphone, à envoyer encore : { $hives }. L’envoi se fait dès que le serveur répond.
+round-page-signed-out = Gardé dans ce téléphone, à envoyer encore : { $hives }. L’envoi se fait une fois connecté.
+round-page-moved = En vie sur 100 ruches pareilles, avant et après : { $changes }.
+round-page-draft = Ce qui a été touché le { $when } est de nouveau là, à cette heure-là.
+round-page-anew = Recommencer
+round-page-clear-entrance = Dégager l’entrée.
+round-page-clear-upper = Dégager le trou supérieur.
+round-page-is-answered = En vie : une abeille a répondu.
+round-page-alive = En vie.
+round-page-most-likely-alive = Très probablement en vie.
+round-page-in-doubt = Douteux.
+round-page-most-likely-dead = Très probablement morte.
+round-page-live = { $chance } ruches pareilles sur 100 vivent, { $before } avant.
+round-page-breath = Le givre est leur souffle.
+round-page-tells-most = Le plus parlant ensuite : « { $asks } ».
+round-page-tells-little = Regarder davantage n’apprendrait guère aujourd’hui.
+round-page-other-air = Calculé pour { $air }, non pour l’air mesuré : se fier à ce qui vient après la synchronisation.
+round-page-provisional = Provisoire, pour { $air }, jusqu’à la synchronisation.
+round-page-next-sync = Gardé ; l’estimation vient avec la prochaine synchronisation.
+round-page-step = { $at } sur { $all } · { $noted } notées
+round-page-noted = { $noted } notées
+round-page-not-looked = pas regardée
+round-page-answer = { $asks } : { $answer }

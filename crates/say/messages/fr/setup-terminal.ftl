@@ -35,3 +35,5 @@ setup-terminal-chance = pas de vraie différence : ce qu’il y en a peut êtr
 setup-terminal-hardly = pas de vraie différence : moins de { NUMBER($least) } ruches sur 100 ({ $margin })
 setup-terminal-better = mieux : { $margin } en vie, nourries et avec reine
 setup-terminal-worse = moins bien : { $margin } en vie, nourries et avec reine
+
+setup-terminal-no-change = --try "" : ne dit aucun changement ; en écrire un, par exemple "lid=50 mm foam"

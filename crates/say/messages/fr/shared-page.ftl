@@ -50,9 +50,9 @@ shared-page-paper = Sur papier
 shared-page-words = Mots
 shared-page-sources = Sources
 shared-page-settings = Réglages
-shared-page-programs = Pour les programmes
+shared-page-programs = Programmes
 shared-page-sign-out = Se déconnecter
-shared-page-chances = Les chances valent pour des ruches comme celles-ci avec ces signes. La notice, la loi locale, les services vétérinaires et le vétérinaire passent avant tout mot d’ici.
+shared-page-chances = Les chances valent pour de telles ruches avec ces signes. Notice, loi locale, services vétérinaires et vétérinaire passent avant tout mot d’ici.
 
 shared-page-estimate = Estimation pour le <strong>{ DAY($of, style: "full") }</strong>, calculée à <time datetime="{ $instant }">{ $clock }</time>, d’après { $source }.
 shared-page-newer = Du plus récent est enregistré ; la prochaine estimation se calcule.
@@ -81,4 +81,6 @@ shared-page-another-day = On regarde maintenant le <strong>{ DAY($on, style: "fu
 shared-page-over = Ces colonies ont été comptées le { DAY($on, style: "full") }, pour un hiver qui est fini. <a href="/season">Commencer le nouvel automne</a>.
 shared-page-invented = Rucher inventé<span class="for-room">, pour essayer</span>
 shared-page-look-at = Le regarder dans l’hiver 2025–26, le
-shared-page-unread = Cette langue n’a pas encore été relue par un apiculteur de la langue ; les mises en garde restent en anglais.
+shared-page-unread = Pas encore relu par un apiculteur de la langue ; mises en garde aussi en anglais.
+
+shared-page-show-new = La nouvelle réponse est là. La montrer (ce qui est écrit plus bas est perdu)

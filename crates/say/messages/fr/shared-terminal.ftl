@@ -32,3 +32,38 @@ shared-terminal-masses = { MASS($likely, digits: 1) } ({ MASS($least, digits: 1)
 shared-terminal-stands-on = Repose sur : { LIST($sources, between: " ; ") }.
 shared-terminal-stands-on-weather = Cela repose sur { $weather }.
 shared-terminal-more-all = Plus : snowhum { $command } --all. Notice, loi et vétérinaire passent d’abord.
+
+## Ce qui est en cours, et de quel rucher on parle.
+
+shared-terminal-reading-weather = lecture de la météo …
+shared-terminal-reckoning-year = calcul de l’année …
+shared-terminal-watching = estimation des colonies …
+shared-terminal-computing-winter = calcul de l’hiver …
+shared-terminal-computing-expected = calcul de ce qui était à attendre …
+shared-terminal-computing-set-ups = calcul des aménagements …
+shared-terminal-telling-winter = récit de l’hiver …
+shared-terminal-of-records = Voici { $yard }, de ses propres archives.
+shared-terminal-demo = Voici le rucher d’essai inventé. Pour le sien : snowhum new my-yard.toml
+shared-terminal-granted = { NUMBER($count) } choses ont été supposées ; pour les voir :
+shared-terminal-early-visit = Une visite du { $on } précède le comptage du { $counted } : elle est gardée comme passé, et les réponses de cet hiver n’en tiennent pas compte.
+shared-terminal-called = { $name } ({ $says })
+shared-terminal-needs-now = à voir maintenant : { LIST($colonies) }
+shared-terminal-hungry = ont faim : { LIST($hives) }
+
+## Ce qui ne va pas dans la demande.
+
+shared-terminal-no-colony = il n’y a pas de colonie « { $name } » dans { $yard } ; { $which ->
+    [nearest] les plus proches sont
+   *[all] il y a
+} { LIST($names) }
+shared-terminal-is-file = « { $name } » est un fichier, non une colonie : un fichier de rucher se donne par --apiary { $name }
+shared-terminal-no-hive = { $colony } n’a pas de ruche
+shared-terminal-unreadable = { $file } : ne peut pas être lu : { $why }
+shared-terminal-is-folder = { $file } : est un dossier ; donner le fichier qui s’y trouve
+shared-terminal-too-large = { $file } : plus de 16 Mo ; est-ce le bon fichier ?
+shared-terminal-not-text = { $file } : n’est pas un texte UTF-8
+shared-terminal-there-already = { $file } existe déjà et a été laissé tel quel ; choisir un autre nom
+shared-terminal-unwritable = { $file } ne peut pas être écrit : { $why }
+shared-terminal-no-records = { $file } : aucun rucher n’est encore gardé ici ; apporter le sien avec : snowhum import my-yard.toml
+shared-terminal-no-home = il n’y a pas de dossier personnel pour les archives ; nommer un fichier avec --store
+shared-terminal-wrong-option = { $option } « { $written } » : { $right }

@@ -24,3 +24,7 @@ sign-in-page-sign-out = Se déconnecter partout
 
 sign-in-page-phrase-short = la phrase de passe est trop courte ; prendre au moins { NUMBER($fewest) } lettres, par exemple quatre mots sans rapport entre eux
 sign-in-page-phrase-long = la phrase de passe est trop longue ; { NUMBER($most) } lettres au plus sont lues
+
+sign-in-page-not-kept = Pas encore enregistré
+sign-in-page-again = Il faut se reconnecter avant que ceci soit enregistré.
+sign-in-page-window = <a href="/sign-in" target="_blank">Se connecter</a> dans une fenêtre à part, puis revenir ici et envoyer de nouveau. Ce qui a été écrit est toujours là.

@@ -20,3 +20,15 @@ weather-terminal-until = Jusqu’à
 weather-terminal-attribution = Attribution
 weather-terminal-read = { $files } : { NUMBER($hours) } heures à partir du { $from }, la plus froide { TEMPERATURE($coldest, digits: 1) }
 weather-terminal-written = Heures entières écrites dans { $file } ; pour s’en servir : --weather "{ $file }" --columns "{ $columns }"
+
+## Un jour que ni la météo ni le comptage n’atteignent.
+
+weather-terminal-before-count = as-of { $on } précède le jour où les colonies ont été comptées, { $counted } ; demander un jour à partir de là
+weather-terminal-winter-over = { $yard } a été compté le { $counted } pour un hiver qui a fini ici vers le { $spring }, longtemps avant { $on }. Cela ne dit rien de l’état actuel de ses colonies. La seule étape : snowhum season, qui compte de nouveau celles qui vivent et garde l’hiver passé
+weather-terminal-after-files = as-of { $on } vient après la météo donnée, qui finit le { $ends } ; ajouter un fichier qui continue à partir de là
+weather-terminal-today-alone = Une prévision n’est demandée que pour aujourd’hui ; un autre jour était demandé.
+weather-terminal-no-spring = aucun printemps n’a été trouvé en ce lieu dans les huit mois après le milieu de l’hiver ; mettre first_flow dans [site] du fichier de rucher
+weather-terminal-too-short = as-of { $on } : le printemps est ici le { $spring } ; un plan d’hiver commence entre le plein été et le printemps, au moins une semaine avant lui
+weather-terminal-no-hours = les fichiers météo ne contiennent aucune heure
+weather-terminal-columns-alone = --columns dit comment lire le fichier d’une station ; donner ce fichier avec --weather
+weather-terminal-no-folder = il n’y a pas de dossier personnel pour les prévisions

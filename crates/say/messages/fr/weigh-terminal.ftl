@@ -23,3 +23,8 @@ weigh-terminal-stores = { $range } ; dans 8 cas sur 10, c’est dans cette fou
 weigh-terminal-stores-hive = { $range } ({ $hive }) ; dans 8 cas sur 10, c’est dans cette fourchette
 weigh-terminal-back = Le dos
 weigh-terminal-heavy = { $what }, { MASS($load, digits: 1) } : { $advice } (conseillé : { MASS($advised, digits: 1) })
+
+weigh-terminal-none-reckoned = cette pesée n’a permis de calculer aucune provision, et rien n’est noté
+weigh-terminal-one-alone = { $read } seul : pour la ruche entière sur une balance écrire --scale "{ $read }", pour un côté --one-side "{ $read }"
+weigh-terminal-width-wanted = --width : donner la distance entre les points de levage
+weigh-terminal-frames-right = écrire un nombre, par exemple 7.5, ou deep=4

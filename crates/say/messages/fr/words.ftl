@@ -15,3 +15,14 @@ words-late = fin { DAY($on, style: "month") }
 words-portion = { PORTION($mass) }
 words-poured = { POURED($volume) }
 words-unknown = non connu
+
+words-to = { NUMBER($least) } à { NUMBER($most) }
+words-fewer = moins qu’attendu
+words-as-expected = comme attendu
+words-more = plus qu’attendu
+
+words-calibrated = calibré
+words-published = publié
+words-practice = pratique courante
+words-from-memory = de mémoire
+words-judgement = notre jugement

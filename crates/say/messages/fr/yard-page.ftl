@@ -3,9 +3,9 @@
 yard-page-title = Le rucher
 yard-page-heading = Le rucher, le { DAY($on) }
 yard-page-autumn-begun = <strong>Le nouvel automne est commencé.</strong> L’hiver dernier est gardé sous <a href="/losses">pertes et leçons</a>.
-yard-page-lid-shut = Le couvercle est fermé jusqu’au printemps. Voir ce qui se passe dessous.
-yard-page-begin-own = <a href="/begin">Commencer son propre rucher</a>.
-yard-page-dead-bees = Des abeilles mortes sur la neige ? <a href="/normal">Est-ce normal ?</a>
+yard-page-lid-shut = Couvercle fermé jusqu’au printemps. Voir dessous.
+yard-page-begin-own = <a href="/begin">Commencer son rucher</a>.
+yard-page-dead-bees = Abeilles mortes sur la neige ? <a href="/normal">Est-ce normal ?</a>
 yard-page-begun = <strong>Le rucher est commencé.</strong>
 yard-page-begun-kept = Il est gardé dans <code>{ $path }</code> ; <code>snowhum serve</code> le rouvre.
 yard-page-begun-memory = Il n’est qu’en mémoire et disparaît quand le programme s’arrête ; enregistrer le fichier pour le garder.
@@ -17,7 +17,7 @@ yard-page-needed = <strong>{ $hives }</strong> { $number ->
     [one] passe
    *[other] passent
 } d’abord.
-yard-page-after = Après cela { $hives }.
+yard-page-after = Puis { $hives }.
 yard-page-names = { LIST($names, last: " et ") }
 yard-page-names-more = { LIST($names) } et { NUMBER($more) } { $more ->
     [one] autre
@@ -33,11 +33,11 @@ yard-page-next = Ensuite
 yard-page-well-in = Bien au { $goal }
 yard-page-chances = { $is-same ->
     [yes] { NUMBER($now) } sur 100.
-   *[no] { NUMBER($now) } sur 100 maintenant, <strong>{ NUMBER($done) }</strong> si c’est fait.
+   *[no] { NUMBER($now) } sur 100 maintenant, <strong>{ NUMBER($done) }</strong> ensuite.
 }
 
 yard-page-flight = Jour de vol
-yard-page-flight-most-days = Les abeilles volent maintenant presque chaque jour ; une ruche qui ne vole pas quand d’autres volent s’ouvre d’abord.
+yard-page-flight-most-days = Les abeilles volent la plupart des jours ; une ruche qui ne vole pas avec les autres s’ouvre d’abord.
 yard-page-flight-on = { DAY($on, style: "weekday") }, { DAY($on, style: "marked") } : les abeilles peuvent voler dans { $chance } de ces hivers.
 yard-page-flight-ready = <a href="/flight">S’y préparer</a>.
 yard-page-flight-none = Aucun n’est probable d’ici dix jours.

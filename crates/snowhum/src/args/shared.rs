@@ -21,8 +21,9 @@ pub(crate) struct Common {
     /// The units that hold, once the records were asked.
     #[arg(skip)]
     pub(crate) units: Units,
-    /// Language of answers; as chosen for the pages of the records, else British English. German and French have not been
-    /// read by a keeper of the tongue yet; cautions, faults and help stand in English.
+    /// Language of answers; as chosen for the pages of the records, else British English. Pages are in it until another is
+    /// chosen on them; without it in the browser's. German and French have not been read by a keeper of the tongue yet:
+    /// cautions have their English text beside them. Help stands in English.
     #[arg(long, global = true, value_enum, value_name = "LANGUAGE")]
     pub(crate) language: Option<Tag>,
     /// Words of the trade in English; as chosen for the pages of the records, else British.
@@ -34,6 +35,13 @@ pub(crate) struct Common {
     /// Threads to use; all cores if not given.
     #[arg(long, global = true, value_name = "N")]
     pub(crate) threads: Option<usize>,
+}
+
+impl Common {
+    /// The language that was asked for, by its tag or by its words.
+    pub(crate) fn asked_language(&self) -> Option<Language> {
+        self.language.map(Language::from).or(self.words.map(Language::from))
+    }
 }
 
 /// Units in words.

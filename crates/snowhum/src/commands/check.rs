@@ -4,8 +4,10 @@ use std::path::Path;
 
 use crate::args::Common;
 use snowhum_advice::indoors::minds;
+use snowhum_say::yard_taken;
 
 use crate::room_record::with_records;
+use crate::text::voice::{in_words, tongue};
 use crate::{exit, sources, text};
 
 pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
@@ -20,11 +22,11 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
                 let (hives, colonies) = (apiary.hives.len(), apiary.colonies.len());
                 text::say(&format!("{name}: no faults; hives: {hives}, colonies: {colonies}."))?;
                 for advisory in advisories {
-                    let note = format!("- line {}, {}: {}", advisory.line, advisory.field, advisory.text);
-                    text::say(&text::wrapped(&note, 2))?;
+                    let note = yard_taken::line(advisory.field, advisory.line, advisory.text);
+                    text::say(&text::wrapped(format!("- {}", in_words(&note)), 2))?;
                 }
                 for mind in apiary.rooms.iter().flat_map(|room| minds(room, apiary.as_of)) {
-                    text::say(&text::wrapped(format!("- {}", text::voice::in_words(&mind)), 2))?;
+                    text::say(&text::wrapped(format!("- {}", in_words(&mind)), 2))?;
                 }
             }
             Ok(())
@@ -34,6 +36,6 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
             text::say(&serde_json::to_string_pretty(&faults)?)?;
             Err(exit::input(format!("{name}: {} faults", faults.faults.len())))
         }
-        Err(faults) => Err(exit::input(sources::told(faults)?)),
+        Err(faults) => Err(exit::input(sources::told(faults)?.said(tongue()))),
     }
 }

@@ -8,12 +8,14 @@ use snowhum_advice::deadout::{
     DeadoutAnswer, FromRecords, Question, Seen, SeenSign, deadout, from_records, questions, to_keep,
 };
 use snowhum_apiary::{Act, Apiary, Conditions, Entry, Note, NoteId, Sign};
+use snowhum_say::note_terminal;
 use snowhum_store::Store;
 use std::path::{Path, PathBuf};
 use uuid::Uuid;
 
 use crate::args::Common;
 use crate::commands::{note, sum};
+use crate::text::voice::in_words;
 use crate::{exit, keep, progress, sources, text, weather_source};
 
 /// What was seen.
@@ -92,8 +94,7 @@ impl Dead {
 
     /// Keeps the examination: the colony is dead, and this is what was found.
     fn keep(&self, answer: &DeadoutAnswer) -> anyhow::Result<()> {
-        let examined =
-            to_keep(answer).ok_or_else(|| exit::input("no sign is told; look first, then keep what you found"))?;
+        let examined = to_keep(answer).ok_or_else(|| exit::refused(note_terminal::no_sign()))?;
         let note = Note {
             id: NoteId(Uuid::now_v7()),
             visit: note::visit(&self.apiary, self.at),
@@ -103,7 +104,7 @@ impl Dead {
             entries: vec![Entry::Sign(Sign::SeenDead), Entry::Act(Act::Examined(examined))],
         };
         put(self.path.as_deref(), &note)?;
-        progress::note(&format!("Kept as a note of {}.", self.apiary.colonies[self.place].name));
+        progress::note(note_terminal::examined(&self.apiary.colonies[self.place].name));
         Ok(())
     }
 }
@@ -146,7 +147,7 @@ fn asked(questions: &[Question], mut input: impl BufRead, mut out: impl Write) -
 /// One answer, asked again until it is one; `None` where the input ends.
 fn answered(question: &Question, input: &mut impl BufRead, out: &mut impl Write) -> io::Result<Option<Seen>> {
     loop {
-        write!(out, "{} ", question.ask)?;
+        write!(out, "{} ", in_words(&question.ask))?;
         out.flush()?;
         let mut line = String::new();
         if input.read_line(&mut line)? == 0 {
@@ -164,7 +165,7 @@ mod tests {
     use super::{Question, Seen, asked};
 
     fn question(name: &str, stops: bool) -> Question {
-        Question { name: name.to_owned(), ask: format!("{name}?"), stops }
+        Question { name: name.to_owned(), ask: format!("{name}?").into(), stops }
     }
 
     fn seen(input: &str) -> Vec<Seen> {

@@ -6,6 +6,7 @@ use snowhum_advice::sums::SumFault;
 use snowhum_advice::sums::boxes::{box_named, standard_named, usual_box};
 use snowhum_advice::sums::feed::{FeedQuestion, Season, feed};
 use snowhum_apiary::{Apiary, HiveBox};
+use snowhum_say::{feed_terminal as say, shared_terminal as shared};
 use snowhum_units::{Bare, CubicMetre, Kilogram, Metre};
 
 use crate::args::{Common, RunArguments, Written, parse_date};
@@ -91,7 +92,7 @@ fn entries(given: &str, arguments: &FeedArguments, common: &Common) -> anyhow::R
 fn of_hive(arguments: &FeedArguments, common: &Common) -> anyhow::Result<FeedQuestion> {
     let system = common.units;
     let standard = standard_named(arguments.hive.as_deref().unwrap_or(USUAL)).map_err(sum::fault)?;
-    let short = arguments.short.ok_or_else(|| exit::input("--short: say what is short, or name a colony"))?;
+    let short = arguments.short.ok_or_else(|| exit::refused(say::short_wanted()))?;
     Ok(FeedQuestion {
         short: short.read(system),
         season: arguments.season.unwrap_or(When::Autumn).into(),
@@ -122,7 +123,7 @@ fn of_colony(name: &str, arguments: &FeedArguments, common: &Common) -> anyhow::
     let short = short.filter(|short| short.get() > 0.0).ok_or_else(|| enough(name, &plan.as_of))?;
     let last = plan.colonies.get(at).map(|colony| colony.finish_syrup_by.p50);
     let hive = apiary.colonies.get(at).and_then(|colony| apiary.hive_of(colony));
-    let hive = hive.ok_or_else(|| exit::input(format!("{name} has no hive")))?;
+    let hive = hive.ok_or_else(|| exit::refused(shared::no_hive(name)))?;
     let system = common.units;
     Ok(FeedQuestion {
         short,
@@ -133,7 +134,7 @@ fn of_colony(name: &str, arguments: &FeedArguments, common: &Common) -> anyhow::
         hive: hive.standard.clone(),
         hive_box: match &arguments.size {
             Some(size) => standard_named(&hive.standard).and_then(|one| box_named(one, size)).map_err(sum::fault)?,
-            None => hive.boxes.last().cloned().ok_or_else(|| exit::input(format!("the hive of {name} has no box")))?,
+            None => hive.boxes.last().cloned().ok_or_else(|| exit::refused(say::no_box(name)))?,
         },
         slab: arguments.slab.map(|slab| slab.read(system)),
     })
@@ -141,7 +142,7 @@ fn of_colony(name: &str, arguments: &FeedArguments, common: &Common) -> anyhow::
 
 /// A colony that nothing is short of is an answer, not a question.
 fn enough(name: &str, as_of: &Date) -> anyhow::Error {
-    exit::input(format!("{name} is short of nothing as of {as_of}; to reckon with an amount of your own give --short"))
+    exit::refused(say::enough(name, as_of.to_string()))
 }
 
 /// Syrup until its last day, solid feed through the cold, any feed once the year has turned to spring.

@@ -2,6 +2,7 @@
 
 use snowhum_advice::{hive, yard};
 use snowhum_picture::{IdPrefix, PlateWidth};
+use snowhum_say::{hive_terminal as say, shared_terminal as shared};
 use snowhum_units::{Fraction, System, Watt};
 use snowhum_web::steady_section;
 use snowhum_winter::{Parameters, StartFrom, SteadyQuestion};
@@ -15,7 +16,7 @@ pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<
     let at = sources::place_of(&apiary, &arguments.colony)?;
     let housed = yard::housed(&apiary);
     let Some(housed) = housed.get(at) else {
-        return Err(exit::input(format!("colony {} has no hive", arguments.colony)));
+        return Err(exit::refused(shared::no_hive(&arguments.colony)));
     };
     let question = question(arguments, housed.colony.bees.p50, common.units.into())?;
     let parameters = Parameters::shipped()?;
@@ -24,7 +25,7 @@ pub(super) fn run(arguments: &HiveArguments, common: &Common) -> anyhow::Result<
         let section = steady_section(housed, &answer, &question, text::voice::tongue());
         let svg = section.cutaway(PlateWidth::Desk).standalone(&IdPrefix::new("hive"));
         new_file::create(file)?.write_all(svg.as_bytes()).map_err(|error| new_file::failed(file, &error))?;
-        crate::progress::note(&format!("The picture is in {}.", file.display()));
+        crate::progress::note(say::picture(file.display().to_string()));
     }
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
@@ -38,15 +39,15 @@ fn question(arguments: &HiveArguments, own_bees: f64, system: System) -> anyhow:
     let (outside, wind) = (arguments.outside.read(system), arguments.wind.read(system));
     let bees = arguments.bees.unwrap_or(own_bees);
     for (option, value, low, high) in [
-        ("--outside (°C; a winter cluster is asked about)", outside.celsius(), -60.0, 15.0),
-        ("--humidity", arguments.humidity, 0.0, 100.0),
-        ("--wind (m/s)", wind.get(), 0.0, 60.0),
-        ("--bees", bees, 0.0, 100_000.0),
-        ("--brood-cells", arguments.brood_cells, 0.0, 100_000.0),
-        ("--heater-w", arguments.heater_w.unwrap_or(0.0), 0.0, 1_000.0),
+        (say::cluster_alone(), outside.celsius(), -60.0, 15.0),
+        ("--humidity".into(), arguments.humidity, 0.0, 100.0),
+        ("--wind (m/s)".into(), wind.get(), 0.0, 60.0),
+        ("--bees".into(), bees, 0.0, 100_000.0),
+        ("--brood-cells".into(), arguments.brood_cells, 0.0, 100_000.0),
+        ("--heater-w".into(), arguments.heater_w.unwrap_or(0.0), 0.0, 1_000.0),
     ] {
         if !(low..=high).contains(&value) {
-            return Err(exit::input(format!("{option}: {value} is outside {low} to {high}")));
+            return Err(exit::refused(say::outside(high, low, option, value)));
         }
     }
     Ok(SteadyQuestion {

@@ -8,11 +8,13 @@ use clap::Args;
 use jiff::Timestamp;
 use serde_json::json;
 use snowhum_apiary::{Apiary, AskedRows, Incoming};
+use snowhum_say::Message;
 use snowhum_store::Taken;
 use snowhum_web::{SheetFile, bring_in, last_columns};
 
 use super::records::{say, unreadable};
 use crate::args::Common;
+use crate::text::voice::in_words;
 use crate::{exit, keep, sources, text};
 
 /// Rows that are shown; --json has all of them.
@@ -99,7 +101,7 @@ fn sheet(file: &Path, arguments: &BringArguments, common: &Common) -> anyhow::Re
         (_, true) => AskedRows::LeftOut,
         _ => AskedRows::Open,
     };
-    let notes = incoming.kept(asked).map_err(|rows| asked_about(&shown, &rows, asked))?;
+    let notes = incoming.kept(asked).map_err(|rows| asked_about(&shown, rows, asked))?;
     let columns = arguments.columns.as_deref();
     let taken = keep::bring(&path, file, async |store| bring_in(store, &notes, columns, Timestamp::now()).await)?;
     let next = format!("Kept in {}. To take it back: snowhum import --undo", path.display());
@@ -113,7 +115,8 @@ fn no_yard(file: &Path) -> anyhow::Error {
     ))
 }
 
-fn asked_about(file: &str, rows: &str, asked: AskedRows) -> anyhow::Error {
+fn asked_about(file: &str, rows: Vec<Message>, asked: AskedRows) -> anyhow::Error {
+    let rows = rows.iter().map(in_words).collect::<Vec<_>>().join("\n");
     let mend = match asked {
         AskedRows::Open => "if they are right all the same, add --sure; to keep the others alone, add --leave-asked",
         _ => "mend them in the sheet; or to keep the others alone, --leave-asked in place of --sure",
@@ -155,7 +158,7 @@ fn tell(incoming: &Incoming, apiary: &Apiary, taken: Option<Taken>, next: &str, 
         } else {
             "Read"
         };
-        page += &text::entry(label, row.to_string());
+        page += &text::entry(label, row.message());
     }
     if incoming.rows.len() > SHOWN {
         page += &text::entry("", format!("and {} more rows; --json has all of them", incoming.rows.len() - SHOWN));

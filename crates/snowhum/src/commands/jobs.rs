@@ -4,12 +4,13 @@ use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_advice::jobs::{JobsAnswer, JobsQuestion, SiteYear, Triggers, calendar, jobs, season_start};
 use snowhum_apiary::Apiary;
+use snowhum_say::{jobs_terminal, shared_terminal as shared};
 use snowhum_winter::Parameters;
 use std::path::{Path, PathBuf};
 
 use crate::args::{Common, RunArguments, YardArguments};
 use crate::weather_source::{Present, Weather, Year, asked_day};
-use crate::{exit, progress, sources, text};
+use crate::{new_file, progress, sources, text};
 
 /// Which yard, and where its calendar goes.
 #[derive(Debug, clap::Args)]
@@ -25,7 +26,7 @@ pub(super) fn run(arguments: &JobsArguments, common: &Common) -> anyhow::Result<
     let apiary = sources::apiary(arguments.yard.apiary.as_deref(), common)?;
     let run = &arguments.yard.run;
     let as_of = asked_day(&apiary, run)?;
-    let mut answer = progress::during("reckoning the year", || windows(&apiary, run, as_of))?;
+    let mut answer = progress::during(shared::reckoning_year(), || windows(&apiary, run, as_of))?;
     // A day outside the winter that was counted has no present; the windows of the site stand all the same.
     if let Ok(present) = Present::resolve(&apiary, run) {
         answer = answer.told_by(&super::now::told(&apiary, present, run, common)?);
@@ -56,10 +57,7 @@ pub(crate) fn windows(apiary: &Apiary, arguments: &RunArguments, as_of: Date) ->
 }
 
 fn write(file: &Path, content: &str) -> anyhow::Result<()> {
-    let shown = file.display();
-    std::fs::write(file, content).map_err(|error| exit::environment(format!("{shown}: cannot be written: {error}")))?;
-    progress::note(&format!(
-        "The calendar is in {shown}; read again later, it moves its entries and makes no new ones."
-    ));
+    std::fs::write(file, content).map_err(|error| new_file::failed(file, &error))?;
+    progress::note(jobs_terminal::calendar(file.display().to_string()));
     Ok(())
 }

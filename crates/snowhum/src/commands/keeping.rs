@@ -5,11 +5,13 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 use jiff::Timestamp;
 use snowhum_apiary::{Apiary, Conditions, Entry, Note, NoteId};
+use snowhum_say::{note_terminal as say, shared_terminal as shared};
 use snowhum_store::{Put, Store};
 use uuid::Uuid;
 
 use super::note;
 use crate::args::Common;
+use crate::text::voice::in_words;
 use crate::{exit, keep, new_file, progress, sources};
 
 /// Which yard a sum is about, and when what it says is noted.
@@ -60,7 +62,7 @@ pub(super) fn note_of(name: &str, entries: Vec<Entry>, of: &OfYard, common: &Com
     };
     asked(&apiary, &note, of.sure)?;
     book.keep(&apiary, &note)?;
-    progress::note(&format!("Noted at {}: {}.", apiary.colony_name(colony), apiary.note_text(&note)));
+    progress::note(say::noted_at(apiary.colony_name(colony), apiary.note_text(&note)));
     Ok(())
 }
 
@@ -71,9 +73,11 @@ pub(super) fn note_of(name: &str, entries: Vec<Entry>, of: &OfYard, common: &Com
 pub(super) fn asked(apiary: &Apiary, note: &Note, sure: bool) -> anyhow::Result<()> {
     let doubts = apiary.doubts(note, Timestamp::now());
     let Some(doubt) = doubts.iter().find(|doubt| !(sure && doubt.may_be_right())) else { return Ok(()) };
-    let colony = apiary.colony_name(note.colony);
-    let mend = if doubt.may_be_right() { "; if it is right all the same, add --sure" } else { "" };
-    Err(exit::input(format!("{colony}: {}: {doubt}{mend}", apiary.note_text(note))))
+    let (colony, noted, doubts) = (apiary.colony_name(note.colony), apiary.note_text(note), doubt.to_string());
+    Err(exit::refused(match doubt.may_be_right() {
+        true => say::doubt_sure(colony, doubts, noted),
+        false => say::doubt(colony, doubts, noted),
+    }))
 }
 
 impl Book {
@@ -94,11 +98,11 @@ impl Book {
 /// Writes a note at the end of a yard file, which must still read with it.
 fn append(path: &Path, apiary: &Apiary, note: &Note) -> anyhow::Result<()> {
     let bytes = sources::read(path)?;
-    let unread = |_| exit::input(format!("{}: is not UTF-8 text", path.display()));
+    let unread = |_| exit::refused(shared::not_text(path.display().to_string()));
     let mut text = String::from_utf8(bytes).map_err(unread)?;
     text += &apiary.visit_text(note);
     if let Err(faults) = snowhum_apiary::read(&text, &path.display().to_string()) {
-        return Err(exit::input(format!("the file would not read with this note, and was left as it is:\n{faults}")));
+        return Err(exit::input(format!("{}\n{faults}", in_words(&say::would_not_read()))));
     }
     new_file::replace(path, text.as_bytes())
 }

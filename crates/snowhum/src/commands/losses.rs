@@ -6,6 +6,7 @@ use clap::Args;
 use jiff::Timestamp;
 use snowhum_advice::lessons::{Forecast, LessonsQuestion, foretold, lessons};
 use snowhum_advice::sums::losses::{Counted, LossesQuestion, Operation, OwnWinter, YardCount, losses};
+use snowhum_say::shared_terminal as shared;
 
 use crate::args::{Common, RunArguments, YardArguments, plain};
 use crate::commands::sum;
@@ -121,7 +122,7 @@ fn of_records(arguments: &LossesArguments, common: &Common) -> anyhow::Result<()
         }
     };
     let from_count = RunArguments { as_of: Some(apiary.as_of), ..run.clone() };
-    let (weather, _) = progress::during("reading the weather", || Weather::resolve(&apiary, &from_count))?;
+    let (weather, _) = progress::during(shared::reading_weather(), || Weather::resolve(&apiary, &from_count))?;
     weather.tell_far();
     let mut question = LessonsQuestion {
         apiary: &apiary,
@@ -138,7 +139,7 @@ fn of_records(arguments: &LossesArguments, common: &Common) -> anyhow::Result<()
         let parameters = snowhum_winter::Parameters::shipped()?;
         let moved = weather.moved(&apiary);
         let plan = weather.question(&moved, &parameters, &from_count);
-        forecasts = progress::during("computing what was to be expected", || foretold(&plan));
+        forecasts = progress::during(shared::computing_expected(), || foretold(&plan));
         question.forecasts = &forecasts;
         answer = lessons(&question).map_err(sum::fault)?;
     }

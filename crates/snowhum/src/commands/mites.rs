@@ -6,7 +6,7 @@ use snowhum_advice::season_month;
 use snowhum_advice::site::mite_region;
 use snowhum_advice::sums::mites::{Counted, MitesQuestion, Sample, mites, of_yard};
 use snowhum_apiary::{Act, Entry};
-use snowhum_say::{Message, mites_terminal};
+use snowhum_say::{Message, mites_terminal as say, shared_terminal as shared};
 use snowhum_units::Bare;
 
 use crate::args::{Common, any_month, in_range};
@@ -67,14 +67,13 @@ pub(crate) fn run(arguments: &MitesArguments, common: &Common) -> anyhow::Result
     let mut samples: Vec<Sample> =
         arguments.sample.iter().map(|text| named(text, arguments)).collect::<anyhow::Result<_>>()?;
     if let Some(found) = arguments.found {
-        let colony = "the colony".to_owned();
+        let colony = in_words(&say::the_colony());
         samples.push(Sample { colony, found, by: counted(arguments, arguments.bees, arguments.days)? });
     }
     match (&arguments.colony, &arguments.count) {
         (Some(name), Some(count)) => return of_colony(name, count, arguments, common),
         (Some(name), None) => {
-            let words = format!("what was counted at {name}? Write such as: snowhum mites {name} 14/300");
-            return Err(exit::input(words));
+            return Err(exit::refused(say::what_counted(name)));
         }
         _ if samples.is_empty() => return yard(arguments, common),
         _ => {}
@@ -90,7 +89,7 @@ fn of_colony(name: &str, count: &str, arguments: &MitesArguments, common: &Commo
     let colony = &apiary.colonies[sources::place_of(&apiary, name)?];
     let entries = note::entries(&[format!("mites={count}")], &apiary, colony.id, Bare::In(common.units.into()))?;
     let [Entry::Act(Act::MitesCounted { found, bees })] = entries[..] else {
-        return Err(exit::input(format!("\"{count}\": write mites and bees, such as 14/300")));
+        return Err(exit::refused(say::wrong_count(count)));
     };
     let at = arguments.of.at.as_deref().map(|written| note::moment(written, &apiary)).transpose()?;
     let day = note::day_of(&apiary, at)?;
@@ -108,24 +107,19 @@ fn of_colony(name: &str, count: &str, arguments: &MitesArguments, common: &Commo
 /// The counts of a yard file, the worst first, and who was not counted.
 fn yard(arguments: &MitesArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.of.apiary.as_deref(), common)?;
-    let none = || {
-        exit::input(format!(
-            "nobody counted mites in {}; give --found and --bees, or write mites in the yard file",
-            apiary.name
-        ))
-    };
+    let none = || exit::refused(say::nobody_counted(&apiary.name));
     let counted = of_yard(&apiary, arguments.region.clone(), arguments.month, None).ok_or_else(none)?;
     let answer = counted.map_err(sum::fault)?;
     let uncounted = apiary.colonies.iter().filter(|colony| apiary.last_mite_count(colony, Date::MAX).is_none());
     let uncounted: Vec<Message> = uncounted.map(|colony| Message::from(&colony.name)).collect();
     if !uncounted.is_empty() {
-        progress::note(&in_words(&mites_terminal::not_counted(uncounted)));
+        progress::note(say::not_counted(uncounted));
     }
     sum::say(&answer, common, text::mites::words)
 }
 
 fn counted(arguments: &MitesArguments, bees: u32, days: Option<f64>) -> anyhow::Result<Counted> {
-    let missing = || exit::input("a board is read a day: give --days, how long it lay there");
+    let missing = || exit::refused(say::days_wanted());
     Ok(match arguments.method {
         Method::Wash => Counted::Wash { bees },
         Method::Roll => Counted::Roll { bees },
@@ -135,7 +129,7 @@ fn counted(arguments: &MitesArguments, bees: u32, days: Option<f64>) -> anyhow::
 
 /// A sample as `NAME=MITES/BEES`, or `NAME=MITES` with the sample size of all.
 fn named(text: &str, arguments: &MitesArguments) -> anyhow::Result<Sample> {
-    let wrong = || exit::input(format!("--sample \"{text}\": write NAME=MITES/BEES, such as Alder=2/300"));
+    let wrong = || exit::refused(shared::wrong_option("--sample", say::sample_right(), text));
     let (name, counts) = text.rsplit_once('=').ok_or_else(wrong)?;
     let (found, of) = counts.split_once('/').map_or((counts, None), |(found, of)| (found, Some(of)));
     let found = found.trim().parse().map_err(|_| wrong())?;

@@ -7,7 +7,7 @@ use serde::Serialize;
 use snowhum_apiary::{
     Apiary, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, read_time, sign_examples, split_entries,
 };
-use snowhum_say::note_terminal as say;
+use snowhum_say::{fault, note_terminal as say};
 use snowhum_store::{LastOf, Put, Store, Undone};
 use snowhum_units::{Bare, Kelvin, MetrePerSecond};
 use std::path::PathBuf;
@@ -112,7 +112,7 @@ pub(super) fn undo(arguments: &UndoArguments, common: &Common) -> anyhow::Result
         Ok(undone)
     })?;
     match undone {
-        Undone::Nothing => Err(exit::input(format!("there is nothing to take back at {}", arguments.colony))),
+        Undone::Nothing => Err(exit::refused(say::nothing_back(&arguments.colony))),
         Undone::Withdrawn(note) => tell(&apiary, &note, "withdrawn", common),
         Undone::Restored(note) => tell(&apiary, &note, "restored", common),
     }
@@ -177,7 +177,7 @@ fn note(arguments: &NoteArguments, apiary: &Apiary, colony: ColonyId, common: &C
 
 fn known(apiary: &Apiary, id: NoteId, colony: ColonyId) -> anyhow::Result<&Note> {
     let found = apiary.notes.iter().find(|note| note.id == id && note.colony == colony);
-    found.ok_or_else(|| exit::input(format!("--edit: this colony has no note {}; see snowhum note NAME --list", id.0)))
+    found.ok_or_else(|| exit::refused(say::no_such(id.0.to_string())))
 }
 
 /// The visit that a note at this time belongs to: that of the nearest note of the yard within one walk, else a new one.
@@ -196,24 +196,24 @@ pub(super) fn entries(written: &[String], apiary: &Apiary, at: ColonyId, bare: B
         .map(|entry| {
             let read =
                 Entry::read_in(entry, &colony, bare).and_then(|read| apiary.check_entry(at, &read).map(|()| read));
-            read.map_err(|wrong| exit::input(format!("\"{entry}\": {wrong}")))
+            read.map_err(|wrong| exit::refused(say::wrong_entry(entry, wrong.to_string())))
         })
         .collect::<anyhow::Result<_>>()?;
     if read.is_empty() {
-        return Err(exit::input("nothing to note; write such as \"hum=heard by ear\""));
+        return Err(exit::refused(say::nothing()));
     }
     Ok(read)
 }
 
 /// A time on the yard's clock.
 pub(super) fn moment(written: &str, apiary: &Apiary) -> anyhow::Result<Timestamp> {
-    let wrong = || exit::input(format!("--at: \"{written}\" is no time; write such as \"2026-01-06 10:00\""));
+    let wrong = || exit::refused(say::no_time(written));
     if let Ok(instant) = written.trim().parse::<Timestamp>() {
         return Ok(instant);
     }
     let zone = zone(apiary)?;
     let civil = read_time(written, Some(zone.to_datetime(Timestamp::now())));
-    let civil = civil.map_err(|wrong| exit::input(format!("--at: {wrong}")))?;
+    let civil = civil.map_err(|wrong| exit::input(text::voice::in_words(&fault::at("--at", wrong.message()))))?;
     zone.to_ambiguous_timestamp(civil).compatible().map_err(|_| wrong())
 }
 

@@ -6,6 +6,7 @@ use clap::Args;
 use snowhum_advice::now::{Ground, NowAnswer, NowQuestion, Thresholds};
 use snowhum_advice::verdict::LastVerdict;
 use snowhum_apiary::Apiary;
+use snowhum_say::shared_terminal as shared;
 
 use super::plan::ToldArguments;
 use crate::args::{Common, LiveArguments, RunArguments, YardArguments};
@@ -56,7 +57,8 @@ pub(super) fn run(arguments: &NowArguments, common: &Common) -> anyhow::Result<(
 
 fn answer(apiary: &Apiary, arguments: &NowArguments, common: &Common) -> anyhow::Result<NowAnswer> {
     let run = &arguments.yard.run;
-    let present = progress::during("reading the weather", || Present::resolve(apiary, run)?.foretold(&arguments.live))?;
+    let present =
+        progress::during(shared::reading_weather(), || Present::resolve(apiary, run)?.foretold(&arguments.live))?;
     told(apiary, present, run, common)
 }
 
@@ -69,7 +71,7 @@ pub(super) fn told(
 ) -> anyhow::Result<NowAnswer> {
     let last = keep::last_told(apiary, common.store.as_deref());
     let asking = Asking { run, last: &last };
-    progress::during("watching the colonies", || answer_of(apiary, present, &asking))
+    progress::during(shared::watching(), || answer_of(apiary, present, &asking))
 }
 
 /// The same from what it is given alone, wherever it is computed.

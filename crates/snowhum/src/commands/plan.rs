@@ -7,7 +7,7 @@ use snowhum_advice::now::NowAnswer;
 use snowhum_advice::plan::PlanAnswer;
 use snowhum_advice::{plan, sealed};
 use snowhum_apiary::{Apiary, winter_year};
-use snowhum_say::Message;
+use snowhum_say::{Message, plan_terminal, shared_terminal as shared};
 use snowhum_winter::Parameters;
 
 use super::now::Asking;
@@ -48,10 +48,7 @@ fn is_over(apiary: &Apiary) -> anyhow::Result<()> {
     let today = weather_source::zone(&apiary.site)?.to_datetime(Timestamp::now()).date();
     let year = |day| winter_year(day, apiary.site.latitude);
     if !apiary.invented && year(today) > year(apiary.as_of) {
-        progress::note(&format!(
-            "{} was counted on {}, for a winter that is over; this is its plan of then. For this autumn's: snowhum season",
-            apiary.name, apiary.as_of
-        ));
+        progress::note(plan_terminal::of_then(apiary.as_of.to_string(), &apiary.name));
     }
     Ok(())
 }
@@ -70,7 +67,7 @@ pub(super) fn tell(
         let last = keep::last_told(apiary, common.store.as_deref());
         let asking = Asking { run: arguments, last: &last };
         let as_of = arguments.as_of.unwrap_or(apiary.as_of);
-        if let Some(now) = progress::during("watching the colonies", || present(apiary, as_of, &asking))? {
+        if let Some(now) = progress::during(shared::watching(), || present(apiary, as_of, &asking))? {
             text::say(&text::plan::words_of_present(&now))?;
             return exit::check(&now.first, arguments.check);
         }
@@ -92,7 +89,7 @@ pub(super) fn tell(
 pub(super) fn answer(apiary: &Apiary, arguments: &RunArguments, common: &Common) -> anyhow::Result<PlanAnswer> {
     let last = keep::last_told(apiary, common.store.as_deref());
     let asking = Asking { run: arguments, last: &last };
-    progress::during("computing the winter", || answer_of(apiary, &asking))
+    progress::during(shared::computing_winter(), || answer_of(apiary, &asking))
 }
 
 /// The answer from what it is given alone, wherever it is computed.

@@ -1,18 +1,18 @@
 //! `print`: the sheets for paper, as files to open and print.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use clap::Args;
 use jiff::Timestamp;
 use snowhum_apiary::Apiary;
-use snowhum_say::Tongue;
+use snowhum_say::{Tongue, shared_terminal as shared};
 use snowhum_store::Store;
 use snowhum_web::{App, Opened, Paper, Reach};
 
 use super::serve::Model;
 use super::serve::yard::beside;
 use crate::args::{Common, YardArguments};
-use crate::{exit, keep, progress, sources, text};
+use crate::{exit, keep, new_file, progress, sources, text};
 
 #[derive(Debug, Args)]
 pub(crate) struct PrintArguments {
@@ -35,11 +35,11 @@ fn address(text: &str) -> Result<String, String> {
 pub(super) fn run(arguments: &PrintArguments, common: &Common, tongue: Tongue) -> anyhow::Result<()> {
     let apiary = yard(arguments, common)?;
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(exit::environment)?;
-    let papers = progress::during("watching the colonies", || runtime.block_on(papers(&apiary, arguments, tongue)))?;
-    std::fs::create_dir_all(&arguments.out).map_err(|error| unwritable(&arguments.out, &error))?;
+    let papers = progress::during(shared::watching(), || runtime.block_on(papers(&apiary, arguments, tongue)))?;
+    std::fs::create_dir_all(&arguments.out).map_err(|error| new_file::failed(&arguments.out, &error))?;
     for paper in &papers {
         let file = arguments.out.join(paper.file);
-        std::fs::write(&file, &paper.html).map_err(|error| unwritable(&file, &error))?;
+        std::fs::write(&file, &paper.html).map_err(|error| new_file::failed(&file, &error))?;
     }
     let files: Vec<&str> = papers.iter().map(|paper| paper.file).collect();
     text::say(&text::wrapped(format!("Wrote {} to {}", files.join(", "), arguments.out.display()), 2))
@@ -56,8 +56,8 @@ fn yard(arguments: &PrintArguments, common: &Common) -> anyhow::Result<Apiary> {
 }
 
 async fn papers(apiary: &Apiary, arguments: &PrintArguments, tongue: Tongue) -> anyhow::Result<Vec<Paper>> {
-    let store = Store::in_memory().await.map_err(exit::environment)?;
-    store.import_yard(apiary, Timestamp::now()).await.map_err(exit::environment)?;
+    let store = Store::in_memory().await.map_err(keep::of_machine)?;
+    store.import_yard(apiary, Timestamp::now()).await.map_err(keep::of_machine)?;
     let day = arguments.yard.run.as_of.or(apiary.invented.then_some(apiary.as_of));
     let reckon = Box::new(Model { arguments: arguments.yard.run.clone() });
     let app = App::new(Opened {
@@ -65,17 +65,14 @@ async fn papers(apiary: &Apiary, arguments: &PrintArguments, tongue: Tongue) -> 
         yard: apiary.id,
         reckon,
         day,
-        tongue,
+        system: tongue.system(),
+        language: Some(tongue.language()),
         reach: Reach::this_machine(),
         home: None,
         file: None,
     });
     let work = tokio::spawn(app.clone().work());
-    let papers = app.papers(arguments.address.as_deref()).await.map_err(exit::input);
+    let papers = app.papers(arguments.address.as_deref()).await.map_err(exit::refused);
     work.abort();
     papers
-}
-
-fn unwritable(place: &Path, error: &std::io::Error) -> anyhow::Error {
-    exit::environment(format!("{} cannot be written: {error}", place.display()))
 }

@@ -72,7 +72,11 @@ fn mend(from: &Path, common: &Common) -> anyhow::Result<()> {
     let (back, lost) = (list("put back", &done.put_back), list("lost", &done.lost));
     let head = format!("mended {}{}{back}{lost}", path.display(), aside(done.kept_aside.as_deref()));
     told(common, &head, &done.report)?;
-    if done.lost.is_empty() { Ok(()) } else { Err(exit::needs_keeper("some of the records are lost; write them anew")) }
+    if done.lost.is_empty() {
+        Ok(())
+    } else {
+        Err(exit::needs_keeper("some of the records are lost; write them anew".into()))
+    }
 }
 
 fn aside(kept: Option<&Path>) -> String {

@@ -7,8 +7,8 @@ use clap::Args;
 use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_advice::lessons::Fate;
-use snowhum_apiary::{Apiary, AutumnCount, season_text, winter_year};
-use snowhum_say::{Message, season_terminal as say};
+use snowhum_apiary::{Apiary, AutumnCount, Wrong, season_text, winter_year};
+use snowhum_say::{Message, fault, season_terminal as say};
 use snowhum_units::Bare;
 
 use super::keeping::Book;
@@ -46,7 +46,7 @@ pub(super) fn run(arguments: &SeasonArguments, common: &Common) -> anyhow::Resul
     let standing = standing(&apiary, arguments)?;
     let counts = counts(&apiary, arguments, &standing)?;
     let next = apiary.next_autumn(as_of, &counts, Bare::In(common.units.into())).map_err(|faults| {
-        let told: Vec<String> = faults.iter().map(ToString::to_string).collect();
+        let told: Vec<String> = faults.iter().map(|fault| in_words(&fault.message())).collect();
         exit::input(told.join("\n"))
     })?;
     match &book {
@@ -60,7 +60,7 @@ pub(super) fn run(arguments: &SeasonArguments, common: &Common) -> anyhow::Resul
     let left = left(&apiary, &next);
     let history = say::history(winter_year(apiary.as_of, apiary.site.latitude).to_string());
     let left = if left.is_empty() { Message::NONE } else { say::left(left) };
-    progress::note(&in_words(&Message::sentences([history, left])));
+    progress::note(Message::sentences([history, left]));
     plan::tell(&next, &RunArguments::usual(None), &ToldArguments::default(), common)
 }
 
@@ -86,7 +86,10 @@ fn standing<'a>(apiary: &'a Apiary, arguments: &SeasonArguments) -> anyhow::Resu
 
 /// The counts given; of a colony that none is given of, asked for at a terminal.
 fn counts(apiary: &Apiary, arguments: &SeasonArguments, standing: &[&str]) -> anyhow::Result<Vec<AutumnCount>> {
-    let read = |line: &String| AutumnCount::of_line(line).map_err(|wrong| exit::input(format!("--colony: {wrong}")));
+    let read = |line: &String| {
+        let wrong = |wrong: Wrong| exit::input(in_words(&fault::at("--colony", wrong.message())));
+        AutumnCount::of_line(line).map_err(wrong)
+    };
     let mut counts = arguments.look.iter().map(read).collect::<anyhow::Result<Vec<_>>>()?;
     let same = |count: &AutumnCount, name: &str| count.name.to_lowercase() == name.to_lowercase();
     let missing: Vec<&str> =
@@ -156,6 +159,6 @@ fn write(
     let text = season_text(&text, &name, next, counts).map_err(exit::input)?;
     snowhum_apiary::read(&text, &out.display().to_string()).map_err(exit::input)?;
     new_file::create(out)?.write_all(text.as_bytes()).map_err(|error| new_file::failed(out, &error))?;
-    progress::note(&in_words(&say::wrote(out.display().to_string(), last.display().to_string())));
+    progress::note(say::wrote(out.display().to_string(), last.display().to_string()));
     Ok(())
 }

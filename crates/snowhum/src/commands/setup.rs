@@ -3,6 +3,7 @@
 use snowhum_advice::setup::{Try, WrongChange, compare};
 use snowhum_advice::{sealed, yard};
 use snowhum_apiary::Apiary;
+use snowhum_say::{fault, setup_terminal, shared_terminal as shared};
 use snowhum_winter::Parameters;
 
 use crate::args::{Common, SetupArguments};
@@ -16,12 +17,12 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
     sealed::refuse(&apiary, &parameters).map_err(exit::input)?;
     let try_of = |text: &String| try_of(&apiary, at, text, &parameters);
     let tries = arguments.tries.iter().map(try_of).collect::<anyhow::Result<Vec<Try>>>()?;
-    let (weather, _) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.yard.run))?;
+    let (weather, _) = progress::during(shared::reading_weather(), || Weather::resolve(&apiary, &arguments.yard.run))?;
     weather.tell_far();
     let apiary = weather.moved(&apiary);
     let question = weather.question(&apiary, &parameters, &arguments.yard.run);
-    let answer = progress::during("computing the set-ups", || compare(&question, at, &tries))
-        .ok_or_else(|| exit::input(format!("colony {} has no hive", arguments.colony)))?;
+    let answer = progress::during(shared::computing_set_ups(), || compare(&question, at, &tries))
+        .ok_or_else(|| exit::refused(shared::no_hive(&arguments.colony)))?;
     if common.json {
         text::say(&serde_json::to_string_pretty(&answer)?)?;
     } else {
@@ -34,10 +35,12 @@ pub(super) fn run(arguments: &SetupArguments, common: &Common) -> anyhow::Result
 fn try_of(apiary: &Apiary, at: usize, text: &str, parameters: &Parameters) -> anyhow::Result<Try> {
     let changes: Vec<&str> = text.split(';').map(str::trim).filter(|part| !part.is_empty()).collect();
     if changes.is_empty() {
-        return Err(exit::input("--try \"\": says no change; write one such as \"lid=50 mm foam\""));
+        return Err(exit::refused(setup_terminal::no_change()));
     }
     let housed = yard::housed(apiary);
-    let housed = housed.get(at).ok_or_else(|| exit::input("the colony has no hive"))?;
-    let wrong = |wrong: WrongChange| exit::input(format!("--try \"{}\": {}", wrong.change, wrong.wrong));
+    let housed = housed.get(at).ok_or_else(|| exit::refused(shared::no_hive(&apiary.colonies[at].name)))?;
+    let wrong = |wrong: WrongChange| {
+        exit::refused(fault::at(format!("--try \"{}\"", wrong.change), wrong.wrong.message()))
+    };
     Try::of(text.trim().to_owned(), housed, &changes, (&apiary.money, parameters)).map_err(wrong)
 }

@@ -3,6 +3,7 @@
 use snowhum_advice::jobs::Triggers;
 use snowhum_advice::spring::{Hunger, SpringQuestion, Springtime, spring};
 use snowhum_apiary::Apiary;
+use snowhum_say::{Message, shared_terminal as shared};
 
 use super::jobs::windows;
 use crate::args::{Common, RunArguments, YardArguments};
@@ -17,10 +18,10 @@ pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<
     } else {
         text::say(&text::spring::words(&answer))?;
     }
-    let hungry: Vec<&str> =
-        answer.lift_first.iter().filter(|one| one.hunger == Hunger::Now).map(|one| one.name.as_str()).collect();
+    let hungry = answer.lift_first.iter().filter(|one| one.hunger == Hunger::Now);
+    let hungry: Vec<Message> = hungry.map(|one| Message::from(&one.name)).collect();
     if arguments.run.check && !hungry.is_empty() {
-        return Err(anyhow::Error::new(exit::Failure::NeedsKeeper(format!("hungry: {}", hungry.join(", ")))));
+        return Err(exit::needs_keeper(shared::hungry(hungry)));
     }
     Ok(())
 }
@@ -28,8 +29,8 @@ pub(super) fn run(arguments: &YardArguments, common: &Common) -> anyhow::Result<
 fn answer(apiary: &Apiary, run: &RunArguments, common: &Common) -> anyhow::Result<Springtime> {
     let triggers = Triggers::shipped()?;
     let as_of = asked_day(apiary, run)?;
-    let present = progress::during("reading the weather", || Present::resolve(apiary, run))?;
-    let windows = progress::during("reckoning the year", || windows(apiary, run, as_of))?;
+    let present = progress::during(shared::reading_weather(), || Present::resolve(apiary, run))?;
+    let windows = progress::during(shared::reckoning_year(), || windows(apiary, run, as_of))?;
     let winter = present.weather.winter.clone();
     let moved = present.weather.moved(apiary);
     let now = super::now::told(apiary, present, run, common)?;

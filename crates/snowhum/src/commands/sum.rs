@@ -6,13 +6,12 @@ use snowhum_advice::sums::SumFault;
 use crate::args::Common;
 use crate::exit;
 use crate::text;
-use crate::text::voice::in_words;
 
 /// A fault of the question is the keeper's to mend; one of the program's own tables is a bug.
 pub(super) fn fault(fault: SumFault) -> anyhow::Error {
     match fault {
         SumFault::Table { .. } => anyhow::Error::new(fault),
-        other => exit::input(in_words(&other.says())),
+        other => exit::refused(other.says()),
     }
 }
 

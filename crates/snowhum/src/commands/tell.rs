@@ -7,7 +7,7 @@ use clap::Args;
 use jiff::civil::Date;
 use snowhum_advice::film::FilmAnswer;
 use snowhum_apiary::Apiary;
-use snowhum_say::tell_terminal;
+use snowhum_say::{shared_terminal as shared, tell_terminal};
 use snowhum_web::{Ask, Reckon, told_winter};
 
 use super::serve::Model;
@@ -31,7 +31,9 @@ pub(super) fn run(arguments: &TellArguments, common: &Common) -> anyhow::Result<
     let at = arguments.colony.as_deref().map(|name| sources::place_of(&apiary, name)).transpose()?;
     let answer = told(&apiary, arguments, common)?;
     let answer = match at {
-        Some(at) => answer.of_hive(at).ok_or_else(|| exit::input("that colony has no hive"))?,
+        Some(at) => answer
+            .of_hive(at)
+            .ok_or_else(|| exit::refused(shared::no_hive(arguments.colony.as_deref().unwrap_or_default())))?,
         None => answer,
     };
     if common.json {
@@ -48,9 +50,9 @@ fn told(apiary: &Apiary, arguments: &TellArguments, common: &Common) -> anyhow::
     let last = keep::last_told(apiary, common.store.as_deref());
     let ask = Ask { apiary: apiary.clone(), day, last };
     let model = Model { arguments: arguments.yard.run.clone() };
-    let plan = progress::during("computing the winter", || model.ahead(&ask)).map_err(exit::input)?;
-    let (present, _) = progress::during("watching the colonies", || model.present(&ask, None)).map_err(exit::input)?;
-    progress::during("telling the winter", || model.film(&ask, &plan, &present.now)).map_err(exit::input)
+    let plan = progress::during(shared::computing_winter(), || model.ahead(&ask)).map_err(exit::refused)?;
+    let (present, _) = progress::during(shared::watching(), || model.present(&ask, None)).map_err(exit::refused)?;
+    progress::during(shared::telling_winter(), || model.film(&ask, &plan, &present.now)).map_err(exit::refused)
 }
 
 /// The day asked about; of an invented yard the day of its last note, so that there is a winter to tell.

@@ -62,7 +62,7 @@ fn words(record: &TreatmentRecord) -> String {
         page += &paragraph(own::none());
     }
     for row in &record.rows {
-        let heads = columns().map(|head| in_words(&head).to_lowercase());
+        let heads = columns();
         let details = || heads.iter().zip(row.cells()).skip(3);
         let told = details().filter_map(|(head, cell)| Some(shared::of(head, cell?)));
         let mut parts: Vec<Message> = told.collect();

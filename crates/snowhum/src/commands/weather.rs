@@ -25,7 +25,7 @@ pub(super) fn run(command: &WeatherCommand, common: &Common) -> anyhow::Result<(
 
 fn show(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
-    let (weather, as_of) = progress::during("reading the weather", || Weather::resolve(&apiary, &arguments.run))?;
+    let (weather, as_of) = progress::during(shared::reading_weather(), || Weather::resolve(&apiary, &arguments.run))?;
     let zone = zone(&weather.site)?;
     let shown = Shown::of(&apiary.name, as_of, weather.spring, &weather.winter, &zone);
     if common.json {
@@ -39,13 +39,13 @@ fn show(arguments: &YardArguments, common: &Common) -> anyhow::Result<()> {
 /// A forecast, for scripts.
 #[derive(Serialize)]
 struct Fetched {
-    service: String,
+    service: Message,
     attribution: String,
-    standing: String,
+    standing: Message,
     from: Option<jiff::Timestamp>,
     until: jiff::Timestamp,
     steps: usize,
-    notes: Vec<String>,
+    notes: Vec<Message>,
 }
 
 fn fetch(arguments: &FetchArguments, common: &Common) -> anyhow::Result<()> {
@@ -53,9 +53,9 @@ fn fetch(arguments: &FetchArguments, common: &Common) -> anyhow::Result<()> {
     let forecast = live::forecast(&arguments.live, &apiary.site)?
         .ok_or_else(|| exit::input("name a service: --live met-norway, nws or open-meteo"))?;
     let fetched = Fetched {
-        service: forecast.service.to_string(),
+        service: forecast.service.message(),
         attribution: forecast.attribution.to_owned(),
-        standing: forecast.standing.to_string(),
+        standing: forecast.standing.message(),
         from: forecast.hours.first().map(|hour| hour.time),
         until: forecast.end(),
         steps: forecast.hours.len(),
@@ -80,7 +80,7 @@ struct Imported {
     from: String,
     hours: usize,
     coldest_c: f64,
-    notes: Vec<String>,
+    notes: Vec<Message>,
     far: Vec<FarAnswer>,
     months: Vec<MonthRow>,
 }

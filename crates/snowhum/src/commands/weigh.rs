@@ -5,6 +5,7 @@ use snowhum_advice::sums::SumFault;
 use snowhum_advice::sums::boxes::{box_named, standard_named};
 use snowhum_advice::sums::weigh::{FrameCount, Tare, TwoSided, Way, WeighQuestion, usual_centre_height, weigh};
 use snowhum_apiary::{Apiary, Colony, Entry, Hive, HiveBox, Layer, Sign, Standard, Weighing};
+use snowhum_say::{shared_terminal as shared, weigh_terminal as say};
 use snowhum_units::{Kilogram, Metre, System};
 
 use crate::args::{Common, Written, plain};
@@ -105,7 +106,7 @@ pub(crate) fn run(arguments: &WeighArguments, common: &Common) -> anyhow::Result
 fn known<'a>(apiary: &'a Apiary, arguments: &WeighArguments) -> anyhow::Result<(&'a Colony, &'a Hive)> {
     let name = arguments.colony.as_deref().unwrap_or_default();
     let colony = &apiary.colonies[sources::place_of(apiary, name)?];
-    apiary.hive_of(colony).map(|hive| (colony, hive)).ok_or_else(|| exit::input(format!("{name} has no hive")))
+    apiary.hive_of(colony).map(|hive| (colony, hive)).ok_or_else(|| exit::refused(shared::no_hive(name)))
 }
 
 /// What is noted of a weighing: food with its error where it is known, else what was read.
@@ -117,7 +118,7 @@ fn noted(way: &Way, stores: Option<(f64, f64)>) -> anyhow::Result<Entry> {
         (Way::Scale(gross_kg), None) => Weighing::Scale { gross_kg: *gross_kg },
         (Way::OneSide { now, .. }, None) => Weighing::OneSide { read_kg: *now },
         (Way::TwoSided(_) | Way::Frames(_), None) => {
-            return Err(exit::input("no food could be reckoned from this weighing, and nothing is noted"));
+            return Err(exit::refused(say::none_reckoned()));
         }
     };
     Ok(Entry::Sign(Sign::Weight(weighing)))
@@ -129,9 +130,7 @@ fn way(arguments: &WeighArguments, known: Option<(&Colony, &Hive)>, system: Syst
         ([left, right], ..) => return two_sided(kg(*left), kg(*right), arguments, known, system),
         ([one], ..) => {
             let one = kg(*one).show(system, 1);
-            return Err(exit::input(format!(
-                "{one} alone: of the whole hive on a scale write --scale \"{one}\", of one side --one-side \"{one}\""
-            )));
+            return Err(exit::refused(say::one_alone(one)));
         }
         (_, Some(left), Some(right)) => return two_sided(kg(left), kg(right), arguments, known, system),
         _ => {}
@@ -171,7 +170,7 @@ fn two_sided(
 
 fn outer_width(boxes: &[HiveBox]) -> anyhow::Result<Metre> {
     let outer = boxes.first().map(|lowest| lowest.width + 2.0 * lowest.wall.thickness);
-    outer.ok_or_else(|| exit::input("--width: give the distance between the lift points"))
+    outer.ok_or_else(|| exit::refused(say::width_wanted()))
 }
 
 /// Frames as `7.5` or `deep=4`.
@@ -182,7 +181,7 @@ fn frame_count(text: &str, arguments: &WeighArguments, known: Option<(&Colony, &
     };
     let usual = standard.usual_boxes.first().map_or("brood", String::as_str);
     let (size, frames) = text.split_once('=').unwrap_or((usual, text));
-    let wrong = |_| exit::input(format!("--frames \"{text}\": write a number, such as 7.5, or deep=4"));
+    let wrong = |_| exit::refused(shared::wrong_option("--frames", say::frames_right(), text));
     let frames = plain(frames).map_err(wrong)?;
     let comb_side = box_named(standard, size).map_err(sum::fault)?.comb_side;
     Ok(FrameCount { frames, comb_side })

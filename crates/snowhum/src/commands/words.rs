@@ -1,6 +1,7 @@
 //! `words`: the trade's terms on both sides of the ocean.
 
 use snowhum_advice::glossary::{Term, find, terms};
+use snowhum_say::Message;
 
 use crate::args::Common;
 use crate::text::entry;
@@ -25,6 +26,6 @@ fn paragraph(term: &Term) -> String {
     } else {
         format!("{} (North American: {})", term.british, term.american)
     };
-    let trap = term.trap.as_ref().map(|trap| format!(" {trap}")).unwrap_or_default();
-    format!("{names}\n{}", entry("", format!("{}{trap}", term.means)))
+    let told = Message::sentences([Some(&term.means), term.trap.as_ref()].into_iter().flatten().cloned());
+    format!("{names}\n{}", entry("", told))
 }

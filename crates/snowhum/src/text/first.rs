@@ -412,7 +412,7 @@ mod tests {
 
     fn told(first: &FirstAnswer, system: System) -> String {
         let weather = WeatherAnswer {
-            source: "weather drawn from a climatology with a very long name and its licence, 1991 to 2020".to_owned(),
+            source: "weather drawn from a climatology with a very long name and its licence, 1991 to 2020".into(),
             members: 192,
             paths: 64,
             notes: Vec::new(),

@@ -11,9 +11,9 @@ pub(crate) fn words(answer: &MitesAnswer) -> String {
         None => answer.colonies.first().map(|one| alone(answer, one)).unwrap_or_default(),
     };
     let line = &answer.line;
-    page += &entry(say::line(), say::line_says(&line.region, &line.says, &line.source));
+    page += &entry(say::line(), say::line_says(line.region(), &line.says, &line.source));
     for other in &answer.other_lines {
-        page += &entry("", shared::of(&other.region, &other.says));
+        page += &entry("", shared::of(other.region(), &other.says));
     }
     page += "\n";
     page += &paragraphs(&answer.say);

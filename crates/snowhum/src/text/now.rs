@@ -3,7 +3,7 @@
 use snowhum_advice::LooksTo;
 use snowhum_advice::answer::ActionAnswer;
 use snowhum_advice::now::{ColonyNow, Evidence, NowAnswer};
-use snowhum_say::{Message, both_ways, in_hundred, now_terminal as say, shared_terminal as shared};
+use snowhum_say::{Message, both_ways, in_hundred, now_terminal as say, shared_terminal as shared, usual};
 use snowhum_units::{Kelvin, Kilogram};
 
 use crate::text::first::{self, Screen, place};
@@ -138,7 +138,7 @@ fn ended(colony: &ColonyNow) -> String {
 fn next_look(colony: &ColonyNow) -> String {
     let next = &colony.expect_next;
     let flight = if next.indoors { say::no_flight() } else { say::new_flight(in_hundred(next.flight)) };
-    let mut parts = vec![say::new_dead(next.dead_bees.words(), next.indoors)];
+    let mut parts = vec![say::new_dead(usual(next.dead_bees), next.indoors)];
     parts.extend(next.frost_at_hole.map(|frost| say::new_rime(in_hundred(frost))));
     parts.extend([say::new_hum(in_hundred(next.hum)), flight]);
     entry(say::next(), say::next_look(Kelvin::from_celsius(next.air_c), next.on, parts))

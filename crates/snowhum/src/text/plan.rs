@@ -7,7 +7,7 @@ use snowhum_advice::now::NowAnswer;
 use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::{LEFT_IN_SPRING, WORTH_FEEDING};
 use snowhum_advice::verdict::{ColonyFirst, SOUND};
-use snowhum_say::{Message, both_ways, hives, in_hundred, plan_terminal as say, shared_terminal as shared};
+use snowhum_say::{Message, both_ways, hives, in_hundred, plan_terminal as say, shared_terminal as shared, usual};
 use snowhum_units::{CubicMetre, CubicMetrePerSecond, Kilogram, System, WattPerKelvin};
 use snowhum_winter::Ends;
 
@@ -207,7 +207,7 @@ fn months(colony: &ColonyPlan) -> String {
     let food = colony.food_g_per_day.iter();
     let food = food.map(|row| say::month_food(Kilogram::new(row.range.p50 / 1e3), of(&row.month))).collect();
     let dead = colony.dead_bees_per_day.iter().map(|row| say::month_bees(row.range.p50, of(&row.month))).collect();
-    let seen = colony.dead_bees_shown.iter().map(|row| say::month_seen(of(&row.month), row.usual.words())).collect();
+    let seen = colony.dead_bees_shown.iter().map(|row| say::month_seen(of(&row.month), usual(row.usual))).collect();
     let ounces = tongue().system() == System::Us;
     entry(say::food_day(), say::months_food(food, ounces))
         + &entry(say::dead_day(), say::months_bees(dead))

@@ -21,9 +21,10 @@ pub(crate) fn tongue() -> Tongue {
     TONGUE.get().copied().unwrap_or_default()
 }
 
-/// A message in words.
+/// A message in words; a caution in a language that no keeper of it has read yet with its British text beside it.
 pub(crate) fn in_words(message: &Message) -> String {
-    tongue().say(message)
+    let british = tongue().beside(message).map(|british| format!(" ({})", british.say(message)));
+    tongue().say(message) + &british.unwrap_or_default()
 }
 
 /// Set-ups and notes as they are typed, which are no speech: `floor=mesh` is typed so everywhere.

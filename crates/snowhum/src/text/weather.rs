@@ -17,8 +17,8 @@ pub(crate) struct Shown {
     apiary: String,
     as_of: Date,
     spring: Date,
-    source: String,
-    notes: Vec<String>,
+    source: Message,
+    notes: Vec<Message>,
     far: Vec<FarAnswer>,
     paths: usize,
     months: Vec<MonthRow>,
@@ -98,9 +98,9 @@ pub(crate) fn words(shown: &Shown) -> String {
 }
 
 /// What must be known of a weather, a dash before each.
-pub(crate) fn notes(far: &[FarAnswer], notes: &[String]) -> String {
-    let notes = far.iter().map(|far| in_words(&far.says)).chain(notes.iter().cloned());
-    notes.map(|note| wrapped(format!("- {note}"), 2) + "\n").collect()
+pub(crate) fn notes(far: &[FarAnswer], notes: &[Message]) -> String {
+    let notes = far.iter().map(|far| &far.says).chain(notes);
+    notes.map(|note| wrapped(format!("- {}", in_words(note)), 2) + "\n").collect()
 }
 
 pub(crate) fn table(months: &[MonthRow]) -> String {

@@ -6,9 +6,10 @@ use jiff::civil::Date;
 use jiff::tz::{Offset, TimeZone};
 use snowhum_advice::yard;
 use snowhum_apiary::Site;
+use snowhum_say::{Message, weather as say, weather_fault as wrong};
 use snowhum_weather::readers::{self, Mapping};
 use snowhum_weather::{
-    Ensemble, Far, Hourly, Place, Raw, RawHour, Reading, complete, ensemble_from_file, is_elsewhere,
+    Ensemble, Far, Hourly, Place, Raw, RawHour, Reading, WeatherFaults, complete, ensemble_from_file, is_elsewhere,
 };
 
 use super::zone;
@@ -29,7 +30,7 @@ pub(crate) struct Completed {
     /// The file's own clock.
     pub(crate) offset: Option<Offset>,
     /// What to know.
-    pub(crate) notes: Vec<String>,
+    pub(crate) notes: Vec<Message>,
 }
 
 /// Reads files, joins those that continue each other, and fills their short gaps.
@@ -48,21 +49,26 @@ fn reading(path: &Path, columns: Option<&str>, site: &Site) -> anyhow::Result<Re
     let name = path.display().to_string();
     let place = yard::place(site);
     if let Some(columns) = columns {
-        let mapping =
-            Mapping::read(columns, zone(site)?).map_err(|error| exit::input(format!("--columns: {error}")))?;
-        return readers::station_csv(&bytes, &name, &mapping, Some(place)).map_err(exit::input);
+        let mapping = Mapping::read(columns, zone(site)?)
+            .map_err(|fault| exit::refused(wrong::whole("--columns", fault.message())))?;
+        return readers::station_csv(&bytes, &name, &mapping, Some(place)).map_err(unread);
     }
     let start = String::from_utf8_lossy(&bytes[..bytes.len().min(400)]).into_owned();
     let first = start.lines().next().unwrap_or_default();
     if first.to_ascii_uppercase().starts_with("LOCATION") {
-        readers::epw(&bytes, &name).map_err(exit::input)
+        readers::epw(&bytes, &name).map_err(unread)
     } else if looks_like_ghcn(&start) {
-        readers::ghcn_daily(&bytes, &name, place, standard_time(site)?).map_err(exit::input)
+        readers::ghcn_daily(&bytes, &name, place, standard_time(site)?).map_err(unread)
     } else if looks_like_isd(first) {
-        readers::isd_lite(&bytes, &name).map_err(exit::input)
+        readers::isd_lite(&bytes, &name).map_err(unread)
     } else {
         Err(not_recognised(&bytes, &name, &zone(site)?, place))
     }
+}
+
+/// A file that cannot be read, as an error.
+pub(crate) fn unread(faults: WeatherFaults) -> anyhow::Error {
+    exit::refused(faults.message())
 }
 
 /// Names the formats that are read, and the mapping that would read this file.
@@ -142,8 +148,8 @@ fn whole(reading: Reading, site: &Site) -> anyhow::Result<Completed> {
     Ok(Completed { files: file, hourly, place, offset, notes: notes.into_iter().chain(filled).collect() })
 }
 
-fn completed(raw: &Raw, file: &str, place: Place, zone: &TimeZone) -> anyhow::Result<(Hourly, Vec<String>)> {
-    complete(raw, file, place, zone).map_err(exit::input)
+fn completed(raw: &Raw, file: &str, place: Place, zone: &TimeZone) -> anyhow::Result<(Hourly, Vec<Message>)> {
+    complete(raw, file, place, zone).map_err(unread)
 }
 
 /// The site the files speak of: the yard's own, or the files' where they name one elsewhere; and what lies far from it.
@@ -195,18 +201,19 @@ pub(super) fn ensemble(
     for (index, file) in files.iter().enumerate() {
         match ensemble_from_file(&file.hourly, place, &zone, from, hours, share, seed + index as u64) {
             Ok(mut drawn) => {
-                drawn.provenance.source = format!("{}: {}", file.files, drawn.provenance.source);
+                drawn.provenance.source = say::files(&file.files, &drawn.provenance.source);
                 drawn.provenance.notes.extend(file.notes.iter().cloned());
                 match &mut all {
                     Some(all) => {
                         all.paths.extend(drawn.paths);
-                        all.provenance.source = format!("{}; {}", all.provenance.source, drawn.provenance.source);
+                        let both = vec![all.provenance.source.clone(), drawn.provenance.source];
+                        all.provenance.source = say::several(both);
                         all.provenance.notes.extend(drawn.provenance.notes);
                     }
                     None => all = Some(drawn),
                 }
             }
-            Err(error) => refused = Some(exit::input(format!("{}: {error}", file.files))),
+            Err(short) => refused = Some(exit::refused(wrong::whole(&file.files, short.message()))),
         }
     }
     let mut all = all.ok_or_else(|| refused.unwrap_or_else(|| exit::input("no weather file was given")))?;

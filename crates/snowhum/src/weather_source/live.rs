@@ -4,10 +4,12 @@ use jiff::Timestamp;
 use snowhum_advice::yard;
 use snowhum_apiary::Site;
 use snowhum_online::{Client, Endpoints, Forecast, OpenMeteoTerms, Position, Request, Service};
+use snowhum_say::{forecast, weather, weather_terminal as say};
 use snowhum_weather::{Ensemble, complete};
 
-use super::zone;
+use super::{files, zone};
 use crate::args::{LiveArguments, LiveService};
+use crate::text::voice::in_words;
 use crate::{exit, keep, progress};
 
 /// Where a stand-in listens on this machine, for tests; plain http is refused anywhere else.
@@ -32,9 +34,9 @@ pub(crate) fn forecast(arguments: &LiveArguments, site: &Site) -> anyhow::Result
         open_meteo_terms: terms,
     };
     let folder = keep::usual_place().and_then(|path| Some(path.parent()?.join("weather")));
-    let folder = folder.ok_or_else(|| exit::environment("there is no home folder to keep forecasts in"))?;
+    let folder = folder.ok_or_else(|| exit::failed(say::no_folder()))?;
     let fetched = Client::new(folder, endpoints()).fetch(&request, Timestamp::now());
-    fetched.map(Some).map_err(exit::environment)
+    fetched.map(Some).map_err(|fault| exit::failed(fault.message()))
 }
 
 fn endpoints() -> Endpoints {
@@ -48,15 +50,15 @@ pub(super) fn lay_over(winter: &mut Ensemble, arguments: &LiveArguments, site: &
         let Some(forecast) = forecast else { return Ok(()) };
         let reading = forecast.to_reading();
         let (hourly, _) =
-            complete(&reading.raw, &reading.file, yard::place(site), &zone(site)?).map_err(exit::environment)?;
+            complete(&reading.raw, &reading.file, yard::place(site), &zone(site)?).map_err(files::unread)?;
         let hours = snowhum_weather::lay_over(winter, &hourly);
         let provenance = &mut winter.provenance;
-        provenance.source =
-            format!("{} for {hours} hours ({}), then {}", reading.file, forecast.standing, provenance.source);
-        provenance.notes.push(format!("{}.", forecast.attribution));
+        let (of, standing) = (say::of(forecast.service.message()), forecast.standing.message());
+        provenance.source = weather::foretold(of, hours, standing, &provenance.source);
+        provenance.notes.push(format!("{}.", forecast.attribution).into());
         Ok(())
     });
     if let Err(why) = laid {
-        progress::note(&format!("No forecast: {why}. The answers stand on the site's climate alone."));
+        progress::note(&in_words(&say::not_laid(exit::told(&why))));
     }
 }

@@ -6,6 +6,7 @@ use snowhum_advice::PlanQuestion;
 use snowhum_advice::now::{NowQuestion, Thresholds};
 use snowhum_advice::yard;
 use snowhum_apiary::Apiary;
+use snowhum_say::weather_terminal as say;
 use snowhum_units::Kelvin;
 use snowhum_watch::Sizes;
 use snowhum_weather::{Ensemble, Hourly, bend_through, follow};
@@ -31,27 +32,19 @@ impl Present {
     pub(crate) fn resolve(apiary: &Apiary, arguments: &RunArguments) -> anyhow::Result<Self> {
         let as_of = asked_day(apiary, arguments)?;
         if as_of < apiary.as_of {
-            return Err(exit::input(format!(
-                "as-of {as_of} lies before the day the colonies were counted, {}; ask about a day from then on",
-                apiary.as_of
-            )));
+            return Err(exit::refused(say::before_count(apiary.as_of.to_string(), as_of.to_string())));
         }
         let from_count = RunArguments { as_of: Some(apiary.as_of), ..arguments.clone() };
         let (mut weather, _) = Weather::resolve_to(apiary, &from_count, Some(as_of.saturating_add(AHEAD.days())))?;
         let last = weather.spring.saturating_add(AFTER_WINTER.days());
         if as_of > last {
-            return Err(exit::input(format!(
-                "{} was counted on {} for a winter that ended here about {}, long before {as_of}. It says nothing of how its \
-                 colonies stand now. The one step: snowhum season, which counts those that live anew and keeps last winter",
-                apiary.name, apiary.as_of, weather.spring
-            )));
+            let [counted, on, spring] = [apiary.as_of, as_of, weather.spring].map(|day| day.to_string());
+            return Err(exit::refused(say::winter_over(counted, on, spring, &apiary.name)));
         }
         let covered = apiary.as_of.saturating_add((weather.winter.hours() as i64 / 24 - 2).days());
         if as_of > covered {
-            return Err(exit::input(format!(
-                "as-of {as_of} lies after the weather given, which ends on {}; add a file that goes on from there",
-                covered.saturating_add(2.days())
-            )));
+            let ends = covered.saturating_add(2.days()).to_string();
+            return Err(exit::refused(say::after_files(ends, as_of.to_string())));
         }
         weather.autumn_from = high_summer_before(apiary.as_of, &weather.site);
         let mut present = Self { weather, known_hours: 0, as_of };
@@ -65,7 +58,7 @@ impl Present {
         if live.live.is_some() && self.as_of == today {
             super::live::lay_over(&mut self.weather.winter, live, &self.weather.site);
         } else if live.live.is_some() {
-            crate::progress::note("A forecast is asked for today alone; another day was asked about.");
+            crate::progress::note(say::today_alone());
         }
         Ok(self)
     }

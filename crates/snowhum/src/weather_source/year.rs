@@ -4,10 +4,12 @@ use jiff::civil::Date;
 use snowhum_advice::jobs::season_start;
 use snowhum_advice::yard;
 use snowhum_apiary::{Apiary, Site};
+use snowhum_say::weather as say;
 use snowhum_weather::{Climate, Ensemble, generate};
 
 use super::files;
 use super::span::{PATHS, zone};
+use super::undrawn;
 use crate::args::RunArguments;
 use crate::exit;
 
@@ -39,10 +41,7 @@ impl Year {
             Ok(weather) => weather,
             Err(_) => {
                 let mut weather = of_climate(&site, from, arguments.seed)?;
-                weather
-                    .provenance
-                    .notes
-                    .push("The weather files hold no whole year; its climate stands in.".to_owned());
+                weather.provenance.notes.push(say::no_whole_year());
                 weather
             }
         };
@@ -53,6 +52,6 @@ impl Year {
 
 fn of_climate(site: &Site, from: Date, seed: u64) -> anyhow::Result<Ensemble> {
     let place = yard::place(site);
-    let climate = Climate::at(place).map_err(exit::input)?;
-    generate(place, &climate, &zone(site)?, from, HOURS, PATHS, seed).map_err(exit::input)
+    let climate = Climate::at(place).map_err(|outside| exit::refused(outside.message()))?;
+    generate(place, &climate, &zone(site)?, from, HOURS, PATHS, seed).map_err(undrawn)
 }

@@ -6,6 +6,7 @@ use std::process::{Command, Output, Stdio};
 
 use serde_json::Value;
 use snowhum_advice::cautions::Hazard;
+use snowhum_say::Tongue;
 
 fn snowhum(arguments: &[&str]) -> Output {
     Command::new(env!("CARGO_BIN_EXE_snowhum")).args(arguments).stdin(Stdio::null()).output().unwrap()
@@ -98,7 +99,7 @@ fn mites_promises_its_keys() {
     assert_eq!(json(&boards)["yard"]["worst"], "Birch");
     assert_eq!(json(YARD)["yard"]["worst"], "Larch");
     assert!(words(YARD).starts_with("Most: Larch"));
-    assert_eq!(json(MITES)["cautions"][0], Hazard::Label.says());
+    assert_eq!(json(MITES)["cautions"][0], Tongue::BRITISH.say(&Hazard::Label.says()));
     assert!(words(MITES).contains("No quantity is told here"));
     assert!(words(&["mites", "--found", "15", "--month", "11"]).contains("neighbours"));
     let board = json(BOARD);

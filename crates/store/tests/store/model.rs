@@ -207,7 +207,7 @@ impl Kept {
         match self.run(self.store().import_yard(yard, now())) {
             Ok(_) => Done::Nothing,
             Err(fault) => {
-                assert!(matches!(fault.wrong, Wrong::Unfit { field: "the day of the count", .. }), "{fault}");
+                assert!(matches!(fault.wrong, Wrong::Unfit { field: "count", .. }), "{fault}");
                 Done::Refused
             }
         }

@@ -4,6 +4,7 @@ use snowhum_advice::indoors::IndoorFigures;
 use snowhum_advice::jobs::Triggers;
 use snowhum_advice::now::Thresholds;
 use snowhum_figures::{CONSTANTS, FigureFile, FigureRow, files};
+use snowhum_say::{Tongue, source_page};
 use snowhum_winter::{Parameter, ParameterError, Parameters};
 
 const HEAD: &str = "# Parameters\n\nWritten by `cargo xtask validate` from the files named below; do not edit. A range is \
@@ -33,7 +34,8 @@ pub(crate) fn figures(winter: &Parameters) -> Result<String, ParameterError> {
     page += "\n## Rooms that hives winter in: `data/indoors.toml`\n";
     table(&mut page, IndoorFigures::shipped()?.iter());
     page += "\n## Figures that no run varies\n";
-    for (name, title, text) in files::ALL.iter().filter(|(name, ..)| CONSTANTS.contains(name)) {
+    for (name, text) in files::ALL.iter().filter(|(name, _)| CONSTANTS.contains(name)) {
+        let title = Tongue::BRITISH.say(&source_page::title(name));
         page += &format!("\n### {title}: `data/{name}.toml`\n");
         let mut file = FigureFile::read(text)?;
         let rows = file.take_rows();

@@ -1,5 +1,6 @@
 //! Bees in the air before the hive.
 
+use super::hour::Hour;
 use super::look::{Look, rising};
 use crate::Law;
 
@@ -7,12 +8,12 @@ use crate::Law;
 ///
 /// A colony flies in warm enough air, the likelier to cleanse the longer it was shut in, and fully the more bees it
 /// has. A dead hive shows a neighbour's stray flight at most, but robbers come and go there as if it lived.
-pub(super) fn law(look: &Look<'_>) -> Law {
+pub(super) fn law(look: &Look<'_>, hour: Hour) -> Law {
     let p = look.p;
-    let flying = look.flying();
+    let flying = look.flying(hour);
     let stray_well = p.flight_stray_well.value * flying;
     let stray_thin = p.flight_stray_thin.value * flying;
-    let robbers = p.robbers_at_dead.value * look.robbing();
+    let robbers = p.robbers_at_dead.value * look.robbing(hour);
     if !look.is_alive() {
         return Law::Choice([stray_well, stray_thin, robbers, 1.0 - stray_well - stray_thin - robbers]);
     }

@@ -2,7 +2,6 @@
 
 use crate::Parameters;
 use crate::weights::log_sum;
-use snowhum_apiary::Sign;
 use snowhum_units::Same;
 
 /// Kinds of hours that are told apart: one in which no bee flies whatever the day, and seven evenly likely ones from the
@@ -82,10 +81,4 @@ impl Hours {
         let logs: [f64; KINDS] = std::array::from_fn(|kind| self.0[kind].same_ln() + chances[kind]);
         log_sum(&logs)
     }
-}
-
-/// Whether what a sign says of a colony hangs on the hour it was looked for in.
-#[must_use]
-pub fn hangs_on_the_hour(sign: &Sign) -> bool {
-    matches!(sign, Sign::Flight(_) | Sign::Pollen(_) | Sign::Robbers(_))
 }

@@ -2,6 +2,7 @@
 
 use super::hour::Hour;
 use crate::{Conditions, Law, Life, Own, Parameters, View};
+use snowhum_figures::Figure;
 use snowhum_units::Same;
 
 /// How a colony is at a visit, the same for all its signs.
@@ -19,17 +20,22 @@ pub(super) struct Look<'a> {
     pub(super) view: View,
     pub(super) day: Conditions,
     pub(super) today: Today,
-    pub(super) hour: Hour,
     pub(super) p: &'a Parameters,
 }
 
 impl<'a> Look<'a> {
-    pub(super) fn new(view: &View, day: &Conditions, today: Today, hour: Hour, p: &'a Parameters) -> Self {
-        Self { view: tamed_view(view), day: tamed_day(day), today, hour, p }
+    pub(super) fn new(view: &View, day: &Conditions, today: Today, p: &'a Parameters) -> Self {
+        Self { view: tamed_view(view), day: tamed_day(day), today, p }
     }
 
     pub(super) fn is_alive(&self) -> bool {
         self.view.life.is_alive()
+    }
+
+    /// What is told with one chance of the living and with another of the dead.
+    pub(super) fn told(&self, chances: fn(&Parameters) -> [&Figure; 2]) -> Law {
+        let [living, dead] = chances(self.p);
+        Law::There(if self.is_alive() { living.value } else { dead.value })
     }
 
     /// Days since the end, if it is dead.
@@ -56,16 +62,7 @@ impl<'a> Look<'a> {
 
     /// Chance that bees fly in the hour of the look: by the air, the sun of the day so far, the wind, and what kind of hour
     /// it was.
-    pub(super) fn flying(&self) -> f64 {
-        self.flying_in(self.hour)
-    }
-
-    /// The same for an hour of which nothing is known.
-    pub(super) fn flying_at_all(&self) -> f64 {
-        Hour::all().map(|hour| hour.chance(self.p) * self.flying_in(hour)).sum()
-    }
-
-    fn flying_in(&self, hour: Hour) -> f64 {
+    pub(super) fn flying(&self, hour: Hour) -> f64 {
         let Some(asks_k) = hour.asks_k(self.p) else { return 0.0 };
         let dull = 1.0 - rising(self.view.flight_hours, self.p.flight_sun_hours.value);
         let needed = self.p.flight_air.value
@@ -75,12 +72,17 @@ impl<'a> Look<'a> {
         logistic((self.day.air_c - needed) / self.p.flight_width.value)
     }
 
+    /// The same for an hour of which nothing is known.
+    pub(super) fn flying_at_all(&self) -> f64 {
+        Hour::all().map(|hour| hour.chance(self.p) * self.flying(hour)).sum()
+    }
+
     /// Chance that robbers fly: on flying days from late winter until autumn, to stores that are left.
-    pub(super) fn robbing(&self) -> f64 {
+    pub(super) fn robbing(&self, hour: Hour) -> f64 {
         let p = self.p;
         let from = logistic((self.day.season_day - p.robbing_from_day.value) / p.season_width.value);
         let until = logistic((p.robbing_until_day.value - self.day.season_day) / p.season_width.value);
-        self.flying() * from * until * rising(self.view.stores_kg, p.robbing_stores.value)
+        self.flying(hour) * from * until * rising(self.view.stores_kg, p.robbing_stores.value)
     }
 
     /// Share of rime that the outdoor air leaves hanging: none in a thaw.

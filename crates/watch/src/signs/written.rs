@@ -1,5 +1,6 @@
 //! Between what is written down and what a law speaks of.
 
+use super::judged;
 use crate::Answer;
 use snowhum_apiary::{DeadCount, DroppingsPlace, Flight, Heft, Poked, Seen, Sign, UpperHoleSign, Weighing};
 use snowhum_units::{Fraction, Kelvin, Kilogram};
@@ -23,39 +24,7 @@ const HEFTS: [Heft; 3] = [Heft::Light, Heft::Fair, Heft::Heavy];
 /// ```
 #[must_use]
 pub fn answer(sign: &Sign) -> Option<Answer> {
-    let answer = match sign {
-        Sign::Entrance(_) | Sign::UpperEntrance(_) | Sign::SnowAtBox { .. } | Sign::Poke(Poked::NotTried) => {
-            return None;
-        }
-        Sign::DeadBees { count, .. } => {
-            let (least, most) = count.bounds();
-            Answer::Count(least, most)
-        }
-        Sign::UpperHole(state) => place(*state, &HOLES),
-        Sign::Flight(flight) => place(*flight, &FLIGHTS),
-        Sign::Droppings(where_found) => place(*where_found, &DROPPINGS),
-        Sign::Hum { heard, .. } => Answer::There(*heard == Seen::Yes),
-        Sign::Poke(poked) => Answer::There(*poked == Poked::Answered),
-        Sign::Pollen(found)
-        | Sign::MeltedSnow(found)
-        | Sign::ThermalSpot(found)
-        | Sign::WarmUnderLid(found)
-        | Sign::Drones(found)
-        | Sign::LarvaeThrownOut(found)
-        | Sign::CrumpledWings(found)
-        | Sign::Robbers(found)
-        | Sign::Wasps(found)
-        | Sign::Bird(found)
-        | Sign::Mouse(found)
-        | Sign::Damage(found)
-        | Sign::Smell(found) => Answer::There(*found == Seen::Yes),
-        Sign::ClusterSeen { seams: None } | Sign::DeadQueen | Sign::SeenDead => Answer::There(true),
-        Sign::Stripes { seams } | Sign::ClusterSeen { seams: Some(seams) } => Answer::Reading(*seams),
-        Sign::InsideTemperature { read_k, .. } => Answer::Reading(read_k.celsius()),
-        Sign::InsideHumidity { read } => Answer::Reading(read.get()),
-        Sign::Weight(weighing) => weighed(weighing),
-    };
-    Some(answer)
+    judged(&mut sign.clone(), |shown, _| shown.answer())
 }
 
 /// The sign that a keeper writes for this answer, in the form of the template: a count as a band if the template is
@@ -63,13 +32,17 @@ pub fn answer(sign: &Sign) -> Option<Answer> {
 /// kind than the template.
 #[must_use]
 pub fn seen(template: &Sign, answer: &Answer) -> Option<Sign> {
-    match answer {
-        Answer::There(true) => there(template, Seen::Yes),
-        Answer::There(false) => there(template, Seen::No),
-        Answer::Choice(which) => chosen(template, *which),
-        Answer::Count(n, _) => counted(template, *n),
-        Answer::Reading(read) => read_off(template, *read),
-    }
+    let mut sign = template.clone();
+    judged(&mut sign, |shown, _| shown.take(answer)).flatten().map(|()| sign)
+}
+
+/// Every sign that answers the same question as this one, with counts as the bands that a round offers; none where a number
+/// is read off.
+#[must_use]
+pub fn answers_like(sign: &Sign) -> Vec<Sign> {
+    let counts = DeadCount::BANDS.map(|band| Answer::Count(band.bounds().0, None));
+    let all = [true, false].map(Answer::There).into_iter().chain((0..4).map(Answer::Choice)).chain(counts);
+    all.filter_map(|answer| seen(sign, &answer)).collect()
 }
 
 /// Whole weight over the sum of both readings, for supports set in from the lifted edges by `inset` of the width.
@@ -83,94 +56,96 @@ pub(super) fn whole_over_sum(inset: f64) -> f64 {
     (1.0 - inset) / (1.0 - 2.0 * inset)
 }
 
+/// The part of a sign that its law speaks of, apart from where and how it was looked for.
+pub(super) enum Shown<'s> {
+    /// Nothing is written of it when it is not there.
+    WhenThere,
+    Seen(&'s mut Seen),
+    Poked(&'s mut Poked),
+    Hole(&'s mut UpperHoleSign),
+    Flight(&'s mut Flight),
+    Droppings(&'s mut DroppingsPlace),
+    Count(&'s mut DeadCount),
+    Seams(&'s mut f64),
+    Probe(&'s mut Kelvin),
+    Share(&'s mut Fraction),
+    Heft(&'s mut Heft),
+    Mass(&'s mut Kilogram),
+    /// Both sides, and how far its supports are set in.
+    Lift([&'s mut Kilogram; 2], f64),
+}
+
+impl<'s> Shown<'s> {
+    pub(super) fn of_weighing(weighing: &'s mut Weighing) -> Self {
+        match weighing {
+            Weighing::Stores { mass_kg: read_kg, .. }
+            | Weighing::Scale { gross_kg: read_kg }
+            | Weighing::OneSide { read_kg } => Self::Mass(read_kg),
+            Weighing::TwoSidedLift { left_kg, right_kg, inset_share } => Self::Lift([left_kg, right_kg], *inset_share),
+            Weighing::Heft(heft) => Self::Heft(heft),
+        }
+    }
+
+    fn answer(self) -> Answer {
+        match self {
+            Self::WhenThere => Answer::There(true),
+            Self::Seen(seen) => Answer::There(*seen == Seen::Yes),
+            Self::Poked(poked) => Answer::There(*poked == Poked::Answered),
+            Self::Hole(state) => place(*state, &HOLES),
+            Self::Flight(flight) => place(*flight, &FLIGHTS),
+            Self::Droppings(found) => place(*found, &DROPPINGS),
+            Self::Count(count) => Answer::Count(count.bounds().0, count.bounds().1),
+            Self::Seams(seams) => Answer::Reading(*seams),
+            Self::Probe(read) => Answer::Reading(read.celsius()),
+            Self::Share(read) => Answer::Reading(read.get()),
+            Self::Heft(heft) => place(*heft, &HEFTS),
+            Self::Mass(read) => Answer::Reading(read.get()),
+            Self::Lift([left, right], inset) => Answer::Reading((left.get() + right.get()) * whole_over_sum(inset)),
+        }
+    }
+
+    /// Writes what was drawn from the law; `None` where nothing would be written, or it is of another kind.
+    fn take(self, answer: &Answer) -> Option<()> {
+        let (mut there, mut which, mut count, mut reading) = (None, None, None, None);
+        match *answer {
+            Answer::There(found) => there = Some(found),
+            Answer::Choice(place) => which = Some(place),
+            Answer::Count(n, _) => count = Some(n),
+            Answer::Reading(read) => reading = Some(read),
+        }
+        match self {
+            Self::WhenThere => return there?.then_some(()),
+            Self::Seen(seen) => *seen = if there? { Seen::Yes } else { Seen::No },
+            Self::Poked(poked) => *poked = if there? { Poked::Answered } else { Poked::Silent },
+            Self::Hole(state) => *state = *HOLES.get(which?)?,
+            Self::Flight(flight) => *flight = *FLIGHTS.get(which?)?,
+            Self::Droppings(found) => *found = *DROPPINGS.get(which?)?,
+            Self::Count(found) => *found = counted(*found, count?)?,
+            Self::Seams(seams) => *seams = reading?.max(0.0),
+            Self::Probe(read) => *read = Kelvin::from_celsius(reading?),
+            Self::Share(read) => *read = Fraction::new(reading?.clamp(0.0, 1.0)),
+            Self::Heft(heft) => *heft = *HEFTS.get(which?)?,
+            Self::Mass(read) => *read = Kilogram::new(reading?.max(0.0)),
+            Self::Lift([left, right], inset) => {
+                *left = Kilogram::new(0.5 * reading?.max(0.0) / whole_over_sum(inset));
+                *right = *left;
+            }
+        }
+        Some(())
+    }
+}
+
 fn place<T: PartialEq>(value: T, choices: &[T]) -> Answer {
     Answer::Choice(choices.iter().position(|choice| *choice == value).unwrap_or(choices.len()))
 }
 
-fn weighed(weighing: &Weighing) -> Answer {
-    match weighing {
-        Weighing::Stores { mass_kg, .. } => Answer::Reading(mass_kg.get()),
-        Weighing::Scale { gross_kg } => Answer::Reading(gross_kg.get()),
-        Weighing::TwoSidedLift { left_kg, right_kg, inset_share } => {
-            Answer::Reading((left_kg.get() + right_kg.get()) * whole_over_sum(*inset_share))
-        }
-        Weighing::OneSide { read_kg } => Answer::Reading(read_kg.get()),
-        Weighing::Heft(heft) => place(*heft, &HEFTS),
-    }
-}
-
-fn there(template: &Sign, found: Seen) -> Option<Sign> {
-    let sign = match template {
-        Sign::Hum { how, .. } => Sign::Hum { heard: found, how: *how },
-        Sign::Poke(_) => Sign::Poke(if found == Seen::Yes { Poked::Answered } else { Poked::Silent }),
-        Sign::Pollen(_) => Sign::Pollen(found),
-        Sign::MeltedSnow(_) => Sign::MeltedSnow(found),
-        Sign::ThermalSpot(_) => Sign::ThermalSpot(found),
-        Sign::WarmUnderLid(_) => Sign::WarmUnderLid(found),
-        Sign::Drones(_) => Sign::Drones(found),
-        Sign::LarvaeThrownOut(_) => Sign::LarvaeThrownOut(found),
-        Sign::CrumpledWings(_) => Sign::CrumpledWings(found),
-        Sign::Robbers(_) => Sign::Robbers(found),
-        Sign::Wasps(_) => Sign::Wasps(found),
-        Sign::Bird(_) => Sign::Bird(found),
-        Sign::Mouse(_) => Sign::Mouse(found),
-        Sign::Damage(_) => Sign::Damage(found),
-        Sign::Smell(_) => Sign::Smell(found),
-        Sign::ClusterSeen { seams: None } | Sign::DeadQueen | Sign::SeenDead => {
-            return (found == Seen::Yes).then(|| template.clone());
-        }
-        _ => return None,
-    };
-    Some(sign)
-}
-
-fn chosen(template: &Sign, which: usize) -> Option<Sign> {
-    match template {
-        Sign::UpperHole(_) => HOLES.get(which).copied().map(Sign::UpperHole),
-        Sign::Flight(_) => FLIGHTS.get(which).copied().map(Sign::Flight),
-        Sign::Droppings(_) => DROPPINGS.get(which).copied().map(Sign::Droppings),
-        Sign::Weight(Weighing::Heft(_)) => HEFTS.get(which).copied().map(|heft| Sign::Weight(Weighing::Heft(heft))),
-        _ => None,
-    }
-}
-
-fn counted(template: &Sign, n: u32) -> Option<Sign> {
-    let Sign::DeadBees { count, place } = template else { return None };
+fn counted(like: DeadCount, n: u32) -> Option<DeadCount> {
     let holds = |band: &DeadCount| {
         let (least, most) = band.bounds();
         least <= n && most.is_none_or(|most| n <= most)
     };
-    let count = match count {
-        DeadCount::Counted(_) => DeadCount::Counted(n),
-        DeadCount::Band(..) => DeadCount::BANDS.into_iter().find(holds)?,
-    };
-    Some(Sign::DeadBees { count, place: *place })
-}
-
-fn read_off(template: &Sign, read: f64) -> Option<Sign> {
-    let sign = match template {
-        Sign::Stripes { .. } => Sign::Stripes { seams: read.max(0.0) },
-        Sign::ClusterSeen { seams: Some(_) } => Sign::ClusterSeen { seams: Some(read.max(0.0)) },
-        Sign::InsideTemperature { place, .. } => {
-            Sign::InsideTemperature { read_k: Kelvin::from_celsius(read), place: *place }
-        }
-        Sign::InsideHumidity { .. } => Sign::InsideHumidity { read: Fraction::new(read.clamp(0.0, 1.0)) },
-        Sign::Weight(weighing) => Sign::Weight(weighing_of(*weighing, read.max(0.0))?),
-        _ => return None,
-    };
-    Some(sign)
-}
-
-fn weighing_of(template: Weighing, read: f64) -> Option<Weighing> {
-    let weighing = match template {
-        Weighing::Stores { plus_minus_kg, .. } => Weighing::Stores { mass_kg: Kilogram::new(read), plus_minus_kg },
-        Weighing::Scale { .. } => Weighing::Scale { gross_kg: Kilogram::new(read) },
-        Weighing::TwoSidedLift { inset_share, .. } => {
-            let each = Kilogram::new(0.5 * read / whole_over_sum(inset_share));
-            Weighing::TwoSidedLift { left_kg: each, right_kg: each, inset_share }
-        }
-        Weighing::OneSide { .. } => Weighing::OneSide { read_kg: Kilogram::new(read) },
-        Weighing::Heft(_) => return None,
-    };
-    Some(weighing)
+    match like {
+        DeadCount::Counted(_) => Some(DeadCount::Counted(n)),
+        DeadCount::Band(..) => DeadCount::BANDS.into_iter().find(holds),
+    }
 }

@@ -8,6 +8,7 @@ pub(crate) use months::days_in_month;
 
 use crate::{Place, Provenance};
 use snowhum_figures::weather_limits as limits;
+use snowhum_say::{Message, Tongue, weather as say, weather_fault as wrong};
 use snowhum_units::{Kelvin, KelvinDifference, Metre};
 
 const ATTRIBUTION: &str = "Contains modified Copernicus Climate Change Service information (ERA5, 2000-2025, CC-BY-4.0); \
@@ -15,15 +16,11 @@ const ATTRIBUTION: &str = "Contains modified Copernicus Climate Change Service i
 
 /// Why the embedded grid says nothing about a place.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{}", Tongue::BRITISH.say(&self.message()))]
 pub enum OutsideGrid {
     /// Too far north, too far south or in the warm belt.
-    #[error(
-        "the built-in climate covers 30 to 75 N and 30 to 56 S, not latitude {0:.2}; give a weather file of the place \
-         (EPW, ISD-lite, GHCN-Daily or a station's CSV)"
-    )]
     Latitude(f64),
     /// No number, or no place on earth.
-    #[error("latitude {latitude}, longitude {longitude} is no place on earth; write degrees, north and east positive")]
     NoPlace {
         /// As given.
         latitude: f64,
@@ -31,10 +28,6 @@ pub enum OutsideGrid {
         longitude: f64,
     },
     /// More than a degree from any land.
-    #[error(
-        "latitude {latitude:.2}, longitude {longitude:.2} lies in the open sea; check the signs (north and east are \
-         positive) or give a weather file"
-    )]
     OpenSea {
         /// As given.
         latitude: f64,
@@ -42,8 +35,20 @@ pub enum OutsideGrid {
         longitude: f64,
     },
     /// The embedded grid does not read back.
-    #[error("the built-in climate is damaged; build the program anew or give a weather file")]
     Damaged,
+}
+
+impl OutsideGrid {
+    /// With what would be right.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match *self {
+            Self::Latitude(latitude) => wrong::latitude(latitude),
+            Self::NoPlace { latitude, longitude } => wrong::no_place(latitude, longitude),
+            Self::OpenSea { latitude, longitude } => wrong::open_sea(latitude, longitude),
+            Self::Damaged => wrong::damaged(),
+        }
+    }
 }
 
 /// Monthly means at a place.
@@ -101,7 +106,7 @@ impl Climate {
     /// A climate from the keeper's own monthly means, January first.
     #[must_use]
     pub fn from_months(place: Place, temperature: [Kelvin; 12], precipitation: [Metre; 12]) -> Self {
-        let provenance = Provenance { source: "monthly means as given".to_owned(), ..Provenance::default() };
+        let provenance = Provenance { source: say::given(), ..Provenance::default() };
         Self { place, temperature, precipitation, design_cold: None, provenance }
     }
 
@@ -138,18 +143,10 @@ impl Climate {
 }
 
 fn provenance(ground_m: f64, higher_m: f64) -> Provenance {
-    let mut notes = vec![ATTRIBUTION.to_owned()];
+    // The licence asks for these words.
+    let mut notes = vec![Message::own(ATTRIBUTION)];
     if higher_m.abs() > limits::COARSE_HEIGHT {
-        let side = if higher_m > 0.0 { "above" } else { "below" };
-        notes.push(format!(
-            "The built-in climate is coarse here: its ground lies at {ground_m:.0} m and the place {:.0} m {side} it. \
-             Temperatures are corrected by 5 K/km; a weather file of the place would be better.",
-            higher_m.abs()
-        ));
+        notes.push(say::coarse(higher_m > 0.0, Metre::new(ground_m), Metre::new(higher_m.abs())));
     }
-    Provenance {
-        source: "built-in climate, ERA5 monthly means 2000-2025 at half a degree".to_owned(),
-        notes,
-        far: Vec::new(),
-    }
+    Provenance { source: say::built_in(), notes, far: Vec::new() }
 }

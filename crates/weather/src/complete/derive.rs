@@ -8,6 +8,7 @@ use snowhum_figures::weather_generator as figures;
 use snowhum_physics::moist_air::relative_humidity;
 use snowhum_physics::saturation::over_water;
 use snowhum_physics::sun::Irradiance;
+use snowhum_say::{Message, weather as say};
 use snowhum_units::Same;
 use snowhum_units::{Fraction, Kelvin, MetrePerSecond, Pascal, WattPerSquareMetre};
 
@@ -16,28 +17,25 @@ const BRIGHT: WattPerSquareMetre = WattPerSquareMetre::new(50.0);
 
 /// Bridges short gaps; what is still missing comes from the law. Notes both.
 pub(super) fn with_law(
-    name: &str,
+    of: &'static str,
     found: &[Option<f64>],
     law: impl Fn(usize) -> f64,
-    how: &str,
-    notes: &mut Vec<String>,
+    taken: Message,
+    notes: &mut Vec<Message>,
 ) -> Vec<f64> {
     let (filled, count) = bridged(found, SHORT_GAP_H);
     let missing = filled.iter().filter(|value| value.is_none()).count();
     if count > 0 {
-        notes.push(format!(
-            "{count} missing hours of {name} were filled by straight lines (gaps of up to {SHORT_GAP_H} h)."
-        ));
+        notes.push(say::filled(count, SHORT_GAP_H, say::quantity(of)));
     }
     if missing > 0 {
-        let share = if missing == found.len() { "all".to_owned() } else { missing.to_string() };
-        notes.push(format!("{name}: {share} hours without a value; {how}."));
+        notes.push(say::lacking(missing == found.len(), missing, say::quantity(of), taken));
     }
     filled.iter().enumerate().map(|(hour, value)| value.unwrap_or_else(|| law(hour))).collect()
 }
 
 /// Dew point first, since it says the same in frost for every station; then humidity over water; then the law.
-pub(super) fn humidity(hours: &[RawHour], course: &Course, notes: &mut Vec<String>) -> Vec<Fraction> {
+pub(super) fn humidity(hours: &[RawHour], course: &Course, notes: &mut Vec<Message>) -> Vec<Fraction> {
     let pressure = |hour: &RawHour, air: Kelvin| {
         let by_dew_point = hour.dew_point.map(|dew_point| over_water(dew_point.min(air)).get());
         by_dew_point.or_else(|| hour.humidity.map(|humidity| over_water(air).get() * humidity.get()))
@@ -45,37 +43,33 @@ pub(super) fn humidity(hours: &[RawHour], course: &Course, notes: &mut Vec<Strin
     let vapour: Vec<Option<f64>> = hours.iter().zip(&course.air).map(|(hour, air)| pressure(hour, *air)).collect();
     let offset_k = figures::DEW_OFFSET;
     let law = |hour: usize| over_water(Kelvin::new(course.days[hour / 24].coldest.get() + offset_k)).get();
-    let whole = with_law("humidity", &vapour, law, "the dew point is taken near the day's lowest temperature", notes);
+    let whole = with_law("humidity", &vapour, law, say::dew_point_taken(), notes);
     let over_ice = |(p_pa, air): (&f64, &Kelvin)| relative_humidity(*air, Pascal::new(*p_pa)).min(Fraction::new(1.0));
     whole.iter().zip(&course.air).map(over_ice).collect()
 }
 
-pub(super) fn wind(hours: &[RawHour], notes: &mut Vec<String>) -> Vec<MetrePerSecond> {
+pub(super) fn wind(hours: &[RawHour], notes: &mut Vec<Message>) -> Vec<MetrePerSecond> {
     let found = column(hours, |hour| hour.wind.map(MetrePerSecond::get));
     let known: Vec<f64> = found.iter().flatten().copied().collect();
     let usual = figures::WIND_MEAN;
     let mean = if known.is_empty() { usual } else { known.iter().sum::<f64>() / known.len() as f64 };
-    let how = format!("a steady {mean:.1} m/s is taken");
-    with_law("wind", &found, |_| mean, &how, notes).into_iter().map(MetrePerSecond::new).collect()
+    let taken = say::wind_taken(MetrePerSecond::new(mean));
+    with_law("wind", &found, |_| mean, taken, notes).into_iter().map(MetrePerSecond::new).collect()
 }
 
 /// Cover and light; each from the other where only one is there.
-pub(super) fn sky(hours: &[RawHour], course: &Course, notes: &mut Vec<String>) -> (Vec<Fraction>, Vec<Irradiance>) {
+pub(super) fn sky(hours: &[RawHour], course: &Course, notes: &mut Vec<Message>) -> (Vec<Fraction>, Vec<Irradiance>) {
     let found = column(hours, |hour| hour.cloud.map(Fraction::get));
     let laws = cover_laws(hours, course);
-    let how = "cover follows from the sun of the day where there is any, else from the day's range of temperature";
-    let cover = with_law("cloud", &found, |hour| laws[hour / 24], how, notes);
+    let cover = with_law("cloud", &found, |hour| laws[hour / 24], say::cover_taken(), notes);
     let cover: Vec<Fraction> = cover.into_iter().map(|c| Fraction::new(c.clamp(0.0, 1.0))).collect();
     let mut derived = (0, 0);
     let lit = (0..hours.len()).map(|hour| lit(&hours[hour], course, hour, cover[hour], &mut derived)).collect();
     if derived.0 > 0 {
-        notes.push(format!(
-            "sun: {} hours without a value; it follows from cloud and the height of the sun.",
-            derived.0
-        ));
+        notes.push(say::sun_derived(derived.0));
     }
     if derived.1 > 0 {
-        notes.push(format!("sun: {} hours were split into direct and diffuse by their clearness.", derived.1));
+        notes.push(say::sun_split(derived.1));
     }
     (cover, lit)
 }
@@ -124,8 +118,8 @@ fn cover_by_range(season: &Season, course: &Course, day: usize) -> f64 {
     season.sky(*month, season.winterness(mean.celsius())).cover(figures::RANGE_WITH_SKY * deviate.clamp(-3.0, 3.0))
 }
 
-pub(super) fn pressure(hours: &[RawHour], standard: Pascal, notes: &mut Vec<String>) -> Vec<Pascal> {
+pub(super) fn pressure(hours: &[RawHour], standard: Pascal, notes: &mut Vec<Message>) -> Vec<Pascal> {
     let found = column(hours, |hour| hour.pressure.map(Pascal::get));
-    let how = "the standard atmosphere at the place's height is taken";
-    with_law("pressure", &found, |_| standard.get(), how, notes).into_iter().map(Pascal::new).collect()
+    let taken = say::pressure_taken();
+    with_law("pressure", &found, |_| standard.get(), taken, notes).into_iter().map(Pascal::new).collect()
 }

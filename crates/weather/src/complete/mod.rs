@@ -11,6 +11,7 @@ use crate::sun_day::{SunDay, SunHour, standard_pressure};
 use crate::{Climate, Hourly, Place, Raw, RawHour, WeatherFaults, fault};
 use jiff::tz::TimeZone;
 use snowhum_figures::weather_limits as limits;
+use snowhum_say::{Message, weather as say, weather_fault as wrong};
 use snowhum_units::{Kelvin, Metre};
 
 /// Longest gap that is filled by interpolation, h.
@@ -25,10 +26,10 @@ pub(crate) const SHORT_GAP_H: usize = limits::SHORT_GAP as usize;
 ///
 /// # Errors
 /// [`WeatherFaults`] for a gap in temperature, a place without sun, or a record shorter than a day.
-pub fn complete(raw: &Raw, file: &str, place: Place, zone: &TimeZone) -> Result<(Hourly, Vec<String>), WeatherFaults> {
+pub fn complete(raw: &Raw, file: &str, place: Place, zone: &TimeZone) -> Result<(Hourly, Vec<Message>), WeatherFaults> {
     let hours = &raw.hours;
     if hours.len() < 24 {
-        return Err(fault::whole(file, format!("holds {} hours", hours.len()), "give at least one day"));
+        return Err(fault::whole(file, wrong::short(hours.len())));
     }
     let mut notes = Vec::new();
     let air = temperature(raw, file, zone, &mut notes)?;
@@ -55,23 +56,16 @@ pub fn complete(raw: &Raw, file: &str, place: Place, zone: &TimeZone) -> Result<
     Ok((whole, notes))
 }
 
-fn temperature(raw: &Raw, file: &str, zone: &TimeZone, notes: &mut Vec<String>) -> Result<Vec<Kelvin>, WeatherFaults> {
+fn temperature(raw: &Raw, file: &str, zone: &TimeZone, notes: &mut Vec<Message>) -> Result<Vec<Kelvin>, WeatherFaults> {
     let column: Vec<Option<f64>> = raw.hours.iter().map(|hour| hour.temperature.map(Kelvin::get)).collect();
     let (filled, count) = gaps::bridged(&column, SHORT_GAP_H);
     if let Some(gap) = gaps::first_gap(&filled) {
         let at = raw.start.checked_add(jiff::SignedDuration::from_hours(gap.start as i64)).unwrap_or(raw.start);
         let when = zone.to_datetime(at).strftime("%Y-%m-%d %H:%M");
-        let wrong = format!("temperature is missing for {} hours from {when}", gap.len());
-        return Err(fault::whole(
-            file,
-            wrong,
-            "fill these hours from a station near by, or cut the file before or after them",
-        ));
+        return Err(fault::whole(file, wrong::gap(when.to_string(), gap.len())));
     }
     if count > 0 {
-        notes.push(format!(
-            "{count} missing hours of temperature were filled by straight lines (gaps of up to {SHORT_GAP_H} h)."
-        ));
+        notes.push(say::filled(count, SHORT_GAP_H, say::quantity("temperature")));
     }
     Ok(filled.into_iter().flatten().map(Kelvin::new).collect())
 }
@@ -103,8 +97,8 @@ impl Course {
         let mut days = Vec::with_capacity(air.len().div_ceil(24));
         for (index, hours) in air.chunks(24).enumerate() {
             let begins_s = start_s + index as i64 * 86_400;
-            let sun = SunDay::at(place, begins_s)
-                .map_err(|error| fault::whole(file, error.to_string(), "check the place and the years"))?;
+            let sun =
+                SunDay::at(place, begins_s).map_err(|error| fault::whole(file, wrong::no_sun(error.to_string())))?;
             days.push(CourseDay {
                 month: date(begins_s).month() as usize - 1,
                 mean: Kelvin::new(hours.iter().map(|t| t.get()).sum::<f64>() / hours.len() as f64),

@@ -5,6 +5,7 @@ use super::{Course, column};
 use crate::RawHour;
 use crate::climatology::days_in_month;
 use snowhum_figures::weather_limits::BLIND_BELOW;
+use snowhum_say::{Message, weather as say};
 use snowhum_units::{Kelvin, Metre};
 use std::ops::Range;
 
@@ -14,17 +15,15 @@ const JUDGED_H: usize = 20 * 24;
 /// Where fewer than half the hours have a value, the climate's monthly sums spread evenly; else the mean of the others
 /// in those that have none. Months of frost in which hardly anything fell, and records that are dry throughout, take
 /// the climate's sums: gauges without heating, and files whose column was never filled, miss snow.
-pub(super) fn hourly(hours: &[RawHour], course: &Course, notes: &mut Vec<String>) -> Vec<Metre> {
+pub(super) fn hourly(hours: &[RawHour], course: &Course, notes: &mut Vec<Message>) -> Vec<Metre> {
     let found = column(hours, |hour| hour.precipitation.map(Metre::get));
     let known: Vec<f64> = found.iter().flatten().copied().collect();
-    let climate =
-        if course.known { "the built-in climate's monthly sums are spread evenly" } else { "50 mm a month is taken" };
     if known.len() * 2 < found.len() {
-        notes.push(format!("precipitation: most hours are without a value; {climate}."));
+        notes.push(say::rain_lacking(say::rain_taken(course.known)));
         return (0..hours.len()).map(|hour| usual(course, hour)).collect();
     }
     let mean = known.iter().sum::<f64>() / known.len().max(1) as f64;
-    let filled = with_law("precipitation", &found, |_| mean, "the mean of the others is taken", notes);
+    let filled = with_law("precipitation", &found, |_| mean, say::mean_taken(), notes);
     let mut fallen: Vec<Metre> = filled.into_iter().map(Metre::new).collect();
     // A dry fortnight is weather, and a forecast of one is right; only a longer record can show a blind gauge.
     let dry_throughout = hours.len() >= JUDGED_H && blind(&fallen, course, 0..hours.len());
@@ -37,8 +36,7 @@ pub(super) fn hourly(hours: &[RawHour], course: &Course, notes: &mut Vec<String>
         }
     }
     if replaced > 0 {
-        let days = replaced / 24;
-        notes.push(format!("precipitation: the file has next to nothing on {days} days, as gauges without heating do in frost; {climate}."));
+        notes.push(say::rain_blind(replaced / 24, say::rain_taken(course.known)));
     }
     fallen
 }

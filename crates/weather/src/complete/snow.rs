@@ -4,6 +4,7 @@ use super::{Course, SHORT_GAP_H, column, gaps};
 use crate::climatology::days_in_month;
 use crate::snow_pack::SnowPack;
 use crate::{Climate, RawHour};
+use snowhum_say::{Message, weather as say};
 use snowhum_units::{Kelvin, Metre};
 
 /// Days of a mean year that are run before the record starts, so that snow lies when it begins in winter.
@@ -15,7 +16,7 @@ pub(super) fn depth(
     hours: &[RawHour],
     course: &Course,
     precipitation: &[Metre],
-    notes: &mut Vec<String>,
+    notes: &mut Vec<Message>,
 ) -> Vec<Metre> {
     let found = column(hours, |hour| hour.snow_depth.map(Metre::get));
     let known = found.iter().flatten().count();
@@ -25,7 +26,7 @@ pub(super) fn depth(
             return filled.into_iter().flatten().map(Metre::new).collect();
         }
     }
-    notes.push("snow on the ground is derived from temperature and precipitation.".to_owned());
+    notes.push(say::snow_derived());
     let climate = course.known.then_some(&course.climate);
     debug_assert_eq!(course.air.len(), precipitation.len());
     snow_depths(usual_snow(climate, course.first_day), &course.air, precipitation)

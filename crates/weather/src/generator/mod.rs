@@ -32,6 +32,7 @@ use jiff::{Timestamp, tz::TimeZone};
 use rayon::prelude::*;
 use season::Season;
 use snowhum_draws::Key;
+use snowhum_say::weather as say;
 use snowhum_units::{Kelvin, Pascal};
 
 /// Stream of the weather's draws.
@@ -212,6 +213,6 @@ fn one_path(
 
 fn provenance(climate: &Climate) -> Provenance {
     let mut notes = climate.provenance.notes.clone();
-    notes.push("Days and hours are drawn around the monthly means; wind, sun and humidity by general laws.".to_owned());
-    Provenance { source: format!("weather drawn from the {}", climate.provenance.source), notes, far: Vec::new() }
+    notes.push(say::laws());
+    Provenance { source: say::drawn(&climate.provenance.source), notes, far: Vec::new() }
 }

@@ -2,6 +2,7 @@
 
 use super::text::shown;
 use crate::fault::Faults;
+use snowhum_say::{Message, weather, weather_fault as say};
 
 /// One column of a format: its name, what stands for missing, what weather can be.
 pub(super) struct Column {
@@ -34,10 +35,8 @@ impl Dropped {
     }
 
     /// A note a column.
-    pub(super) fn notes(self) -> impl Iterator<Item = String> {
-        self.0
-            .into_iter()
-            .map(|(name, count)| format!("{count} values of {name} that no weather can have were dropped"))
+    pub(super) fn notes(self) -> impl Iterator<Item = Message> {
+        self.0.into_iter().map(|(name, count)| weather::dropped(name, count))
     }
 }
 
@@ -52,8 +51,7 @@ impl Column {
             Ok(value) if value >= self.missing_from => None,
             Ok(value) if value.is_finite() => dropped.keep(self.name, value, self.plausible),
             _ => {
-                let wrong = format!("\"{}\" is no number", shown(field));
-                faults.at(line, self.name, wrong, "write a number, or leave the field empty when it is missing");
+                faults.at(line, self.name, say::number(shown(field)));
                 None
             }
         }

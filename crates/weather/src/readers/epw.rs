@@ -12,6 +12,7 @@ use crate::raw::lay_out;
 use crate::{RawHour, Reading, WeatherFaults};
 use jiff::civil::Date;
 use jiff::tz::Offset;
+use snowhum_say::{Message, weather, weather_fault as say};
 use snowhum_units::{Fraction, Kelvin, Metre, MetrePerSecond, Pascal, WattPerSquareMetre};
 
 pub use super::epw_header::EpwHeader;
@@ -63,12 +64,9 @@ pub fn epw(bytes: &[u8], file: &str) -> Result<Reading, WeatherFaults> {
         .collect();
     let (rows, typical_year) = faults.or(file, on_one_clock(&rows, header.offset))?;
     let raw = lay_out(file, &rows)?;
-    let mut notes: Vec<String> = dropped.notes().collect();
+    let mut notes: Vec<Message> = dropped.notes().collect();
     if typical_year {
-        notes.push(
-            "Its months come from different years: a typical year, whose cold is up to 5 K milder than real."
-                .to_owned(),
-        );
+        notes.push(weather::typical_year());
     }
     Ok(Reading {
         file: file.to_owned(),
@@ -105,8 +103,7 @@ struct Row {
 fn row(line: usize, content: &str, faults: &mut Faults, dropped: &mut Dropped) -> Option<Row> {
     let fields: Vec<&str> = content.split(',').collect();
     if fields.len() < 22 {
-        let wrong = format!("has {} columns", fields.len());
-        faults.at(line, "row", wrong, "an EPW row has 35 columns, of which at least 22 are needed");
+        faults.at(line, say::row(), say::epw_columns(fields.len()));
         return None;
     }
     let whole = |index: usize| fields[index].trim().parse::<i16>().ok();
@@ -114,13 +111,11 @@ fn row(line: usize, content: &str, faults: &mut Faults, dropped: &mut Dropped) -
         Date::new(y, i8::try_from(m).ok()?, i8::try_from(d).ok()?).ok().or_else(|| leap_day(m, d))
     });
     let Some(date) = date else {
-        let wrong = format!("\"{}\" is no date", shown(&fields[..3].join(",")));
-        faults.at(line, "year, month, day", wrong, "write year, month 1-12, day 1-31");
+        faults.at(line, say::days(), say::epw_date(shown(&fields[..3].join(","))));
         return None;
     };
     let Some(hour) = whole(3).filter(|hour| (1..=24).contains(hour)) else {
-        let wrong = format!("\"{}\" is no hour", shown(fields[3]));
-        faults.at(line, "hour", wrong, "write 1 to 24; hour 1 ends at 01:00");
+        faults.at(line, say::hour(), say::epw_hour(shown(fields[3])));
         return None;
     };
     Some(Row { date, hour: i64::from(hour), values: values(line, &fields, faults, dropped) })

@@ -3,6 +3,7 @@
 use super::text::shown;
 use crate::{Place, WeatherFaults, fault};
 use jiff::tz::Offset;
+use snowhum_say::weather_fault as say;
 use snowhum_units::{Degree, Kelvin, Metre};
 
 /// What the header of an EPW file tells.
@@ -26,28 +27,22 @@ pub(super) fn read(file: &str, lines: &[(usize, &str)]) -> Result<EpwHeader, Wea
         lines.iter().find(|(_, line)| line.get(..name.len()).is_some_and(|l| l.eq_ignore_ascii_case(name)))
     };
     let Some((number, location)) = named("LOCATION") else {
-        return Err(fault::line(file, 1, "there is no LOCATION line", "an EPW file begins with LOCATION,city,state,…"));
+        return Err(fault::line(file, 1, say::epw_location()));
     };
     let fields: Vec<&str> = location.split(',').map(str::trim).collect();
-    let number_at = |index: usize, name: &str, lowest: f64, highest: f64| {
-        let found = fields.get(index).copied().unwrap_or("");
-        found.parse::<f64>().ok().filter(|value| (lowest..=highest).contains(value)).ok_or_else(|| {
-            let wrong = format!("LOCATION has {name} \"{}\"", shown(found));
-            fault::line(
-                file,
-                *number,
-                wrong,
-                format!("field {} should be a number from {lowest} to {highest}", index + 1),
-            )
-        })
-    };
+    let number_at =
+        |index: usize, what: &'static str, lowest: f64, highest: f64| {
+            let found = fields.get(index).copied().unwrap_or("");
+            found.parse::<f64>().ok().filter(|value| (lowest..=highest).contains(value)).ok_or_else(|| {
+                fault::line(file, *number, say::epw_number(index + 1, highest, lowest, shown(found), what))
+            })
+        };
     let latitude = number_at(6, "latitude", -90.0, 90.0)?;
     let longitude = number_at(7, "longitude", -180.0, 180.0)?;
-    let zone_h = number_at(8, "time zone", -14.0, 14.0)?;
+    let zone_h = number_at(8, "zone", -14.0, 14.0)?;
     let elevation_m = number_at(9, "elevation", -500.0, 9000.0)?;
-    let offset = Offset::from_seconds((zone_h * 3600.0).round() as i32).map_err(|error| {
-        fault::line(file, *number, format!("time zone: {error}"), "write hours from UTC, such as 2.0")
-    })?;
+    let offset = Offset::from_seconds((zone_h * 3600.0).round() as i32)
+        .map_err(|error| fault::line(file, *number, say::epw_zone(error.to_string())))?;
     let design = named("DESIGN CONDITIONS").map(|(_, line)| Design::read(line)).unwrap_or_default();
     Ok(EpwHeader {
         city: fields.get(1).map(|city| shown(city)).unwrap_or_default(),

@@ -8,6 +8,7 @@ use crate::raw::lay_out;
 use crate::{Place, RawHour, Reading, WeatherFaults, fault};
 use jiff::civil::Date;
 use jiff::tz::Offset;
+use snowhum_say::{weather, weather_fault as say};
 use snowhum_units::{Kelvin, Metre};
 use std::collections::BTreeMap;
 
@@ -53,11 +54,10 @@ pub fn ghcn_daily(bytes: &[u8], file: &str, place: Place, zone: Offset) -> Resul
     }
     faults.or(file, ())?;
     if days.len() > 60 * 366 || days.keys().next_back().zip(days.keys().next()).is_some_and(|(l, f)| l - f > 60 * 366) {
-        return Err(fault::whole(file, "spans more than sixty years", "cut it to the years that matter"));
+        return Err(fault::whole(file, say::ghcn_long()));
     }
     let raw = lay_out(file, &hours(&days, place, zone))?;
-    let mut notes: Vec<String> = dropped.notes().collect();
-    notes.push("Hours are drawn between the day's highest and lowest temperature by the course of the sun.".to_owned());
+    let notes = dropped.notes().chain([weather::daily()]).collect();
     Ok(Reading { file: file.to_owned(), raw, place: None, offset: Some(zone), typical_year: false, notes })
 }
 
@@ -65,28 +65,21 @@ fn one_station(station: &mut Option<String>, line: usize, fields: &[&str], fault
     let id = fields.first().copied().unwrap_or_default();
     let first = station.get_or_insert_with(|| id.to_owned());
     if first != id {
-        let wrong = format!("station \"{}\" follows \"{}\"", shown(id), shown(first));
-        faults.at(line, "ID", wrong, "give the file of one station");
+        faults.at(line, "ID", say::ghcn_station(shown(first), shown(id), say::one_station()));
     }
 }
 
 fn take(line: usize, fields: &[&str], days: &mut BTreeMap<i32, Day>, faults: &mut Faults, dropped: &mut Dropped) {
     let [_, date, element, value, rest @ ..] = fields else {
-        let wrong = format!("has {} columns", fields.len());
-        faults.at(line, "row", wrong, "a row is ID,YYYYMMDD,ELEMENT,VALUE,M,Q,S,TIME");
+        faults.at(line, say::row(), say::ghcn_columns(fields.len()));
         return;
     };
     let Some(day) = day_number(date) else {
-        faults.at(line, "date", format!("\"{}\" is no date", shown(date)), "write YYYYMMDD");
+        faults.at(line, say::date(), say::ghcn_date(shown(date)));
         return;
     };
     let Ok(value) = value.parse::<f64>() else {
-        faults.at(
-            line,
-            element,
-            format!("\"{}\" is no number", shown(value)),
-            "write tenths of a degree or of a millimetre",
-        );
+        faults.at(line, *element, say::ghcn_number(shown(value)));
         return;
     };
     let flagged = rest.get(1).is_some_and(|quality| !quality.is_empty());

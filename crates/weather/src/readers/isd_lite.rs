@@ -7,6 +7,7 @@ use crate::raw::lay_out;
 use crate::{RawHour, Reading, WeatherFaults};
 use jiff::civil::Date;
 use jiff::tz::Offset;
+use snowhum_say::weather_fault as say;
 use snowhum_units::{Fraction, Kelvin, Metre, MetrePerSecond};
 
 const MISSING: i32 = -9999;
@@ -54,8 +55,7 @@ fn fields(line: usize, content: &str, faults: &mut Faults) -> Option<[i32; 12]> 
     let mut found = 0;
     for word in content.split_whitespace().take(13) {
         let Ok(number) = word.parse::<i32>() else {
-            let wrong = format!("\"{}\" is no whole number", shown(word));
-            faults.at(line, &format!("field {}", found + 1), wrong, "an ISD-lite row holds 12 whole numbers");
+            faults.at(line, say::numbered(found + 1), say::isd_number(shown(word)));
             return None;
         };
         if let Some(field) = fields.get_mut(found) {
@@ -66,15 +66,14 @@ fn fields(line: usize, content: &str, faults: &mut Faults) -> Option<[i32; 12]> 
     if found == 12 {
         return Some(fields);
     }
-    faults.at(line, "row", format!("has {found} fields"), "an ISD-lite row holds 12, apart by blanks");
+    faults.at(line, say::row(), say::isd_fields(found));
     None
 }
 
 fn add(line: usize, f: &[i32; 12], rows: &mut Vec<(i64, RawHour)>, faults: &mut Faults, dropped: &mut Dropped) {
     let date = i16::try_from(f[0]).ok().zip(i8::try_from(f[1]).ok()).zip(i8::try_from(f[2]).ok());
     let Some(date) = date.and_then(|((y, m), d)| Date::new(y, m, d).ok()).filter(|_| (0..24).contains(&f[3])) else {
-        let wrong = format!("\"{} {} {} {}\" is no hour", f[0], f[1], f[2], f[3]);
-        faults.at(line, "year, month, day, hour", wrong, "write year, month 1-12, day 1-31, hour 0-23 in UTC");
+        faults.at(line, say::hours(), say::isd_hour(format!("{} {} {} {}", f[0], f[1], f[2], f[3])));
         return;
     };
     let days = i64::from((date - Date::constant(1970, 1, 1)).get_days());

@@ -1,6 +1,7 @@
 //! Which column of a station's file means what, in which unit.
 
 use jiff::tz::TimeZone;
+use snowhum_say::{Message, Tongue, weather_fault as say};
 
 /// What a column can mean.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -110,15 +111,13 @@ pub struct Mapping {
 
 /// Why a mapping cannot be used.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{}", Tongue::BRITISH.say(&self.message()))]
 pub enum MappingFault {
     /// Not `role=heading:unit`.
-    #[error("\"{0}\" is no mapping; write role=heading:unit, such as temperature=Temp Out:F")]
     Form(String),
     /// The role is not known.
-    #[error("\"{0}\" is no quantity; write one of {roles}", roles = role_names())]
     Role(String),
     /// The unit is not one of the role's.
-    #[error("\"{unit}\" is no unit of {role}; write one of {units}")]
     Unit {
         /// As written.
         unit: String,
@@ -128,7 +127,6 @@ pub enum MappingFault {
         units: String,
     },
     /// A unit is needed.
-    #[error("{role}={heading} has no unit; write one of {units}, such as {role}={heading}:{example}")]
     NoUnit {
         /// Quantity.
         role: &'static str,
@@ -140,24 +138,30 @@ pub enum MappingFault {
         example: &'static str,
     },
     /// The same quantity twice.
-    #[error("{0} is mapped twice; give each quantity one column")]
     Twice(&'static str),
     /// No temperature, or a part of a date or of a place without the rest.
-    #[error("nothing is mapped to {0}; add {0}=heading, as the heading stands in the file")]
     Lacks(&'static str),
     /// No time.
-    #[error(
-        "nothing is mapped to time; add time=heading, as the heading stands in the file, or year=, month=, day= and \
-         hour= where they stand apart"
-    )]
     LacksTime,
     /// Two columns for the same part of time.
-    #[error("{0} and {1} say the same; map one of them")]
     SameTwice(&'static str, &'static str),
 }
 
-fn role_names() -> String {
-    ROLES.map(|(name, ..)| name).join(", ")
+impl MappingFault {
+    /// With what would be right.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Form(text) => say::columns_form(text),
+            Self::Role(text) => say::columns_role(ROLES.map(|(name, ..)| name).join(", "), text),
+            Self::Unit { unit, role, units } => say::columns_unit(*role, unit, units),
+            Self::NoUnit { role, heading, units, example } => say::columns_no_unit(*example, heading, *role, units),
+            Self::Twice(role) => say::columns_twice(*role),
+            Self::Lacks(role) => say::columns_lacks(*role),
+            Self::LacksTime => say::columns_lacks_time(),
+            Self::SameTwice(one, other) => say::columns_same_twice(*one, *other),
+        }
+    }
 }
 
 impl Mapping {

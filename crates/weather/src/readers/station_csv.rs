@@ -10,6 +10,7 @@ use crate::generator::day_of_common_year;
 use crate::raw::lay_out;
 use crate::{Place, RawHour, Reading, WeatherFaults, fault};
 use jiff::Timestamp;
+use snowhum_say::weather_fault as say;
 use snowhum_units::{Degree, Fraction, Kelvin, Metre, MetrePerSecond, Pascal, WattPerSquareMetre};
 use std::collections::BTreeMap;
 
@@ -52,7 +53,7 @@ pub fn station_csv(
     let mut lines =
         text.lines().enumerate().map(|(index, line)| (index + 1, line)).filter(|(_, line)| !line.trim().is_empty());
     let Some((heading_line, heading)) = lines.next() else {
-        return Err(fault::whole(file, "is empty", "give a CSV file with a line of headings"));
+        return Err(fault::whole(file, say::station_empty()));
     };
     let delimiter = mapping.delimiter.unwrap_or_else(|| guessed(heading));
     let columns = columns(file, heading_line, &fields(heading, delimiter), mapping)?;
@@ -115,10 +116,8 @@ fn columns<'a>(
         let same = |heading: &String| heading.eq_ignore_ascii_case(&mapped.heading);
         let at = exact.or_else(|| spaced.iter().position(same));
         at.map(|at| (at, mapped)).ok_or_else(|| {
-            let there: Vec<String> =
-                headings.iter().take(20).map(|heading| format!("\"{}\"", shown(heading))).collect();
-            let wrong = format!("there is no column \"{}\"", shown(&mapped.heading));
-            fault::line(file, line, wrong, format!("the headings are {}", there.join(", ")))
+            let there = headings.iter().take(20).map(|heading| shown(heading).into()).collect();
+            fault::line(file, line, say::station_column(shown(&mapped.heading), there))
         })
     };
     mapping.columns.iter().map(place).collect()
@@ -145,7 +144,7 @@ impl<'a> Station<'a> {
         let fields = Fields { row, columns: self.columns };
         let instant = match fields.seconds(&self.mapping.zone) {
             Ok(instant) => instant,
-            Err((heading, wrong, remedy)) => return self.faults.at(line, heading, wrong, remedy),
+            Err((heading, says)) => return self.faults.at(line, heading, says),
         };
         self.stands(line, &fields);
         let hour = self.hours.entry(instant.div_euclid(3600)).or_insert([(0.0, 0); QUANTITIES]);
@@ -175,8 +174,9 @@ impl<'a> Station<'a> {
         let place = *self.place.get_or_insert(found);
         let off = |a: Degree, b: Degree| (a.get() - b.get()).abs() > SAME_DEGREES;
         if off(place.latitude, found.latitude) || off(place.longitude, found.longitude) {
-            let wrong = format!("{latitude}, {longitude} follows {}, {}", place.latitude.get(), place.longitude.get());
-            self.faults.at(line, &mapped.heading, wrong, "give the file of one station");
+            let (first, right) = (place.latitude.get(), say::one_station());
+            let says = say::station_place(first, place.longitude.get(), latitude, longitude, right);
+            self.faults.at(line, &mapped.heading, says);
         }
     }
 }
@@ -186,9 +186,7 @@ fn coordinate(line: usize, (mapped, field): (&Mapped, &str), mark: DecimalMark, 
     let value = in_si(mapped, number(line, field, mapped, mark, faults)?);
     let (low, high) = plausible(mapped.role);
     if !(low..=high).contains(&value) {
-        let wrong = format!("\"{}\" is no {}", shown(field), mapped.role.word());
-        let unit = if mapped.role == Role::Elevation { " m" } else { "" };
-        faults.at(line, &mapped.heading, wrong, format!("write a number from {low} to {high}{unit}"));
+        faults.at(line, &mapped.heading, say::station_coordinate(high, low, shown(field), mapped.role.word()));
         return None;
     }
     Some(value)
@@ -202,11 +200,7 @@ fn number(line: usize, field: &str, mapped: &Mapped, mark: DecimalMark, faults: 
     let written = if mark == DecimalMark::Comma { field.replace(',', ".") } else { field.to_owned() };
     let value = written.parse::<f64>().ok().filter(|value| value.is_finite());
     if value.is_none() {
-        let remedy = match mark {
-            DecimalMark::Point => "write a number with a decimal point, or say that the file uses decimal commas",
-            DecimalMark::Comma => "write a number with a decimal comma",
-        };
-        faults.at(line, &mapped.heading, format!("\"{}\" is no number", shown(field)), remedy);
+        faults.at(line, &mapped.heading, say::station_number(mark == DecimalMark::Comma, shown(field)));
     }
     value
 }
@@ -302,11 +296,8 @@ fn check_unit(file: &str, columns: &Columns<'_>, rows: &[(i64, RawHour)], place:
     if off <= FAR_K || other_off >= off / 2.0 {
         return Ok(());
     }
-    let wrong = format!(
-        "column \"{}\" read in {} has a mean of {mean_c:.0} °C where {usual_c:.0} °C is usual on these days",
-        mapped.heading, mapped.unit
-    );
-    Err(fault::whole(file, wrong, format!("write temperature={}:{other} if the column is in {other}", mapped.heading)))
+    let [mean, usual] = [mean_c, usual_c].map(Kelvin::from_celsius);
+    Err(fault::whole(file, say::station_unit(&mapped.heading, mean, other, mapped.unit, usual)))
 }
 
 #[cfg(test)]

@@ -3,7 +3,8 @@
 use jiff::civil::{Date, DateTime, Time};
 use jiff::tz::TimeZone;
 
-const YEARS: &str = "write a year from 1 to 9998";
+/// Which form would be right, as the text of it names them.
+const YEARS: &str = "years";
 
 /// Reads a date and a time of day (or both in one text) in the named order of day, month and year.
 ///
@@ -37,7 +38,7 @@ fn on_clock(at: DateTime, zone: &TimeZone) -> Result<i64, &'static str> {
 }
 
 pub(super) fn date(text: &str, order: &str) -> Result<Date, &'static str> {
-    const FORM: &str = "write a date such as 2025-01-31, 31.1.2025, or name the order with time=heading:mdy or :dmy";
+    const FORM: &str = "date";
     let parts: Vec<&str> = text.split(['-', '.', '/']).collect();
     let [a, b, c] = parts[..] else { return Err(FORM) };
     let (year, month, day) = match order {
@@ -46,7 +47,7 @@ pub(super) fn date(text: &str, order: &str) -> Result<Date, &'static str> {
         "ymd" => (a, b, c),
         _ if a.len() == 4 => (a, b, c),
         _ if text.contains('.') => (c, b, a),
-        _ => return Err("the order of day and month is open; name it with time=heading:mdy or :dmy"),
+        _ => return Err("order"),
     };
     let century = if year.len() == 2 { 2000 } else { 0 };
     let year = year.parse::<i16>().ok().filter(|year| (0..=9000).contains(year)).map(|year| year + century);
@@ -55,7 +56,7 @@ pub(super) fn date(text: &str, order: &str) -> Result<Date, &'static str> {
 }
 
 fn time_of_day(text: &str, half: Option<&str>) -> Result<Time, &'static str> {
-    const FORM: &str = "write a time of day such as 13:45 or 1:45 PM";
+    const FORM: &str = "time";
     let lower = text.to_ascii_lowercase();
     let glued = ["am", "pm", "a", "p"].into_iter().find(|end| lower.ends_with(end));
     let digits = lower.trim_end_matches(|c: char| c.is_ascii_alphabetic());

@@ -28,7 +28,7 @@ impl<F: Into<Fault>> From<F> for Refused {
 
 impl IntoResponse for Refused {
     fn into_response(self) -> Response {
-        (self.0.status(), Json(json!({ "wrong": self.0.to_string() }))).into_response()
+        (self.0.status(), Json(json!({ "wrong": self.0.told() }))).into_response()
     }
 }
 
@@ -60,7 +60,7 @@ pub(crate) async fn keep(
     };
     let view = View::of(&app).await?;
     // Nobody stands before a phone that sends what was tapped hours ago: ids tell doubles, and nothing tapped is lost to a question.
-    let note = sent.note(NoteId(id), &view).map_err(Fault::wrong)?;
+    let note = sent.note(NoteId(id), &view).map_err(Fault::Wrong)?;
     let (status, outcome) = match keep_note(&app, &note).await? {
         Put::Stored => (StatusCode::CREATED, "stored"),
         Put::AlreadyThere => (StatusCode::OK, "stored already"),

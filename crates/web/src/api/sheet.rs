@@ -8,6 +8,7 @@ use axum::response::{IntoResponse, Response};
 use jiff::Timestamp;
 use serde::Deserialize;
 use serde_json::json;
+use snowhum_say::fault_page;
 
 use super::notes::Refused;
 use crate::app::App;
@@ -48,7 +49,7 @@ pub(crate) async fn undo(State(app): State<App>) -> Result<Response, Refused> {
 }
 
 fn unknown(word: &str) -> Fault {
-    Fault::wrong(format!("keep={}: write yes, all or unasked.", crate::sent::shortened(word)))
+    Fault::Wrong(fault_page::keep(crate::sent::shortened(word)))
 }
 
 fn not_read(refused: &SheetRefused) -> Response {

@@ -9,9 +9,9 @@ use maud::{Markup, html};
 use snowhum_say::{Message, Text, certificate_page as text};
 use std::sync::Arc;
 
-use crate::bare::{READ, bare};
-use crate::guard;
+use crate::bare::bare;
 use crate::words::marked;
+use crate::{guard, reader};
 
 /// What is handed out.
 pub struct Certificate {
@@ -33,12 +33,13 @@ pub fn certificate_router(certificate: Certificate) -> Router {
     let shown = Arc::clone(&certificate);
     let style = ([(header::CONTENT_TYPE, "text/css; charset=utf-8")], include_str!("../../assets/snowhum.css"));
     Router::new()
-        .route("/", get(move || async move { bare(&READ.say(&text::heading()), &body(&shown)) }))
+        .route("/", get(move || async move { bare(&reader::tongue().say(&text::heading()), &body(&shown)) }))
         .route(FILE, get(move || async move { file(&certificate) }))
         .route("/snowhum.css", get(move || async move { style }))
         .fallback(|| async { Redirect::to("/") })
         .method_not_allowed_fallback(|| async { Redirect::to("/") })
         .layer(middleware::map_response(guard::dressed))
+        .layer(middleware::from_fn(reader::hear_browser))
 }
 
 fn file(certificate: &Certificate) -> impl IntoResponse + use<> {
@@ -57,7 +58,8 @@ const STEPS: [(Text, &[Text]); 5] = [
 ];
 
 fn body(certificate: &Certificate) -> Markup {
-    let say = |message: Message| READ.say(&message);
+    let tongue = reader::tongue();
+    let say = |message: Message| tongue.say(&message);
     html! {
         h1 { (say(text::heading())) }
         p class="lede" { (say(text::lede())) }
@@ -66,7 +68,7 @@ fn body(certificate: &Certificate) -> Markup {
                 p { a class="go" href=(FILE) download="snowhum-authority.crt" { (say(text::take())) } }
                 p class="small" { (say(text::vouches())) }
             }
-            li { p { (marked(READ, &text::install(&certificate.name))) } }
+            li { p { (marked(tongue, &text::install(&certificate.name))) } }
             li {
                 p { (say(text::compare())) }
                 p { code class="print" { @for line in &certificate.fingerprint { (line) br; } } }

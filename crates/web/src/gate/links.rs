@@ -12,9 +12,10 @@ use uuid::Uuid;
 use super::share::{self, DAYS, Share};
 use super::{cookie, session};
 use crate::app::App;
-use crate::bare::{READ, bare};
+use crate::bare::bare;
 use crate::fault::Fault;
 use crate::pages::notes::Pairs;
+use crate::reader;
 use crate::view::{Asked, View};
 use crate::words::marked;
 
@@ -81,12 +82,10 @@ pub(crate) async fn open(
 ) -> Result<Response, Fault> {
     let (store, now) = (&app.store(), Timestamp::now());
     let mut response = match share::of_token(store, &token, now).await? {
-        None => (StatusCode::NOT_FOUND, bare(&READ.say(&text::a_link()), &shut())).into_response(),
-        Some(_) if is_keeper(&app, &headers, now).await? => {
-            bare(&READ.say(&text::a_link()), &needless()).into_response()
-        }
+        None => (StatusCode::NOT_FOUND, bare(&say(text::a_link()), &shut())).into_response(),
+        Some(_) if is_keeper(&app, &headers, now).await? => bare(&say(text::a_link()), &needless()).into_response(),
         Some(share) => {
-            let mut response = bare(&READ.say(&text::welcome()), &welcome(&share)).into_response();
+            let mut response = bare(&say(text::welcome()), &welcome(&share)).into_response();
             let seconds = share.until.as_second() - now.as_second();
             let given = cookie::give_reader(&token, seconds, &app.gate().reach).ok_or(Fault::Cut)?;
             response.headers_mut().append(header::SET_COOKIE, given);
@@ -106,26 +105,30 @@ async fn is_keeper(app: &App, headers: &HeaderMap, now: Timestamp) -> Result<boo
     }
 }
 
+fn say(message: Message) -> String {
+    reader::tongue().say(&message)
+}
+
 fn welcome(share: &Share) -> Markup {
     html! {
-        h1 { (READ.say(&text::welcome())) }
-        p class="lede" { (marked(READ, &text::welcome_lede(&share.name))) }
-        p { a class="go" href="/" { (READ.say(&text::look())) } }
-        p class="small" { (READ.say(&text::cookie())) }
+        h1 { (say(text::welcome())) }
+        p class="lede" { (marked(reader::tongue(), &text::welcome_lede(&share.name))) }
+        p { a class="go" href="/" { (say(text::look())) } }
+        p class="small" { (say(text::cookie())) }
     }
 }
 
 fn needless() -> Markup {
     html! {
-        h1 { (READ.say(&text::needless())) }
-        p class="lede" { (READ.say(&text::needless_lede())) }
-        p { a href="/" { (READ.say(&text::look())) } }
+        h1 { (say(text::needless())) }
+        p class="lede" { (say(text::needless_lede())) }
+        p { a href="/" { (say(text::look())) } }
     }
 }
 
 fn shut() -> Markup {
     html! {
-        h1 { (READ.say(&text::shut())) }
-        p class="lede" { (READ.say(&text::shut_lede())) }
+        h1 { (say(text::shut())) }
+        p class="lede" { (say(text::shut_lede())) }
     }
 }

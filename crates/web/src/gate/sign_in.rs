@@ -13,9 +13,10 @@ use std::time::{Duration, Instant};
 
 use super::{Peer, code, cookie, phrase, session};
 use crate::app::App;
-use crate::bare::{READ, bare};
+use crate::bare::bare;
 use crate::fault::Fault;
 use crate::pages::notes::Pairs;
+use crate::reader;
 use crate::view::Asked;
 use crate::words::marked;
 
@@ -49,19 +50,20 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Response {
 }
 
 fn shown(to: Option<&str>, wrong: Option<&Message>) -> Markup {
-    let say = |message: Message| READ.say(&message);
+    let tongue = reader::tongue();
+    let say = |message: Message| tongue.say(&message);
     let heading = say(text::heading());
     let body = html! {
         h1 { (heading) }
         p class="lede" { (say(text::lede())) }
-        @if let Some(wrong) = wrong { p class="caution" role="alert" { (READ.say(wrong)) } }
+        @if let Some(wrong) = wrong { p class="caution" role="alert" { (tongue.say(wrong)) } }
         form method="post" action="/sign-in" {
             @if let Some(to) = to.and_then(own_path) { input type="hidden" name="to" value=(to); }
             label for="phrase" { (say(text::phrase())) }
             input id="phrase" name="phrase" type="password" required autofocus maxlength="1024" autocomplete="current-password";
             button class="main" { (heading) }
         }
-        p class="small" { (marked(READ, &text::forgotten())) }
+        p class="small" { (marked(tongue, &text::forgotten())) }
     };
     bare(&heading, &body)
 }

@@ -5,7 +5,7 @@ use snowhum_advice::answer::ActionAnswer;
 use snowhum_advice::now::ColonyNow;
 use snowhum_say::{Message, Tongue, hive_page as text};
 
-use crate::words::marked;
+use crate::words::{cautioned, marked};
 
 pub(crate) fn actions(colony: &ColonyNow, currency: &str, tongue: Tongue) -> Markup {
     let first = if colony.nothing_helps { text::nothing_helps() } else { colony.look_first.says.clone() };
@@ -27,7 +27,7 @@ fn one(action: &ActionAnswer, currency: &str, tongue: Tongue) -> Markup {
         li {
             p { (marked(tongue, &text::action(action.instead, &action.what, when(action)))) }
             p { (tongue.capital(&action.why)) "." }
-            @if let Some(caution) = &action.caution { p class="caution" { (marked(tongue, &text::take_care(caution))) } }
+            @if let Some(caution) = &action.caution { p class="caution" { (cautioned(tongue, &text::take_care(caution))) } }
             details {
                 summary { (tongue.say(&text::worth())) }
                 p { (tongue.capital(&action.worth(currency))) "." }

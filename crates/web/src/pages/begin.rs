@@ -10,7 +10,7 @@ use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use snowhum_apiary::{QuickFault, QuickStart};
-use snowhum_say::{Message, Tongue, begin_page as text};
+use snowhum_say::{Message, begin_page as text};
 
 use super::notes::Pairs;
 use crate::app::App;
@@ -41,12 +41,12 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
 }
 
 async fn finish(app: &App, view: &View, typed: &Typed, as_file: bool) -> Result<Response, Fault> {
-    let (system, tongue) = (view.settings.system, view.tongue());
+    let system = view.settings.system;
     let facts = typed.facts();
     let yard = match facts.read(system) {
-        Ok(yard) if !as_file && yard.id == view.apiary.id => return Ok(faulty(view, typed, vec![same_name(tongue)])),
+        Ok(yard) if !as_file && yard.id == view.apiary.id => return Ok(faulty(view, typed, vec![same_name()])),
         Ok(yard) => yard,
-        Err(faults) => return Ok(faulty(view, typed, typed.joined(faults, tongue))),
+        Err(faults) => return Ok(faulty(view, typed, typed.joined(faults))),
     };
     if as_file {
         return Ok(file(&facts, system));
@@ -55,8 +55,8 @@ async fn finish(app: &App, view: &View, typed: &Typed, as_file: bool) -> Result<
     Ok(Redirect::to("/?begun=1").into_response())
 }
 
-fn same_name(tongue: Tongue) -> QuickFault {
-    QuickFault { hive: None, field: "name", says: tongue.say(&text::same_name()) }
+fn same_name() -> QuickFault {
+    QuickFault { hive: None, field: "name", says: text::same_name() }
 }
 
 fn faulty(view: &View, typed: &Typed, faults: Vec<QuickFault>) -> Response {
@@ -82,7 +82,7 @@ fn sheet(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup {
         @if !faults.is_empty() {
             section class="caution" role="alert" {
                 h2 { (say(text::to_mend(faults.len()))) }
-                ul { @for fault in faults { li { a href={ "#" (form::id(fault)) } { (say(form::whose(fault, typed))) } } } }
+                ul { @for fault in faults { li { a href={ "#" (form::id(fault)) } { (tongue.sentence(&form::whose(fault, typed))) } } } }
             }
         }
         (form::form(view, typed, faults))
@@ -95,12 +95,11 @@ const PLACE: [&str; 4] = ["latitude", "longitude", "elevation", "zone"];
 
 impl Typed {
     /// Faults with those of a place that was not said at all made one.
-    fn joined(&self, faults: Vec<QuickFault>, tongue: Tongue) -> Vec<QuickFault> {
+    fn joined(&self, faults: Vec<QuickFault>) -> Vec<QuickFault> {
         if self.says_place() {
             return faults;
         }
-        let says = tongue.say(&text::no_town());
-        let town = QuickFault { hive: None, field: TOWN, says };
+        let town = QuickFault { hive: None, field: TOWN, says: text::no_town() };
         let others = faults.into_iter().filter(|fault| fault.hive.is_some() || !PLACE.contains(&fault.field));
         std::iter::once(town).chain(others).collect()
     }

@@ -20,7 +20,7 @@ use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::sent::shortened;
 use crate::view::{Asked, View};
-use crate::words::marked;
+use crate::words::{cautioned, marked};
 
 /// A slab that is reckoned where no other is asked for.
 const SLAB: Metre = Metre::new(0.05);
@@ -45,7 +45,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
                 }
             },
             Some(Ok((_, None))) => p class="caution" { (tongue.say(&text::no_table())) },
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (tongue.say(words)) },
             None => {}
         }
         @if last.told().is_some_and(|plan| plan.fit.as_ref().is_some_and(|fit| !fit.shopping.too_late_for_syrup)) {
@@ -211,12 +211,12 @@ fn label(hive: &HiveFeed, list: &Shopping, hazard: Hazard, tongue: Tongue) -> Ma
                 p { (say(text::label_at_hand(later))) }
             } @else if hive.is_solid() {
                 p class="lede" { (say(text::label_fondant(fondant))) }
-                p { (say(text::label_over())) " " (hazard.says()) }
+                p { (say(text::label_over())) " " (cautioned(tongue, &hazard.says())) }
             } @else {
                 p class="lede" { (say(text::label_syrup(litres(hive.syrup_l)))) }
                 p { (say(text::label_mix(sugar, litres(hive.water_l)))) }
                 @if hive.fondant_kg > 0.0 { p { (say(text::label_and_fondant(fondant))) } }
-                p { (marked(tongue, &text::label_by(hive.finish_by.unwrap_or(list.finish_by)))) " " (Hazard::Robbing.says()) }
+                p { (marked(tongue, &text::label_by(hive.finish_by.unwrap_or(list.finish_by)))) " " (cautioned(tongue, &Hazard::Robbing.says())) }
             }
             @if hive.is_fed_now() && hive.later_fondant_kg > 0.0 { p { (say(text::label_later(later))) } }
             p class="small" { (say(text::label_given())) }
@@ -253,7 +253,7 @@ fn knowledge(apiary: &Apiary, tongue: Tongue) -> Markup {
             (folded(&say(text::never()), &html! {
                 ul { @for never in &autumn.never { li { (say(text::never_of(&never.what, &never.why))) } } }
             }))
-            section class="caution" { @for caution in each_once(&autumn.cautions, &winter.cautions) { p { (caution) } } }
+            section class="caution" { @for caution in each_once(&autumn.cautions, &winter.cautions) { p { (cautioned(tongue, caution)) } } }
         }
     }
 }

@@ -4,6 +4,7 @@ mod guess;
 
 use axum::extract::State;
 use maud::{Markup, html};
+use snowhum_advice::answer::founded;
 use snowhum_advice::fit::{Carried, ColonyFit, FitAnswer, Scale, Uniting, Usual, VerdictKind, What};
 use snowhum_advice::plan::{ColonyPlan, PlanAnswer};
 use snowhum_advice::shortage::WORTH_FEEDING;
@@ -21,7 +22,7 @@ use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::pages::apiary::chip;
 use crate::view::{Asked, View};
-use crate::words::marked;
+use crate::words::{beside, cautioned, founded, marked};
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
@@ -39,7 +40,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
                 Some(fit) => (whole(&view, plan, fit)),
                 None => p class="caution" { (tongue.say(&feed_page::no_table())) },
             },
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (tongue.say(words)) },
             None => {}
         }
     };
@@ -58,7 +59,7 @@ fn whole(view: &View, plan: &PlanAnswer, fit: &FitAnswer) -> Markup {
                 @if let Some(colony) = plan.colonies.get(at) { (told(view, (one, colony), first(view, plan, at), at)) }
             }
         }
-        (folded(&say(text::last_days()), &html! { ul class="evidence" { @for said in &fit.say { li { (tongue.say(said)) } } } }))
+        (folded(&say(text::last_days()), &html! { ul class="evidence" { @for said in &fit.say { li { (cautioned(tongue, said)) } } } }))
         section {
             h2 { (say(text::buy())) }
             (to_buy(&fit.shopping, days_left(view, plan, &fit.shopping), tongue))
@@ -104,7 +105,7 @@ fn reasons(fit: &ColonyFit, colony: &ColonyPlan, tongue: Tongue) -> Markup {
             details {
                 summary { (tongue.say(&text::why())) }
                 ul { @for reason in others { li { (tongue.sentence(reason)) } } }
-                @for say in &fit.say { p { (tongue.say(say)) } }
+                @for say in &fit.say { p { (cautioned(tongue, say)) } }
             }
         }
     }
@@ -145,7 +146,7 @@ fn looks(fit: &ColonyFit, tongue: Tongue) -> Markup {
 fn ranges(fit: &ColonyFit, tongue: Tongue) -> Markup {
     let range = |usual: &Usual| {
         let [hive, region, says, source] = [&usual.hive, &usual.region, &usual.says, &usual.source];
-        tongue.say(&text::range(hive, region, says, source, usual.status.words()))
+        tongue.say(&text::range(hive, region, says, source, founded(usual.status)))
     };
     html! {
         details {
@@ -170,7 +171,7 @@ fn united(uniting: &Uniting, is_verdict: bool, tongue: Tongue) -> Markup {
         @if uniting.advised {
             details {
                 summary { (say(text::unite(is_verdict))) }
-                ol class="ranked" { @for step in &uniting.steps { li { (tongue.sentence(step)) } } }
+                ol class="ranked" { @for step in &uniting.steps { li { (tongue.sentence(step)) (beside(tongue, step)) } } }
                 @if let Some(carried) = &uniting.carried { p class="small" { (say(put_together(uniting, carried))) } }
             }
         } @else {

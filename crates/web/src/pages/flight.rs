@@ -113,7 +113,7 @@ pub(crate) async fn tap(State(app): State<App>, Form(pairs): Pairs) -> Result<Re
         words: None,
         sure: true,
     };
-    let mut kept = sent.note(note, &view).map_err(Fault::wrong)?;
+    let mut kept = sent.note(note, &view).map_err(Fault::Wrong)?;
     if let Some(before) = app.store().versions(note).await?.last() {
         kept.at = before.note.at;
     }

@@ -7,8 +7,7 @@ use snowhum_advice::cautions::Hazard;
 use snowhum_advice::dead_bees::usual_words;
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_apiary::Colony;
-use snowhum_say::dead_bees::stands;
-use snowhum_say::{Message, Tongue, hive_page as text, hives};
+use snowhum_say::{Message, Tongue, against, hive_page as text, hives};
 
 use super::hive_figures::{expectations, figures};
 use super::{action, apiary, dead, done, lifting, note_form, signs};
@@ -17,7 +16,7 @@ use crate::draw::{self, Parts};
 use crate::fault::Fault;
 use crate::page::{Place, folded, page};
 use crate::view::{Asked, View};
-use crate::words::{marked, of_hundred};
+use crate::words::{cautioned, marked, of_hundred};
 
 /// What is asked for beside what is shown first.
 #[derive(Clone, Copy)]
@@ -129,7 +128,7 @@ fn gone(view: &View, colony: &Colony, now: &ColonyNow) -> Markup {
             @if now.is_unexplained() { (ended(now, view.tongue())) }
             @if let Some(kept) = dead::kept(view, colony.id) { p { (view.tongue().capital(&kept)) "." } }
             p {
-                (Hazard::Foulbrood.says()) " "
+                (cautioned(view.tongue(), &Hazard::Foulbrood.says())) " "
                 @if view.visitor.may_write() { a href={ "/dead/" (colony.id.0) } { (view.tongue().say(&text::examine())) } "." }
             }
         }
@@ -184,7 +183,7 @@ pub(super) fn ended(now: &ColonyNow, tongue: Tongue) -> Markup {
 fn dead_found(now: &ColonyNow, tongue: Tongue) -> Option<Markup> {
     let plate = draw::dead_bees_found(now, tongue)?;
     let last = now.evidence.iter().find_map(|visit| visit.dead_bees.first());
-    let against = last.map(|last| text::dead_against(&last.lie, usual_words(&last.usual), stands(last.verdict.case())));
+    let against = last.map(|last| text::dead_against(&last.lie, usual_words(&last.usual), against(last.verdict)));
     Some(html! {
         (draw::figure(&plate, "dead", tongue))
         @if let Some(against) = against { p { (tongue.say(&against)) " " (apiary::why("dead", tongue)) } }

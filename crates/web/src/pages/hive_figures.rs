@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use snowhum_advice::HiveAnswer;
 use snowhum_advice::now::ColonyNow;
-use snowhum_say::{Message, Tongue, hive_page as text, in_hundred};
+use snowhum_say::{Message, Tongue, hive_page as text, in_hundred, usual};
 use snowhum_units::{CubicMetrePerSecond, Kelvin, Kilogram, WattPerKelvin};
 
 use super::apiary::why;
@@ -17,7 +17,7 @@ pub(crate) fn expectations(now: &ColonyNow, tongue: Tongue) -> Markup {
     html! {
         p { (marked(tongue, &text::expected_on(Kelvin::from_celsius(next.air_c), next.on))) }
         dl {
-            dt { (say(if next.indoors { text::dead_on_floor() } else { text::new_dead() })) } dd { (next.dead_bees.words()) " " (why("dead")) }
+            dt { (say(if next.indoors { text::dead_on_floor() } else { text::new_dead() })) } dd { (say(usual(next.dead_bees))) " " (why("dead")) }
             @if let Some(frost) = next.frost_at_hole { dt { (say(text::rime())) } dd { (say(in_hundred(frost))) " " (why("rime")) } }
             dt { (say(text::hum())) } dd { (say(in_hundred(next.hum))) " " (why("hum")) }
             @if !next.indoors { dt { (say(text::flight())) } dd { (say(in_hundred(next.flight))) " " (why("flight")) } }

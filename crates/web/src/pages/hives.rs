@@ -59,7 +59,7 @@ fn sheet(view: &View, form: &Asked, faults: &[QuickFault]) -> Markup {
         @if !faults.is_empty() {
             section class="caution" role="alert" {
                 h2 { (say(text::mend())) }
-                ul { @for fault in faults { li { a href={ "#" (fault.field) } { (fault.says) } } } }
+                ul { @for fault in faults { li { a href={ "#" (fault.field) } { (tongue.sentence(&fault.says)) } } } }
             }
         }
         (add_form(view, form, faults))
@@ -93,34 +93,34 @@ pub(super) fn facts(form: &Asked, faults: &[QuickFault], tongue: Tongue) -> Mark
     html! {
         label for="name" { (say(text::name())) }
         input id="name" name="name" maxlength="60" autocomplete="off" value=(form.get("name").unwrap_or_default());
-        (fault_of("name", faults))
+        (fault_of("name", faults, tongue))
         label for="kind" { (say(text::kind())) }
         select id="kind" name="kind" { @for standard in standards() { option selected[kind == Some(&standard.name)] { (standard.name) } } }
-        (fault_of("kind", faults))
-        (words("strength", &say(text::bees()), strength_words(), form))
-        (fault_of("strength", faults))
-        (words("food", &say(text::food()), food_words(), form))
-        (fault_of("food", faults))
-        (dress::parts(&dress::typed(form, ""), "", |key| says(key, faults), tongue))
+        (fault_of("kind", faults, tongue))
+        (words("strength", text::bees(), strength_words(), form, tongue))
+        (fault_of("strength", faults, tongue))
+        (words("food", text::food(), food_words(), form, tongue))
+        (fault_of("food", faults, tongue))
+        (dress::parts(&dress::typed(form, ""), "", |key| says(key, faults, tongue), tongue))
     }
 }
 
-fn words(field: &str, asks: &str, words: &[SizedWord], form: &Asked) -> Markup {
+fn words(field: &str, asks: Message, words: &[SizedWord], form: &Asked, tongue: Tongue) -> Markup {
     let chosen = form.get(field).unwrap_or(dress::NOT_LOOKED_AT);
     html! {
         fieldset class="choices" id=(field) tabindex="-1" {
-            legend { (asks) }
+            legend { (tongue.say(&asks)) }
             @for row in words.iter().filter(|row| row.combs == Combs::OneBox) {
-                label class=[dress::unsaid(&row.word)] { input type="radio" name=(field) value=(row.word) checked[row.word == chosen]; span { (row.word) } }
+                label class=[dress::unsaid(&row.word)] { input type="radio" name=(field) value=(row.word) checked[row.word == chosen]; span { (tongue.say(&row.message())) } }
             }
         }
     }
 }
 
-fn fault_of(field: &str, faults: &[QuickFault]) -> Markup {
-    html! { @if let Some(says) = says(field, faults) { p class="caution" { (says) } } }
+fn fault_of(field: &str, faults: &[QuickFault], tongue: Tongue) -> Markup {
+    html! { @if let Some(says) = says(field, faults, tongue) { p class="caution" { (says) } } }
 }
 
-fn says(field: &str, faults: &[QuickFault]) -> Option<String> {
-    faults.iter().find(|fault| fault.field == field).map(|fault| fault.says.clone())
+fn says(field: &str, faults: &[QuickFault], tongue: Tongue) -> Option<String> {
+    faults.iter().find(|fault| fault.field == field).map(|fault| tongue.sentence(&fault.says))
 }

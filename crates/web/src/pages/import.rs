@@ -6,7 +6,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{AskedRows, Incoming, IncomingRow};
-use snowhum_say::{Message, Tongue, import_page as text};
+use snowhum_say::{Message, Tongue, fault, import_page as text};
 
 use crate::app::App;
 use crate::aside::aside;
@@ -64,7 +64,10 @@ impl Upload {
 
     /// Keeps what was read.
     pub(crate) async fn kept(&self, app: &App, incoming: &Incoming, asked: AskedRows) -> Result<usize, Fault> {
-        let notes = incoming.kept(asked).map_err(|rows| Fault::Asked { says: rows.into(), again: None })?;
+        let notes = incoming.kept(asked).map_err(|rows| Fault::Asked {
+            says: Message::sentences(rows.into_iter().map(fault::ended)),
+            again: None,
+        })?;
         let taken = bring_in(&app.store(), &notes, self.columns.as_deref(), Timestamp::now()).await?;
         app.touch();
         Ok(taken.stored)
@@ -163,10 +166,10 @@ fn faulty(view: &View, refused: &SheetRefused, cells: &str) -> Markup {
         p class="lede" { (tongue.say(&text::nothing_kept())) }
         @match refused {
             SheetRefused::Rows(faults) => {
-                ul translate="no" { @for fault in &faults.faults { li { strong { (fault) } " — " (fault.remedy) } } }
+                ul { @for one in &faults.faults { li { strong { (tongue.say(&one.message())) } " — " (tongue.say(&one.remedy)) } } }
                 @if faults.more > 0 { p { (tongue.say(&text::more_faults(faults.more))) } }
             }
-            other => p class="caution" translate="no" { (other) },
+            other => p class="caution" { (other.said(tongue)) },
         }
         (form(cells, columns, tongue))
     };
@@ -183,7 +186,7 @@ fn preview(view: &View, incoming: &Incoming, upload: &Upload, cells: &str) -> Ma
     let body = html! {
         h1 { (heading) }
         p class="lede" { (say(text::notes(incoming.rows.len()))) }
-        @if !incoming.said.is_empty() { ul { @for said in &incoming.said { li translate="no" { (said) } } } }
+        @if !incoming.said.is_empty() { ul { @for said in &incoming.said { li { (tongue.say(said)) } } } }
         @if !asked.is_empty() {
             h2 { (say(text::right())) }
             (rows(text::asked_rows(), &asked, SHOWN, tongue))
@@ -222,7 +225,7 @@ fn rows(label: Message, rows: &[&IncomingRow], most: usize, tongue: Tongue) -> M
                             td { (say(text::at(row.at.date(), row.at.strftime("%H:%M").to_string()))) }
                             td {
                                 (row.says)
-                                @if let Some(asks) = &row.asks { " — " strong { (asks) } }
+                                @if let Some(asks) = &row.asks { " — " strong { (tongue.say(asks)) } }
                                 @if row.known { " — " (say(text::known())) }
                             }
                         }

@@ -18,7 +18,7 @@ use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::pages::apiary::chip;
 use crate::view::View;
-use crate::words::marked;
+use crate::words::{cautioned, marked};
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
@@ -30,7 +30,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         (frame::age(&view, &last))
         @match &last.answer {
             Some(Ok(windows)) => (body(&view, &told(&app, windows))),
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (view.tongue().say(words)) },
             None => {}
         }
     };
@@ -142,7 +142,7 @@ fn caution(window: &JobWindow, answer: &JobsAnswer, tongue: Tongue) -> Markup {
         Some(first) if first.id != window.id => html! {
             p class="caution" { (marked(tongue, &text::caution(&first.id, &first.what))) }
         },
-        _ => html! { p class="caution" { (caution.says) } },
+        _ => html! { p class="caution" { (cautioned(tongue, &caution.says)) } },
     }
 }
 

@@ -82,7 +82,7 @@ async fn answer(app: &App, view: &mut View, spring: Date, asked: &Asked) -> Resu
     let last = app.plan().await;
     view.await_for(&last);
     let plan = match last.answer {
-        Some(plan) => plan.map_err(Message::own)?,
+        Some(plan) => plan?,
         None => return Ok(answer),
     };
     let of = |colony: &snowhum_advice::plan::ColonyPlan| Forecast {

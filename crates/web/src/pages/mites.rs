@@ -16,7 +16,7 @@ use crate::fault::Fault;
 use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::view::View;
-use crate::words::{capital, marked};
+use crate::words::{cautioned, marked};
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
@@ -42,7 +42,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         (heard("/mites", tongue))
         @match &plan.answer {
             Some(Ok(plan)) => @if let Some(fit) = &plan.fit { (windows(fit, days.as_ref(), tongue)) },
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (tongue.say(words)) },
             None => {}
         }
     };
@@ -63,7 +63,7 @@ fn counts(view: &View, answer: &MitesAnswer) -> Markup {
             summary { (tongue.say(&text::more())) }
             ul {
                 @for say in others { li { (tongue.say(say)) } }
-                @for line in &answer.other_lines { li { (tongue.say(&text::line(&line.says, &line.region, &line.source))) } }
+                @for line in &answer.other_lines { li { (tongue.say(&text::line(&line.says, line.region(), &line.source))) } }
                 @for source in &answer.sources { li { (tongue.capital(source)) } }
             }
         }
@@ -75,7 +75,7 @@ fn table(apiary: &Apiary, answer: &MitesAnswer, sorted: &[&ColonyMites], tongue:
     let line = &answer.line;
     html! {
         div class="wide" tabindex="0" role="region" aria-label=(say(text::table())) { table {
-            caption { (say(text::caption(&line.says, &line.region, &line.source))) }
+            caption { (say(text::caption(&line.says, line.region(), &line.source))) }
             thead { tr { @for head in [text::colony(), text::counted(), text::rate(), text::against()] { th scope="col" { (say(head)) } } } }
             tbody { @for one in sorted { tr {
                 th scope="row" { (one.name) }
@@ -131,7 +131,7 @@ fn windows(fit: &FitAnswer, days: Option<&SeasonDays>, tongue: Tongue) -> Markup
         section {
             h2 { (tongue.say(&text::windows())) }
             p { (marked(tongue, &text::spares(begun, none))) }
-            @for hazard in [Hazard::Label, Hazard::Acids] { p class="caution" { (hazard.says()) } }
+            @for hazard in [Hazard::Label, Hazard::Acids] { p class="caution" { (cautioned(tongue, &hazard.says())) } }
             (folded(&tongue.say(&text::classes()), &html! {
                 dl { @for window in &fit.windows { (one_window(window, tongue)) } }
                 p class="small" { (tongue.say(&fit.winter_bees)) " " (tongue.say(&text::days())) }
@@ -143,7 +143,7 @@ fn windows(fit: &FitAnswer, days: Option<&SeasonDays>, tongue: Tongue) -> Markup
 fn one_window(window: &ClassWindow, tongue: Tongue) -> Markup {
     let says = text::class(&window.brood, &window.says, &window.supers, &window.weather);
     html! {
-        dt { (capital(&window.class)) }
+        dt { (tongue.capital(&window.class)) }
         dd { (tongue.say(&says)) " " span class="small" { (window.source) } }
     }
 }

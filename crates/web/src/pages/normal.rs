@@ -4,8 +4,7 @@ use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_advice::dead_bees::{DeadBeesAnswer, DeadBeesQuestion, Ground, dead_bees, usual_words};
 use snowhum_picture::{DeadBeesCount, DeadBeesFound};
-use snowhum_say::dead_bees::stands;
-use snowhum_say::{Message, Tongue, normal_page as text};
+use snowhum_say::{Message, Tongue, against, normal_page as text};
 use snowhum_winter::Parameters;
 
 use super::questions;
@@ -78,7 +77,7 @@ fn told((asked, question): (&Asked, &DeadBeesQuestion), answer: &DeadBeesAnswer,
     let deaths = &answer.deaths_per_day;
     html! {
         section class="kept" role="status" {
-            h2 { (tongue.capital(&stands(answer.verdict.case()))) }
+            h2 { (tongue.capital(&against(answer.verdict))) }
             p { (tongue.say(&found)) }
             p { (tongue.sentence(&answer.lie)) }
             p { (tongue.say(&answer.worry)) }

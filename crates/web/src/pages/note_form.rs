@@ -7,7 +7,7 @@ use snowhum_say::{Message, note_page as text};
 use snowhum_units::{Kilogram, Measured};
 
 use super::notes::FEEDS;
-use super::round::{AT_A_HIVE, Figure};
+use super::round::{Figure, Question};
 use crate::ids;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
@@ -49,7 +49,7 @@ fn filled(view: &View, colony: &Colony, typed: &Asked, wrong: Option<&str>) -> M
                 label for="line" { (say(text::line())) }
                 input id="line" name="line" maxlength="600" autocomplete="off" placeholder="hum=heard by ear; dead=22 on snow"
                     value=(line(typed)) aria-invalid=[wrong.map(|_| "true")] aria-describedby=[wrong.map(|_| "line.wrong")];
-                @for question in AT_A_HIVE.iter().filter(|one| !one.is_of_hole() || view.has_upper_hole(colony)) {
+                @for question in Question::at_a_hive().iter().filter(|one| !one.is_of_hole() || view.has_upper_hole(colony)) {
                     (question.shown_as(question.field, view.is_indoors(colony), typed.get(question.field), view.tongue()))
                 }
                 @if !view.is_indoors(colony) {
@@ -66,7 +66,11 @@ fn filled(view: &View, colony: &Colony, typed: &Asked, wrong: Option<&str>) -> M
             }
             details {
                 summary { (say(text::examples())) }
-                ul class="examples" { @for (_, example) in snowhum_apiary::sign_examples() { li { code { (example) } } } }
+                ul class="examples" {
+                    @for (_, example) in snowhum_apiary::sign_examples() {
+                        li { code { (example) } @if let Some(words) = Question::called(example) { " " (say(words())) } }
+                    }
+                }
             }
         }
     }
@@ -110,7 +114,7 @@ fn board(view: &View, colony: &Colony, typed: &Asked) -> Markup {
             value=[typed.get("board")];
         @if let Some(on) = on {
             fieldset class="choices" {
-                legend { (say(text::board_on(on.body.kind.words()))) }
+                legend { (say(text::board_on(on.body.kind.message()))) }
                 @for (words, written) in [(text::eaten_up(), "board=eaten up"), (text::taken_off(), "board=off")] {
                     label { input type="radio" name="entry" value=(written); span { (say(words)) } }
                 }

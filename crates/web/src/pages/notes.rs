@@ -7,13 +7,13 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{ColonyId, Entry, Note, NoteId, VisitId};
-use snowhum_say::{Message, Text, Tongue, note_page as text};
+use snowhum_say::{Message, Text, fault, note_page as text};
 use snowhum_store::{LastOf, Version};
-use snowhum_units::{Kilogram, Measured};
+use snowhum_units::{Kilogram, Measured, System};
 use uuid::Uuid;
 
 use super::note_form::{self, wrong_line};
-use super::round::{AT_A_HIVE, Figure};
+use super::round::{Figure, Question};
 use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
@@ -51,7 +51,7 @@ fn read(view: &View, colony: ColonyId, form: &Asked) -> Result<Note, Fault> {
         air: None,
         snow: None,
         wind: None,
-        seen: written(form, view.tongue()).map_err(Fault::wrong)?,
+        seen: written(form, view.tongue().system()).map_err(Fault::Wrong)?,
         words: form.get("words").map(str::to_owned),
         sure: form.get("sure").is_some(),
     };
@@ -73,18 +73,18 @@ pub(super) const FEEDS: [(&str, Text); 5] = [
 ];
 
 /// What was typed in the line, and then what was tapped.
-fn written(form: &Asked, tongue: Tongue) -> Result<Vec<String>, String> {
+fn written(form: &Asked, system: System) -> Result<Vec<String>, Message> {
     let typed = form.get("line").into_iter().flat_map(snowhum_apiary::split_entries);
-    let tapped = AT_A_HIVE.iter().filter_map(|question| form.get(question.field)).collect::<Vec<_>>();
+    let tapped = Question::at_a_hive().iter().filter_map(|question| form.get(question.field)).collect::<Vec<_>>();
     let chosen = form.every("entry");
-    let depth = form.get("depth").map(|depth| Figure::Depth.written("snow=", depth, tongue.system()));
+    let depth = form.get("depth").map(|depth| Figure::Depth.written("snow=", depth, system));
     let board = form.get("board").map(|body| format!("board={body}"));
     let mites = form.get("mites").map(|count| format!("mites={count}"));
     Ok(typed
         .chain(tapped)
         .chain(chosen)
         .map(str::to_owned)
-        .chain(fed(form, tongue)?)
+        .chain(fed(form, system)?)
         .chain(board)
         .chain(mites)
         .chain(depth)
@@ -92,13 +92,13 @@ fn written(form: &Asked, tongue: Tongue) -> Result<Vec<String>, String> {
 }
 
 /// Food given: a bare number is in the keeper's units.
-fn fed(form: &Asked, tongue: Tongue) -> Result<Option<String>, String> {
+fn fed(form: &Asked, system: System) -> Result<Option<String>, Message> {
     match (form.get("fed"), form.get("feed")) {
         (Some(much), Some(feed)) if snowhum_units::number(much).is_ok() => {
-            Ok(Some(format!("fed={much} {} {feed}", Kilogram::usual(tongue.system()))))
+            Ok(Some(format!("fed={much} {} {feed}", Kilogram::usual(system))))
         }
         (Some(much), Some(feed)) => Ok(Some(format!("fed={much} {feed}"))),
-        (Some(much), None) => Err(tongue.say(&text::feed_wanted(shortened(much)))),
+        (Some(much), None) => Err(text::feed_wanted(shortened(much))),
         (None, _) => Ok(None),
     }
 }
@@ -120,9 +120,9 @@ pub(super) fn time(view: &View, form: &Asked) -> Result<Timestamp, Fault> {
     let Some(on) = form.get("on") else { return Ok(view.now.timestamp()) };
     let wrong = || Fault::Wrong(text::day_wanted(shortened(on)));
     let read = snowhum_apiary::read_day(on, snowhum_apiary::Reckoned::Back(view.now.date()));
-    let day = read.map_err(|wrong| Fault::wrong(format!("{}.", crate::words::capital(&wrong.to_string()))))?;
+    let day = read.map_err(|wrong| Fault::Wrong(fault::sentence(wrong.message())))?;
     let noon = day.at(12, 0, 0, 0).to_zoned_datetime(view.now.time_zone().clone()).map_err(|_| wrong())?;
-    timely(noon.timestamp(), view).map_err(Fault::wrong)?;
+    timely(noon.timestamp(), view).map_err(Fault::Wrong)?;
     Ok(noon.timestamp())
 }
 
@@ -217,7 +217,7 @@ pub(crate) async fn edit(State(app): State<App>, Path(id): Path<Uuid>, Form(pair
         }
         Err(wrong) => {
             let typed = (line, form.get("words").unwrap_or_default());
-            Ok(unread(sheet(&view, &versions, typed, Some(&wrong))))
+            Ok(unread(sheet(&view, &versions, typed, Some(&view.tongue().say(&wrong)))))
         }
     }
 }

@@ -3,10 +3,11 @@
 use maud::{Markup, html};
 use snowhum_advice::now::{ColonyNow, NowAnswer};
 use snowhum_advice::questions::{Belief, Question, YardFigure, beliefs_at, questions};
-use snowhum_say::{Message, Tongue, in_hundred, questions_page as text};
+use snowhum_say::{Message, Tongue, in_hundred, questions_page as text, usual};
 
+use crate::page::name_of;
 use crate::view::View;
-use crate::words::marked;
+use crate::words::{cautioned, founded, marked};
 
 pub(crate) fn list(view: &View) -> Markup {
     html! { @for question in questions() { (one(view, question)) } }
@@ -26,8 +27,8 @@ pub(crate) fn heard(address: &str, tongue: Tongue) -> Markup {
 
 fn told(belief: &Belief, tongue: Tongue) -> Markup {
     html! {
-        (tongue.say(&text::told(&belief.says, &belief.truth))) " "
-        span class="small" translate="no" { "(" (belief.status) ": " (belief.source) ")" }
+        (tongue.say(&text::told(belief.says(), belief.truth()))) " "
+        span class="small" translate="no" { "(" (tongue.say(&founded(&belief.status))) ": " (belief.source) ")" }
     }
 }
 
@@ -36,15 +37,16 @@ fn one(view: &View, question: &Question) -> Markup {
     let tongue = view.tongue();
     let say = |message: Message| tongue.say(&message);
     let figure = question.yard.zip(now).map(|(figure, now)| said(figure, now));
-    let see = text::see(&question.address, &question.command, &question.page);
+    let page = name_of(&question.address).map_or_else(|| (&question.address).into(), |name| name());
+    let see = text::see(&question.address, &question.command, page);
     html! {
         details id=(question.name) {
-            summary { (question.asks) }
-            p { (question.answer) }
+            summary { (say(question.asks())) }
+            p { (say(question.answer())) }
             @if let Some(figure) = figure { p { span class="label" { (say(text::here())) } " " (say(figure)) } }
-            @for hazard in &question.cautions { p class="caution" { (hazard.says()) } }
+            @for hazard in &question.cautions { p class="caution" { (cautioned(tongue, &hazard.says())) } }
             @for belief in &question.beliefs { p { (say(text::heard_here())) " " (told(belief, tongue)) } }
-            p class="small" { (marked(tongue, &see)) " " span translate="no" { (say(text::stands_on(&question.source, &question.status))) } }
+            p class="small" { (marked(tongue, &see)) " " span translate="no" { (say(text::stands_on(&question.source, founded(&question.status)))) } }
         }
     }
 }
@@ -60,7 +62,7 @@ fn said(figure: YardFigure, now: &NowAnswer) -> Message {
         YardFigure::Alive => each(&|colony| Some(in_hundred(colony.alive))),
         YardFigure::Dead => each(&|colony| {
             let next = &colony.expect_next;
-            Some(text::dead(next.dead_bees.words(), next.on))
+            Some(text::dead(usual(next.dead_bees), next.on))
         }),
         YardFigure::Hungry => each(&|colony| Some(colony.food_lasts(now.looks_to))),
         YardFigure::Hole => each(&|colony| colony.expect_next.frost_at_hole.map(in_hundred)),

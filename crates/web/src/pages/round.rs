@@ -2,7 +2,7 @@
 
 mod asked;
 
-pub(crate) use asked::{AT_A_HIVE, FURTHER, Figure, Question, USUAL, typed};
+pub(crate) use asked::{Figure, Question, typed};
 
 use axum::Form;
 use axum::extract::State;
@@ -10,7 +10,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use jiff::Timestamp;
 use maud::{Markup, html};
 use snowhum_apiary::{Colony, ColonyId, SnowCover, VisitId};
-use snowhum_say::{Message, Text, round_page as text};
+use snowhum_say::{self as say, Message, Text, round_page as text};
 use snowhum_units::System;
 
 use asked::{TYPED, choices};
@@ -20,7 +20,7 @@ use super::questions::heard;
 use crate::app::App;
 use crate::fault::Fault;
 use crate::ids;
-use crate::page::{Place, page};
+use crate::page::{Place, of_script, page};
 use crate::sent::Sent;
 use crate::view::{Asked, View};
 use crate::words::marked;
@@ -58,8 +58,40 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             }
         }
         (heard("/round", tongue))
+        (of_script(tongue, &told_on_the_phone()))
     };
     Ok(page(&view, Place::Round, &heading, &body))
+}
+
+/// What the script of the round says; names in braces are facts that it fills in.
+fn told_on_the_phone() -> [(&'static str, Message); 25] {
+    [
+        ("none", text::wrong_none()),
+        ("stored", text::stored("{hives}", "{number}")),
+        ("in-phone", text::in_phone("{hives}")),
+        ("signed-out", text::signed_out("{hives}")),
+        ("moved", text::moved("{changes}")),
+        ("draft", text::draft("{when}")),
+        ("anew", text::anew()),
+        ("entrance", text::clear_entrance()),
+        ("upper", text::clear_upper()),
+        ("answered", text::is_answered()),
+        ("alive", text::alive()),
+        ("most-likely-alive", text::most_likely_alive()),
+        ("in-doubt", text::in_doubt()),
+        ("most-likely-dead", text::most_likely_dead()),
+        ("live", text::live("{before}", "{chance}")),
+        ("breath", text::breath()),
+        ("tells-most", text::tells_most("{asks}")),
+        ("tells-little", text::tells_little()),
+        ("other-air", text::other_air("{air}")),
+        ("provisional", text::provisional("{air}")),
+        ("next-sync", text::next_sync()),
+        ("step", text::step("{all}", "{at}", "{noted}")),
+        ("noted", text::noted("{noted}")),
+        ("not-looked", text::not_looked()),
+        ("answer", text::answer("{answer}", "{asks}")),
+    ]
 }
 
 /// Hives in which nothing lives any more; what is seen at them is noted on their own pages.
@@ -98,6 +130,7 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
     let tongue = view.tongue();
     let say = |message: Message| tongue.say(&message);
     let name = |field: &str| format!("{at}.{field}");
+    let (usual, further): (Vec<_>, Vec<_>) = Question::all().into_iter().partition(Question::is_usual);
     html! {
         fieldset class="round-hive" data-colony=(colony.id.0) {
             legend { (colony.name) }
@@ -109,12 +142,12 @@ fn hive(view: &View, at: usize, colony: &Colony) -> Markup {
                 } }
             }
             p class="verdict" role="status" data-verdict="" hidden {}
-            @for question in USUAL.iter().filter(|question| !question.is_of_hole() || has_hole) {
+            @for question in usual.iter().filter(|question| !question.is_of_hole() || has_hole) {
                 (question.shown(&name(question.field), indoors, tongue))
             }
             details {
                 summary { (say(text::further())) }
-                @for question in &FURTHER {
+                @for question in &further {
                     (question.shown(&name(question.field), indoors, tongue))
                 }
                 @for (asks, field, before, figure) in typed(indoors) {
@@ -141,7 +174,10 @@ struct Expected {
 /// hive indoors.
 fn expected(view: &View, colony: &Colony) -> Option<Expected> {
     let usual = view.standing.as_ref()?.present.table.expected(colony.id.0)?;
-    Some(Expected { written: format!("{};entrance=clear", usual.written), words: text::expected(usual.count.words()) })
+    Some(Expected {
+        written: format!("{};entrance=clear", usual.written),
+        words: text::expected(say::usual(usual.count)),
+    })
 }
 
 /// Keeps a round sent as a form. Sent twice, it is kept once.
@@ -169,7 +205,7 @@ pub(crate) async fn keep(State(app): State<App>, Form(pairs): Pairs) -> Result<R
 
 fn sent(view: &View, form: &Asked, at: usize, colony: ColonyId, visit: uuid::Uuid) -> Result<Sent, Fault> {
     let of = |field: &str| form.get(&format!("{at}.{field}")).map(str::to_owned);
-    let mut seen: Vec<String> = USUAL.iter().chain(&FURTHER).filter_map(|question| of(question.field)).collect();
+    let mut seen: Vec<String> = Question::all().iter().filter_map(|question| of(question.field)).collect();
     // What was tapped otherwise goes before "as expected".
     let field = |entry: &str| entry.split('=').next().unwrap_or_default().to_owned();
     let expected = of("expected").unwrap_or_default();

@@ -16,7 +16,6 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
-use crate::words::capital;
 
 /// A label with an example of what is typed.
 type Label = fn(&'static str) -> Message;
@@ -134,13 +133,13 @@ fn sheet(view: &View, form: &Asked, faults: &Faults) -> Markup {
 }
 
 fn to_mend(faults: &Faults, view: &View) -> Markup {
-    let season = faults.season.iter().map(|fault| capital(&fault.to_string()) + ".");
-    let says: Vec<String> = season.chain(faults.another.iter().map(|fault| fault.says.clone())).collect();
+    let season = faults.season.iter().map(SeasonFault::message);
+    let says: Vec<Message> = season.chain(faults.another.iter().map(|fault| fault.says.clone())).collect();
     html! {
         @if !says.is_empty() {
             section class="caution" role="alert" {
                 h2 { (view.tongue().say(&text::mend())) }
-                ul { @for says in says { li { (says) } } }
+                ul { @for says in says { li { (view.tongue().sentence(&says)) } } }
             }
         }
     }

@@ -95,7 +95,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
                 (frame::age(&view, last))
                 @match &last.answer {
                     Some(Ok(answer)) => (told(answer, &view)),
-                    Some(Err(wrong)) => p class="caution" { (wrong) },
+                    Some(Err(wrong)) => p class="caution" { (tongue.say(wrong)) },
                     None => {}
                 }
             },
@@ -131,7 +131,7 @@ fn a_try(apiary: &Apiary, colony: &Colony, changes: &[&str]) -> Result<Try, Mess
         return Err(text::too_many_changes());
     }
     let name = changes.iter().map(|change| change.replace('=', ": ")).collect::<Vec<_>>().join("; ");
-    let wrong = |wrong: WrongChange| text::wrong(shortened(&wrong.change), wrong.wrong.to_string());
+    let wrong = |wrong: WrongChange| text::wrong(shortened(&wrong.change), wrong.wrong.message());
     let parameters = Parameters::shipped().map_err(|error| Message::own(error.to_string()))?;
     Try::of(name, housed, changes, (&apiary.money, &parameters)).map_err(wrong)
 }

@@ -4,7 +4,7 @@ use axum::extract::State;
 use maud::{Markup, html};
 use snowhum_say::{Message, round_page as text};
 
-use super::round::{FURTHER, Question, USUAL, typed};
+use super::round::{Question, typed};
 use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
@@ -22,6 +22,7 @@ pub(crate) fn sheet(view: &View) -> Markup {
         let words: Vec<String> = question.answers(indoors).iter().map(|(words, _)| say(words())).collect();
         words.join("  ·  ")
     };
+    let asked = Question::all();
     html! {
         h1 { (say(text::pencil())) }
         p { (say(text::pencil_day())) }
@@ -38,7 +39,7 @@ pub(crate) fn sheet(view: &View) -> Markup {
                 @if indoors { p class="small" { (say(text::indoors())) } }
                 table {
                     tbody {
-                        @for question in USUAL.iter().chain(&FURTHER).filter(is_asked) {
+                        @for question in asked.iter().filter(is_asked) {
                             tr { th scope="row" { (say((question.asks)())) } td { (answers(question, indoors)) } }
                         }
                         @for (asks, _, _, figure) in typed(indoors) {

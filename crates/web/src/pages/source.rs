@@ -2,6 +2,7 @@
 
 use axum::extract::{Path, State};
 use maud::{Markup, html};
+use snowhum_advice::answer;
 use snowhum_figures::files;
 use snowhum_say::{Message, source_page as text};
 use std::sync::LazyLock;
@@ -21,7 +22,7 @@ struct Figure {
 
 static FIGURES: LazyLock<Vec<Figure>> = LazyLock::new(|| {
     let mut figures = Vec::new();
-    for (file, _, text) in files::ALL.iter().copied() {
+    for (file, text) in files::ALL.iter().copied() {
         if let Ok(table) = text.parse::<toml::Table>() {
             gather(file, "", &Value::Table(table), &mut figures);
         }
@@ -49,6 +50,11 @@ fn gather(file: &'static str, path: &str, value: &Value, figures: &mut Vec<Figur
         }
         _ => {}
     }
+}
+
+/// How well a figure is founded, of the word its file has.
+fn founded(status: &str) -> Message {
+    serde_json::from_value(status.into()).map_or_else(|_| status.into(), answer::founded)
 }
 
 fn shown(value: &Value) -> String {
@@ -100,17 +106,17 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
             input id="find" name="find" maxlength="60" value=(asked.get("find").unwrap_or_default());
             button { (say(text::look())) }
         }
-        @for (file, title, _) in files::ALL.iter().copied() {
+        @for (file, _) in files::ALL.iter().copied() {
             @let found: Vec<&Figure> = FIGURES.iter().filter(|figure| figure.file == file).filter(is_sought).collect();
             @if !found.is_empty() {
                 details open[!sought.is_empty()] {
-                    summary { (say(text::file(found.len(), title))) }
+                    summary { (say(text::file(found.len(), text::title(file)))) }
                     ul class="sources" {
                         @for figure in found {
                             li {
                                 a href={ "/source/" (figure.file) "/" (figure.name) } { (figure.title()) }
                                 @if let Some(value) = figure.fact("value") { ": " (value) " " (figure.fact("unit").unwrap_or_default()) }
-                                span class="small" { " " (figure.fact("status").unwrap_or_default()) }
+                                span class="small" { " " @if let Some(status) = figure.fact("status") { (say(founded(status))) } }
                             }
                         }
                     }
@@ -140,7 +146,7 @@ pub(crate) async fn show(State(app): State<App>, Path((file, name)): Path<(Strin
         h1 { (figure.title()) }
         dl class="figures" {
             @for key in ["value", "unit", "low", "high", "status", "source"] {
-                @if let Some(value) = figure.fact(key) { dt { (named(key)) } dd { (value) } }
+                @if let Some(value) = figure.fact(key) { dt { (named(key)) } dd { (if key == "status" { say(founded(value)) } else { value.to_owned() }) } }
             }
             @for (key, value) in &figure.facts {
                 @if !["value", "unit", "low", "high", "status", "source"].contains(&key.as_str()) { dt { (named(key)) } dd { (value) } }

@@ -17,7 +17,7 @@ use crate::frame;
 use crate::lasting::Last;
 use crate::page::{Place, folded, page};
 use crate::view::View;
-use crate::words::marked;
+use crate::words::{cautioned, marked};
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
@@ -36,7 +36,7 @@ pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
         @if let Some(jobs) = jobs.told() { (still_ahead(jobs, tongue)) }
         @match &answered {
             Some(Ok(spring)) => (body(spring, tongue)),
-            Some(Err(words)) => p class="caution" { (words) },
+            Some(Err(words)) => p class="caution" { (tongue.say(words)) },
             None if view.trouble.is_some() => p { (tongue.say(&text::no_estimate())) },
             None => {}
         }
@@ -78,7 +78,7 @@ fn body(spring: &Springtime, tongue: Tongue) -> Markup {
         p { (tongue.say(&spring.danger.says)) }
         (open(&spring.open, tongue))
         (folded(&say(text::look_for()), &html! { ol class="ranked" {
-            @for item in &spring.first_look { li { strong { (tongue.say(&item.look_for)) } " " (tongue.say(&item.why)) " " em { (tongue.say(&item.otherwise)) } } }
+            @for item in &spring.first_look { li { strong { (tongue.say(&item.look_for)) } " " (tongue.say(&item.why)) " " em { (cautioned(tongue, &item.otherwise)) } } }
         } }))
         (feeding(spring, tongue))
         (strength(spring, tongue))

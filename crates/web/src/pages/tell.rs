@@ -52,7 +52,7 @@ async fn show(app: &App, mut view: View, at: Option<usize>, asked: &Asked) -> Re
     let body = html! {
         h1 { (say(told.as_ref().map_or_else(text::heading, title))) }
         (frame::age(&view, &last))
-        @if let Some(Err(words)) = &last.answer { p class="caution" { (words) } }
+        @if let Some(Err(words)) = &last.answer { p class="caution" { (tongue.say(words)) } }
         @if let Some(told) = &told {
             p class="ways no-print" { a class="go" href="?file=1" download="winter.html" { (say(text::take())) } }
             (PreEscaped(drawn(told, &view.apiary, tongue).inline()))

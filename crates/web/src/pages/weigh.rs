@@ -17,7 +17,7 @@ use crate::ids;
 use crate::page::{Place, page};
 use crate::sent::shortened;
 use crate::view::{Asked, View};
-use crate::words::masses;
+use crate::words::{cautioned, masses};
 
 pub(crate) async fn show(
     State(app): State<App>,
@@ -161,7 +161,7 @@ fn beliefs(tongue: Tongue) -> Markup {
             h2 { (tongue.say(&text::says())) }
             ul class="evidence" {
                 @for belief in [text::one_side(), text::supports(), text::by_hand()] { li { (tongue.say(&belief)) } }
-                @for hazard in [Hazard::OneSide, Hazard::Lifting] { li { (hazard.says()) } }
+                @for hazard in [Hazard::OneSide, Hazard::Lifting] { li { (cautioned(tongue, &hazard.says())) } }
             }
         }
     }

@@ -10,7 +10,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
-use crate::words::marked;
+use crate::words::{cautioned, founded, marked};
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let view = View::of(&app).await?;
@@ -33,7 +33,7 @@ pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup,
             (table(&found, tongue))
         }
         p class="small" { (marked(tongue, &text::which())) }
-        section { h2 { (say(text::hurt())) } (cautions()) }
+        section { h2 { (say(text::hurt())) } (cautions(tongue)) }
     };
     Ok(page(&view, Place::Words, &heading, &body))
 }
@@ -49,7 +49,7 @@ fn table(found: &[&Term], tongue: Tongue) -> Markup {
                         tr {
                             th scope="row" { strong { (term.british) } }
                             td { (term.american) }
-                            td { (term.means) @if let Some(trap) = &term.trap { " " em { (trap) } } }
+                            td { (tongue.say(&term.means)) @if let Some(trap) = &term.trap { " " em { (tongue.say(trap)) } } }
                         }
                     }
                 }
@@ -58,13 +58,15 @@ fn table(found: &[&Term], tongue: Tongue) -> Markup {
     }
 }
 
-fn cautions() -> Markup {
+fn cautions(tongue: Tongue) -> Markup {
     html! {
         dl class="cautions" {
             @for hazard in Hazard::ALL {
-                @let caution = hazard.caution();
-                dt id=(hazard.name()) { (caution.title) }
-                dd { (caution.says) " " span class="small" translate="no" { "(" (caution.status) ": " (caution.source) ".)" } }
+                dt id=(hazard.name()) { (tongue.say(&hazard.title())) }
+                dd {
+                    (cautioned(tongue, &hazard.says())) " "
+                    @if let Some(on) = hazard.founded() { span class="small" translate="no" { "(" (tongue.say(&founded(&on.status))) ": " (on.source) ".)" } }
+                }
             }
         }
     }

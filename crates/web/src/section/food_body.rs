@@ -73,7 +73,7 @@ impl Seen {
             None => "not-said",
         };
         SectionFood {
-            name: tongue.say(&text::body(self.body.kind.words(), self.body.pollen)),
+            name: tongue.say(&text::body(self.body.kind.message(), self.body.pollen)),
             state,
             lies: if self.body.kind == FoodBodyKind::FrameFeeder { FoodLies::AmongCombs } else { FoodLies::OnTopBars },
             left: Fraction::new((middle - width / 2.0).clamp(0.0, 1.0)),

@@ -3,7 +3,7 @@
 use encoding_rs::{Encoding, WINDOWS_1252};
 use snowhum_apiary::{Table, TableRow, Wrong};
 
-use super::{RIGHT, wrong};
+use snowhum_say::sheet_file as say;
 
 const DELIMITERS: [u8; 3] = [b';', b'\t', b','];
 /// Rows by which the delimiter is told.
@@ -30,7 +30,7 @@ pub(super) fn table(text: &str, file: &str) -> Result<Table, Wrong> {
     let mut rows: Vec<TableRow> = Vec::new();
     let (mut line, mut counted) = (1, 0);
     for record in reader.records() {
-        let record = record.map_err(|error| wrong(format!("is no table ({error})"), RIGHT))?;
+        let record = record.map_err(|error| Wrong::new(say::no_table_why(error.to_string()), say::right()))?;
         // A row begins behind the empty lines before it.
         let at = record.position().map_or(counted, |at| usize::try_from(at.byte()).unwrap_or(counted));
         let empty = text[at..].bytes().take_while(|byte| *byte == b'\n').count();
@@ -52,12 +52,12 @@ pub(super) fn bounded(rows: &[TableRow]) -> Result<(), Wrong> {
         return Ok(());
     }
     let (rows, columns) = (Table::MOST_ROWS, Table::MOST_COLUMNS);
-    Err(wrong(format!("has more than {rows} rows or {columns} columns"), "give the notes alone, in parts"))
+    Err(Wrong::new(say::large(columns, rows), say::large_right()))
 }
 
 /// A table as text, each row at its number.
 pub(super) fn written(table: &Table) -> Result<String, Wrong> {
-    let fault = |error: &dyn std::fmt::Display| wrong(format!("cannot be written as text ({error})"), RIGHT);
+    let fault = |error: &dyn std::fmt::Display| Wrong::new(say::no_writing(error.to_string()), say::right());
     let (mut text, mut next) = (Vec::new(), 1);
     for row in &table.rows {
         text.extend(std::iter::repeat_n(b'\n', row.number.saturating_sub(next).min(MOST_EMPTY)));

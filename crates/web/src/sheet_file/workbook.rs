@@ -2,11 +2,12 @@
 
 use calamine::{DataRef, ExcelDateTime, Reader, SheetType, SheetVisible, Xlsx};
 use snowhum_apiary::{Table, TableRow, Wrong};
+use snowhum_say::{Message, fault, sheet_file as say};
 use std::collections::BTreeMap;
 use std::io::{Cursor, Read};
 use zip::ZipArchive;
 
-use super::{SheetFile, wrong};
+use super::SheetFile;
 
 /// Most that is unpacked, bytes: some hundred times a keeper's diary.
 const MOST_UNPACKED: u64 = 16 << 20;
@@ -20,7 +21,6 @@ const MOST_STYLES: usize = 1 << 20;
 const COUNT: &[u8] = b"uniqueCount";
 /// Sheets that are named where one is not found.
 const NAMED: usize = 10;
-const AGAIN: &str = "open it in a spreadsheet and save it again as .xlsx, or as .csv";
 /// What the files of older and of protected workbooks begin with.
 const OLD: &[u8] = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1";
 
@@ -32,10 +32,9 @@ pub(super) fn is_one(bytes: &[u8]) -> bool {
 }
 
 /// A sheet's table, and which sheets were not read.
-pub(super) fn table(file: &SheetFile<'_>) -> Result<(Table, Option<String>), Wrong> {
+pub(super) fn table(file: &SheetFile<'_>) -> Result<(Table, Option<Message>), Wrong> {
     if file.bytes.starts_with(OLD) {
-        let problem = "is protected by a password, or in the old form of .xls";
-        return Err(wrong(problem, "save it without a password as .xlsx, or as .csv"));
+        return Err(Wrong::new(say::protected(), say::protected_right()));
     }
     measured(file.bytes)?;
     let mut workbook: Workbook<'_> = Xlsx::new(Cursor::new(file.bytes)).map_err(|error| damaged(&error))?;
@@ -47,18 +46,17 @@ pub(super) fn table(file: &SheetFile<'_>) -> Result<(Table, Option<String>), Wro
         Some(asked) => asked_for(&mut workbook, &names, asked)?,
         None => first(&mut workbook, &names)?,
     };
-    let others: Vec<String> =
-        names.iter().filter(|other| **other != name).map(|other| format!("\"{other}\"")).collect();
-    let said = (!others.is_empty()).then(|| format!("sheet \"{name}\" was read, and not {}", others.join(", ")));
+    let others: Vec<Message> = names.iter().filter(|other| **other != name).map(fault::quoted).collect();
     let shown = if others.is_empty() { file.file.to_owned() } else { format!("{}, sheet \"{name}\"", file.file) };
+    let said = (!others.is_empty()).then(|| say::read_alone(others, name));
     Ok((Table { file: shown, rows }, said))
 }
 
 fn asked_for(workbook: &mut Workbook<'_>, names: &[String], asked: &str) -> Result<(String, Vec<TableRow>), Wrong> {
     let found = names.iter().find(|name| name.trim().to_lowercase() == asked.trim().to_lowercase());
     let Some(name) = found else {
-        let there: Vec<String> = names.iter().take(NAMED).map(|name| format!("\"{name}\"")).collect();
-        return Err(wrong(format!("has no sheet \"{asked}\""), format!("its sheets are {}", there.join(", "))));
+        let there = names.iter().take(NAMED).map(fault::quoted).collect();
+        return Err(Wrong::new(say::no_sheet(asked), say::sheets(there)));
     };
     Ok((name.clone(), rows(workbook, name)?))
 }
@@ -71,16 +69,16 @@ fn first(workbook: &mut Workbook<'_>, names: &[String]) -> Result<(String, Vec<T
             return Ok((name.clone(), rows));
         }
     }
-    Err(wrong("holds nothing", "give a workbook with a row for each look at a hive"))
+    Err(Wrong::new(say::holds_nothing(), say::holds_nothing_right()))
 }
 
 /// Unpacks every part by itself, so that one that swells without end is known before it is read.
 fn measured(bytes: &[u8]) -> Result<(), Wrong> {
     let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|error| damaged(&error))?;
     if archive.index_for_name("content.xml").is_some() {
-        return Err(wrong("is an OpenDocument sheet", "save it as .xlsx or .csv"));
+        return Err(Wrong::new(say::open_document(), say::open_document_right()));
     }
-    let too_large = || wrong("unpacks to more than 16 MB", "save the sheet of notes alone, as .xlsx or .csv");
+    let too_large = || Wrong::new(say::vast(), say::vast_right());
     if archive.len() > MOST_PARTS {
         return Err(too_large());
     }
@@ -92,7 +90,7 @@ fn measured(bytes: &[u8]) -> Result<(), Wrong> {
         part.take(left + 1).read_to_end(&mut unpacked).map_err(|error| damaged(&error))?;
         left = left.checked_sub(unpacked.len() as u64).ok_or_else(too_large)?;
         if is_dear(&name, &unpacked) {
-            return Err(wrong("is made so that it cannot be read in the memory there is", AGAIN));
+            return Err(Wrong::new(say::dear(), say::again_right()));
         }
     }
     Ok(())
@@ -120,8 +118,8 @@ fn counted(workbook: &mut Workbook<'_>, name: &str) -> Result<(), Wrong> {
     while let Some(cell) = reader.next_cell_with_formula_metadata().map_err(|error| damaged(&error))? {
         if cell.formula.is_some() && cell.value == DataRef::Empty {
             let (row, column) = cell.pos;
-            let place = format!("row {}, column {}", u64::from(row) + 1, u64::from(column) + 1);
-            return Err(wrong(format!("sheet \"{name}\" holds a sum that was never counted, in {place}"), AGAIN));
+            let problem = say::uncounted(u64::from(column) + 1, u64::from(row) + 1, name);
+            return Err(Wrong::new(problem, say::again_right()));
         }
     }
     Ok(())
@@ -144,14 +142,12 @@ fn rows(workbook: &mut Workbook<'_>, name: &str) -> Result<Vec<TableRow>, Wrong>
         let at = usize::try_from(column).unwrap_or(usize::MAX);
         let cells = rows.entry(row).or_default();
         if letters > MOST_TEXT || at >= Table::MOST_COLUMNS {
-            let problem = format!("sheet \"{name}\" has more than {} columns or 4 MB of words", Table::MOST_COLUMNS);
-            return Err(wrong(problem, "give a sheet with the notes alone"));
+            return Err(Wrong::new(say::wide(Table::MOST_COLUMNS, name), say::wide_right()));
         }
         cells.resize(cells.len().max(at + 1), String::new());
         cells[at] = text;
         if rows.len() > Table::MOST_ROWS {
-            let problem = format!("sheet \"{name}\" has more than {} rows", Table::MOST_ROWS);
-            return Err(wrong(problem, "give the notes in parts"));
+            return Err(Wrong::new(say::many_rows(Table::MOST_ROWS, name), say::many_rows_right()));
         }
     }
     let number = |row: u32| usize::try_from(row).map_or(usize::MAX, |row| row.saturating_add(1));
@@ -212,5 +208,5 @@ fn day(moment: &ExcelDateTime) -> String {
 }
 
 fn damaged(error: &dyn std::fmt::Display) -> Wrong {
-    wrong(format!("is damaged, or no workbook ({error})"), AGAIN)
+    Wrong::new(say::damaged(error.to_string()), say::again_right())
 }

@@ -16,6 +16,7 @@ mod jobs;
 mod learn;
 mod load;
 mod many;
+mod marked;
 mod named;
 mod notes;
 mod pages;

@@ -14,9 +14,9 @@ use snowhum_advice::setup::{SetupAnswer, Try, compare};
 use snowhum_advice::spring::{SpringQuestion, Springtime, spring};
 use snowhum_advice::{PlanQuestion, plan, yard};
 use snowhum_apiary::Apiary;
-use snowhum_say::Tongue;
+use snowhum_say::{Language, Message};
 use snowhum_store::Store;
-use snowhum_units::Metre;
+use snowhum_units::{Metre, System};
 use snowhum_watch::{Sizes, Watching};
 use snowhum_weather::{AirPaths, Climate, Ensemble, Far, Place, generate};
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
@@ -78,32 +78,32 @@ impl Door {
 struct Slow(Door);
 
 impl Reckon for Slow {
-    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), Message> {
         self.0.pass();
         Small.present(ask, before)
     }
 
-    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {
+    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, Message> {
         self.0.pass();
         Small.ahead(ask)
     }
 
-    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String> {
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, Message> {
         self.0.pass();
         Small.windows(ask)
     }
 
-    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String> {
+    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, Message> {
         self.0.pass();
         Small.spring(ask, now, jobs)
     }
 
-    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String> {
+    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, Message> {
         self.0.pass();
         Small.film(ask, plan, now)
     }
 
-    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {
+    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, Message> {
         self.0.pass();
         Small.setups(ask, at, tries)
     }
@@ -127,12 +127,14 @@ fn with_plan<T>(ask: &Ask, from: Date, answer: impl FnOnce(PlanQuestion<'_>) -> 
 }
 
 impl Reckon for Small {
-    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), Message> {
         if ask.day >= SPRING {
-            return Err("that day lies after this winter".to_owned());
+            return Err("that day lies after this winter".into());
         }
-        let (signs, thresholds) =
-            (snowhum_watch::Parameters::shipped().unwrap(), Thresholds::shipped().map_err(|error| error.to_string())?);
+        let (signs, thresholds) = (
+            snowhum_watch::Parameters::shipped().unwrap(),
+            Thresholds::shipped().map_err(|error| Message::from(error.to_string()))?,
+        );
         Ok(with_plan(ask, ask.day.saturating_add(1.days()), |plan| {
             let sizes = Sizes { alive: 64, dead: 32 };
             let (signs, thresholds) = (&signs, &thresholds);
@@ -143,12 +145,12 @@ impl Reckon for Small {
         }))
     }
 
-    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, String> {
+    fn ahead(&self, ask: &Ask) -> Result<PlanAnswer, Message> {
         Ok(with_plan(ask, ask.apiary.as_of, |question| plan(&question)))
     }
 
-    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String> {
-        let triggers = Triggers::shipped().map_err(|error| error.to_string())?;
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, Message> {
+        let triggers = Triggers::shipped().map_err(|error| Message::from(error.to_string()))?;
         let from = season_start(ask.day, ask.apiary.site.latitude);
         let place = yard::place(&ask.apiary.site);
         let zone = TimeZone::get(&ask.apiary.site.zone).unwrap();
@@ -166,15 +168,15 @@ impl Reckon for Small {
         }))
     }
 
-    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, String> {
-        let triggers = Triggers::shipped().map_err(|error| error.to_string())?;
+    fn spring(&self, ask: &Ask, now: &NowAnswer, jobs: &JobsAnswer) -> Result<Springtime, Message> {
+        let triggers = Triggers::shipped().map_err(|error| Message::from(error.to_string()))?;
         let winter = Small::weather(&ask.apiary);
         Ok(spring(&SpringQuestion { apiary: &ask.apiary, now, jobs, winter: &winter, triggers: &triggers }))
     }
 
-    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, String> {
+    fn film(&self, ask: &Ask, plan: &PlanAnswer, now: &NowAnswer) -> Result<FilmAnswer, Message> {
         let signs = snowhum_watch::Parameters::shipped().unwrap();
-        let thresholds = Thresholds::shipped().map_err(|error| error.to_string())?;
+        let thresholds = Thresholds::shipped().map_err(|error| Message::from(error.to_string()))?;
         Ok(with_plan(ask, ask.apiary.as_of, |autumn| {
             with_plan(ask, now.as_of.saturating_add(1.days()), |ahead| {
                 let sizes = Sizes { alive: 64, dead: 32 };
@@ -186,8 +188,8 @@ impl Reckon for Small {
         }))
     }
 
-    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, String> {
-        with_plan(ask, ask.apiary.as_of, |question| compare(&question, at, tries)).ok_or_else(|| "no hive".to_owned())
+    fn setups(&self, ask: &Ask, at: usize, tries: &[Try]) -> Result<SetupAnswer, Message> {
+        with_plan(ask, ask.apiary.as_of, |question| compare(&question, at, tries)).ok_or_else(|| "no hive".into())
     }
 }
 
@@ -237,14 +239,21 @@ impl Served {
             None => Store::in_memory().await.unwrap(),
         };
         store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
-        Self::under(Box::new(Small), store, (yard, Some(day), None), reach)
+        Self::under(Box::new(Small), store, (yard, Some(day), None), reach, None)
+    }
+
+    /// The demo yard in a language that nobody chose on its pages.
+    pub(crate) async fn in_language(language: Language) -> Self {
+        let (store, yard) = (Store::in_memory().await.unwrap(), demo());
+        store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
+        Self::under(Box::new(Small), store, (yard, Some(FEBRUARY), None), Reach::this_machine(), Some(language))
     }
 
     /// The demo yard under a model that computes only while a door is open.
     pub(crate) async fn behind(door: &Door) -> Self {
         let (store, yard) = (Store::in_memory().await.unwrap(), demo());
         store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
-        Self::under(Box::new(Slow(door.clone())), store, (yard, Some(FEBRUARY), None), Reach::this_machine())
+        Self::under(Box::new(Slow(door.clone())), store, (yard, Some(FEBRUARY), None), Reach::this_machine(), None)
     }
 
     /// The yard of a file, its notes in memory.
@@ -252,7 +261,7 @@ impl Served {
         let text = std::fs::read_to_string(&file).unwrap();
         let (store, yard) = (Store::in_memory().await.unwrap(), snowhum_apiary::read(&text, "yard").unwrap().0);
         store.import_yard(&yard, jiff::Timestamp::now()).await.unwrap();
-        Self::under(Box::new(Small), store, (yard, Some(FEBRUARY), Some(file)), Reach::this_machine())
+        Self::under(Box::new(Small), store, (yard, Some(FEBRUARY), Some(file)), Reach::this_machine(), None)
     }
 
     fn under(
@@ -260,9 +269,10 @@ impl Served {
         store: Store,
         (yard, day, file): (Apiary, Option<Date>, Option<PathBuf>),
         reach: Reach,
+        language: Option<Language>,
     ) -> Self {
-        let tongue = Tongue::BRITISH;
-        let opened = Opened { store: store.clone(), yard: yard.id, reckon, day, home: None, file, tongue, reach };
+        let (home, system) = (None, System::Metric);
+        let opened = Opened { store: store.clone(), yard: yard.id, reckon, day, home, file, system, language, reach };
         let app = App::new(opened);
         tokio::spawn(app.clone().work());
         Self { router: router(app.clone()), app, store, yard }
@@ -356,7 +366,7 @@ pub(crate) fn said(page: &str) -> String {
 }
 
 /// A page as strict XML.
-fn strict(page: &str) -> Result<String, String> {
+pub(crate) fn strict(page: &str) -> Result<String, String> {
     const VOID: [&str; 4] = ["meta", "link", "input", "br"];
     let body = page.strip_prefix("<!DOCTYPE html>").ok_or("no doctype")?;
     let mut strict = String::with_capacity(body.len());

@@ -1,11 +1,17 @@
 //! British or North American on every page, the keeper's own words on none changed.
 
-use axum::http::StatusCode;
+use axum::body::Body;
+use axum::http::{Request, StatusCode};
 use snowhum_advice::questions::questions;
+use snowhum_say::{Language, Message, Tongue};
 use snowhum_testkit::{AMERICAN, BRITISH, holds};
 
 use crate::pages::every_page;
-use crate::support::{Served, demo, run, run_bare, said};
+use crate::support::{Answer, Served, demo, run, run_bare, said};
+
+fn british(message: &Message) -> String {
+    Tongue::BRITISH.say(message)
+}
 
 async fn none_is_on_any_page(served: &Served, terms: &[&str]) {
     served.settled().await;
@@ -46,8 +52,12 @@ fn a_keeper_in_britain_meets_no_american_word() {
     });
 }
 
-/// A page without its pictures, whose words are cut to fit, and without the moment it was computed at.
+/// A page without its pictures, whose words are cut to fit, without the moment it was computed at and without the British
+/// text beside a caution.
 fn told(body: &str) -> String {
+    let mut parts = body.split("<span class=\"small\" lang=\"en\">");
+    let first = parts.next().unwrap_or_default().to_owned();
+    let body = parts.fold(first, |page, part| page + part.split_once("</span>").map_or(part, |(_, rest)| rest));
     let mut pictures = body.split("<svg");
     let first = pictures.next().unwrap_or_default().to_owned();
     let body = pictures.fold(first, |page, part| page + part.split_once("</svg>").map_or(part, |(_, rest)| rest));
@@ -141,10 +151,16 @@ fn every_question_leads_to_a_page_there_is_and_stands_in_the_guide() {
     let guide = include_str!("../../../../docs/user-guide/questions.md");
     for question in questions() {
         assert!(routes.contains(&question.address.as_str()), "{}", question.address);
-        let row = format!("| {} | `{}` | `snowhum {}` |", question.asks, question.address, question.command);
+        let row =
+            format!("| {} | `{}` | `snowhum {}` |", british(&question.asks()), question.address, question.command);
         assert!(guide.contains(&row), "the guide lacks {row}");
         for belief in &question.beliefs {
-            let row = format!("| {} | `/normal#{}` | `{}` |", belief.says, question.name, question.arises_at(belief));
+            let row = format!(
+                "| {} | `/normal#{}` | `{}` |",
+                british(&belief.says()),
+                question.name,
+                question.arises_at(belief)
+            );
             assert!(guide.contains(&row), "the guide lacks {row}");
         }
     }
@@ -186,8 +202,58 @@ fn every_belief_is_answered_on_the_page_where_it_arises() {
                 let address = question.arises_at(belief);
                 let page = served.get(&address.replace("{colony}", &served.colony("Alder").to_string())).await;
                 assert_eq!(page.status, StatusCode::OK, "{address}");
-                assert!(said(&page.body).contains(&belief.truth), "{address} does not answer \"{}\"", belief.says);
+                assert!(said(&page.body).contains(&british(&belief.truth())), "{address}: {}", belief.name);
             }
+        }
+    });
+}
+
+/// A page as a browser with these languages is given it.
+async fn read_by(served: &Served, languages: &str, path: &str) -> Answer {
+    let request = Request::get(path).header("accept", "text/html").header("accept-language", languages);
+    served.ask(request.body(Body::empty()).unwrap()).await
+}
+
+#[test]
+fn until_a_language_is_chosen_pages_are_in_the_browsers() {
+    run(|served| async move {
+        served.settled().await;
+        for (languages, tag) in [("fr-CH, de;q=0.9", "fr"), ("xx, de;q=0.5, fr;q=0.1", "de"), ("en-US", "en-US")] {
+            let page = read_by(&served, languages, "/").await;
+            assert!(page.body.contains(&format!("<html lang=\"{tag}\"")), "{languages}");
+            let varies = page.headers.get_all("vary").iter().any(|value| value == "accept-language");
+            assert!(varies, "what is kept on the way is kept by language");
+        }
+        let missing = read_by(&served, "de", "/nowhere").await;
+        assert_eq!(missing.status, StatusCode::NOT_FOUND);
+        assert!(missing.body.contains("<html lang=\"de\"") && missing.body.contains("keine solche Seite"));
+        let refused = read_by(&served, "fr", "/api/notes/00000000-0000-7000-8000-000000000001").await;
+        assert!(refused.body.contains("Cette note n’existe pas"), "{}", refused.body);
+        choose(&served, "en-GB").await;
+        assert!(read_by(&served, "de", "/").await.body.contains("<html lang=\"en-GB\""), "what was chosen holds");
+    });
+}
+
+#[test]
+fn a_language_named_at_the_start_goes_before_the_browsers_and_after_the_chosen_one() {
+    run_bare(async {
+        let served = Served::in_language(Language::French).await;
+        assert!(read_by(&served, "de", "/settings").await.body.contains("<html lang=\"fr\""));
+        choose(&served, "de").await;
+        assert!(read_by(&served, "fr", "/settings").await.body.contains("<html lang=\"de\""));
+    });
+}
+
+#[test]
+fn a_browser_may_ask_for_any_languages() {
+    run(|served| async move {
+        let many = "de-".repeat(3_000);
+        for languages in
+            ["", ",,;;==", "*", "de;q=0", "de;q=-1", "de;q=1e999", "de;q=NaN", "\u{e4}", &many, &"x,".repeat(5_000)]
+        {
+            let page = read_by(&served, languages, "/settings").await;
+            assert_eq!(page.status, StatusCode::OK, "{languages}");
+            assert!(page.body.contains("<html lang=\"en-GB\"") || languages.starts_with("de-"), "{languages}");
         }
     });
 }

@@ -1,6 +1,6 @@
 //! Grown bees, against what goes into winter here.
 
-use snowhum_say::{Message, fit as say};
+use snowhum_say::{Message, fit as say, regions, usual};
 
 use super::shown::{Shown, hundreds};
 use crate::fit::answer::{Scale, Usual, What};
@@ -16,12 +16,12 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let nucleus = look.is_nucleus(at);
     let size = if nucleus { CombsFor::Nucleus } else { CombsFor::Full };
     let row = look.figures.bees_at(&look.base.question.apiary.site, size, look.cold);
-    let usual = row.map(|row| Usual {
+    let here = row.map(|row| Usual {
         low: row.value[0],
         high: row.value[1],
-        region: (&row.region).into(),
+        region: regions::named(&row.region).unwrap_or_default(),
         hive: say::bees_hive(nucleus),
-        says: (&row.says).into(),
+        says: usual::named(&row.name).unwrap_or_default(),
         source: (&row.source).into(),
         status: row.status,
     });
@@ -29,9 +29,10 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let [low, middle, high] = [bees.p10, bees.p50, bees.p90].map(hundreds);
     let says = say::bees(middle, rounded(colony.frames_of_bees, 1), high, low);
     let mut scale =
-        Shown { what: What::Bees, figure: Some(bees), unit: "bees", usual, end: 20_000.0, decimals: -2, says }.scale();
+        Shown { what: What::Bees, figure: Some(bees), unit: "bees", usual: here, end: 20_000.0, decimals: -2, says }
+            .scale();
     let other = &look.figures.bees_other_school;
-    scale.other_school = Some(say::bees_other(&other.says, &other.source));
+    scale.other_school = Some(say::bees_other(&other.source));
     scale.look = counted(look, at);
     scale
 }

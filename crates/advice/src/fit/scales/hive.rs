@@ -20,7 +20,7 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
         high: row.value[1],
         region: say::hive_region(),
         hive: say::any_hive(),
-        says: (&row.says).into(),
+        says: say::hive_lids(),
         source: (&row.source).into(),
         status: row.status,
     };

@@ -21,9 +21,9 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
     let usual = line.map(|line| Usual {
         low: 0.0,
         high: line.value[0],
-        region: line.region.into(),
+        region: line.region(),
         hive: say::any_hive(),
-        says: line.says.into(),
+        says: line.says,
         source: line.source.into(),
         status: line.status,
     });

@@ -17,7 +17,7 @@ pub(super) fn scale(look: &Look<'_>, at: usize) -> Scale {
         high: row.value[1],
         region: say::queen_region(),
         hive: say::any_hive(),
-        says: (&row.says).into(),
+        says: say::queen_young(),
         source: (&row.source).into(),
         status: row.status,
     };

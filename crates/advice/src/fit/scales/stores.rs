@@ -43,7 +43,7 @@ fn usual(look: &Look<'_>, at: usize, need: Kilogram) -> Usual {
             high: row.value[1],
             region: say::stores_nucleus_region(),
             hive: say::bees_hive(true),
-            says: (&row.says).into(),
+            says: say::stores_nucleus(),
             source: (&row.source).into(),
             status: row.status,
         };
@@ -53,9 +53,9 @@ fn usual(look: &Look<'_>, at: usize, need: Kilogram) -> Usual {
         Some((rule, (low, high), status)) => Usual {
             low,
             high: high.max(low + 1.0),
-            region: (&rule.region).into(),
+            region: rule.region.clone(),
             hive: say::stores_boxes(hive.boxes.len()),
-            says: (&rule.says).into(),
+            says: rule.says.clone(),
             source: (&rule.source).into(),
             status,
         },

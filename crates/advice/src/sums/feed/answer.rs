@@ -38,7 +38,7 @@ pub struct FeedAnswer {
     /// What to know before feeding.
     pub say: Vec<Message>,
     /// What can hurt.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Message>,
     /// Where it comes from.
     pub sources: Vec<Message>,
 }
@@ -94,7 +94,7 @@ pub struct ByVolume {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Solid {
     /// The kind.
-    pub what: String,
+    pub what: Message,
     /// How much feeds as much as the stores that are short.
     pub kg: f64,
     /// How thick that lies over the whole box.
@@ -125,18 +125,17 @@ pub struct Frames {
 }
 
 /// Something that is not fed.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Never {
     /// What.
-    pub what: String,
+    pub what: Message,
     /// Why not.
-    pub why: String,
+    pub why: Message,
     /// Who says so.
     pub source: String,
 }
 
-pub(super) fn cautions(season: Season) -> Vec<String> {
+pub(super) fn cautions(season: Season) -> Vec<Message> {
     let mut hazards = vec![Hazard::Robbing, Hazard::HealthyCombs, Hazard::HotSugar, Hazard::FoodLaw];
     if season == Season::Winter {
         hazards.push(Hazard::LidOff);

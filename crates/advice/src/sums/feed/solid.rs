@@ -1,6 +1,7 @@
 //! Solid feed: how much, and how thick it lies on a box.
 
 use serde::Deserialize;
+use snowhum_say::{Message, feed as say};
 use snowhum_units::{Kilogram, KilogramPerCubicMetre, Metre};
 use snowhum_winter::Status;
 
@@ -21,7 +22,6 @@ pub(super) struct Kinds {
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Kind {
-    name: String,
     /// Density, kg/m³.
     value: f64,
     /// Share of sugar.
@@ -37,12 +37,18 @@ struct Kind {
 impl Kinds {
     /// Each for what is short, matched by the sugar in stores; a slab covers the whole box.
     pub(super) fn all(&self, question: &FeedQuestion, honey_sugar: f64) -> Vec<Solid> {
-        [&self.damp, &self.dry, &self.fondant, &self.cooked].map(|kind| kind.solid(question, honey_sugar)).to_vec()
+        let kinds = [
+            (say::solid_damp(), &self.damp),
+            (say::solid_dry(), &self.dry),
+            (say::solid_fondant(), &self.fondant),
+            (say::solid_cooked(), &self.cooked),
+        ];
+        kinds.map(|(what, kind)| kind.solid(what, question, honey_sugar)).into()
     }
 }
 
 impl Kind {
-    fn solid(&self, question: &FeedQuestion, honey_sugar: f64) -> Solid {
+    fn solid(&self, what: Message, question: &FeedQuestion, honey_sugar: f64) -> Solid {
         let footprint = question.hive_box.length * question.hive_box.width;
         let density = KilogramPerCubicMetre::new(self.value);
         let stores_per_kg = self.sugar / honey_sugar;
@@ -51,7 +57,7 @@ impl Kind {
         let slab = question.slab.map(|thickness| density * (footprint * thickness));
         let stores = |slab: Kilogram| rounded((slab * stores_per_kg).get(), 1);
         Solid {
-            what: self.name.clone(),
+            what,
             kg: rounded(kg.get(), 2),
             thickness_mm: rounded(10.0 * (kg / centimetre), 0),
             kg_per_cm: rounded(centimetre.get(), 2),

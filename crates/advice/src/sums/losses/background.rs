@@ -11,6 +11,7 @@ use snowhum_units::Range;
 use snowhum_units::Same;
 use snowhum_winter::Parameters;
 
+use crate::answer::founded;
 use crate::statistics::rounded;
 use crate::sums::SumFault;
 pub use law::{Learnt, OwnWinter, YardEffect, learnt};
@@ -103,9 +104,9 @@ fn of_100(chance: Range<f64>) -> Message {
 fn sources(p: &Parameters) -> Vec<Message> {
     let (loss, year, yard) = (&p.background_loss, &p.background_by_year, &p.background_by_yard);
     vec![
-        say::sources_unnamed(&loss.source, loss.status.words()),
-        say::sources_by_year(&year.source, year.status.words()),
-        say::sources_by_yard(&yard.source, yard.status.words()),
+        say::sources_unnamed(&loss.source, founded(loss.status)),
+        say::sources_by_year(&year.source, founded(year.status)),
+        say::sources_by_yard(&yard.source, founded(yard.status)),
         say::sources_left_out(),
     ]
 }

@@ -28,7 +28,7 @@ pub struct MitesAnswer {
     pub say: Vec<Message>,
     /// What can hurt; nothing where no count calls for a treatment.
     #[serde(default)]
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Message>,
     /// Where it comes from.
     pub sources: Vec<Message>,
 }
@@ -165,7 +165,7 @@ impl Verdict {
 }
 
 /// What can hurt where the count may lead to a treatment.
-pub(super) fn cautions(colonies: &[ColonyMites]) -> Vec<String> {
+pub(super) fn cautions(colonies: &[ColonyMites]) -> Vec<Message> {
     if may_be_treated(colonies) { Hazard::each(&[Hazard::Label, Hazard::Acids]) } else { Vec::new() }
 }
 

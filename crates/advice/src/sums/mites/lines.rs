@@ -1,6 +1,7 @@
 //! The lines the trade draws, by region and month.
 
 use serde::{Deserialize, Serialize};
+use snowhum_say::{Message, regions, usual};
 use snowhum_winter::Status;
 
 use crate::sums::{SumFault, same_name};
@@ -11,6 +12,8 @@ const ANYWHERE: &str = "anywhere";
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Line {
+    #[serde(default, skip_serializing)]
+    name: String,
     /// Whose line it is.
     pub region: String,
     /// Other names of the region.
@@ -27,7 +30,8 @@ pub struct Line {
     /// Unit of the figures.
     pub unit: String,
     /// The line in words.
-    pub says: String,
+    #[serde(default)]
+    pub says: Message,
     /// Who draws it.
     pub source: String,
     /// How well it is founded.
@@ -54,10 +58,20 @@ pub(super) fn chosen(
     let best = lines.iter().filter(fits).filter(general).max_by_key(|line| rank(line));
     let Some(best) = best else { return Err(unknown(lines, region)) };
     let others = lines.iter().filter(fits).filter(|line| *line != best && line.region != best.region);
-    Ok((best.clone(), others.filter(|line| !line.is_of(ANYWHERE)).cloned().collect()))
+    Ok((best.told(), others.filter(|line| !line.is_of(ANYWHERE)).map(Line::told).collect()))
 }
 
 impl Line {
+    /// Whose line it is, in words; a test finds them for each.
+    #[must_use]
+    pub fn region(&self) -> Message {
+        regions::named(&self.region.to_lowercase().replace(' ', "-")).unwrap_or_default()
+    }
+
+    fn told(&self) -> Self {
+        Self { says: usual::named(&self.name).unwrap_or_default(), ..self.clone() }
+    }
+
     fn is_of(&self, region: &str) -> bool {
         same_name(&self.region, region) || self.aliases.iter().any(|alias| same_name(alias, region))
     }

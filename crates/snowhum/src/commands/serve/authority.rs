@@ -69,7 +69,7 @@ impl Authority {
         if read.holds(today) {
             return Ok(read);
         }
-        progress::note("The certificate did not hold today and was made anew; every phone must trust it anew.");
+        progress::note(snowhum_say::serve_terminal::made_anew());
         read.renew(folder, today).map_err(|error| of(&error))?;
         Self::read(folder).map_err(|error| of(&error))
     }

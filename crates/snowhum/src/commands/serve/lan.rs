@@ -4,6 +4,7 @@ use clap::Args;
 use jiff::Timestamp;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
+use snowhum_say::{Message, serve_terminal as say};
 use snowhum_store::Store;
 use snowhum_web::{App, Certificate, Reach, certificate_router};
 use std::io::IsTerminal;
@@ -12,6 +13,7 @@ use std::path::{Path, PathBuf};
 use super::addresses::Own;
 use super::authority::Authority;
 use super::{phrase, ports, qr};
+use crate::text::voice::in_words;
 use crate::{exit, progress};
 
 /// Whether others in the network are served, and how they are let in.
@@ -41,11 +43,7 @@ pub(super) struct Lan {
 impl Lan {
     /// Asks for what is missing: a pass phrase, an authority.
     pub(super) async fn prepare(arguments: &LanArguments, store: &Store) -> anyhow::Result<Self> {
-        let file = store.path().ok_or_else(|| {
-            exit::input(
-                "--lan needs records that are kept; name your yard with --apiary FILE or its records with --store FILE",
-            )
-        })?;
+        let file = store.path().ok_or_else(|| exit::refused(say::records_wanted()))?;
         phrase::settle(arguments, store).await?;
         let own = Own::look()?;
         let today = Timestamp::now().to_zoned_datetime(TimeZone::UTC).date();
@@ -80,17 +78,16 @@ impl Lan {
     }
 
     fn tell(&self, pages: &[String], hand_out: &[String], arguments: &LanArguments) {
-        let list = |of: &[String]| of.iter().map(|address| format!("  {address}")).collect::<Vec<_>>().join("\n");
-        progress::note(&format!("The pages, for who knows the pass phrase (Ctrl-C ends it):\n{}", list(pages)));
-        progress::note(&format!("On a new phone open this first, to trust them:\n{}", list(hand_out)));
-        let (name, print) = (self.authority.name(), self.authority.fingerprint().join("\n  "));
-        progress::note(&format!("Compare there the SHA-256 fingerprint of \"{name}\":\n  {print}"));
+        let list = |says: Message, of: &[String]| progress::note(format!("{}\n  {}", in_words(&says), of.join("\n  ")));
+        list(say::lan(), pages);
+        list(say::trust(), hand_out);
+        list(say::compare(self.authority.name()), self.authority.fingerprint());
         for name in &self.own.left_out {
-            progress::note(&format!("{name} is not served: it is an address of the open internet."));
+            progress::note(say::left_out(name.to_string()));
         }
         let is_shown = !arguments.no_qr && std::io::stdout().is_terminal();
         if let Some(code) = hand_out.first().filter(|_| is_shown).and_then(|address| qr::drawn(address)) {
-            progress::note("The first of them for a phone's camera:");
+            progress::note(say::camera());
             progress::show(&code);
         }
     }

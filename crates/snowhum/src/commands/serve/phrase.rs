@@ -1,5 +1,6 @@
 //! Where the pass phrase comes from.
 
+use snowhum_say::{Message, serve_terminal as say};
 use snowhum_store::Store;
 use snowhum_web::{NotKept, PassPhrase};
 use std::io::IsTerminal;
@@ -16,24 +17,25 @@ pub(super) async fn settle(arguments: &LanArguments, store: &Store) -> anyhow::R
     let is_kept = PassPhrase::is_kept(store).await.map_err(keep::failure)?;
     if is_kept && !arguments.new_pass_phrase {
         if given.is_some() {
-            progress::note("A pass phrase is kept already and holds; --new-pass-phrase puts another in its place.");
+            progress::note(say::phrase_holds());
         }
         return Ok(());
     }
     let text = given.map_or_else(asked, Ok)?;
-    let phrase = PassPhrase::new(&text).map_err(|wrong| exit::input(in_words(&wrong)))?;
+    let phrase = PassPhrase::new(&text).map_err(exit::refused)?;
     phrase.keep(store).await.map_err(|fault| match fault {
         NotKept::Store(fault) => keep::failure(fault),
         machine => exit::environment(machine),
     })?;
-    progress::note("The pass phrase is kept, sealed; nobody can read it back.");
+    progress::note(say::phrase_kept());
     Ok(())
 }
 
 /// From a file or the environment.
 fn given(arguments: &LanArguments) -> anyhow::Result<Option<String>> {
     if let Some(file) = &arguments.pass_phrase_file {
-        let wrong = |error| exit::input(format!("{}: {error}; name a file with the pass phrase", file.display()));
+        let shown = || file.display().to_string();
+        let wrong = |error: std::io::Error| exit::refused(say::phrase_file(shown(), error.to_string()));
         let text = std::fs::read_to_string(file).map_err(wrong)?;
         return Ok(Some(text.lines().next().unwrap_or_default().to_owned()));
     }
@@ -43,16 +45,14 @@ fn given(arguments: &LanArguments) -> anyhow::Result<Option<String>> {
 /// Typed twice, unseen.
 fn asked() -> anyhow::Result<String> {
     if !std::io::stdin().is_terminal() {
-        return Err(exit::input(format!(
-            "--lan needs a pass phrase: give it with --pass-phrase-file FILE or {VARIABLE}, or start it in a terminal to be asked"
-        )));
+        return Err(exit::refused(say::phrase_wanted(VARIABLE)));
     }
-    progress::note("Choose a pass phrase of at least 12 letters; who knows it can read and write your yard.");
-    let ask = |words: &str| rpassword::prompt_password(words).map_err(exit::environment);
-    let first = ask("Pass phrase: ")?;
-    PassPhrase::new(&first).map_err(|wrong| exit::input(in_words(&wrong)))?;
-    if ask("Once more: ")? != first {
-        return Err(exit::input("the two are not the same; start again"));
+    progress::note(say::choose());
+    let ask = |asks: &Message| rpassword::prompt_password(in_words(asks) + " ").map_err(exit::environment);
+    let first = ask(&say::phrase())?;
+    PassPhrase::new(&first).map_err(exit::refused)?;
+    if ask(&say::once_more())? != first {
+        return Err(exit::refused(say::not_same()));
     }
     Ok(first)
 }

@@ -2,13 +2,15 @@
 
 use jiff::Timestamp;
 use snowhum_apiary::{Apiary, ApiaryId};
+use snowhum_say::serve_terminal;
 use snowhum_store::{Store, Wrong};
 use std::path::{Path, PathBuf};
 
-use crate::{exit, keep, progress, sources};
+use crate::text::voice::in_words;
+use crate::{keep, progress, sources};
 
 /// The field that a yard of an earlier autumn than its records is refused by.
-const COUNTED: &str = "the day of the count";
+const COUNTED: &str = "count";
 
 /// What the keeper asks to see.
 #[derive(Debug, Clone, Copy)]
@@ -55,7 +57,7 @@ pub(super) async fn find(which: Which<'_>, asked: Option<&Path>) -> anyhow::Resu
 /// The first yard of a store, if it holds one.
 async fn kept(path: &Path) -> anyhow::Result<Option<(Store, ApiaryId)>> {
     let store = open(Some(path)).await?;
-    let yards = store.yards().await.map_err(exit::environment)?;
+    let yards = store.yards().await.map_err(keep::of_machine)?;
     Ok(yards.first().map(|yard| yard.id).map(|yard| (store, yard)))
 }
 
@@ -64,9 +66,9 @@ async fn taken_in(store: Store, apiary: &Apiary, home: Option<PathBuf>) -> anyho
         Ok(_) => {}
         // Its next autumn was begun in the pages: the file is of a winter that is over.
         Err(fault) if matches!(fault.wrong, Wrong::Unfit { field: COUNTED, .. }) => {
-            progress::note(&format!("The yard of the records is served, not the file's: {fault}"));
+            progress::note(serve_terminal::records_served(fault.message()));
         }
-        Err(fault) => return Err(exit::environment(fault)),
+        Err(fault) => return Err(keep::of_machine(fault)),
     }
     Ok(Found { store, yard: apiary.id, home, is_first_run: false })
 }
@@ -74,8 +76,8 @@ async fn taken_in(store: Store, apiary: &Apiary, home: Option<PathBuf>) -> anyho
 /// The store in a file, or in memory where none is named.
 async fn open(path: Option<&Path>) -> anyhow::Result<Store> {
     match path {
-        Some(path) => Store::open(path).await.map_err(exit::environment),
-        None => Store::in_memory().await.map_err(exit::environment),
+        Some(path) => Store::open(path).await.map_err(keep::of_machine),
+        None => Store::in_memory().await.map_err(keep::of_machine),
     }
 }
 

@@ -15,7 +15,7 @@ use snowhum_advice::setup::{SetupAnswer, Try};
 use snowhum_advice::spring::Springtime;
 use snowhum_advice::{PlanQuestion, plan, yard};
 use snowhum_apiary::Apiary;
-use snowhum_say::Tongue;
+use snowhum_say::Message;
 use snowhum_store::Store;
 use snowhum_watch::{Sizes, Watching};
 use snowhum_weather::{AirPaths, Climate, Ensemble, generate};
@@ -125,9 +125,19 @@ impl Winter {
     async fn served(&self, day: Date) -> Pages {
         let store = Store::in_memory().await.unwrap();
         store.import_yard(&self.yard, jiff::Timestamp::now()).await.unwrap();
-        let (reckon, tongue) = (Box::new(self.clone()), Tongue::BRITISH);
+        let (reckon, system) = (Box::new(self.clone()), System::Metric);
         let (yard, reach) = (self.yard.id, Reach::this_machine());
-        let app = App::new(Opened { store, yard, reckon, day: Some(day), home: None, file: None, tongue, reach });
+        let app = App::new(Opened {
+            store,
+            yard,
+            reckon,
+            day: Some(day),
+            home: None,
+            file: None,
+            system,
+            language: None,
+            reach,
+        });
         let work = tokio::spawn(app.clone().work());
         let router = router(app);
         let api_now = settled(&router).await;
@@ -180,27 +190,27 @@ async fn settled(router: &Router) -> Value {
 }
 
 impl Reckon for Winter {
-    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), String> {
+    fn present(&self, ask: &Ask, before: Option<Vec<Watching>>) -> Result<(Present, Vec<Watching>), Message> {
         Ok(self.with_question(ask.day, |question| Present::of(question, before)))
     }
 
-    fn ahead(&self, _: &Ask) -> Result<PlanAnswer, String> {
+    fn ahead(&self, _: &Ask) -> Result<PlanAnswer, Message> {
         Ok(self.ahead.get_or_init(|| self.with_plan(self.yard.as_of, |question| plan(&question))).clone())
     }
 
-    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, String> {
+    fn windows(&self, ask: &Ask) -> Result<JobsAnswer, Message> {
         Ok(self.jobs(ask.day))
     }
 
-    fn spring(&self, _: &Ask, _: &NowAnswer, _: &JobsAnswer) -> Result<Springtime, String> {
-        Err("not asked here".to_owned())
+    fn spring(&self, _: &Ask, _: &NowAnswer, _: &JobsAnswer) -> Result<Springtime, Message> {
+        Err("not asked here".into())
     }
 
-    fn film(&self, _: &Ask, _: &PlanAnswer, _: &NowAnswer) -> Result<FilmAnswer, String> {
-        Err("not asked here".to_owned())
+    fn film(&self, _: &Ask, _: &PlanAnswer, _: &NowAnswer) -> Result<FilmAnswer, Message> {
+        Err("not asked here".into())
     }
 
-    fn setups(&self, _: &Ask, _: usize, _: &[Try]) -> Result<SetupAnswer, String> {
-        Err("not asked here".to_owned())
+    fn setups(&self, _: &Ask, _: usize, _: &[Try]) -> Result<SetupAnswer, Message> {
+        Err("not asked here".into())
     }
 }

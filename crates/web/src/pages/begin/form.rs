@@ -34,7 +34,7 @@ pub(super) fn form(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup 
     let tongue = view.tongue();
     let say = |message: Message| tongue.say(&message);
     let height = if view.settings.system == System::Us { "ft" } else { "m" };
-    let field = |name, asks: Message, value: &str| Field { faults, hive: None, name }.text(&say(asks), value);
+    let field = |name, asks: Message, value: &str| Field { tongue, faults, hive: None, name }.text(&say(asks), value);
     html! {
         script type="module" src="/dress.js" {}
         form method="post" action="/begin" data-dress="" {
@@ -42,7 +42,7 @@ pub(super) fn form(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup 
             button class="unseen" name="do" value="keep" tabindex="-1" { (say(text::begin())) }
             input type="hidden" name="hives" value=(typed.hives.len());
             (field("name", text::name(), &own.name))
-            (Field { faults, hive: None, name: "as_of" }.day(&say(text::last_looked()), &own.as_of))
+            (Field { tongue, faults, hive: None, name: "as_of" }.day(&say(text::last_looked()), &own.as_of))
             (town(typed, faults, tongue))
             details open[!own.latitude.is_empty() || !own.zone.is_empty() || !own.elevation.is_empty()] {
                 summary { (say(text::far())) }
@@ -67,7 +67,7 @@ pub(super) fn form(view: &View, typed: &Typed, faults: &[QuickFault]) -> Markup 
 }
 
 fn town(typed: &Typed, faults: &[QuickFault], tongue: Tongue) -> Markup {
-    let field = Field { faults, hive: None, name: TOWN };
+    let field = Field { tongue, faults, hive: None, name: TOWN };
     let towns = || towns().iter().enumerate();
     let mut countries: Vec<&str> = towns().map(|(_, town)| town.country.as_str()).collect();
     countries.dedup();
@@ -91,7 +91,7 @@ fn hive_form(view: &View, (at, typed): (usize, &Typed), hive: &TypedHive, faults
     let tongue = view.tongue();
     let say = |message: Message| tongue.say(&message);
     let weight = if view.settings.system == System::Us { "lb" } else { "kg" };
-    let field = |name| Field { faults, hive: Some(at), name };
+    let field = |name| Field { tongue, faults, hive: Some(at), name };
     let is_counted = [&hive.frames, &hive.weight].iter().any(|typed| !typed.is_empty());
     html! {
         fieldset class="round-hive" {
@@ -104,7 +104,7 @@ fn hive_form(view: &View, (at, typed): (usize, &Typed), hive: &TypedHive, faults
                 (dressed(view, at, typed))
                 details open[hive.dress.is_said()] {
                     summary { (say(text::dress())) }
-                    (dress::parts(&hive.dress, &format!("{at}."), |key| wrong_with(key, at, faults), tongue))
+                    (dress::parts(&hive.dress, &format!("{at}."), |key| wrong_with(key, at, faults, tongue), tongue))
                     button name="do" value="look" { (say(text::show())) }
                 }
             }
@@ -143,8 +143,8 @@ fn dressed(view: &View, at: usize, typed: &Typed) -> Markup {
     }
 }
 
-fn wrong_with(key: &str, at: usize, faults: &[QuickFault]) -> Option<String> {
-    faults.iter().find(|fault| fault.hive == Some(at) && fault.field == key).map(|fault| fault.says.clone())
+fn wrong_with(key: &str, at: usize, faults: &[QuickFault], tongue: Tongue) -> Option<String> {
+    faults.iter().find(|fault| fault.hive == Some(at) && fault.field == key).map(|fault| tongue.sentence(&fault.says))
 }
 
 fn kind(field: &Field<'_>, chosen: &str, tongue: Tongue) -> Markup {
@@ -166,7 +166,7 @@ fn words(field: &Field<'_>, asks: &str, words: &[SizedWord], chosen: &str) -> Ma
         fieldset class="choices" id=(id) tabindex="-1" aria-describedby=[field.described()] {
             legend { (asks) }
             @for row in known {
-                label class=[dress::unsaid(&row.word)] { input type="radio" name=(id) value=(row.word) checked[row.word == chosen]; span { (row.word) } }
+                label class=[dress::unsaid(&row.word)] { input type="radio" name=(id) value=(row.word) checked[row.word == chosen]; span { (field.tongue.say(&row.message())) } }
             }
         }
         (field.told())
@@ -175,6 +175,7 @@ fn words(field: &Field<'_>, asks: &str, words: &[SizedWord], chosen: &str) -> Ma
 
 /// A field with what is wrong with it.
 struct Field<'a> {
+    tongue: Tongue,
     faults: &'a [QuickFault],
     hive: Option<usize>,
     name: &'static str,
@@ -185,9 +186,9 @@ impl Field<'_> {
         self.hive.map_or_else(|| self.name.to_owned(), |at| format!("{at}.{}", self.name))
     }
 
-    fn says(&self) -> Option<&str> {
+    fn says(&self) -> Option<String> {
         let found = self.faults.iter().find(|fault| fault.hive == self.hive && fault.field == self.name);
-        found.map(|fault| fault.says.as_str())
+        found.map(|fault| self.tongue.sentence(&fault.says))
     }
 
     fn described(&self) -> Option<String> {

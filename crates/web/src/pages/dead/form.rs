@@ -93,7 +93,7 @@ fn choice(view: &View, question: &Question, asked: &Asked, record: Option<&FromR
     let chosen = |seen: Seen| seen == told || (seen == Seen::No && told == Seen::FairlyNo);
     html! {
         fieldset class="choices sign-asked" {
-            legend { (question.ask) }
+            legend { (say(question.ask.clone())) }
             @for (seen, value, words) in answers {
                 label class=[(seen == Seen::Unseen).then_some("unasked")] {
                     input type="radio" name=(question.name) value=(value) checked[chosen(seen)];

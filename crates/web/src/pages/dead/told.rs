@@ -3,26 +3,31 @@
 use maud::{Markup, html};
 use snowhum_advice::deadout::{DeadoutAnswer, Question, Seen};
 use snowhum_apiary::Colony;
-use snowhum_say::{Message, Tongue, dead_page as text};
+use snowhum_say::{Message, Tongue, dead_page as text, deadout_table};
 
 use super::form::words;
 use crate::ids;
 use crate::pages::hive;
 use crate::view::View;
-use crate::words::{capital, marked};
+use crate::words::{cautioned, marked};
 
 /// Foulbrood may be in it: nothing else is shown.
 pub(super) fn stopped(view: &View, colony: &Colony, answer: &DeadoutAnswer) -> Markup {
     let Some(stop) = &answer.stop else { return html! {} };
-    let say = |message: Message| view.tongue().say(&message);
-    let signs = stop.signs.iter().map(|sign| sign.replace('-', " ").into()).collect();
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
+    let signs = stop
+        .signs
+        .iter()
+        .map(|sign| deadout_table::named(&format!("{sign}-seen")).unwrap_or_else(|| sign.into()))
+        .collect();
     html! {
         section class="stop" role="alert" {
             h2 { (say(text::stop())) }
-            p class="lede" { (stop.r#do) }
-            p { (stop.why) }
+            p class="lede" { (tongue.say(&stop.r#do)) }
+            p { (tongue.say(&stop.why)) }
             p { (say(text::seen(signs))) }
-            @for caution in &answer.cautions { p { (caution) } }
+            @for caution in &answer.cautions { p { (cautioned(tongue, caution)) } }
             p { (say(text::stop_reuse(&answer.reuse.comb, &answer.reuse.stores))) }
         }
         (keep(view, colony, answer))
@@ -35,7 +40,7 @@ pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[
     let tongue = view.tongue();
     let say = |message: Message| tongue.say(&message);
     html! {
-        @if let Some(first) = &answer.brood_first { p class="caution" { (first) } }
+        @if let Some(first) = &answer.brood_first { p class="caution" { (tongue.say(first)) } }
         section class="kept" role="status" {
             h2 { (tongue.say(&answer.likeliest())) }
             (causes(answer, tongue))
@@ -44,7 +49,7 @@ pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[
         }
         (records(answer, questions, tongue))
         @for said in &answer.say { p { (tongue.say(said)) } }
-        @for caution in &answer.cautions { p class="caution" { (caution) } }
+        @for caution in &answer.cautions { p class="caution" { (cautioned(tongue, caution)) } }
         section {
             h2 { (say(text::reuse())) }
             dl {
@@ -55,7 +60,7 @@ pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[
         }
         section {
             h2 { (say(text::open())) }
-            dl { @for after in &answer.after { dt { (after.what) } dd { (after.words) } } }
+            dl { @for after in &answer.after { dt { (tongue.say(&after.what)) } dd { (tongue.say(&after.words)) } } }
         }
         @if let Some(now) = view.colony_now(at) {
             section {
@@ -66,7 +71,7 @@ pub(super) fn told(view: &View, at: usize, answer: &DeadoutAnswer, questions: &[
         }
         details {
             summary { (say(text::who())) }
-            ul { @for source in &answer.sources { li { (tongue.say(source)) } } @for after in &answer.after { @if after.source != "none" { li { (after.what) ": " (after.source) } } } }
+            ul { @for source in &answer.sources { li { (tongue.say(source)) } } @for after in &answer.after { @if after.source != "none" { li { (tongue.say(&after.what)) ": " (after.source) } } } }
         }
     }
 }
@@ -80,7 +85,7 @@ fn causes(answer: &DeadoutAnswer, tongue: Tongue) -> Markup {
             tbody {
                 @for cause in answer.listed() {
                     tr {
-                        th scope="row" { (capital(&cause.words)) }
+                        th scope="row" { (tongue.capital(&cause.words)) }
                         td { (format!("{:.0}", 100.0 * cause.p)) }
                         td { (say(text::range(100.0 * cause.high, 100.0 * cause.low))) }
                     }
@@ -92,8 +97,8 @@ fn causes(answer: &DeadoutAnswer, tongue: Tongue) -> Markup {
 
 /// What the records answered in the keeper's place.
 fn records(answer: &DeadoutAnswer, questions: &[Question], tongue: Tongue) -> Markup {
-    let ask =
-        |name: &str| questions.iter().find(|one| one.name == name).map_or(name, |one| one.ask.as_str()).to_owned();
+    let of = |name: &str| questions.iter().find(|one| one.name == name);
+    let ask = |name: &str| of(name).map_or_else(|| name.into(), |one| one.ask.clone());
     html! {
         @if !answer.from_records.is_empty() {
             details {

@@ -80,7 +80,9 @@ fn seen(found: &Colony, tongue: Tongue) -> String {
     match &found.autumn.troubles {
         None => tongue.say(&text::not_noted()),
         Some(troubles) if troubles.is_empty() => tongue.say(&text::nothing_wrong()),
-        Some(troubles) => troubles.iter().map(|trouble| trouble.words()).collect::<Vec<_>>().join(", "),
+        Some(troubles) => {
+            tongue.say_all(&troubles.iter().map(|trouble| trouble.message()).collect::<Vec<_>>()).join(", ")
+        }
     }
 }
 

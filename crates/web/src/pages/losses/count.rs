@@ -97,7 +97,7 @@ pub(super) async fn keep(app: &App, view: &View, form: &Asked) -> Result<usize, 
             words: None,
             sure: true,
         };
-        all.push(sent.note(ids::note_of(VisitId(visit), colony.id), view).map_err(Fault::wrong)?);
+        all.push(sent.note(ids::note_of(VisitId(visit), colony.id), view).map_err(Fault::Wrong)?);
     }
     if all.is_empty() {
         return Err(Fault::Wrong(text::not_counted()));

@@ -129,9 +129,9 @@ pub(super) fn behind(view: &View, answer: &LessonsAnswer) -> Markup {
 
 fn others(published: &[Survey], tongue: Tongue) -> Markup {
     let say = |message: Message| tongue.say(&message);
-    let who = |survey: &Survey| match survey.of_which.as_str() {
-        "" => survey.who.clone(),
-        of_which => say(text::of_which(of_which, &survey.who)),
+    let who = |survey: &Survey| {
+        let whole = survey.of_which.is_none();
+        if whole { survey.who.clone() } else { text::of_which(&survey.of_which, &survey.who) }
     };
     html! {
         div class="wide" tabindex="0" role="region" aria-label=(say(text::others())) {
@@ -141,7 +141,7 @@ fn others(published: &[Survey], tongue: Tongue) -> Markup {
                 tbody { @for survey in published { tr {
                     th scope="row" { (survey.winter) }
                     td { (say(text::rate(survey.high, survey.low, survey.value))) }
-                    td { (who(survey)) }
+                    td { (say(who(survey))) }
                     td { (survey.source) }
                 } } }
             }

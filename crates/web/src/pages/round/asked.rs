@@ -1,41 +1,115 @@
 //! What the round asks at a hive: answers to tap and figures to type.
 
 use maud::{Markup, html};
-use snowhum_apiary::Entry;
+use snowhum_apiary::{Entry, SignKind};
 use snowhum_say::{Text, Tongue, round_page as text};
 use snowhum_units::System;
 
-/// An answer to tap, and what it is written as.
+/// An answer to tap, and how it is written behind the `=` of its field.
 type Answer = (Text, &'static str);
 
-/// One question of the round: what is asked, the field, and each answer with what it is written as.
+/// When the round asks for a sign by answers to tap.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Round {
+    /// At every hive, in the order a keeper sees things.
+    Usual,
+    /// A tap further down, in this order.
+    Further(u8),
+    Never,
+}
+
+/// A sign as a keeper is asked for it.
 pub(crate) struct Question {
+    kind: SignKind,
+    /// What the sign is called.
+    called: Text,
     pub(crate) asks: Text,
     pub(crate) field: &'static str,
-    pub(crate) answers: &'static [Answer],
+    round: Round,
+    answers: &'static [Answer],
 }
 
 impl Question {
+    fn of(kind: SignKind) -> Self {
+        use Round::{Further, Never, Usual};
+        let (called, round, answers): (Text, Round, &'static [Answer]) = match kind {
+            SignKind::DeadBees => (text::dead, Usual, DEAD),
+            SignKind::Entrance => (text::entrance, Usual, OPENING),
+            SignKind::UpperEntrance => (text::upper, Usual, OPENING),
+            SignKind::UpperHole => (text::rime, Usual, RIME),
+            SignKind::Hum => (text::hum, Usual, HUM),
+            SignKind::Poke => (text::poke, Usual, POKE),
+            SignKind::Flight => (text::flight, Usual, FLIGHT),
+            SignKind::Pollen => (text::pollen, Further(0), POLLEN),
+            SignKind::Droppings => (text::droppings, Further(1), DROPPINGS),
+            SignKind::MeltedSnow => (text::melted_snow, Never, &[]),
+            SignKind::Stripes => (text::stripes, Never, &[]),
+            SignKind::Weight => (text::weight, Further(5), HEFT),
+            SignKind::InsideTemperature => (text::inside, Never, &[]),
+            SignKind::InsideHumidity => (text::humidity, Never, &[]),
+            SignKind::ThermalSpot => (text::warm_spot, Never, &[]),
+            SignKind::WarmUnderLid => (text::lid, Further(4), LID),
+            SignKind::SnowAtBox => (text::depth, Never, &[]),
+            SignKind::ClusterSeen => (text::bees_seen, Never, &[]),
+            SignKind::Drones => (text::drones, Never, &[]),
+            SignKind::DeadQueen => (text::queen_dead, Never, &[]),
+            SignKind::LarvaeThrownOut => (text::larvae, Never, &[]),
+            SignKind::CrumpledWings => (text::wings, Never, &[]),
+            SignKind::Robbers => (text::robbers, Further(2), YES),
+            SignKind::Wasps => (text::wasps, Further(3), YES),
+            SignKind::Bird => (text::bird, Never, &[]),
+            SignKind::Mouse => (text::mouse, Never, &[]),
+            SignKind::Damage => (text::damage, Never, &[]),
+            SignKind::Smell => (text::smell, Never, &[]),
+            SignKind::SeenDead => (text::seen_dead, Never, &[]),
+        };
+        // A weight is tapped as the hand says it.
+        let by_hand = (text::heft as Text, "heft");
+        let (asks, field) = if kind == SignKind::Weight { by_hand } else { (called, kind.word()) };
+        Self { kind, called, asks, field, round, answers }
+    }
+
+    /// Every one that is asked, in the order of the round.
+    pub(crate) fn all() -> Vec<Self> {
+        let mut asked: Vec<Self> = SignKind::ALL.iter().map(|kind| Self::of(*kind)).collect();
+        asked.retain(|question| question.round != Round::Never);
+        asked.sort_by_key(|question| question.round);
+        asked
+    }
+
+    /// Those on a hive's own page.
+    pub(crate) fn at_a_hive() -> [Self; 3] {
+        [SignKind::Entrance, SignKind::UpperEntrance, SignKind::Poke].map(Self::of)
+    }
+
+    pub(crate) fn is_usual(&self) -> bool {
+        self.round == Round::Usual
+    }
+
+    /// What the sign of a note is called.
+    pub(crate) fn called(note: &str) -> Option<Text> {
+        let Ok(Entry::Sign(sign)) = Entry::read(note, &|_| None) else { return None };
+        Some(Self::of(sign.kind()).called)
+    }
+
     /// Whether it is asked at a hive with an upper hole alone.
     pub(crate) fn is_of_hole(&self) -> bool {
-        matches!(self.field, "hole" | "upper")
+        matches!(self.kind, SignKind::UpperHole | SignKind::UpperEntrance)
     }
 
     /// What stands chosen until a keeper taps: nothing of it is stored.
     fn unasked(&self) -> Text {
-        match self.field {
-            "poke" => text::untried,
-            _ => text::unasked,
-        }
+        if self.kind == SignKind::Poke { text::untried } else { text::unasked }
     }
 
     /// Its answers at a hive: indoors without what nobody can see there.
-    pub(crate) fn answers(&self, indoors: bool) -> Vec<Answer> {
+    pub(crate) fn answers(&self, indoors: bool) -> Vec<(Text, String)> {
         let is_seen = |written: &str| {
             let read = Entry::read(written, &|_| None);
             !matches!(read, Ok(Entry::Sign(sign)) if !sign.is_seen_indoors())
         };
-        self.answers.iter().copied().filter(|(_, written)| !indoors || is_seen(written)).collect()
+        let all = self.answers.iter().map(|(words, how)| (*words, format!("{}={how}", self.field)));
+        all.filter(|(_, written)| !indoors || is_seen(written)).collect()
     }
 
     /// The question under this name, with its answers to tap; nothing where none of them can be given.
@@ -50,118 +124,38 @@ impl Question {
     }
 }
 
-/// Asked at every hive, in the order a keeper sees things.
-pub(crate) const USUAL: [Question; 7] = [
-    Question {
-        asks: text::dead,
-        field: "dead",
-        answers: &[
-            (text::dead_none, "dead=0"),
-            (text::dead_few, "dead=1-5"),
-            (text::dead_some, "dead=6-20"),
-            (text::dead_many, "dead=21-100"),
-            (text::dead_most, "dead=over 100"),
-        ],
-    },
-    ENTRANCE,
-    UPPER,
-    Question {
-        asks: text::rime,
-        field: "hole",
-        answers: &[
-            (text::rime_new, "hole=new rime"),
-            (text::rime_old, "hole=rime"),
-            (text::rime_damp, "hole=damp"),
-            (text::rime_dry, "hole=dry"),
-        ],
-    },
-    Question {
-        asks: text::hum,
-        field: "hum",
-        answers: &[(text::hum_heard, "hum=heard by ear"), (text::hum_silent, "hum=silent by ear")],
-    },
-    POKE,
-    Question {
-        asks: text::flight,
-        field: "flight",
-        answers: &[
-            (text::flight_well, "flight=well"),
-            (text::flight_thin, "flight=thin"),
-            (text::flight_traffic, "flight=traffic"),
-            (text::flight_none, "flight=none"),
-        ],
-    },
+const DEAD: &[Answer] = &[
+    (text::dead_none, "0"),
+    (text::dead_few, "1-5"),
+    (text::dead_some, "6-20"),
+    (text::dead_many, "21-100"),
+    (text::dead_most, "over 100"),
 ];
-
-/// How the flight entrance stands, on the round and on a hive's own page.
-pub(crate) const ENTRANCE: Question = Question {
-    asks: text::entrance,
-    field: "entrance",
-    answers: &[
-        (text::clear, "entrance=clear"),
-        (text::blocked, "entrance=blocked"),
-        (text::cleared, "entrance=cleared"),
-        (text::drifted_over, "entrance=drifted over"),
-        (text::iced, "entrance=iced"),
-        (text::plugged, "entrance=plugged with bees"),
-        (text::not_visible, "entrance=not visible"),
-    ],
-};
-
-/// How the upper hole stands.
-pub(crate) const UPPER: Question = Question {
-    asks: text::upper,
-    field: "upper",
-    answers: &[
-        (text::clear, "upper=clear"),
-        (text::blocked, "upper=blocked"),
-        (text::cleared, "upper=cleared"),
-        (text::drifted_over, "upper=drifted over"),
-        (text::iced, "upper=iced"),
-        (text::plugged, "upper=plugged with bees"),
-        (text::not_visible, "upper=not visible"),
-    ],
-};
-
-/// The sign that settles it, on the round and on a hive's own page.
-pub(crate) const POKE: Question = Question {
-    asks: text::poke,
-    field: "poke",
-    answers: &[(text::poke_answered, "poke=answered"), (text::poke_silent, "poke=silent")],
-};
-
-/// Asked on a hive's own page.
-pub(crate) const AT_A_HIVE: [Question; 3] = [ENTRANCE, UPPER, POKE];
-
-/// Asked a tap further down.
-pub(crate) const FURTHER: [Question; 6] = [
-    Question {
-        asks: text::pollen,
-        field: "pollen",
-        answers: &[(text::pollen_carried, "pollen=yes"), (text::pollen_none, "pollen=no")],
-    },
-    Question {
-        asks: text::droppings,
-        field: "droppings",
-        answers: &[
-            (text::droppings_snow, "droppings=on snow"),
-            (text::droppings_hive, "droppings=on hive"),
-            (text::droppings_none, "droppings=none"),
-        ],
-    },
-    Question {
-        asks: text::robbers,
-        field: "robbers",
-        answers: &[(text::yes, "robbers=yes"), (text::no, "robbers=no")],
-    },
-    Question { asks: text::wasps, field: "wasps", answers: &[(text::yes, "wasps=yes"), (text::no, "wasps=no")] },
-    Question { asks: text::lid, field: "lid", answers: &[(text::lid_warm, "lid=warm"), (text::lid_cold, "lid=cold")] },
-    Question {
-        asks: text::heft,
-        field: "heft",
-        answers: &[(text::heft_light, "heft=light"), (text::heft_fair, "heft=fair"), (text::heft_heavy, "heft=heavy")],
-    },
+const OPENING: &[Answer] = &[
+    (text::clear, "clear"),
+    (text::blocked, "blocked"),
+    (text::cleared, "cleared"),
+    (text::drifted_over, "drifted over"),
+    (text::iced, "iced"),
+    (text::plugged, "plugged with bees"),
+    (text::not_visible, "not visible"),
 ];
+const RIME: &[Answer] =
+    &[(text::rime_new, "new rime"), (text::rime_old, "rime"), (text::rime_damp, "damp"), (text::rime_dry, "dry")];
+const HUM: &[Answer] = &[(text::hum_heard, "heard by ear"), (text::hum_silent, "silent by ear")];
+const POKE: &[Answer] = &[(text::poke_answered, "answered"), (text::poke_silent, "silent")];
+const FLIGHT: &[Answer] = &[
+    (text::flight_well, "well"),
+    (text::flight_thin, "thin"),
+    (text::flight_traffic, "traffic"),
+    (text::flight_none, "none"),
+];
+const POLLEN: &[Answer] = &[(text::pollen_carried, "yes"), (text::pollen_none, "no")];
+const DROPPINGS: &[Answer] =
+    &[(text::droppings_snow, "on snow"), (text::droppings_hive, "on hive"), (text::droppings_none, "none")];
+const LID: &[Answer] = &[(text::lid_warm, "warm"), (text::lid_cold, "cold")];
+const HEFT: &[Answer] = &[(text::heft_light, "light"), (text::heft_fair, "fair"), (text::heft_heavy, "heavy")];
+const YES: &[Answer] = &[(text::yes, "yes"), (text::no, "no")];
 
 /// Typed figures: what is asked, the field, what goes before, and whether it is a mass.
 pub(super) const TYPED: [(Text, &str, &str, Figure); 5] = [
@@ -209,7 +203,7 @@ impl Figure {
 pub(super) fn choices(
     (asks, name): (Text, &str),
     (unasked, chosen): (Text, Option<&str>),
-    answers: &[Answer],
+    answers: &[(Text, impl AsRef<str>)],
     tongue: Tongue,
 ) -> Markup {
     let say = |message: Text| tongue.say(&message());
@@ -218,7 +212,7 @@ pub(super) fn choices(
             legend { (say(asks)) }
             label class="unasked" { input type="radio" name=(name) value="" checked[chosen.is_none()]; span { "–" span class="unseen" { " " (say(unasked)) } } }
             @for (words, written) in answers {
-                label { input type="radio" name=(name) value=(written) checked[chosen == Some(*written)]; span { (say(*words)) } }
+                label { input type="radio" name=(name) value=(written.as_ref()) checked[chosen == Some(written.as_ref())]; span { (say(*words)) } }
             }
         }
     }

@@ -1,6 +1,6 @@
 //! What to make of a dead hive, in words.
 
-use snowhum_say::{Message, deadout as say};
+use snowhum_say::{Message, deadout as say, deadout_table};
 
 use super::answer::{CauseChance, Seen, ToldSign};
 use super::tables::Tables;
@@ -10,7 +10,7 @@ use crate::cautions::Hazard;
 const WORTH_SAYING: f64 = 0.15;
 
 /// What can hurt. While the brood is not looked at, foulbrood is asked for before anything else and not told twice.
-pub(super) fn cautions(unseen_brood: bool) -> Vec<String> {
+pub(super) fn cautions(unseen_brood: bool) -> Vec<Message> {
     if unseen_brood { Hazard::each(&[Hazard::FoodLaw]) } else { Hazard::each(&[Hazard::Foulbrood, Hazard::FoodLaw]) }
 }
 
@@ -25,13 +25,13 @@ pub(super) fn of(causes: &[CauseChance], told: &[ToldSign], unseen_brood: bool, 
         said.push(say::food_twice());
     }
     if !unseen_brood {
-        said.push(Message::from(&tables.stop.clean));
+        said.push(say::stop_clean());
     }
     if chance("mites") >= WORTH_SAYING && chance("small") + chance("isolation") >= WORTH_SAYING {
         said.push(say::chain());
     }
     let signs = tables.sign.iter().filter(|sign| is_yes(&sign.name));
-    said.extend(signs.filter_map(|sign| sign.on_yes.as_ref()).map(Message::from));
+    said.extend(signs.filter_map(|sign| deadout_table::named(&format!("{}-yes", sign.name))));
     said.push(say::close());
     said
 }
