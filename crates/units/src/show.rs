@@ -1,6 +1,9 @@
 //! Printing in the keeper's units.
 
-use crate::{CubicMetre, CubicMetrePerSecond, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetre, WattPerKelvin};
+use crate::{
+    CubicMetre, CubicMetrePerSecond, Kelvin, KelvinDifference, Kilogram, Metre, MetrePerSecond, SquareMetre,
+    WattPerKelvin,
+};
 use serde::{Deserialize, Serialize};
 
 /// The units a keeper reads.

@@ -39,8 +39,7 @@ fn try_of(apiary: &Apiary, at: usize, text: &str, parameters: &Parameters) -> an
     }
     let housed = yard::housed(apiary);
     let housed = housed.get(at).ok_or_else(|| exit::refused(shared::no_hive(&apiary.colonies[at].name)))?;
-    let wrong = |wrong: WrongChange| {
-        exit::refused(fault::at(format!("--try \"{}\"", wrong.change), wrong.wrong.message()))
-    };
+    let wrong =
+        |wrong: WrongChange| exit::refused(fault::at(format!("--try \"{}\"", wrong.change), wrong.wrong.message()));
     Try::of(text.trim().to_owned(), housed, &changes, (&apiary.money, parameters)).map_err(wrong)
 }
