@@ -15,8 +15,9 @@ use std::path::Path;
 use std::{env, fs};
 
 /// Files of `data/` all of whose figures are constants.
-const CONSTANTS: [&str; 11] = [
+const CONSTANTS: [&str; 12] = [
     "calibration",
+    "club",
     "drawing",
     "empty_hive",
     "looking_ahead",

@@ -10,14 +10,19 @@ use std::io::{BufRead, Write};
 
 /// What the export calls itself.
 const SCHEMA: &str = "snowhum.club";
-/// The tables, each after those it points at, with their keys. What waits in the queue is planned anew.
-const TABLES: [(&str, &str); 10] = [
+/// The oldest form that is read: what it lacks is there once its members hand their yards in again.
+const OLDEST: i64 = 2;
+/// The tables, each after those it points at, with their keys. What waits in the queue is planned anew; keys and sessions of
+/// members are no records.
+const TABLES: [(&str, &str); 12] = [
     ("club", "id"),
     ("member", "id"),
     ("export", "owner, serial"),
     ("yard", "id"),
     ("yard_version", "yard, version"),
+    ("winter", "yard, year"),
     ("share", "yard, mentor"),
+    ("counted", "yard"),
     ("night", "id"),
     ("asked", "night, yard"),
     ("outlook", "yard, input_hash"),
@@ -130,9 +135,9 @@ async fn take_in(writing: &mut Transaction, from: impl BufRead) -> Result<(), Fa
 fn is_known(line: &str) -> Result<(), String> {
     let head: Head =
         serde_json::from_str(line).map_err(|error| format!("it does not begin as an export does ({error})"))?;
-    match (head.schema == SCHEMA, head.form == KNOWN) {
+    match (head.schema == SCHEMA, (OLDEST..=KNOWN).contains(&head.form)) {
         (true, true) => Ok(()),
-        (true, false) => Err(format!("it is of form {}, and this program reads form {KNOWN}", head.form)),
+        (true, false) => Err(format!("it is of form {}, and this program reads forms {OLDEST} to {KNOWN}", head.form)),
         (false, _) => Err(format!("it is of {:?}, not of {SCHEMA}", head.schema)),
     }
 }

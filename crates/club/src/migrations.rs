@@ -4,8 +4,11 @@ use crate::fault::Fault;
 use sqlx::postgres::PgConnection;
 
 /// The steps, in order; a step once shipped is never edited.
-const STEPS: [&str; 2] =
-    [include_str!("../migrations/0001_records.sql"), include_str!("../migrations/0002_who_sees_what.sql")];
+const STEPS: [&str; 3] = [
+    include_str!("../migrations/0001_records.sql"),
+    include_str!("../migrations/0002_who_sees_what.sql"),
+    include_str!("../migrations/0003_pages.sql"),
+];
 /// Newest form this program knows.
 pub(crate) const KNOWN: i64 = STEPS.len() as i64;
 

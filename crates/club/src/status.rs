@@ -1,8 +1,9 @@
 //! How far the nights have come, and who works on them.
 
-use crate::database::Club;
+use crate::database::{Club, speak_for};
 use crate::fault::Fault;
 use serde::Serialize;
+use uuid::Uuid;
 
 /// Of how many seconds the speed is told.
 const RECENT_S: f64 = 300.0;
@@ -85,7 +86,7 @@ impl Club {
             sqlx::query_as(rows).bind(NIGHTS).fetch_all(self.pool()).await?;
         let mut nights = Vec::new();
         for (night, day, asked, done, failed, core_ms) in rows {
-            let failures = if failed == 0 { Vec::new() } else { self.failures(night).await? };
+            let failures = if failed == 0 { Vec::new() } else { self.failures(night, None).await? };
             nights.push(Progress { night, day, asked, done, failed, core_ms, failures });
         }
         let recent = "SELECT COUNT(*) FROM club.outlook WHERE made_at > now() - $1 * INTERVAL '1 second'";
@@ -93,10 +94,18 @@ impl Club {
         Ok(Status { nights, queue: self.queue().await?, speed: recent as f64 / RECENT_S })
     }
 
-    async fn failures(&self, night: i64) -> Result<Vec<(String, String)>, Fault> {
+    /// What failed in a night, by name, with why; the first few. A member is told of yards alone that they may see.
+    ///
+    /// # Errors
+    /// When the database cannot be read.
+    pub async fn failures(&self, night: i64, whose: Option<Uuid>) -> Result<Vec<(String, String)>, Fault> {
+        let mut reading = self.pool().begin().await?;
+        if let Some(member) = whose {
+            speak_for(&mut reading, member).await?;
+        }
         let rows = "SELECT yard.name, failure.words FROM club.failure JOIN club.yard ON yard.id = failure.yard \
                     WHERE failure.night = $1 ORDER BY yard.name, yard.id LIMIT 20";
-        Ok(sqlx::query_as(rows).bind(night).fetch_all(self.pool()).await?)
+        Ok(sqlx::query_as(rows).bind(night).fetch_all(&mut *reading).await?)
     }
 
     async fn queue(&self) -> Result<Queue, Fault> {

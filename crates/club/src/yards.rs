@@ -3,6 +3,7 @@
 use crate::database::{Club, Transaction};
 use crate::fault::Fault;
 use crate::packed::{hash, pack, unpack};
+use crate::sharing::Cell;
 use uuid::Uuid;
 
 /// What a member is in the club.
@@ -32,6 +33,21 @@ pub struct Yard {
     pub name: String,
     /// All that an answer is computed from: the yard, its notes, what was told of it last.
     pub body: String,
+    /// The coarse cell in which it lies.
+    pub cell: Option<Cell>,
+    /// Its winters that are over and of which every colony is told.
+    pub winters: Vec<Winter>,
+}
+
+/// A yard's winter as the club may count it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Winter {
+    /// The year of its autumn.
+    pub year: i16,
+    /// Colonies at risk.
+    pub colonies: u32,
+    /// Of them lost.
+    pub lost: u32,
 }
 
 /// What a member hands in.
@@ -96,6 +112,7 @@ impl Club {
         let mut taken = TakenIn::default();
         for yard in &handed.yards {
             own(&mut writing, owner, yard).await?;
+            keep_winters(&mut writing, yard).await?;
             match keep_version(&mut writing, yard).await? {
                 true => taken.changed += 1,
                 false => taken.unchanged += 1,
@@ -128,9 +145,6 @@ impl Club {
         let mut writing = self.as_member(owner).await?;
         let row = "INSERT INTO club.share (yard, mentor) VALUES ($1, $2) ON CONFLICT DO NOTHING";
         let done = sqlx::query(row).bind(yard).bind(mentor).execute(&mut *writing).await;
-        let is_denied = |error: &sqlx::Error| {
-            error.as_database_error().and_then(|told| told.code()).is_some_and(|code| code == DENIED)
-        };
         match done {
             Err(error) if is_denied(&error) => Err(self.no_mentor(mentor).await?),
             done => {
@@ -171,6 +185,11 @@ impl Club {
 /// PostgreSQL's code where a policy or a grant says no.
 const DENIED: &str = "42501";
 
+/// Whether PostgreSQL said that it may not be.
+pub(crate) fn is_denied(error: &sqlx::Error) -> bool {
+    error.as_database_error().and_then(|told| told.code()).is_some_and(|code| code == DENIED)
+}
+
 async fn keep_export(writing: &mut Transaction, owner: Uuid, export: &str) -> Result<(), Fault> {
     let row = "INSERT INTO club.export (owner, serial, hash, body, taken_at) \
                SELECT $1, COALESCE(MAX(serial), 0) + 1, $2, $3, now() FROM club.export WHERE owner = $1 \
@@ -181,13 +200,26 @@ async fn keep_export(writing: &mut Transaction, owner: Uuid, export: &str) -> Re
 
 /// The yard is its owner's from now on, as it was before if it was there.
 async fn own(writing: &mut Transaction, owner: Uuid, yard: &Yard) -> Result<(), Fault> {
-    let row = "INSERT INTO club.yard (id, owner, name) VALUES ($1, $2, $3) \
-               ON CONFLICT (id) DO UPDATE SET name = $3, left_at = NULL WHERE yard.owner = $2";
-    let done = sqlx::query(row).bind(yard.id).bind(owner).bind(&yard.name).execute(&mut **writing).await?;
-    match done.rows_affected() {
+    let row = "INSERT INTO club.yard (id, owner, name, cell_north, cell_east) VALUES ($1, $2, $3, $4, $5) \
+               ON CONFLICT (id) DO UPDATE SET name = $3, cell_north = $4, cell_east = $5, left_at = NULL \
+               WHERE yard.owner = $2";
+    let (north, east) = (yard.cell.map(|cell| cell.north), yard.cell.map(|cell| cell.east));
+    let row = sqlx::query(row).bind(yard.id).bind(owner).bind(&yard.name).bind(north).bind(east);
+    match row.execute(&mut **writing).await?.rows_affected() {
         0 => Err(Fault::NotTheirs { name: yard.name.clone() }),
         _ => Ok(()),
     }
+}
+
+/// Its winters as they are told now.
+async fn keep_winters(writing: &mut Transaction, yard: &Yard) -> Result<(), Fault> {
+    sqlx::query("DELETE FROM club.winter WHERE yard = $1").bind(yard.id).execute(&mut **writing).await?;
+    let row = "INSERT INTO club.winter (yard, year, colonies, lost) VALUES ($1, $2, $3, $4)";
+    for winter in &yard.winters {
+        let row = sqlx::query(row).bind(yard.id).bind(i32::from(winter.year));
+        row.bind(i64::from(winter.colonies)).bind(i64::from(winter.lost)).execute(&mut **writing).await?;
+    }
+    Ok(())
 }
 
 /// Keeps a version if it is not as the last one; gives whether it did.

@@ -22,6 +22,8 @@ use crate::{exit, progress};
 pub(crate) use files::{Completed, read_one, site_of, unread};
 pub(crate) use present::{Present, asked_day};
 pub(crate) use span::zone;
+#[cfg(feature = "club")]
+pub(crate) use spring::spring_of;
 pub(crate) use year::Year;
 
 use span::{AFTER_WINTER, AHEAD, DATES, LONGEST_WINTER, PATHS, high_summer_before};

@@ -8,7 +8,9 @@ use std::sync::LazyLock;
 use crate::addresses::Addresses;
 
 /// The style sheet of every page.
-pub(crate) const STYLE: &str = include_str!("../assets/snowhum.css");
+pub const STYLE: &str = include_str!("../assets/snowhum.css");
+/// The sign of every page.
+pub const ICON: &str = include_str!("../assets/icon.svg");
 
 static PICTURES: LazyLock<String> = LazyLock::new(|| snowhum_picture::stylesheet() + snowhum_picture::FILM_STYLE);
 
@@ -41,7 +43,7 @@ pub(crate) fn routes() -> Addresses {
             "/manifest.webmanifest",
             get(|| async { text("application/manifest+json", include_str!("../assets/manifest.json")) }),
         )
-        .route("/icon.svg", get(|| async { text("image/svg+xml", include_str!("../assets/icon.svg")) }))
+        .route("/icon.svg", get(|| async { text("image/svg+xml", ICON) }))
 }
 
 fn text(kind: &'static str, body: &'static str) -> impl IntoResponse {

@@ -4,7 +4,7 @@
 
 pub(crate) mod certificate;
 mod code;
-mod cookie;
+pub(crate) mod cookie;
 pub(crate) mod links;
 mod patience;
 mod phrase;

@@ -33,10 +33,7 @@ const HEADERS: [(HeaderName, HeaderValue); 7] = [
 
 /// Refuses what another site sends and who may not ask, and sets the headers of every answer.
 pub(crate) async fn guard(State(app): State<App>, request: Request, next: Next) -> Response {
-    let reach = &app.gate().reach;
-    let is_read = matches!(*request.method(), Method::GET | Method::HEAD);
-    let headers = request.headers();
-    if !is_own_host(headers, request.uri(), reach) || !(is_read || is_own_page(headers, reach)) {
+    if is_foreign(&app.gate().reach, &request) {
         return dressed(Fault::Foreign.into_response()).await;
     }
     let mut response = gate::admit(&app, request, next).await;
@@ -46,8 +43,15 @@ pub(crate) async fn guard(State(app): State<App>, request: Request, next: Next) 
     dressed(response).await
 }
 
+/// Whether a request is for another server's name, or writes from a page of another.
+pub fn is_foreign(reach: &Reach, request: &Request) -> bool {
+    let is_read = matches!(*request.method(), Method::GET | Method::HEAD);
+    let headers = request.headers();
+    !is_own_host(headers, request.uri(), reach) || !(is_read || is_own_page(headers, reach))
+}
+
 /// An answer with the headers of every answer; one that set a stricter one keeps it.
-pub(crate) async fn dressed(mut response: Response) -> Response {
+pub async fn dressed(mut response: Response) -> Response {
     for (name, value) in HEADERS {
         response.headers_mut().entry(name).or_insert(value);
     }

@@ -7,7 +7,7 @@
 const OWN_WAY: &str = "class=\"terms\"";
 
 /// The page, with the cells of every table that has headings labelled.
-pub(crate) fn labelled(page: &str) -> String {
+pub fn labelled(page: &str) -> String {
     let mut out = String::with_capacity(page.len() + page.len() / 20);
     let mut rest = page;
     while let Some((before, table, after)) = element(rest, "table") {

@@ -41,6 +41,16 @@ mod weather_ahead;
 mod words;
 mod yard_file;
 
+/// What the pages of a club share with a keeper's: the look, and what stands before every request.
+pub mod house {
+    pub use crate::assets::{ICON, STYLE};
+    pub use crate::gate::cookie::{given, named};
+    pub use crate::guard::{dressed, is_foreign};
+    pub use crate::labels::labelled;
+    pub use crate::routes::whole;
+    pub use crate::words::marked;
+}
+
 pub use app::{App, Opened};
 pub use film::told_winter;
 pub use gate::certificate::{Certificate, certificate_router};

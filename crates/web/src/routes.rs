@@ -43,7 +43,7 @@ pub fn router(app: App) -> Router {
 }
 
 /// Takes the whole body before anything is done with it, so that who sends a byte now and then is cut.
-async fn whole(request: Request, next: Next) -> Response {
+pub async fn whole(request: Request, next: Next) -> Response {
     let (head, body) = request.into_parts();
     let (patience, largest) = match SHEETS.contains(&head.uri.path()) {
         true => (SHEET_PATIENCE, LARGEST_SHEET),

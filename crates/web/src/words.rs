@@ -22,7 +22,7 @@ pub(crate) fn ranged(range: &Range<f64>) -> Message {
 }
 
 /// A message whose text has marks of a page: what it tells of is escaped.
-pub(crate) fn marked(tongue: Tongue, message: &Message) -> Markup {
+pub fn marked(tongue: Tongue, message: &Message) -> Markup {
     PreEscaped(tongue.say_around(message, escaped))
 }
 

@@ -4,7 +4,7 @@ use super::finding::Finding;
 use serde_json::Value;
 
 /// The product's crates, each standing only on those before it.
-const ORDER: [&str; 16] = [
+const ORDER: [&str; 17] = [
     "snowhum-units",
     "snowhum-say",
     "snowhum-figures",
@@ -20,6 +20,7 @@ const ORDER: [&str; 16] = [
     "snowhum-club",
     "snowhum-online",
     "snowhum-web",
+    "snowhum-clubhouse",
     "snowhum",
 ];
 /// May stand on anything, and no product crate may stand on them.

@@ -48,3 +48,29 @@ fn two_thousand_yards_in_one_night_by_two_workers_and_the_next_costs_less_than_a
         assert!(unchanged * 100 < full);
     });
 }
+
+#[test]
+#[ignore = "measures: cargo test --profile tests -p snowhum-club -- --ignored --nocapture add_up"]
+fn workers_beside_one_another_add_up() {
+    const YARDS: u128 = 400;
+    let takes = Duration::from_millis(100);
+    for number in [1, 2, 4] {
+        let database = Database::alone();
+        run(async {
+            let club = open(&database).await;
+            fill(&club, YARDS).await;
+            plan(&club).await;
+        });
+        let begun = Instant::now();
+        let workers: Vec<_> = (0..number).map(|_| start(&database.address, takes)).collect();
+        for mut worker in workers {
+            assert!(worker.wait().unwrap().success());
+        }
+        let took = begun.elapsed();
+        // Two yards at once each.
+        let alone = takes * YARDS as u32 / (2 * number);
+        println!("{number} workers: {took:?}, {alone:?} of it the yards' own");
+        assert!(took < alone + alone / 10 + Duration::from_secs(1), "more than a tenth, and a second to begin and end");
+        run(async { is_as_on_one_machine(&open(&database).await, YARDS as usize, "how?").await });
+    }
+}

@@ -1,7 +1,7 @@
 //! A club's export gives everything back.
 
 use crate::house::{fill, handed, is_as_on_one_machine, model, open, plan, run, work, yard};
-use snowhum_club::{Club, Fault, Role};
+use snowhum_club::{Choice, Club, Fault, Role};
 use snowhum_testkit::postgres::Database;
 use std::time::Duration;
 
@@ -23,6 +23,9 @@ fn an_export_read_into_an_empty_club_is_written_out_there_to_the_same_bytes() {
         let keeper = fill(&club, 210).await;
         let mentor = club.member("Heath", "Mo \"the\" mentor", Some(Role::Mentor)).await.unwrap();
         club.share(keeper, "Yard 1", mentor).await.unwrap();
+        let shared = Choice { is_counted: true, readers: vec![mentor] };
+        club.choose(keeper, uuid::Uuid::from_u128(1), &shared).await.unwrap();
+        let key = club.give_key(keeper).await.unwrap();
         plan(&club).await;
         work(&club, model(Duration::ZERO)).await;
         let mut yards: Vec<_> = (0..210).map(|number| yard(number, "well")).collect();
@@ -36,6 +39,9 @@ fn an_export_read_into_an_empty_club_is_written_out_there_to_the_same_bytes() {
         other.import(text.as_bytes()).await.unwrap();
         assert!(export(&other).await == text, "to the byte");
         is_as_on_one_machine(&other, 210, "how?").await;
+        assert_eq!(other.sharing(keeper).await.unwrap(), club.sharing(keeper).await.unwrap());
+        assert_eq!(other.counted_winters(keeper).await.unwrap().len(), 1);
+        assert!(other.sign_in(&key).await.unwrap().is_none(), "ways in stay behind");
         assert_eq!(other.last_export(keeper).await.unwrap(), club.last_export(keeper).await.unwrap());
         let next = other.plan_night(&crate::house::night(jiff::civil::date(2026, 1, 12), "how?")).await.unwrap();
         assert_eq!((next.asked, next.queued), (210, 1), "what is answered stays so; what failed is tried again");
@@ -65,6 +71,7 @@ fn an_export_that_is_cut_short_or_changed_is_refused_whole() {
             (missing, "a row is missing"),
             (text.replacen("\"table\":\"yard\"", "\"table\":\"pg_class\"", 1), "a table of no club"),
             (text.replacen("snowhum.club", "another", 1), "another's export"),
+            (text.replacen("\"form\":3", "\"form\":4", 1), "a newer form"),
             (format!("{text}{}", lines[3]), "more after its end"),
             (String::new(), "nothing"),
         ] {

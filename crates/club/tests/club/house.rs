@@ -2,7 +2,7 @@
 
 use jiff::civil::{Date, date};
 use sha2::{Digest, Sha256};
-use snowhum_club::{Asked, Club, Handed, Night, Pace, Planned, Reckon, Role, Worker, Yard};
+use snowhum_club::{Asked, Cell, Club, Handed, Night, Pace, Planned, Reckon, Role, Winter, Worker, Yard};
 use snowhum_testkit::postgres::Database;
 use sqlx::Connection;
 use sqlx::postgres::PgConnection;
@@ -32,7 +32,13 @@ pub(crate) async fn open(database: &Database) -> Club {
 }
 
 pub(crate) fn yard(number: u128, words: &str) -> Yard {
-    Yard { id: Uuid::from_u128(number), name: format!("Yard {number}"), body: format!("yard {number}: {words}") }
+    Yard {
+        id: Uuid::from_u128(number),
+        name: format!("Yard {number}"),
+        body: format!("yard {number}: {words}"),
+        cell: Some(Cell { north: 60, east: -1 }),
+        winters: vec![Winter { year: 2024, colonies: 5, lost: (number % 5) as u32 }],
+    }
 }
 
 /// An export of some yards.

@@ -3,6 +3,7 @@
 #![expect(clippy::unwrap_used, clippy::expect_used, reason = "a test fails by panicking")]
 #![expect(clippy::print_stdout, reason = "what is measured by hand is told")]
 
+mod access;
 mod costs;
 mod exports;
 mod house;

@@ -171,3 +171,33 @@ fn twenty_thousand_yards_are_planned_in_one_transaction() {
         );
     });
 }
+
+#[test]
+fn old_nights_are_forgotten_with_their_answers_and_what_is_read_stays_to_the_byte() {
+    let database = Database::shared();
+    run(async {
+        let club = open(&database).await;
+        let keeper = fill(&club, 6).await;
+        let day = |day| date(2026, 1, day);
+        assert_eq!(club.forget(day(31)).await.unwrap().nights, 0, "none is complete");
+        for (on, question) in [(10, "how?"), (11, "and now?"), (12, "how?")] {
+            let words = |number| if number == 5 && on == 11 { "poison" } else { "well" };
+            club.take_in(keeper, &handed((0..6).map(|number| yard(number, words(number))).collect())).await.unwrap();
+            club.plan_night(&night(day(on), question)).await.unwrap();
+            work(&club, model(Duration::ZERO)).await;
+        }
+        let next = club.plan_night(&night(day(13), "tomorrow?")).await.unwrap();
+        let read = club.last_night(None).await.unwrap().unwrap();
+        let versions = figure(&database, "SELECT COUNT(*) FROM club.yard_version").await;
+        let nothing = club.forget(day(10)).await.unwrap();
+        assert_eq!((nothing.nights, nothing.answers), (0, 0), "none is so old");
+        let all = club.forget(day(31)).await.unwrap();
+        assert_eq!((all.nights, all.answers), (2, 5), "the answers of the 10th are those of the 12th too");
+        assert_eq!(club.last_night(None).await.unwrap().unwrap(), read);
+        assert_eq!(figure(&database, "SELECT COUNT(*) FROM club.failure").await, 0);
+        assert_eq!(figure(&database, "SELECT COUNT(*) FROM club.yard_version").await, versions, "no yard is forgotten");
+        work(&club, model(Duration::ZERO)).await;
+        assert_eq!(club.last_night(None).await.unwrap().unwrap().night, next.night, "the one that was planned goes on");
+        is_as_on_one_machine(&club, 6, "tomorrow?").await;
+    });
+}

@@ -1,7 +1,7 @@
 //! Nobody sees another's yard unless it was shared: asked of PostgreSQL itself, past all code of ours.
 
 use crate::house::{fill, handed, model, open, plan, run, sql, work, yard};
-use snowhum_club::{Club, Fault, Role};
+use snowhum_club::{Choice, Club, CountedWinter, Fault, Role};
 use snowhum_testkit::postgres::Database;
 use sqlx::AssertSqlSafe;
 use std::time::Duration;
@@ -26,6 +26,8 @@ async fn people(database: &Database, club: &Club) -> People {
     // A failure each, so that these are looked for too.
     let failures = "INSERT INTO club.failure SELECT night, yard, 'words', 1 FROM club.asked";
     sqlx::query(failures).execute(&mut sql(database).await).await.unwrap();
+    let counted = "INSERT INTO club.counted SELECT id FROM club.yard";
+    sqlx::query(counted).execute(&mut sql(database).await).await.unwrap();
     People { anna, bo, mentor, stranger }
 }
 
@@ -56,7 +58,7 @@ async fn yards_columns(database: &Database) -> Vec<(String, String)> {
     let columns = "SELECT table_name::TEXT, CASE table_name WHEN 'yard' THEN 'id' ELSE 'yard' END FROM information_schema.columns \
                    WHERE table_schema = 'club' AND (column_name = 'yard' OR (table_name, column_name) = ('yard', 'id'))";
     let found: Vec<(String, String)> = sqlx::query_as(columns).fetch_all(&mut sql(database).await).await.unwrap();
-    assert_eq!(found.len(), 6, "{found:?}");
+    assert_eq!(found.len(), 8, "{found:?}");
     found
 }
 
@@ -135,7 +137,8 @@ fn a_member_changes_nothing_but_whom_their_yards_are_shared_with() {
         let people = people(&database, &club).await;
         let tables = "SELECT relname::TEXT, relrowsecurity FROM pg_class WHERE relnamespace = 'club'::regnamespace AND relkind = 'r'";
         let tables: Vec<(String, bool)> = sqlx::query_as(tables).fetch_all(&mut sql(&database).await).await.unwrap();
-        assert_eq!(tables.len(), 11);
+        assert_eq!(tables.len(), 15);
+        sqlx::query("DELETE FROM club.counted").execute(&mut sql(&database).await).await.unwrap();
         for (table, is_guarded) in tables {
             assert!(is_guarded, "{table} has no policy");
             for (what, shares) in [
@@ -145,13 +148,15 @@ fn a_member_changes_nothing_but_whom_their_yards_are_shared_with() {
             ] {
                 let mut writing = club.as_member(people.anna).await.unwrap();
                 let done = sqlx::query(AssertSqlSafe(what.replace("{}", &table))).execute(&mut *writing).await;
-                let may = table == "share" && shares;
+                let may = ["share", "counted"].contains(&table.as_str()) && shares;
                 assert_eq!(done.is_ok(), may, "{what} of {table}: {done:?}");
             }
         }
-        let mut reading = club.as_member(people.anna).await.unwrap();
-        let jobs = sqlx::query("SELECT FROM graphile_worker.jobs").execute(&mut *reading).await;
-        assert!(jobs.is_err(), "the queue is no member's");
+        for table in ["graphile_worker.jobs", "club.key", "club.session"] {
+            let mut reading = club.as_member(people.anna).await.unwrap();
+            let rows = sqlx::query(AssertSqlSafe(format!("SELECT FROM {table}"))).execute(&mut *reading).await;
+            assert!(rows.is_err(), "{table} is no member's");
+        }
     });
 }
 
@@ -166,5 +171,59 @@ fn a_yard_of_another_member_is_not_taken_over() {
         assert_eq!(yards_seen(&database, people.anna).await.len(), 2);
         let last = club.last_export(people.bo).await.unwrap().unwrap();
         assert_eq!(last, "yard 100: well\n", "all of it or nothing");
+    });
+}
+
+#[test]
+fn a_member_chooses_who_reads_a_yard_and_whether_it_is_counted_and_nobody_chooses_for_another() {
+    let database = Database::shared();
+    run(async {
+        let club = open(&database).await;
+        let people = people(&database, &club).await;
+        let first = Uuid::from_u128(1);
+        let choice = |is_counted, readers: &[Uuid]| Choice { is_counted, readers: readers.to_vec() };
+        club.choose(people.anna, first, &choice(false, &[people.mentor])).await.unwrap();
+        assert_eq!(yards_of(&club, people.mentor).await, [first]);
+        let told = club.sharing(people.anna).await.unwrap();
+        let chosen: Vec<_> = told.yards.iter().map(|yard| (yard.is_counted, yard.readers.clone())).collect();
+        assert_eq!(chosen, [(true, vec![]), (false, vec![people.mentor])]);
+        assert_eq!(told.mentors, [(people.mentor, "Mo".to_owned())], "those of another club are not named");
+        for (who, yard, readers, why) in [
+            (people.bo, first, vec![], "not Bo's"),
+            (people.mentor, first, vec![people.mentor], "read, not owned"),
+            (people.anna, first, vec![people.bo], "no mentor"),
+            (people.anna, first, vec![people.stranger], "of another club"),
+            (people.anna, Uuid::from_u128(100), vec![people.mentor], "not Anna's"),
+        ] {
+            let refused = club.choose(who, yard, &choice(true, &readers)).await;
+            assert!(matches!(refused, Err(Fault::NoSuch { .. })), "{why}");
+            assert_eq!(club.sharing(people.anna).await.unwrap(), told, "{why}: nothing was done");
+        }
+        club.choose(people.anna, first, &Choice::default()).await.unwrap();
+        assert_eq!(yards_of(&club, people.mentor).await, [] as [Uuid; 0]);
+    });
+}
+
+/// The yards that the pages show a member.
+async fn yards_of(club: &Club, member: Uuid) -> Vec<Uuid> {
+    club.last_night(Some(member)).await.unwrap().unwrap().yards.iter().map(|one| one.yard).collect()
+}
+
+#[test]
+fn what_is_counted_is_what_its_owner_lets_the_club_count_and_of_the_own_club_alone() {
+    let database = Database::shared();
+    run(async {
+        let club = open(&database).await;
+        let people = people(&database, &club).await;
+        let elsewhere = club.member("Moor", "Ulla", None).await.unwrap();
+        club.take_in(elsewhere, &handed(vec![yard(200, "well")])).await.unwrap();
+        let all = Choice { is_counted: true, readers: vec![] };
+        club.choose(elsewhere, Uuid::from_u128(200), &all).await.unwrap();
+        club.choose(people.anna, Uuid::from_u128(1), &Choice::default()).await.unwrap();
+        let lost = |winters: Vec<CountedWinter>| winters.iter().map(|one| (one.owner, one.lost)).collect::<Vec<_>>();
+        let here = club.counted_winters(people.mentor).await.unwrap();
+        assert_eq!(lost(here), [(people.anna, 0), (people.bo, 0)]);
+        assert_eq!(lost(club.counted_winters(people.stranger).await.unwrap()), [(elsewhere, 0)]);
+        assert_eq!(club.counted_winters(Uuid::from_u128(77)).await.unwrap(), []);
     });
 }

@@ -36,6 +36,6 @@ deadout-sources-counts = how often: judgement, each table worth 10 hives; ranges
 deadout-contradiction = these signs contradict each other; look again
 
 deadout-stop-why = This may be American or European foulbrood, which spreads by comb, honey, tools and robbing bees. Spores live for decades.
-deadout-stop-do = Close the hive so that no bee gets in. Move nothing, lend nothing, wash hands and tools. Call the bee inspector or the authority: in many places the law asks for it at once.
+deadout-stop-do = Close the hive so that no bee gets in. Move nothing, lend nothing, wash hands and tools. Call the { -bee-inspector } or the authority: in many places the law asks for it at once.
 deadout-stop-first = Before anything else look at the brood: caps sunken, greasy or with holes, larvae that draw a thread, a smell of glue, black scale stuck to the lower wall of cells. Any of them: stop.
 deadout-stop-clean = None of the four does not clear the brood: such signs are sure when seen and often missed.

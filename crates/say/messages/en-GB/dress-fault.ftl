@@ -5,7 +5,7 @@ dress-fault-too-long = the change is far too long
 dress-fault-examples = write one of { LIST($examples, between: "; ") }
 dress-fault-nothing = "{ $what }" is nothing that can be changed
 dress-fault-nothing-right = { $instead }, written as "lid=50 mm foam"
-dress-fault-no-floor = "{ $written }" is no floor
+dress-fault-no-floor = "{ $written }" is no { -floor }
 dress-fault-floor-right = write "solid", "open mesh" or "mesh with tray"
 dress-fault-no-box = { $hive } has no box called "{ $size }"
 dress-fault-box-right = use one of { LIST($known) }

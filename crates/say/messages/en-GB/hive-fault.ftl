@@ -16,7 +16,7 @@ hive-fault-narrow = is too narrow for { NUMBER($frames) } combs
 hive-fault-narrow-right = a comb with its gap takes 32 to 40 mm of the width
 hive-fault-needs-name = give the hive a name or number, such as name = "Alder"
 hive-fault-shut = the entrance and every hole are shut: bees can get out neither to void themselves nor to carry out their dead
-hive-fault-shut-right = leave one way open, entrance = "reduced" or upper_hole = "25 mm"; a mesh floor lets in air and no bee out
+hive-fault-shut-right = leave one way open, entrance = "reduced" or upper_hole = "25 mm"; a { -mesh-floor } lets in air and no bee out
 hive-fault-needs-wall = say what the walls are, such as wall = "pine 19 mm"
 hive-fault-no-cover = leaves the hive without a cover
 hive-fault-no-cover-right = name at least one sheet, such as ["plywood 10 mm"]

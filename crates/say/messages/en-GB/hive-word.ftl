@@ -18,7 +18,7 @@ hive-word-chalkbrood = chalkbrood
 hive-word-crumpled-wings = crumpled wings
 hive-word-dysentery = dysentery
 hive-word-robbed = robbed
-hive-word-wasps = wasps
+hive-word-wasps = { -wasps }
 
 # How a form offers what a yard file calls by these words.
 hive-word-weak = weak

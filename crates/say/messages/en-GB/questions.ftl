@@ -54,7 +54,7 @@ questions-rime-asks = Frost in the hole?
 questions-rime-answer = New rime at the upper hole is breath: a sign of life. Brush it out, so that only new rime counts from then on.
 
 questions-water-asks = Water under the lid?
-questions-water-answer = Water on walls and floor does little harm and some of it is drunk. Water over the cluster is the harm: warm the lid from above and tilt the hive a little to the front.
+questions-water-answer = Water on walls and { -floor } does little harm and some of it is drunk. Water over the cluster is the harm: warm the lid from above and tilt the hive a little to the front.
 questions-moisture-says = Moisture is always the enemy
 questions-moisture-truth = Some of it is their drink. Where it drips on the bees it kills.
 questions-mould-says = Mould killed them
@@ -70,7 +70,7 @@ questions-upper-hole-answer = Both schools winter bees. A hole lets water out an
 questions-top-open-says = The top must always, or never, be open
 questions-top-open-truth = It depends on lid, climate and colony.
 
-questions-mesh-asks = Shut the mesh floor?
+questions-mesh-asks = Shut the { -mesh-floor }?
 questions-mesh-answer = Under a warm lid an open mesh does little harm out of the wind; in wind the tray makes the lower part calmer. A Polish survey found somewhat fewer losses over mesh.
 
 questions-mouse-asks = A mouse?
@@ -116,9 +116,9 @@ questions-no-mites-seen-truth = At one mite on a hundred bees more than a third 
 questions-survived-says = It survived, so it has no mites
 questions-survived-truth = Count in spring: survivors carry mites into the summer.
 
-questions-unite-asks = Two weak ones: unite them now?
-questions-unite-answer = Not in mid-winter: clusters do not join in the cold. Unite in September, weak onto strong, healthy to healthy.
-questions-united-in-december-says = Two weak ones united in December make a strong one
+questions-unite-asks = Two weak ones: { -unite } them now?
+questions-unite-answer = Not in mid-winter: clusters do not join in the cold. { CAPITAL(-unite) } in September, weak onto strong, healthy to healthy.
+questions-united-in-december-says = Two weak ones { -united } in December make a strong one
 questions-united-in-december-truth = Weak and weak is still weak, and opening costs both.
 
 questions-move-asks = Move the hive?

@@ -85,7 +85,7 @@ round-page-scale = Whole hive on a scale
 round-page-side = One side lifted, always the same
 
 # Signs that are not asked for by taps, beside an example of how each is written.
-round-page-melted-snow = A hole melted in the snow on the roof
+round-page-melted-snow = A hole melted in the snow on the { -roof }
 round-page-stripes = Fresh stripes of crumbs on the tray, seams
 round-page-weight = Weight or stores
 round-page-inside = Temperature inside

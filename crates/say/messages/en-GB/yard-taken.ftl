@@ -3,7 +3,7 @@
 # Keys and values, and what stands in straight quotes, are typed so in every language.
 yard-taken-hive = not said about the hive, so taken: { LIST($taken) }
 yard-taken-boxes = the boxes the standard usually winters in
-yard-taken-floor = solid floor
+yard-taken-floor = solid { -floor }
 yard-taken-lid = the standard's usual cover without insulation
 yard-taken-entrance = reduced entrance
 yard-taken-upper-hole = no upper hole

@@ -1,5 +1,6 @@
 //! `club`: the yards of a club on PostgreSQL, and their nights, computed on any number of machines.
 
+mod invent;
 mod model;
 
 use std::fs::File;
@@ -11,8 +12,11 @@ use clap::{Args, Subcommand, ValueEnum};
 use jiff::civil::Date;
 use serde_json::json;
 use snowhum_club::{Club, Fault, Night, Pace, Role, Status, Worker};
+use snowhum_clubhouse::Clubhouse;
+use snowhum_web::Reach;
 
 use super::records::{say, unreadable};
+use super::serve::ports::here;
 use crate::args::{Common, parse_date};
 use crate::{exit, new_file, progress, sources, text};
 use model::Question;
@@ -33,6 +37,10 @@ pub(crate) enum ClubCommand {
     ///
     /// Example: snowhum club export club.jsonl
     Export(ExportArguments),
+    /// Add a member, or give one a new key for the pages; the old one then opens nothing.
+    ///
+    /// Example: snowhum club member Anna
+    Member(MemberArguments),
     /// Let a mentor of the club read a member's yard, or no more with --end.
     ///
     /// Example: snowhum club share "Rowan Bank" --member Anna --with Mo
@@ -45,8 +53,29 @@ pub(crate) enum ClubCommand {
     ///
     /// Example: snowhum club work --at-once 4
     Work(WorkArguments),
+    /// Forget nights before a day, and the answers that no other asks for; never the last complete one, nor a yard.
+    ///
+    /// Example: snowhum club forget --before 2025-12-01
+    Forget {
+        /// The day.
+        #[arg(long, value_name = "DATE", value_parser = parse_date)]
+        before: Date,
+    },
+    /// Fill a club with invented yards, to try what a night costs: the demo's five colonies, each at another place.
+    Invent {
+        /// How many.
+        #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1_000_000))]
+        yards: u32,
+        /// The club.
+        #[arg(long, value_name = "NAME", default_value = "Invented")]
+        club: String,
+    },
     /// How far the nights have come, who works, and what failed.
     Status(StatusArguments),
+    /// Serve the club's pages: who needs help this week, what is shared, losses, how the night goes, /metrics.
+    ///
+    /// Example: snowhum club serve --name bees.example.org
+    Serve(ServeArguments),
     /// Write the answers of the last complete night into a folder, one file a yard, as `plan --json` prints them.
     Answers {
         /// The folder.
@@ -69,6 +98,28 @@ pub(crate) struct ImportArguments {
     role: Option<RoleArgument>,
 }
 
+#[derive(Debug, Args)]
+pub(crate) struct MemberArguments {
+    /// The member.
+    name: String,
+    /// Their club, where the database holds more than one.
+    #[arg(long, value_name = "NAME", default_value = CLUB)]
+    club: String,
+    /// What the member is; a new one is a keeper.
+    #[arg(long, value_enum)]
+    role: Option<RoleArgument>,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct ServeArguments {
+    /// The port; 8462 or the next that is free if not given.
+    #[arg(long, value_name = "PORT")]
+    port: Option<u16>,
+    /// A name under which a web server on this machine hands requests on, encrypted; this machine alone if not given.
+    #[arg(long = "name", value_name = "NAME")]
+    names: Vec<String>,
+}
+
 /// What a member is.
 #[derive(Debug, Clone, Copy, ValueEnum)]
 pub(crate) enum RoleArgument {
@@ -76,6 +127,15 @@ pub(crate) enum RoleArgument {
     Keeper,
     /// Reads yards that were shared, too.
     Mentor,
+}
+
+impl From<RoleArgument> for Role {
+    fn from(role: RoleArgument) -> Self {
+        match role {
+            RoleArgument::Keeper => Self::Keeper,
+            RoleArgument::Mentor => Self::Mentor,
+        }
+    }
 }
 
 #[derive(Debug, Args)]
@@ -138,9 +198,13 @@ pub(super) fn run(command: &ClubCommand, common: &Common) -> anyhow::Result<()> 
     match command {
         ClubCommand::Import(arguments) => import(arguments, common),
         ClubCommand::Export(arguments) => export(arguments, common),
+        ClubCommand::Member(arguments) => member(arguments, common),
+        ClubCommand::Serve(arguments) => serve(arguments),
         ClubCommand::Share(arguments) => share(arguments, common),
         ClubCommand::PlanNight(arguments) => plan_night(arguments, common),
         ClubCommand::Work(arguments) => work(arguments),
+        ClubCommand::Forget { before } => forget(*before, common),
+        ClubCommand::Invent { yards, club } => invent::run(*yards, club, common),
         ClubCommand::Status(arguments) => status(arguments, common),
         ClubCommand::Answers { folder } => answers(folder, common),
     }
@@ -155,10 +219,7 @@ fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
     };
     let export = String::from_utf8(sources::read(file)?);
     let export = export.map_err(|_| exit::input(format!("{}: is not UTF-8 text", file.display())))?;
-    let role = arguments.role.map(|role| match role {
-        RoleArgument::Keeper => Role::Keeper,
-        RoleArgument::Mentor => Role::Mentor,
-    });
+    let role = arguments.role.map(Role::from);
     let taken = with(async |club| {
         let handed = model::handed(file, export).await?;
         let member = club.member(&arguments.club, name, role).await.map_err(failure)?;
@@ -197,6 +258,34 @@ fn share(arguments: &ShareArguments, common: &Common) -> anyhow::Result<()> {
     say(common, &said, &json!({ "yard": yard, "mentor": mentor, "reads": !end }))
 }
 
+fn member(arguments: &MemberArguments, common: &Common) -> anyhow::Result<()> {
+    let MemberArguments { name, club: of, role } = arguments;
+    let key = with(async |club| {
+        let member = club.member(of, name, role.map(Role::from)).await.map_err(failure)?;
+        club.give_key(member).await.map_err(failure)
+    })?;
+    let said = format!("{name}'s key, told this once: {key}");
+    say(common, &said, &json!({ "member": name, "key": key }))
+}
+
+fn serve(arguments: &ServeArguments) -> anyhow::Result<()> {
+    let reach = match arguments.names.as_slice() {
+        [] => Reach::this_machine(),
+        names => Reach::network(names.iter().cloned()),
+    };
+    with(async |club| {
+        let listener = here(arguments.port).await?;
+        let address = listener.local_addr().map_err(exit::environment)?;
+        progress::note(&format!("The club's pages: http://{address}/  (Ctrl-C ends it)"));
+        let pages = snowhum_clubhouse::router(Clubhouse { club: club.clone(), reach });
+        let stop = told_to_stop()?;
+        tokio::select! {
+            () = stop => Ok(()),
+            ended = snowhum_web::serve(vec![listener], None, pages) => ended.map_err(exit::environment),
+        }
+    })
+}
+
 fn plan_night(arguments: &NightArguments, common: &Common) -> anyhow::Result<()> {
     let day = arguments.day.unwrap_or_else(|| jiff::tz::TimeZone::system().to_datetime(jiff::Timestamp::now()).date());
     let build = snowhum_club::build().map_err(failure)?;
@@ -228,6 +317,13 @@ fn work(arguments: &WorkArguments) -> anyhow::Result<()> {
         };
         club.work(&worker, until).await.map_err(failure)
     })
+}
+
+fn forget(before: Date, common: &Common) -> anyhow::Result<()> {
+    let forgotten = with(async |club| club.forget(before).await.map_err(failure))?;
+    let (nights, answers) = (forgotten.nights, forgotten.answers);
+    let said = format!("forgotten: {nights} nights before {before}, and {answers} answers that no other asks for");
+    say(common, &said, &json!({ "nights": nights, "answers": answers }))
 }
 
 /// Comes back when the machine or the keeper asks the program to end.

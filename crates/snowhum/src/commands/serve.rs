@@ -4,7 +4,7 @@ mod addresses;
 mod authority;
 pub(crate) mod lan;
 mod phrase;
-mod ports;
+pub(super) mod ports;
 mod qr;
 pub(crate) mod yard;
 

@@ -22,6 +22,12 @@ pub(super) fn own(site: &Site, as_of: Date) -> Option<Date> {
     if days_between(as_of, next) > LONGEST_WINTER { just_past.or(Some(next)) } else { Some(next) }
 }
 
+/// The spring of a site: the keeper's own, else the climate's.
+#[cfg(feature = "club")]
+pub(crate) fn spring_of(site: &Site, as_of: Date) -> Option<Date> {
+    own(site, as_of).or_else(|| of_climate(site, as_of))
+}
+
 /// The middle of the climate's springs.
 pub(super) fn of_climate(site: &Site, as_of: Date) -> Option<Date> {
     let place = yard::place(site);

@@ -3,6 +3,7 @@
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 use snowhum_testkit::postgres::Database;
+use std::io::{BufRead, BufReader};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 
@@ -119,4 +120,34 @@ fn what_is_wrong_is_said_with_what_would_be_right() {
     assert!(code == Some(2) && words.contains("no member \"Anna\""), "{words}");
     let (code, words) = refused(Some(&database.address), &["club", "answers", "nowhere"]);
     assert!(code == Some(2) && words.contains("no night is complete yet"), "{words}");
+}
+
+#[test]
+fn the_pages_tell_a_member_in_the_weeks_words_what_the_night_answered() {
+    let (database, folder) = (Database::shared(), folder("pages"));
+    let club = |arguments: &[&str]| says(&database.address, &[&["club"], arguments].concat());
+    club(&["import", &keeper(&folder, "Anna", |yard| yard).export, "--member", "Anna"]);
+    club(&["invent", "--yards", "3", "--club", "club"]);
+    club(&[&["plan-night", "--day", "2026-01-10", "--as-of", "2026-01-10"], &MEMBERS[..]].concat());
+    club(&["work", "--until-done"]);
+    let key = club(&["member", "Anna"]);
+    let key = key.trim().rsplit(' ').next().unwrap();
+    let mut server =
+        snowhum(&database.address, &["club", "serve", "--port", "0"]).stderr(Stdio::piped()).spawn().unwrap();
+    let first = BufReader::new(server.stderr.take().unwrap()).lines().next().unwrap().unwrap();
+    let base = first.split_whitespace().find(|word| word.starts_with("http://")).unwrap();
+    let agent: ureq::Agent = ureq::Agent::config_builder().max_redirects(0).http_status_as_error(false).build().into();
+    let signed = agent.post(format!("{base}sign-in")).send_form([("key", key)]).unwrap();
+    let cookie = signed.headers()["set-cookie"].to_str().unwrap().split(';').next().unwrap().to_owned();
+    let read = |path: &str| {
+        let mut answer = agent.get(format!("{base}{path}")).header("cookie", &cookie).call().unwrap();
+        answer.body_mut().read_to_string().unwrap()
+    };
+    let (page, metrics) = (read(""), read("metrics"));
+    server.kill().unwrap();
+    server.wait().unwrap();
+    assert!(metrics.contains("snowhum_night_yards_done{night=\"1\",day=\"2026-01-10\"} 4\n"), "{metrics}");
+    assert!(page.contains("Anna&#39;s") || page.contains("Anna's"), "{page}");
+    assert!(page.contains("the night of 10 January 2026") && !page.contains("Not known for this week"), "{page}");
+    assert!(page.contains("Birch") && !page.contains("Invented 1"), "hers, and no other: {page}");
 }

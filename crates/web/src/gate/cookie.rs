@@ -39,13 +39,15 @@ fn reader_name(reach: &Reach) -> &'static str {
     if reach.is_network() { READER } else { READER_HERE }
 }
 
-fn given(name: &str, token: &str, seconds: i64, is_encrypted: bool) -> Option<HeaderValue> {
+/// A cookie for a browser: for this server alone, and read by no script.
+pub fn given(name: &str, token: &str, seconds: i64, is_encrypted: bool) -> Option<HeaderValue> {
     let secure = if is_encrypted { "; Secure" } else { "" };
     let text = format!("{name}={token}; Path=/; Max-Age={seconds}; HttpOnly; SameSite=Strict{secure}");
     HeaderValue::from_str(&text).ok()
 }
 
-fn named<'a>(headers: &'a HeaderMap, name: &str) -> Option<&'a str> {
+/// What a request's cookie of a name holds.
+pub fn named<'a>(headers: &'a HeaderMap, name: &str) -> Option<&'a str> {
     let all = headers.get_all(header::COOKIE).into_iter().filter_map(|value| value.to_str().ok());
     let mut pairs = all.flat_map(|text| text.split(';')).filter_map(|pair| pair.trim().split_once('='));
     pairs.find(|(key, _)| *key == name).map(|(_, value)| value)

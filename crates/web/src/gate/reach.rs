@@ -32,8 +32,9 @@ impl Reach {
         Self { names, is_network: true }
     }
 
-    /// Whether one must sign in.
-    pub(crate) fn is_network(&self) -> bool {
+    /// Whether it is more than this machine: encrypted, and one must sign in.
+    #[must_use]
+    pub fn is_network(&self) -> bool {
         self.is_network
     }
 

@@ -6,15 +6,18 @@ use std::sync::Arc;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_advice::MEMBERS;
+use snowhum_advice::lessons::{LessonsQuestion, WinterRecord, lessons};
 use snowhum_advice::verdict::LastVerdict;
-use snowhum_apiary::Apiary;
-use snowhum_club::{Asked, Handed, Reckon, Yard};
+use snowhum_apiary::{Apiary, Site};
+use snowhum_club::{Asked, Cell, Handed, Reckon, Winter, Yard};
+use snowhum_figures::club::{CELL_LATITUDE, CELL_LONGITUDE};
 use snowhum_store::{Fault, Store};
 
 use crate::args::RunArguments;
 use crate::commands::now::Asking;
 use crate::commands::plan;
 use crate::keep;
+use crate::weather_source::spring_of;
 
 /// What a night asks; what is not in it, the build decides.
 #[derive(Debug, Clone, clap::Args, Serialize, Deserialize)]
@@ -54,10 +57,41 @@ fn answer(asked: &Asked<'_>) -> anyhow::Result<String> {
 /// What a member hands in: the file, and the yards that the records in it hold.
 pub(super) async fn handed(file: &Path, export: String) -> anyhow::Result<Handed> {
     let yards = yards(&export).await.map_err(|fault| keep::failure_of(file, fault))?;
-    let yards = yards
-        .into_iter()
-        .map(|kept| Ok(Yard { id: kept.yard.id.0, name: kept.yard.name.clone(), body: serde_json::to_string(&kept)? }));
-    Ok(Handed { yards: yards.collect::<anyhow::Result<_>>()?, export })
+    Ok(Handed { yards: yards.iter().map(Kept::yard_as_handed).collect::<anyhow::Result<_>>()?, export })
+}
+
+impl Kept {
+    fn yard_as_handed(&self) -> anyhow::Result<Yard> {
+        let today = jiff::tz::TimeZone::system().to_datetime(jiff::Timestamp::now()).date();
+        Ok(Yard {
+            id: self.yard.id.0,
+            name: self.yard.name.clone(),
+            body: serde_json::to_string(self)?,
+            cell: Some(cell(&self.yard.site)),
+            winters: winters(&self.yard, today),
+        })
+    }
+}
+
+/// A yard of which nothing was told yet, as it is handed in.
+pub(super) fn untold(yard: Apiary) -> anyhow::Result<Yard> {
+    Kept { yard, told: Vec::new() }.yard_as_handed()
+}
+
+fn cell(site: &Site) -> Cell {
+    let index = |degrees: f64, size: f64| (degrees / size).floor() as i32;
+    Cell { north: index(site.latitude.get(), CELL_LATITUDE), east: index(site.longitude.get(), CELL_LONGITUDE) }
+}
+
+/// Winters of a yard that the club may count: over, and every colony told. An invented yard lost nothing.
+fn winters(yard: &Apiary, today: Date) -> Vec<Winter> {
+    let Some(spring) = spring_of(&yard.site, yard.as_of).filter(|_| !yard.invented) else { return Vec::new() };
+    let question =
+        LessonsQuestion { apiary: yard, as_of: today, season: None, spring, added: 0, removed: 0, forecasts: &[] };
+    let told = lessons(&question).map(|answer| answer.winters).unwrap_or_default();
+    let is_told = |winter: &&WinterRecord| winter.season.end <= today && winter.not_told == 0 && winter.at_risk > 0;
+    let one = |winter: &WinterRecord| Winter { year: winter.season.year, colonies: winter.at_risk, lost: winter.lost };
+    told.iter().filter(is_told).map(one).collect()
 }
 
 async fn yards(export: &str) -> Result<Vec<Kept>, Fault> {

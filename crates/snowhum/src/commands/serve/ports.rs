@@ -10,7 +10,7 @@ const NEXT_PORTS: u16 = 20;
 const USUAL_PORT: u16 = 8462;
 
 /// This machine alone: at the port asked for, else at the usual one or the next that is free.
-pub(super) async fn here(port: Option<u16>) -> anyhow::Result<TcpListener> {
+pub(in crate::commands) async fn here(port: Option<u16>) -> anyhow::Result<TcpListener> {
     let ports = port.map_or(USUAL_PORT..=USUAL_PORT + NEXT_PORTS, |port| port..=port);
     let mut refused = None;
     for port in ports {
