@@ -52,7 +52,7 @@ pub(crate) fn page(visit: &Visit, place: Place, title: &str, body: &Markup) -> M
             p class="small" { (say(text::who(&visit.member.name))) }
             form method="post" action="/sign-out" { button { (say(shared_page::sign_out())) } }
             (languages(tongue))
-            @if tongue.language().speech().is_none() { p class="small" { (say(shared_page::unread())) } }
+            @if !tongue.language().is_read() { p class="small" { (say(shared_page::unread())) } }
             p class="small" { (say(shared_page::chances())) }
         }
     };

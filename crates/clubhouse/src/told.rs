@@ -5,7 +5,7 @@ use maud::{Markup, html};
 use serde::Deserialize;
 use snowhum_advice::verdict::{ColonyFirst, ColonyVerdict, FirstAnswer, Urgency};
 use snowhum_club::Outlook;
-use snowhum_say::{Message, Tongue};
+use snowhum_say::Tongue;
 
 use crate::fault::Fault;
 
@@ -78,14 +78,6 @@ fn need(verdict: &ColonyVerdict) -> Need {
         _ if verdict.is_urgent() => Need::First,
         Urgency::By | Urgency::LookInside => Need::Then,
         Urgency::Today | Urgency::ThisWeek | Urgency::LeaveAlone | Urgency::Lost => Need::Alone,
-    }
-}
-
-impl Answer {
-    /// A sentence about its colonies in the words of the trade that are read; names of colonies stay as they are.
-    pub(crate) fn sentence(&self, message: &Message, tongue: Tongue) -> String {
-        let names: Vec<String> = self.first.colonies.iter().map(|colony| colony.name.clone()).collect();
-        tongue.in_trade_words(&tongue.sentence(message), &names).into_owned()
     }
 }
 

@@ -8,7 +8,6 @@ use icu_decimal::DecimalFormatter;
 use icu_decimal::options::{DecimalFormatterOptions, GroupingStrategy};
 use icu_locale_core::Locale;
 use jiff::civil::Date;
-use snowhum_units::Speech;
 use std::borrow::Cow;
 use std::sync::OnceLock;
 
@@ -111,16 +110,6 @@ impl Language {
         });
         // Of two that are wanted alike the first.
         wanted.reduce(|best, next| if next.0 > best.0 { next } else { best }).map(|(_, language)| language)
-    }
-
-    /// The names of the trade that English texts are put into; none for a language with texts of its own.
-    #[must_use]
-    pub const fn speech(self) -> Option<Speech> {
-        match self {
-            Self::British => Some(Speech::British),
-            Self::NorthAmerican => Some(Speech::NorthAmerican),
-            Self::German | Self::French | Self::Marked => None,
-        }
     }
 
     /// Whether a keeper of the tongue has read its texts.

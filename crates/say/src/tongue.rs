@@ -4,7 +4,6 @@ use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use jiff::civil::Date;
 use snowhum_units::System;
-use std::borrow::Cow;
 use std::sync::OnceLock;
 use unic_langid::LanguageIdentifier;
 
@@ -75,12 +74,6 @@ impl Tongue {
     #[must_use]
     pub fn beside(self, message: &Message) -> Option<Self> {
         (!self.language.is_read() && message.warns()).then(|| self.in_language(Language::British))
-    }
-
-    /// A text of the house that stands in English, in the names of the trade that are read; the keeper's own as it stands.
-    #[must_use]
-    pub fn in_trade_words<'t>(self, text: &'t str, own: &[String]) -> Cow<'t, str> {
-        self.language.speech().map_or(Cow::Borrowed(text), |speech| speech.said_around(text, own))
     }
 
     /// A message in words, as it stands inside a sentence.

@@ -15,12 +15,6 @@ const LARGEST: u64 = 16 * 1024 * 1024;
 
 /// The yard of a file, of the records, or the demo.
 pub(crate) fn apiary(file: Option<&Path>, common: &Common) -> anyhow::Result<Apiary> {
-    let apiary = found(file, common)?;
-    text::voice::respect(&apiary);
-    Ok(apiary)
-}
-
-fn found(file: Option<&Path>, common: &Common) -> anyhow::Result<Apiary> {
     if let Some(path) = file {
         return yard_file(path);
     }

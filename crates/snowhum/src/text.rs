@@ -143,7 +143,7 @@ fn place(line: &str) -> usize {
 
 /// Lines of at most `room` columns in the keeper's words, broken at spaces.
 fn broken(text: &Message, room: usize) -> Vec<String> {
-    filled(words(&voice::said(&in_words(text))), room)
+    filled(words(&in_words(text)), room)
 }
 
 /// Lines of at most `room` columns; a longer word stands alone.

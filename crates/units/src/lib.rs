@@ -15,7 +15,6 @@ mod quantity;
 mod range;
 mod same;
 mod show;
-mod speech;
 mod temperature;
 mod usual;
 
@@ -24,6 +23,5 @@ pub use quantity::*;
 pub use range::Range;
 pub use same::Same;
 pub use show::System;
-pub use speech::{PAIRS, Pair, Speech};
 pub use temperature::Kelvin;
 pub use usual::{Against, Usual};

@@ -68,15 +68,3 @@ impl Usual {
         }
     }
 }
-
-impl Against {
-    /// Its case in a text.
-    #[must_use]
-    pub const fn case(self) -> &'static str {
-        match self {
-            Self::Fewer => "fewer",
-            Self::Expected => "expected",
-            Self::More => "more",
-        }
-    }
-}

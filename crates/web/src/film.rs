@@ -9,13 +9,12 @@ use snowhum_units::{Kelvin, Kilogram, Metre, Range};
 use snowhum_winter::Housed;
 
 use crate::section;
-use crate::spoken::in_trade_words;
 use crate::words::plain;
 
 /// A yard's winter, or one hive's, as a file of its own; `apiary` is the yard it tells of.
 #[must_use]
 pub fn told_winter(answer: &FilmAnswer, apiary: &Apiary, tongue: Tongue) -> String {
-    in_trade_words(drawn(answer, apiary, tongue).standalone(), apiary, tongue.language())
+    drawn(answer, apiary, tongue).standalone()
 }
 
 /// The film as it is drawn.

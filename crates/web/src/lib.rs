@@ -33,7 +33,6 @@ mod section;
 mod sent;
 mod settings;
 mod sheet_file;
-mod spoken;
 mod told;
 mod turns;
 mod view;

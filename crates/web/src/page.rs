@@ -8,7 +8,6 @@ use crate::app::Standing;
 use crate::frame;
 use crate::gate::Visitor;
 use crate::labels::labelled;
-use crate::spoken::in_trade_words;
 use crate::view::View;
 use crate::words::marked;
 
@@ -113,7 +112,7 @@ pub(crate) fn page(view: &View, place: Place, title: &str, body: &Markup) -> Mar
             }
         }
     };
-    in_own_words(view, page)
+    fit_for_a_phone(page)
 }
 
 /// What the script of the round says on every page, while something waits in the phone.
@@ -142,9 +141,9 @@ fn headed(body: &Markup) -> (PreEscaped<&str>, PreEscaped<&str>) {
     (PreEscaped(heading), PreEscaped(rest))
 }
 
-/// The page in the keeper's words, whatever the keeper wrote left as it is, and its tables fit for a narrow phone.
-pub(crate) fn in_own_words(view: &View, page: Markup) -> Markup {
-    PreEscaped(labelled(&in_trade_words(page.into_string(), &view.apiary, view.settings.language)))
+/// The page with its tables fit for a narrow phone.
+pub(crate) fn fit_for_a_phone(page: Markup) -> Markup {
+    PreEscaped(labelled(&page.into_string()))
 }
 
 /// What is a tap down, and open on paper; nothing where nothing is.

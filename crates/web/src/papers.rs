@@ -6,8 +6,7 @@ use std::time::Duration;
 
 use crate::app::App;
 use crate::assets;
-use crate::fault::Fault;
-use crate::page::{age, in_own_words};
+use crate::page::{age, fit_for_a_phone};
 use crate::pages::{paper, sheet, treatments};
 use crate::view::View;
 
@@ -83,5 +82,5 @@ fn alone(view: &View, title: &str, body: &Markup) -> Markup {
             }
         }
     };
-    in_own_words(view, page)
+    fit_for_a_phone(page)
 }

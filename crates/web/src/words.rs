@@ -2,13 +2,12 @@
 
 use jiff::civil::Date;
 use maud::{Markup, PreEscaped, html};
+use snowhum_advice::answer;
 use snowhum_apiary::Note;
 pub(crate) use snowhum_say::capital;
 use snowhum_say::hives;
-use snowhum_say::{Message, Tongue, shared_page as text, status};
+use snowhum_say::{Message, Tongue, shared_page as text};
 use snowhum_units::{Kilogram, Range, System};
-
-use crate::spoken::escaped;
 
 /// The middle of a range with what lies around it.
 pub(crate) fn masses(range: &Range<f64>, system: System) -> String {
@@ -19,6 +18,11 @@ pub(crate) fn masses(range: &Range<f64>, system: System) -> String {
 pub(crate) fn ranged(range: &Range<f64>) -> Message {
     let [low, middle, high] = [range.p10, range.p50, range.p90].map(Kilogram::new);
     text::masses(high, low, middle)
+}
+
+/// A text as HTML writes it.
+fn escaped(text: &str) -> String {
+    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
 }
 
 /// A message whose text has marks of a page: what it tells of is escaped.
@@ -36,9 +40,9 @@ pub(crate) fn beside(tongue: Tongue, message: &Message) -> Markup {
     html! { @if let Some(british) = tongue.beside(message) { " " span class="small" lang="en" { (marked(british, message)) } } }
 }
 
-/// How well a figure is founded, in words.
+/// How well a figure is founded, of the word its file has.
 pub(crate) fn founded(status: &str) -> Message {
-    status::named(&status.replace(' ', "-")).unwrap_or_else(|| status.into())
+    serde_json::from_value(status.into()).map_or_else(|_| status.into(), answer::founded)
 }
 
 /// A chance both ways round: hardly any hive or nearly all, else so many of a hundred and so many not.

@@ -22,8 +22,6 @@ const DAYS_BEFORE: i64 = 1;
 /// The calendar file of a yard's windows in the keeper's words, made at `stamped`. Windows that seldom come are left out.
 #[must_use]
 pub fn calendar(answer: &JobsAnswer, yard: &Apiary, tongue: Tongue, stamped: Timestamp) -> String {
-    let own: Vec<String> = yard.own_texts().map(str::to_owned).collect();
-    let said = |text: &str| plain(&tongue.in_trade_words(text, &own));
     let mut calendar = Calendar::empty();
     for (key, value) in [("VERSION", "2.0"), ("PRODID", "-//Snowhum//Jobs and dates//EN"), ("CALSCALE", "GREGORIAN")] {
         calendar.append_property(Property::new(key, value));
@@ -33,7 +31,7 @@ pub fn calendar(answer: &JobsAnswer, yard: &Apiary, tongue: Tongue, stamped: Tim
     calendar.append_property(Property::new("X-WR-TIMEZONE", plain(&yard.site.zone)));
     for entry in hives(answer).chain(round(answer)).chain(fortnight(answer)).chain(windows(answer)) {
         let title = tongue.say(&say::calendar_title(&entry.what, &yard.name));
-        let told = [title, tongue.say_all(&entry.says).join("\n")].map(|text| said(&text));
+        let told = [title, tongue.say_all(&entry.says).join("\n")].map(|text| plain(&text));
         calendar.push(event(answer, &entry, yard, &told).append_property(stamp(stamped)).done());
     }
     without_alarm_stamps(&calendar.to_string())

@@ -1,7 +1,6 @@
 //! What each visit did to the estimate, in words.
 
 use snowhum_apiary::{Apiary, ColonyId, NoteId};
-use snowhum_say::dead_bees::stands;
 use snowhum_say::{Message, now as say};
 use snowhum_units::Kilogram;
 use snowhum_watch::{DeadBees, Moved, Watching};

@@ -131,6 +131,7 @@ fn frames_and_feeders_are_counted() {
 fn hot_sugar_is_cautioned_and_what_not_to_feed_is_said() {
     let answer = feed(&short(8.0)).unwrap();
     assert!(answer.cautions.iter().any(|caution| said(caution).contains("115 °C")));
+    assert!(answer.never.iter().all(|never| !never.what.is_none() && !never.why.is_none()));
     for what in ["brown sugar", "honey of unknown", "vinegar"] {
         assert!(answer.never.iter().any(|never| said(&never.what).contains(what)), "{what}");
     }

@@ -149,7 +149,7 @@ impl Sign {
             Self::DeadBees { count, place: DeadPlace::Hook } => return format!("hook={}", count.written()),
             Self::DeadBees { count, place: DeadPlace::Guard } => format!("{} behind guard", count.written()),
             Self::DeadBees { count, place } => format!("{} on {}", count.written(), name_of(place, &PLACES)),
-            Self::Entrance(state) | Self::UpperEntrance(state) => state.words().to_owned(),
+            Self::Entrance(state) | Self::UpperEntrance(state) => state.written().to_owned(),
             Self::UpperHole(state) => name_of(state, &HOLES).to_owned(),
             Self::Hum { heard, how } => format!("{} by {}", name_of(heard, &HEARD), name_of(how, &LISTENING)),
             Self::Poke(poked) => name_of(poked, &POKED).to_owned(),

@@ -107,9 +107,9 @@ fn one(told: &Told, wanted: Need, tongue: Tongue) -> Markup {
             (Err(why), _) => p class="caution" { (tongue.say(&text::failed(why.as_str()))) },
             (Ok(answer), Need::Unknown) => p { (tongue.say(&text::other_day(answer.first.as_of))) },
             (Ok(_), Need::Alone) => {}
-            (Ok(answer), _) => @for colony in told.needing(wanted) {
+            (Ok(_), _) => @for colony in told.needing(wanted) {
                 p { strong { (colony.name) } " " (chip(&colony.verdict, tongue)) }
-                p { (answer.sentence(&colony.says(), tongue)) }
+                p { (tongue.sentence(&colony.says())) }
             },
         }
     }

@@ -11,7 +11,7 @@ use super::help::{day, keeper};
 use crate::app::Clubhouse;
 use crate::fault::Fault;
 use crate::frame::{Place, page};
-use crate::told::{Answer, Told, chip};
+use crate::told::{Told, chip};
 use crate::visit::Visit;
 
 pub(crate) async fn show(State(house): State<Clubhouse>, visit: Visit, Path(yard): Path<String>) -> Response {
@@ -33,10 +33,10 @@ async fn shown(house: &Clubhouse, visit: Visit, yard: &str) -> Result<Markup, Fa
             Err(why) => p class="caution" { (tongue.say(&text::failed(why.as_str()))) },
             Ok(answer) => {
                 @if answer.first.as_of != day { p class="caution" { (tongue.say(&text::other_day(answer.first.as_of))) } }
-                ol class=(if answer.first.as_of == day { "hives" } else { "hives old" }) { @for colony in &answer.first.colonies { li class="hive plain" { (one(answer, colony, tongue)) } } }
+                ol class=(if answer.first.as_of == day { "hives" } else { "hives old" }) { @for colony in &answer.first.colonies { li class="hive plain" { (one(colony, tongue)) } } }
                 @if !answer.first.later.is_empty() {
                     h2 { (tongue.say(&text::later())) }
-                    ul class="sources" { @for later in &answer.first.later { li { (answer.sentence(&later.words(), tongue)) } } }
+                    ul class="sources" { @for later in &answer.first.later { li { (tongue.sentence(&later.words())) } } }
                 }
             }
         }
@@ -44,13 +44,13 @@ async fn shown(house: &Clubhouse, visit: Visit, yard: &str) -> Result<Markup, Fa
     Ok(page(&visit, Place::Yard, &name, &body))
 }
 
-fn one(answer: &Answer, colony: &ColonyFirst, tongue: Tongue) -> Markup {
+fn one(colony: &ColonyFirst, tongue: Tongue) -> Markup {
     let says = colony.steps.is_empty().then(|| colony.says());
     html! {
         h3 { (colony.name) " " (chip(&colony.verdict, tongue)) }
-        @for step in colony.steps.iter().map(|step| step.words()).chain(says) { p { (answer.sentence(&step, tongue)) } }
+        @for step in colony.steps.iter().map(|step| step.words()).chain(says) { p { (tongue.sentence(&step)) } }
         @if !colony.steps.is_empty() && !colony.why.is_empty() {
-            p class="small" { (answer.sentence(&colony.reasons(), tongue)) }
+            p class="small" { (tongue.sentence(&colony.reasons())) }
         }
         @if let (Some(not), Some(done)) = (colony.if_not, colony.if_done) {
             p class="small" { (tongue.say(&text::well(hives(done), hives(not) == hives(done), hives(not)))) }

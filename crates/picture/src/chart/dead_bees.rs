@@ -7,8 +7,7 @@ use crate::plate::{Plate, Table};
 use crate::scene::{Anchor, Ink, Pen, Scene, Type};
 use crate::tint::Tint;
 use crate::words::{clean, lines, width};
-use snowhum_say::dead_bees::stands;
-use snowhum_say::{Message, Tongue, chart_picture as text};
+use snowhum_say::{Message, Tongue, against, chart_picture as text};
 use snowhum_units::{Against, Usual};
 
 /// Most counts drawn.
@@ -94,7 +93,7 @@ impl DeadBeesFound {
     /// When and how many, on one line if they fit; says where they end.
     fn words_over(&self, scene: &mut Scene, one: &DeadBeesCount, top: f64) -> f64 {
         let room = WIDTH - 2.0 * MARGIN;
-        let said = self.say(&text::found(count(one.found), stands(one.verdict.case())));
+        let said = self.say(&text::found(count(one.found), against(one.verdict)));
         let right = Type::regular(SIZE).anchored(Anchor::End);
         let mut y = top + 16.0;
         if width(&clean(&one.when), SIZE) * HEAVIER + 12.0 + width(&said, SIZE) <= room {
@@ -150,7 +149,7 @@ impl DeadBeesFound {
     fn description(&self) -> String {
         let said = self.counts.iter().take(MOST_ROWS).map(|one| {
             let [low, high] = [one.expected.least, one.expected.most].map(about);
-            text::expected(count(one.found), high, low, stands(one.verdict.case()), &one.when)
+            text::expected(count(one.found), high, low, against(one.verdict), &one.when)
         });
         self.say(&Message::sentences(said))
     }
@@ -160,7 +159,7 @@ impl DeadBeesFound {
         let mut table = Table::with_head(self.tongue, heads);
         for one in self.counts.iter().take(MOST_ROWS) {
             let band = text::range(about(one.expected.most), about(one.expected.least));
-            let stands = stands(one.verdict.case());
+            let stands = against(one.verdict);
             table.row([one.when.clone(), count(one.found), self.say(&band), self.say(&stands)]);
         }
         table

@@ -23,8 +23,3 @@ dead-bees-next-many = Das Flugloch freimachen. Nach verkrüppelten Flügeln, bra
 dead-bees-sources-lives = Lebensdauer von Winterbienen: Übersicht von Minaud 2024 (130 Tage), Fukuda und Sekiguchi 1966 (154 Tage)
 dead-bees-sources-watch = wie die Toten liegen und gefunden werden, nach dem Modell der Zeichen: data/watch_parameters.toml, Einschätzung
 
-dead-bees-stands = { $stands ->
-    [fewer] weniger als erwartet
-    [more] mehr als erwartet
-   *[expected] wie erwartet
-}

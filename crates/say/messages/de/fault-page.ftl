@@ -35,5 +35,4 @@ fault-page-too-large = Das ist zu groß oder brach ab.
 fault-page-too-slow = Das kam zu langsam.
 fault-page-way = Diese Adresse wird nicht so gefragt.
 fault-page-file = { $file } lässt sich nicht schreiben: { $why }
-fault-page-ended-early = die Rechnung endete vorzeitig: ein Fehler des Programms
 fault-page-keep = keep={ $word }: yes, all oder unasked schreiben.

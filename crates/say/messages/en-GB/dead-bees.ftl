@@ -23,8 +23,3 @@ dead-bees-next-many = Clear the entrance. Look for crumpled wings, brown streaks
 dead-bees-sources-lives = lives of winter bees: Minaud 2024 review (130 days), Fukuda and Sekiguchi 1966 (154 days)
 dead-bees-sources-watch = how the dead lie and are found, as the watch has it: data/watch_parameters.toml, judgement
 
-dead-bees-stands = { $stands ->
-    [fewer] fewer than expected
-    [more] more than expected
-   *[expected] as expected
-}

@@ -35,5 +35,4 @@ fault-page-too-large = This is too large, or broke off.
 fault-page-too-slow = This took too long to come.
 fault-page-way = This address is not asked in that way.
 fault-page-file = { $file } cannot be written: { $why }
-fault-page-ended-early = the computation ended early: a fault of the program
 fault-page-keep = keep={ $word }: write yes, all or unasked.

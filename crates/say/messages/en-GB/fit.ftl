@@ -181,7 +181,7 @@ fit-say-mites-now = Mites now: a treatment after about { DAY($all) } comes too l
 fit-say-count-again = Count a second time in October, before bees cluster about { DAY($cluster) }: robbers bring mites home from dying hives.
 fit-say-queens = Queens: the last sensible day to give one here is about { DAY($last) } ({ DAY($early) } to { DAY($late) }), from this site's last flight weather; judgement. A virgin after that means { -unite }.
 fit-say-uniting = { CAPITAL(-uniting) }: by about { DAY($last) } here, the weak on the strong, and never with anything sick. Weak on weak is not strong.
-fit-say-left-on = The yard file says of no hive whether an { $excluder }, a { $feeder } or an { $empty } is still on. Look before the first frost.
+fit-say-left-on = The yard file says of no hive whether an excluder, a feeder or an empty super is still on. Look before the first frost.
 
 fit-window = can still work if begun by about { DAY($last) } ({ DAY($early) } to { DAY($late) }) here; protects this winter's bees only before about { DAY($winter-bees) }
 fit-window-hot = { $window }; of the { NUMBER($days) } days left of it { NUMBER($hot) } are too hot

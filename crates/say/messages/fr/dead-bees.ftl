@@ -23,8 +23,3 @@ dead-bees-next-many = Dégager l’entrée. Chercher des ailes atrophiées, des 
 dead-bees-sources-lives = vie des abeilles d’hiver : synthèse de Minaud 2024 (130 jours), Fukuda et Sekiguchi 1966 (154 jours)
 dead-bees-sources-watch = comment les mortes se répartissent et se trouvent, selon le modèle des signes : data/watch_parameters.toml, jugement
 
-dead-bees-stands = { $stands ->
-    [fewer] moins qu’attendu
-    [more] plus qu’attendu
-   *[expected] comme attendu
-}

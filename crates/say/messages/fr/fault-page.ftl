@@ -35,5 +35,4 @@ fault-page-too-large = C’est trop gros, ou cela s’est interrompu.
 fault-page-too-slow = C’est arrivé trop lentement.
 fault-page-way = Cette adresse ne se demande pas ainsi.
 fault-page-file = { $file } ne peut pas être écrit : { $why }
-fault-page-ended-early = le calcul s’est arrêté trop tôt : une faute du programme
 fault-page-keep = keep={ $word } : écrire yes, all ou unasked.

@@ -7,7 +7,7 @@ use snowhum_advice::verdict::{ColonyFirst, FirstAnswer, Later, Step, Task, Urgen
 use snowhum_say::{Message, Tongue, first_terminal as say, hives, shared_terminal as shared, words};
 use snowhum_units::Kilogram;
 
-use crate::text::voice::{said, tongue};
+use crate::text::voice::tongue;
 use crate::text::{WIDTH, broken, entry, filled};
 
 /// Columns of the days before what is to be done.
@@ -213,8 +213,7 @@ impl<'a> Screen<'a> {
         } else {
             "–".to_owned()
         };
-        let mut why: Vec<String> =
-            colony.why.iter().map(|why| said(&self.tongue.say(&why.words())).into_owned()).collect();
+        let mut why: Vec<String> = colony.why.iter().map(|why| self.tongue.say(&why.words())).collect();
         why.extend(self.signs.get(at).filter(|sign| !sign.is_empty()).cloned());
         let line = format!(
             "{:<NAME$} {:<12}{:<8}{:<8}{short:<8}{}",
@@ -267,7 +266,7 @@ impl Group<'_> {
     fn words(&self, screen: &Screen<'_>) -> Vec<String> {
         let living = screen.first.colonies.iter().filter(|colony| colony.if_not.is_some()).count();
         let measured = self.hives.iter().any(|(_, step)| feeds(step));
-        let task = super::words(&said(&screen.tongue.say(&self.task))).map(str::to_owned).collect::<Vec<_>>();
+        let task = super::words(&screen.tongue.say(&self.task)).map(str::to_owned).collect::<Vec<_>>();
         if self.hives.len() == living
             && living > 1
             && !measured
@@ -329,7 +328,7 @@ fn label(by: Option<Date>, word: Urgency, listens: bool) -> Message {
 
 /// A label and the words beside it, in the keeper's words.
 fn row(tongue: Tongue, label: &Message, words: &Message) -> Vec<String> {
-    beside(&tongue.say(label), super::words(&said(&tongue.say(words))))
+    beside(&tongue.say(label), super::words(&tongue.say(words)))
 }
 
 /// A label and beside it words that are not broken.

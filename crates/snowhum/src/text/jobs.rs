@@ -6,7 +6,7 @@ use snowhum_advice::jobs::{Due, HalfMonth, JobWindow, JobsAnswer, Kind};
 use snowhum_say::{Message, jobs_terminal as say, shared_terminal as shared};
 use snowhum_units::Range;
 
-use crate::text::voice::{in_words, said, tongue};
+use crate::text::voice::{in_words, tongue};
 use crate::text::{entry, heading, wrapped};
 
 /// Columns of the names beside the bars, and of a month.
@@ -78,7 +78,7 @@ fn year(answer: &JobsAnswer) -> String {
             _ => ' ',
         };
         let bar: String = (0..12 * MONTH).map(at).collect();
-        let name: String = said(&in_words(&window.what)).chars().take(NAMES - 2).collect();
+        let name: String = in_words(&window.what).chars().take(NAMES - 2).collect();
         page += format!("  {:NAMES$}{bar}", name.trim_end()).trim_end();
         page += "\n";
     }

@@ -4,7 +4,7 @@ use snowhum_advice::lessons::{ForecastScore, LessonsAnswer, WinterRecord};
 use snowhum_say::{Message, lessons_terminal as say, shared_terminal as shared};
 use snowhum_units::{Kelvin, Kilogram};
 
-use crate::text::voice::{in_words, said};
+use crate::text::voice::in_words;
 use crate::text::{entry, heading, losses, paragraph, paragraphs, wrapped};
 
 pub(crate) fn words(answer: &LessonsAnswer) -> String {
@@ -88,7 +88,6 @@ fn side_by_side(winter: &WinterRecord, answer: &LessonsAnswer) -> Message {
 fn asked(asks: &Message, answer: &Message) -> String {
     const ROOM: usize = 62;
     let (words, told) = (in_words(asks), in_words(answer));
-    let words = said(&words);
     if words.chars().count() <= ROOM && told.chars().count() <= 14 {
         return format!("  {words:<ROOM$}{told:>14}\n");
     }

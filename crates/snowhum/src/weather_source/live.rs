@@ -4,12 +4,11 @@ use jiff::Timestamp;
 use snowhum_advice::yard;
 use snowhum_apiary::Site;
 use snowhum_online::{Client, Endpoints, Forecast, OpenMeteoTerms, Position, Request, Service};
-use snowhum_say::{forecast, weather, weather_terminal as say};
+use snowhum_say::{forecast as live, weather, weather_terminal as say};
 use snowhum_weather::{Ensemble, complete};
 
 use super::{files, zone};
 use crate::args::{LiveArguments, LiveService};
-use crate::text::voice::in_words;
 use crate::{exit, keep, progress};
 
 /// Where a stand-in listens on this machine, for tests; plain http is refused anywhere else.
@@ -53,12 +52,12 @@ pub(super) fn lay_over(winter: &mut Ensemble, arguments: &LiveArguments, site: &
             complete(&reading.raw, &reading.file, yard::place(site), &zone(site)?).map_err(files::unread)?;
         let hours = snowhum_weather::lay_over(winter, &hourly);
         let provenance = &mut winter.provenance;
-        let (of, standing) = (say::of(forecast.service.message()), forecast.standing.message());
+        let (of, standing) = (live::of(forecast.service.message()), forecast.standing.message());
         provenance.source = weather::foretold(of, hours, standing, &provenance.source);
         provenance.notes.push(format!("{}.", forecast.attribution).into());
         Ok(())
     });
     if let Err(why) = laid {
-        progress::note(&in_words(&say::not_laid(exit::told(&why))));
+        progress::note(live::not_laid(exit::told(&why)));
     }
 }

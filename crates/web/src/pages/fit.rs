@@ -22,7 +22,7 @@ use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::pages::apiary::chip;
 use crate::view::{Asked, View};
-use crate::words::{beside, cautioned, founded, marked};
+use crate::words::{beside, cautioned, marked};
 
 pub(crate) async fn show(State(app): State<App>, asked: Asked) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;

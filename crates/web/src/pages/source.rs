@@ -2,9 +2,10 @@
 
 use axum::extract::{Path, State};
 use maud::{Markup, html};
-use snowhum_advice::answer;
 use snowhum_figures::files;
-use snowhum_say::{Message, source_page as text};
+use snowhum_say::{
+    Message, Tongue, deadout_table, feed_never, fit_class, losses_survey, regions, source_page as text, usual,
+};
 use std::sync::LazyLock;
 use toml::Value;
 
@@ -12,6 +13,7 @@ use crate::app::App;
 use crate::fault::Fault;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
+use crate::words::{capital, founded};
 
 /// A figure as its file has it.
 struct Figure {
@@ -19,6 +21,10 @@ struct Figure {
     name: String,
     facts: Vec<(String, String)>,
 }
+
+/// Topics of tables in which an entry's name is looked up.
+const SAID: [fn(&str) -> Option<Message>; 5] =
+    [usual::named, deadout_table::named, feed_never::named, fit_class::named, losses_survey::named];
 
 static FIGURES: LazyLock<Vec<Figure>> = LazyLock::new(|| {
     let mut figures = Vec::new();
@@ -52,11 +58,6 @@ fn gather(file: &'static str, path: &str, value: &Value, figures: &mut Vec<Figur
     }
 }
 
-/// How well a figure is founded, of the word its file has.
-fn founded(status: &str) -> Message {
-    serde_json::from_value(status.into()).map_or_else(|_| status.into(), answer::founded)
-}
-
 fn shown(value: &Value) -> String {
     match value {
         Value::String(text) => text.clone(),
@@ -69,10 +70,14 @@ impl Figure {
         self.facts.iter().find(|(key, _)| key == name).map(|(_, value)| value.as_str())
     }
 
-    /// Its name in words.
-    fn title(&self) -> String {
-        let own = ["name", "material", "says", "region"].iter().find_map(|key| self.fact(key));
-        own.map_or_else(|| crate::words::capital(&self.name.replace(['_', '.'], " ")), str::to_owned)
+    /// What is said of it, or its name in words.
+    fn title(&self, tongue: Tongue) -> String {
+        let said = self.fact("name").and_then(|name| SAID.iter().find_map(|named| named(name)));
+        if let Some(said) = said {
+            return tongue.say(&said);
+        }
+        let own = ["name", "material"].iter().find_map(|key| self.fact(key));
+        own.map_or_else(|| capital(&self.name.replace(['_', '.'], " ")), str::to_owned)
     }
 
     /// Whether its name has the word sought.
@@ -97,7 +102,8 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
         (_, true) => figure.is_named(&sought),
         (_, false) => figure.holds(&sought),
     };
-    let say = |message: Message| view.tongue().say(&message);
+    let tongue = view.tongue();
+    let say = |message: Message| tongue.say(&message);
     let body = html! {
         h1 { (say(text::heading())) }
         p class="lede" { (say(text::lede())) }
@@ -114,7 +120,7 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
                     ul class="sources" {
                         @for figure in found {
                             li {
-                                a href={ "/source/" (figure.file) "/" (figure.name) } { (figure.title()) }
+                                a href={ "/source/" (figure.file) "/" (figure.name) } { (figure.title(tongue)) }
                                 @if let Some(value) = figure.fact("value") { ": " (value) " " (figure.fact("unit").unwrap_or_default()) }
                                 span class="small" { " " @if let Some(status) = figure.fact("status") { (say(founded(status))) } }
                             }
@@ -140,19 +146,25 @@ pub(crate) async fn show(State(app): State<App>, Path((file, name)): Path<(Strin
         "unit" => say(text::unit()),
         "status" => say(text::status()),
         "source" => say(text::source()),
-        other => crate::words::capital(&other.replace('_', " ")),
+        other => capital(&other.replace('_', " ")),
     };
+    let told = |key: &str, value: &str| match key {
+        "status" => say(founded(value)),
+        "region" => regions::named(value).map_or_else(|| value.to_owned(), say),
+        _ => value.to_owned(),
+    };
+    let title = figure.title(view.tongue());
     let body = html! {
-        h1 { (figure.title()) }
+        h1 { (title) }
         dl class="figures" {
             @for key in ["value", "unit", "low", "high", "status", "source"] {
-                @if let Some(value) = figure.fact(key) { dt { (named(key)) } dd { (if key == "status" { say(founded(value)) } else { value.to_owned() }) } }
+                @if let Some(value) = figure.fact(key) { dt { (named(key)) } dd { (told(key, value)) } }
             }
             @for (key, value) in &figure.facts {
-                @if !["value", "unit", "low", "high", "status", "source"].contains(&key.as_str()) { dt { (named(key)) } dd { (value) } }
+                @if !["value", "unit", "low", "high", "status", "source"].contains(&key.as_str()) { dt { (named(key)) } dd { (told(key, value)) } }
             }
         }
         p class="ways" { a href="/source" { (say(text::all())) } }
     };
-    Ok(page(&view, Place::Elsewhere, &figure.title(), &body))
+    Ok(page(&view, Place::Elsewhere, &title, &body))
 }

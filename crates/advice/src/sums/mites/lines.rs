@@ -83,3 +83,15 @@ fn unknown(lines: &[Line], region: &str) -> SumFault {
     known.dedup();
     SumFault::Unknown { what: snowhum_say::mites::region(), name: region.to_owned(), known: known.join(", ") }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::{Figures, SHIPPED, shipped};
+
+    #[test]
+    fn every_line_has_its_texts() {
+        for line in shipped::<Figures>("mites.toml", SHIPPED).unwrap().line {
+            assert!(!line.told().says.is_none() && !line.region().is_none(), "{line:?}");
+        }
+    }
+}

@@ -6,7 +6,6 @@ use snowhum_say::serve_terminal;
 use snowhum_store::{Store, Wrong};
 use std::path::{Path, PathBuf};
 
-use crate::text::voice::in_words;
 use crate::{keep, progress, sources};
 
 /// The field that a yard of an earlier autumn than its records is refused by.

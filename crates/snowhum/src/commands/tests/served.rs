@@ -17,6 +17,7 @@ use snowhum_advice::{PlanQuestion, plan, yard};
 use snowhum_apiary::Apiary;
 use snowhum_say::Message;
 use snowhum_store::Store;
+use snowhum_units::System;
 use snowhum_watch::{Sizes, Watching};
 use snowhum_weather::{AirPaths, Climate, Ensemble, generate};
 use snowhum_web::{App, Ask, Opened, Present, Reach, Reckon, router};
