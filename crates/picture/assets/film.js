@@ -20,14 +20,14 @@ function act(film) {
   // The page's words, and figures as its language writes them.
   const { says } = data;
   const said = (text, ...figures) => text.replace(/#(\d)/g, (_, at) => figures[at]);
-  const figure = (number, digits = 0) => number.toLocaleString(document.documentElement.lang, { minimumFractionDigits: digits, maximumFractionDigits: 1, useGrouping: false }).replace("-", "−");
+  const figure = (number, digits = 0) => number.toLocaleString(document.documentElement.lang, { minimumFractionDigits: digits, maximumFractionDigits: 2, useGrouping: false }).replace("-", "−");
   const set = (node, values) => node && Object.entries(values).forEach(([name, value]) => node.setAttribute(name, value));
   const write = (node, text) => { if (node && node.textContent !== text) node.textContent = text; };
 
   function words(own, on) {
     if (own.alive[on] === 0) return [says.dead, "", ""];
     const food = own.food[on] === null ? says.unknown : said(says.food, `${figure(own.food[on], 1)} ${data.mass}`, figure(own.low[on], 1), figure(own.high[on], 1));
-    const wet = said(own.frost[on] >= 10 ? says.frosted : says.wet, own.caught[on]);
+    const wet = said(own.frost[on] >= 10 ? says.frosted : says.wet, `${figure(own.water[on])} ${data.water}`);
     const cluster = own.wide[on] === null ? "" : said(says.cluster, `${figure(own.wide[on])} ${data.length}`, `${figure(own.core[on])} ${data.degree}`);
     const alive = said(says.alive, Math.min(99, Math.max(1, Math.round(own.alive[on] / 10))));
     return [alive, food, cluster ? said(says.both, cluster, wet) : wet];

@@ -231,7 +231,7 @@ impl WinterFilm {
             let across = Metre::new(2.0 * radius.get());
             text::cluster(self.figure(&text::length(across)), self.figure(&text::air(core)))
         });
-        let wet = text::wet(format!("{:.0}", day.caught), day.frost_at_hole >= 0.1);
+        let wet = text::wet(day.frost_at_hole >= 0.1, day.water());
         let rest = cluster.into_iter().chain([wet]).collect();
         let alive = format!("{:.0}", (100.0 * day.alive).clamp(1.0, 99.0));
         [text::alive(alive), text::food(amounts(day)), text::inside(rest)]
@@ -310,8 +310,8 @@ impl WinterFilm {
             ("unknown", text::food(text::unknown())),
             ("food", text::food(text::amounts(a, c, b))),
             ("cluster", text::cluster(a, b)),
-            ("wet", text::wet(a, false)),
-            ("frosted", text::wet(a, true)),
+            ("wet", text::wet(false, a)),
+            ("frosted", text::wet(true, a)),
             ("both", text::inside(vec![a.into(), b.into()])),
             ("outdoors", outdoors()),
             ("ahead", text::ahead(outdoors())),
@@ -348,25 +348,26 @@ impl WinterFilm {
         let days = |of: &dyn Fn(&FilmDay) -> String| list(self.days.iter().map(|one| numeral(&of(one))));
         let hives: Vec<String> = self.hives.iter().map(|hive| self.hive_data(hive, is_one)).collect();
         format!(
-            "{{\"says\":{},\"today\":{},\"mass\":\"{}\",\"degree\":\"{}\",\"length\":\"{}\",\"when\":[{}],\"coldest\":{},\"warmest\":{},\
+            "{{\"says\":{},\"today\":{},\"mass\":\"{}\",\"degree\":\"{}\",\"length\":\"{}\",\"water\":\"{}\",\"when\":[{}],\"coldest\":{},\"warmest\":{},\
              \"snow\":{},\"snowHigh\":{},\"hives\":[{}]}}",
             self.says(),
             self.today,
             plain(&unit(Kilogram::new(1.0).show(system, 1))),
             plain(&unit(temperature(Kelvin::from_celsius(1.0)))),
-            plain(&unit(self.length(Metre::new(0.2)))),
+            plain(&unit(self.bare(&text::length(Metre::new(0.2))))),
+            plain(&unit(self.bare(&FilmHiveDay::UNKNOWN.water()))),
             whens.join(","),
             days(&|one| temperature(one.low)),
             days(&|one| temperature(one.high)),
-            days(&|one| self.length(one.snow)),
+            days(&|one| self.bare(&text::length(one.snow))),
             list((0..self.days.len()).map(|day| number(self.snow(day)))),
             hives.join(","),
         )
     }
 
-    /// A length as programs read it.
-    fn length(&self, length: Metre) -> String {
-        Tongue::new(self.tongue.system()).say(&text::length(length))
+    /// A figure as programs read it.
+    fn bare(&self, figure: &Message) -> String {
+        Tongue::new(self.tongue.system()).say(figure)
     }
 
     fn hive_data(&self, hive: &FilmHive, is_one: bool) -> String {
@@ -388,16 +389,17 @@ impl WinterFilm {
         let _ = write!(
             out,
             "\"alive\":{},\"food\":{},\"low\":{},\"high\":{},\"foodHigh\":{},\"radius\":{},\"wide\":{},\"core\":{},\"caught\":{},\
-             \"frost\":{}}}",
+             \"water\":{},\"frost\":{}}}",
             column(&|day| Some(format!("{:.0}", 1_000.0 * day.alive))),
             food(|food| food.p50),
             food(|food| food.p10),
             food(|food| food.p90),
             column(&|day| Some(format!("{:.0}", frame.food(hive, day)))),
             column(&|day| Some(format!("{:.1}", frame.radius(day)))),
-            column(&|day| day.radius.map(|radius| numeral(&self.length(Metre::new(2.0 * radius.get()))))),
+            column(&|day| day.radius.map(|radius| numeral(&self.bare(&text::length(Metre::new(2.0 * radius.get())))))),
             column(&|day| day.core.map(|core| numeral(&core.show(system, 0)))),
             column(&|day| Some(format!("{:.0}", day.caught))),
+            column(&|day| Some(numeral(&self.bare(&day.water())))),
             column(&|day| Some(format!("{:.0}", 100.0 * day.frost_at_hole))),
         );
         out
@@ -407,6 +409,10 @@ impl WinterFilm {
 impl FilmHiveDay {
     const UNKNOWN: Self =
         Self { alive: 1.0, food: None, foretold: None, radius: None, core: None, caught: 0.0, frost_at_hole: 0.0 };
+
+    fn water(&self) -> Message {
+        text::water(Kilogram::new(self.caught / 1e3))
+    }
 }
 
 const HEADS: [Text; 6] =

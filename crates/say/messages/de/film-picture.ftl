@@ -15,7 +15,8 @@ film-picture-amounts = { $food } ({ $low } bis { $high })
 film-picture-unknown = unbekannt
 film-picture-inside = { LIST($parts, between: "; ") }
 film-picture-cluster = Traube { $across } im Durchmesser, Kern { $core }
-film-picture-wet = an Deckel und Wänden schlagen { $grams } g Wasser am Tag nieder{ $is-frosted ->
+film-picture-water = { GRAMS($water, us: 2) }
+film-picture-wet = an Deckel und Wänden schlagen { $water } Wasser am Tag nieder{ $is-frosted ->
     [yes] , Reif am Flugloch
    *[no] {""}
 }

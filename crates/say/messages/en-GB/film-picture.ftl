@@ -15,7 +15,8 @@ film-picture-amounts = { $food } ({ $low } to { $high })
 film-picture-unknown = unknown
 film-picture-inside = { LIST($parts, between: "; ") }
 film-picture-cluster = cluster { $across } across, core { $core }
-film-picture-wet = lid and walls catch { $grams } g of water a day{ $is-frosted ->
+film-picture-water = { GRAMS($water, us: 2) }
+film-picture-wet = lid and walls catch { $water } of water a day{ $is-frosted ->
     [yes] , frost at the hole
    *[no] {""}
 }

@@ -15,7 +15,8 @@ film-picture-amounts = { $food } ({ $low } à { $high })
 film-picture-unknown = inconnue
 film-picture-inside = { LIST($parts, between: " ; ") }
 film-picture-cluster = grappe de { $across } de diamètre, cœur { $core }
-film-picture-wet = couvercle et parois retiennent { $grams } g d’eau par jour{ $is-frosted ->
+film-picture-water = { GRAMS($water, us: 2) }
+film-picture-wet = couvercle et parois retiennent { $water } d’eau par jour{ $is-frosted ->
     [yes] , givre au trou
    *[no] {""}
 }
