@@ -1,6 +1,6 @@
 //! A piece of text that is wrong, before it has a place.
 
-use snowhum_say::{Message, Tongue, fault};
+use snowhum_say::{Message, Tongue, fault, unread_quantity};
 use snowhum_units::ParseError;
 
 /// A piece of text that cannot be understood: what is wrong and what would be right, without a place yet.
@@ -29,14 +29,7 @@ impl Wrong {
 
 impl From<ParseError> for Wrong {
     fn from(error: ParseError) -> Self {
-        let (problem, remedy) = parts(&error);
-        Self::new(problem.into(), remedy.into())
+        let (problem, remedy) = unread_quantity(&error);
+        Self::new(problem, remedy)
     }
-}
-
-/// Unit errors say both parts in one sentence.
-pub(crate) fn parts(error: &ParseError) -> (String, String) {
-    let said = error.to_string();
-    let (problem, remedy) = said.split_once("; ").unwrap_or((&said, "write a number and a unit"));
-    (problem.to_owned(), remedy.to_owned())
 }

@@ -2,7 +2,7 @@
 
 use snowhum_units::{Against, ParseError, Usual};
 
-use crate::{Message, quantity, words};
+use crate::{Message, fault, quantity, words};
 
 /// What is usual: `4 to 210`, or one number where both ends are the same.
 #[must_use]
@@ -20,17 +20,40 @@ pub fn against(expected: Against) -> Message {
     }
 }
 
+/// What is wrong with a text that is no quantity, and what would be right without an example.
+#[must_use]
+pub fn unread(wrong: &ParseError) -> (Message, Message) {
+    match wrong {
+        ParseError::Empty { .. } => (quantity::empty(), quantity::empty_right()),
+        ParseError::NotANumber { text, .. } => (quantity::no_number(text), quantity::no_number_right()),
+        ParseError::NoUnit { text, metric, us } => {
+            (quantity::no_unit(text), quantity::no_unit_right(*metric, text, *us))
+        }
+        ParseError::TwoReadings { text, decimal, whole } => {
+            (quantity::two_readings(text), quantity::two_readings_right(decimal, whole))
+        }
+        ParseError::UnknownUnit { unit, quantity: of, units, .. } => {
+            (quantity::unknown_unit(of, unit), quantity::unknown_unit_right(units))
+        }
+    }
+}
+
+/// What is wrong with a text that is no quantity, and what would be right.
+#[must_use]
+pub fn unread_quantity(wrong: &ParseError) -> (Message, Message) {
+    let (problem, right) = unread(wrong);
+    match wrong {
+        ParseError::Empty { example }
+        | ParseError::NotANumber { example, .. }
+        | ParseError::UnknownUnit { example, .. } => (problem, quantity::such_as(*example, right)),
+        ParseError::NoUnit { .. } | ParseError::TwoReadings { .. } => (problem, right),
+    }
+}
+
 impl From<&ParseError> for Message {
     fn from(wrong: &ParseError) -> Self {
-        match wrong {
-            ParseError::Empty { example } => quantity::empty(*example),
-            ParseError::NotANumber { text, example } => quantity::no_number(*example, text),
-            ParseError::NoUnit { text, metric, us } => quantity::no_unit(*metric, text, *us),
-            ParseError::TwoReadings { text, decimal, whole } => quantity::two_readings(decimal, text, whole),
-            ParseError::UnknownUnit { unit, quantity, units, example } => {
-                quantity::unknown_unit(*example, quantity, unit, units)
-            }
-        }
+        let (problem, right) = unread_quantity(wrong);
+        fault::both(problem, right)
     }
 }
 

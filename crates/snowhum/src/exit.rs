@@ -79,7 +79,7 @@ pub(crate) fn check(first: &FirstAnswer, asked: bool) -> anyhow::Result<()> {
 pub(crate) fn report(error: &anyhow::Error) -> ExitCode {
     let failure = error.downcast_ref::<Failure>();
     match failure {
-        Some(failure) => progress::note(&failure.to_string()),
+        Some(failure) => progress::note(failure.to_string()),
         // A bug's words are for its report, and stay as they are.
         None => progress::as_it_is(&error.to_string()),
     }

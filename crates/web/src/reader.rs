@@ -1,13 +1,11 @@
 //! In what a request is answered: the language chosen in the settings, else that of `serve --language`, else the first of the
 //! browser's own that there is.
 
-use axum::extract::{Request, State};
+use axum::extract::Request;
 use axum::http::{HeaderMap, HeaderValue, header};
 use axum::middleware::Next;
 use axum::response::Response;
 use snowhum_say::{Language, Tongue};
-
-use crate::app::App;
 
 tokio::task_local! {
     static READS: Tongue;
@@ -23,24 +21,20 @@ pub(crate) fn tongue() -> Tongue {
     reads().unwrap_or_default()
 }
 
-/// Answers in what is read of these pages.
-pub(crate) async fn hear(State(app): State<App>, request: Request, next: Next) -> Response {
-    let settings = app.settings_where(wanted(request.headers())).await;
-    answered(settings.map_or(Tongue::BRITISH, |settings| settings.tongue()), request, next).await
-}
-
 /// Answers in what the browser reads, where no yard is at hand.
 pub(crate) async fn hear_browser(request: Request, next: Next) -> Response {
     let tongue = Tongue::BRITISH.in_language(wanted(request.headers()).unwrap_or_default());
     answered(tongue, request, next).await
 }
 
-async fn answered(tongue: Tongue, request: Request, next: Next) -> Response {
+/// Answers in a tongue.
+pub(crate) async fn answered(tongue: Tongue, request: Request, next: Next) -> Response {
     let mut response = READS.scope(tongue, next.run(request)).await;
     response.headers_mut().append(header::VARY, HeaderValue::from_static("accept-language"));
     response
 }
 
-fn wanted(headers: &HeaderMap) -> Option<Language> {
+/// The language that a browser asks for.
+pub(crate) fn wanted(headers: &HeaderMap) -> Option<Language> {
     Language::of_list(headers.get(header::ACCEPT_LANGUAGE)?.to_str().ok()?)
 }

@@ -2,8 +2,8 @@
 
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
-use snowhum_apiary::{Colony, ColonyId, Conditions, Entry, FAST_CLOCK, Note, NoteId, SnowCover, VisitId};
-use snowhum_say::{Message, note_page as text};
+use snowhum_apiary::{Colony, ColonyId, Conditions, Entry, FAST_CLOCK, Note, NoteId, SnowCover, VisitId, Wrong};
+use snowhum_say::{Message, fault, note_page as text};
 use snowhum_units::{Bare, Kelvin, Measured, MetrePerSecond};
 use uuid::Uuid;
 
@@ -55,7 +55,7 @@ impl Sent {
         let doubts = view.apiary.doubts(&note, Timestamp::MAX);
         match doubts.first().filter(|_| !self.sure) {
             Some(doubt) => {
-                Err(Fault::Asked { says: text::doubt(doubt.to_string(), view.name_of(note.colony)), again: None })
+                Err(Fault::Asked { says: text::doubt(doubt.message(), view.name_of(note.colony)), again: None })
             }
             None => Ok(note),
         }
@@ -88,11 +88,10 @@ impl Sent {
             Some(SnowCover::None) if written.starts_with("dead=") && !placed => format!("{written} on ground"),
             _ => written.to_owned(),
         };
-        let wrong = |wrong: String| text::wrong_entry(shortened(&written), &colony.name, wrong);
+        let wrong = |wrong: Wrong| text::wrong_entry(shortened(&written), &colony.name, wrong.message());
         let bare = Bare::In(view.settings.system);
-        let entry =
-            Entry::read_in(&written, &|name| view.named(name), bare).map_err(|error| wrong(error.to_string()))?;
-        view.apiary.check_entry(colony.id, &entry).map_err(|error| wrong(error.to_string()))?;
+        let entry = Entry::read_in(&written, &|name| view.named(name), bare).map_err(wrong)?;
+        view.apiary.check_entry(colony.id, &entry).map_err(wrong)?;
         Ok(entry)
     }
 
@@ -110,7 +109,7 @@ impl Sent {
         let air_k = quantity::<Kelvin>(self.air.as_deref(), bare).map_err(text::wrong_air)?;
         let wind_m_per_s = quantity::<MetrePerSecond>(self.wind.as_deref(), bare).map_err(text::wrong_wind)?;
         let conditions = Conditions { air_k, snow: self.snow, wind_m_per_s };
-        conditions.check().map_err(|wrong| Message::from(snowhum_say::sentence(&wrong.to_string())))?;
+        conditions.check().map_err(|wrong| fault::sentence(wrong.message()))?;
         Ok(conditions)
     }
 }
@@ -133,9 +132,9 @@ pub(crate) fn latest(view: &View) -> Timestamp {
 }
 
 /// Reads a quantity, if one is given.
-fn quantity<T: Measured>(text: Option<&str>, bare: Bare) -> Result<Option<T>, String> {
+fn quantity<T: Measured>(text: Option<&str>, bare: Bare) -> Result<Option<T>, Message> {
     let Some(text) = text.map(str::trim).filter(|text| !text.is_empty()) else { return Ok(None) };
-    T::read(text, bare).map(Some).map_err(|error| error.to_string())
+    T::read(text, bare).map(Some).map_err(|wrong| Message::from(&wrong))
 }
 
 /// A text short enough for a message.

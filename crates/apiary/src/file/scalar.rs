@@ -4,10 +4,10 @@ use super::report::{Report, Spot};
 use super::section::{Entry, Section, shown};
 use crate::nearest::instead;
 use crate::shipped::same_name;
-use crate::wrong::{Wrong, parts};
+use crate::wrong::Wrong;
 use crate::{Reckoned, read_day};
 use jiff::civil::Date;
-use snowhum_say::{Message, Text, fault, yard_fault as say};
+use snowhum_say::{Message, Text, fault, unread, yard_fault as say};
 use snowhum_units::{Degree, Kelvin, Kilogram, Metre, ParseError, SquareMetre, number};
 use std::str::FromStr;
 use toml::de::DeValue;
@@ -118,13 +118,11 @@ impl<'a> Entry<'a> {
             Err(error) => {
                 // Lengths of a hive are millimetres and those of a site metres: the limits say which.
                 let is_length = matches!(error, ParseError::NoUnit { metric: "cm", .. });
-                let (problem, remedy) = parts(&error);
                 // The quantity's own example knows nothing of this field; the limits do.
-                let remedy = match remedy.split(", such as").next() {
-                    Some(own) if !is_length => say::then_limits((limits.said)(), own),
-                    _ => say::unit_right((limits.said)()),
-                };
-                report.fault(&self.spot, problem.into(), remedy);
+                let (problem, own) = unread(&error);
+                let limits = (limits.said)();
+                let remedy = if is_length { say::unit_right(limits) } else { say::then_limits(limits, own) };
+                report.fault(&self.spot, problem, remedy);
                 None
             }
         }

@@ -1,9 +1,13 @@
-## Why a text is not the quantity it should be.
+## Why a text is not the quantity it should be, and what would be right.
 
-quantity-empty = nothing is written here; write a number and a unit, such as "{ $example }"
-quantity-no-number = "{ $text }" does not start with a number; write one with its unit, such as "{ $example }"
-quantity-no-unit = "{ $text }" has no unit; write "{ $text } { $metric }" or "{ $text } { $us }"
-quantity-two-readings = "{ $text }" can be read two ways; write "{ $decimal }" or "{ $whole }"
+quantity-empty = nothing is written here
+quantity-empty-right = write a number and a unit
+quantity-no-number = "{ $text }" does not start with a number
+quantity-no-number-right = write one with its unit
+quantity-no-unit = "{ $text }" has no unit
+quantity-no-unit-right = write "{ $text } { $metric }" or "{ $text } { $us }"
+quantity-two-readings = "{ $text }" can be read two ways
+quantity-two-readings-right = write "{ $decimal }" or "{ $whole }"
 quantity-unknown-unit = "{ $unit }" is no unit of { $of ->
     [length] length
     [area] area
@@ -12,4 +16,6 @@ quantity-unknown-unit = "{ $unit }" is no unit of { $of ->
     [speed] speed
     [angle] angle
    *[mass] mass
-}; write one of { $units }, such as "{ $example }"
+}
+quantity-unknown-unit-right = write one of { $units }
+quantity-such-as = { $right }, such as "{ $example }"

@@ -276,7 +276,7 @@ fn serve(arguments: &ServeArguments) -> anyhow::Result<()> {
     with(async |club| {
         let listener = here(arguments.port).await?;
         let address = listener.local_addr().map_err(exit::environment)?;
-        progress::note(&format!("The club's pages: http://{address}/  (Ctrl-C ends it)"));
+        progress::note(format!("The club's pages: http://{address}/  (Ctrl-C ends it)"));
         let pages = snowhum_clubhouse::router(Clubhouse { club: club.clone(), reach });
         let stop = told_to_stop()?;
         tokio::select! {
@@ -303,7 +303,7 @@ fn work(arguments: &WorkArguments) -> anyhow::Result<()> {
         at_once: arguments.at_once.map_or(cores, usize::from),
         pace: Pace::USUAL,
         reckon: model::reckon(),
-        told: |fault| progress::note(&format!("{fault}; trying again")),
+        told: |fault| progress::note(format!("{fault}; trying again")),
     };
     with(async |club| {
         let (other, build, until_done) = (club.clone(), worker.build.clone(), arguments.until_done);

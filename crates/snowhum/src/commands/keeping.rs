@@ -11,7 +11,7 @@ use uuid::Uuid;
 
 use super::note;
 use crate::args::Common;
-use crate::text::voice::in_words;
+use crate::text::voice::{in_words, tongue};
 use crate::{exit, keep, new_file, progress, sources};
 
 /// Which yard a sum is about, and when what it says is noted.
@@ -73,7 +73,7 @@ pub(super) fn note_of(name: &str, entries: Vec<Entry>, of: &OfYard, common: &Com
 pub(super) fn asked(apiary: &Apiary, note: &Note, sure: bool) -> anyhow::Result<()> {
     let doubts = apiary.doubts(note, Timestamp::now());
     let Some(doubt) = doubts.iter().find(|doubt| !(sure && doubt.may_be_right())) else { return Ok(()) };
-    let (colony, noted, doubts) = (apiary.colony_name(note.colony), apiary.note_text(note), doubt.to_string());
+    let (colony, noted, doubts) = (apiary.colony_name(note.colony), apiary.note_text(note), doubt.message());
     Err(exit::refused(match doubt.may_be_right() {
         true => say::doubt_sure(colony, doubts, noted),
         false => say::doubt(colony, doubts, noted),
@@ -102,7 +102,7 @@ fn append(path: &Path, apiary: &Apiary, note: &Note) -> anyhow::Result<()> {
     let mut text = String::from_utf8(bytes).map_err(unread)?;
     text += &apiary.visit_text(note);
     if let Err(faults) = snowhum_apiary::read(&text, &path.display().to_string()) {
-        return Err(exit::input(format!("{}\n{faults}", in_words(&say::would_not_read()))));
+        return Err(exit::input(format!("{}\n{}", in_words(&say::would_not_read()), faults.said(tongue()))));
     }
     new_file::replace(path, text.as_bytes())
 }

@@ -196,7 +196,7 @@ pub(super) fn entries(written: &[String], apiary: &Apiary, at: ColonyId, bare: B
         .map(|entry| {
             let read =
                 Entry::read_in(entry, &colony, bare).and_then(|read| apiary.check_entry(at, &read).map(|()| read));
-            read.map_err(|wrong| exit::refused(say::wrong_entry(entry, wrong.to_string())))
+            read.map_err(|wrong| exit::refused(say::wrong_entry(entry, wrong.message())))
         })
         .collect::<anyhow::Result<_>>()?;
     if read.is_empty() {
