@@ -2,6 +2,7 @@
 
 pub(crate) mod counts;
 mod peers;
+mod precision;
 mod scaling;
 mod still;
 
@@ -25,8 +26,14 @@ pub(crate) fn run(arguments: &[&str]) -> Result<()> {
         ["--counts", "--store"] => counts::store(),
         ["--scaling"] => scaling::run(),
         ["--still"] => still::run(),
+        ["--precision", before, after, seeds @ ..] => {
+            precision::run(before, after, seeds.first().map_or(Ok(32), |seeds| seeds.parse())?)
+        }
         unknown => {
-            bail!("no such bench: {} (--peers [--json], --counts [--store], --scaling, --still)", unknown.join(" "))
+            bail!(
+                "no such bench: {} (--peers [--json], --counts [--store], --precision BEFORE AFTER [SEEDS], --scaling, --still)",
+                unknown.join(" ")
+            )
         }
     }
 }

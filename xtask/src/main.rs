@@ -30,6 +30,7 @@ cargo xtask CHORE
   guide   take the pictures of docs/user-guide in a real browser
   bench   nanoseconds per particle-hour; --peers [--json] beside other tools (needs Python 3 and the network),
           --counts [--store] instructions (needs valgrind), --scaling by size, into docs/PERFORMANCE.md,
+          --precision BEFORE AFTER [SEEDS] variance of answers and processor time of two binaries, on the demo and made-up yards,
           --still whether twenty seeds say one thing of the demo (the tests must be built)
   validate
           compute every check afresh and write docs/VALIDATION.md, docs/PARAMETERS.md and docs/pictures
