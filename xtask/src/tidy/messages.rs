@@ -4,9 +4,9 @@ use super::files::File;
 use super::finding::Finding;
 use super::scrub;
 
-/// The crate of messages, whose own code says none but those of chances and thirds of a month.
+/// The crate of messages, whose own code says none but those of chances, thirds of a month and what the units find.
 const OF_TEXTS: &str = "crates/say/";
-const SAID_THERE: (&str, &str) = ("words", "crates/say/src/");
+const SAID_THERE: (&[&str], &str) = (&["words", "quantity"], "crates/say/src/");
 /// Crates whose code holds no sentence for a reader.
 const SILENT: [&str; 5] = [
     "crates/advice/src/",
@@ -30,8 +30,8 @@ pub(crate) fn of_house(files: &[File]) -> Vec<Finding> {
     for (file, topic) in texts {
         let module = topic.replace('-', "_");
         let says = |file: &&File| {
-            let is_speaker =
-                !file.place.starts_with(OF_TEXTS) || (topic == SAID_THERE.0 && file.place.starts_with(SAID_THERE.1));
+            let is_speaker = !file.place.starts_with(OF_TEXTS)
+                || (SAID_THERE.0.contains(&topic) && file.place.starts_with(SAID_THERE.1));
             is_speaker && file.is_rust() && file.holds(&module)
         };
         let speakers: Vec<&File> = files.iter().filter(says).collect();
