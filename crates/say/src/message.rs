@@ -17,14 +17,19 @@ pub type Text = fn() -> Message;
 
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) enum Content {
-    Named { topic: usize, id: &'static str, facts: Vec<(&'static str, Fact)> },
+    Named {
+        topic: usize,
+        id: &'static str,
+        facts: Vec<(&'static str, Fact)>,
+    },
     Own(Cow<'static, str>),
-    Sentences(Vec<Message>),
+    /// What stands between them is the second.
+    Several(Vec<Message>, &'static str),
 }
 
 impl Message {
     /// Nothing.
-    pub const NONE: Self = Self(Content::Sentences(Vec::new()));
+    pub const NONE: Self = Self(Content::Several(Vec::new(), " "));
 
     pub(crate) const fn named(topic: usize, id: &'static str, facts: Vec<(&'static str, Fact)>) -> Self {
         Self(Content::Named { topic, id, facts })
@@ -43,7 +48,12 @@ impl Message {
 
     /// Sentences one after another, each as its message has it.
     pub fn sentences(parts: impl IntoIterator<Item = Self>) -> Self {
-        Self(Content::Sentences(parts.into_iter().filter(|part| !part.is_none()).collect()))
+        Self(Content::Several(parts.into_iter().filter(|part| !part.is_none()).collect(), " "))
+    }
+
+    /// Messages each on a line of its own.
+    pub fn lines(parts: impl IntoIterator<Item = Self>) -> Self {
+        Self(Content::Several(parts.into_iter().collect(), "\n"))
     }
 
     /// Its name, for one of `messages/`.
@@ -51,7 +61,7 @@ impl Message {
     pub const fn id(&self) -> Option<&'static str> {
         match &self.0 {
             Content::Named { id, .. } => Some(*id),
-            Content::Own(_) | Content::Sentences(_) => None,
+            Content::Own(_) | Content::Several(..) => None,
         }
     }
 
@@ -74,7 +84,7 @@ impl Message {
         match &self.0 {
             Content::Named { .. } => false,
             Content::Own(text) => text.is_empty(),
-            Content::Sentences(parts) => parts.is_empty(),
+            Content::Several(parts, _) => parts.is_empty(),
         }
     }
 }

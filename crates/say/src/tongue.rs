@@ -94,8 +94,8 @@ impl Tongue {
     pub fn say_around(self, message: &Message, own: fn(&str) -> String) -> String {
         match &message.0 {
             Content::Own(text) => own(text),
-            Content::Sentences(parts) => {
-                parts.iter().map(|part| self.say_around(part, own)).collect::<Vec<_>>().join(" ")
+            Content::Several(parts, between) => {
+                parts.iter().map(|part| self.say_around(part, own)).collect::<Vec<_>>().join(between)
             }
             Content::Named { topic, id, facts } => {
                 let facts = facts.iter().map(|(name, fact)| (*name, self.value(fact, own))).collect();

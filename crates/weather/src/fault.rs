@@ -32,7 +32,7 @@ impl WeatherFaults {
             (Some(line), None) => say::line(&self.file, line, &fault.says),
             (Some(line), Some(field)) => say::field(field, &self.file, line, &fault.says),
         };
-        say::all(self.faults.iter().map(one).collect())
+        Message::lines(self.faults.iter().map(one))
     }
 }
 

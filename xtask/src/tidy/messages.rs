@@ -5,7 +5,7 @@ use super::finding::Finding;
 use super::scrub;
 use std::collections::BTreeSet;
 
-/// The crate of messages, whose own code says none but those of chances and thirds of a month.
+/// The crate of messages, whose own code says none but those of chances, thirds of a month and what the units find.
 const OF_TEXTS: &str = "crates/say/";
 const OF_ITS_CODE: &str = "crates/say/src/";
 const SAID_THERE: [&str; 2] = ["words", "quantity"];

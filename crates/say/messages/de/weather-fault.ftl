@@ -1,6 +1,5 @@
 ## Was an einer Wetterdatei oder einem Ort nicht stimmt, und was richtig wäre.
 
-weather-fault-all = { LIST($faults, between: "\u000A") }
 weather-fault-whole = { $file }: { $says }
 weather-fault-line = { $file }: Zeile { NUMBER($line) }, { $says }
 weather-fault-field = { $file }: Zeile { NUMBER($line) }, { $field }: { $says }

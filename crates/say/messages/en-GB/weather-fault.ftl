@@ -1,6 +1,5 @@
 ## What is wrong with a weather file or a place, and what would be right.
 
-weather-fault-all = { LIST($faults, between: "\u000A") }
 weather-fault-whole = { $file }: { $says }
 weather-fault-line = { $file }: line { NUMBER($line) }, { $says }
 weather-fault-field = { $file }: line { NUMBER($line) }, { $field }: { $says }

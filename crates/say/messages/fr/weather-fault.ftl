@@ -1,6 +1,5 @@
 ## Ce qui ne va pas dans un fichier de temps ou un lieu, et ce qui serait juste.
 
-weather-fault-all = { LIST($faults, between: "\u000A") }
 weather-fault-whole = { $file } : { $says }
 weather-fault-line = { $file } : ligne { NUMBER($line) }, { $says }
 weather-fault-field = { $file } : ligne { NUMBER($line) }, { $field } : { $says }

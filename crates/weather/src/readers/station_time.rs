@@ -96,6 +96,6 @@ mod tests {
 
     #[test]
     fn slashes_without_an_order_are_not_guessed() {
-        assert!(seconds("3/4/2025 12:00", "", "iso", &TimeZone::UTC).unwrap_err().contains(":mdy or :dmy"));
+        assert_eq!(seconds("3/4/2025 12:00", "", "iso", &TimeZone::UTC), Err("order"));
     }
 }
