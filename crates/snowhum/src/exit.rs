@@ -102,7 +102,7 @@ pub(crate) fn usage(error: &clap::Error) -> ExitCode {
     if text::message(&plain) == plain.trim_end_matches('\n') {
         let _ = error.print();
     } else {
-        progress::note(&plain);
+        progress::note(plain);
     }
     ExitCode::from(2)
 }

@@ -25,7 +25,7 @@ use crate::gate::{Gate, Reach};
 use crate::lasting::{Last, Lasting};
 use crate::reader;
 use crate::reckon::{Ask, Present, Reckon};
-use crate::settings::Settings;
+use crate::settings::{Chosen, Settings};
 use crate::told;
 use crate::turns::Turns;
 use crate::yard_file;
@@ -67,6 +67,8 @@ struct Inner {
     day: Mutex<Option<Date>>,
     system: System,
     language: Option<Language>,
+    /// As last read in the records, so that no request waits for them to know its language.
+    chosen: Mutex<Chosen>,
     gate: Gate,
     standing: RwLock<Option<Arc<Standing>>>,
     trouble: Mutex<Option<Message>>,
@@ -124,6 +126,7 @@ impl App {
             day: Mutex::new(opened.day),
             system: opened.system,
             language: opened.language,
+            chosen: Mutex::new(Chosen::default()),
             gate: Gate::new(opened.reach),
             standing: RwLock::new(None),
             trouble: Mutex::new(None),
@@ -220,13 +223,20 @@ impl App {
     }
 
     pub(crate) async fn settings(&self) -> Result<Settings, StoreFault> {
-        self.settings_where(reader::reads().map(Tongue::language)).await
+        let kept = self.store().settings().await?;
+        *lock(&self.0.chosen) = Chosen::among(&kept);
+        Ok(Settings::of(&kept, self.usual(reader::reads().map(Tongue::language))))
     }
 
-    /// The same where this language is wanted, if nobody chose another.
-    pub(crate) async fn settings_where(&self, wanted: Option<Language>) -> Result<Settings, StoreFault> {
-        let language = self.0.language.or(wanted).unwrap_or_default();
-        Ok(Settings::of(&self.store().settings().await?, Tongue::new(self.0.system).in_language(language)))
+    /// What was last chosen to be read, with this language where nobody chose one.
+    pub(crate) fn tongue(&self, wanted: Option<Language>) -> Tongue {
+        let (chosen, usual) = (*lock(&self.0.chosen), self.usual(wanted));
+        let language = chosen.language.unwrap_or(usual.language());
+        Tongue::new(chosen.system.unwrap_or(usual.system())).in_language(language)
+    }
+
+    fn usual(&self, wanted: Option<Language>) -> Tongue {
+        Tongue::new(self.0.system).in_language(self.0.language.or(wanted).unwrap_or_default())
     }
 
     pub(crate) fn gate(&self) -> &Gate {

@@ -50,6 +50,11 @@ pub fn is_foreign(reach: &Reach, request: &Request) -> bool {
     !is_own_host(headers, request.uri(), reach) || !(is_read || is_own_page(headers, reach))
 }
 
+/// Answers in what is read of these pages.
+pub(crate) async fn hear(State(app): State<App>, request: Request, next: Next) -> Response {
+    reader::answered(app.tongue(reader::wanted(request.headers())), request, next).await
+}
+
 /// An answer with the headers of every answer; one that set a stricter one keeps it.
 pub async fn dressed(mut response: Response) -> Response {
     for (name, value) in HEADERS {

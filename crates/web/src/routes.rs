@@ -2,12 +2,12 @@
 
 use axum::Router;
 use axum::body::{Body, to_bytes};
-use axum::extract::{DefaultBodyLimit, Request, State};
+use axum::extract::{DefaultBodyLimit, Request};
 use axum::http::StatusCode;
 use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
-use snowhum_say::{Message, Tongue, fault_page as text};
+use snowhum_say::{Message, fault_page as text};
 use std::time::Duration;
 use tower_http::compression::CompressionLayer;
 
@@ -37,7 +37,7 @@ pub fn router(app: App) -> Router {
         .layer(middleware::from_fn(whole))
         .layer(middleware::from_fn(said::hear))
         .layer(middleware::from_fn_with_state(app.clone(), guard::guard))
-        .layer(middleware::from_fn_with_state(app.clone(), hear))
+        .layer(middleware::from_fn_with_state(app.clone(), guard::hear))
         .layer(CompressionLayer::new())
         .with_state(app)
 }
@@ -58,12 +58,6 @@ pub async fn whole(request: Request, next: Next) -> Response {
 
 fn plainly(status: StatusCode, says: &Message) -> Response {
     (status, reader::tongue().say(says) + "\n").into_response()
-}
-
-/// Answers in what is read of these pages.
-async fn hear(State(app): State<App>, request: Request, next: Next) -> Response {
-    let settings = app.settings_where(reader::wanted(request.headers())).await;
-    reader::answered(settings.map_or(Tongue::BRITISH, |settings| settings.tongue()), request, next).await
 }
 
 /// Every address that is served, as the router writes it; for those that check them all.

@@ -45,7 +45,7 @@ impl Chosen {
         Ok(Self::among(&store.settings().await?))
     }
 
-    fn among(kept: &BTreeMap<String, String>) -> Self {
+    pub(crate) fn among(kept: &BTreeMap<String, String>) -> Self {
         let words = kept.get(WORDS).filter(|kept| *kept == AMERICAN).map(|_| Language::NorthAmerican);
         let language = kept.get(LANGUAGE).and_then(|tag| Language::of_tag(tag)).or(words);
         Self {
