@@ -31,6 +31,7 @@ use std::sync::Mutex;
 
 use jiff::ToSpan;
 use jiff::civil::Date;
+use jiff::tz::TimeZone;
 use rayon::prelude::*;
 use snowhum_apiary::{Act, Apiary, ColonyId, Sign};
 use snowhum_say::Message;
@@ -80,6 +81,7 @@ pub struct NowQuestion<'a> {
 pub struct Ground<'a> {
     question: NowQuestion<'a>,
     environment: Environment,
+    zone: TimeZone,
     housed: Vec<Housed>,
     visits: Vec<Vec<Visit>>,
     /// The wall that warms each colony.
@@ -93,7 +95,8 @@ impl<'a> Ground<'a> {
         let apiary = question.plan.apiary;
         let environment = yard::environment(&apiary.site, question.plan.winter, apiary.as_of);
         let housed = yard::housed_to(apiary, question.as_of);
-        let mut ground = Self { question, environment, housed, visits: Vec::new(), walls: Vec::new() };
+        let zone = TimeZone::get(&apiary.site.zone).unwrap_or(TimeZone::UTC);
+        let mut ground = Self { question, environment, zone, housed, visits: Vec::new(), walls: Vec::new() };
         let until = ground.until();
         let of_colony = |id: ColonyId| {
             let mut own = visits(&ground.scene(&ground.yard()), &apiary.notes, id);
@@ -113,6 +116,7 @@ impl<'a> Ground<'a> {
         Scene {
             yard,
             start: self.question.plan.winter.start,
+            zone: &self.zone,
             known_hours: self.question.known_hours,
             parameters: self.question.signs,
             seed: self.question.plan.seed,

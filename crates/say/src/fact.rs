@@ -100,3 +100,14 @@ impl From<bool> for Fact {
         Self::Case(if is { "yes" } else { "no" })
     }
 }
+
+impl Fact {
+    /// What it holds that is said.
+    pub(crate) fn messages(&self) -> &[Message] {
+        match self {
+            Self::Said(message) => std::slice::from_ref(message),
+            Self::List(messages) => messages,
+            _ => &[],
+        }
+    }
+}

@@ -65,16 +65,16 @@ impl Message {
         }
     }
 
-    /// Whether it is or holds one of the cautions.
+    /// The cautions that it is or holds.
     #[must_use]
-    pub fn warns(&self) -> bool {
-        let holds = |fact: &Fact| matches!(fact, Fact::Said(message) if message.warns());
+    pub fn cautions(&self) -> Vec<&Self> {
         match &self.0 {
-            Content::Named { id, facts, .. } => {
-                id.starts_with("cautions-") || facts.iter().any(|(_, fact)| holds(fact))
+            Content::Named { id, .. } if id.starts_with("cautions-") => vec![self],
+            Content::Named { facts, .. } => {
+                facts.iter().flat_map(|(_, fact)| fact.messages()).flat_map(Self::cautions).collect()
             }
-            Content::Own(_) => false,
-            Content::Sentences(parts) => parts.iter().any(Self::warns),
+            Content::Own(_) => Vec::new(),
+            Content::Several(parts, _) => parts.iter().flat_map(Self::cautions).collect(),
         }
     }
 

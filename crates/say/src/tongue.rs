@@ -62,18 +62,20 @@ impl Tongue {
         self.language
     }
 
-    /// The tongue in which a caution is said once more, beside a language that no keeper of it has read yet; none for what is
-    /// no caution.
+    /// What the cautions of a message say in British English, in a language that no keeper of it has read yet; none where it
+    /// holds no caution.
     ///
     /// ```
     /// use snowhum_say::{Language, Tongue, cautions, words};
     /// let french = Tongue::BRITISH.in_language(Language::French);
-    /// assert_eq!(french.beside(&cautions::sentence(cautions::acids())), Some(Tongue::BRITISH));
+    /// assert!(french.beside(&cautions::sentence(cautions::acids())).is_some_and(|said| said.contains("goggles")));
     /// assert_eq!((french.beside(&words::fewest()), Tongue::BRITISH.beside(&cautions::acids())), (None, None));
     /// ```
     #[must_use]
-    pub fn beside(self, message: &Message) -> Option<Self> {
-        (!self.language.is_read() && message.warns()).then(|| self.in_language(Language::British))
+    pub fn beside(self, message: &Message) -> Option<String> {
+        let british = self.in_language(Language::British);
+        let said = if self.language.is_read() { Vec::new() } else { british.say_all(message.cautions()) };
+        (!said.is_empty()).then(|| said.join(" "))
     }
 
     /// A message in words, as it stands inside a sentence.

@@ -1,5 +1,6 @@
 //! What every colony's watch stands on.
 
+use jiff::tz::TimeZone;
 use jiff::{Timestamp, ToSpan};
 use snowhum_apiary::{DeadPlace, Mites, SnowCover};
 use snowhum_figures::watch_looks::SNOWED;
@@ -15,6 +16,8 @@ pub struct Scene<'a> {
     pub yard: &'a Yard<'a>,
     /// The instant at which its environment begins.
     pub start: Timestamp,
+    /// The clock by which its keeper notes.
+    pub zone: &'a TimeZone,
     /// Hours from there in which all weather paths are the same, since the weather is known.
     pub known_hours: usize,
     /// What signs go by.
@@ -29,6 +32,11 @@ impl Scene<'_> {
     pub fn hour_of(&self, at: Timestamp) -> Option<usize> {
         let seconds = at.as_second() - self.start.as_second();
         let hour = usize::try_from(seconds.div_euclid(3_600)).ok()? + 1;
+        // A clock put back since the run began runs an hour after its days: what is noted before midnight is of that day.
+        let day =
+            at.to_zoned(self.zone.clone()).date().duration_since(self.yard.environment.first_day()).as_hours() / 24;
+        let begun = 24 * usize::try_from(day).ok()?;
+        let hour = hour.clamp(begun + 1, begun + 24);
         (hour <= 24 * self.yard.environment.days()).then_some(hour)
     }
 

@@ -5,11 +5,13 @@
 #[expect(dead_code, reason = "one world serves several tests, each by a part of it")]
 mod world;
 
+use jiff::civil::{Date, date};
+use jiff::tz::TimeZone;
 use snowhum_apiary::{OpeningKind, OpeningState, Sign};
 use snowhum_testkit::colony;
 use snowhum_watch::{Estimate, Scene, Sizes};
 use snowhum_winter::{HiveDaily, Record, Trajectory};
-use world::{DAYS, World, known, winters};
+use world::{DAYS, FIRST_DAY, World, known, winters};
 
 const SIZES: Sizes = Sizes { alive: 64, dead: 32 };
 /// A morning in December.
@@ -138,5 +140,24 @@ fn more_is_shut_by_ice_than_by_snow() {
         assert!(iced < blocked && blocked < drifted && drifted < clear, "{iced} {blocked} {drifted} {clear}");
         let unseen = flow(OpeningState::NotVisible);
         assert_eq!(unseen, clear, "what is not seen changes nothing");
+    });
+}
+
+#[test]
+fn what_is_noted_before_midnight_is_of_its_day_though_the_clock_was_put_back() {
+    in_winter(|scene| {
+        let finland = TimeZone::get("Europe/Helsinki").unwrap();
+        let at = |day: Date, hour: i8| day.at(hour, 30, 0, 0).to_zoned(finland.clone()).unwrap().timestamp();
+        let start = FIRST_DAY.to_zoned(finland.clone()).unwrap().timestamp();
+        let scene = Scene { start, zone: &finland, ..*scene };
+        let hours = |day: Date| [0, 10, 23].map(|hour| scene.hour_of(at(day, hour)).unwrap());
+        assert_eq!(hours(date(2025, 10, 6)), [25, 35, 48], "summer time");
+        let days = 24 * 72;
+        assert_eq!(
+            hours(date(2025, 12, 16)),
+            [days + 2, days + 12, days + 24],
+            "an hour later by the clock of the run"
+        );
+        assert_eq!(scene.hour_of(at(date(2025, 10, 4), 23)), None, "before the run");
     });
 }

@@ -37,7 +37,7 @@ pub(crate) fn cautioned(tongue: Tongue, message: &Message) -> Markup {
 
 /// The British text of a caution in a language that no keeper of it has read yet; nothing of anything else.
 pub(crate) fn beside(tongue: Tongue, message: &Message) -> Markup {
-    html! { @if let Some(british) = tongue.beside(message) { " " span class="small" lang="en" { (marked(british, message)) } } }
+    html! { @if let Some(british) = tongue.beside(message) { " " span class="small" lang="en" { (british) } } }
 }
 
 /// How well a figure is founded, of the word its file has.

@@ -19,6 +19,6 @@ pub(crate) fn tongue() -> Tongue {
 
 /// A message in words; a caution in a language that no keeper of it has read yet with its British text beside it.
 pub(crate) fn in_words(message: &Message) -> String {
-    let british = tongue().beside(message).map(|british| format!(" ({})", british.say(message)));
+    let british = tongue().beside(message).map(|british| format!(" ({british})"));
     tongue().say(message) + &british.unwrap_or_default()
 }

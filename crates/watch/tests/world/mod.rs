@@ -62,6 +62,6 @@ impl World {
 
     pub(crate) fn scene<'a>(&'a self, yard: &'a Yard<'a>, known_hours: usize, seed: u64) -> Scene<'a> {
         let start = TimeZone::UTC.to_ambiguous_timestamp(FIRST_DAY.at(0, 0, 0, 0)).compatible().unwrap();
-        Scene { yard, start, known_hours, parameters: &self.signs, seed }
+        Scene { yard, start, zone: &TimeZone::UTC, known_hours, parameters: &self.signs, seed }
     }
 }
