@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use maud::{Markup, PreEscaped, html};
 use snowhum_advice::answer;
+use snowhum_advice::cautions::Hazard;
 use snowhum_apiary::Note;
 pub(crate) use snowhum_say::capital;
 use snowhum_say::hives;
@@ -33,6 +34,16 @@ pub fn marked(tongue: Tongue, message: &Message) -> Markup {
 /// A caution, and in a language that no keeper of it has read yet its British text beside it.
 pub(crate) fn cautioned(tongue: Tongue, message: &Message) -> Markup {
     html! { (marked(tongue, message)) (beside(tongue, message)) }
+}
+
+/// Cautions, and a tap down their British text in a language that no keeper of it has read yet.
+pub(crate) fn cautions(tongue: Tongue, hazards: &[Hazard]) -> Markup {
+    let says: Vec<Message> = hazards.iter().map(|hazard| hazard.says()).collect();
+    let british = html! { @for caution in says.iter().filter_map(|one| tongue.beside(one)) { p class="caution" lang="en" { (caution) } } };
+    html! {
+        @for caution in &says { p class="caution" { (marked(tongue, caution)) } }
+        @if !british.0.is_empty() { details class="folded" lang="en" { summary { "English" } (british) } }
+    }
 }
 
 /// The British text of a caution in a language that no keeper of it has read yet; nothing of anything else.

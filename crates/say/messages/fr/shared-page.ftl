@@ -52,7 +52,7 @@ shared-page-sources = Sources
 shared-page-settings = Réglages
 shared-page-programs = Programmes
 shared-page-sign-out = Se déconnecter
-shared-page-chances = Les chances valent pour de telles ruches avec ces signes. Notice, loi locale, services vétérinaires et vétérinaire passent avant tout mot d’ici.
+shared-page-chances = Chances de ruches pareilles avec ces signes. Notice, loi locale, services vétérinaires et vétérinaire d’abord.
 
 shared-page-estimate = Estimation pour le <strong>{ DAY($of, style: "full") }</strong>, calculée à <time datetime="{ $instant }">{ $clock }</time>, d’après { $source }.
 shared-page-newer = Du plus récent est enregistré ; la prochaine estimation se calcule.

@@ -33,7 +33,7 @@ yard-page-next = Ensuite
 yard-page-well-in = Bien au { $goal }
 yard-page-chances = { $is-same ->
     [yes] { NUMBER($now) } sur 100.
-   *[no] { NUMBER($now) } sur 100 maintenant, <strong>{ NUMBER($done) }</strong> ensuite.
+   *[no] { NUMBER($now) } sur 100, <strong>{ NUMBER($done) }</strong> ensuite.
 }
 
 yard-page-flight = Jour de vol
@@ -44,6 +44,6 @@ yard-page-flight-none = Aucun n’est probable d’ici dix jours.
 yard-page-look = Aller voir
 yard-page-lid = Le couvercle, demain à une heure
 yard-page-days = Les jours qui viennent
-yard-page-days-of = Le milieu des temps possibles que suit l’estimation, non une prévision, sauf si une prévision a été donnée. Le vent est celui de la rase campagne à 10 m de haut.
+yard-page-days-of = Le milieu des temps possibles, non une prévision, sauf si l’une a été donnée. Vent de rase campagne à 10 m de haut.
 yard-page-told = L’hiver raconté
 yard-page-hives = Ajouter ou changer une ruche

@@ -72,6 +72,7 @@ const WITHOUT_UNITS: [(&str, &[&str], &str); 5] = [
             "seed",
             "threads",
             "weak",
+            "yards",
             "season",
             "month",
             "kept",

@@ -7,7 +7,7 @@ use snowhum_say::{Message, hive_page as text};
 use snowhum_units::{Kilogram, Metre};
 
 use crate::view::View;
-use crate::words::{cautioned, marked};
+use crate::words::{cautions, marked};
 
 pub(crate) fn before_lifting(view: &View, at: usize) -> Markup {
     let tongue = view.tongue();
@@ -30,7 +30,7 @@ pub(crate) fn before_lifting(view: &View, at: usize) -> Markup {
         p class="small" { (says(text::reckoned())) " " @if view.visitor.may_open("/words") { (marked(tongue, &text::which_rule())) } }
         details {
             summary { (says(text::hazards())) }
-            @for hazard in [Hazard::Lifting, Hazard::Ice, Hazard::Stings] { p class="caution" { (cautioned(tongue, &hazard.says())) } }
+            (cautions(tongue, &[Hazard::Lifting, Hazard::Ice, Hazard::Stings]))
         }
     }
 }

@@ -16,7 +16,7 @@ use crate::fault::Fault;
 use crate::frame;
 use crate::page::{Place, folded, page};
 use crate::view::View;
-use crate::words::{cautioned, marked};
+use crate::words::{cautions, marked};
 
 pub(crate) async fn show(State(app): State<App>) -> Result<Markup, Fault> {
     let mut view = View::of(&app).await?;
@@ -131,7 +131,7 @@ fn windows(fit: &FitAnswer, days: Option<&SeasonDays>, tongue: Tongue) -> Markup
         section {
             h2 { (tongue.say(&text::windows())) }
             p { (marked(tongue, &text::spares(begun, none))) }
-            @for hazard in [Hazard::Label, Hazard::Acids] { p class="caution" { (cautioned(tongue, &hazard.says())) } }
+            (cautions(tongue, &[Hazard::Label, Hazard::Acids]))
             (folded(&tongue.say(&text::classes()), &html! {
                 dl { @for window in &fit.windows { (one_window(window, tongue)) } }
                 p class="small" { (tongue.say(&fit.winter_bees)) " " (tongue.say(&text::days())) }

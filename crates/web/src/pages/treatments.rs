@@ -16,7 +16,7 @@ use crate::fault::Fault;
 use crate::ids;
 use crate::page::{Place, page};
 use crate::view::{Asked, View};
-use crate::words::{capital, cautioned, marked};
+use crate::words::{capital, cautions, marked};
 
 /// What is asked of each detail.
 const ASKS: [(TreatmentDetail, Text); 7] = [
@@ -79,7 +79,7 @@ fn form(view: &View) -> Markup {
     html! {
         details class="folded no-print" {
             summary { (say(text::note())) }
-            @for hazard in [Hazard::Label, Hazard::Acids, Hazard::Antibiotics] { p class="caution" { (cautioned(view.tongue(), &hazard.says())) } }
+            (cautions(view.tongue(), &[Hazard::Label, Hazard::Acids, Hazard::Antibiotics]))
             form method="post" action="/treatments" {
                 input type="hidden" name="visit" value=(ids::new_id(Timestamp::now()));
                 label for="colony" { (say(text::hive())) }
