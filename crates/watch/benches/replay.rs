@@ -25,8 +25,9 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let environment = Environment::yard(&changeable(-2.0, 24 * DAYS, 2 * LANES), place(), shelter, first_day);
     let housed: Vec<Housed> = (0..COLONIES).map(one).collect();
     let yard = Yard { environment: &environment, parameters: &winter, colonies: &housed };
-    let start = TimeZone::UTC.to_ambiguous_timestamp(first_day.at(0, 0, 0, 0)).compatible()?;
-    let scene = Scene { yard: &yard, start, zone: &TimeZone::UTC, known_hours: 0, parameters: &signs, seed: 1 };
+    let zone = TimeZone::UTC;
+    let start = zone.to_ambiguous_timestamp(first_day.at(0, 0, 0, 0)).compatible()?;
+    let scene = Scene { yard: &yard, start, zone: &zone, known_hours: 0, parameters: &signs, seed: 1 };
     let notes: Vec<Note> = (0..COLONIES).flat_map(|of| (0..NOTES).map(move |n| note(start, of, n))).collect();
     let begun = Instant::now();
     let watchings = watched(&scene, &notes, None);

@@ -34,7 +34,8 @@ impl Scene<'_> {
         let hour = usize::try_from(seconds.div_euclid(3_600)).ok()? + 1;
         // A clock put back since the run began runs an hour after its days: what is noted before midnight is of that day.
         let day =
-            at.to_zoned(self.zone.clone()).date().duration_since(self.yard.environment.first_day()).as_hours() / 24;
+            at.to_zoned_datetime(self.zone.clone()).date().duration_since(self.yard.environment.first_day()).as_hours()
+                / 24;
         let begun = 24 * usize::try_from(day).ok()?;
         let hour = hour.clamp(begun + 1, begun + 24);
         (hour <= 24 * self.yard.environment.days()).then_some(hour)

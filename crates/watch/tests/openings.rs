@@ -147,8 +147,8 @@ fn more_is_shut_by_ice_than_by_snow() {
 fn what_is_noted_before_midnight_is_of_its_day_though_the_clock_was_put_back() {
     in_winter(|scene| {
         let finland = TimeZone::get("Europe/Helsinki").unwrap();
-        let at = |day: Date, hour: i8| day.at(hour, 30, 0, 0).to_zoned(finland.clone()).unwrap().timestamp();
-        let start = FIRST_DAY.to_zoned(finland.clone()).unwrap().timestamp();
+        let at = |day: Date, hour: i8| day.at(hour, 30, 0, 0).to_zoned_datetime(finland.clone()).unwrap().timestamp();
+        let start = FIRST_DAY.to_zoned_datetime(finland.clone()).unwrap().timestamp();
         let scene = Scene { start, zone: &finland, ..*scene };
         let hours = |day: Date| [0, 10, 23].map(|hour| scene.hour_of(at(day, hour)).unwrap());
         assert_eq!(hours(date(2025, 10, 6)), [25, 35, 48], "summer time");

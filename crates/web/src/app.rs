@@ -24,7 +24,7 @@ use crate::fault::Fault;
 use crate::gate::{Gate, Reach};
 use crate::lasting::{Last, Lasting};
 use crate::reader;
-use crate::reckon::{Ask, Present, Reckon};
+use crate::reckon::{Ask, Reckon, Standing};
 use crate::settings::{Chosen, Settings};
 use crate::told;
 use crate::turns::Turns;
@@ -104,14 +104,6 @@ const GRACE: Duration = Duration::from_millis(200);
 struct Records {
     store: Store,
     yard: ApiaryId,
-}
-
-/// An estimate, and what it is of.
-pub(crate) struct Standing {
-    pub(crate) present: Present,
-    /// When it was computed.
-    pub(crate) at: Timestamp,
-    pub(crate) revision: u64,
 }
 
 impl App {

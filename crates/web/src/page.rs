@@ -4,10 +4,10 @@ use jiff::civil::{Date, date};
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use snowhum_say::{Message, Text, Tongue, round_page, shared_page as text};
 
-use crate::app::Standing;
 use crate::frame;
 use crate::gate::Visitor;
 use crate::labels::labelled;
+use crate::reckon::Standing;
 use crate::view::View;
 use crate::words::marked;
 

@@ -1,5 +1,6 @@
 //! What the pages ask of the model, and what comes back.
 
+use jiff::Timestamp;
 use jiff::civil::Date;
 use snowhum_advice::film::FilmAnswer;
 use snowhum_advice::jobs::JobsAnswer;
@@ -48,6 +49,14 @@ pub struct Present {
     pub settled: Vec<Option<HiveAnswer>>,
     /// What each sign of the round would say, for a phone out of reach.
     pub table: PhoneTable,
+}
+
+/// An estimate, and what it is of.
+pub(crate) struct Standing {
+    pub(crate) present: Present,
+    /// When it was computed.
+    pub(crate) at: Timestamp,
+    pub(crate) revision: u64,
 }
 
 /// The model with the weather it stands on. Asked from threads that may wait.

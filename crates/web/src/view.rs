@@ -13,10 +13,11 @@ use std::convert::Infallible;
 use std::sync::Arc;
 use uuid::Uuid;
 
-use crate::app::{App, Standing};
+use crate::app::App;
 use crate::fault::Fault;
 use crate::gate::Visitor;
 use crate::lasting::Last;
+use crate::reckon::Standing;
 use crate::sent::shortened;
 use crate::settings::Settings;
 

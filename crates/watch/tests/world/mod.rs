@@ -11,6 +11,7 @@ use snowhum_winter::{Environment, Housed, Yard, YardShelter};
 
 pub(crate) const FIRST_DAY: Date = date(2025, 10, 5);
 pub(crate) const DAYS: usize = 180;
+static CLOCK: TimeZone = TimeZone::UTC;
 
 /// A colony that may well die: of hunger, of mites, or for being small.
 pub(crate) fn uncertain_colony() -> Colony {
@@ -62,6 +63,6 @@ impl World {
 
     pub(crate) fn scene<'a>(&'a self, yard: &'a Yard<'a>, known_hours: usize, seed: u64) -> Scene<'a> {
         let start = TimeZone::UTC.to_ambiguous_timestamp(FIRST_DAY.at(0, 0, 0, 0)).compatible().unwrap();
-        Scene { yard, start, zone: &TimeZone::UTC, known_hours, parameters: &self.signs, seed }
+        Scene { yard, start, zone: &CLOCK, known_hours, parameters: &self.signs, seed }
     }
 }
