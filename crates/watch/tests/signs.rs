@@ -1,6 +1,6 @@
 //! What the laws of the signs promise.
 
-#![expect(clippy::unwrap_used, clippy::panic, reason = "a test fails by panicking")]
+#![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 #[path = "signs/agreement.rs"]
 mod agreement;
