@@ -9,14 +9,14 @@ film-picture-end-of-scale = { MASS($mass) }
 film-picture-outdoors = { $low } bis { $high }, Schnee { $snow }
 film-picture-ahead = { $outdoors } (voraus: was kommen kann)
 film-picture-dead = tot
-film-picture-alive = es leben { $hives } von 100 solchen Völkern
+film-picture-alive = { $hives } von 100 solchen leben
 film-picture-food = Futter { $amounts }
 film-picture-amounts = { $food } ({ $low } bis { $high })
 film-picture-unknown = unbekannt
 film-picture-inside = { LIST($parts, between: "; ") }
-film-picture-cluster = Traube { $across } im Durchmesser, Kern { $core }
+film-picture-cluster = Traube { $across } breit, Kern { $core }
 film-picture-water = { GRAMS($water, us: 2) }
-film-picture-wet = an Deckel und Wänden schlagen { $water } Wasser am Tag nieder{ $is-frosted ->
+film-picture-wet = Deckel und Wände fangen { $water } Wasser am Tag{ $is-frosted ->
     [yes] , Reif am Flugloch
    *[no] {""}
 }
@@ -25,7 +25,7 @@ film-picture-cut-open = { $hive }, aufgeschnitten
 film-picture-bees = Bienen
 film-picture-comb-food = Futter
 film-picture-chart = Futter bei { $hive } über den Winter: im Herbst vorhergesagt, und wie es stand
-film-picture-chart-key = Futter: graues Band vorhergesagt (8 von 10), Linie wie es stand, gelb was kommen kann; eine Spitze für jede Notiz
+film-picture-chart-key = Futter: grau vorhergesagt (8 von 10), Linie wie es stand, gelb was kommen kann; Spitze: eine Notiz
 film-picture-note = { $when }: { $note }. { $moved }.
 film-picture-foretold-and-came = Vorhergesagt, und was kam
 

@@ -2,7 +2,7 @@
 
 mites-page-heading = Milben
 mites-page-nobody = An diesem Stand hat niemand gezählt. Keine Milben zu sehen sagt wenig: von Proben mit 100 Bienen zeigen 37 von 100 keine, wenn 1 von 100 Bienen eine trägt.
-mites-page-noted = Abgewaschene Milben an der Beute notieren, etwa <code>mites=14 of 300</code>; die letzte Zählung steht hier.
+mites-page-noted = Abgewaschene Milben notieren, etwa <code>mites=14 of 300</code>; die letzte Zählung steht hier.
 
 mites-page-one = { $colony }: { $verdict }.
 mites-page-table = Milben, die schlimmsten zuerst
@@ -23,7 +23,7 @@ mites-page-windows = Wann Behandeln hier wirkt
 mites-page-begun = Bis zum { DAY($safe, style: "marked") } begonnen, um sicher zu sein
 mites-page-begun-usual = Sicher bis zum { DAY($safe, style: "marked") } begonnen (der { DAY($usual, style: "marked") } reicht in der Hälfte der Jahre)
 mites-page-done = Vor etwa dem { DAY($on, style: "marked") } geschehen
-mites-page-spares = { $begun }, schützt eine Behandlung die Brut der Winterbienen; jede Woche später weniger davon, nach etwa dem { DAY($none, style: "marked") } keine: dann nur die Nachbarn und die Bienen des nächsten Jahres, nicht schon geschädigte. Eine Behandlung im November allein heilt diesen Winter nicht.
+mites-page-spares = { $begun }, schützt eine Behandlung die Brut der Winterbienen; jede Woche später weniger davon, nach etwa dem { DAY($none, style: "marked") } nur die Nachbarn und die Bienen des nächsten Jahres, keine geschädigten. Im November allein heilt sie diesen Winter nicht.
 mites-page-classes = Klasse für Klasse
 mites-page-class = { SENTENCE($says) } { CAPITAL($brood) }; { $supers }. { CAPITAL($weather) }.
 mites-page-days = Die Tage stammen aus dem Wetter dieses Standorts, 8 von 10 zwischen denen in Klammern.

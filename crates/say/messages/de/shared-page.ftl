@@ -52,7 +52,7 @@ shared-page-sources = Quellen
 shared-page-settings = Einstellungen
 shared-page-programs = Programme
 shared-page-sign-out = Abmelden
-shared-page-chances = Die Aussichten gelten für Völker wie diese mit diesen Zeichen. Etikett, örtliches Recht, Amtstierarzt und Tierarzt gehen jedem Wort hier vor.
+shared-page-chances = Aussichten gelten für solche Völker mit solchen Zeichen. Zuerst Etikett, Recht, Amtstierarzt und Tierarzt.
 
 shared-page-estimate = Schätzung für den <strong>{ DAY($of, style: "full") }</strong>, berechnet um <time datetime="{ $instant }">{ $clock }</time>, aus { $source }.
 shared-page-newer = Neueres ist gespeichert; die nächste Schätzung wird gerechnet.

@@ -2,7 +2,7 @@
 
 mites-page-heading = Varroas
 mites-page-nobody = Personne n’a compté dans ce rucher. Ne voir aucun varroa dit peu : sur 100 prélèvements de 100 abeilles, 37 n’en montrent aucun là où 1 abeille sur 100 en porte un.
-mites-page-noted = Les varroas lavés se notent à la ruche, par exemple <code>mites=14 of 300</code> ; le dernier comptage figure ici.
+mites-page-noted = Noter les varroas lavés, comme <code>mites=14 of 300</code> ; le dernier comptage figure ici.
 
 mites-page-one = { $colony } : { $verdict }.
 mites-page-table = Varroas, la pire d’abord
@@ -23,7 +23,7 @@ mites-page-windows = Quand un traitement peut agir ici
 mites-page-begun = Commencé d’ici le { DAY($safe, style: "marked") } pour être sûr
 mites-page-begun-usual = Commencé à coup sûr d’ici le { DAY($safe, style: "marked") } (le { DAY($usual, style: "marked") } suffit une année sur deux)
 mites-page-done = Fait avant le { DAY($on, style: "marked") } environ
-mites-page-spares = { $begun }, un traitement épargne le couvain des abeilles d’hiver ; chaque semaine de plus en épargne moins, après le { DAY($none, style: "marked") } environ plus rien : il protège alors les voisines et les abeilles de l’an prochain, non celles déjà atteintes. Un traitement en novembre seul ne guérit pas cet hiver.
+mites-page-spares = { $begun }, un traitement épargne le couvain des abeilles d’hiver ; chaque semaine de plus en épargne moins, après le { DAY($none, style: "marked") } environ il ne protège que les voisines et les abeilles de l’an prochain, non celles déjà atteintes. En novembre seul, il ne guérit pas cet hiver.
 mites-page-classes = Classe par classe
 mites-page-class = { SENTENCE($says) } { CAPITAL($brood) } ; { $supers }. { CAPITAL($weather) }.
 mites-page-days = Les jours viennent du temps de ce lieu, 8 sur 10 entre ceux des parenthèses.

@@ -33,6 +33,7 @@ const WITHOUT_UNITS: [(&str, &[&str], &str); 5] = [
             "yard",
             "earlier",
             "name",
+            "names",
             "region",
             "sample",
             "season-of",
