@@ -95,7 +95,7 @@ fn a_hive_is_drawn_into_a_new_file_and_never_over_an_old_one() {
     let arguments = ["hive", "Alder", "--outside", "-20", "--svg", drawing.to_str().unwrap()];
     assert!(snowhum(&arguments).status.success());
     let svg = std::fs::read_to_string(&drawing).unwrap();
-    assert!(svg.contains("<title") && svg.contains("upper hole") && svg.contains("Outside −20"), "{svg:.400}");
+    assert!(svg.contains("<title") && svg.contains("Upper hole") && svg.contains("Outside −20"), "{svg:.400}");
     let again = snowhum(&arguments);
     assert_eq!(again.status.code(), Some(2));
     assert!(text(&again.stderr).contains("exists already"), "{}", text(&again.stderr));

@@ -161,35 +161,3 @@ fn an_unknown_word_brings_three_suggestions_and_no_more() {
         assert!(told.matches('"').count() <= 16 && told.len() < 400, "{wrong}: {told}");
     }
 }
-
-/// What a keeper asks on three dates of a winter, and the sums that need no yard.
-const ASKED: [&[&str]; 16] = [
-    &["now", "--all", "--as-of", "2026-02-07"],
-    &["now", "Aspen", "--as-of", "2026-04-10"],
-    &["plan", "--all", "--members", "64"],
-    &["jobs", "--as-of", "2025-10-05"],
-    &["spring", "--as-of", "2026-04-10"],
-    &["feed", "--short", "12 kg", "--syrup-by", "2025-10-10", "--as-of", "2025-09-20"],
-    &["feed", "--short", "18 lb", "--season", "spring"],
-    &["weigh", "Alder", "22 kg", "20 kg"],
-    &["weigh", "Birch", "--frames", "6"],
-    &["hive", "Larch", "--outside", "-10 C"],
-    &["setup", "Alder", "--try", "lid=50 mm foam", "--members", "64"],
-    &["mites", "Alder", "14/300"],
-    &["deadout", "--list"],
-    &["losses"],
-    &["dead-bees", "--found", "300", "--days", "7", "--month", "2", "--snow"],
-    &["weather", "show"],
-];
-
-#[test]
-fn no_command_tells_a_metric_figure_under_us_units() {
-    let told = |command: &&[&str]| {
-        let output = snowhum(&[&["--units", "us"], *command].concat());
-        let text = String::from_utf8(output.stdout).unwrap();
-        assert!(output.status.success(), "{command:?}: {}", String::from_utf8_lossy(&output.stderr));
-        snowhum_testkit::metric_figure(&text).map(|figure| format!("{command:?}: {figure}"))
-    };
-    let told: Vec<String> = ASKED.iter().filter_map(told).collect();
-    assert!(told.is_empty(), "{}", told.join("\n"));
-}

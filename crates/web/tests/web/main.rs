@@ -24,5 +24,4 @@ mod paper;
 mod season;
 mod sheets;
 mod support;
-mod units;
 mod words;
