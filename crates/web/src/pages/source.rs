@@ -120,8 +120,8 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
                     ul class="sources" {
                         @for figure in found {
                             li {
-                                a href={ "/source/" (figure.file) "/" (figure.name) } { (figure.title(tongue)) }
-                                @if let Some(value) = figure.fact("value") { ": " (value) " " (figure.fact("unit").unwrap_or_default()) }
+                                a href={ "/source/" (figure.file) "/" (figure.name) } translate="no" { (figure.title(tongue)) }
+                                @if let Some(value) = figure.fact("value") { span translate="no" { ": " (value) " " (figure.fact("unit").unwrap_or_default()) } }
                                 span class="small" { " " @if let Some(status) = figure.fact("status") { (say(founded(status))) } }
                             }
                         }

@@ -96,7 +96,7 @@ fn a_hive_is_dressed_on_its_picture_and_what_is_not_said_is_assumed() {
             page.split("class=\"plate dressed\"").nth(1).unwrap().split("</figure>").next().unwrap().to_owned()
         };
         assert_ne!(picture(&plain.body), picture(&dressed.body));
-        assert!(picture(&dressed.body).contains("foam 50\u{a0}mm") && picture(&dressed.body).contains("upper hole"));
+        assert!(picture(&dressed.body).contains("foam 50\u{a0}mm") && picture(&dressed.body).contains("Upper hole"));
         let file = served.post("/begin", &facts(&[&dress[..], &[("do", "file")]].concat())).await;
         let (yard, _) = snowhum_apiary::read(&file.body, "my-yard.toml").unwrap();
         assert!(yard.hives[0].openings.iter().any(|one| one.kind == snowhum_apiary::OpeningKind::UpperHole));

@@ -52,6 +52,16 @@ fn a_keeper_in_britain_meets_no_american_word() {
     });
 }
 
+/// Beside a caution, and a tap down where several stand, is the same in British.
+const BRITISH_FOLDED: &str = "<details class=\"folded\" lang=\"en\">";
+
+/// A page without what stands between two marks.
+fn without(body: &str, from: &str, to: &str) -> String {
+    let mut parts = body.split(from);
+    let first = parts.next().unwrap_or_default().to_owned();
+    parts.fold(first, |page, part| page + part.split_once(to).map_or(part, |(_, rest)| rest))
+}
+
 /// A page without its pictures, whose words are cut to fit, without the moment it was computed at and without the British
 /// text beside a caution.
 fn told(body: &str) -> String {
@@ -61,6 +71,7 @@ fn told(body: &str) -> String {
     let mut pictures = body.split("<svg");
     let first = pictures.next().unwrap_or_default().to_owned();
     let body = pictures.fold(first, |page, part| page + part.split_once("</svg>").map_or(part, |(_, rest)| rest));
+    let body = without(&without(&body, "<span class=\"small\" lang=\"en\">", "</span>"), BRITISH_FOLDED, "</details>");
     let mut parts = body.split("<time datetime=\"");
     let first = parts.next().unwrap_or_default().to_owned();
     parts.fold(first, |page, part| match part.split_once("</time>") {
