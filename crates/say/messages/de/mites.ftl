@@ -33,7 +33,7 @@ mites-too-few = { NUMBER($samples) } { $samples ->
 } zu wenig für eine Spanne um das Mittel des Standes.
 mites-not-sampled = Nicht geprüfte Völker können schlimmer sein: an einem großen Stand { NUMBER($enough) } prüfen.
 
-mites-together = Einen Stand gemeinsam behandeln: Verflug und Räuberei tragen Milben von Volk zu Volk.
+mites-together = Völker eines Standes gemeinsam behandeln: Verflug und Räuberei tragen Milben von Volk zu Volk.
 mites-board-shows = Eine Windel zeigt, was fällt, nicht, was da ist: Ameisen, Wind und Brut verändern es. Wo es darauf ankommt, 300 Bienen auswaschen.
 mites-take-from = Bienen aus dem Brutnest tragen etwa doppelt so viele Milben wie Bienen auf Honig; von einer Wabe mit offener Brut nehmen und darauf achten, dass die Königin nicht dabei ist.
 mites-small-sample = Weniger als 200 Bienen sagen wenig: eine halbe US-Tasse, 118 mL, sind etwa 300.
