@@ -7,7 +7,7 @@ pub use answer::{ColonyPlan, PLAN_SCHEMA, PlanAnswer, StoresAnswer, SyrupLitres}
 use rayon::prelude::*;
 use snowhum_say::{Message, plan as say};
 use snowhum_units::Range;
-use snowhum_winter::{Ends, Parameters};
+use snowhum_winter::{Ends, Parameters, Trajectory};
 
 use crate::actions::situation::Situation;
 use crate::actions::{self, Weighed};
@@ -24,7 +24,7 @@ use crate::verdict::answer::ColonyVerdict;
 use crate::verdict::facts::{Facts, Fate};
 use crate::{dead_bees, fit, left_out, over_rule, rules, seasons};
 
-/// Members of the ensemble, where nobody asks for another number: whole blocks, and as many on each of 64 paths of the weather.
+/// Members of a run, where nobody asks for another number: whole blocks, and as many on each of 96 paths of the weather.
 pub const MEMBERS: usize = 192;
 
 /// Plans the winter of a yard. The same question gives the same answer on any number of threads.
@@ -70,7 +70,11 @@ pub fn plan(question: &PlanQuestion<'_>) -> PlanAnswer {
         invented: apiary.invented,
         as_of: question.as_of,
         spring: question.spring,
-        weather: WeatherAnswer::new(&question.winter.provenance, question.members, question.winter.paths.len()),
+        weather: WeatherAnswer::new(
+            &question.winter.provenance,
+            base.trajectories.first().map_or(question.members, Trajectory::members),
+            question.winter.paths.len(),
+        ),
         currency: apiary.money.currency.clone(),
         left_out: left_out::of(question),
         how_sure: how_sure(question.parameters),
@@ -93,7 +97,7 @@ pub(crate) fn colony_plan(base: &Base<'_>, at: usize, weighed: &[Weighed]) -> Co
     let fed: Vec<f64> = trajectory.ends.iter().map(|end| end.fed_and_queenright(base.fed())).collect();
     let (alive_fed_queenright, error) = mean_and_error(&fed);
     let alive_fed_queenright = base.apart(at).map_or(alive_fed_queenright, |apart| apart.fed_and_queenright);
-    let survive = alive_in_spring(trajectory);
+    let survive = alive_in_spring(base, at, trajectory);
     let alive = base.apart(at).map_or(survive, |apart| apart.alive);
     // Hunger that mites hid, since they left fewer bees to feed, is hunger.
     let ends = mean_ends(trajectory);

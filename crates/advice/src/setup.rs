@@ -3,12 +3,12 @@
 use serde::{Deserialize, Serialize};
 use snowhum_apiary::{Hive, Money, SetupChange, Wrong};
 use snowhum_say::{Message, setup as say};
-use snowhum_winter::{Housed, Parameters, Record, Settings, Trajectory};
+use snowhum_winter::{Housed, MemberEnd, Parameters, Record, Settings, Trajectory};
 
 use crate::ahead::run::{PlanQuestion, Run};
 use crate::ahead::shortage::alive_in_spring;
 use crate::answer::Condensation;
-use crate::statistics::{mean_and_error, mean_of_ends, rounded};
+use crate::statistics::{Estimate, mean_of_ends, rounded};
 use crate::{sealed, seasons};
 
 /// A set-up to try: what it is called and the hive it makes.
@@ -137,12 +137,11 @@ impl SetupRow {
 pub fn compare(question: &PlanQuestion<'_>, at: usize, tries: &[Try]) -> Option<SetupAnswer> {
     let run = Run::of(question);
     let own = run.housed.get(at)?;
-    let settings = Settings { members: question.members, seed: question.seed, record: Record::Days };
-    let all: Vec<usize> = (0..run.housed.len()).collect();
+    let settings = Settings { record: Record::Days, ..run.end_only() };
     let trajectory_of = |hive: &Hive| {
         let mut housed: Vec<Housed> = run.housed.clone();
         housed[at].hive = hive.clone();
-        run.ahead.run(&housed, &all, &[], settings).swap_remove(at)
+        run.ahead.run(&housed, &[at], &[], settings).swap_remove(0)
     };
     let fed = run.fed();
     let chances = |trajectory: &Trajectory| -> Vec<f64> {
@@ -151,14 +150,14 @@ pub fn compare(question: &PlanQuestion<'_>, at: usize, tries: &[Try]) -> Option<
     let as_it_is = chances(&run.trajectories[at]);
     let row = |name: Message, cost: f64, trajectory: &Trajectory| {
         let gains: Vec<f64> = chances(trajectory).iter().zip(&as_it_is).map(|(new, old)| new - old).collect();
-        let (gain, error) = mean_and_error(&gains);
+        let Estimate { value: gain, error } = run.mean_by_all(&[at], &gains);
         let verdict = seasons::hive_verdict(&run, at, trajectory);
-        let alive = alive_in_spring(trajectory);
+        let living = mean_of_ends(trajectory, MemberEnd::alive);
         let eaten = mean_of_ends(trajectory, |end| end.used.get() * end.alive());
         SetupRow {
             name,
-            alive_in_spring: alive,
-            food_kg: rounded(eaten / alive.max(1e-9), 1),
+            alive_in_spring: alive_in_spring(&run, at, trajectory),
+            food_kg: rounded(eaten / living.max(1e-9), 1),
             condensation_g_per_day: verdict.condensation_g_per_day,
             drip_on_cluster_g_per_day: verdict.drip_on_cluster_g_per_day,
             heat_loss_w_per_k: verdict.heat_loss_w_per_k,

@@ -42,6 +42,11 @@ pub(crate) fn mean_ends(trajectory: &Trajectory) -> Ends {
     Ends::from_causes(std::array::from_fn(|cause| mean_of_ends(trajectory, |end| end.ended.by_cause()[cause].1)))
 }
 
+/// Mean of plain values; zero for none.
+pub(crate) fn mean(values: &[f64]) -> f64 {
+    values.iter().sum::<f64>() / values.len().max(1) as f64
+}
+
 /// Quantile `q` of plain values by linear interpolation; zero for none.
 #[must_use]
 pub fn quantile(values: &[f64], q: f64) -> f64 {
@@ -72,19 +77,64 @@ pub(crate) struct Estimate {
     pub(crate) error: f64,
 }
 
+/// The mean of what was found in the first members alone, brought nearer by what is known of all: what those few differ by from
+/// all in what is known, they differ by in what follows from it (a regression of two phases).
+pub(crate) fn mean_by_all(found: &[f64], known: Vec<Vec<f64>>) -> Estimate {
+    let few = found.len();
+    if few == 0 || known.iter().any(|of_all| of_all.len() <= few) {
+        return Estimate::mean(found);
+    }
+    let product = |a: &[f64], b: &[f64]| a.iter().zip(b).take(few).map(|(a, b)| a * b).sum::<f64>();
+    let mut left = found.to_vec();
+    let mut follows = vec![0.0; known.first().map_or(0, Vec::len)];
+    let mut apart: Vec<Vec<f64>> = Vec::new();
+    for mut column in known {
+        let middle = mean(&column[..few]);
+        column.iter_mut().for_each(|value| *value -= middle);
+        let spread = product(&column, &column);
+        for other in &apart {
+            let slope = product(&column, other) / product(other, other);
+            take_off(&mut column, slope, other);
+        }
+        let own = product(&column, &column);
+        if own <= TOLD_ALREADY * spread || own <= 0.0 {
+            continue;
+        }
+        let slope = product(&left, &column) / own;
+        take_off(&mut left, slope, &column);
+        take_off(&mut follows, -slope, &column);
+        apart.push(column);
+    }
+    let (left, follows) = (Estimate::mean(&left), Estimate::mean(&follows));
+    Estimate { value: left.value + follows.value, error: (left.error.powi(2) + follows.error.powi(2)).sqrt() }
+}
+
+/// Share of a figure's spread below which the figures before it tell all that it does.
+const TOLD_ALREADY: f64 = 1e-6;
+
+fn take_off(from: &mut [f64], times: f64, column: &[f64]) {
+    from.iter_mut().zip(column).for_each(|(value, column)| *value -= times * column);
+}
+
 /// Parts that members are dealt to: two of them walk no weather path in common, so that an error holds the weather's part too.
 const PARTS: usize = 8;
+/// The same of a mean, of which small parts tell as much as large ones: so that the error itself holds still.
+const PARTS_OF_A_MEAN: usize = 32;
 /// Standard errors within which a figure is near its line.
 const NEAR: f64 = 2.0;
 
 impl Estimate {
     /// A figure of all members, its error from the same figure of parts of them.
     pub(crate) fn by_parts(values: &[f64], figure: impl Fn(&[f64]) -> f64) -> Self {
+        Self::by(PARTS, values, figure)
+    }
+
+    fn by(parts: usize, values: &[f64], figure: impl Fn(&[f64]) -> f64) -> Self {
         let part = |part: usize| {
-            let own: Vec<f64> = values.iter().skip(part).step_by(PARTS).copied().collect();
+            let own: Vec<f64> = values.iter().skip(part).step_by(parts).copied().collect();
             figure(&own)
         };
-        let parts: Vec<f64> = (0..PARTS.min(values.len())).map(part).collect();
+        let parts: Vec<f64> = (0..parts.min(values.len())).map(part).collect();
         let (_, error) = mean_and_error(&parts);
         Self { value: figure(values), error }
     }
@@ -96,7 +146,7 @@ impl Estimate {
 
     /// The mean of all members.
     pub(crate) fn mean(values: &[f64]) -> Self {
-        Self::by_parts(values, |part| part.iter().sum::<f64>() / part.len().max(1) as f64)
+        Self::by(PARTS_OF_A_MEAN, values, mean)
     }
 }
 
@@ -110,7 +160,18 @@ pub fn rounded(value: f64, decimals: i32) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use super::Estimate;
+    use super::{Estimate, mean_by_all};
+
+    #[test]
+    fn what_follows_from_what_is_known_of_all_is_found_as_sure_as_that() {
+        let known: Vec<f64> = (0..768_u32).map(|member| f64::from(member.wrapping_mul(2_654_435_761) >> 16)).collect();
+        let follows: Vec<f64> = known.iter().take(128).map(|value| 3.0 - 2.0 * value).collect();
+        let told = mean_by_all(&follows, vec![known.clone(), vec![1.0; 768], known.clone()]);
+        let all = Estimate::mean(&known);
+        assert!((told.value - (3.0 - 2.0 * all.value)).abs() < 1e-6 * all.value, "{told:?}");
+        assert!((told.error - 2.0 * all.error).abs() < 1e-6 * all.error, "{told:?}");
+        assert_eq!(mean_by_all(&follows, vec![known[..128].to_vec()]), Estimate::mean(&follows));
+    }
 
     #[test]
     fn an_error_holds_what_members_of_one_weather_share() {

@@ -30,7 +30,7 @@ use snowhum_winter::Trajectory;
 use crate::ahead::base::Base;
 use crate::indoors::{self, IndoorsAnswer};
 use crate::looks_to::LooksTo;
-use crate::statistics::{Estimate, mean_and_error, rounded};
+use crate::statistics::{Estimate, rounded};
 use ground::Ground;
 use programme::Programme;
 
@@ -93,12 +93,12 @@ fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, mut programme: Prog
         run.ends.iter().map(|end| facts.alive * end.fed_and_queenright(base.fed())).collect()
     };
     // Not rounded: what is told is a whole number of hives, and rounded twice it would be another.
-    let chance = |run: &Trajectory| mean_and_error(&fed(run)).0;
+    let chance = |run: &Trajectory| base.mean_by_all(&[at], &fed(run)).value.clamp(0.0, 1.0);
     let lives = facts.fate == Fate::Lives;
     let stays = !programme.steps.iter().any(|step| step.task.empties_the_hive());
     let if_done = (lives && stays).then(|| chance(run));
     if let Some(chance) = if_done.filter(|_| programme.steps.is_empty()) {
-        let found = Estimate { value: chance, ..Estimate::mean(&fed(run)) };
+        let found = Estimate { value: chance, ..base.mean_by_all(&[at], &fed(run)) };
         programme.steps.extend(doubt::look(ground, &mut programme.held, found, run));
     }
     ColonyFirst {

@@ -14,9 +14,11 @@
 //! assert_ne!(key.uniforms([3, 5, 0, 0]), key.uniforms([4, 5, 0, 0]));
 //! ```
 
+mod even;
 mod normal;
 mod philox;
 
+pub use even::EVEN_FOURS;
 pub use normal::normal_quantile;
 pub use philox::philox4x32_10;
 

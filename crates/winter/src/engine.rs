@@ -20,7 +20,7 @@ use crate::lanes::LANES;
 use crate::laws::Laws;
 use crate::schedule::Schedule;
 use crate::shell::{Cluster, Shell};
-use crate::stretch::{Faces, Lends, Stretch};
+use crate::stretch::{Faces, Lends, Stretch, WarmWall};
 use crate::{Parameters, Vectors, events, start};
 
 /// A colony and the hive it lives in.
@@ -86,29 +86,33 @@ pub fn run(yard: &Yard<'_>, schedule: &Schedule, settings: Settings) -> Vec<Traj
 /// [`run`] with vectors of a given width: the same answer, in another time.
 #[must_use]
 pub fn run_with(vectors: Vectors, yard: &Yard<'_>, schedule: &Schedule, settings: Settings) -> Vec<Trajectory> {
-    let laws = Laws { vectors, ..Laws::of(yard.parameters) };
-    let days = yard.environment.days();
-    if days == 0 {
-        return yard.colonies.iter().map(|_| Trajectory::new(0, 0, settings.record)).collect();
-    }
-    let mut running = enter(yard, settings);
-    let mut trajectories: Vec<Trajectory> =
-        running.iter().map(|_| Trajectory::new(settings.members, days, settings.record)).collect();
-    let mut from = 0;
-    for event in schedule.events().iter().filter(|event| event.day < days) {
-        advance(yard, &laws, &mut running, &mut trajectories, from..event.day, settings.record);
-        from = event.day;
-        events::apply(yard, &laws, &mut running, event, from);
-    }
-    advance(yard, &laws, &mut running, &mut trajectories, from..days, settings.record);
-    for (trajectory, colony) in trajectories.iter_mut().zip(&running) {
-        trajectory.ends = (0..settings.members).map(|m| member_end(&colony.blocks[m / LANES], m % LANES)).collect();
-    }
-    trajectories
+    Course { laws: Laws { vectors, ..Laws::of(yard.parameters) }, ..Course::of(yard, settings) }.run(schedule).0
 }
 
-fn enter(yard: &Yard<'_>, settings: Settings) -> Vec<Running> {
-    yard.colonies.iter().map(|housed| Running::enter(yard, housed, settings)).collect()
+/// [`run`] with nothing done, and the wall of each hive that warms another.
+#[must_use]
+pub fn run_lending(yard: &Yard<'_>, settings: Settings) -> (Vec<Trajectory>, Vec<Option<WarmWall>>) {
+    let (trajectories, faces) = Course::of(yard, settings).run(&Schedule::default());
+    (trajectories, faces.into_iter().map(|faces| Some(WarmWall(faces?))).collect())
+}
+
+/// [`run`] of a part of a yard: `walls` holds, for each of its colonies, the wall of a hive that is not run again.
+#[must_use]
+pub fn run_beside(
+    yard: &Yard<'_>,
+    walls: &[Option<&WarmWall>],
+    schedule: &Schedule,
+    settings: Settings,
+) -> Vec<Trajectory> {
+    Course { walls, ..Course::of(yard, settings) }.run(schedule).0
+}
+
+/// What stays the same over a run.
+struct Course<'a> {
+    yard: &'a Yard<'a>,
+    laws: Laws,
+    walls: &'a [Option<&'a WarmWall>],
+    settings: Settings,
 }
 
 impl Running {
@@ -146,42 +150,72 @@ fn stream(colony: &Colony) -> u64 {
     high ^ low
 }
 
-/// Steps all colonies over `days`, neighbours first.
-fn advance(
-    yard: &Yard<'_>,
-    laws: &Laws,
-    running: &mut [Running],
-    trajectories: &mut [Trajectory],
-    days: Range<usize>,
-    record: Record,
-) {
-    if days.is_empty() {
-        return;
+impl<'a> Course<'a> {
+    fn of(yard: &'a Yard<'a>, settings: Settings) -> Self {
+        Self { yard, laws: Laws::of(yard.parameters), walls: &[], settings }
     }
-    let lends: Vec<bool> = (0..running.len()).map(|at| running.iter().any(|r| r.neighbour == Some(at))).collect();
-    let mut faces: Vec<Option<Faces>> = vec![None; running.len()];
-    let places: Vec<Mutex<&mut Trajectory>> = trajectories.iter_mut().map(Mutex::new).collect();
-    // Blocks are stepped where they lie, apart from what their colony only reads.
-    let mut blocks: Vec<Vec<Block>> = running.iter_mut().map(|colony| std::mem::take(&mut colony.blocks)).collect();
-    for turn in [Lends::Yes, Lends::No] {
-        let mut jobs = jobs(&mut blocks, |at| lends[at] == (turn == Lends::Yes));
-        let step = |(at, index, block): &mut (usize, usize, &mut Block)| {
-            let colony = &running[*at];
-            let beside = colony.neighbour.and_then(|lender| faces.get(lender)?.as_ref());
-            let how = (beside, turn, record);
-            let stretch = Stretch::over(yard, laws, colony, (*index, block), days.clone(), how);
-            put(&stretch.days, *index, days.start, &places[*at]);
-            stretch.wall
-        };
-        let walls: Vec<Vec<[f32; LANES]>> = jobs.par_iter_mut().map(step).collect();
-        for at in (0..running.len()).filter(|at| turn == Lends::Yes && lends[*at]) {
-            let own = jobs.iter().zip(&walls).filter(|((colony, ..), _)| *colony == at);
-            let walls = own.map(|((_, index, _), wall)| (&running[at].walks[*index], &wall[..]));
-            faces[at] = Some(mean_by_path(walls, yard.environment.paths(), &days));
+
+    /// The run, and the outer faces of the lenders since the last event.
+    fn run(&self, schedule: &Schedule) -> (Vec<Trajectory>, Vec<Option<Faces>>) {
+        let (yard, settings) = (self.yard, self.settings);
+        let days = yard.environment.days();
+        let nothing = |members| yard.colonies.iter().map(|_| Trajectory::new(members, days, settings.record)).collect();
+        if days == 0 {
+            return (nothing(0), vec![None; yard.colonies.len()]);
         }
+        let mut trajectories: Vec<Trajectory> = nothing(settings.members);
+        let enter = |housed| Running::enter(yard, housed, settings);
+        let mut running: Vec<Running> = yard.colonies.iter().map(enter).collect();
+        let mut from = 0;
+        for event in schedule.events().iter().filter(|event| event.day < days) {
+            self.advance(&mut running, &mut trajectories, from..event.day);
+            from = event.day;
+            events::apply(yard, &self.laws, &mut running, event, from);
+        }
+        let faces = self.advance(&mut running, &mut trajectories, from..days);
+        for (trajectory, colony) in trajectories.iter_mut().zip(&running) {
+            trajectory.ends = (0..settings.members).map(|m| member_end(&colony.blocks[m / LANES], m % LANES)).collect();
+        }
+        (trajectories, faces)
     }
-    for (colony, blocks) in running.iter_mut().zip(blocks) {
-        colony.blocks = blocks;
+
+    /// Steps all colonies over `days`, neighbours first; returns the outer faces of those that warm another.
+    fn advance(
+        &self,
+        running: &mut [Running],
+        trajectories: &mut [Trajectory],
+        days: Range<usize>,
+    ) -> Vec<Option<Faces>> {
+        let mut faces: Vec<Option<Faces>> = vec![None; running.len()];
+        if days.is_empty() {
+            return faces;
+        }
+        let lends: Vec<bool> = (0..running.len()).map(|at| running.iter().any(|r| r.neighbour == Some(at))).collect();
+        let places: Vec<Mutex<&mut Trajectory>> = trajectories.iter_mut().map(Mutex::new).collect();
+        // Blocks are stepped where they lie, apart from what their colony only reads.
+        let mut blocks: Vec<Vec<Block>> = running.iter_mut().map(|colony| std::mem::take(&mut colony.blocks)).collect();
+        for turn in [Lends::Yes, Lends::No] {
+            let mut jobs = jobs(&mut blocks, |at| lends[at] == (turn == Lends::Yes));
+            let step = |(at, index, block): &mut (usize, usize, &mut Block)| {
+                let colony = &running[*at];
+                let known = self.walls.get(*at).and_then(|wall| wall.map(|wall| &wall.0));
+                let beside = colony.neighbour.map_or(known, |lender| faces.get(lender)?.as_ref());
+                let how = (beside, turn, self.settings.record);
+                let stretch = Stretch::over(self.yard, &self.laws, colony, (*index, block), days.clone(), how);
+                put(&stretch.days, *index, days.start, &places[*at]);
+                stretch.wall
+            };
+            let walls: Vec<Vec<[f32; LANES]>> = jobs.par_iter_mut().map(step).collect();
+            for at in (0..running.len()).filter(|at| turn == Lends::Yes && lends[*at]) {
+                let own = jobs.iter().zip(&walls).filter(|((colony, ..), _)| *colony == at);
+                let walls = own.map(|((_, index, _), wall)| (&running[at].walks[*index], &wall[..]));
+                faces[at] = Some(mean_by_path(walls, self.yard.environment.paths(), &days));
+            }
+        }
+        for (colony, blocks) in running.iter_mut().zip(blocks) {
+            colony.blocks = blocks;
+        }
+        faces
     }
 }
 

@@ -70,7 +70,7 @@ impl World {
 
     /// Standard deviates of the year and of the yard in a member.
     pub(crate) fn year_and_yard(self, member: u32) -> (f64, f64) {
-        let z = self.key.normals([member, 0, START, 0]);
+        let z = self.key.even_normals(member, 0);
         (z[0], z[1])
     }
 
@@ -83,11 +83,12 @@ impl World {
                 .collect();
             return JointDraw::from_row(&row);
         }
-        JointDraw::from_row(&joint.rows[(self.first(joint) + member as usize) % joint.rows.len()])
+        let (rows, member) = (joint.rows.len(), member as usize);
+        JointDraw::from_row(&joint.rows[(self.first(joint, (member / rows) as u32) + member) % rows])
     }
 
-    fn first(self, joint: &JointDraws) -> usize {
-        (self.key.normals([0, 0, START, 2])[0].to_bits() % joint.rows.len().max(1) as u64) as usize
+    fn first(self, joint: &JointDraws, turn: u32) -> usize {
+        (self.key.normals([turn, 0, START, 2])[0].to_bits() % joint.rows.len().max(1) as u64) as usize
     }
 }
 
@@ -95,7 +96,7 @@ impl JointDraws {
     /// The row that the first member of a run with this seed takes; the next take the next rows in turn.
     #[must_use]
     pub fn first(&self, seed: u64) -> usize {
-        World::new(seed).first(self)
+        World::new(seed).first(self, 0)
     }
 }
 

@@ -16,11 +16,7 @@ use crate::lanes::LANES;
 use crate::laws::Laws;
 use crate::schedule::{Action, Event};
 use crate::step::colony;
-use crate::stretch::{Closing, Faces, Hours, Lends, Stretch, close_day};
-
-/// The outer face of a hive that touches another, for the whole span of an environment.
-#[derive(Debug, Clone)]
-pub struct WarmWall(pub(crate) Faces);
+use crate::stretch::{Closing, Hours, Lends, Stretch, WarmWall, close_day};
 
 impl WarmWall {
     /// The wall of colony `place` through the whole environment, under what is done in the yard; `None` if there is no

@@ -19,18 +19,17 @@ use crate::step::colony::Season;
 use crate::step::{colony, gas};
 use crate::{JointDraw, Parameters};
 
-/// What the draws of a start are for; part of the counter, so that adding one moves no other.
+/// What each four of a start's dimensions are for; what weighs most comes first, where a sequence is the most even.
 #[derive(Debug, Clone, Copy)]
-enum Purpose {
-    Cluster = 1,
-    Reach = 2,
-    Bees = 3,
-    Mites = 4,
-    Kept = 5,
+enum Four {
+    Mites,
+    Bees,
+    Stores,
+    Reach,
+    Kept,
+    Cluster,
+    Harm,
 }
-
-/// Marks draws of a start apart from the daily ones, whose third word is a day.
-const START: u32 = u32::MAX;
 
 /// Days since sealed brood was laid, in the middle.
 const SEALED_SINCE: i64 = 15;
@@ -52,18 +51,18 @@ pub(crate) fn block(
     let laid_in = season(environment.first_day().saturating_sub(SEALED_SINCE.days()), environment, p);
     for lane in 0..LANES {
         let member = (index * LANES + lane) as u32;
-        let draw = |purpose: Purpose, at: u32| key.normals([member, at, START, purpose as u32]);
-        let z = [draw(Purpose::Cluster, 0), draw(Purpose::Reach, 0), draw(Purpose::Kept, 0)];
+        let draw = |four: Four| key.even_normals(member, four as u32);
+        let z = [draw(Four::Cluster), draw(Four::Reach), draw(Four::Kept)];
         let joint = world.draw(&p.joint, member);
         traits(p, &joint, z, lane, &mut block.traits);
-        let spoilt = spoilt_share(colony, p, &joint, [draw(Purpose::Mites, 0), draw(Purpose::Mites, 1)], environment);
+        let spoilt = spoilt_share(colony, p, &joint, [draw(Four::Mites), draw(Four::Harm)], environment);
         block.traits.spoilt[lane] = spoilt;
-        bees(colony, p, &joint, draw(Purpose::Bees, 0), age, lane, &mut block);
+        bees(colony, p, &joint, draw(Four::Bees), age, lane, &mut block);
         queen(colony, p, (winter, age), lane, &mut block);
-        brood(colony, &laws, laid_in, draw(Purpose::Bees, 0)[1], lane, &mut block);
+        brood(colony, &laws, laid_in, draw(Four::Bees)[1], lane, &mut block);
         let by_october = reared_by_october(&laws, laid_in, age, &block, lane);
         background(p, &joint, (by_october, age, world.year_and_yard(member)), lane, &mut block);
-        stores(&colony.stores, p, z[1][3], draw(Purpose::Bees, 1)[0], lane, &mut block.stores);
+        stores(&colony.stores, p, z[1][3], draw(Four::Stores)[0], lane, &mut block.stores);
         block.heat.roof_snow[lane] = lying_on_roof(shell, environment, index * LANES + lane);
         let air = environment.air(0, index * LANES + lane).celsius();
         settle_air(shell, air, lane, &mut block);

@@ -25,6 +25,10 @@ pub(crate) struct Faces {
     pub(crate) values: Vec<f32>,
 }
 
+/// The outer face of a hive that touches another, for the whole span of an environment.
+#[derive(Debug, Clone)]
+pub struct WarmWall(pub(crate) Faces);
+
 /// What one block leaves behind over some days.
 #[derive(Default)]
 pub(crate) struct Stretch {

@@ -1,14 +1,15 @@
 //! Hunger kept apart from mites: a colony that mites make small eats less, and so would look the better the more it has.
 
 use snowhum_units::Kilogram;
-use snowhum_winter::{Action, Event};
+use snowhum_winter::{Action, Event, MemberEnd};
 
 use super::run::Run;
-use super::shortage::{AMPLE, Shortages, WORTH_FEEDING, alive_in_spring};
+use super::shortage::{AMPLE, Shortages};
 use crate::statistics::mean_of_ends;
 
-/// Chance of starving below which no hunger is looked into (judgement).
-const RARE: f64 = 0.01;
+/// Chance of starving or of a spring without food below which no hunger is looked into, and from which it is told apart whole
+/// (judgement); between, in part, so that no chance jumps at a line.
+const TOLD: [f64; 2] = [0.005, 0.02];
 
 /// A hungry colony's chances as it stands: those it has once fed, times the share that hunger leaves of the same colony had it
 /// no mites.
@@ -23,10 +24,13 @@ pub(crate) struct Apart {
 /// By colony; none where food is not short.
 pub(crate) fn apart(run: &Run<'_>, fed: &Shortages) -> Vec<Option<Apart>> {
     // What mites left too small to be short may still be hungry.
-    let starved =
-        |at: usize| mean_of_ends(&run.trajectories[at], |end| end.ended.starved + end.ended.isolation_starvation);
-    let is_asked = |at: &usize| fed.amounts[*at] >= WORTH_FEEDING || starved(*at) >= RARE;
-    let asked: Vec<usize> = (0..run.housed.len()).filter(is_asked).collect();
+    let hungry = |end: &MemberEnd| {
+        let starved = end.ended.starved + end.ended.isolation_starvation;
+        starved + end.queenright - end.fed_and_queenright(run.fed())
+    };
+    let told =
+        |at: usize| ((mean_of_ends(&run.trajectories[at], hungry) - TOLD[0]) / (TOLD[1] - TOLD[0])).clamp(0.0, 1.0);
+    let asked: Vec<usize> = (0..run.housed.len()).filter(|at| told(*at) > 0.0).collect();
     let mut chances = vec![None; run.housed.len()];
     if asked.is_empty() {
         return chances;
@@ -38,12 +42,26 @@ pub(crate) fn apart(run: &Run<'_>, fed: &Shortages) -> Vec<Option<Apart>> {
     let places = run.touched(&clean);
     let (hungry, given) = (run.rerun(&places, &clean), run.rerun(&places, &given));
     for ((at, hungry), given) in places.into_iter().zip(&hungry).zip(&given).filter(|((at, _), _)| asked.contains(at)) {
-        let left = |kept: f64, all: f64| (kept / all.max(1e-9)).min(1.0);
-        let kept = mean_of_ends(hungry, |end| end.fed_and_queenright(run.fed()));
-        let queenright = mean_of_ends(given, |end| end.queenright);
+        // What is kept of all, found of those that were run again and brought nearer as one figure: apart, what the two share
+        // would count twice.
+        let left = |kept: &dyn Fn(&MemberEnd) -> f64, all: &dyn Fn(&MemberEnd) -> f64| {
+            let all_kept = mean_of_ends(given, all).max(1e-9);
+            let share = mean_of_ends(hungry, kept) / all_kept;
+            let over = hungry.ends.iter().zip(&given.ends).map(|(hungry, given)| kept(hungry) - share * all(given));
+            let nearer = run.mean_by_all(&[at], &over.collect::<Vec<_>>()).value / all_kept;
+            (share + nearer).clamp(0.0, 1.0)
+        };
+        let fed_and_queenright = |end: &MemberEnd| end.fed_and_queenright(run.fed());
+        let whole = |figure: &dyn Fn(&MemberEnd) -> f64, apart: f64| {
+            let as_run = mean_of_ends(&run.trajectories[at], figure);
+            as_run + told(at) * (apart - as_run)
+        };
         chances[at] = Some(Apart {
-            alive: fed.alive[at] * left(alive_in_spring(hungry), alive_in_spring(given)),
-            fed_and_queenright: fed.queenright[at] * left(kept, queenright),
+            alive: whole(&MemberEnd::alive, fed.alive[at] * left(&MemberEnd::alive, &MemberEnd::alive)),
+            fed_and_queenright: whole(
+                &fed_and_queenright,
+                fed.queenright[at] * left(&fed_and_queenright, &|end| end.queenright),
+            ),
         });
     }
     chances

@@ -7,9 +7,10 @@ use jiff::civil::Date;
 use snowhum_apiary::Apiary;
 use snowhum_units::{Kilogram, Range};
 use snowhum_weather::{AirPaths, Ensemble};
-use snowhum_winter::{Action, Event, Housed, Parameters, Record, Settings, Trajectory};
+use snowhum_winter::{Event, Housed, MemberEnd, Parameters, Record, Settings, Trajectory};
 
-use super::start::Ahead;
+use super::start::{Ahead, FromStart, concerned};
+use crate::statistics::{Estimate, mean_by_all};
 use crate::{finish, yard};
 
 /// What a plan is asked with.
@@ -35,7 +36,7 @@ pub struct PlanQuestion<'a> {
     pub seed: u64,
 }
 
-/// Members that are run first, where there are at least twice as many: one for each path of the weather.
+/// Members that are run first, where there are at least twice as many.
 pub(crate) const A_PART: usize = 64;
 
 /// What lies ahead of a yard, run once as it is; other runs are made from the same start.
@@ -51,7 +52,7 @@ impl<'a> Run<'a> {
     /// From what the keeper found on the plan's first day.
     pub(crate) fn of(question: &'a PlanQuestion<'a>) -> Self {
         let environment = yard::environment(&question.apiary.site, question.winter, question.as_of);
-        let ahead = Ahead::FromStart(Box::new(environment), question.parameters);
+        let ahead = Ahead::FromStart(FromStart::new(environment, question.parameters));
         Self::over(question, ahead, yard::housed_on(question.apiary, question.as_of))
     }
 
@@ -60,8 +61,7 @@ impl<'a> Run<'a> {
         let finish_syrup_by = finish::finish_by(question.autumn, question.autumn_from);
         let mut run = Self { question, ahead, housed, trajectories: Vec::new(), finish_syrup_by };
         let settings = Settings { record: Record::Days, ..run.end_only() };
-        let places: Vec<usize> = (0..run.housed.len()).collect();
-        run.trajectories = run.ahead.run(&run.housed, &places, &[], settings);
+        run.trajectories = run.ahead.first_run(&run.housed, settings);
         run
     }
 
@@ -80,31 +80,41 @@ impl<'a> Run<'a> {
         self.rerun_of(self.question.members, places, events)
     }
 
+    /// A chance of colony `at` at the end of a run again, by what this run tells of all members.
+    pub(crate) fn chance(&self, at: usize, again: &Trajectory, of: impl Fn(&MemberEnd) -> f64) -> f64 {
+        self.mean_by_all(&[at], &again.ends.iter().map(of).collect::<Vec<_>>()).value.clamp(0.0, 1.0)
+    }
+
+    /// The mean of a figure found in a run again, or of several colonies summed, by what this run tells of all members.
+    pub(crate) fn mean_by_all(&self, places: &[usize], found: &[f64]) -> Estimate {
+        let known = |place: &usize| {
+            let of = |figure: &dyn Fn(&MemberEnd) -> f64| self.trajectories[*place].ends.iter().map(figure).collect();
+            let starved = |end: &MemberEnd| end.ended.starved + end.ended.isolation_starvation;
+            let fed = |end: &MemberEnd| end.fed_and_queenright(self.fed());
+            [of(&|end| end.queenright), of(&fed), of(&starved), of(&|end| end.ended.mites), of(&|end| end.ended.other)]
+        };
+        mean_by_all(found, places.iter().flat_map(known).collect())
+    }
+
     /// The same of the first members alone, who are those of every run.
     pub(crate) fn rerun_of(&self, members: usize, places: &[usize], events: &[Event]) -> Vec<Trajectory> {
         self.ahead.run(&self.housed, places, events, Settings { members, ..self.end_only() })
     }
 
-    /// The colonies that events touch, with the hives they warm and those that warm them, in order.
+    /// The colonies that events touch, with the hives they warm, in order.
     pub(crate) fn touched(&self, events: &[Event]) -> Vec<usize> {
-        let receivers = events.iter().filter_map(|event| match event.action {
-            Action::MoveFrames { to, .. } | Action::Unite { into: to } => Some(to),
-            _ => None,
-        });
-        self.beside_them(events.iter().map(|event| event.colony).chain(receivers))
+        self.and_warmed(events.iter().flat_map(concerned).flatten())
     }
 
-    /// Some colonies with the hives they warm and those that warm them, in order.
-    pub(crate) fn beside_them(&self, places: impl Iterator<Item = usize>) -> Vec<usize> {
+    /// Some colonies with the hives they warm, in order.
+    pub(crate) fn and_warmed(&self, places: impl Iterator<Item = usize>) -> Vec<usize> {
         let mut places: BTreeSet<usize> = places.collect();
-        if self.ahead.is_each_alone() {
-            return places.into_iter().collect();
+        if !self.ahead.is_each_alone() {
+            let is_warmed =
+                |place: &usize| self.housed[*place].neighbour.is_some_and(|lender| places.contains(&lender));
+            let warmed: Vec<usize> = (0..self.housed.len()).filter(is_warmed).collect();
+            places.extend(warmed);
         }
-        let warmed = |place: &usize| self.housed[*place].neighbour.is_some_and(|lender| places.contains(&lender));
-        let borrowers: Vec<usize> = (0..self.housed.len()).filter(warmed).collect();
-        places.extend(borrowers);
-        let lenders: Vec<usize> = places.iter().filter_map(|&place| self.housed[place].neighbour).collect();
-        places.extend(lenders);
         places.into_iter().collect()
     }
 

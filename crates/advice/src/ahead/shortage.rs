@@ -4,7 +4,7 @@ use snowhum_units::Kilogram;
 use snowhum_winter::{Action, Event, MemberEnd, Trajectory};
 
 use super::run::{A_PART, Run};
-use crate::statistics::{Estimate, mean_of_ends, quantile, weighted_range};
+use crate::statistics::{Estimate, quantile, weighted_range};
 
 /// Food within reach that a colony should have left at the horizon (judgement: a month of early brood rearing; what
 /// counts as fed at all is the parameter `fed_in_spring`).
@@ -40,32 +40,36 @@ pub(crate) fn shortages(run: &Run<'_>) -> Shortages {
     let lacks: Vec<bool> = run.trajectories.iter().map(|trajectory| surplus(trajectory) < 0.0).collect();
     let mut amounts: Vec<f64> = lacks.iter().map(|lacks| if *lacks { AMPLE } else { 0.0 }).collect();
     let mut eaten: Vec<Kilogram> = run.trajectories.iter().map(eaten_by_half).collect();
-    let mut queenright: Vec<f64> = run.trajectories.iter().map(queenright_in_spring).collect();
-    let mut alive: Vec<f64> = run.trajectories.iter().map(alive_in_spring).collect();
+    let mut queenright = by_colony(run, queenright_in_spring);
+    let mut alive = by_colony(run, alive_in_spring);
     if lacks.contains(&true) {
         for round in 0..ROUNDS {
-            // The first only brings the amount near: a part of the members suffices.
-            let members = if round == 0 { run.question.members.min(A_PART) } else { run.question.members };
+            // The first only bring the amount near: a part of the members suffices.
+            let members = if round + 1 < ROUNDS { run.question.members.min(A_PART) } else { run.question.members };
             for (at, fed) in given(run, members, &lacks, &amounts) {
                 if amounts[at] > 0.0 {
                     amounts[at] = (amounts[at] - surplus(&fed)).clamp(0.0, AMPLE);
                 }
-                (eaten[at], queenright[at]) = (eaten_by_half(&fed), queenright_in_spring(&fed));
-                alive[at] = alive_in_spring(&fed);
+                eaten[at] = eaten_by_half(&fed);
+                (queenright[at], alive[at]) = (queenright_in_spring(run, at, &fed), alive_in_spring(run, at, &fed));
             }
         }
     }
     Shortages { amounts: amounts.into_iter().map(Kilogram::new).collect(), eaten, queenright, alive }
 }
 
-/// Chance of being alive with a queen at the end.
-fn queenright_in_spring(trajectory: &Trajectory) -> f64 {
-    mean_of_ends(trajectory, |end| end.queenright)
+fn by_colony(run: &Run<'_>, of: impl Fn(&Run<'_>, usize, &Trajectory) -> f64) -> Vec<f64> {
+    run.trajectories.iter().enumerate().map(|(at, trajectory)| of(run, at, trajectory)).collect()
 }
 
-/// Chance of being alive at the end.
-pub(crate) fn alive_in_spring(trajectory: &Trajectory) -> f64 {
-    mean_of_ends(trajectory, MemberEnd::alive)
+/// Chance of being alive with a queen at the end, of colony `at` in a run again.
+fn queenright_in_spring(run: &Run<'_>, at: usize, again: &Trajectory) -> f64 {
+    run.chance(at, again, |end| end.queenright)
+}
+
+/// Chance of being alive at the end, likewise.
+pub(crate) fn alive_in_spring(run: &Run<'_>, at: usize, again: &Trajectory) -> f64 {
+    run.chance(at, again, MemberEnd::alive)
 }
 
 /// What half of the members that live have eaten at the end.
@@ -92,7 +96,7 @@ fn given(run: &Run<'_>, members: usize, lacks: &[bool], amounts: &[f64]) -> Vec<
         (*kg > 0.0).then_some(Event { day: 0, colony: at, action: Action::Syrup { stores: Kilogram::new(*kg) } })
     };
     let events: Vec<Event> = amounts.iter().enumerate().filter_map(feed).collect();
-    let places = run.beside_them((0..lacks.len()).filter(|at| lacks[*at]));
+    let places = run.and_warmed((0..lacks.len()).filter(|at| lacks[*at]));
     let runs = run.rerun_of(members, &places, &events);
     places.into_iter().zip(runs).collect()
 }

@@ -7,15 +7,36 @@ use rayon::prelude::*;
 use snowhum_apiary::NotedOpenings;
 use snowhum_watch::{Outlook, Scene};
 use snowhum_winter::{
-    Action, Environment, Event, Housed, Parameters, Record, Schedule, Settings, Trajectory, WarmWall, Yard, run,
+    Action, Environment, Event, Housed, Parameters, Record, Schedule, Settings, Trajectory, WarmWall, Yard, run_beside,
+    run_lending,
 };
 
 /// Where a run starts from.
 pub(crate) enum Ahead<'a> {
-    /// From what the keeper found on the plan's first day, under this weather.
-    FromStart(Box<Environment>, &'a Parameters),
+    /// From what the keeper found on the plan's first day.
+    FromStart(FromStart<'a>),
     /// From what the watch believes at the end of a day.
     Watched(Watched<'a>),
+}
+
+/// Times as many members as are run again that walk the first run from a start.
+const MANY: usize = 4;
+
+/// Colonies as a keeper found them.
+pub(crate) struct FromStart<'a> {
+    environment: Environment,
+    parameters: &'a Parameters,
+    /// Walls that warm a hive, by the lender's place, as they were in the first run.
+    walls: Vec<Option<WarmWall>>,
+    made: Mutex<Vec<MadeTogether>>,
+}
+
+/// Colonies that were run, what was done to them and their ends.
+struct MadeTogether {
+    part: Vec<Housed>,
+    events: Vec<Event>,
+    settings: Settings,
+    ends: Vec<Trajectory>,
 }
 
 /// Colonies as the watch believes them to be.
@@ -46,7 +67,7 @@ impl Ahead<'_> {
     /// Days ahead.
     pub(crate) fn days(&self) -> usize {
         match self {
-            Self::FromStart(environment, _) => environment.days(),
+            Self::FromStart(start) => start.environment.days(),
             Self::Watched(watched) => watched.scene.yard.environment.days().saturating_sub(watched.behind),
         }
     }
@@ -54,7 +75,7 @@ impl Ahead<'_> {
     /// The weather ahead, and the days of it that lie behind.
     pub(crate) fn weather(&self) -> (&Environment, usize) {
         match self {
-            Self::FromStart(environment, _) => (environment, 0),
+            Self::FromStart(start) => (&start.environment, 0),
             Self::Watched(watched) => (watched.scene.yard.environment, watched.behind),
         }
     }
@@ -87,6 +108,21 @@ impl Ahead<'_> {
         }
     }
 
+    /// Runs all colonies as they are. From a start so many more members walk it than any run again: what few of them lack, the
+    /// many tell.
+    pub(crate) fn first_run(&mut self, housed: &[Housed], settings: Settings) -> Vec<Trajectory> {
+        match self {
+            Self::FromStart(start) => {
+                let yard = Yard { environment: &start.environment, parameters: start.parameters, colonies: housed };
+                let many = Settings { members: MANY * settings.members, ..settings };
+                let (trajectories, walls) = run_lending(&yard, many);
+                start.walls = walls;
+                trajectories
+            }
+            Self::Watched(_) => self.run(housed, &(0..housed.len()).collect::<Vec<_>>(), &[], settings),
+        }
+    }
+
     /// Runs the colonies at `places` of those housed; events count days from the start of what lies ahead.
     pub(crate) fn run(
         &self,
@@ -96,17 +132,90 @@ impl Ahead<'_> {
         settings: Settings,
     ) -> Vec<Trajectory> {
         match self {
-            Self::FromStart(environment, parameters) => {
-                let (part, schedule) = part_of(housed, places, events);
-                run(&Yard { environment, parameters, colonies: &part }, &schedule, settings)
-            }
+            Self::FromStart(start) => start.run(housed, places, events, settings),
             Self::Watched(watched) => places.par_iter().map(|&place| watched.run(place, events, settings)).collect(),
         }
     }
 }
 
+impl<'a> FromStart<'a> {
+    pub(crate) fn new(environment: Environment, parameters: &'a Parameters) -> Self {
+        Self { environment, parameters, walls: Vec::new(), made: Mutex::default() }
+    }
+
+    /// Runs what hangs together by itself, and what was run before not again.
+    fn run(&self, housed: &[Housed], places: &[usize], events: &[Event], settings: Settings) -> Vec<Trajectory> {
+        let groups = groups(housed, &self.with_lenders(housed, places, events), events);
+        let runs = groups.into_par_iter().map(|group| (self.run_group(housed, &group, events, settings), group));
+        let mut runs: Vec<(usize, Trajectory)> =
+            runs.flat_map_iter(|(runs, group)| group.into_iter().zip(runs)).collect();
+        runs.retain(|(place, _)| places.contains(place));
+        runs.sort_by_key(|(place, _)| *place);
+        runs.into_iter().map(|(_, run)| run).collect()
+    }
+
+    /// The places, and of the hives that warm them those to which something is done: the others' walls are known.
+    fn with_lenders(&self, housed: &[Housed], places: &[usize], events: &[Event]) -> Vec<usize> {
+        let mut all = places.to_vec();
+        let mut at = 0;
+        while let Some(&place) = all.get(at) {
+            let lender = housed[place].neighbour.filter(|lender| !all.contains(lender));
+            let changes = |lender: &usize| events.iter().any(|event| concerned(event).contains(&Some(*lender)));
+            all.extend(lender.filter(changes));
+            at += 1;
+        }
+        all.sort_unstable();
+        all
+    }
+
+    fn run_group(&self, housed: &[Housed], group: &[usize], events: &[Event], settings: Settings) -> Vec<Trajectory> {
+        let (part, events) = part_of(housed, group, events);
+        let is_it = |made: &&MadeTogether| made.part == part && made.events == events && made.settings == settings;
+        if let Some(made) = locked(&self.made).iter().find(is_it) {
+            return made.ends.clone();
+        }
+        let walls: Vec<Option<&WarmWall>> = group
+            .iter()
+            .map(|place| self.walls.get(housed[*place].neighbour.filter(|lender| !group.contains(lender))?)?.as_ref())
+            .collect();
+        let yard = Yard { environment: &self.environment, parameters: self.parameters, colonies: &part };
+        let ends = run_beside(&yard, &walls, &Schedule::new(events.clone()), settings);
+        if settings.record == Record::End {
+            locked(&self.made).push(MadeTogether { part, events, settings, ends: ends.clone() });
+        }
+        ends
+    }
+}
+
+/// The colonies that an event touches.
+pub(crate) fn concerned(event: &Event) -> [Option<usize>; 2] {
+    let other = match event.action {
+        Action::MoveFrames { to, .. } | Action::Unite { into: to } => Some(to),
+        _ => None,
+    };
+    [Some(event.colony), other]
+}
+
+/// Places apart from one another: no hive warms one of another group, and nothing that is done touches two of them.
+fn groups(housed: &[Housed], places: &[usize], events: &[Event]) -> Vec<Vec<usize>> {
+    let mut groups: Vec<Vec<usize>> = Vec::new();
+    let tied = |a: usize, b: usize| {
+        let done = |event: &Event| concerned(event).contains(&Some(a)) && concerned(event).contains(&Some(b));
+        housed[a].neighbour == Some(b) || housed[b].neighbour == Some(a) || events.iter().any(done)
+    };
+    for &place in places {
+        let (with, apart): (Vec<_>, Vec<_>) =
+            groups.into_iter().partition(|group| group.iter().any(|other| tied(place, *other)));
+        let mut together: Vec<usize> = with.into_iter().flatten().chain([place]).collect();
+        together.sort_unstable();
+        groups = apart;
+        groups.push(together);
+    }
+    groups
+}
+
 /// The colonies at `places` by themselves, and what is done to them.
-fn part_of(housed: &[Housed], places: &[usize], events: &[Event]) -> (Vec<Housed>, Schedule) {
+fn part_of(housed: &[Housed], places: &[usize], events: &[Event]) -> (Vec<Housed>, Vec<Event>) {
     let place_of = |colony: usize| places.iter().position(|place| *place == colony);
     let alone = |place: &usize| {
         let mut colony = housed[*place].clone();
@@ -121,7 +230,11 @@ fn part_of(housed: &[Housed], places: &[usize], events: &[Event]) -> (Vec<Housed
         };
         Some(Event { day: event.day, colony: place_of(event.colony)?, action })
     };
-    (places.iter().map(alone).collect(), Schedule::new(events.iter().filter_map(among).collect()))
+    (places.iter().map(alone).collect(), events.iter().filter_map(among).collect())
+}
+
+fn locked<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
+    mutex.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 impl Watched<'_> {
@@ -136,16 +249,12 @@ impl Watched<'_> {
             return run(&own);
         }
         let is_it = |made: &&Made| made.place == place && made.members == settings.members && made.done == own;
-        if let Some(made) = self.made().iter().find(is_it) {
+        if let Some(made) = locked(&self.made).iter().find(is_it) {
             return made.end.clone();
         }
         let end = run(&own);
-        self.made().push(Made { place, members: settings.members, done: own, end: end.clone() });
+        locked(&self.made).push(Made { place, members: settings.members, done: own, end: end.clone() });
         end
-    }
-
-    fn made(&self) -> MutexGuard<'_, Vec<Made>> {
-        self.made.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
     /// What an event means for one colony alone: of frames moved, one side takes and the other hangs in.

@@ -12,7 +12,7 @@ use crate::site::dates;
 use crate::site::dates::SiteDates;
 use crate::site::figures::{Country, Figures};
 use crate::site::health::Health;
-use crate::statistics::{Estimate, mean_and_error};
+use crate::statistics::Estimate;
 
 /// A yard looked at before winter, with what the plan computed of it.
 pub(crate) struct Look<'a> {
@@ -87,7 +87,7 @@ impl<'a> Look<'a> {
 
     /// The same with its error.
     pub(super) fn fed_estimate(&self, at: usize) -> Estimate {
-        Estimate::mean(&queenright(self.fed_run(at)).collect::<Vec<_>>())
+        self.base.mean_by_all(&[at], &queenright(self.fed_run(at)).collect::<Vec<_>>())
     }
 
     pub(super) fn fed_run(&self, at: usize) -> &Trajectory {
@@ -102,7 +102,7 @@ impl<'a> Look<'a> {
     /// The same in hives that may have changed.
     pub(super) fn gain_of(&self, housed: &[Housed], done: &[Event], of: &[usize]) -> (f64, f64) {
         let base = self.base;
-        let places = base.beside_them(of.iter().copied().chain(base.touched(done)));
+        let places = base.and_warmed(of.iter().copied().chain(base.touched(done)));
         let after = base.ahead.run(housed, &places, &[feeding(base), done.to_vec()].concat(), base.end_only());
         let mut gains = vec![0.0; base.question.members];
         for (at, after) in places.iter().zip(&after).filter(|(at, _)| of.contains(at)) {
@@ -110,7 +110,8 @@ impl<'a> Look<'a> {
                 *gain += after - before;
             }
         }
-        mean_and_error(&gains)
+        let found = base.mean_by_all(of, &gains);
+        (found.value, found.error)
     }
 
     pub(super) fn places(&self) -> std::ops::Range<usize> {

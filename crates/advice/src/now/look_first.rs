@@ -9,7 +9,7 @@ use snowhum_winter::Daily;
 use super::answer::LookFirst;
 use crate::actions::Weighed;
 use crate::ahead::base::Base;
-use crate::statistics::rounded;
+use crate::statistics::{mean, rounded};
 
 /// Error of a weighing, kg (a two-sided lift with care: judgement).
 const WEIGHING_SD_KG: f64 = 1.5;
@@ -64,14 +64,14 @@ fn words(weighing: f64, life: f64, open: bool) -> Message {
 fn choice(base: &Base<'_>, at: usize, best: &Weighed) -> Choice {
     let value = base.question.apiary.money.colony;
     let fed = base.fed();
-    let leave: Vec<f64> = base.trajectories[at].ends.iter().map(|end| value * end.fed_and_queenright(fed)).collect();
+    let all: Vec<f64> = base.trajectories[at].ends.iter().map(|end| value * end.fed_and_queenright(fed)).collect();
+    // Of those that were run again, moved to the mean of all.
+    let part = &all[..best.gains.len().min(all.len())];
+    let nearer = mean(&all) - mean(part);
+    let leave: Vec<f64> = part.iter().map(|leave| leave + nearer).collect();
     let act =
         leave.iter().zip(&best.gains).map(|(leave, gain)| leave + value * gain - best.answer.cost_money).collect();
     Choice { leave, act }
-}
-
-fn mean(values: &[f64]) -> f64 {
-    values.iter().sum::<f64>() / values.len().max(1) as f64
 }
 
 /// Worth of knowing for certain whether it lives.
@@ -84,7 +84,8 @@ fn life_sign(choice: &Choice, alive: f64, cost: f64) -> f64 {
 /// Worth of a weighing. One half of the members chooses, the other half says what the choice was worth, so that luck is
 /// not taken for knowledge.
 fn weighing(base: &Base<'_>, at: usize, choice: &Choice, alive: f64, cost: f64) -> f64 {
-    let stores: Vec<f64> = base.trajectories[at].day(Daily::Stores, 0).map(f64::from).collect();
+    let stores = base.trajectories[at].day(Daily::Stores, 0).map(f64::from);
+    let stores: Vec<f64> = stores.take(choice.leave.len()).collect();
     if stores.len() != choice.leave.len() || stores.len() < 4 {
         return 0.0;
     }

@@ -7,8 +7,8 @@ use snowhum_figures::looking_ahead;
 
 use crate::exit;
 
-/// Weather paths of an ensemble.
-pub(super) const PATHS: usize = 64;
+/// Weather paths of an ensemble: whole blocks, and as many members on each of them.
+pub(super) const PATHS: usize = 96;
 /// The seed of the winters that a site's own dates are read from: its spring, its last days of autumn. They are the same
 /// whatever a run draws, so that no deadline moves with another seed.
 pub(super) const DATES: u64 = 1;

@@ -1,7 +1,6 @@
 //! The slow term: what makes one winter milder than the next.
 
-use super::purpose;
-use snowhum_draws::Key;
+use snowhum_draws::{EVEN_FOURS, Key};
 
 /// A standard deviate a month, correlated with the month before, straight between mid-months.
 pub(crate) struct Slow {
@@ -34,7 +33,7 @@ impl Slow {
     }
 
     fn fresh(&self, month: u32) -> f64 {
-        self.key.normals([self.path, month, purpose::SLOW, 0])[0]
+        self.key.even_normals(self.path, month / 4 % EVEN_FOURS)[(month % 4) as usize]
     }
 
     fn after(&self, before: f64, month: u32) -> f64 {
