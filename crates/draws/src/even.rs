@@ -6,21 +6,20 @@
 
 use crate::{Key, normal_quantile, philox4x32_10};
 
-/// Fours of dimensions there are.
-pub const EVEN_FOURS: u32 = sobol_burley::NUM_DIMENSION_SETS_4D;
 /// Members of one sequence; the next take another.
 const LENGTH: u32 = 1 << 16;
 /// Marks the counter of a sequence's scrambling.
 const SCRAMBLING: u32 = 0x4556_454e;
 
 impl Key {
-    /// Four standard normals of `member`, which are four of its dimensions: those of number `four` and no others.
+    /// Four standard normals of `member` in one of many sequences that know nothing of one another, which are four of its
+    /// dimensions: those of number `four` and no others.
     ///
     /// # Panics
-    /// Where `four` is not below [`EVEN_FOURS`].
+    /// Where `four` is 64 or more.
     #[must_use]
-    pub fn even_normals(self, member: u32, four: u32) -> [f64; 4] {
-        let [scrambling, ..] = philox4x32_10([member / LENGTH, 0, 0, SCRAMBLING], self.0);
+    pub fn even_normals(self, [member, sequence, four]: [u32; 3]) -> [f64; 4] {
+        let [scrambling, ..] = philox4x32_10([member / LENGTH, sequence, 0, SCRAMBLING], self.0);
         sobol_burley::sample_4d(member % LENGTH, four, scrambling).map(|at| normal_quantile(middle_of_cell(at)))
     }
 }
@@ -38,7 +37,7 @@ mod tests {
     /// How far a mean over members lies from the truth, in standard errors of as many independent draws, mean square over keys.
     fn wanders(members: u32, of: impl Fn([f64; 4]) -> f64, truth: f64) -> f64 {
         let mean = |seed: u64| {
-            (0..members).map(|m| of(Key::new(seed, 3).even_normals(m, 5))).sum::<f64>() / f64::from(members)
+            (0..members).map(|m| of(Key::new(seed, 3).even_normals([m, 0, 5]))).sum::<f64>() / f64::from(members)
         };
         (0..200).map(|seed| f64::from(members) * (mean(seed) - truth).powi(2)).sum::<f64>() / 200.0
     }
@@ -48,7 +47,7 @@ mod tests {
         for first in [0, 64, LENGTH - 64] {
             for dimension in 0..4 {
                 let mut drawn: Vec<f64> =
-                    (first..first + 64).map(|m| Key::new(8, 1).even_normals(m, 9)[dimension]).collect();
+                    (first..first + 64).map(|m| Key::new(8, 1).even_normals([m, 0, 9])[dimension]).collect();
                 drawn.sort_by(f64::total_cmp);
                 let cut = |at: u32| crate::normal_quantile(f64::from(at) / 64.0);
                 for (at, z) in (0_u32..).zip(&drawn) {
@@ -68,9 +67,10 @@ mod tests {
 
     #[test]
     fn colonies_and_members_past_one_sequence_share_no_luck() {
-        let drawn = |seed: u64, member: u32| Key::new(seed, 3).even_normals(member, 0);
-        assert_ne!(drawn(1, 0), drawn(2, 0));
-        assert_ne!(drawn(1, 0), drawn(1, LENGTH));
-        assert_eq!(drawn(1, 7), drawn(1, 7));
+        let drawn = |seed: u64, member: u32, sequence: u32| Key::new(seed, 3).even_normals([member, sequence, 0]);
+        assert_ne!(drawn(1, 0, 0), drawn(2, 0, 0));
+        assert_ne!(drawn(1, 0, 0), drawn(1, LENGTH, 0));
+        assert_ne!(drawn(1, 0, 0), drawn(1, 0, 1));
+        assert_eq!(drawn(1, 7, 0), drawn(1, 7, 0));
     }
 }

@@ -18,7 +18,6 @@ mod even;
 mod normal;
 mod philox;
 
-pub use even::EVEN_FOURS;
 pub use normal::normal_quantile;
 pub use philox::philox4x32_10;
 

@@ -70,7 +70,7 @@ impl World {
 
     /// Standard deviates of the year and of the yard in a member.
     pub(crate) fn year_and_yard(self, member: u32) -> (f64, f64) {
-        let z = self.key.even_normals(member, 0);
+        let z = self.key.even_normals([member, 0, 0]);
         (z[0], z[1])
     }
 

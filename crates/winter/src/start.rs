@@ -51,7 +51,7 @@ pub(crate) fn block(
     let laid_in = season(environment.first_day().saturating_sub(SEALED_SINCE.days()), environment, p);
     for lane in 0..LANES {
         let member = (index * LANES + lane) as u32;
-        let draw = |four: Four| key.even_normals(member, four as u32);
+        let draw = |four: Four| key.even_normals([member, 0, four as u32]);
         let z = [draw(Four::Cluster), draw(Four::Reach), draw(Four::Kept)];
         let joint = world.draw(&p.joint, member);
         traits(p, &joint, z, lane, &mut block.traits);

@@ -15,7 +15,7 @@ use snowhum_winter::Parameters;
 
 use crate::common;
 
-const PATHS: usize = 64;
+const PATHS: usize = 96;
 
 fn demo() -> Apiary {
     snowhum_apiary::read(snowhum_apiary::demo_text(), "demo").unwrap().0

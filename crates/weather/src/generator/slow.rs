@@ -1,6 +1,6 @@
 //! The slow term: what makes one winter milder than the next.
 
-use snowhum_draws::{EVEN_FOURS, Key};
+use snowhum_draws::Key;
 
 /// A standard deviate a month, correlated with the month before, straight between mid-months.
 pub(crate) struct Slow {
@@ -32,8 +32,11 @@ impl Slow {
         (left * this + part * next) / sd
     }
 
+    /// The months from July on are a sequence's first dimensions, where few paths are the most even.
     fn fresh(&self, month: u32) -> f64 {
-        self.key.even_normals(self.path, month / 4 % EVEN_FOURS)[(month % 4) as usize]
+        let since_july = month + 6;
+        let [years, at] = [since_july / 12, since_july % 12];
+        self.key.even_normals([self.path, years, at / 4])[at as usize % 4]
     }
 
     fn after(&self, before: f64, month: u32) -> f64 {

@@ -14,7 +14,7 @@ use snowhum_watch::Sizes;
 use snowhum_weather::{AirPaths, Climate, Ensemble, bend_through, generate, generate_air, season};
 use uuid::Uuid;
 
-const PATHS: usize = 64;
+const PATHS: usize = 96;
 const SEED: u64 = 1;
 const AUTUMN_DAYS: usize = 153;
 
