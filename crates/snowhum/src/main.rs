@@ -17,7 +17,7 @@ use std::process::ExitCode;
 fn main() -> ExitCode {
     let arguments = match args::Arguments::try_parse() {
         Ok(arguments) => arguments,
-        Err(error) => return exit::usage(&error),
+        Err(error) => return exit::usage(error),
     };
     match commands::run(&arguments) {
         Ok(()) => ExitCode::SUCCESS,

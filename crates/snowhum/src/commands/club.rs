@@ -26,96 +26,63 @@ const ADDRESS: &str = "DATABASE_URL";
 /// The club where none is named.
 const CLUB: &str = "club";
 
-/// What is done for a club. Its database is named by DATABASE_URL.
 #[derive(Debug, Subcommand)]
 pub(crate) enum ClubCommand {
-    /// Take in a member's export; or, without --member, a whole club's into an empty database.
-    ///
-    /// Example: snowhum club import anna.json --member Anna
+    /// snowhum club import anna.json --member Anna
     Import(ImportArguments),
-    /// Write out a whole club; or, with --member, what a member handed in last, as it came.
-    ///
-    /// Example: snowhum club export club.jsonl
+    /// snowhum club export club.jsonl
     Export(ExportArguments),
-    /// Add a member, or give one a new key for the pages; the old one then opens nothing.
-    ///
-    /// Example: snowhum club member Anna
+    /// snowhum club member Anna
     Member(MemberArguments),
-    /// Let a mentor of the club read a member's yard, or no more with --end.
-    ///
-    /// Example: snowhum club share "Rowan Bank" --member Anna --with Mo
+    /// snowhum club share "Rowan Bank" --member Anna --with Mo
     Share(ShareArguments),
-    /// Plan a night: every yard once, those alone computed of which something changed.
-    ///
-    /// Example: snowhum club plan-night --day 2026-01-10
+    /// snowhum club plan-night --day 2026-01-10
     PlanNight(NightArguments),
-    /// Compute yards of the night, until told to stop.
-    ///
-    /// Example: snowhum club work --at-once 4
+    /// snowhum club work --at-once 4
     Work(WorkArguments),
-    /// Forget nights before a day, and the answers that no other asks for; never the last complete one, nor a yard.
-    ///
-    /// Example: snowhum club forget --before 2025-12-01
+    /// snowhum club forget --before 2025-12-01
     Forget {
-        /// The day.
         #[arg(long, value_name = "DATE", value_parser = parse_date)]
         before: Date,
     },
-    /// Fill a club with invented yards, to try what a night costs: the demo's five colonies, each at another place.
     Invent {
-        /// How many.
         #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1_000_000))]
         yards: u32,
-        /// The club.
         #[arg(long, value_name = "NAME", default_value = "Invented")]
         club: String,
     },
-    /// How far the nights have come, who works, and what failed.
     Status(StatusArguments),
-    /// Serve the club's pages: who needs help this week, what is shared, losses, how the night goes, /metrics.
-    ///
-    /// Example: snowhum club serve --name bees.example.org
+    /// snowhum club serve --name bees.example.org
     Serve(ServeArguments),
-    /// Write the answers of the last complete night into a folder, one file a yard, as `plan --json` prints them.
     Answers {
-        /// The folder.
         folder: PathBuf,
     },
 }
 
 #[derive(Debug, Args)]
 pub(crate) struct ImportArguments {
-    /// What `snowhum export` wrote, or `snowhum club export`.
     file: PathBuf,
-    /// The member.
     #[arg(long, value_name = "NAME")]
     member: Option<String>,
-    /// Their club, where the database holds more than one.
     #[arg(long, value_name = "NAME", default_value = CLUB)]
     club: String,
-    /// What the member is; a new one is a keeper.
     #[arg(long, value_enum, requires = "member")]
     role: Option<RoleArgument>,
 }
 
 #[derive(Debug, Args)]
 pub(crate) struct MemberArguments {
-    /// The member.
     name: String,
-    /// Their club, where the database holds more than one.
     #[arg(long, value_name = "NAME", default_value = CLUB)]
     club: String,
-    /// What the member is; a new one is a keeper.
     #[arg(long, value_enum)]
     role: Option<RoleArgument>,
 }
 
 #[derive(Debug, Args)]
 pub(crate) struct ServeArguments {
-    /// The port; 8462 or the next that is free if not given.
     #[arg(long, value_name = "PORT")]
     port: Option<u16>,
-    /// A name under which a web server on this machine hands requests on, encrypted; this machine alone if not given.
     #[arg(long = "name", value_name = "NAME")]
     names: Vec<String>,
 }
@@ -123,9 +90,7 @@ pub(crate) struct ServeArguments {
 /// What a member is.
 #[derive(Debug, Clone, Copy, ValueEnum)]
 pub(crate) enum RoleArgument {
-    /// Has yards.
     Keeper,
-    /// Reads yards that were shared, too.
     Mentor,
 }
 
@@ -140,37 +105,28 @@ impl From<RoleArgument> for Role {
 
 #[derive(Debug, Args)]
 pub(crate) struct ExportArguments {
-    /// A new file.
     to: PathBuf,
-    /// The member.
     #[arg(long, value_name = "NAME")]
     member: Option<String>,
-    /// Their club, where the database holds more than one.
     #[arg(long, value_name = "NAME", default_value = CLUB)]
     club: String,
 }
 
 #[derive(Debug, Args)]
 pub(crate) struct ShareArguments {
-    /// The yard's name.
     yard: String,
-    /// The yard's owner.
     #[arg(long, value_name = "NAME")]
     member: String,
-    /// Their club, where the database holds more than one.
     #[arg(long, value_name = "NAME", default_value = CLUB)]
     club: String,
-    /// The mentor.
     #[arg(long = "with", value_name = "NAME")]
     mentor: String,
-    /// Share it no more.
     #[arg(long)]
     end: bool,
 }
 
 #[derive(Debug, Args)]
 pub(crate) struct NightArguments {
-    /// The day the night is of; today on this machine's clock if not given.
     #[arg(long, value_name = "DATE", value_parser = parse_date)]
     day: Option<Date>,
     #[command(flatten)]
@@ -179,17 +135,14 @@ pub(crate) struct NightArguments {
 
 #[derive(Debug, Args)]
 pub(crate) struct WorkArguments {
-    /// Yards computed at once; one a core if not given.
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=1_024))]
     at_once: Option<u16>,
-    /// End when nothing is left to do.
     #[arg(long)]
     until_done: bool,
 }
 
 #[derive(Debug, Args)]
 pub(crate) struct StatusArguments {
-    /// In the text that Prometheus reads.
     #[arg(long)]
     metrics: bool,
 }

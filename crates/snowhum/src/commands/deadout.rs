@@ -21,24 +21,17 @@ use crate::{exit, keep, progress, sources, text, weather_source};
 /// What was seen.
 #[derive(Debug, Args)]
 pub(crate) struct DeadoutArguments {
-    /// The dead colony: what its records answer is taken from them, where you have not looked.
     colony: Option<String>,
-    /// Keep the examination in the records, as a note of that colony.
     #[arg(long, requires = "colony", conflicts_with = "apiary")]
     keep: bool,
-    /// When it was examined: "2026-02-14 12:00" on the yard's clock; now if not given.
     #[arg(long, value_name = "TIME", requires = "colony")]
     at: Option<String>,
-    /// A yard file; else the yard of the records, else the invented demo yard.
     #[arg(long, value_name = "FILE", requires = "colony")]
     apiary: Option<PathBuf>,
-    /// A sign: NAME=yes, no, fairly-sure (there), fairly-no, or unseen.
     #[arg(long = "sign", value_name = "NAME=SEEN")]
     signs: Vec<String>,
-    /// List the signs and what each asks.
     #[arg(long)]
     list: bool,
-    /// Seed of the redrawn tables behind the ranges.
     #[arg(long, value_name = "N", default_value_t = 1)]
     seed: u64,
 }

@@ -4,7 +4,9 @@ use std::path::{Path, PathBuf};
 
 use clap::{Args, CommandFactory};
 use clap_complete::Shell;
+use snowhum_say::Tongue;
 
+use crate::args::help::in_words;
 use crate::{args, exit};
 
 #[derive(Debug, Args)]
@@ -21,11 +23,12 @@ pub(super) fn run(arguments: &GenerateArguments) -> anyhow::Result<()> {
 fn write(manual: &Path, shells: &Path) -> std::io::Result<()> {
     std::fs::create_dir_all(manual)?;
     std::fs::create_dir_all(shells)?;
-    let mut command = args::Arguments::command();
+    let british = || in_words(args::Arguments::command(), Tongue::BRITISH);
+    let mut command = british();
     for shell in [Shell::Bash, Shell::Zsh, Shell::Fish] {
         clap_complete::generate_to(shell, &mut command, "snowhum", shells)?;
     }
-    clap_mangen::generate_to(args::Arguments::command(), manual)
+    clap_mangen::generate_to(british(), manual)
 }
 
 fn unwritable(place: &Path, error: &std::io::Error) -> anyhow::Error {

@@ -23,26 +23,18 @@ const SHOWN: usize = 30;
 /// What is brought in.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct BringArguments {
-    /// A yard file (.toml), an export (.json), or notes in a sheet (.xlsx, .csv).
     #[arg(required_unless_present = "undo", conflicts_with = "undo")]
     file: Option<PathBuf>,
-    /// What the columns of a sheet are, such as "date=Datum, hive=Volk, scale=Gewicht:kg"; told by their headings, or as
-    /// given last time, if not given.
     #[arg(long, value_name = "MAPPING")]
     columns: Option<String>,
-    /// The sheet of a workbook; the first in which something stands if not given.
     #[arg(long, value_name = "NAME")]
     sheet: Option<String>,
-    /// Keep the notes of a sheet; without it they are only shown.
     #[arg(long)]
     keep: bool,
-    /// Keep those too that were asked about: noted twice, or before the first count.
     #[arg(long, requires = "keep", conflicts_with = "leave_asked")]
     sure: bool,
-    /// Leave those out that were asked about, and keep the others.
     #[arg(long, requires = "keep")]
     leave_asked: bool,
-    /// Take back the notes that came in last from a sheet, all at once.
     #[arg(long)]
     undo: bool,
 }

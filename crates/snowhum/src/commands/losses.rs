@@ -27,48 +27,34 @@ fn colonies() -> clap::builder::RangedI64ValueParser<u32> {
 /// Who counted what.
 #[derive(Debug, Args)]
 pub(crate) struct LossesArguments {
-    /// Of the records: the winter of this autumn's year; the latest if not given.
     #[arg(long, value_name = "YEAR", conflicts_with_all = ["before", "member", "club"])]
     season: Option<i16>,
     #[command(flatten)]
     yard: YardArguments,
-    /// Colonies that went into winter, of one yard.
     #[arg(long, value_name = "N", value_parser = colonies(), conflicts_with_all = ["member", "club"])]
     before: Option<u32>,
-    /// Bought or split since.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0)]
     added: u32,
-    /// Sold or united since.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0)]
     removed: u32,
-    /// Dead, empty, or too small to be a colony.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     dead: u32,
-    /// Alive with a queen problem that cannot be mended.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     queen_failed: u32,
-    /// Taken by fire, flood, fall, bear, theft.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     disaster: u32,
-    /// Alive but weak: not lost.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     weak: u32,
-    /// An earlier winter of the same yard, without queen failures and disasters: LOST/COLONIES.
     #[arg(long, value_name = "WINTER", requires = "before")]
     earlier: Vec<String>,
-    /// One member of a club: NAME=LOST/COLONIES.
     #[arg(long, value_name = "MEMBER")]
     member: Vec<String>,
-    /// A club's winter as CSV: name, colonies at risk, colonies lost.
     #[arg(long, value_name = "FILE")]
     club: Option<PathBuf>,
-    /// What a colony costs to replace.
     #[arg(long, value_name = "MONEY", value_parser = plain)]
     colony_price: Option<f64>,
-    /// What a colony would have earned this season.
     #[arg(long, value_name = "MONEY", requires = "colony_price", value_parser = plain)]
     season_worth: Option<f64>,
-    /// Your money.
     #[arg(long, value_name = "CODE", default_value = "EUR")]
     currency: String,
 }

@@ -37,12 +37,9 @@ pub(super) fn backup(to: &Path, common: &Common) -> anyhow::Result<()> {
 /// What is put in the place of the records, and how much of it.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct RestoreArguments {
-    /// The backup, or a file that `export` wrote (.json).
     from: PathBuf,
-    /// Take the pass phrase, sessions and links of the backup along; else they stay behind.
     #[arg(long)]
     with_access: bool,
-    /// Keep the records there are, and take from the file only what of them is changed or missing.
     #[arg(long, conflicts_with = "with_access")]
     mend: bool,
 }

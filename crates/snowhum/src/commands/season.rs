@@ -20,19 +20,14 @@ use crate::{exit, keep, new_file, progress, sources, weather_source};
 /// What was found in the new autumn.
 #[derive(Debug, Args)]
 pub(crate) struct SeasonArguments {
-    /// A colony as you found it: NAME=BEES; FOOD; MITES; QUEEN, the last two as far as you looked.
     #[arg(long = "colony", value_name = "COUNT")]
     look: Vec<String>,
-    /// A colony that is dead, sold or united by now and was not noted so.
     #[arg(long, value_name = "NAME")]
     gone: Vec<String>,
-    /// The day you looked; today if not given.
     #[arg(long, value_name = "DATE", value_parser = parse_date)]
     as_of: Option<Date>,
-    /// Last year's yard file; else the yard of the records.
     #[arg(long, value_name = "FILE", requires = "out")]
     apiary: Option<PathBuf>,
-    /// The new yard file that is written beside it.
     #[arg(long, value_name = "FILE", requires = "apiary")]
     out: Option<PathBuf>,
 }
