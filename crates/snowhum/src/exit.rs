@@ -2,8 +2,8 @@
 
 use std::process::ExitCode;
 
-use snowhum_advice::verdict::FirstAnswer;
 use clap::CommandFactory;
+use snowhum_advice::verdict::FirstAnswer;
 use snowhum_say::{Message, Tongue, shared_terminal as shared};
 
 use crate::args::{Arguments, help, refused};

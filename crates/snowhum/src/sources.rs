@@ -55,13 +55,10 @@ fn yard_alone(path: &Path) -> anyhow::Result<Apiary> {
 fn with_history(path: &Path, mut apiary: Apiary) -> anyhow::Result<Apiary> {
     let Some(name) = apiary.last_winter.take() else { return Ok(apiary) };
     let before = path.parent().unwrap_or(Path::new("")).join(&name);
-    let last = yard_alone(&before).map_err(|error| {
-        let shown = path.display();
-        exit::input(format!("{shown}: last_winter = \"{name}\": {error}"))
-    })?;
+    let wrong = |why: Message| exit::refused(shared::last_winter(path.display().to_string(), &name, why));
+    let last = yard_alone(&before).map_err(|error| wrong(exit::told(&error)))?;
     if last.id != apiary.id || last.as_of >= apiary.as_of {
-        let words = "is not this yard in an earlier year; name last year's file of the same yard, or take the line out";
-        return Err(exit::input(format!("{}: last_winter = \"{name}\" {words}", path.display())));
+        return Err(wrong(shared::other_yard()));
     }
     // Each file is of an earlier year than the one before it, so that this ends.
     let last = with_history(&before, last)?;
@@ -79,7 +76,7 @@ fn of_today(path: &Path, apiary: &Apiary) -> anyhow::Result<()> {
     for note in &apiary.notes {
         match apiary.doubts(note, jiff::Timestamp::now()).first() {
             Some(ahead @ Doubt::Ahead { .. }) => {
-                return Err(exit::input(format!("{}: a visit of {ahead}", path.display())));
+                return Err(exit::refused(shared::visit(path.display().to_string(), ahead.message())));
             }
             Some(Doubt::BeforeCount { on, .. }) => early = early.or(Some(*on)),
             _ => {}

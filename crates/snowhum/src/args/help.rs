@@ -64,7 +64,8 @@ fn told(command: Command, name: &str, within: &str, tongue: Tongue) -> Command {
 
 /// What is given to a command called so.
 fn given(arg: Arg, command: &str, tongue: Tongue) -> Arg {
-    let of = |name: &str| said(&format!("{command}-{name}"), tongue).or_else(|| said(&format!("shared-{name}"), tongue));
+    let of =
+        |name: &str| said(&format!("{command}-{name}"), tongue).or_else(|| said(&format!("shared-{name}"), tongue));
     let id = arg.get_id().to_string();
     let help = of(&id).unwrap_or_default();
     let heading = if arg.is_positional() { text::arguments() } else { text::options() };
@@ -74,7 +75,10 @@ fn given(arg: Arg, command: &str, tongue: Tongue) -> Arg {
     }
     let called = |name: &str| said(&format!("value-{name}"), tongue).unwrap_or_else(|| name.to_owned());
     let names: Vec<String> = arg.get_value_names().unwrap_or_default().iter().map(|name| called(name)).collect();
-    let default = arg.get_default_values().first().map(|value| tongue.say(&text::unless_given(value.to_string_lossy().into_owned())));
+    let default = arg
+        .get_default_values()
+        .first()
+        .map(|value| tongue.say(&text::unless_given(value.to_string_lossy().into_owned())));
     let meant = |value: &PossibleValue| of(&format!("{id}-{}", value.get_name())).unwrap_or_default();
     let values: Vec<_> = arg.get_possible_values().into_iter().map(|one| one.clone().help(meant(&one))).collect();
     let arg = arg.value_names(names).hide_default_value(true).hide_possible_values(true);
@@ -144,12 +148,14 @@ mod tests {
         fn each(command: Command, found: &mut Vec<String>) {
             let mut command = command.term_width(0);
             let page = command.render_long_help().to_string();
-            let is_typed =
-                |line: &str| line.trim_start().starts_with(['-', '<', '[']) || line.contains("snowhum") || line.contains('=');
+            let is_typed = |line: &str| {
+                line.trim_start().starts_with(['-', '<', '[']) || line.contains("snowhum") || line.contains('=')
+            };
             let is_plain = |word: &str| {
                 word.chars().filter(char::is_ascii_alphabetic).count() > 1 && command.find_subcommand(word).is_none()
             };
-            let said = |line: &&str| !is_typed(line) && line.split('[').next().unwrap().split_whitespace().any(is_plain);
+            let said =
+                |line: &&str| !is_typed(line) && line.split('[').next().unwrap().split_whitespace().any(is_plain);
             let plain = page.lines().filter(said);
             found.extend(plain.map(|line| format!("{}: {line}", command.get_name())));
             command.get_subcommands().filter(|own| !own.is_hide_set()).for_each(|own| each(own.clone(), found));

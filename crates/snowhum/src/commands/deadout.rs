@@ -8,7 +8,7 @@ use snowhum_advice::deadout::{
     DeadoutAnswer, FromRecords, Question, Seen, SeenSign, deadout, from_records, questions, to_keep,
 };
 use snowhum_apiary::{Act, Apiary, Conditions, Entry, Note, NoteId, Sign};
-use snowhum_say::note_terminal;
+use snowhum_say::{deadout_terminal as own, note_terminal, shared_terminal as shared};
 use snowhum_store::Store;
 use std::path::{Path, PathBuf};
 use uuid::Uuid;
@@ -114,10 +114,7 @@ fn put(path: Option<&Path>, note: &Note) -> anyhow::Result<()> {
 
 /// A sign as `NAME=SEEN`.
 fn sign(text: &str) -> anyhow::Result<SeenSign> {
-    let wrong = || {
-        let words = "write NAME=yes, no, fairly-sure, fairly-no or unseen, such as small-cluster=yes";
-        exit::input(format!("--sign \"{text}\": {words}"))
-    };
+    let wrong = || exit::refused(shared::wrong_option("--sign", own::sign_right(), text));
     let (name, seen) = text.split_once('=').ok_or_else(wrong)?;
     let seen = Seen::read(seen).ok_or_else(wrong)?;
     Ok(SeenSign { name: name.trim().to_owned(), seen })
@@ -126,7 +123,7 @@ fn sign(text: &str) -> anyhow::Result<SeenSign> {
 /// Asks each question in turn, until one of foulbrood is answered with yes or the input ends.
 fn asked(questions: &[Question], mut input: impl BufRead, mut out: impl Write) -> io::Result<Vec<SeenSign>> {
     let mut signs = Vec::new();
-    writeln!(out, "Answer y (yes), f (fairly sure), n (no), or Enter for not looked at.")?;
+    writeln!(out, "{}", in_words(&own::how()))?;
     for question in questions {
         let Some(seen) = answered(question, &mut input, &mut out)? else { break };
         signs.push(SeenSign { name: question.name.clone(), seen });
@@ -149,7 +146,7 @@ fn answered(question: &Question, input: &mut impl BufRead, out: &mut impl Write)
         if let Some(seen) = Seen::read(&line) {
             return Ok(Some(seen));
         }
-        writeln!(out, "Write y, f, n, or nothing.")?;
+        writeln!(out, "{}", in_words(&own::again()))?;
     }
 }
 
