@@ -357,8 +357,8 @@ mod tests {
         rows[2][1] = Cell::Whole(2);
         rows.swap(1, 2);
         let faults = broken(NOTE_VERSIONS, &rows);
-        assert!(faults.contains(&found::moved("note_versions 2 (v2)")), "{faults:?}");
-        assert!(faults.contains(&found::moved("note_versions 3 (v3)")), "{faults:?}");
+        assert!(faults.contains(&found::moved("note_versions 3 (v2)")), "{faults:?}");
+        assert!(faults.contains(&found::moved("note_versions 2 (v3)")), "{faults:?}");
     }
 
     #[test]

@@ -5,7 +5,10 @@ store-found-no-key = eine Zeile von { $table } ohne Schlüssel
 store-found-changed = { $row } wurde geändert
 store-found-moved = { $row } wurde geändert oder ist nicht, wo es war
 store-found-changed-or-gap = { $row } wurde geändert, oder eine Zeile davor fehlt
-store-found-gap = vor { $row } fehlen Fassungen: { NUMBER($versions) }
+store-found-gap = { $versions ->
+    [one] eine Fassung fehlt
+   *[other] { NUMBER($versions) } Fassungen fehlen
+} vor { $row }
 store-found-not-kept = die Zeilen von { $table } sind nicht die aufbewahrten
 store-found-last-missing = die letzten Fassungen von { $table } fehlen: { NUMBER($versions) }
 store-found-missing = fehlende Zeilen von { $table }: { NUMBER($rows) }

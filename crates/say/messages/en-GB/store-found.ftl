@@ -5,7 +5,10 @@ store-found-no-key = a row of { $table } without a key
 store-found-changed = { $row } was changed
 store-found-moved = { $row } was changed, or is not where it was
 store-found-changed-or-gap = { $row } was changed, or a row before it is missing
-store-found-gap = versions missing before { $row }: { NUMBER($versions) }
+store-found-gap = { $versions ->
+    [one] one version is missing
+   *[other] { NUMBER($versions) } versions are missing
+} before { $row }
 store-found-not-kept = the rows of { $table } are not those that were kept
 store-found-last-missing = the last versions of { $table } are missing: { NUMBER($versions) }
 store-found-missing = rows of { $table } that are missing: { NUMBER($rows) }

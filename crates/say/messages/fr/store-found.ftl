@@ -5,7 +5,10 @@ store-found-no-key = une ligne de { $table } sans clé
 store-found-changed = { $row } a été changé
 store-found-moved = { $row } a été changé, ou n’est pas où il était
 store-found-changed-or-gap = { $row } a été changé, ou une ligne d’avant manque
-store-found-gap = versions qui manquent avant { $row } : { NUMBER($versions) }
+store-found-gap = { $versions ->
+    [one] une version manque
+   *[other] { NUMBER($versions) } versions manquent
+} avant { $row }
 store-found-not-kept = les lignes de { $table } ne sont pas celles qui ont été gardées
 store-found-last-missing = les dernières versions de { $table } manquent : { NUMBER($versions) }
 store-found-missing = lignes de { $table } qui manquent : { NUMBER($rows) }

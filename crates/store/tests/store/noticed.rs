@@ -45,7 +45,7 @@ async fn exported(path: &Path) -> Vec<u8> {
 const DONE: [(&str, &str); 11] = [
     ("UPDATE note_versions SET author = 'x' WHERE serial = 5", "note_versions 5"),
     ("UPDATE note_versions SET hash = 'x' WHERE serial = 5", "note_versions 5"),
-    ("DELETE FROM note_versions WHERE serial = 9", "versions missing before note_versions 10: 1"),
+    ("DELETE FROM note_versions WHERE serial = 9", "one version is missing before note_versions 10"),
     (
         "DELETE FROM note_versions WHERE serial = (SELECT MAX(serial) FROM note_versions)",
         "the last versions of note_versions are missing: 1",
