@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use snowhum_apiary::{Apiary, Colony, Doubt, Faults, PastWinter};
-use snowhum_say::{Message, shared_terminal as shared};
+use snowhum_say::{Message, shared_terminal as shared, store};
 
 use crate::args::Common;
 use crate::room_record::with_records;
@@ -102,7 +102,7 @@ pub(crate) fn demo() -> anyhow::Result<Apiary> {
 /// A file's bytes, with a clear word when it cannot be read.
 pub(crate) fn read(path: &Path) -> anyhow::Result<Vec<u8>> {
     let shown = || path.display().to_string();
-    let unread = |error: std::io::Error| exit::refused(shared::unreadable(shown(), error.to_string()));
+    let unread = |error: std::io::Error| unreadable(path, &error);
     let size = std::fs::metadata(path).map_err(unread)?;
     if size.is_dir() {
         return Err(exit::refused(shared::is_folder(shown())));
@@ -111,6 +111,15 @@ pub(crate) fn read(path: &Path) -> anyhow::Result<Vec<u8>> {
         return Err(exit::refused(shared::too_large(shown())));
     }
     std::fs::read(path).map_err(unread)
+}
+
+/// A file that is not there or cannot be read.
+pub(crate) fn unreadable(file: &Path, error: &std::io::Error) -> anyhow::Error {
+    let shown = file.display().to_string();
+    exit::refused(match error.kind() {
+        std::io::ErrorKind::NotFound => store::fault(shown, store::missing()),
+        _ => shared::unreadable(shown, error.to_string()),
+    })
 }
 
 /// Names offered where one is not known.

@@ -16,7 +16,7 @@ use snowhum_clubhouse::Clubhouse;
 use snowhum_say::{Message, club_page, club_terminal as own, records_terminal, shared_terminal as shared};
 use snowhum_web::Reach;
 
-use super::records::{say, shown, unreadable};
+use super::records::{say, shown};
 use super::serve::ports::here;
 use crate::args::{Common, parse_date};
 use crate::text::voice::in_words;
@@ -168,7 +168,7 @@ pub(super) fn run(command: &ClubCommand, common: &Common) -> anyhow::Result<()> 
 fn import(arguments: &ImportArguments, common: &Common) -> anyhow::Result<()> {
     let file = &arguments.file;
     let Some(name) = &arguments.member else {
-        let from = File::open(file).map(BufReader::new).map_err(|error| unreadable(file, &error))?;
+        let from = File::open(file).map(BufReader::new).map_err(|error| sources::unreadable(file, &error))?;
         with(async |club| club.import(from).await.map_err(failure))?;
         return say(common, own::imported(), &json!({ "imported": CLUB }));
     };

@@ -12,7 +12,7 @@ use snowhum_say::{Message, fault, import_terminal as own, shared_terminal as sha
 use snowhum_store::Taken;
 use snowhum_web::{SheetFile, bring_in, last_columns};
 
-use super::records::{say, shown, unreadable};
+use super::records::{say, shown};
 use crate::args::Common;
 use crate::text::voice::tongue;
 use crate::{exit, keep, sources, text};
@@ -52,7 +52,7 @@ pub(super) fn run(arguments: &BringArguments, common: &Common) -> anyhow::Result
 
 fn export(file: &Path, common: &Common) -> anyhow::Result<()> {
     let path = keep::place(common.store.as_deref())?;
-    let from = File::open(file).map(BufReader::new).map_err(|error| unreadable(file, &error))?;
+    let from = File::open(file).map(BufReader::new).map_err(|error| sources::unreadable(file, &error))?;
     keep::bring(&path, file, async |store| store.import_json(from).await)?;
     say(common, own::export(shown(&path)), &json!({ "imported": "json" }))
 }

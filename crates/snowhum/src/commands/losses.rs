@@ -9,7 +9,7 @@ use snowhum_advice::sums::losses::{Counted, LossesQuestion, Operation, OwnWinter
 use snowhum_say::{losses_terminal as own, shared_terminal as shared};
 
 use crate::args::{Common, RunArguments, YardArguments, plain};
-use crate::commands::records::{shown, unreadable};
+use crate::commands::records::shown;
 use crate::commands::sum;
 use crate::weather_source::Weather;
 use crate::{exit, progress, sources, text, weather_source};
@@ -172,7 +172,7 @@ fn members(arguments: &LossesArguments) -> anyhow::Result<Vec<Operation>> {
 
 /// Reads a club's file; a first line that is no member is a heading.
 fn club(path: &Path) -> anyhow::Result<Vec<Operation>> {
-    let unread = |error: std::io::Error| unreadable(path, &error);
+    let unread = |error: std::io::Error| sources::unreadable(path, &error);
     if std::fs::metadata(path).map_err(unread)?.len() > LARGEST_FILE {
         return Err(exit::refused(own::too_large(shown(path))));
     }

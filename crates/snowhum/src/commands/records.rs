@@ -131,7 +131,3 @@ fn existing(common: &Common) -> anyhow::Result<PathBuf> {
     let path = keep::place(common.store.as_deref())?;
     if path.exists() { Ok(path) } else { Err(exit::refused(shared::no_records(shown(&path)))) }
 }
-
-pub(super) fn unreadable(file: &Path, error: &std::io::Error) -> anyhow::Error {
-    exit::refused(shared::unreadable(shown(file), error.to_string()))
-}
