@@ -31,3 +31,5 @@ arguments-terminal-no-month = „{ $written }“ ist kein Monat; etwa 1, January
 arguments-terminal-winter-alone = nur über den Winter gibt es Antwort, Oktober bis April; im Süden den Monat sechs Monate weiter nennen
 arguments-terminal-no-address = etwa https://192.168.1.7:8462 schreiben
 arguments-terminal-no-snow = none, old oder new schreiben
+arguments-terminal-outside = „{ $value }“ liegt nicht in { $range }
+arguments-terminal-no-whole-number = „{ $value }“ ist keine ganze Zahl, die hier stehen kann

@@ -31,3 +31,5 @@ arguments-terminal-no-month = "{ $written }" is no month; write one such as 1, J
 arguments-terminal-winter-alone = only winter is answered, October to April; in the south give the month six months away
 arguments-terminal-no-address = write such as https://192.168.1.7:8462
 arguments-terminal-no-snow = write none, old or new
+arguments-terminal-outside = "{ $value }" is not within { $range }
+arguments-terminal-no-whole-number = "{ $value }" is no whole number that can be here

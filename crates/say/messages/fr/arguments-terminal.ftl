@@ -31,3 +31,5 @@ arguments-terminal-no-month = « { $written } » n’est pas un mois ; éc
 arguments-terminal-winter-alone = seul l’hiver a une réponse, d’octobre à avril ; dans le sud, donner le mois à six mois de là
 arguments-terminal-no-address = écrire par exemple https://192.168.1.7:8462
 arguments-terminal-no-snow = écrire none, old ou new
+arguments-terminal-outside = « { $value } » n’est pas dans { $range }
+arguments-terminal-no-whole-number = « { $value } » n’est pas un nombre entier possible ici

@@ -164,7 +164,7 @@ fn a_calendar_is_in_the_words_asked_for() {
 }
 
 /// What looks after records and refuses what cannot be read, one after another in one folder.
-const LOOKED_AFTER: [&[&str]; 33] = [
+const LOOKED_AFTER: [&[&str]; 35] = [
     &["--help"],
     &["check", "yard.toml"],
     &["check", "broken.toml"],
@@ -197,12 +197,14 @@ const LOOKED_AFTER: [&[&str]; 33] = [
     &["weather", "import", "broken.toml"],
     &["hive", "Alder", "--outside", "warm"],
     &["hive", "--sides"],
+    &["plan", "--members", "few"],
+    &["plan", "--members", "3"],
     &["dead-bees", "--found", "3", "--days", "900"],
 ];
 /// Words of every second English sentence that are none of a German one.
-const ENGLISH: [&str; 16] = [
+const ENGLISH: [&str; 17] = [
     "the", "of", "and", "with", "is", "are", "not", "there", "from", "kept", "read", "written", "such", "write",
-    "cannot", "needs",
+    "cannot", "needs", "found",
 ];
 
 #[test]
