@@ -17,9 +17,9 @@ type Outcome<T> = Result<T, Box<dyn Error>>;
 const LANGUAGES: [&str; 4] = ["en-GB", "en-US", "de", "fr"];
 /// The file of words that texts share.
 const TERMS: &str = "terms";
-/// Topics of the entries of tables in `data/`, which are looked up by an entry's name.
-const OF_TABLES: [&str; 8] =
-    ["deadout-table", "feed-never", "fit-class", "glossary", "losses-survey", "questions", "regions", "usual"];
+/// Topics of the entries of tables in `data/`, and of commands, which are looked up by a name.
+const OF_TABLES: [&str; 9] =
+    ["deadout-table", "feed-never", "fit-class", "glossary", "help", "losses-survey", "questions", "regions", "usual"];
 
 fn main() -> Outcome<()> {
     let folder = Path::new(&env::var("CARGO_MANIFEST_DIR")?).join("messages");

@@ -1,6 +1,6 @@
 //! Where the hives stand, and what things cost there.
 
-use crate::{Act, ApiaryId, Colony, Entry, Hive, Note, PastWinter, Room};
+use crate::{ApiaryId, Colony, Hive, Note, PastWinter, Room};
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use snowhum_units::{Degree, Metre};
@@ -46,21 +46,6 @@ impl Apiary {
     #[must_use]
     pub fn hive_of(&self, colony: &Colony) -> Option<&Hive> {
         self.hives.iter().find(|hive| hive.id == colony.hive)
-    }
-
-    /// Every text that the keeper wrote: names, free words, what was noted of treatments. No page changes them.
-    pub fn own_texts(&self) -> impl Iterator<Item = &str> {
-        let names = self.colonies.iter().map(|colony| &colony.name).chain(self.hives.iter().map(|hive| &hive.name));
-        let layers = self.hives.iter().flat_map(|hive| hive.lid.iter().chain(&hive.wrap));
-        let noted = self.notes.iter().flat_map(|note| &note.entries).flat_map(|entry| match entry {
-            Entry::Words(words) => vec![words],
-            Entry::Act(Act::Treated(given)) => given.details.values().collect(),
-            Entry::Act(Act::CarriedIn(room)) => vec![room],
-            Entry::Act(_) | Entry::Sign(_) => Vec::new(),
-        });
-        let rooms = self.rooms.iter().map(|room| &room.name);
-        let own = std::iter::once(&self.name).chain(&self.registration).chain(names).chain(rooms).chain(noted);
-        own.chain(layers.map(|layer| &layer.material.name)).map(String::as_str)
     }
 }
 

@@ -88,13 +88,12 @@ impl Club {
         let mut writing = self.as_member(owner).await?;
         let own = sqlx::query("SELECT FROM club.yard WHERE id = $1 AND owner = $2").bind(yard).bind(owner);
         if own.fetch_optional(&mut *writing).await?.is_none() {
-            let right = "give a yard of the member's own";
-            return Err(Fault::NoSuch { what: "yard", name: yard.to_string(), right });
+            return Err(Fault::NoSuch { what: "yard", name: yard.to_string() });
         }
         match chosen(&mut writing, yard, choice).await {
             Err(error) if is_denied(&error) => {
                 let name = format!("{:?}", choice.readers);
-                Err(Fault::NoSuch { what: "mentor", name, right: "give mentors of the same club" })
+                Err(Fault::NoSuch { what: "mentor", name })
             }
             done => {
                 done?;

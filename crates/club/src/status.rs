@@ -63,13 +63,6 @@ impl Progress {
     pub fn left(&self) -> i64 {
         self.asked - self.done - self.failed
     }
-
-    /// In a line: "9,812 of 10,000 yards; 3 failed".
-    #[must_use]
-    pub fn words(&self) -> String {
-        let failed = if self.failed == 0 { String::new() } else { format!("; {} failed", grouped(self.failed)) };
-        format!("{} of {} yards{failed}", grouped(self.done), grouped(self.asked))
-    }
 }
 
 impl Club {
@@ -118,22 +111,12 @@ impl Club {
     }
 }
 
-/// A count with commas between thousands.
-fn grouped(count: i64) -> String {
-    let digits = count.to_string();
-    let group = |(at, digit): (usize, char)| {
-        let ends = at > 0 && (digits.len() - at).is_multiple_of(3);
-        [ends.then_some(','), Some(digit)]
-    };
-    digits.chars().enumerate().flat_map(group).flatten().collect()
-}
-
 #[cfg(test)]
 mod tests {
-    use super::{Progress, grouped};
+    use super::Progress;
 
     #[test]
-    fn progress_is_told_in_a_line() {
+    fn a_night_is_complete_when_each_yard_is_answered_or_failed() {
         let night = |done, failed| Progress {
             night: 1,
             day: String::new(),
@@ -143,9 +126,6 @@ mod tests {
             core_ms: 0,
             failures: Vec::new(),
         };
-        assert_eq!(night(9_812, 3).words(), "9,812 of 10,000 yards; 3 failed");
-        assert_eq!(night(10_000, 0).words(), "10,000 of 10,000 yards");
         assert!(!night(9_812, 3).is_complete() && night(9_997, 3).is_complete());
-        assert_eq!([999, 1_000, 1_234_567].map(grouped), ["999", "1,000", "1,234,567"]);
     }
 }

@@ -96,8 +96,7 @@ impl Club {
     pub async fn known_member(&self, club: &str, name: &str) -> Result<Uuid, Fault> {
         let row = "SELECT member.id FROM club.member JOIN club.club ON club.id = member.club WHERE club.name = $1 AND member.name = $2";
         let found = sqlx::query_scalar(row).bind(club).bind(name).fetch_optional(self.pool()).await?;
-        let right = "a member is there once something was imported for them: snowhum club import FILE --club CLUB --member NAME";
-        found.ok_or_else(|| Fault::NoSuch { what: "member", name: name.to_owned(), right })
+        found.ok_or_else(|| Fault::NoSuch { what: "member", name: name.to_owned() })
     }
 
     /// Takes in what a member hands in: all of it or nothing. A yard that is as it was gets no new version.
@@ -157,8 +156,7 @@ impl Club {
     async fn no_mentor(&self, member: Uuid) -> Result<Fault, Fault> {
         let name = sqlx::query_scalar("SELECT name FROM club.member WHERE id = $1").bind(member);
         let name: Option<String> = name.fetch_optional(self.pool()).await?;
-        let right = "one who was imported with --role mentor, of the same club, reads what is shared";
-        Ok(Fault::NoSuch { what: "mentor", name: name.unwrap_or_default(), right })
+        Ok(Fault::NoSuch { what: "mentor", name: name.unwrap_or_default() })
     }
 
     /// Takes that back.
@@ -177,8 +175,7 @@ impl Club {
         let mut reading = self.as_member(owner).await?;
         let row = sqlx::query_scalar("SELECT id FROM club.yard WHERE name = $1 AND owner = $2").bind(name).bind(owner);
         let found = row.fetch_optional(&mut *reading).await?;
-        let right = "give a yard of the member's own, by its name in their export";
-        found.ok_or_else(|| Fault::NoSuch { what: "yard", name: name.to_owned(), right })
+        found.ok_or_else(|| Fault::NoSuch { what: "yard", name: name.to_owned() })
     }
 }
 

@@ -24,7 +24,7 @@ pub use chance::{both_ways, hives, in_hundred};
 pub use fact::{Fact, Number};
 pub use language::Language;
 pub use message::{Message, Text};
-pub use of_units::{against, unread, unread_quantity, usual};
+pub use of_units::{against, unread, usual};
 pub use tongue::{Tongue, capital, sentence};
 
 include!(concat!(env!("OUT_DIR"), "/messages.rs"));

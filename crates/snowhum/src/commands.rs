@@ -47,9 +47,7 @@ pub(crate) fn run(arguments: &Arguments) -> anyhow::Result<()> {
     }
     let (common, tongue) = chosen(&arguments.command, &arguments.common);
     let common = &common;
-    if !matches!(arguments.command, Command::Words { .. }) {
-        text::voice::speak(tongue);
-    }
+    text::voice::speak(tongue);
     match &arguments.command {
         Command::Demo(demo) => demo::run(demo, common),
         Command::New { file } => new::run(file),
@@ -102,9 +100,7 @@ fn chosen(command: &Command, common: &Common) -> (Common, Tongue) {
     let is_asked = common.asked_units.is_some() && (common.language.is_some() || common.words.is_some() || common.json);
     let kept = if looks_after || is_asked { Chosen::default() } else { keep::chosen(common.store.as_deref()) };
     let units = common.asked_units.or(kept.system.map(Into::into)).unwrap_or_default();
-    // What programs read, and what is said of files that come in, is in the words it is written in.
-    let is_plain = common.json || matches!(command, Command::Import(_));
     let asked = common.asked_language();
-    let language = asked.unwrap_or(if is_plain { Language::British } else { kept.language.unwrap_or_default() });
+    let language = asked.unwrap_or(if common.json { Language::British } else { kept.language.unwrap_or_default() });
     (Common { units, ..common.clone() }, Tongue::new(units.into()).in_language(language))
 }

@@ -5,8 +5,8 @@ use std::process::ExitCode;
 use snowhum_advice::verdict::FirstAnswer;
 use snowhum_say::{Message, shared_terminal as shared};
 
+use crate::progress;
 use crate::text::voice::in_words;
-use crate::{progress, text};
 
 /// An error with the exit code it ends in.
 #[derive(Debug)]
@@ -89,20 +89,4 @@ pub(crate) fn report(error: &anyhow::Error) -> ExitCode {
         Some(Failure::Environment(_)) => 3,
         None => 70,
     })
-}
-
-/// Says what is wrong with the arguments, or what was asked of them: help, the version.
-pub(crate) fn usage(error: &clap::Error) -> ExitCode {
-    if !error.use_stderr() {
-        // Help that cannot be printed, as to a closed pipe, is no fault.
-        let _ = error.print();
-        return ExitCode::SUCCESS;
-    }
-    let plain = error.render().to_string();
-    if text::message(&plain) == plain.trim_end_matches('\n') {
-        let _ = error.print();
-    } else {
-        progress::note(plain);
-    }
-    ExitCode::from(2)
 }

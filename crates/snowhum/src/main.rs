@@ -9,6 +9,7 @@ mod progress;
 mod room_record;
 mod sources;
 mod text;
+mod usage;
 mod weather_source;
 
 use clap::Parser;
@@ -17,7 +18,7 @@ use std::process::ExitCode;
 fn main() -> ExitCode {
     let arguments = match args::Arguments::try_parse() {
         Ok(arguments) => arguments,
-        Err(error) => return exit::usage(&error),
+        Err(error) => return usage::told(error),
     };
     match commands::run(&arguments) {
         Ok(()) => ExitCode::SUCCESS,

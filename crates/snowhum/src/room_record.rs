@@ -6,6 +6,7 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use snowhum_apiary::{Apiary, RoomRecord};
+use snowhum_say::shared_terminal as shared;
 use snowhum_weather::Raw;
 use snowhum_weather::readers::{self, Mapping};
 
@@ -27,8 +28,7 @@ pub(crate) fn with_records(path: &Path, mut apiary: Apiary) -> anyhow::Result<Ap
         let Some(record) = &mut room.record else { continue };
         let file = path.parent().unwrap_or(Path::new("")).join(&record.file);
         let wrong = |error: anyhow::Error| {
-            let (shown, name) = (path.display(), &room.name);
-            exit::input(format!("{shown}: indoors \"{name}\".record: {error}"))
+            exit::refused(shared::room(path.display().to_string(), &room.name, exit::told(&error)))
         };
         *record = read(&file, record, &zone, first).map_err(wrong)?;
     }
@@ -39,14 +39,13 @@ fn read(file: &Path, record: &RoomRecord, zone: &TimeZone, first: Date) -> anyho
     let bytes = sources::read(file)?;
     let columns = record.columns.as_deref().unwrap_or(COLUMNS);
     let mapping = Mapping::read(columns, zone.clone())
-        .map_err(|error| exit::input(format!("record_columns: {error}; such as \"{COLUMNS}\"")))?;
+        .map_err(|error| exit::refused(shared::room_columns(COLUMNS, error.message())))?;
     let reading = readers::station_csv(&bytes, &file.display().to_string(), &mapping, None).map_err(unread)?;
     let celsius = by_hours(&reading.raw, zone, first)?;
     if celsius.is_empty() {
-        let (shown, until) = (file.display(), first.saturating_add((DAYS as i64).days()));
-        return Err(exit::input(format!(
-            "{shown}: nothing in it was measured between {first} and {until}; mend the years"
-        )));
+        let until = first.saturating_add((DAYS as i64).days());
+        let (from, until) = (first.to_string(), until.to_string());
+        return Err(exit::refused(shared::room_empty(file.display().to_string(), from, until)));
     }
     Ok(RoomRecord { first, celsius, ..record.clone() })
 }

@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use snowhum_apiary::{Apiary, Colony, Doubt, Faults, PastWinter};
-use snowhum_say::{Message, shared_terminal as shared};
+use snowhum_say::{Message, shared_terminal as shared, store};
 
 use crate::args::Common;
 use crate::room_record::with_records;
@@ -55,13 +55,10 @@ fn yard_alone(path: &Path) -> anyhow::Result<Apiary> {
 fn with_history(path: &Path, mut apiary: Apiary) -> anyhow::Result<Apiary> {
     let Some(name) = apiary.last_winter.take() else { return Ok(apiary) };
     let before = path.parent().unwrap_or(Path::new("")).join(&name);
-    let last = yard_alone(&before).map_err(|error| {
-        let shown = path.display();
-        exit::input(format!("{shown}: last_winter = \"{name}\": {error}"))
-    })?;
+    let wrong = |why: Message| exit::refused(shared::last_winter(path.display().to_string(), &name, why));
+    let last = yard_alone(&before).map_err(|error| wrong(exit::told(&error)))?;
     if last.id != apiary.id || last.as_of >= apiary.as_of {
-        let words = "is not this yard in an earlier year; name last year's file of the same yard, or take the line out";
-        return Err(exit::input(format!("{}: last_winter = \"{name}\" {words}", path.display())));
+        return Err(wrong(shared::other_yard()));
     }
     // Each file is of an earlier year than the one before it, so that this ends.
     let last = with_history(&before, last)?;
@@ -79,7 +76,7 @@ fn of_today(path: &Path, apiary: &Apiary) -> anyhow::Result<()> {
     for note in &apiary.notes {
         match apiary.doubts(note, jiff::Timestamp::now()).first() {
             Some(ahead @ Doubt::Ahead { .. }) => {
-                return Err(exit::input(format!("{}: a visit of {ahead}", path.display())));
+                return Err(exit::refused(shared::visit(path.display().to_string(), ahead.message())));
             }
             Some(Doubt::BeforeCount { on, .. }) => early = early.or(Some(*on)),
             _ => {}
@@ -105,7 +102,7 @@ pub(crate) fn demo() -> anyhow::Result<Apiary> {
 /// A file's bytes, with a clear word when it cannot be read.
 pub(crate) fn read(path: &Path) -> anyhow::Result<Vec<u8>> {
     let shown = || path.display().to_string();
-    let unread = |error: std::io::Error| exit::refused(shared::unreadable(shown(), error.to_string()));
+    let unread = |error: std::io::Error| unreadable(path, &error);
     let size = std::fs::metadata(path).map_err(unread)?;
     if size.is_dir() {
         return Err(exit::refused(shared::is_folder(shown())));
@@ -114,6 +111,15 @@ pub(crate) fn read(path: &Path) -> anyhow::Result<Vec<u8>> {
         return Err(exit::refused(shared::too_large(shown())));
     }
     std::fs::read(path).map_err(unread)
+}
+
+/// A file that is not there or cannot be read.
+pub(crate) fn unreadable(file: &Path, error: &std::io::Error) -> anyhow::Error {
+    let shown = file.display().to_string();
+    exit::refused(match error.kind() {
+        std::io::ErrorKind::NotFound => store::fault(shown, store::missing()),
+        _ => shared::unreadable(shown, error.to_string()),
+    })
 }
 
 /// Names offered where one is not known.

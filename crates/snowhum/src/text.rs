@@ -38,7 +38,7 @@ pub(crate) fn say(text: &str) -> anyhow::Result<()> {
     let mut out = std::io::stdout().lock();
     match writeln!(out, "{}", text.trim_end_matches('\n')).and_then(|()| out.flush()) {
         Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
-            Err(exit::environment(format!("the answer cannot be written: {error}")))
+            Err(exit::failed(shared::no_answer(error.to_string())))
         }
         _ => Ok(()),
     }

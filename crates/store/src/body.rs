@@ -6,7 +6,7 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use snowhum_apiary::{Apiary, Colony, Hive, Note};
-use snowhum_say::store as say;
+use snowhum_say::{store as say, store_found};
 use uuid::Uuid;
 
 /// What a yard is apart from its hives, colonies and notes: every other field of an [`Apiary`], also later ones.
@@ -29,7 +29,7 @@ pub(crate) fn written<T: Serialize + DeserializeOwned + PartialEq>(
 /// A body read back; `what` and `id` say which if it cannot be.
 pub(crate) fn read<T: DeserializeOwned>(text: &str, what: &str, id: &str) -> Result<T, Wrong> {
     serde_json::from_str(text)
-        .map_err(|error| Wrong::damaged(format!("the body of {what} {id} cannot be read ({error})")))
+        .map_err(|error| Wrong::damaged(store_found::body(format!("{what} {id}"), error.to_string())))
 }
 
 /// The body of a yard.
@@ -53,7 +53,7 @@ pub(crate) fn yard(body: &str, id: &str, parts: Parts) -> Result<Apiary, Wrong> 
     };
     PARTS.iter().for_each(|part| drop(fields.insert((*part).to_owned(), Value::Array(Vec::new()))));
     let bare: Apiary = serde_json::from_value(Value::Object(fields))
-        .map_err(|error| Wrong::damaged(format!("the body of yard {id} cannot be read ({error})")))?;
+        .map_err(|error| Wrong::damaged(store_found::body(format!("yard {id}"), error.to_string())))?;
     Ok(Apiary { hives: parts.hives, colonies: parts.colonies, notes: parts.notes, ..bare })
 }
 

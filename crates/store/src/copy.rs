@@ -6,6 +6,7 @@ use crate::files;
 use crate::hashes::{self, Sum};
 use crate::migrations;
 use crate::rows::{Cells, TABLES, Table, opens_the_gate};
+use snowhum_say::store_found as say;
 use sqlx::Connection;
 use sqlx::sqlite::SqliteConnection;
 use std::path::Path;
@@ -70,7 +71,7 @@ async fn copy(
 /// A row that no store takes is a fault of where it came from.
 pub(crate) fn misfit(table: Table, row: &Cells, wrong: Wrong) -> Wrong {
     match wrong {
-        Wrong::Refused { what } => Wrong::damaged(format!("{} cannot be kept ({what})", table.called(row))),
+        Wrong::Refused { what } => Wrong::damaged(say::not_kept_row(table.called(row), what)),
         other => other,
     }
 }

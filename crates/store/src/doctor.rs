@@ -9,7 +9,7 @@ use crate::migrations;
 use crate::rows::{Cells, TABLES};
 use crate::schema;
 use crate::store::Store;
-use snowhum_say::Tongue;
+use snowhum_say::{Message, store_found as say};
 use sqlx::sqlite::SqliteConnection;
 use std::fs::{self, File};
 use std::path::Path;
@@ -22,14 +22,14 @@ const FORM: &str = "form";
 const NAMED: usize = 3;
 
 /// What the doctor found.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Report {
     /// Each thing looked at.
     pub checks: Vec<Check>,
 }
 
 /// One thing looked at.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Check {
     /// What.
     pub what: &'static str,
@@ -38,14 +38,14 @@ pub struct Check {
 }
 
 /// How a thing was found.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Found {
     /// In order.
     Well,
     /// Worth knowing; nothing is lost or wrong.
-    Odd(String),
+    Odd(Message),
     /// Not in order.
-    Ill(String),
+    Ill(Message),
 }
 
 impl Report {
@@ -56,9 +56,9 @@ impl Report {
     }
 
     /// The first thing out of order: what, and how.
-    pub(crate) fn ill(&self) -> Option<String> {
+    pub(crate) fn ill(&self) -> Option<Message> {
         self.checks.iter().find_map(|check| match &check.found {
-            Found::Ill(what) => Some(format!("{}: {what}", check.what)),
+            Found::Ill(what) => Some(say::of(say::check(check.what), what)),
             Found::Well | Found::Odd(_) => None,
         })
     }
@@ -103,7 +103,9 @@ impl Store {
         let report = store.doctor().await;
         store.close().await;
         let mut report = report?;
-        report.checks.insert(0, Check { what: "header", found: head.map_or(Found::Well, Found::Ill) });
+        report
+            .checks
+            .insert(0, Check { what: "header", found: head.map_or(Found::Well, |what| Found::Ill(what.into())) });
         Ok(report)
     }
 }
@@ -112,7 +114,7 @@ impl Store {
 pub(crate) async fn examine(connection: &mut SqliteConnection) -> Vec<Check> {
     let mut checks = Vec::new();
     let mut add = |what, found: Result<Found, Wrong>| {
-        let found = found.unwrap_or_else(|wrong| Found::Ill(wrong.to_string()));
+        let found = found.unwrap_or_else(|wrong| Found::Ill(wrong.message()));
         let is_ill = matches!(found, Found::Ill(_));
         checks.push(Check { what, found });
         is_ill
@@ -139,33 +141,32 @@ pub(crate) fn refuse_broken(checks: &[Check]) -> Result<(), Wrong> {
 }
 
 /// What points at rows that are not there, or at such as stand in another yard; none if all is well.
-pub(crate) async fn broken_links(connection: &mut SqliteConnection) -> Result<Option<String>, Wrong> {
+pub(crate) async fn broken_links(connection: &mut SqliteConnection) -> Result<Option<Message>, Wrong> {
     let loose = sqlx::query("PRAGMA foreign_key_check").fetch_all(&mut *connection).await?.len();
     if loose > 0 {
-        return Ok(Some(format!("{loose} rows point at rows that are not there")));
+        return Ok(Some(say::loose(loose)));
     }
     let count = "SELECT COUNT(*) FROM colonies c JOIN hives h ON h.id = c.hive \
                  WHERE c.left_at IS NULL AND (h.left_at IS NOT NULL OR h.yard <> c.yard)";
     let homeless: i64 = sqlx::query_scalar(count).fetch_one(connection).await?;
-    Ok((homeless > 0).then(|| format!("{homeless} colonies are in hives that do not stand in their yard")))
+    Ok((homeless > 0).then(|| say::homeless(homeless)))
 }
 
 /// SQLite's own look at its pages and indices.
 pub(crate) async fn whole(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
     let told: Vec<String> = sqlx::query_scalar("PRAGMA integrity_check").fetch_all(connection).await?;
-    Ok(if told == ["ok"] { Found::Well } else { Found::Ill(first(&told)) })
+    Ok(if told == ["ok"] { Found::Well } else { Found::Ill(first(told.into_iter().map(Message::own).collect())) })
 }
 
 async fn form(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
     let (found, known) = (schema::form(connection).await?, migrations::KNOWN);
     migrations::refuse_newer(found, known)?;
     if found < known {
-        return Ok(Found::Ill(format!("of form {found}, and {known} is expected")));
+        return Ok(Found::Ill(say::form(found, known)));
     }
     let changes: i64 = sqlx::query_scalar("PRAGMA schema_version").fetch_one(connection).await?;
     let expected = schema::changes(known).await?;
-    let odd = || format!("it counts {changes} changes of its form instead of {expected}: another program rewrote it");
-    Ok(if changes == expected { Found::Well } else { Found::Odd(odd()) })
+    Ok(if changes == expected { Found::Well } else { Found::Odd(say::rewritten(changes, expected)) })
 }
 
 async fn links(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
@@ -178,14 +179,13 @@ async fn bodies(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
         let rows = table.read_each(migrations::KNOWN, connection).await?;
         wrongs.extend(rows.into_iter().filter_map(|row| row.and_then(|row| table.check(&row)).err()).map(told));
     }
-    Ok(if wrongs.is_empty() { Found::Well } else { Found::Ill(first(&wrongs)) })
+    Ok(if wrongs.is_empty() { Found::Well } else { Found::Ill(first(wrongs)) })
 }
 
-fn told(wrong: Wrong) -> String {
+fn told(wrong: Wrong) -> Message {
     match wrong {
-        Wrong::Damaged { what } => what,
-        Wrong::Unfit { what, .. } => Tongue::BRITISH.say(&what),
-        other => other.to_string(),
+        Wrong::Damaged { what } | Wrong::Unfit { what, .. } => what,
+        other => other.message(),
     }
 }
 
@@ -197,26 +197,27 @@ async fn hashes(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
         let rows: Vec<Cells> = rows.into_iter().flatten().collect();
         wrongs.extend(hashes::faults(table, &rows, connection).await?);
     }
-    Ok(if wrongs.is_empty() { Found::Well } else { Found::Ill(first(&wrongs)) })
+    Ok(if wrongs.is_empty() { Found::Well } else { Found::Ill(first(wrongs)) })
 }
 
 async fn orphans(connection: &mut SqliteConnection) -> Result<Found, Wrong> {
     let count = "SELECT COUNT(DISTINCT v.note) FROM note_versions v \
                  WHERE NOT EXISTS (SELECT 1 FROM colonies c WHERE c.id = v.colony)";
     let orphans: i64 = sqlx::query_scalar(count).fetch_one(connection).await?;
-    let odd = || Found::Odd(format!("{orphans} are about colonies no yard has yet; they are kept and not shown"));
-    Ok(if orphans == 0 { Found::Well } else { odd() })
+    Ok(if orphans == 0 { Found::Well } else { Found::Odd(say::orphans(orphans)) })
 }
 
 fn folder(store: &Path) -> Found {
     let probe = files::beside(store, &format!(".probe-{}", std::process::id()));
     match File::create_new(&probe).and_then(|_| files::remove(&probe)) {
         Ok(()) => Found::Well,
-        Err(error) => Found::Ill(format!("the folder of the store cannot be written ({error})")),
+        Err(error) => Found::Ill(say::folder(error.to_string())),
     }
 }
 
-fn first(wrongs: &[String]) -> String {
-    let named = wrongs.iter().take(NAMED).map(String::as_str).collect::<Vec<_>>().join("; ");
-    if wrongs.len() > NAMED { format!("{named}; and {} more", wrongs.len() - NAMED) } else { named }
+fn first(mut wrongs: Vec<Message>) -> Message {
+    let more = wrongs.len().saturating_sub(NAMED);
+    wrongs.truncate(NAMED);
+    wrongs.extend((more > 0).then(|| say::more(more)));
+    say::several(wrongs)
 }

@@ -10,7 +10,7 @@ use crate::store::Store;
 use jiff::tz::TimeZone;
 use serde_json::value::RawValue;
 use snowhum_apiary::YEARS;
-use snowhum_say::Tongue;
+use snowhum_say::{Message, store_found as say};
 use sqlx::sqlite::SqliteConnection;
 use std::collections::BTreeMap;
 use std::io::{self, Read, Write};
@@ -85,7 +85,7 @@ pub(crate) async fn take_in(from: impl Read, writing: &mut SqliteConnection) -> 
         sum.write(table, writing).await?;
     }
     match doctor::broken_links(writing).await? {
-        Some(what) => Err(unreadable("the export", what)),
+        Some(what) => Err(unreadable(say::export(), what)),
         None => Ok(()),
     }
 }
@@ -117,22 +117,23 @@ fn tables(from: impl Read) -> Result<Vec<(Table, Vec<Cells>)>, Wrong> {
     let mut text = String::new();
     let read = from.take(LARGEST + 1).read_to_string(&mut text);
     read.map_err(|error| match error.kind() {
-        io::ErrorKind::InvalidData => unreadable("the export", "it is no text".to_owned()),
+        io::ErrorKind::InvalidData => unreadable(say::export(), say::no_text()),
         _ => Wrong::from(error),
     })?;
     if text.len() as u64 > LARGEST {
-        return Err(unreadable("the export", format!("it is larger than {} MB", LARGEST >> 20)));
+        return Err(unreadable(say::export(), say::large(LARGEST >> 20)));
     }
-    let mut parts: Object = serde_json::from_str(&text).map_err(|error| unreadable("the export", error.to_string()))?;
+    let mut parts: Object =
+        serde_json::from_str(&text).map_err(|error| unreadable(say::export(), error.to_string()))?;
     let form = form(parts.remove("schema"))?;
     let mut tables = Vec::new();
     for table in TABLES {
-        let missing = || unreadable("the export", format!("it has no {}", table.name));
+        let missing = || unreadable(say::export(), say::has_no(table.name));
         let rows = parts.remove(table.name).ok_or_else(missing)?;
         tables.push((table, rows_of(table, form, &rows)?));
     }
     match parts.keys().next() {
-        Some(unknown) => Err(unreadable("the export", format!("it holds {unknown:?}, which no store has"))),
+        Some(unknown) => Err(unreadable(say::export(), say::unknown(format!("{unknown:?}")))),
         None => Ok(tables),
     }
 }
@@ -144,7 +145,7 @@ fn form(schema: Option<Box<RawValue>>) -> Result<i64, Wrong> {
     match form {
         Some(found) if found > KNOWN => Err(Wrong::Newer { found, known: KNOWN }),
         Some(form @ 1..) => Ok(form),
-        _ => Err(unreadable("schema", format!("it does not say {SCHEMA}{KNOWN}"))),
+        _ => Err(unreadable("schema", say::no_schema(format!("{SCHEMA}{KNOWN}")))),
     }
 }
 
@@ -160,8 +161,7 @@ fn rows_of(table: Table, form: i64, rows: &RawValue) -> Result<Vec<Cells>, Wrong
         if form < SINCE {
             cells.push(Cell::Text(hash.clone()));
         } else if hashes::kept(&cells).1 != hash {
-            let what = format!("{} was changed, or a row before it is missing", table.called(&cells));
-            return Err(unreadable(format!("{} {number}", table.name), what));
+            return Err(unreadable(format!("{} {number}", table.name), say::changed_or_gap(table.called(&cells))));
         }
         if table.links == Links::Chain {
             before = hash;
@@ -174,20 +174,20 @@ fn rows_of(table: Table, form: i64, rows: &RawValue) -> Result<Vec<Cells>, Wrong
 fn cells_of(table: Table, form: i64, at_row: &str, mut row: Object) -> Result<Cells, Wrong> {
     let mut cells = Vec::new();
     for (name, kind) in table.columns(form) {
-        let missing = || unreadable(at_row, format!("it has no {name}"));
+        let missing = || unreadable(at_row, say::has_no(*name));
         let value = row.remove(*name).ok_or_else(missing)?;
         cells.push(cell(*kind, &value).map_err(|error| unreadable(at_row, format!("{name}: {error}")))?);
     }
     if let Some(unknown) = row.keys().next() {
-        return Err(unreadable(at_row, format!("it holds {unknown:?}, which no row of it has")));
+        return Err(unreadable(at_row, say::unknown(format!("{unknown:?}"))));
     }
     if let (Links::Chain, Some(Cell::Whole(at))) = (table.links, table.cell(&cells, "at"))
         && !body::time(*at).is_ok_and(|at| YEARS.contains(&at.to_zoned_datetime(TimeZone::UTC).year()))
     {
-        return Err(unreadable(at_row, "it is of a year that no record is of".to_owned()));
+        return Err(unreadable(at_row, say::year()));
     }
     if opens_the_gate(table, &cells) {
-        return Err(unreadable(at_row, "it would open the gate, and no export holds such a setting".to_owned()));
+        return Err(unreadable(at_row, say::opens_gate()));
     }
     Ok(cells)
 }
@@ -206,12 +206,12 @@ fn cell(kind: Kind, value: &RawValue) -> Result<Cell, serde_json::Error> {
 /// A row that cannot be taken in is a fault of the export; a full disk is not.
 fn refused(table: Table, number: u64, wrong: Wrong) -> Wrong {
     match wrong {
-        Wrong::Damaged { what } | Wrong::Refused { what } => unreadable(format!("{} {number}", table.name), what),
-        Wrong::Unfit { what, .. } => unreadable(format!("{} {number}", table.name), Tongue::BRITISH.say(&what)),
+        Wrong::Refused { what } => unreadable(format!("{} {number}", table.name), what),
+        Wrong::Damaged { what } | Wrong::Unfit { what, .. } => unreadable(format!("{} {number}", table.name), what),
         other => other,
     }
 }
 
-fn unreadable(at: impl Into<String>, what: String) -> Wrong {
-    Wrong::Unreadable { at: at.into(), what, form: "export" }
+fn unreadable(at: impl Into<Message>, what: impl Into<Message>) -> Wrong {
+    Wrong::Unreadable { at: at.into(), what: what.into(), form: "export" }
 }

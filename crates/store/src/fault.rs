@@ -45,12 +45,12 @@ pub enum Wrong {
     /// The file is damaged.
     Damaged {
         /// Where.
-        what: String,
+        what: Message,
     },
     /// Rows of it are not in order.
     NotInOrder {
         /// What, and how.
-        what: String,
+        what: Message,
     },
     /// A store that must be there is not.
     Missing,
@@ -66,9 +66,9 @@ pub enum Wrong {
     /// A file to be read in is not in order.
     Unreadable {
         /// Line or entry.
-        at: String,
+        at: Message,
         /// What is wrong.
-        what: String,
+        what: Message,
         /// What would be right, as the text names it.
         form: &'static str,
     },
@@ -117,8 +117,8 @@ impl Fault {
 }
 
 impl Wrong {
-    /// What is wrong, and what to do. Which row of a store is damaged and what a database answers stay in English: they are for
-    /// who looks after the program.
+    /// What is wrong, and what to do. How a row is not made as it should be and what a database answers stay in English: they are
+    /// for who looks after the program.
     #[must_use]
     pub fn message(&self) -> Message {
         match self {
@@ -144,7 +144,7 @@ impl Wrong {
         }
     }
 
-    pub(crate) fn damaged(what: impl Into<String>) -> Self {
+    pub(crate) fn damaged(what: impl Into<Message>) -> Self {
         Self::Damaged { what: what.into() }
     }
 }

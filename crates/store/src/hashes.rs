@@ -8,6 +8,7 @@ use crate::fault::Wrong;
 use crate::migrations::KNOWN;
 use crate::rows::{Cell, Cells, NOTE_VERSIONS, TABLES, Table};
 use sha2::{Digest, Sha256};
+use snowhum_say::{Message, store_found as found};
 use sqlx::sqlite::SqliteConnection;
 use std::fmt::Write;
 
@@ -144,7 +145,11 @@ pub(crate) fn kept(cells: &[Cell]) -> (&[Cell], &str) {
 }
 
 /// What of the rows of a table is not as it was kept, each in words.
-pub(crate) async fn faults(table: Table, rows: &[Cells], reading: &mut SqliteConnection) -> Result<Vec<String>, Wrong> {
+pub(crate) async fn faults(
+    table: Table,
+    rows: &[Cells],
+    reading: &mut SqliteConnection,
+) -> Result<Vec<Message>, Wrong> {
     let mut faults = match table.links {
         Links::Alone => changed(table, rows),
         Links::Chain => broken(table, rows),
@@ -156,20 +161,20 @@ pub(crate) async fn faults(table: Table, rows: &[Cells], reading: &mut SqliteCon
 }
 
 /// Rows that say something else than was kept.
-fn changed(table: Table, rows: &[Cells]) -> Vec<String> {
+fn changed(table: Table, rows: &[Cells]) -> Vec<Message> {
     let changed = rows.iter().filter(|row| !is_as_kept(table, row));
-    changed.map(|row| format!("{} was changed", table.called(row))).collect()
+    changed.map(|row| found::changed(table.called(row))).collect()
 }
 
 /// The same along a chain, where a row that is gone is missed by the one after it.
-fn broken(table: Table, rows: &[Cells]) -> Vec<String> {
+fn broken(table: Table, rows: &[Cells]) -> Vec<Message> {
     let mut faults = Vec::new();
     let (mut before, mut last) = (Before::default(), 0);
     for row in rows {
         if !before.leads_to(table, row) {
             faults.push(match serial(row) - last {
-                1 => format!("{} was changed, or is not where it was", table.called(row)),
-                gap => format!("{} versions are missing before {}", gap - 1, table.called(row)),
+                1 => found::moved(table.called(row)),
+                gap => found::gap(table.called(row), gap - 1),
             });
         }
         before = before.next(table, row);
@@ -278,15 +283,15 @@ impl Sum {
         self.sum.iter_mut().zip(hash).for_each(|(sum, byte)| *sum ^= byte);
     }
 
-    fn fault(&self, table: Table, rows: &[Cells]) -> Option<String> {
-        let (found, name) = (Self::of(rows), table.name);
-        let missing = self.held - found.held;
+    fn fault(&self, table: Table, rows: &[Cells]) -> Option<Message> {
+        let (sum, name) = (Self::of(rows), table.name);
+        let missing = self.held - sum.held;
         match missing {
-            _ if *self == found => None,
-            0 => Some(format!("the rows of {name} are not those that were kept")),
-            1.. if table.links == Links::Chain => Some(format!("the last {missing} versions of {name} are missing")),
-            1.. => Some(format!("{missing} rows of {name} are missing")),
-            _ => Some(format!("{name} has {} rows that this program did not write", -missing)),
+            _ if *self == sum => None,
+            0 => Some(found::not_kept(name)),
+            1.. if table.links == Links::Chain => Some(found::last_missing(name, missing)),
+            1.. => Some(found::missing(missing, name)),
+            _ => Some(found::strange(-missing, name)),
         }
     }
 }
@@ -301,7 +306,7 @@ fn bytes(hex: &str) -> Option<[u8; BYTES]> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Sum, broken, of};
+    use super::{Sum, broken, found, of};
     use crate::rows::{Cell, Cells, NOTE_VERSIONS, SETTINGS};
 
     fn chain(length: i64) -> Vec<Cells> {
@@ -336,13 +341,13 @@ mod tests {
         assert!(broken(NOTE_VERSIONS, &chain(5)).is_empty());
         let mut changed = chain(5);
         changed[2][2] = Cell::Text("y".to_owned());
-        assert_eq!(broken(NOTE_VERSIONS, &changed), ["note_versions 3 (v3) was changed, or is not where it was"]);
+        assert_eq!(broken(NOTE_VERSIONS, &changed), [found::moved("note_versions 3 (v3)")]);
         let mut hash_changed = chain(5);
         hash_changed[2][3] = Cell::Text("0".repeat(64));
-        assert_eq!(broken(NOTE_VERSIONS, &hash_changed), ["note_versions 3 (v3) was changed, or is not where it was"]);
+        assert_eq!(broken(NOTE_VERSIONS, &hash_changed), [found::moved("note_versions 3 (v3)")]);
         let mut missing = chain(5);
         missing.drain(1..3);
-        assert_eq!(broken(NOTE_VERSIONS, &missing), ["2 versions are missing before note_versions 4 (v4)"]);
+        assert_eq!(broken(NOTE_VERSIONS, &missing), [found::gap("note_versions 4 (v4)", 2)]);
     }
 
     #[test]
@@ -352,8 +357,8 @@ mod tests {
         rows[2][1] = Cell::Whole(2);
         rows.swap(1, 2);
         let faults = broken(NOTE_VERSIONS, &rows);
-        assert!(faults.iter().any(|fault| fault.contains("(v2)")), "{faults:?}");
-        assert!(faults.iter().any(|fault| fault.contains("(v3)")), "{faults:?}");
+        assert!(faults.contains(&found::moved("note_versions 3 (v2)")), "{faults:?}");
+        assert!(faults.contains(&found::moved("note_versions 2 (v3)")), "{faults:?}");
     }
 
     #[test]
@@ -369,7 +374,7 @@ mod tests {
     fn the_last_ones_missing_are_counted() {
         let rows = chain(5);
         let fault = Sum::of(&rows).fault(NOTE_VERSIONS, &rows[..3]);
-        assert_eq!(fault.as_deref(), Some("the last 2 versions of note_versions are missing"));
+        assert_eq!(fault, Some(found::last_missing("note_versions", 2)));
         assert_eq!(Sum::of(&rows).fault(NOTE_VERSIONS, &rows), None);
     }
 }

@@ -12,6 +12,7 @@ use crate::rows::{Cells, TABLES, Table};
 use crate::schema;
 use crate::store::Store;
 use jiff::Timestamp;
+use snowhum_say::{Message, store_found as say};
 use sqlx::Connection;
 use sqlx::sqlite::SqliteConnection;
 use std::collections::{BTreeMap, BTreeSet};
@@ -21,14 +22,14 @@ use std::path::{Path, PathBuf};
 const BEYOND: i64 = 64;
 
 /// What mending did.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Mended {
     /// Where the records are as they were.
     pub kept_aside: Option<PathBuf>,
     /// Rows put back, by name.
-    pub put_back: Vec<String>,
+    pub put_back: Vec<Message>,
     /// Rows that neither holds as they were kept, by name; and such as stand though nothing proves them any more.
-    pub lost: Vec<String>,
+    pub lost: Vec<Message>,
     /// On the mended records.
     pub report: Report,
 }
@@ -65,15 +66,15 @@ impl Store {
 #[derive(Default)]
 struct Found {
     tables: Vec<(Table, Vec<Cells>)>,
-    put_back: Vec<String>,
-    lost: Vec<String>,
+    put_back: Vec<Message>,
+    lost: Vec<Message>,
 }
 
 async fn merged(records: &Path, other: &Path) -> Result<Found, Wrong> {
     let (mut own, mut other) = (connect::looking(records).await?, connect::looking(other).await?);
     let read = async {
         if schema::form(&mut own).await? != KNOWN {
-            return Err(Wrong::damaged("it is of an older form, whose rows nobody can tell from others"));
+            return Err(Wrong::damaged(say::older()));
         }
         let mut found = Found::default();
         for table in TABLES {
@@ -116,7 +117,7 @@ impl Found {
         let back: Vec<Cells> = other.into_iter().filter(is_wanted).collect();
         let still = held.map_or(0, |held| held - (whole.len() + back.len() + broken.len()) as i64);
         if still > 0 {
-            self.lost.push(format!("{still} rows of {}", table.name));
+            self.lost.push(say::missing(still, table.name));
         }
         self.lost.extend(broken.iter().filter(|row| !has(&back, row)).map(|row| table.called(row)));
         self.put_back.extend(back.iter().map(|row| table.called(row)));
@@ -144,12 +145,12 @@ impl Found {
                     if Some(row) != mine {
                         self.put_back.push(table.called(row));
                     } else if !before.leads_to(table, row) {
-                        self.lost.push(format!("{} stands, and nothing proves it", table.called(row)));
+                        self.lost.push(say::unproved(table.called(row)));
                     }
                     before = before.next(table, row);
                     rows.push(row.clone());
                 }
-                None => gone.push((mine, format!("{} {serial}", table.name))),
+                None => gone.push((mine, Message::own(format!("{} {serial}", table.name)))),
             }
             is_proved = chosen.is_some();
             before = mine.map_or(before.clone(), |mine| before.clone().or(hashes::kept(mine).1));
@@ -167,8 +168,7 @@ impl Found {
 fn refuse_stranger(table: Table, mine: Option<&Cells>, theirs: Option<&Cells>) -> Result<(), Wrong> {
     match (mine, theirs) {
         (Some(mine), Some(theirs)) if mine != theirs => {
-            let what = format!("{} is whole and is another in the file it should be mended from", table.called(mine));
-            Err(Wrong::NotInOrder { what })
+            Err(Wrong::NotInOrder { what: say::stranger(table.called(mine)) })
         }
         _ => Ok(()),
     }

@@ -17,7 +17,7 @@ use std::fs::{self, File};
 use std::path::{self, Path, PathBuf};
 
 /// What a restore did.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Restored {
     /// Where the store that was there is now; none if there was none.
     pub kept_aside: Option<PathBuf>,

@@ -4,6 +4,7 @@ use crate::body::{self, Parts};
 use crate::fault::Wrong;
 use crate::hashes::{self, Links};
 use snowhum_apiary::{Colony, Hive, Note};
+use snowhum_say::{Message, store_found};
 use sqlx::query::Query;
 use sqlx::sqlite::{Sqlite, SqliteArguments, SqliteConnection, SqliteRow};
 use sqlx::{AssertSqlSafe, Row as _};
@@ -214,13 +215,15 @@ impl Table {
     }
 
     /// A row in words: its table and key.
-    pub(crate) fn called(self, cells: &[Cell]) -> String {
+    pub(crate) fn called(self, cells: &[Cell]) -> Message {
         match (self.links, cells) {
-            (Links::Chain, [Cell::Text(key), Cell::Whole(serial), ..]) => format!("{} {serial} ({key})", self.name),
-            (_, [Cell::Text(key), ..]) if is_access(key) => format!("a row of {} about the gate", self.name),
-            (_, [Cell::Text(key), ..]) => format!("{} {key:?}", self.name),
-            (_, [Cell::Whole(key), ..]) => format!("{} {key}", self.name),
-            _ => format!("a row of {} without a key", self.name),
+            (Links::Chain, [Cell::Text(key), Cell::Whole(serial), ..]) => {
+                format!("{} {serial} ({key})", self.name).into()
+            }
+            (_, [Cell::Text(key), ..]) if is_access(key) => store_found::of_gate(self.name),
+            (_, [Cell::Text(key), ..]) => format!("{} {key:?}", self.name).into(),
+            (_, [Cell::Whole(key), ..]) => format!("{} {key}", self.name).into(),
+            _ => store_found::no_key(self.name),
         }
     }
 

@@ -8,6 +8,7 @@ use crate::migrations::KNOWN;
 use crate::rows::{Cell, Cells, TABLES, Table, VersionKind, opens_the_gate};
 use crate::store::{Store, Transaction};
 use snowhum_apiary::{Colony, ColonyId, Note, NoteId};
+use snowhum_say::{Message, store_found as say};
 use std::collections::{BTreeMap, HashMap};
 use std::io::Read;
 use std::path::{Path, PathBuf};
@@ -100,11 +101,11 @@ pub fn notes_in_csv(from: impl Read) -> Result<Option<Vec<(usize, Note)>>, Wrong
     for record in sheet.records() {
         let record = record.map_err(of_csv)?;
         let line = record.position().map_or(0, csv::Position::line);
-        let wrong = |what: String| unreadable(format!("line {line}"), what);
+        let wrong = |what: Message| unreadable(say::line(line), what);
         let note: Note = serde_json::from_str(record.get(body).unwrap_or_default())
-            .map_err(|error| wrong(format!("the body cannot be read ({error})")))?;
+            .map_err(|error| wrong(say::body_alone(error.to_string())))?;
         let word = kind.and_then(|kind| record.get(kind)).unwrap_or(VersionKind::Made.word());
-        let kind = VersionKind::from_word(word).ok_or_else(|| wrong(format!("{word:?} is no kind of version")))?;
+        let kind = VersionKind::from_word(word).ok_or_else(|| wrong(say::no_kind(format!("{word:?}"))))?;
         let place = *order.entry(note.id).or_insert(notes.len());
         notes.resize(notes.len().max(place + 1), None);
         let line = usize::try_from(line).unwrap_or(usize::MAX);
@@ -118,10 +119,10 @@ fn of_csv(error: csv::Error) -> Wrong {
     let what = error.to_string();
     match error.into_kind() {
         csv::ErrorKind::Io(error) => error.into(),
-        _ => unreadable(format!("line {line}"), what),
+        _ => unreadable(say::line(line), what.into()),
     }
 }
 
-fn unreadable(at: impl Into<String>, what: String) -> Wrong {
-    Wrong::Unreadable { at: at.into(), what, form: "sheet" }
+fn unreadable(at: Message, what: Message) -> Wrong {
+    Wrong::Unreadable { at, what, form: "sheet" }
 }

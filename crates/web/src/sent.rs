@@ -134,7 +134,7 @@ pub(crate) fn latest(view: &View) -> Timestamp {
 /// Reads a quantity, if one is given.
 fn quantity<T: Measured>(text: Option<&str>, bare: Bare) -> Result<Option<T>, Message> {
     let Some(text) = text.map(str::trim).filter(|text| !text.is_empty()) else { return Ok(None) };
-    T::read(text, bare).map(Some).map_err(|wrong| Message::from(&wrong))
+    T::read(text, bare).map(Some).map_err(|wrong| Wrong::from(wrong).message())
 }
 
 /// A text short enough for a message.

@@ -60,7 +60,7 @@ impl SheetRefused {
             Self::File { file, wrong } => fault::at(file, wrong.message()),
             Self::Columns(wrong) => fault::at(say::columns(), wrong.message()),
             Self::Rows(faults) => return faults.said(tongue),
-            Self::Own { file, wrong } => fault::at(file, wrong.to_string()),
+            Self::Own { file, wrong } => fault::at(file, wrong.message()),
         })
     }
 }

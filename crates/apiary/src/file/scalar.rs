@@ -119,7 +119,7 @@ impl<'a> Entry<'a> {
                 // Lengths of a hive are millimetres and those of a site metres: the limits say which.
                 let is_length = matches!(error, ParseError::NoUnit { metric: "cm", .. });
                 // The quantity's own example knows nothing of this field; the limits do.
-                let (problem, own) = unread(&error);
+                let (problem, own, _) = unread(&error);
                 let limits = (limits.said)();
                 let remedy = if is_length { say::unit_right(limits) } else { say::then_limits(limits, own) };
                 report.fault(&self.spot, problem, remedy);

@@ -18,3 +18,7 @@ deadout-terminal-comb = Waben
 deadout-terminal-stores = Vorräte
 deadout-terminal-people = Menschen
 deadout-terminal-stops = Ein Ja hält alles an.
+
+deadout-terminal-sign-right = NAME=yes, no, fairly-sure, fairly-no oder unseen schreiben, etwa small-cluster=yes
+deadout-terminal-how = Antworten mit y (ja), f (ziemlich sicher), n (nein), Eingabe: nicht nachgesehen.
+deadout-terminal-again = y, f, n oder nichts schreiben.

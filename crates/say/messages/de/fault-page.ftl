@@ -36,3 +36,4 @@ fault-page-too-slow = Das kam zu langsam.
 fault-page-way = Diese Adresse wird nicht so gefragt.
 fault-page-file = { $file } lässt sich nicht schreiben: { $why }
 fault-page-keep = keep={ $word }: yes, all oder unasked schreiben.
+fault-page-no-json = Das ist keine Notiz, wie /api sie beschreibt ({ $why }).

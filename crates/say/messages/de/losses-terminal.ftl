@@ -27,3 +27,8 @@ losses-terminal-spread = Streuung
 losses-terminal-times = { NUMBER($times, digits: 2) }-mal so viel, wie Zufall allein gibt; 1 gilt, wenn es weniger ist
 losses-terminal-members = Mitglieder
 losses-terminal-who = { NUMBER($none) } ohne Verlust, { NUMBER($all) } verloren alles
+
+losses-terminal-earlier-right = VERLOREN/VÖLKER schreiben, etwa 1/5, höchstens { NUMBER($most) }
+losses-terminal-member-right = NAME=VERLOREN/VÖLKER schreiben, etwa Ann=1/5
+losses-terminal-too-large = { $file }: größer als die Liste irgendeines Vereins
+losses-terminal-line = { $file }, Zeile { NUMBER($line) }: „{ $written }“: Name, eingewinterte Völker, verlorene schreiben, etwa Ann,5,1

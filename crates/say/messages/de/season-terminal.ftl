@@ -9,3 +9,6 @@ season-terminal-bees = Waben mit Bienen, oder weak, middling, strong (leer: es i
 season-terminal-food = Futter, etwa 14 kg, oder light, fair, heavy
 season-terminal-mites = Milben, etwa 3/300 (leer: nicht gezählt)
 season-terminal-queen = Königin, etwa laying (leer: nicht nachgesehen)
+
+season-terminal-asks = { $yard } wurde zuletzt am { $last } gezählt. Für diesen Herbst von jedem lebenden Volk Bienen, Futter, Milben und Königin nennen, mit weak, middling, strong und light, fair, heavy, wo nicht gezählt wurde, und --gone NAME für eines, das tot oder verkauft ist; etwa:
+season-terminal-beside = --out: neben { $file } schreiben, damit der Winter davor gefunden wird

@@ -22,3 +22,8 @@ serve-terminal-choose = Einen Kennsatz von mindestens 12 Zeichen wählen; wer ih
 serve-terminal-phrase = Kennsatz:
 serve-terminal-once-more = Noch einmal:
 serve-terminal-not-same = die beiden sind nicht gleich; neu beginnen
+
+serve-terminal-port = Port { $port }: { $why }; mit --port einen anderen wählen
+serve-terminal-no-port = kein Port frei
+serve-terminal-clock = die Uhr dieses Rechners sagt { $today }, vor der Zeit dieses Programms: Kein Telefon nähme ein Zertifikat von diesem Tag. Die Uhr stellen, dann neu starten
+serve-terminal-authority = { $folder }: { $why }; ausbessern, oder den Ordner löschen und neu beginnen (jedes Telefon muss ihm dann neu vertrauen)

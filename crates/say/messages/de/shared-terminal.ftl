@@ -67,3 +67,14 @@ shared-terminal-unwritable = { $file } lässt sich nicht schreiben: { $why }
 shared-terminal-no-records = { $file }: hier ist noch kein Stand aufbewahrt; den eigenen holt: snowhum import my-yard.toml
 shared-terminal-no-home = es gibt keinen eigenen Ordner für die Aufzeichnungen; eine Datei mit --store nennen
 shared-terminal-wrong-option = { $option } „{ $written }“: { $right }
+
+shared-terminal-no-answer = die Antwort ist nicht zu schreiben: { $why }
+shared-terminal-last-winter = { $file }: last_winter = „{ $name }“: { $why }
+shared-terminal-other-yard = ist nicht dieser Stand in einem früheren Jahr; die Datei desselben Standes vom letzten Jahr nennen oder die Zeile streichen
+shared-terminal-visit = { $file }: ein Besuch: { $wrong }
+shared-terminal-zone = Zeitzone „{ $zone }“: { $why }
+shared-terminal-room = { $file }: indoors „{ $room }“.record: { $why }
+shared-terminal-room-columns = record_columns: { $wrong }; etwa „{ $right }“
+shared-terminal-room-empty = { $file }: nichts darin wurde zwischen { $from } und { $until } gemessen; die Jahre berichtigen
+shared-terminal-no-word = „{ $term }“ ist nicht unter den Wörtern; alle zeigt: snowhum words
+shared-terminal-term = { $british } (nordamerikanisch: { $american })

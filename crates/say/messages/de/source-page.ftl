@@ -1,7 +1,7 @@
 ## Die Seite „Woher die Zahlen kommen“.
 
 source-page-heading = Woher die Zahlen kommen
-source-page-lede = Jede Zahl, auf der die Antworten beruhen: in einer genannten Veröffentlichung gelesen, übliche Praxis, aus der Erinnerung, oder eigene Einschätzung.
+source-page-lede = Jede Zahl, auf der die Antworten beruhen: in einer genannten Veröffentlichung gelesen, übliche Praxis, aus der Erinnerung, oder eigene Einschätzung. Namen, Bedeutung und Quellen stehen auf Englisch da, wie in den Dateien des Programms.
 source-page-find = Suchen nach
 source-page-look = Suchen
 source-page-title = { $file ->
@@ -16,7 +16,6 @@ source-page-title = { $file ->
     [spring_strength] Stärke im Frühjahr
     [weighing] Wiegen
     [empty_hive] Die leere Beute
-    [mites] Milben
     [edge_losses] Kanten der Beute
     [openings] Öffnungen
     [materials] Werkstoffe
@@ -36,11 +35,84 @@ source-page-title = { $file ->
    *[other] Weitere Zahlen
 }
 source-page-file = { $title }, { NUMBER($figures) }
-source-page-low = Eines von zehn darunter
-source-page-high = Eines von zehn darüber
-source-page-varies = Jedes gerechnete Volk zieht seinen eigenen
-source-page-value = Wert
-source-page-unit = Einheit
-source-page-status = Art
-source-page-source = Quelle
 source-page-all = Alle Zahlen
+source-page-meaning = Bedeutung
+source-page-unit = Einheit
+source-page-fact = { $fact ->
+    [low] Eins von zehn darunter
+    [high] Eins von zehn darüber
+    [varies] Jedes gerechnete Volk zieht seinen eigenen
+    [value] Wert
+    [values] Werte
+    [status] Stand
+    [source] Quelle
+    [name] Name
+    [material] Stoff
+    [region] Gegend
+    [range] Spanne
+    [size] Größe
+    [length] Länge
+    [width] Breite
+    [depth] Tiefe
+    [frames] Waben
+    [combs] Waben
+    [comb] Wabe
+    [boxes] Zargen
+    [box] Zarge
+    [wall] Wand
+    [wall_r] Wärmewiderstand der Wand
+    [other] Die andere Seite
+    [other_r] Wärmewiderstand der anderen Seite
+    [edge] Kante
+    [conductivity] Wärmeleitfähigkeit
+    [density] Dichte
+    [specific_heat] Spezifische Wärme
+    [vapour_resistance] Dampfwiderstand
+    [absorptance] Aufgenommenes Sonnenlicht
+    [breathes] Atmet
+    [days] Tage
+    [months] Monate
+    [hour] Stunde
+    [year] Jahr
+    [winter] Winter
+    [from] Von
+    [to] Bis
+    [place] Ort
+    [hive] Beute
+    [colony] Volk
+    [yard] Stand
+    [yards] Stände
+    [belief] Glaube
+    [word] Wort
+    [words] Wörter
+    [prior] Vor jedem Blick
+    [given] Gegeben
+    [share] Anteil
+    [cold] Kalt
+    [cool] Kühl
+    [mild] Mild
+    [warm] Warm
+    [heat] Wärme
+    [sugar] Zucker
+    [currency] Währung
+    [entrance] Flugloch
+    [upper_hole] Oberes Flugloch
+    [lid] Deckel
+    [wrap] Hülle
+   *[none] { $written }
+}
+source-page-unit-of = { $unit ->
+    [C] °C
+    [day] Tag im Jahr
+    [days] Tage
+    [hours] Stunden
+    [years] Jahre
+    [share] von 1
+    [chance] von 1, eine Wahrscheinlichkeit
+    [times] mal
+    [degrees] Grad
+    [bees] Bienen
+    [cells] Zellen
+    [frames] Waben
+   *[seams] Wabengassen
+}

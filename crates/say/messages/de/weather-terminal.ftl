@@ -32,3 +32,10 @@ weather-terminal-too-short = as-of { $on }: Frühling ist hier am { $spring }; e
 weather-terminal-no-hours = die Wetterdateien enthalten keine Stunden
 weather-terminal-columns-alone = --columns sagt, wie die Datei einer Station zu lesen ist; diese Datei mit --weather angeben
 weather-terminal-no-folder = es gibt keinen eigenen Ordner für Vorhersagen
+
+weather-terminal-no-service = einen Dienst nennen: --live met-norway, nws oder open-meteo
+weather-terminal-no-file = keine Wetterdatei wurde genannt
+weather-terminal-no-format = { $file }: Zeile 1: keine Form, die gelesen wird. Vier sind es: EPW (beginnt mit LOCATION), ISD-lite (zwölf ganze Zahlen je Zeile), GHCN-Daily (Zeilen mit ID,YYYYMMDD,ELEMENT,VALUE) und die CSV einer Station mit einer Zeile Überschriften.
+weather-terminal-by-headings = Nach den Überschriften ist es die letzte, so gelesen; jede Größe, Einheit und die Folge von Tag und Monat prüfen:
+weather-terminal-no-headings = Die erste Zeile hat keine Überschriften für Zeit und Temperatur; sagen, welche es sind, etwa
+weather-terminal-apart = oder, wo Jahr, Monat, Tag und Stunde getrennt stehen,

@@ -18,3 +18,7 @@ deadout-terminal-comb = Comb
 deadout-terminal-stores = Stores
 deadout-terminal-people = People
 deadout-terminal-stops = A yes stops everything.
+
+deadout-terminal-sign-right = write NAME=yes, no, fairly-sure, fairly-no or unseen, such as small-cluster=yes
+deadout-terminal-how = Answer y (yes), f (fairly sure), n (no), or Enter for not looked at.
+deadout-terminal-again = Write y, f, n, or nothing.

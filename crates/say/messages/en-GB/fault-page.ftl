@@ -36,3 +36,4 @@ fault-page-too-slow = This took too long to come.
 fault-page-way = This address is not asked in that way.
 fault-page-file = { $file } cannot be written: { $why }
 fault-page-keep = keep={ $word }: write yes, all or unasked.
+fault-page-no-json = This is no note as /api describes it ({ $why }).

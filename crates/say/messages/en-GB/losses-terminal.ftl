@@ -27,3 +27,8 @@ losses-terminal-spread = Spread
 losses-terminal-times = { NUMBER($times, digits: 2) } times what luck alone gives; 1 is taken if it is less
 losses-terminal-members = Members
 losses-terminal-who = { NUMBER($none) } without a loss, { NUMBER($all) } lost all
+
+losses-terminal-earlier-right = write LOST/COLONIES, such as 1/5, of at most { NUMBER($most) }
+losses-terminal-member-right = write NAME=LOST/COLONIES, such as Ann=1/5
+losses-terminal-too-large = { $file }: larger than any club's list
+losses-terminal-line = { $file }, line { NUMBER($line) }: "{ $written }": write name, colonies at risk, colonies lost, such as Ann,5,1

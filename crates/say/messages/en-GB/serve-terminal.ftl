@@ -22,3 +22,8 @@ serve-terminal-choose = Choose a pass phrase of at least 12 letters; who knows i
 serve-terminal-phrase = Pass phrase:
 serve-terminal-once-more = Once more:
 serve-terminal-not-same = the two are not the same; start again
+
+serve-terminal-port = port { $port }: { $why }; choose another with --port
+serve-terminal-no-port = no port to listen on
+serve-terminal-clock = the clock of this machine says { $today }, before this program was written: no phone would take a certificate of that day. Set the clock, then start again
+serve-terminal-authority = { $folder }: { $why }; mend it, or remove the folder to begin anew (every phone must then trust it anew)

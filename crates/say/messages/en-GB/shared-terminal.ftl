@@ -70,3 +70,14 @@ shared-terminal-unwritable = { $file } cannot be written: { $why }
 shared-terminal-no-records = { $file }: no yard is kept here yet; bring yours in with: snowhum import my-yard.toml
 shared-terminal-no-home = there is no home folder to keep records in; name a file with --store
 shared-terminal-wrong-option = { $option } "{ $written }": { $right }
+
+shared-terminal-no-answer = the answer cannot be written: { $why }
+shared-terminal-last-winter = { $file }: last_winter = "{ $name }": { $why }
+shared-terminal-other-yard = is not this yard in an earlier year; name last year's file of the same yard, or take the line out
+shared-terminal-visit = { $file }: a visit: { $wrong }
+shared-terminal-zone = zone "{ $zone }": { $why }
+shared-terminal-room = { $file }: indoors "{ $room }".record: { $why }
+shared-terminal-room-columns = record_columns: { $wrong }; such as "{ $right }"
+shared-terminal-room-empty = { $file }: nothing in it was measured between { $from } and { $until }; mend the years
+shared-terminal-no-word = "{ $term }" is not among the words; see them all: snowhum words
+shared-terminal-term = { $british } (North American: { $american })

@@ -16,7 +16,6 @@ source-page-title = { $file ->
     [spring_strength] Strength in spring
     [weighing] Weighing
     [empty_hive] The empty hive
-    [mites] Mites
     [edge_losses] Edges of the hive
     [openings] Openings
     [materials] Materials
@@ -36,11 +35,84 @@ source-page-title = { $file ->
    *[other] Other figures
 }
 source-page-file = { $title }, { NUMBER($figures) }
-source-page-low = One in ten below
-source-page-high = One in ten above
-source-page-varies = Each computed hive draws its own
-source-page-value = Value
-source-page-unit = Unit
-source-page-status = Status
-source-page-source = Source
 source-page-all = All figures
+source-page-meaning = Meaning
+source-page-unit = Unit
+source-page-fact = { $fact ->
+    [low] One in ten below
+    [high] One in ten above
+    [varies] Each computed hive draws its own
+    [value] Value
+    [values] Values
+    [status] Status
+    [source] Source
+    [name] Name
+    [material] Material
+    [region] Region
+    [range] Range
+    [size] Size
+    [length] Length
+    [width] Width
+    [depth] Depth
+    [frames] Frames
+    [combs] Combs
+    [comb] Comb
+    [boxes] Boxes
+    [box] Box
+    [wall] Wall
+    [wall_r] Resistance of the wall
+    [other] The other side
+    [other_r] Resistance of the other side
+    [edge] Edge
+    [conductivity] Conductivity
+    [density] Density
+    [specific_heat] Specific heat
+    [vapour_resistance] Resistance to vapour
+    [absorptance] Sunlight taken up
+    [breathes] Breathes
+    [days] Days
+    [months] Months
+    [hour] Hour
+    [year] Year
+    [winter] Winter
+    [from] From
+    [to] To
+    [place] Place
+    [hive] Hive
+    [colony] Colony
+    [yard] Yard
+    [yards] Yards
+    [belief] Belief
+    [word] Word
+    [words] Words
+    [prior] Before any look
+    [given] Given
+    [share] Share
+    [cold] Cold
+    [cool] Cool
+    [mild] Mild
+    [warm] Warm
+    [heat] Heat
+    [sugar] Sugar
+    [currency] Currency
+    [entrance] Entrance
+    [upper_hole] Upper hole
+    [lid] Lid
+    [wrap] Wrap
+   *[none] { $written }
+}
+source-page-unit-of = { $unit ->
+    [C] °C
+    [day] day of the year
+    [days] days
+    [hours] hours
+    [years] years
+    [share] of 1
+    [chance] of 1, a chance
+    [times] times
+    [degrees] degrees
+    [bees] bees
+    [cells] cells
+    [frames] frames
+   *[seams] seams
+}

@@ -32,3 +32,10 @@ weather-terminal-too-short = as-of { $on }: spring here is { $spring }; a winter
 weather-terminal-no-hours = the weather files hold no hours
 weather-terminal-columns-alone = --columns says how to read a station's file; give that file with --weather
 weather-terminal-no-folder = there is no home folder to keep forecasts in
+
+weather-terminal-no-service = name a service: --live met-norway, nws or open-meteo
+weather-terminal-no-file = no weather file was given
+weather-terminal-no-format = { $file }: line 1: of no format that is read. Four are: EPW (begins with LOCATION), ISD-lite (twelve whole numbers a row), GHCN-Daily (rows of ID,YYYYMMDD,ELEMENT,VALUE) and a station's CSV with a line of headings.
+weather-terminal-by-headings = By its headings it is the last, read so; check each quantity, unit and the order of day and month:
+weather-terminal-no-headings = Its first line has no headings that tell time and temperature; say which they are, such as
+weather-terminal-apart = or, where year, month, day and hour stand apart,

@@ -18,3 +18,7 @@ deadout-terminal-comb = Rayons
 deadout-terminal-stores = Provisions
 deadout-terminal-people = Gens
 deadout-terminal-stops = Un oui arrête tout.
+
+deadout-terminal-sign-right = écrire NOM=yes, no, fairly-sure, fairly-no ou unseen, par exemple small-cluster=yes
+deadout-terminal-how = Répondre y (oui), f (plutôt sûr), n (non), ou Entrée : pas regardé.
+deadout-terminal-again = Écrire y, f, n, ou rien.

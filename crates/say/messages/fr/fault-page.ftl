@@ -36,3 +36,4 @@ fault-page-too-slow = C’est arrivé trop lentement.
 fault-page-way = Cette adresse ne se demande pas ainsi.
 fault-page-file = { $file } ne peut pas être écrit : { $why }
 fault-page-keep = keep={ $word } : écrire yes, all ou unasked.
+fault-page-no-json = Ce n’est pas une note comme /api la décrit ({ $why }).

@@ -30,3 +30,8 @@ losses-terminal-spread = Étalement
 losses-terminal-times = { NUMBER($times, digits: 2) } fois ce que donne le hasard seul ; on prend 1 si c’est moins
 losses-terminal-members = Membres
 losses-terminal-who = { NUMBER($none) } sans perte, { NUMBER($all) } ont tout perdu
+
+losses-terminal-earlier-right = écrire PERDUES/COLONIES, par exemple 1/5, au plus { NUMBER($most) }
+losses-terminal-member-right = écrire NOM=PERDUES/COLONIES, par exemple Ann=1/5
+losses-terminal-too-large = { $file } : plus grand que la liste d’aucun club
+losses-terminal-line = { $file }, ligne { NUMBER($line) } : « { $written } » : écrire nom, colonies hivernées, colonies perdues, par exemple Ann,5,1

@@ -22,3 +22,8 @@ serve-terminal-choose = Choisir une phrase de passe d’au moins 12 lettres ; 
 serve-terminal-phrase = Phrase de passe :
 serve-terminal-once-more = Encore une fois :
 serve-terminal-not-same = les deux ne sont pas les mêmes ; recommencer
+
+serve-terminal-port = port { $port } : { $why } ; en choisir un autre avec --port
+serve-terminal-no-port = aucun port libre
+serve-terminal-clock = l’horloge de cette machine dit { $today }, avant l’écriture de ce programme : aucun téléphone ne prendrait un certificat de ce jour. Régler l’horloge, puis relancer
+serve-terminal-authority = { $folder } : { $why } ; le réparer, ou ôter le dossier pour recommencer (chaque téléphone devra alors lui refaire confiance)

@@ -67,3 +67,14 @@ shared-terminal-unwritable = { $file } ne peut pas être écrit : { $why }
 shared-terminal-no-records = { $file } : aucun rucher n’est encore gardé ici ; apporter le sien avec : snowhum import my-yard.toml
 shared-terminal-no-home = il n’y a pas de dossier personnel pour les archives ; nommer un fichier avec --store
 shared-terminal-wrong-option = { $option } « { $written } » : { $right }
+
+shared-terminal-no-answer = la réponse ne peut pas être écrite : { $why }
+shared-terminal-last-winter = { $file } : last_winter = « { $name } » : { $why }
+shared-terminal-other-yard = n’est pas ce rucher une année d’avant ; nommer le fichier de l’an passé du même rucher, ou ôter la ligne
+shared-terminal-visit = { $file } : une visite : { $wrong }
+shared-terminal-zone = fuseau « { $zone } » : { $why }
+shared-terminal-room = { $file } : indoors « { $room } ».record : { $why }
+shared-terminal-room-columns = record_columns : { $wrong } ; par exemple « { $right } »
+shared-terminal-room-empty = { $file } : rien n’y a été mesuré entre { $from } et { $until } ; corriger les années
+shared-terminal-no-word = « { $term } » n’est pas parmi les mots ; les voir tous : snowhum words
+shared-terminal-term = { $british } (nord-américain : { $american })

@@ -1,7 +1,7 @@
 ## La page « D’où viennent les chiffres ».
 
 source-page-heading = D’où viennent les chiffres
-source-page-lede = Chaque chiffre sur lequel reposent les réponses : lu dans une publication nommée, pratique courante, de mémoire, ou notre propre jugement.
+source-page-lede = Chaque chiffre sur lequel reposent les réponses : lu dans une publication nommée, pratique courante, de mémoire, ou notre propre jugement. Leurs noms, leur sens et leurs sources sont en anglais, comme dans les fichiers du programme.
 source-page-find = Chercher
 source-page-look = Chercher
 source-page-title = { $file ->
@@ -16,7 +16,6 @@ source-page-title = { $file ->
     [spring_strength] La force au printemps
     [weighing] La pesée
     [empty_hive] La ruche vide
-    [mites] Varroas
     [edge_losses] Les arêtes de la ruche
     [openings] Ouvertures
     [materials] Matériaux
@@ -36,11 +35,84 @@ source-page-title = { $file ->
    *[other] Autres chiffres
 }
 source-page-file = { $title }, { NUMBER($figures) }
-source-page-low = Un sur dix au-dessous
-source-page-high = Un sur dix au-dessus
-source-page-varies = Chaque ruche calculée tire le sien
-source-page-value = Valeur
-source-page-unit = Unité
-source-page-status = Statut
-source-page-source = Source
 source-page-all = Tous les chiffres
+source-page-meaning = Sens
+source-page-unit = Unité
+source-page-fact = { $fact ->
+    [low] Un sur dix en dessous
+    [high] Un sur dix au-dessus
+    [varies] Chaque ruche calculée tire le sien
+    [value] Valeur
+    [values] Valeurs
+    [status] Statut
+    [source] Source
+    [name] Nom
+    [material] Matériau
+    [region] Région
+    [range] Fourchette
+    [size] Taille
+    [length] Longueur
+    [width] Largeur
+    [depth] Profondeur
+    [frames] Cadres
+    [combs] Rayons
+    [comb] Rayon
+    [boxes] Corps
+    [box] Corps
+    [wall] Paroi
+    [wall_r] Résistance de la paroi
+    [other] L’autre côté
+    [other_r] Résistance de l’autre côté
+    [edge] Arête
+    [conductivity] Conductivité
+    [density] Masse volumique
+    [specific_heat] Chaleur massique
+    [vapour_resistance] Résistance à la vapeur
+    [absorptance] Soleil absorbé
+    [breathes] Respire
+    [days] Jours
+    [months] Mois
+    [hour] Heure
+    [year] Année
+    [winter] Hiver
+    [from] De
+    [to] À
+    [place] Lieu
+    [hive] Ruche
+    [colony] Colonie
+    [yard] Rucher
+    [yards] Ruchers
+    [belief] Croyance
+    [word] Mot
+    [words] Mots
+    [prior] Avant tout regard
+    [given] Donné
+    [share] Part
+    [cold] Froid
+    [cool] Frais
+    [mild] Doux
+    [warm] Chaud
+    [heat] Chaleur
+    [sugar] Sucre
+    [currency] Monnaie
+    [entrance] Entrée
+    [upper_hole] Trou supérieur
+    [lid] Couvercle
+    [wrap] Enveloppe
+   *[none] { $written }
+}
+source-page-unit-of = { $unit ->
+    [C] °C
+    [day] jour de l’année
+    [days] jours
+    [hours] heures
+    [years] ans
+    [share] sur 1
+    [chance] sur 1, une chance
+    [times] fois
+    [degrees] degrés
+    [bees] abeilles
+    [cells] cellules
+    [frames] cadres
+   *[seams] ruelles
+}

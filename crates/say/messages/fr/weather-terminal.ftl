@@ -32,3 +32,10 @@ weather-terminal-too-short = as-of { $on } : le printemps est ici le { $spring
 weather-terminal-no-hours = les fichiers météo ne contiennent aucune heure
 weather-terminal-columns-alone = --columns dit comment lire le fichier d’une station ; donner ce fichier avec --weather
 weather-terminal-no-folder = il n’y a pas de dossier personnel pour les prévisions
+
+weather-terminal-no-service = nommer un service : --live met-norway, nws ou open-meteo
+weather-terminal-no-file = aucun fichier de météo n’a été donné
+weather-terminal-no-format = { $file } : ligne 1 : d’aucun format qui est lu. Quatre le sont : EPW (commence par LOCATION), ISD-lite (douze nombres entiers par ligne), GHCN-Daily (lignes ID,YYYYMMDD,ELEMENT,VALUE) et le CSV d’une station avec une ligne de titres.
+weather-terminal-by-headings = D’après ses titres c’est le dernier, lu ainsi ; vérifier chaque grandeur, unité et l’ordre du jour et du mois :
+weather-terminal-no-headings = Sa première ligne n’a pas de titres pour l’heure et la température ; dire lesquels, par exemple
+weather-terminal-apart = ou, si année, mois, jour et heure sont séparés,

@@ -12,27 +12,19 @@ use crate::commands::serve::lan::LanArguments;
 /// Options of every command that answers.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct Common {
-    /// Print JSON on stdout instead of words.
     #[arg(long, global = true)]
     pub(crate) json: bool,
-    /// Units of answers, and of numbers written without one; as chosen for the pages of the records, else metric.
     #[arg(long = "units", id = "units", global = true, value_enum, value_name = "UNITS")]
     pub(crate) asked_units: Option<Units>,
     /// The units that hold, once the records were asked.
     #[arg(skip)]
     pub(crate) units: Units,
-    /// Language of answers; as chosen for the pages of the records, else British English. Pages are in it until another is
-    /// chosen on them; without it in the browser's. German and French have not been read by a keeper of the tongue yet:
-    /// cautions have their English text beside them. Help stands in English.
     #[arg(long, global = true, value_enum, value_name = "LANGUAGE")]
     pub(crate) language: Option<Tag>,
-    /// Words of the trade in English; as chosen for the pages of the records, else British.
     #[arg(long, global = true, value_enum, value_name = "WORDS")]
     pub(crate) words: Option<Words>,
-    /// The file the keeper's records are in; in the user's data folder if not given.
     #[arg(long, global = true, value_name = "FILE")]
     pub(crate) store: Option<PathBuf>,
-    /// Threads to use; all cores if not given.
     #[arg(long, global = true, value_name = "N")]
     pub(crate) threads: Option<usize>,
 }
@@ -47,10 +39,8 @@ impl Common {
 /// Units in words.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, ValueEnum)]
 pub(crate) enum Units {
-    /// Kilograms, litres, degrees Celsius.
     #[default]
     Metric,
-    /// Pounds, US gallons, degrees Fahrenheit.
     Us,
 }
 
@@ -75,9 +65,7 @@ impl From<snowhum_units::System> for Units {
 /// Words of the trade.
 #[derive(Debug, Clone, Copy, ValueEnum)]
 pub(crate) enum Words {
-    /// Floor, crownboard, roof.
     British,
-    /// Bottom board, inner cover, outer cover.
     NorthAmerican,
 }
 
@@ -93,16 +81,12 @@ impl From<Words> for Language {
 /// Languages by their tags.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub(crate) enum Tag {
-    /// English, as in Britain.
     #[value(name = "en-GB", alias = "en")]
     British,
-    /// English, as in North America.
     #[value(name = "en-US")]
     NorthAmerican,
-    /// German.
     #[value(name = "de")]
     German,
-    /// French.
     #[value(name = "fr")]
     French,
 }
@@ -121,7 +105,6 @@ impl From<Tag> for Language {
 /// Which yard is served, and where its notes are kept.
 #[derive(Debug, Args)]
 pub(crate) struct ServeArguments {
-    /// The port; 8462 or the next that is free if not given.
     #[arg(long, value_name = "PORT")]
     pub(crate) port: Option<u16>,
     #[command(flatten)]
@@ -133,13 +116,10 @@ pub(crate) struct ServeArguments {
 /// Live weather; nothing is asked of anybody unless a service is named.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct LiveArguments {
-    /// Ask this service for a forecast of the yard's place, kept in a cache; off if not given.
     #[arg(long, value_name = "SERVICE", value_enum)]
     pub(crate) live: Option<LiveService>,
-    /// A mail address or site at which the service can reach you; MET Norway and the NWS ask for it.
     #[arg(long, value_name = "ADDRESS")]
     pub(crate) contact: Option<String>,
-    /// Say that your use of Open-Meteo is not commercial, as its terms ask.
     #[arg(long)]
     pub(crate) open_meteo_not_commercial: bool,
 }
@@ -147,18 +127,14 @@ pub(crate) struct LiveArguments {
 /// Services that foretell weather.
 #[derive(Debug, Clone, Copy, ValueEnum)]
 pub(crate) enum LiveService {
-    /// MET Norway: the whole world, about nine days.
     MetNorway,
-    /// The National Weather Service: the United States.
     Nws,
-    /// Open-Meteo.
     OpenMeteo,
 }
 
 /// Which yard, and how its winter is computed.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct YardArguments {
-    /// A yard file; else the yard of the records, else the invented demo yard.
     #[arg(long, value_name = "FILE")]
     pub(crate) apiary: Option<PathBuf>,
     #[command(flatten)]
@@ -168,24 +144,16 @@ pub(crate) struct YardArguments {
 /// How a winter is computed.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct RunArguments {
-    /// A weather file (EPW, ISD-lite, GHCN-Daily, or a station's CSV with --columns); more than one for more years.
     #[arg(long, value_name = "FILE")]
     pub(crate) weather: Vec<PathBuf>,
-    /// What the columns of a station's CSV are, such as "time=Date,temperature=Temp:F"; where they stand apart
-    /// "year=Y,month=M,day=D,hour=H,minute=Min" in place of the time. Its place: latitude, longitude and elevation.
     #[arg(long, value_name = "MAPPING")]
     pub(crate) columns: Option<String>,
-    /// The day asked about. If not given, a plan is of the yard file's own day; where things stand now is of today, of an
-    /// invented yard of its own day.
     #[arg(long, value_name = "DATE", value_parser = parse_date)]
     pub(crate) as_of: Option<Date>,
-    /// Seed of all random numbers.
     #[arg(long, value_name = "N", default_value_t = 1)]
     pub(crate) seed: u64,
-    /// Members of the ensemble for each colony.
     #[arg(long, value_name = "N", default_value_t = MEMBERS as u32, value_parser = clap::value_parser!(u32).range(8..=10_000))]
     pub(crate) members: u32,
-    /// End with code 1 if a colony needs the keeper now: where its word is today or this week.
     #[arg(long)]
     pub(crate) check: bool,
 }

@@ -1,9 +1,12 @@
 //! Values as arguments have them: quantities, plain numbers, days, months.
 
 use jiff::civil::Date;
-use snowhum_apiary::{Reckoned, read_day};
+use snowhum_apiary::{Reckoned, Wrong, read_day};
+use snowhum_say::arguments_terminal as text;
 use snowhum_units::{Bare, Measured, ParseError, System};
 use std::str::FromStr;
+
+use crate::text::voice::in_words;
 
 /// A quantity, read in either system: which of the two a bare number is in is known once all arguments are.
 #[derive(Debug, Clone, Copy)]
@@ -13,10 +16,10 @@ pub(crate) struct Written<Q> {
 }
 
 impl<Q: Measured> FromStr for Written<Q> {
-    type Err = ParseError;
+    type Err = String;
 
-    fn from_str(text: &str) -> Result<Self, ParseError> {
-        let read = |system| Q::read(text, Bare::In(system));
+    fn from_str(text: &str) -> Result<Self, String> {
+        let read = |system| Q::read(text, Bare::In(system)).map_err(told);
         Ok(Self { metric: read(System::Metric)?, us: read(System::Us)? })
     }
 }
@@ -33,35 +36,40 @@ impl<Q: Copy> Written<Q> {
 
 /// A number without a unit.
 pub(crate) fn plain(text: &str) -> Result<f64, String> {
-    snowhum_units::number(text).map_err(|wrong| wrong.to_string())
+    snowhum_units::number(text).map_err(told)
 }
 
-pub(crate) fn in_range(text: &str, low: f64, high: f64, what: &str) -> Result<f64, String> {
-    let number = plain(text).ok().filter(|value| (low..=high).contains(value));
-    number.ok_or_else(|| format!("\"{text}\" is not {what} (between {low} and {high})"))
+fn told(wrong: ParseError) -> String {
+    in_words(&Wrong::from(wrong).message())
+}
+
+/// A number of `days` or `bees`.
+pub(crate) fn in_range(written: &str, low: f64, high: f64, what: &'static str) -> Result<f64, String> {
+    let number = plain(written).ok().filter(|value| (low..=high).contains(value));
+    number.ok_or_else(|| in_words(&text::out_of_range(high, low, what, written)))
 }
 
 /// A day that is asked about, in any order in use, or by its distance from today.
 pub(crate) fn parse_date(text: &str) -> Result<Date, String> {
     let today = jiff::Timestamp::now().to_zoned_datetime(jiff::tz::TimeZone::system()).date();
-    read_day(text, Reckoned::Nearest(today)).map_err(|wrong| wrong.to_string())
+    read_day(text, Reckoned::Nearest(today)).map_err(|wrong| in_words(&wrong.message()))
 }
 
 /// A month by its number or name, with its year, or as a day in it.
-pub(crate) fn any_month(text: &str) -> Result<i8, String> {
-    let text = text.trim();
+pub(crate) fn any_month(written: &str) -> Result<i8, String> {
+    let written = written.trim();
     let digits = |part: &str, most: usize| (1..=most).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());
-    let parts: Vec<&str> = text.split('-').collect();
+    let parts: Vec<&str> = written.split('-').collect();
     let month = match parts[..] {
         [month] if digits(month, 2) => month.parse().ok(),
         [year, month] if year.len() == 4 && month.len() == 2 && digits(year, 4) && digits(month, 2) => {
             month.parse().ok()
         }
         // The year is of no matter here.
-        _ => [text.to_owned(), format!("1 {text}")].iter().find_map(|day| month_of(day)),
+        _ => [written.to_owned(), format!("1 {written}")].iter().find_map(|day| month_of(day)),
     };
     let month = month.filter(|month| (1..=12).contains(month));
-    month.ok_or_else(|| format!("\"{text}\" is no month; write one such as 1, January, 2026-01 or 2026-01-18"))
+    month.ok_or_else(|| in_words(&text::no_month(written)))
 }
 
 fn month_of(day: &str) -> Option<i8> {

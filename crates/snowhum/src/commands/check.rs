@@ -4,7 +4,7 @@ use std::path::Path;
 
 use crate::args::Common;
 use snowhum_advice::indoors::minds;
-use snowhum_say::yard_taken;
+use snowhum_say::{check_terminal as say, yard_taken};
 
 use crate::room_record::with_records;
 use crate::text::voice::{in_words, tongue};
@@ -20,7 +20,7 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
                 text::say("{\n  \"faults\": []\n}")?;
             } else {
                 let (hives, colonies) = (apiary.hives.len(), apiary.colonies.len());
-                text::say(&format!("{name}: no faults; hives: {hives}, colonies: {colonies}."))?;
+                text::say(&in_words(&say::well(colonies, name, hives)))?;
                 for advisory in advisories {
                     let note = yard_taken::line(advisory.field, advisory.line, advisory.text);
                     text::say(&text::wrapped(format!("- {}", in_words(&note)), 2))?;
@@ -34,7 +34,7 @@ pub(super) fn run(file: &Path, common: &Common) -> anyhow::Result<()> {
         Err(faults) if common.json => {
             let faults = sources::told(faults)?;
             text::say(&serde_json::to_string_pretty(&faults)?)?;
-            Err(exit::input(format!("{name}: {} faults", faults.faults.len())))
+            Err(exit::refused(say::faults(faults.faults.len(), name)))
         }
         Err(faults) => Err(exit::input(sources::told(faults)?.said(tongue()))),
     }

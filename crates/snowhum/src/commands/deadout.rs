@@ -8,7 +8,7 @@ use snowhum_advice::deadout::{
     DeadoutAnswer, FromRecords, Question, Seen, SeenSign, deadout, from_records, questions, to_keep,
 };
 use snowhum_apiary::{Act, Apiary, Conditions, Entry, Note, NoteId, Sign};
-use snowhum_say::note_terminal;
+use snowhum_say::{deadout_terminal as own, note_terminal, shared_terminal as shared};
 use snowhum_store::Store;
 use std::path::{Path, PathBuf};
 use uuid::Uuid;
@@ -21,24 +21,17 @@ use crate::{exit, keep, progress, sources, text, weather_source};
 /// What was seen.
 #[derive(Debug, Args)]
 pub(crate) struct DeadoutArguments {
-    /// The dead colony: what its records answer is taken from them, where you have not looked.
     colony: Option<String>,
-    /// Keep the examination in the records, as a note of that colony.
     #[arg(long, requires = "colony", conflicts_with = "apiary")]
     keep: bool,
-    /// When it was examined: "2026-02-14 12:00" on the yard's clock; now if not given.
     #[arg(long, value_name = "TIME", requires = "colony")]
     at: Option<String>,
-    /// A yard file; else the yard of the records, else the invented demo yard.
     #[arg(long, value_name = "FILE", requires = "colony")]
     apiary: Option<PathBuf>,
-    /// A sign: NAME=yes, no, fairly-sure (there), fairly-no, or unseen.
     #[arg(long = "sign", value_name = "NAME=SEEN")]
     signs: Vec<String>,
-    /// List the signs and what each asks.
     #[arg(long)]
     list: bool,
-    /// Seed of the redrawn tables behind the ranges.
     #[arg(long, value_name = "N", default_value_t = 1)]
     seed: u64,
 }
@@ -121,10 +114,7 @@ fn put(path: Option<&Path>, note: &Note) -> anyhow::Result<()> {
 
 /// A sign as `NAME=SEEN`.
 fn sign(text: &str) -> anyhow::Result<SeenSign> {
-    let wrong = || {
-        let words = "write NAME=yes, no, fairly-sure, fairly-no or unseen, such as small-cluster=yes";
-        exit::input(format!("--sign \"{text}\": {words}"))
-    };
+    let wrong = || exit::refused(shared::wrong_option("--sign", own::sign_right(), text));
     let (name, seen) = text.split_once('=').ok_or_else(wrong)?;
     let seen = Seen::read(seen).ok_or_else(wrong)?;
     Ok(SeenSign { name: name.trim().to_owned(), seen })
@@ -133,7 +123,7 @@ fn sign(text: &str) -> anyhow::Result<SeenSign> {
 /// Asks each question in turn, until one of foulbrood is answered with yes or the input ends.
 fn asked(questions: &[Question], mut input: impl BufRead, mut out: impl Write) -> io::Result<Vec<SeenSign>> {
     let mut signs = Vec::new();
-    writeln!(out, "Answer y (yes), f (fairly sure), n (no), or Enter for not looked at.")?;
+    writeln!(out, "{}", in_words(&own::how()))?;
     for question in questions {
         let Some(seen) = answered(question, &mut input, &mut out)? else { break };
         signs.push(SeenSign { name: question.name.clone(), seen });
@@ -156,7 +146,7 @@ fn answered(question: &Question, input: &mut impl BufRead, out: &mut impl Write)
         if let Some(seen) = Seen::read(&line) {
             return Ok(Some(seen));
         }
-        writeln!(out, "Write y, f, n, or nothing.")?;
+        writeln!(out, "{}", in_words(&own::again()))?;
     }
 }
 

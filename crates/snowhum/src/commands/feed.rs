@@ -20,34 +20,24 @@ const USUAL: &str = "Langstroth, 10 frames";
 /// What is short.
 #[derive(Debug, Args)]
 pub(crate) struct FeedArguments {
-    /// A colony of the yard: what it is short of, its hive and its dates are known from there.
     #[arg(value_name = "COLONY", required_unless_present = "short")]
     colony: Option<String>,
-    /// Stores that are short, such as "8 kg" or "18 lb"; a bare number is in your --units.
     #[arg(long, value_name = "MASS")]
     short: Option<Written<Kilogram>>,
-    /// When it is fed; autumn if not given, and of a colony by its day.
     #[arg(long, value_enum)]
     season: Option<When>,
-    /// The day by which syrup must be finished (`plan` says it for your site).
     #[arg(long, value_name = "DATE", value_parser = parse_date)]
     syrup_by: Option<Date>,
-    /// Today: with --syrup-by it says how much must go down a day, or that it is too late.
     #[arg(long, value_name = "DATE", value_parser = parse_date)]
     as_of: Option<Date>,
-    /// What your feeder holds, such as "6 L" or "2 gal"; a bare number is in your --units.
     #[arg(long, value_name = "VOLUME")]
     feeder: Option<Written<CubicMetre>>,
-    /// Hive whose box the feed lies on; a Langstroth of ten frames if not given.
     #[arg(long, value_name = "HIVE", conflicts_with = "colony")]
     hive: Option<String>,
-    /// Size of that box; the lowest usual one if not given.
     #[arg(long = "box", value_name = "SIZE")]
     size: Option<String>,
-    /// Thickness of a slab, such as "5 cm" or "2 in": how much is that? A bare number is in your --units.
     #[arg(long, value_name = "THICK")]
     slab: Option<Written<Metre>>,
-    /// Note what you gave, such as "10 L 3:2 syrup" or "2.5 kg fondant".
     #[arg(long, value_name = "GIVEN", requires = "colony")]
     keep: Option<String>,
     #[command(flatten)]
@@ -57,11 +47,8 @@ pub(crate) struct FeedArguments {
 /// When it is fed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 enum When {
-    /// Before winter.
     Autumn,
-    /// Bees are clustered.
     Winter,
-    /// Bees fly.
     Spring,
 }
 

@@ -8,13 +8,13 @@ use clap::Args;
 use jiff::Timestamp;
 use serde_json::json;
 use snowhum_apiary::{Apiary, AskedRows, Incoming};
-use snowhum_say::Message;
+use snowhum_say::{Message, fault, import_terminal as own, shared_terminal as shared};
 use snowhum_store::Taken;
 use snowhum_web::{SheetFile, bring_in, last_columns};
 
-use super::records::{say, unreadable};
+use super::records::{say, shown};
 use crate::args::Common;
-use crate::text::voice::in_words;
+use crate::text::voice::tongue;
 use crate::{exit, keep, sources, text};
 
 /// Rows that are shown; --json has all of them.
@@ -23,26 +23,18 @@ const SHOWN: usize = 30;
 /// What is brought in.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct BringArguments {
-    /// A yard file (.toml), an export (.json), or notes in a sheet (.xlsx, .csv).
     #[arg(required_unless_present = "undo", conflicts_with = "undo")]
     file: Option<PathBuf>,
-    /// What the columns of a sheet are, such as "date=Datum, hive=Volk, scale=Gewicht:kg"; told by their headings, or as
-    /// given last time, if not given.
     #[arg(long, value_name = "MAPPING")]
     columns: Option<String>,
-    /// The sheet of a workbook; the first in which something stands if not given.
     #[arg(long, value_name = "NAME")]
     sheet: Option<String>,
-    /// Keep the notes of a sheet; without it they are only shown.
     #[arg(long)]
     keep: bool,
-    /// Keep those too that were asked about: noted twice, or before the first count.
     #[arg(long, requires = "keep", conflicts_with = "leave_asked")]
     sure: bool,
-    /// Leave those out that were asked about, and keep the others.
     #[arg(long, requires = "keep")]
     leave_asked: bool,
-    /// Take back the notes that came in last from a sheet, all at once.
     #[arg(long)]
     undo: bool,
 }
@@ -60,10 +52,9 @@ pub(super) fn run(arguments: &BringArguments, common: &Common) -> anyhow::Result
 
 fn export(file: &Path, common: &Common) -> anyhow::Result<()> {
     let path = keep::place(common.store.as_deref())?;
-    let from = File::open(file).map(BufReader::new).map_err(|error| unreadable(file, &error))?;
+    let from = File::open(file).map(BufReader::new).map_err(|error| sources::unreadable(file, &error))?;
     keep::bring(&path, file, async |store| store.import_json(from).await)?;
-    let said = format!("brought in: everything of the export. Kept in {}", path.display());
-    say(common, &said, &json!({ "imported": "json" }))
+    say(common, own::export(shown(&path)), &json!({ "imported": "json" }))
 }
 
 fn yard(file: &Path, common: &Common) -> anyhow::Result<()> {
@@ -72,71 +63,66 @@ fn yard(file: &Path, common: &Common) -> anyhow::Result<()> {
     let done = keep::bring(&path, file, async |store| store.import_yard(&apiary, Timestamp::now()).await)?;
     let (name, colonies) = (&apiary.name, apiary.colonies.len());
     let (stored, known) = (done.notes.stored, done.notes.known);
-    let said = format!(
-        "brought in: {name} with {colonies} colonies; {stored} notes, {known} known already. Kept in {}",
-        path.display()
-    );
-    say(common, &said, &json!({ "imported": "yard", "yard": name, "stored": stored, "known": known }))
+    let said = own::yard(colonies, shown(&path), known, stored, name);
+    say(common, said, &json!({ "imported": "yard", "yard": name, "stored": stored, "known": known }))
 }
 
 fn sheet(file: &Path, arguments: &BringArguments, common: &Common) -> anyhow::Result<()> {
     let bytes = sources::read(file)?;
     let (path, apiary) = keep::yard(common.store.as_deref()).map_err(|_| no_yard(file))?;
     let last = keep::with_store(&path, async |store| last_columns(store).await.map_err(keep::failure))?;
-    let shown = file.display().to_string();
+    let name = file.display().to_string();
     let given = SheetFile {
         bytes: &bytes,
-        file: &shown,
+        file: &name,
         sheet: arguments.sheet.as_deref(),
         columns: arguments.columns.as_deref(),
         last_columns: last.as_deref(),
     };
-    let incoming = given.read(&apiary, common.units.into(), Timestamp::now()).map_err(exit::input)?;
+    let incoming = given
+        .read(&apiary, common.units.into(), Timestamp::now())
+        .map_err(|wrong| exit::input(wrong.said(tongue())))?;
     if !arguments.keep {
-        let next = format!("Nothing is kept yet. To keep it: snowhum import {shown} --keep");
-        return tell(&incoming, &apiary, None, &next, common);
+        return tell(&incoming, &apiary, None, own::shown(name), common);
     }
     let asked = match (arguments.sure, arguments.leave_asked) {
         (true, _) => AskedRows::Kept,
         (_, true) => AskedRows::LeftOut,
         _ => AskedRows::Open,
     };
-    let notes = incoming.kept(asked).map_err(|rows| asked_about(&shown, rows, asked))?;
+    let notes = incoming.kept(asked).map_err(|rows| asked_about(name, rows, asked))?;
     let columns = arguments.columns.as_deref();
     let taken = keep::bring(&path, file, async |store| bring_in(store, &notes, columns, Timestamp::now()).await)?;
-    let next = format!("Kept in {}. To take it back: snowhum import --undo", path.display());
-    tell(&incoming, &apiary, Some(taken), &next, common)
+    tell(&incoming, &apiary, Some(taken), own::kept(shown(&path)), common)
 }
 
 fn no_yard(file: &Path) -> anyhow::Error {
-    let shown = file.display();
-    exit::input(format!(
-        "{shown}: no yard is kept yet to which its notes belong; bring yours in first: snowhum import my-yard.toml"
-    ))
+    exit::refused(own::no_yard(shown(file)))
 }
 
-fn asked_about(file: &str, rows: Vec<Message>, asked: AskedRows) -> anyhow::Error {
-    let rows = rows.iter().map(in_words).collect::<Vec<_>>().join("\n");
-    let mend = match asked {
-        AskedRows::Open => "if they are right all the same, add --sure; to keep the others alone, add --leave-asked",
-        _ => "mend them in the sheet; or to keep the others alone, --leave-asked in place of --sure",
-    };
-    exit::input(format!("{file}: these are asked about, and nothing was kept:\n{rows}\n  hint: {mend}"))
+fn asked_about(file: String, rows: Vec<Message>, asked: AskedRows) -> anyhow::Error {
+    let mend = if matches!(asked, AskedRows::Open) { own::mend_open() } else { own::mend_sure() };
+    exit::refused(Message::lines([own::asked_about(file)].into_iter().chain(rows).chain([fault::hint(mend)])))
 }
 
 fn undo(common: &Common) -> anyhow::Result<()> {
     let (path, _) = keep::yard(common.store.as_deref())?;
     let done = keep::with_store(&path, async |store| store.undo_import(Timestamp::now()).await.map_err(keep::failure))?;
-    let done = done.ok_or_else(|| exit::input("no sheet came in that could be taken back"))?;
-    let changed = match done.changed {
-        0 => String::new(),
-        changed => format!("; {changed} stay, since they were changed later"),
+    let done = done.ok_or_else(|| exit::refused(own::nothing_back()))?;
+    let said = match done.changed {
+        0 => own::back(done.withdrawn),
+        changed => own::back_changed(changed, done.withdrawn),
     };
-    let said = format!("taken back: {} notes{changed}", done.withdrawn);
-    say(common, &said, &json!({ "withdrawn": done.withdrawn, "changed": done.changed }))
+    say(common, said, &json!({ "withdrawn": done.withdrawn, "changed": done.changed }))
 }
 
-fn tell(incoming: &Incoming, apiary: &Apiary, taken: Option<Taken>, next: &str, common: &Common) -> anyhow::Result<()> {
+fn tell(
+    incoming: &Incoming,
+    apiary: &Apiary,
+    taken: Option<Taken>,
+    next: Message,
+    common: &Common,
+) -> anyhow::Result<()> {
     if common.json {
         let kept =
             taken.map(|taken| json!({ "stored": taken.stored, "known": taken.known, "differing": taken.differing }));
@@ -144,38 +130,29 @@ fn tell(incoming: &Incoming, apiary: &Apiary, taken: Option<Taken>, next: &str, 
     }
     let mut page = text::wrapped(head(incoming, apiary, taken), 0) + "\n";
     if !incoming.columns.is_empty() {
-        page += &text::entry("Columns", &incoming.columns);
+        page += &text::entry(own::columns(), &incoming.columns);
     }
     for said in &incoming.said {
-        page += &text::entry("Note", said);
+        page += &text::entry(shared::note(), said);
     }
     let rows = incoming.asked().chain(incoming.rows.iter().filter(|row| row.asks.is_none()));
     for row in rows.take(SHOWN) {
-        let label = if row.asks.is_some() {
-            "Asked"
-        } else if row.known {
-            "Known"
-        } else {
-            "Read"
+        let label = match (&row.asks, row.known) {
+            (Some(_), _) => own::row_asked(),
+            (None, true) => own::row_known(),
+            (None, false) => own::row_read(),
         };
         page += &text::entry(label, row.message());
     }
     if incoming.rows.len() > SHOWN {
-        page += &text::entry("", format!("and {} more rows; --json has all of them", incoming.rows.len() - SHOWN));
+        page += &text::entry("", own::more(incoming.rows.len() - SHOWN));
     }
     text::say(&(page + &text::wrapped(next, 0)))
 }
 
-fn head(incoming: &Incoming, apiary: &Apiary, taken: Option<Taken>) -> String {
-    let asked = match incoming.asked().count() {
-        0 => String::new(),
-        asked => format!(", {asked} of them asked about"),
-    };
-    let read = format!("{} notes of {}{asked}", incoming.rows.len(), apiary.name);
-    match taken {
-        None => format!("Read: {read}."),
-        Some(Taken { stored, known, differing }) => {
-            format!("Brought in: {stored} of {read}; {known} known already, {differing} that differ from what is kept.")
-        }
-    }
+fn head(incoming: &Incoming, apiary: &Apiary, taken: Option<Taken>) -> Message {
+    let asked = Some(incoming.asked().count()).filter(|asked| *asked > 0).map(own::asked);
+    let taken = taken.map(|Taken { stored, known, differing }| own::taken(differing, known, stored));
+    let read = own::notes(incoming.rows.len(), &apiary.name);
+    shared::stop(shared::parts([Some(read), asked, taken].into_iter().flatten().collect()))
 }

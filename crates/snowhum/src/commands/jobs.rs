@@ -15,7 +15,6 @@ use crate::{new_file, progress, sources, text};
 /// Which yard, and where its calendar goes.
 #[derive(Debug, clap::Args)]
 pub(crate) struct JobsArguments {
-    /// Write the windows as a calendar file too, for your own calendar; a file that is there is replaced.
     #[arg(long, value_name = "FILE")]
     pub(crate) ics: Option<PathBuf>,
     #[command(flatten)]

@@ -17,13 +17,10 @@ use crate::{exit, keep, new_file, progress, sources};
 /// Which yard a sum is about, and when what it says is noted.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct OfYard {
-    /// A yard file; else the yard of the records, else the invented demo yard.
     #[arg(long, value_name = "FILE")]
     pub(crate) apiary: Option<PathBuf>,
-    /// When it was, for a note of it: "2026-01-06 10:00" on the yard's clock; now if not given.
     #[arg(long, value_name = "TIME")]
     pub(crate) at: Option<String>,
-    /// Keep the note though it was asked about: noted twice, or before the first count.
     #[arg(long)]
     pub(crate) sure: bool,
 }

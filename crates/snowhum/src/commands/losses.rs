@@ -6,9 +6,10 @@ use clap::Args;
 use jiff::Timestamp;
 use snowhum_advice::lessons::{Forecast, LessonsQuestion, foretold, lessons};
 use snowhum_advice::sums::losses::{Counted, LossesQuestion, Operation, OwnWinter, YardCount, losses};
-use snowhum_say::shared_terminal as shared;
+use snowhum_say::{losses_terminal as own, shared_terminal as shared};
 
 use crate::args::{Common, RunArguments, YardArguments, plain};
+use crate::commands::records::shown;
 use crate::commands::sum;
 use crate::weather_source::Weather;
 use crate::{exit, progress, sources, text, weather_source};
@@ -27,48 +28,34 @@ fn colonies() -> clap::builder::RangedI64ValueParser<u32> {
 /// Who counted what.
 #[derive(Debug, Args)]
 pub(crate) struct LossesArguments {
-    /// Of the records: the winter of this autumn's year; the latest if not given.
     #[arg(long, value_name = "YEAR", conflicts_with_all = ["before", "member", "club"])]
     season: Option<i16>,
     #[command(flatten)]
     yard: YardArguments,
-    /// Colonies that went into winter, of one yard.
     #[arg(long, value_name = "N", value_parser = colonies(), conflicts_with_all = ["member", "club"])]
     before: Option<u32>,
-    /// Bought or split since.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0)]
     added: u32,
-    /// Sold or united since.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0)]
     removed: u32,
-    /// Dead, empty, or too small to be a colony.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     dead: u32,
-    /// Alive with a queen problem that cannot be mended.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     queen_failed: u32,
-    /// Taken by fire, flood, fall, bear, theft.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     disaster: u32,
-    /// Alive but weak: not lost.
     #[arg(long, value_name = "N", value_parser = colonies(), default_value_t = 0, requires = "before")]
     weak: u32,
-    /// An earlier winter of the same yard, without queen failures and disasters: LOST/COLONIES.
     #[arg(long, value_name = "WINTER", requires = "before")]
     earlier: Vec<String>,
-    /// One member of a club: NAME=LOST/COLONIES.
     #[arg(long, value_name = "MEMBER")]
     member: Vec<String>,
-    /// A club's winter as CSV: name, colonies at risk, colonies lost.
     #[arg(long, value_name = "FILE")]
     club: Option<PathBuf>,
-    /// What a colony costs to replace.
     #[arg(long, value_name = "MONEY", value_parser = plain)]
     colony_price: Option<f64>,
-    /// What a colony would have earned this season.
     #[arg(long, value_name = "MONEY", requires = "colony_price", value_parser = plain)]
     season_worth: Option<f64>,
-    /// Your money.
     #[arg(long, value_name = "CODE", default_value = "EUR")]
     currency: String,
 }
@@ -163,8 +150,7 @@ fn earlier(arguments: &LossesArguments) -> anyhow::Result<Vec<OwnWinter>> {
     let one = |text: &String| {
         let read = text.split_once('/').and_then(|(lost, colonies)| operation("earlier", colonies, lost));
         let read = read.filter(|one| one.lost <= one.colonies && i64::from(one.colonies) <= MOST);
-        let wrong =
-            || exit::input(format!("--earlier \"{text}\": write LOST/COLONIES, such as 1/5, of at most {MOST}"));
+        let wrong = || exit::refused(shared::wrong_option("--earlier", own::earlier_right(MOST), text));
         read.map(|one| OwnWinter { at_risk: one.colonies, lost: one.lost, cause_not_told: one.lost }).ok_or_else(wrong)
     };
     arguments.earlier.iter().map(one).collect()
@@ -176,7 +162,7 @@ fn members(arguments: &LossesArguments) -> anyhow::Result<Vec<Operation>> {
         None => Vec::new(),
     };
     for text in &arguments.member {
-        let wrong = || exit::input(format!("--member \"{text}\": write NAME=LOST/COLONIES, such as Ann=1/5"));
+        let wrong = || exit::refused(shared::wrong_option("--member", own::member_right(), text));
         let (name, counts) = text.rsplit_once('=').ok_or_else(wrong)?;
         let (lost, colonies) = counts.split_once('/').ok_or_else(wrong)?;
         members.push(operation(name, colonies, lost).ok_or_else(wrong)?);
@@ -186,9 +172,9 @@ fn members(arguments: &LossesArguments) -> anyhow::Result<Vec<Operation>> {
 
 /// Reads a club's file; a first line that is no member is a heading.
 fn club(path: &Path) -> anyhow::Result<Vec<Operation>> {
-    let unread = |error: std::io::Error| exit::input(format!("{}: {error}", path.display()));
+    let unread = |error: std::io::Error| sources::unreadable(path, &error);
     if std::fs::metadata(path).map_err(unread)?.len() > LARGEST_FILE {
-        return Err(exit::input(format!("{}: larger than any club's list", path.display())));
+        return Err(exit::refused(own::too_large(shown(path))));
     }
     let text = std::fs::read_to_string(path).map_err(unread)?;
     let mut members = Vec::new();
@@ -201,10 +187,7 @@ fn club(path: &Path) -> anyhow::Result<Vec<Operation>> {
         match read {
             Some(member) => members.push(member),
             None if at == 0 => {}
-            None => {
-                let words = "write name, colonies at risk, colonies lost, such as Ann,5,1";
-                return Err(exit::input(format!("{}, line {}: \"{line}\": {words}", path.display(), at + 1)));
-            }
+            None => return Err(exit::refused(own::line(shown(path), at + 1, line))),
         }
     }
     Ok(members)

@@ -18,34 +18,24 @@ use crate::{exit, progress, sources, text};
 /// What was counted.
 #[derive(Debug, Args)]
 pub(crate) struct MitesArguments {
-    /// A colony of the yard: region and month are known from there.
     #[arg(value_name = "COLONY", conflicts_with_all = ["found", "sample"])]
     colony: Option<String>,
-    /// What was counted on it, such as 14/300 or "3 % of 300".
     #[arg(value_name = "MITES/BEES")]
     count: Option<String>,
-    /// Mites found. Without this and without --sample the counts of the yard are taken, each colony by itself.
     #[arg(long, value_name = "N", conflicts_with = "sample")]
     found: Option<u32>,
-    /// Bees in the sample: half a US cup, 118 mL, is about 300.
     #[arg(long, value_name = "N", default_value_t = 300)]
     bees: u32,
-    /// How they were counted.
     #[arg(long, value_enum, default_value_t = Method::Wash)]
     method: Method,
-    /// Days a board lay under the hive.
     #[arg(long, value_name = "D", value_parser = days)]
     days: Option<f64>,
-    /// Several colonies: NAME=MITES/BEES, or NAME=MITES/DAYS with a board.
     #[arg(long, value_name = "SAMPLE")]
     sample: Vec<String>,
-    /// Region whose line is wanted, such as ontario; the general one if not given.
     #[arg(long, value_name = "REGION")]
     region: Option<String>,
-    /// The month, such as 2026-08; in the south give the month six months away.
     #[arg(long, value_name = "MONTH", value_parser = any_month)]
     month: Option<i8>,
-    /// Note the count at the colony.
     #[arg(long, requires = "count")]
     keep: bool,
     #[command(flatten)]
@@ -55,11 +45,8 @@ pub(crate) struct MitesArguments {
 /// How mites are counted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 enum Method {
-    /// Bees washed in alcohol or soap.
     Wash,
-    /// Bees rolled in powdered sugar.
     Roll,
-    /// A board under the hive.
     Board,
 }
 
@@ -145,5 +132,5 @@ fn named(text: &str, arguments: &MitesArguments) -> anyhow::Result<Sample> {
 }
 
 fn days(text: &str) -> Result<f64, String> {
-    in_range(text, 0.2, 60.0, "a number of days, such as 3")
+    in_range(text, 0.2, 60.0, "days")
 }

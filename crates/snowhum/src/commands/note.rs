@@ -7,7 +7,7 @@ use serde::Serialize;
 use snowhum_apiary::{
     Apiary, ColonyId, Conditions, Entry, Note, NoteId, SnowCover, VisitId, read_time, sign_examples, split_entries,
 };
-use snowhum_say::{fault, note_terminal as say};
+use snowhum_say::{arguments_terminal, fault, note_terminal as say};
 use snowhum_store::{LastOf, Put, Store, Undone};
 use snowhum_units::{Bare, Kelvin, MetrePerSecond};
 use std::path::PathBuf;
@@ -15,6 +15,7 @@ use uuid::Uuid;
 
 use super::keeping;
 use crate::args::{Common, Written};
+use crate::text::voice::in_words;
 use crate::{exit, keep, sources, text};
 
 /// Notes of one walk past the hives lie within so much time of each other.
@@ -23,40 +24,29 @@ const ONE_WALK: SignedDuration = SignedDuration::from_hours(2);
 #[derive(Debug, Args)]
 #[command(after_help = words_of_notes())]
 pub(crate) struct NoteArguments {
-    /// The colony's name.
     colony: String,
-    /// What was seen or done, such as "hum=heard by ear"; several, or several joined by ";".
     #[arg(value_name = "WHAT=HOW", required_unless_present = "list")]
     entries: Vec<String>,
-    /// When: "2026-01-06 10:00", "6.1.2026", "yesterday 10:00" on the yard's clock; now if not given.
     #[arg(long, value_name = "TIME")]
     at: Option<String>,
-    /// Outdoor air, such as "-5 C"; a bare number is in your --units; from the weather if not given.
     #[arg(long, allow_hyphen_values = true, value_name = "T")]
     air: Option<Written<Kelvin>>,
-    /// Snow on the ground: none, old, or new since the last look.
     #[arg(long, value_name = "SNOW", value_parser = snow)]
     snow: Option<SnowCover>,
-    /// Wind, such as "3 m/s"; a bare number is in your --units.
     #[arg(long, value_name = "W")]
     wind: Option<Written<MetrePerSecond>>,
-    /// A note to put right, by its id; its earlier version is kept.
     #[arg(long, value_name = "ID")]
     edit: Option<Uuid>,
-    /// List the colony's notes instead.
     #[arg(long, conflicts_with_all = ["entries", "edit"])]
     list: bool,
-    /// A yard file, at whose end it is noted; the records if not given.
     #[arg(long, value_name = "FILE", conflicts_with = "edit")]
     apiary: Option<PathBuf>,
-    /// Keep it though it was asked about: noted twice, or before the first count.
     #[arg(long)]
     sure: bool,
 }
 
 #[derive(Debug, Args)]
 pub(crate) struct UndoArguments {
-    /// The colony whose last note, edit or undo is taken back.
     colony: String,
 }
 
@@ -72,16 +62,12 @@ struct Noted {
 }
 
 fn words_of_notes() -> String {
-    let mut page = "What can be noted, each with an example:\n".to_owned();
-    for (_, example) in sign_examples() {
-        page += &format!("  {example}\n");
-    }
-    page += "  words=anything else, which no sum reads\n";
-    page
+    let examples: String = sign_examples().iter().map(|(_, example)| format!("  {example}\n")).collect();
+    examples + "  words=anything else\n"
 }
 
 fn snow(written: &str) -> Result<SnowCover, String> {
-    SnowCover::read(written).ok_or_else(|| "write none, old or new".to_owned())
+    SnowCover::read(written).ok_or_else(|| in_words(&arguments_terminal::no_snow()))
 }
 
 pub(super) fn run(arguments: &NoteArguments, common: &Common) -> anyhow::Result<()> {

@@ -22,7 +22,6 @@ pub(crate) struct NowArguments {
     pub(crate) yard: YardArguments,
     #[command(flatten)]
     pub(crate) live: LiveArguments,
-    /// Say only what is new: at most once a week, unless a colony's word has changed since it was last said.
     #[arg(long)]
     pub(crate) alert: bool,
 }

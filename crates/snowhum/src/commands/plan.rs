@@ -27,10 +27,8 @@ pub(crate) struct PlanArguments {
 /// How much is told.
 #[derive(Debug, Clone, Default, Args)]
 pub(crate) struct ToldArguments {
-    /// One colony by its name; the yard in a screenful if not given.
     #[arg(value_name = "COLONY")]
     pub(crate) colony: Option<String>,
-    /// Tell everything of every colony, with sources and licences.
     #[arg(long)]
     pub(crate) all: bool,
 }

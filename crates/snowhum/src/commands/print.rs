@@ -5,21 +5,20 @@ use std::path::PathBuf;
 use clap::Args;
 use jiff::Timestamp;
 use snowhum_apiary::Apiary;
-use snowhum_say::{Tongue, shared_terminal as shared};
+use snowhum_say::{Tongue, arguments_terminal, shared_terminal as shared};
 use snowhum_store::Store;
 use snowhum_web::{App, Opened, Paper, Reach};
 
 use super::serve::Model;
 use super::serve::yard::beside;
 use crate::args::{Common, YardArguments};
+use crate::text::voice::in_words;
 use crate::{exit, keep, new_file, progress, sources, text};
 
 #[derive(Debug, Args)]
 pub(crate) struct PrintArguments {
-    /// The folder for the files; those of the last time are written over.
     #[arg(long, value_name = "FOLDER")]
     out: PathBuf,
-    /// Where the pages are served, such as https://192.168.1.7:8462; hive cards then carry a code that opens them.
     #[arg(long, value_name = "ADDRESS", value_parser = address)]
     address: Option<String>,
     #[command(flatten)]
@@ -29,7 +28,7 @@ pub(crate) struct PrintArguments {
 fn address(text: &str) -> Result<String, String> {
     let fits = ["http://", "https://"].iter().any(|start| text.len() > start.len() && text.starts_with(start));
     let fits = fits && text.chars().all(|letter| letter.is_ascii_graphic());
-    if fits { Ok(text.trim_end_matches('/').to_owned()) } else { Err("write such as https://192.168.1.7:8462".into()) }
+    if fits { Ok(text.trim_end_matches('/').to_owned()) } else { Err(in_words(&arguments_terminal::no_address())) }
 }
 
 pub(super) fn run(arguments: &PrintArguments, common: &Common, tongue: Tongue) -> anyhow::Result<()> {

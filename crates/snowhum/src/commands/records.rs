@@ -6,10 +6,12 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 use jiff::Timestamp;
 use serde_json::json;
-use snowhum_store::{Access, Found, Report, Store};
+use snowhum_say::{Message, records_terminal as own, shared_terminal as shared, store_found};
+use snowhum_store::{Access, Check, Found, Report, Store};
 use snowhum_web::NotKept;
 
 use crate::args::Common;
+use crate::text::voice::in_words;
 use crate::{exit, keep, new_file, text};
 
 /// Writes everything out: a JSON file, or a folder of CSV sheets.
@@ -20,29 +22,26 @@ pub(super) fn export(to: &Path, common: &Common) -> anyhow::Result<()> {
         let mut out = BufWriter::new(file);
         keep::with(async { Store::open(&path).await?.export_json(&mut out).await })?;
         out.flush().map_err(|error| new_file::failed(to, &error))?;
-        return say(common, &format!("written to {}", to.display()), &json!({ "written": [to] }));
+        return say(common, own::written(vec![shown(to)]), &json!({ "written": [to] }));
     }
     let written = keep::with(async { Store::open(&path).await?.export_csv(to).await })?;
-    let names: Vec<String> = written.iter().map(|file| file.display().to_string()).collect();
-    say(common, &format!("written: {}", names.join(", ")), &json!({ "written": names }))
+    let names: Vec<Message> = written.iter().map(|file| shown(file)).collect();
+    say(common, own::written(names), &json!({ "written": written }))
 }
 
 /// Copies the store while it may be in use.
 pub(super) fn backup(to: &Path, common: &Common) -> anyhow::Result<()> {
     let path = existing(common)?;
     let report = keep::with(async { Store::open(&path).await?.backup(to).await })?;
-    told(common, &format!("backed up to {}", to.display()), &report)
+    told(common, own::backed_up(shown(to)), &report)
 }
 
 /// What is put in the place of the records, and how much of it.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct RestoreArguments {
-    /// The backup, or a file that `export` wrote (.json).
     from: PathBuf,
-    /// Take the pass phrase, sessions and links of the backup along; else they stay behind.
     #[arg(long)]
     with_access: bool,
-    /// Keep the records there are, and take from the file only what of them is changed or missing.
     #[arg(long, conflicts_with = "with_access")]
     mend: bool,
 }
@@ -56,31 +55,28 @@ pub(super) fn restore(arguments: &RestoreArguments, common: &Common) -> anyhow::
     let path = keep::place(common.store.as_deref())?;
     let access = if arguments.with_access { Access::Taken } else { Access::Left };
     let done = keep::with(Store::restore(from, &path, access, Timestamp::now()))?;
-    let aside = aside(done.kept_aside.as_deref());
-    let left = match done.access_left {
-        0 => "",
-        _ => "\nThe pass phrase, sessions and links stayed behind; --with-access brings them along",
-    };
-    told(common, &format!("restored into {}{aside}{left}", path.display()), &done.report)
+    let left = (done.access_left > 0).then(own::access_left);
+    let head = [own::restored(shown(&path))].into_iter().chain(aside(done.kept_aside.as_deref())).chain(left);
+    told(common, Message::lines(head), &done.report)
 }
 
 /// Puts back what of the records was changed or is missing.
 fn mend(from: &Path, common: &Common) -> anyhow::Result<()> {
     let path = existing(common)?;
     let done = keep::with(Store::mend(&path, from, Timestamp::now()))?;
-    let list = |head: &str, rows: &[String]| rows.iter().map(|row| format!("\n{head}: {row}")).collect::<String>();
-    let (back, lost) = (list("put back", &done.put_back), list("lost", &done.lost));
-    let head = format!("mended {}{}{back}{lost}", path.display(), aside(done.kept_aside.as_deref()));
-    told(common, &head, &done.report)?;
-    if done.lost.is_empty() {
-        Ok(())
-    } else {
-        Err(exit::needs_keeper("some of the records are lost; write them anew".into()))
-    }
+    let (back, lost) = (done.put_back.iter().map(own::put_back), done.lost.iter().map(own::lost));
+    let head = [own::mended(shown(&path))].into_iter().chain(aside(done.kept_aside.as_deref())).chain(back).chain(lost);
+    told(common, Message::lines(head), &done.report)?;
+    if done.lost.is_empty() { Ok(()) } else { Err(exit::needs_keeper(own::some_lost())) }
 }
 
-fn aside(kept: Option<&Path>) -> String {
-    kept.map_or_else(String::new, |old| format!("; what was there is now {}", old.display()))
+fn aside(kept: Option<&Path>) -> Option<Message> {
+    kept.map(|old| own::aside(shown(old)))
+}
+
+/// A file as it is named.
+pub(super) fn shown(file: &Path) -> Message {
+    file.display().to_string().into()
 }
 
 /// Tells a code that is taken in place of the pass phrase.
@@ -93,21 +89,21 @@ pub(super) fn sign_in_code(common: &Common) -> anyhow::Result<()> {
             machine @ NotKept::Machine(_) => exit::environment(machine),
         })
     })?;
-    say(common, &format!("{code}  (in place of the pass phrase, once, within ten minutes)"), &json!({ "code": code }))
+    say(common, own::code(&code), &json!({ "code": code }))
 }
 
 /// Looks whether everything is in order.
 pub(super) fn doctor(common: &Common) -> anyhow::Result<()> {
     let path = existing(common)?;
     let report = keep::with(Store::doctor_of(&path))?;
-    told(common, &path.display().to_string(), &report)
+    told(common, shown(&path), &report)
 }
 
-fn told(common: &Common, head: &str, report: &Report) -> anyhow::Result<()> {
+fn told(common: &Common, head: Message, report: &Report) -> anyhow::Result<()> {
     let found = |found: &Found| match found {
-        Found::Well => ("in order", String::new()),
-        Found::Odd(what) => ("worth knowing", what.clone()),
-        Found::Ill(what) => ("not in order", what.clone()),
+        Found::Well => (own::well(), Message::NONE),
+        Found::Odd(what) => (own::odd(), what.clone()),
+        Found::Ill(what) => (own::ill(), what.clone()),
     };
     let checks: Vec<_> = report
         .checks
@@ -117,33 +113,21 @@ fn told(common: &Common, head: &str, report: &Report) -> anyhow::Result<()> {
             json!({ "what": check.what, "found": state, "says": says })
         })
         .collect();
-    let mut page = format!("{head}\n");
-    for check in &report.checks {
+    let entry = |check: &Check| {
         let (state, says) = found(&check.found);
-        page += &text::entry(check.what, &if says.is_empty() { state.to_owned() } else { format!("{state}: {says}") });
-    }
-    say(common, &page, &json!({ "well": report.is_well(), "checks": checks }))?;
-    if report.is_well() {
-        Ok(())
-    } else {
-        Err(exit::environment("the records are not in order; mend them with: snowhum restore BACKUP --mend"))
-    }
+        text::entry(store_found::check(check.what), if says.is_none() { state } else { shared::of(state, says) })
+    };
+    let page = in_words(&head) + "\n" + &report.checks.iter().map(entry).collect::<String>();
+    say(common, page.into(), &json!({ "well": report.is_well(), "checks": checks }))?;
+    if report.is_well() { Ok(()) } else { Err(exit::failed(own::not_in_order())) }
 }
 
-pub(super) fn say(common: &Common, words: &str, answer: &serde_json::Value) -> anyhow::Result<()> {
-    if common.json { text::say(&serde_json::to_string_pretty(answer)?) } else { text::say(words) }
+pub(super) fn say(common: &Common, words: Message, answer: &serde_json::Value) -> anyhow::Result<()> {
+    text::say(&if common.json { serde_json::to_string_pretty(answer)? } else { in_words(&words) })
 }
 
 /// The store, which must be there.
 fn existing(common: &Common) -> anyhow::Result<PathBuf> {
     let path = keep::place(common.store.as_deref())?;
-    if path.exists() {
-        return Ok(path);
-    }
-    let shown = path.display();
-    Err(exit::input(format!("{shown}: nothing is kept here yet; bring a yard in with: snowhum import my-yard.toml")))
-}
-
-pub(super) fn unreadable(file: &Path, error: &std::io::Error) -> anyhow::Error {
-    exit::input(format!("{}: cannot be read: {error}", file.display()))
+    if path.exists() { Ok(path) } else { Err(exit::refused(shared::no_records(shown(&path)))) }
 }

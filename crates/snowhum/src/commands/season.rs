@@ -20,19 +20,14 @@ use crate::{exit, keep, new_file, progress, sources, weather_source};
 /// What was found in the new autumn.
 #[derive(Debug, Args)]
 pub(crate) struct SeasonArguments {
-    /// A colony as you found it: NAME=BEES; FOOD; MITES; QUEEN, the last two as far as you looked.
     #[arg(long = "colony", value_name = "COUNT")]
     look: Vec<String>,
-    /// A colony that is dead, sold or united by now and was not noted so.
     #[arg(long, value_name = "NAME")]
     gone: Vec<String>,
-    /// The day you looked; today if not given.
     #[arg(long, value_name = "DATE", value_parser = parse_date)]
     as_of: Option<Date>,
-    /// Last year's yard file; else the yard of the records.
     #[arg(long, value_name = "FILE", requires = "out")]
     apiary: Option<PathBuf>,
-    /// The new yard file that is written beside it.
     #[arg(long, value_name = "FILE", requires = "apiary")]
     out: Option<PathBuf>,
 }
@@ -45,10 +40,9 @@ pub(super) fn run(arguments: &SeasonArguments, common: &Common) -> anyhow::Resul
     };
     let standing = standing(&apiary, arguments)?;
     let counts = counts(&apiary, arguments, &standing)?;
-    let next = apiary.next_autumn(as_of, &counts, Bare::In(common.units.into())).map_err(|faults| {
-        let told: Vec<String> = faults.iter().map(|fault| in_words(&fault.message())).collect();
-        exit::input(told.join("\n"))
-    })?;
+    let next = apiary
+        .next_autumn(as_of, &counts, Bare::In(common.units.into()))
+        .map_err(|faults| exit::refused(Message::lines(faults.iter().map(|fault| fault.message()))))?;
     match &book {
         Book::Records(path) => {
             keep::with_store(path, async |store| {
@@ -87,7 +81,7 @@ fn standing<'a>(apiary: &'a Apiary, arguments: &SeasonArguments) -> anyhow::Resu
 /// The counts given; of a colony that none is given of, asked for at a terminal.
 fn counts(apiary: &Apiary, arguments: &SeasonArguments, standing: &[&str]) -> anyhow::Result<Vec<AutumnCount>> {
     let read = |line: &String| {
-        let wrong = |wrong: Wrong| exit::input(in_words(&fault::at("--colony", wrong.message())));
+        let wrong = |wrong: Wrong| exit::refused(fault::at("--colony", wrong.message()));
         AutumnCount::of_line(line).map_err(wrong)
     };
     let mut counts = arguments.look.iter().map(read).collect::<anyhow::Result<Vec<_>>>()?;
@@ -98,7 +92,7 @@ fn counts(apiary: &Apiary, arguments: &SeasonArguments, standing: &[&str]) -> an
         return Ok(counts);
     }
     if !io::stdin().is_terminal() {
-        return Err(exit::input(asks(apiary, &missing)));
+        return Err(exit::refused(asks(apiary, &missing)));
     }
     for name in missing {
         counts.extend(asked(name).map_err(exit::environment)?);
@@ -107,17 +101,9 @@ fn counts(apiary: &Apiary, arguments: &SeasonArguments, standing: &[&str]) -> an
 }
 
 /// What is missing, and the one step.
-fn asks(apiary: &Apiary, missing: &[&str]) -> String {
-    let last = apiary.as_of;
-    let lines: Vec<String> =
-        missing.iter().map(|name| format!("  --colony \"{name}=8 frames; 14 kg; 3/300; laying\"")).collect();
-    format!(
-        "{} was counted last on {last}. For this autumn say of each colony that lives its bees, food, mites and queen, with \
-         weak, middling, strong and light, fair, heavy where you did not count, and --gone NAME of one that is dead or \
-         sold; such as:\n{}",
-        apiary.name,
-        lines.join("\n")
-    )
+fn asks(apiary: &Apiary, missing: &[&str]) -> Message {
+    let lines = missing.iter().map(|name| format!("  --colony \"{name}=8 frames; 14 kg; 3/300; laying\"").into());
+    Message::lines([say::asks(apiary.as_of.to_string(), &apiary.name)].into_iter().chain(lines))
 }
 
 /// One colony, asked at the terminal; nothing where it is gone.
@@ -150,10 +136,7 @@ fn write(
     let name = last.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
     let beside = |path: &std::path::Path| path.parent().map(std::path::Path::to_owned).unwrap_or_default();
     if beside(out) != beside(last) {
-        return Err(exit::input(format!(
-            "--out: write it beside {}, so that the winter before is found",
-            last.display()
-        )));
+        return Err(exit::refused(say::beside(last.display().to_string())));
     }
     let text = String::from_utf8_lossy(&sources::read(last)?).into_owned();
     let text = season_text(&text, &name, next, counts).map_err(exit::input)?;

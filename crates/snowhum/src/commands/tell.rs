@@ -16,10 +16,8 @@ use crate::{exit, keep, new_file, progress, sources, text, weather_source};
 
 #[derive(Debug, Args)]
 pub(crate) struct TellArguments {
-    /// One colony by its name; the whole yard if not given.
     #[arg(value_name = "COLONY")]
     colony: Option<String>,
-    /// The file to write, a page that needs no network; it must not exist yet.
     #[arg(long, value_name = "FILE", required_unless_present = "json")]
     out: Option<PathBuf>,
     #[command(flatten)]

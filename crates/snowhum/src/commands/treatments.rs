@@ -9,21 +9,18 @@ use snowhum_store::Store;
 use std::path::PathBuf;
 
 use super::serve::yard::beside;
-use crate::args::Common;
+use crate::args::{Common, parse_date};
 use crate::text::voice::{in_words, tongue};
 use crate::text::{entry, paragraph, wrapped};
 use crate::{keep, sources, text};
 
 #[derive(Debug, Args)]
 pub(crate) struct TreatmentsArguments {
-    /// A yard file; else the yard of the records, else the invented demo yard.
     #[arg(long, value_name = "FILE")]
     apiary: Option<PathBuf>,
-    /// Print the record as CSV.
     #[arg(long, conflicts_with = "json")]
     csv: bool,
-    /// The last day of the record; the whole of it if not given.
-    #[arg(long, value_name = "DATE")]
+    #[arg(long, value_name = "DATE", value_parser = parse_date)]
     as_of: Option<Date>,
 }
 

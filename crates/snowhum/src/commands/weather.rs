@@ -50,8 +50,7 @@ struct Fetched {
 
 fn fetch(arguments: &FetchArguments, common: &Common) -> anyhow::Result<()> {
     let apiary = sources::apiary(arguments.apiary.as_deref(), common)?;
-    let forecast = live::forecast(&arguments.live, &apiary.site)?
-        .ok_or_else(|| exit::input("name a service: --live met-norway, nws or open-meteo"))?;
+    let forecast = live::forecast(&arguments.live, &apiary.site)?.ok_or_else(|| exit::refused(say::no_service()))?;
     let fetched = Fetched {
         service: forecast.service.message(),
         attribution: forecast.attribution.to_owned(),

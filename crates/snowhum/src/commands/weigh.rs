@@ -20,58 +20,40 @@ const USUAL: &str = "Langstroth, 10 frames";
 #[derive(Debug, Args)]
 #[command(group(ArgGroup::new("way").required(true).args(["readings", "left", "one_side", "scale", "frames"])))]
 pub(crate) struct WeighArguments {
-    /// A colony of the yard: its hive and its bees are known from there.
     #[arg(value_name = "COLONY")]
     colony: Option<String>,
-    /// The lowest steady readings of its two sides, each lifted just clear; bare numbers are in your --units.
     #[arg(value_name = "LEFT RIGHT", num_args = 0..=2)]
     readings: Vec<Written<Kilogram>>,
-    /// Lowest steady reading with the left side lifted just clear, such as "42 lb"; bare numbers are in your --units.
     #[arg(long, value_name = "MASS", requires = "right")]
     left: Option<Written<Kilogram>>,
-    /// The same at the right.
     #[arg(long, value_name = "MASS", requires = "left")]
     right: Option<Written<Kilogram>>,
-    /// Between the two lift points, cm or inches if it has no unit; the hive's own width if not given.
     #[arg(long, value_name = "LENGTH")]
     width: Option<Written<Metre>>,
-    /// From a lift point in to the outer edge of what the hive turns on.
     #[arg(long, value_name = "LENGTH", default_value = "0 cm")]
     inset: Written<Metre>,
-    /// How far the side was lifted.
     #[arg(long, value_name = "LENGTH", default_value = "1 cm")]
     lift: Written<Metre>,
-    /// Height of the centre of gravity; half of the boxes' height if not given, of two deep ones where no hive is known.
     #[arg(long, value_name = "LENGTH")]
     centre_height: Option<Written<Metre>>,
-    /// One side only, as a trend.
     #[arg(long, value_name = "MASS")]
     one_side: Option<Written<Kilogram>>,
-    /// The same side's reading before.
     #[arg(long, value_name = "MASS", requires = "one_side")]
     before: Option<Written<Kilogram>>,
-    /// The whole hive on a scale.
     #[arg(long, value_name = "MASS")]
     scale: Option<Written<Kilogram>>,
-    /// Full frames of capped food, such as 7.5, or with the box, deep=4 and medium=3.5.
     #[arg(long, value_name = "N")]
     frames: Vec<String>,
-    /// The empty hive with its frames, as you weighed it.
     #[arg(long, value_name = "MASS", conflicts_with = "boxes")]
     tare: Option<Written<Kilogram>>,
-    /// Kind of hive: its empty weight is reckoned from its parts, and its combs counted.
     #[arg(long, value_name = "HIVE", conflicts_with = "colony")]
     hive: Option<String>,
-    /// Its boxes from below, such as deep,deep; the usual ones if not given.
     #[arg(long, value_name = "SIZES", value_delimiter = ',', requires = "hive")]
     boxes: Vec<String>,
-    /// Bees; about 2 kg of them if not given.
     #[arg(long, value_name = "N", value_parser = plain)]
     bees: Option<f64>,
-    /// Snow, feeder, wrap: what else was lifted.
     #[arg(long, value_name = "MASS", default_value = "0 kg")]
     other: Written<Kilogram>,
-    /// Note what was found at the colony.
     #[arg(long, requires = "colony")]
     keep: bool,
     #[command(flatten)]

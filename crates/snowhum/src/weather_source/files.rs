@@ -6,7 +6,7 @@ use jiff::civil::Date;
 use jiff::tz::{Offset, TimeZone};
 use snowhum_advice::yard;
 use snowhum_apiary::Site;
-use snowhum_say::{Message, weather as say, weather_fault as wrong};
+use snowhum_say::{Message, weather as say, weather_fault as wrong, weather_terminal as terminal};
 use snowhum_weather::readers::{self, Mapping};
 use snowhum_weather::{
     Ensemble, Far, Hourly, Place, Raw, RawHour, Reading, WeatherFaults, complete, ensemble_from_file, is_elsewhere,
@@ -73,23 +73,17 @@ pub(crate) fn unread(faults: WeatherFaults) -> anyhow::Error {
 
 /// Names the formats that are read, and the mapping that would read this file.
 fn not_recognised(bytes: &[u8], name: &str, zone: &TimeZone, place: Place) -> anyhow::Error {
-    let command = |columns: &str| format!("\n  snowhum weather import \"{name}\" --columns \"{columns}\"");
+    let command = |columns: &str| Message::own(format!("  snowhum weather import \"{name}\" --columns \"{columns}\""));
     let way = match readers::guessed_columns(bytes, zone, place) {
-        Some(columns) => format!(
-            "By its headings it is the last, read so; check each quantity, unit and the order of day and month:{}",
-            command(&columns)
-        ),
-        None => format!(
-            "Its first line has no headings that tell time and temperature; say which they are, such as{}\nor, where \
-             year, month, day and hour stand apart,{}",
+        Some(columns) => vec![terminal::by_headings(), command(&columns)],
+        None => vec![
+            terminal::no_headings(),
             command("time=Date, temperature=Temp:C"),
-            command("year=Year, month=Month, day=Day, hour=Hour, temperature=Temp:C")
-        ),
+            terminal::apart(),
+            command("year=Year, month=Month, day=Day, hour=Hour, temperature=Temp:C"),
+        ],
     };
-    exit::input(format!(
-        "{name}: line 1: of no format that is read. Four are: EPW (begins with LOCATION), ISD-lite (twelve whole numbers \
-         a row), GHCN-Daily (rows of ID,YYYYMMDD,ELEMENT,VALUE) and a station's CSV with a line of headings. {way}"
-    ))
+    exit::refused(Message::lines([terminal::no_format(name)].into_iter().chain(way)))
 }
 
 /// Whole numbers apart by blanks.
@@ -216,7 +210,7 @@ pub(super) fn ensemble(
             Err(short) => refused = Some(exit::refused(wrong::whole(&file.files, short.message()))),
         }
     }
-    let mut all = all.ok_or_else(|| refused.unwrap_or_else(|| exit::input("no weather file was given")))?;
+    let mut all = all.ok_or_else(|| refused.unwrap_or_else(|| exit::refused(terminal::no_file())))?;
     all.paths.truncate(paths);
     Ok(all)
 }

@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 use snowhum_apiary::Site;
 use snowhum_figures::looking_ahead;
+use snowhum_say::shared_terminal as shared;
 
 use crate::exit;
 
@@ -27,5 +28,5 @@ pub(super) fn high_summer_before(as_of: Date, site: &Site) -> Date {
 }
 
 pub(crate) fn zone(site: &Site) -> anyhow::Result<TimeZone> {
-    TimeZone::get(&site.zone).map_err(|error| exit::input(format!("zone \"{}\": {error}", site.zone)))
+    TimeZone::get(&site.zone).map_err(|error| exit::refused(shared::zone(error.to_string(), &site.zone)))
 }

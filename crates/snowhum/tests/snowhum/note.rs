@@ -328,7 +328,7 @@ fn a_sheet_is_shown_before_it_is_kept_kept_once_and_taken_back_in_one_step() {
     assert!(shown.contains("scale=42.5 kg; words=quiet") && shown.contains("import diary.xlsx --keep"), "{shown}");
     assert!(shown.lines().all(|line| line.chars().count() <= 80), "{shown}");
     assert_eq!(count(), before, "nothing is kept yet");
-    assert!(folder.done(&["import", "diary.xlsx", "--keep"]).contains("2 of 2 notes"));
+    assert!(folder.done(&["import", "diary.xlsx", "--keep"]).contains("brought in: 2"));
     assert_eq!(count(), before + 1);
     assert_eq!(folder.json(&["import", "diary.xlsx", "--keep"])["kept"]["known"], 2, "once");
     assert_eq!(folder.json(&["import", "--undo"])["withdrawn"], 2);

@@ -162,3 +162,63 @@ fn a_calendar_is_in_the_words_asked_for() {
         assert!(calendar.contains(own), "{words}");
     }
 }
+
+/// What looks after records and refuses what cannot be read, one after another in one folder.
+const LOOKED_AFTER: [&[&str]; 35] = [
+    &["--help"],
+    &["check", "yard.toml"],
+    &["check", "broken.toml"],
+    &["check", "none.toml"],
+    &["doctor"],
+    &["import", "diary.csv"],
+    &["import", "yard.toml"],
+    &["import", "diary.csv"],
+    &["import", "diary.csv", "--keep"],
+    &["import", "--undo"],
+    &["import", "--undo"],
+    &["import", "unknown.csv"],
+    &["export", "all.json"],
+    &["export", "all.json"],
+    &["export", "sheets"],
+    &["import", "all.json"],
+    &["backup", "copy.db"],
+    &["restore", "copy.db"],
+    &["restore", "copy.db", "--mend"],
+    &["restore", "yard.toml"],
+    &["doctor"],
+    &["sign-in-code"],
+    &["losses", "--before", "4", "--earlier", "x"],
+    &["losses", "--member", "x"],
+    &["losses", "--club", "broken.toml"],
+    &["deadout", "--sign", "x"],
+    &["words", "quux"],
+    &["season"],
+    &["weather", "fetch"],
+    &["weather", "import", "broken.toml"],
+    &["hive", "Alder", "--outside", "warm"],
+    &["hive", "--sides"],
+    &["plan", "--members", "few"],
+    &["plan", "--members", "3"],
+    &["dead-bees", "--found", "3", "--days", "900"],
+];
+/// Words of every second English sentence that are none of a German one.
+const ENGLISH: [&str; 17] = [
+    "the", "of", "and", "with", "is", "are", "not", "there", "from", "kept", "read", "written", "such", "write",
+    "cannot", "needs", "found",
+];
+
+#[test]
+fn what_looks_after_the_records_speaks_german_to_who_reads_it() {
+    let folder = Folder::new("german");
+    let write = |name: &str, text: &str| std::fs::write(folder.0.join(name), text).unwrap();
+    write("broken.toml", "[apiary]\nname = 3\nkeeper = \"x\"\n[site]\nlatitude = \"north\"\n");
+    write("diary.csv", "date,hive,hum\n2026-01-18,Alder,heard by ear\n2026-01-20,Birch,none\n");
+    write("unknown.csv", "one,two\n1,2\n");
+    for asked in LOOKED_AFTER {
+        let output = folder.run(&[asked, &["--language", "de"]].concat());
+        let said = String::from_utf8([output.stdout, output.stderr].concat()).unwrap();
+        assert!(output.status.code() < Some(70) && !said.is_empty(), "{asked:?}: {said}");
+        let mut words = said.split(|letter: char| !letter.is_alphanumeric() && letter != '_');
+        assert_eq!(words.find(|word| ENGLISH.contains(word)), None, "{asked:?}: {said}");
+    }
+}

@@ -1,6 +1,7 @@
 //! Records notice what was done behind their back, name it, and are mended from a backup or an export.
 
 use crate::house::{Folder, demo, first_form, meddle, note, now, run};
+use snowhum_say::Tongue;
 use snowhum_store::{Access, Found, LastOf, Report, Store, Wrong};
 use std::path::{Path, PathBuf};
 
@@ -23,7 +24,11 @@ async fn ill(path: &Path) -> String {
     let report = Store::doctor_of(path).await.unwrap();
     let ill = |report: &Report| -> Vec<String> {
         let checks = report.checks.iter();
-        checks.filter_map(|check| if let Found::Ill(what) = &check.found { Some(what.clone()) } else { None }).collect()
+        checks
+            .filter_map(
+                |check| if let Found::Ill(what) = &check.found { Some(Tongue::BRITISH.say(what)) } else { None },
+            )
+            .collect()
     };
     ill(&report).join(" | ")
 }
@@ -40,8 +45,11 @@ async fn exported(path: &Path) -> Vec<u8> {
 const DONE: [(&str, &str); 11] = [
     ("UPDATE note_versions SET author = 'x' WHERE serial = 5", "note_versions 5"),
     ("UPDATE note_versions SET hash = 'x' WHERE serial = 5", "note_versions 5"),
-    ("DELETE FROM note_versions WHERE serial = 9", "1 versions are missing before note_versions 10"),
-    ("DELETE FROM note_versions WHERE serial = (SELECT MAX(serial) FROM note_versions)", "the last 1 versions"),
+    ("DELETE FROM note_versions WHERE serial = 9", "one version is missing before note_versions 10"),
+    (
+        "DELETE FROM note_versions WHERE serial = (SELECT MAX(serial) FROM note_versions)",
+        "the last versions of note_versions are missing: 1",
+    ),
     (
         "UPDATE note_versions SET serial = -4 WHERE serial = 7; UPDATE note_versions SET serial = 7 WHERE serial = 8; \
          UPDATE note_versions SET serial = 8 WHERE serial = -4",
@@ -50,7 +58,7 @@ const DONE: [(&str, &str); 11] = [
     ("UPDATE yards SET body = replace(body, 'Rowan', 'Raven')", "yards"),
     ("UPDATE colonies SET place = place + 7 WHERE place = 1", "colonies"),
     ("UPDATE hives SET left_at = 1 WHERE place = 0", "hives"),
-    ("DELETE FROM hives WHERE place = 0", "1 rows of hives are missing"),
+    ("DELETE FROM hives WHERE place = 0", "rows of hives that are missing: 1"),
     ("UPDATE settings SET value = 'metric' WHERE name = 'web.units'", "settings \"web.units\""),
     ("UPDATE note_versions SET serial = serial + 1000 WHERE serial = 20", "note_versions 1020"),
 ];

@@ -8,12 +8,14 @@ use axum::response::{IntoResponse, Response};
 use jiff::Timestamp;
 use serde_json::{Value, json};
 use snowhum_apiary::{NoteId, SnowCover};
+use snowhum_say::fault_page;
 use snowhum_store::Put;
 use uuid::Uuid;
 
 use crate::app::App;
 use crate::fault::Fault;
 use crate::pages::notes::keep as keep_note;
+use crate::reader;
 use crate::sent::Sent;
 use crate::view::View;
 
@@ -56,7 +58,10 @@ pub(crate) async fn keep(
 ) -> Result<Response, Refused> {
     let Json(sent) = match sent {
         Ok(sent) => sent,
-        Err(wrong) => return Ok((wrong.status(), Json(json!({ "wrong": wrong.body_text() }))).into_response()),
+        Err(wrong) => {
+            let told = reader::tongue().say(&fault_page::no_json(wrong.body_text()));
+            return Ok((wrong.status(), Json(json!({ "wrong": told }))).into_response());
+        }
     };
     let view = View::of(&app).await?;
     // Nobody stands before a phone that sends what was tapped hours ago: ids tell doubles, and nothing tapped is lost to a question.

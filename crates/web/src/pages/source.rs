@@ -26,6 +26,15 @@ struct Figure {
 const SAID: [fn(&str) -> Option<Message>; 5] =
     [usual::named, deadout_table::named, feed_never::named, fit_class::named, losses_survey::named];
 
+/// What of a figure is told first.
+const FIRST: [&str; 5] = ["value", "low", "high", "status", "source"];
+/// Units that a language has a word for, as the figures' own words begin with them.
+const UNITS: [&str; 13] =
+    ["C", "day", "days", "hours", "years", "share", "chance", "times", "degrees", "bees", "cells", "frames", "seams"];
+/// Units that are written alike in every language, a longer one before what it begins with.
+const SYMBOLS: [&str; 15] =
+    ["K d", "K h", "K", "kg", "m", "h", "d", "s", "%", "m/s", "mm", "km", "kg/m3", "kg/m2", "W/kg"];
+
 static FIGURES: LazyLock<Vec<Figure>> = LazyLock::new(|| {
     let mut figures = Vec::new();
     for (file, text) in files::ALL.iter().copied() {
@@ -80,6 +89,17 @@ impl Figure {
         own.map_or_else(|| capital(&self.name.replace(['_', '.'], " ")), str::to_owned)
     }
 
+    /// What its value is in; none where only its own words say it.
+    fn unit(&self) -> Option<Message> {
+        let words = self.fact("unit")?;
+        let begins = |unit: &&&str| {
+            let rest = words.strip_prefix(**unit);
+            rest.is_some_and(|rest| rest.is_empty() || rest.starts_with([' ', ',', ';']))
+        };
+        let said = UNITS.iter().find(begins).map(|unit| text::unit_of(unit));
+        said.or_else(|| SYMBOLS.iter().find(begins).map(|symbol| (*symbol).into()))
+    }
+
     /// Whether its name has the word sought.
     fn is_named(&self, sought: &str) -> bool {
         self.name.to_lowercase().split(['_', '.']).any(|word| word == sought)
@@ -121,7 +141,7 @@ pub(crate) async fn list(State(app): State<App>, asked: Asked) -> Result<Markup,
                         @for figure in found {
                             li {
                                 a href={ "/source/" (figure.file) "/" (figure.name) } translate="no" { (figure.title(tongue)) }
-                                @if let Some(value) = figure.fact("value") { span translate="no" { ": " (value) " " (figure.fact("unit").unwrap_or_default()) } }
+                                @if let Some(value) = figure.fact("value") { ": " (value) " " (figure.unit().map(say).unwrap_or_default()) }
                                 span class="small" { " " @if let Some(status) = figure.fact("status") { (say(founded(status))) } }
                             }
                         }
@@ -138,16 +158,7 @@ pub(crate) async fn show(State(app): State<App>, Path((file, name)): Path<(Strin
     let found = FIGURES.iter().find(|figure| figure.file == file && figure.name == name);
     let figure = found.ok_or(Fault::Missing("figure"))?;
     let say = |message: Message| view.tongue().say(&message);
-    let named = |key: &str| match key {
-        "low" => say(text::low()),
-        "high" => say(text::high()),
-        "varies" => say(text::varies()),
-        "value" => say(text::value()),
-        "unit" => say(text::unit()),
-        "status" => say(text::status()),
-        "source" => say(text::source()),
-        other => capital(&other.replace('_', " ")),
-    };
+    let named = |key: &'static str| say(text::fact(key, capital(&key.replace('_', " "))));
     let told = |key: &str, value: &str| match key {
         "status" => say(founded(value)),
         "region" => regions::named(value).map_or_else(|| value.to_owned(), say),
@@ -157,11 +168,11 @@ pub(crate) async fn show(State(app): State<App>, Path((file, name)): Path<(Strin
     let body = html! {
         h1 { (title) }
         dl class="figures" {
-            @for key in ["value", "unit", "low", "high", "status", "source"] {
-                @if let Some(value) = figure.fact(key) { dt { (named(key)) } dd { (told(key, value)) } }
-            }
+            @for key in FIRST { @if let Some(value) = figure.fact(key) { dt { (named(key)) } dd { (told(key, value)) } } }
+            @if let Some(unit) = figure.unit() { dt { (say(text::unit())) } dd { (say(unit)) } }
+            @if let Some(words) = figure.fact("unit") { dt { (say(text::meaning())) } dd lang="en-GB" { (words) } }
             @for (key, value) in &figure.facts {
-                @if !["value", "unit", "low", "high", "status", "source"].contains(&key.as_str()) { dt { (named(key)) } dd { (told(key, value)) } }
+                @if key != "unit" && !FIRST.contains(&key.as_str()) { dt { (named(key)) } dd { (told(key, value)) } }
             }
         }
         p class="ways" { a href="/source" { (say(text::all())) } }

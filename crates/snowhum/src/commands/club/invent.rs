@@ -2,6 +2,7 @@
 
 use serde_json::json;
 use snowhum_club::{Handed, Yard};
+use snowhum_say::club_terminal;
 
 use super::{failure, model, with};
 use crate::args::Common;
@@ -24,9 +25,7 @@ pub(super) fn run(yards: u32, club: &str, common: &Common) -> anyhow::Result<()>
         }
         Ok(())
     })?;
-    let said =
-        format!("{yards} invented yards of five colonies are in the club {club}; they say on each page that they are");
-    say(common, &said, &json!({ "club": club, "invented": yards }))
+    say(common, club_terminal::invented(club, yards), &json!({ "club": club, "invented": yards }))
 }
 
 /// The demo under another name, at a place of its own in a field of some 700 by 700 km.

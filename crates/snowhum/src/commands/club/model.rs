@@ -22,13 +22,10 @@ use crate::weather_source::spring_of;
 /// What a night asks; what is not in it, the build decides.
 #[derive(Debug, Clone, clap::Args, Serialize, Deserialize)]
 pub(crate) struct Question {
-    /// The day asked about; of each yard the day of its own count if not given, as in a plan.
     #[arg(long, value_name = "DATE", value_parser = crate::args::parse_date)]
     as_of: Option<Date>,
-    /// Seed of all random numbers.
     #[arg(long, value_name = "N", default_value_t = 1)]
     seed: u64,
-    /// Members of the ensemble for each colony.
     #[arg(long, value_name = "N", default_value_t = MEMBERS as u32, value_parser = clap::value_parser!(u32).range(8..=10_000))]
     members: u32,
 }

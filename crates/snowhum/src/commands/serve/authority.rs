@@ -18,6 +18,7 @@ use std::sync::Arc;
 
 use super::addresses::Own;
 use crate::{exit, progress};
+use snowhum_say::serve_terminal as say;
 use snowhum_web::NETWORKS;
 
 /// Days that the authority holds: ten years.
@@ -50,16 +51,10 @@ impl Authority {
     /// that was made while the clock was wrong.
     pub(super) fn open(folder: &Path, host: Option<&str>, today: Date) -> anyhow::Result<Self> {
         if today < WRITTEN {
-            return Err(exit::environment(format!(
-                "the clock of this machine says {today}, before this program was written: no phone would take a \
-                 certificate of that day. Set the clock, then start again"
-            )));
+            return Err(exit::failed(say::clock(today.to_string())));
         }
         let of = |error: &dyn std::fmt::Display| {
-            exit::environment(format!(
-                "{}: {error}; mend it, or remove the folder to begin anew (every phone must then trust it anew)",
-                folder.display()
-            ))
+            exit::failed(say::authority(folder.display().to_string(), error.to_string()))
         };
         let is_there = folder.join(KEY).exists();
         if !is_there {

@@ -19,16 +19,12 @@ use crate::{exit, progress};
 /// Whether others in the network are served, and how they are let in.
 #[derive(Debug, Clone, Default, Args)]
 pub(crate) struct LanArguments {
-    /// Serve the whole network, not this machine alone: encrypted, behind a pass phrase.
     #[arg(long)]
     pub(crate) lan: bool,
-    /// A file whose first line is the pass phrase; else SNOWHUM_PASS_PHRASE, else it is asked for.
     #[arg(long, value_name = "FILE", requires = "lan")]
     pub(crate) pass_phrase_file: Option<PathBuf>,
-    /// Take a new pass phrase in place of the kept one, and sign everybody out.
     #[arg(long, requires = "lan")]
     pub(crate) new_pass_phrase: bool,
-    /// Leave out the code for a phone's camera.
     #[arg(long, requires = "lan")]
     pub(crate) no_qr: bool,
 }

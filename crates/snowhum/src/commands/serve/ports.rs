@@ -1,6 +1,8 @@
 //! Ports listened on.
 
 use std::net::{IpAddr, Ipv4Addr};
+
+use snowhum_say::{Message, serve_terminal as say};
 use tokio::net::TcpListener;
 
 use crate::exit;
@@ -19,7 +21,7 @@ pub(in crate::commands) async fn here(port: Option<u16>) -> anyhow::Result<TcpLi
             Err(error) => refused = Some(refusal(port, &error)),
         }
     }
-    Err(exit::environment(refused.unwrap_or_else(|| "no port to listen on".to_owned())))
+    Err(exit::failed(refused.unwrap_or_else(say::no_port)))
 }
 
 /// These addresses alone, all at one port: no other address of this machine answers.
@@ -44,7 +46,7 @@ async fn first_free(
             Err(error) => refused = Some(refusal(port, &error)),
         }
     }
-    Err(exit::environment(refused.unwrap_or_else(|| "no port to listen on".to_owned())))
+    Err(exit::failed(refused.unwrap_or_else(say::no_port)))
 }
 
 /// An address that cannot be listened on, as one of IPv6 where that is off, is left out.
@@ -63,8 +65,8 @@ async fn each(addresses: &[IpAddr], mut port: u16) -> std::io::Result<(Vec<TcpLi
     if listening.is_empty() { Err(refused) } else { Ok((listening, port)) }
 }
 
-fn refusal(port: u16, error: &std::io::Error) -> String {
-    format!("port {port}: {error}; choose another with --port")
+fn refusal(port: u16, error: &std::io::Error) -> Message {
+    say::port(port.to_string(), error.to_string())
 }
 
 #[cfg(test)]
