@@ -4,10 +4,10 @@ use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::FluentType;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use jiff::civil::Date;
-use snowhum_units::{CubicMetre, Kilogram, System};
+use snowhum_units::{CubicMetre, Kelvin, Kilogram, Metre, System};
 use std::borrow::Cow;
 
-use crate::{Fact, Language, Message, Tongue, capital, sentence, words};
+use crate::{Fact, Message, Tongue, capital, sentence, words};
 
 /// A fact on its way through a text, and who reads it.
 #[derive(Debug, Clone, PartialEq)]
@@ -21,7 +21,8 @@ pub(crate) fn held(fact: Fact, tongue: Tongue) -> FluentValue<'static> {
     FluentValue::Custom(Box::new(Held { fact, tongue }))
 }
 
-/// Gives a language's texts their functions.
+/// Gives the texts of a tongue their functions. A quantity of common practice stands in its text as a number: in SI, a
+/// temperature in °C.
 ///
 /// | function | options |
 /// |---|---|
@@ -32,16 +33,31 @@ pub(crate) fn held(fact: Fact, tongue: Tongue) -> FluentValue<'static> {
 /// | `PORTION`, `POURED` | a mass and a volume as exact as a keeper measures them out |
 /// | `DAY` | `style`: `short`, `full`, `month`, `short-month`, `part`, `weekday`, `short-weekday`; `marked` as a page marks a day, in a text of marks |
 /// | `LIST` | `between` two and before the `last`; `alike: "once"` says once what reads alike |
-pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>, language: Language) {
+pub(crate) fn add(bundle: &mut FluentBundle<FluentResource>, tongue: Tongue) {
+    let language = tongue.language();
     for name in OF_FACTS {
         added(bundle, name, move |value, options| match value {
             FluentValue::Number(number) if name == "COUNT" => Some(language.count(number.value)),
-            FluentValue::Number(number) => Some(language.number(number.value, digits(options, System::Metric))),
+            FluentValue::Number(number) => match written(name, number.value) {
+                Some(fact) => shown(name, &Held { fact, tongue }, options),
+                None => Some(language.number(number.value, digits(options, System::Metric))),
+            },
             value => held_in(value).and_then(|held| shown(name, held, options)),
         });
     }
     added(bundle, "CAPITAL", |value, _| worded(value).map(capital));
     added(bundle, "SENTENCE", |value, _| worded(value).map(sentence));
+}
+
+/// A quantity that stands in a text as a number.
+fn written(function: &str, number: f64) -> Option<Fact> {
+    Some(match function {
+        "MASS" | "GRAMS" => Fact::Mass(Kilogram::new(number)),
+        "LENGTH" | "HEIGHT" => Fact::Length(Metre::new(number)),
+        "VOLUME" => Fact::Volume(CubicMetre::new(number)),
+        "TEMPERATURE" => Fact::Temperature(Kelvin::from_celsius(number)),
+        _ => return None,
+    })
 }
 
 const OF_FACTS: [&str; 19] = [

@@ -21,7 +21,8 @@ pub struct Tongue {
 
 type Bundle = FluentBundle<FluentResource>;
 type Topics = [OnceLock<Bundle>; TOPICS];
-static BUNDLES: [Topics; ALL_KINDS] = [const { [const { OnceLock::new() }; TOPICS] }; ALL_KINDS];
+/// Of each language one in metric and one in US units.
+static BUNDLES: [[Topics; 2]; ALL_KINDS] = [const { [const { [const { OnceLock::new() }; TOPICS] }; 2] }; ALL_KINDS];
 
 impl Tongue {
     /// British English in metric units: what programs read.
@@ -101,7 +102,7 @@ impl Tongue {
             }
             Content::Named { topic, id, facts } => {
                 let facts = facts.iter().map(|(name, fact)| (*name, self.value(fact, own))).collect();
-                put(bundle(self.language, *topic), id, &facts)
+                put(self.bundle(*topic), id, &facts)
             }
         }
     }
@@ -149,34 +150,35 @@ impl Tongue {
             fact => functions::held(fact.clone(), self),
         }
     }
+
+    /// The texts of a topic, read when it is first spoken of; what a language lacks is said in British English.
+    fn bundle(self, topic: usize) -> &'static Bundle {
+        let Self { language, system, .. } = self;
+        BUNDLES[language as usize][usize::from(system == System::Us)][topic].get_or_init(|| {
+            let tag: LanguageIdentifier = language.tag().parse().unwrap_or_default();
+            let mut bundle = FluentBundle::new_concurrent(vec![tag]);
+            bundle.set_use_isolating(false);
+            functions::add(&mut bundle, Self { is_drawn: false, ..self });
+            if language == Language::Marked {
+                bundle.set_transform(Some(widened));
+            }
+            let own = Some(language).filter(|own| Language::ALL[1..].contains(own));
+            for spoken in [Some(Language::British), own].into_iter().flatten() {
+                for text in [TERMS[spoken as usize][0], TEXTS[spoken as usize][topic]] {
+                    // The build has read it without a fault; of a faulty one what can be read is kept.
+                    let texts = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(texts, _)| texts);
+                    bundle.add_resource_overriding(texts);
+                }
+            }
+            bundle
+        })
+    }
 }
 
 /// A fault of a text is found by the tests that say every message; a keeper sees what can be said.
 fn put(bundle: &Bundle, id: &'static str, facts: &FluentArgs<'_>) -> String {
     let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else { return id.to_owned() };
     bundle.format_pattern(pattern, Some(facts), &mut Vec::new()).into_owned()
-}
-
-/// The texts of a topic, read when it is first spoken of; what a language lacks is said in British English.
-fn bundle(language: Language, topic: usize) -> &'static Bundle {
-    BUNDLES[language as usize][topic].get_or_init(|| {
-        let tag: LanguageIdentifier = language.tag().parse().unwrap_or_default();
-        let mut bundle = FluentBundle::new_concurrent(vec![tag]);
-        bundle.set_use_isolating(false);
-        functions::add(&mut bundle, language);
-        if language == Language::Marked {
-            bundle.set_transform(Some(widened));
-        }
-        let own = Some(language).filter(|own| Language::ALL[1..].contains(own));
-        for spoken in [Some(Language::British), own].into_iter().flatten() {
-            for text in [TERMS[spoken as usize][0], TEXTS[spoken as usize][topic]] {
-                // The build has read it without a fault; of a faulty one what can be read is kept.
-                let texts = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(texts, _)| texts);
-                bundle.add_resource_overriding(texts);
-            }
-        }
-        bundle
-    })
 }
 
 /// A text that begins with a capital and ends with a full stop.

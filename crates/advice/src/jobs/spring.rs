@@ -7,6 +7,7 @@ use super::winter::FLOW_AT;
 use super::year::{SiteDay, first, rises_for_good, warmth};
 use crate::cautions::Hazard;
 use snowhum_say::jobs as say;
+use snowhum_units::KelvinDifference;
 use snowhum_winter::Status;
 
 /// The windows of spring.
@@ -74,14 +75,14 @@ fn flowers(ground: &Ground<'_>) -> Vec<JobWindow> {
     let flow = year.when(|path| warmth(path, midwinter, FLOW_AT));
     let dandelion = year.when(|path| warmth(path, midwinter, t.dandelion_warmth.value));
     let willow = Trigger {
-        words: say::first_flow_waits(),
+        words: say::first_flow_waits(KelvinDifference::new(FLOW_AT)),
         value: FLOW_AT,
         figure: None,
         source: say::source_flow(),
         status: Status::Judgement,
     };
     let warmth = &t.dandelion_warmth;
-    let bloom = || trigger("dandelion_warmth", warmth, say::dandelion_waits(warmth.value));
+    let bloom = || trigger("dandelion_warmth", warmth, say::dandelion_waits(KelvinDifference::new(warmth.value)));
     vec![
         window("first-flow", say::first_flow(), Kind::About, (&flow, start), willow).why(say::first_flow_why()),
         window("mite-count-spring", say::mite_count_spring(), Kind::About, (&dandelion, start), bloom())

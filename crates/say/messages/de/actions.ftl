@@ -39,7 +39,7 @@ actions-syrup-late = sofort mit { $feeder } beginnen: der { DAY($half) } reicht 
 }
 actions-syrup-custom = { $said }. { $custom }
 
-actions-thin-syrup = { MASS($sugar, digits: 1) } Zucker als { VOLUME($syrup) } dünnen Sirup 1:1 füttern, etwa einen Liter auf einmal
+actions-thin-syrup = { MASS($sugar, digits: 1) } Zucker als { VOLUME($syrup) } dünnen Sirup 1:1 füttern, etwa { VOLUME(0.001, us: 1) } auf einmal
 actions-thin-syrup-hungry = eines von zehn solchen Völkern hungert bis zum { DAY($by) }, wenn keine Blüten etwas geben; die Tage sind warm genug, dass Bienen ihn nehmen
 actions-thin-syrup-little = dem schlechtesten Zehntel bleibt wenig, wenn keine Blüten etwas geben; die Tage sind warm genug, dass Bienen ihn nehmen
 actions-thin-syrup-rule = festes Futter, dann dünner Sirup, sobald die Tage warm sind, dann Pollen; nicht mehr, als fehlt
@@ -49,7 +49,7 @@ actions-fondant-hungry = eines von zehn solchen Völkern hungert bis zum { DAY($
 actions-fondant-little = wenige hungern vor dem Frühjahr, aber das schlechteste Zehntel erreicht es mit { MASS($left, digits: 1) } in Reichweite oder weniger
 actions-fondant-rule = fester Zucker hilft, sobald Bienen ihn nutzen können; Herbstvorräte sind besser (University of Minnesota Extension)
 
-actions-lid = 50 mm Schaumdämmung auf den Innendeckel legen
+actions-lid = { LENGTH(0.05) } Schaumdämmung auf den Innendeckel legen
 actions-lid-why = verlegt das Wasser vom Deckel, wo es auf die Traube tropft, an die Wände, und spart Wärme
 actions-lid-rule = beide Schulen sind einig: oben dämmen vor den Seiten, keine kalte Fläche über der Traube
 
@@ -67,7 +67,7 @@ actions-by-nine-in-ten = neun von zehn weg: Einschätzung
 actions-by-isolation = Verhungern neben dem Futter, wie das Modell es erreicht
 actions-by-run-out = berechnetes Ausgehen
 actions-by-limit = Grenze von 55 F: Bienenberatung Ontario
-actions-by-sugar = 1,1 kg Vorräte je kg Zucker, Spanne 1,0–1,2
+actions-by-sugar = Zucker gibt das 1,1-fache an Vorräten, Spanne 1,0–1,2
 actions-by-covers = Versuch mit Beutenhüllen: St. Clair et al. 2022, PLoS ONE 17:e0266219
 actions-by-poster = University of Minnesota, Poster 163
 actions-by-iso-6946 = ISO 6946

@@ -35,7 +35,7 @@ chart-picture-head-stands = Das ist
 
 chart-picture-flying-weather = Flugwetter
 chart-picture-head-cold = Kälte
-chart-picture-head-wind = Wind in 10 m Höhe
+chart-picture-head-wind = Wind in { HEIGHT(10) } Höhe
 chart-picture-coldest = Am kältesten
 chart-picture-warmest = Am wärmsten
 chart-picture-head-flying = Flug

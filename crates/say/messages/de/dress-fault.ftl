@@ -33,4 +33,4 @@ dress-fault-food-right = schreiben wie „3 kg candy with pollen, rim 50 mm, ove
 dress-fault-frame-feeder = eine Futtertasche hängt zwischen den Waben
 dress-fault-food-mass-right = das Gewicht des Futters schreiben, bis { MASS($most) }
 dress-fault-not-of-food = „{ $part }“ sagt nichts von Futter auf einer Beute
-dress-fault-rim-right = 5 mm bis 200 mm schreiben
+dress-fault-rim-right = { LENGTH(0.005, us: 2) } bis { LENGTH(0.2, us: 1) } schreiben

@@ -2,7 +2,7 @@
 
 feed-terminal-head = { MASS($short, digits: 1) } Vorräte fehlen: { MASS($sugar, digits: 1) } Zucker
 feed-terminal-sugar = Zucker
-feed-terminal-sugar-range = { MASS($least, digits: 1) } bis { MASS($most, digits: 1) }: ein Kilogramm Zucker gibt 1,0 bis 1,2 kg Vorräte
+feed-terminal-sugar-range = { MASS($least, digits: 1) } bis { MASS($most, digits: 1) }: Zucker gibt das 1,0- bis 1,2-fache an Vorräten
 
 feed-terminal-recipe = nach Gewicht: { MASS($sugar, digits: 1) } Zucker in { VOLUME($water, digits: 1) } Wasser geben { VOLUME($syrup, digits: 1) }
 feed-terminal-litres = je kg Zucker { NUMBER($litres, digits: 2) } L Wasser

@@ -12,7 +12,7 @@ feed-syrup-spring = Sirup erst, wenn die Tage über 10 °C (50 °F) bleiben; 1:1
 feed-which-stores = Worauf ein Volk überwintert, zählt: Zucker und die meisten Honige halten; Honigtau und Heide bringen monatelang eingesperrte Bienen zum Abkoten in der Beute; Efeu und Raps werden hart, und Bienen verhungern daneben aus Wassermangel. Zucker zuletzt füttern, damit er zuerst gefressen wird.
 feed-frames-first = Eine Wabe mit verdeckeltem Futter aus einem schweren, gesunden Volk desselben Standes kommt zuerst, wo es eine gibt.
 feed-over-the-cluster = Festes Futter liegt direkt über der Traube; den Bienen einen Weg darum lassen.
-feed-fondant-alone = Futterteig kann die ganze Herbstfütterung sein, wie viele in Großbritannien es halten: ein Block von 12,5 kg reicht einem Volk vier bis fünf Wochen, aufgelegt, solange die Tage mild sind.
+feed-fondant-alone = Futterteig kann die ganze Herbstfütterung sein, wie viele in Großbritannien es halten: ein Block von { MASS(12.5, digits: 1) } reicht einem Volk vier bis fünf Wochen, aufgelegt, solange die Tage mild sind.
 feed-no-pollen = Pollen oder Eiweiß im Futter bringt früh Brut, die warm gehalten und gefüttert werden muss: reiner Zucker, bis die Bienen Pollen eintragen. Manche mischen es trotzdem bei; dann darf es nicht ausgehen.
 feed-dry-sugar = Trockener Zucker wird nur genommen, wo Feuchte ihn erreicht: auf Papier über den Oberträgern, angefeuchtet, ein Weg frei gelassen.
 
@@ -24,7 +24,7 @@ feed-rule-now = So weit auseinander ist keines sicher: { $fed ->
 }, mitten im Winter wiegen und { MASS($later) } Futterteig bereithalten
 
 feed-sources-stores = Vorräte aus Zucker: { $source }
-feed-sources-densities = Dichten von Sirup: aus der Erinnerung an Tafeln zu Saccharose bei 20 °C
+feed-sources-densities = Dichten von Sirup: aus der Erinnerung an Tafeln zu Saccharose bei { TEMPERATURE(20) }
 feed-sources-poured = geschütteter Zucker { NUMBER($density, digits: "all") } kg/L: { $source }
 feed-sources-frame = eine volle Wabe: 0,30 (Schwedischer Imkerverband) bis 0,35 kg/dm² (Wiki der Bienen-Zeitung)
 feed-sources-candy = Zuckertafeln können bei strenger Kälte Herbstvorräte nicht ersetzen: University of Minnesota

@@ -1,7 +1,7 @@
 ## Klassen von Mitteln, und was jede begrenzt. Keine Mengen: Etikett und Recht sagen, was, wann und wie.
 
 fit-class-formic = Ameisensäure
-fit-class-formic-weather = Tageshöchstwert zwischen 10 und 29,5 °C (50 und 85 °F), wenn sie eingesetzt wird; ab 33 °C in den ersten Tagen kostet sie Bienen, Brut und Königinnen
+fit-class-formic-weather = Tageshöchstwert zwischen 10 und 29,5 °C (50 und 85 °F), wenn sie eingesetzt wird; ab { TEMPERATURE(33) } in den ersten Tagen kostet sie Bienen, Brut und Königinnen
 fit-class-formic-brood = erreicht Milben unter den Zelldeckeln
 fit-class-formic-supers = Honigräume ab, wenn das Etikett sie nicht erlaubt
 

@@ -12,7 +12,7 @@ hive-fault-needs-frames = sagen, wie viele Waben sie fasst
 hive-fault-large-combs = hat Waben, die größer sind als die Zarge
 hive-fault-large-combs-right = die Wabe innen im Rähmchen messen, die Zarge zwischen ihren Wänden
 hive-fault-narrow = ist zu schmal für { NUMBER($frames) } Waben
-hive-fault-narrow-right = eine Wabe mit ihrer Gasse braucht 32 bis 40 mm der Breite
+hive-fault-narrow-right = eine Wabe mit ihrer Gasse braucht { LENGTH(0.032, unit: "no", us: 1) } bis { LENGTH(0.04, us: 1) } der Breite
 hive-fault-needs-name = der Beute einen Namen oder eine Nummer geben, etwa name = "Alder"
 hive-fault-shut = das Flugloch und alle Löcher sind zu: Bienen kommen weder zum Abkoten hinaus noch um ihre Toten hinauszutragen
 hive-fault-shut-right = einen Weg offen lassen, entrance = "reduced" oder upper_hole = "25 mm"; ein Gitterboden lässt Luft hinein und keine Biene hinaus

@@ -12,7 +12,7 @@ inside-page-warmth = In der Mitte sind es, solange keine Brut da ist, { TEMPERAT
     [more] mehr als
    *[alike] etwa so viel wie
 } eine kleine Glühbirne. Sie heizen nicht die Beute: { TEMPERATURE($below) } hat die Luft unter ihnen.
-inside-page-fuel = Der Brennstoff ist Futter aus den Waben, heute { NUMBER($food) } Gramm. Es geht als { NUMBER($water) } Gramm Wasser in der ausgeatmeten Luft davon; eine trockene Beute lässt es hinaus, eine kalte fängt es als Reif. Keine Biene fliegt zum Abkoten hinaus, bis ein milder Tag kommt.
-inside-page-spring = Werden die Tage länger, legt die Königin wieder, die Mitte wird für die Brut bei fast 35 °C gehalten, und das Futter geht am schnellsten kurz vor den ersten Blüten.
+inside-page-fuel = Der Brennstoff ist Futter aus den Waben, heute { GRAMS($food, us: 1) }. Es geht als { GRAMS($water, us: 1) } Wasser in der ausgeatmeten Luft davon; eine trockene Beute lässt es hinaus, eine kalte fängt es als Reif. Keine Biene fliegt zum Abkoten hinaus, bis ein milder Tag kommt.
+inside-page-spring = Werden die Tage länger, legt die Königin wieder, die Mitte wird für die Brut bei fast { TEMPERATURE(35) } gehalten, und das Futter geht am schnellsten kurz vor den ersten Blüten.
 inside-page-figures = Die Zahlen sind für dieses Volk und diesen Tag berechnet; die letzte Zeile ist, was Imker wissen und auch das Modell enthält.
 inside-page-others = Andere Völker

@@ -88,7 +88,7 @@ jobs-bear-fence-on-missed = Lohnt noch, bis Schnee liegt, und wieder vor dem Tau
 
 jobs-mouse-guard = Mäusegitter anbringen
 jobs-mouse-guard-waits = { NUMBER($nights) } Frostnächte in zwei Wochen: Mäuse kommen herein.
-jobs-mouse-guard-why = Bevor die Maus drin ist; erst nachsehen, dass keine da ist. Ein Schlitz von 8 mm oder weniger, und so breit, dass er nicht verstopft.
+jobs-mouse-guard-why = Bevor die Maus drin ist; erst nachsehen, dass keine da ist. Ein Schlitz von { LENGTH(0.008, us: 2) } oder weniger, und so breit, dass er nicht verstopft.
 jobs-mouse-guard-others = In Finnland kommen die Gitter an, wenn die Tage unter { TEMPERATURE($air) } bleiben.
 jobs-mouse-guard-others-about = In Finnland kommen die Gitter an, wenn die Tage unter { TEMPERATURE($air) } bleiben, hier um den { DAY($on) }, damit kein Pollen abgestreift wird.
 jobs-mouse-guard-missed = Erst nachsehen, dass keine Maus drin ist, dann anbringen: ein Gitter sperrt eine Maus ebenso ein wie aus.
@@ -122,7 +122,7 @@ jobs-broodless-missed = Ist wieder Brut da, erreicht sie weniger Milben: im Etik
 
 jobs-midwinter-weighing = Wiegen im Winter
 jobs-midwinter-weighing-waits = { NUMBER($days) } Tage, bevor wieder Brut da ist.
-jobs-midwinter-weighing-why = Ein Monat ohne Brut kostet etwa ein Kilogramm, ein Monat mit Brut drei. Kurz davor gewogen, bleibt Zeit, festes Futter über die Traube zu geben.
+jobs-midwinter-weighing-why = Ein Monat ohne Brut kostet etwa { MASS(1) }, ein Monat mit Brut { MASS(3) }. Kurz davor gewogen, bleibt Zeit, festes Futter über die Traube zu geben.
 jobs-midwinter-weighing-missed = Trotzdem am nächsten windstillen Tag anheben: das meiste Futter wird erst von jetzt an gefressen.
 
 jobs-brood-begins = Brut beginnt
@@ -187,10 +187,10 @@ jobs-unwrap-why = Starke Völker zuerst. Ein schwaches behält die Hülle länge
 jobs-unwrap-missed = Beim nächsten Besuch abnehmen.
 
 jobs-first-flow = Erste Tracht: Weide, Erle
-jobs-first-flow-waits = 50 Gradtage über 5 °C seit der Wintermitte: Weide und Erle.
+jobs-first-flow-waits = { WARMER($degree-days, unit: "no") } Gradtage über { TEMPERATURE(5) } seit der Wintermitte: Weide und Erle.
 jobs-first-flow-why = An Flugtagen kommt nun Futter herein. Der Hunger reicht noch zwei Wochen darüber hinaus.
 
-jobs-dandelion-waits = Löwenzahn in Blüte, bei etwa { NUMBER($degree-days) } Gradtagen über 5 °C.
+jobs-dandelion-waits = Löwenzahn in Blüte, bei etwa { WARMER($degree-days, unit: "no") } Gradtagen über { TEMPERATURE(5) }.
 jobs-mite-count-spring = Milben zählen
 jobs-mite-count-spring-why = Ein Volk, das durchgekommen ist, ist nicht frei von Milben: aus wenigen im Frühjahr werden bis zum Herbst viele.
 jobs-mite-count-spring-belief = Es hat überlebt, also hat es keine Milben.

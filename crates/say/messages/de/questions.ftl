@@ -27,9 +27,9 @@ questions-danger-ends-truth = Am meisten Futter geht im März und April weg, wen
 questions-left-asks = Wie viel Futter ist noch da?
 questions-left-answer = Wiegen: beide Seiten heben oder eine Waage, abzüglich leerer Beute, Bienen, Schnee und nassem Holz. Eine Seite allein zeigt nur, wohin es geht.
 questions-weight-is-stores-says = Gewicht ist Futter
-questions-weight-is-stores-truth = Brut, Schnee und nasses Holz wiegen auch: 1 bis 3 kg Wasser allein im Holz.
+questions-weight-is-stores-truth = Brut, Schnee und nasses Holz wiegen auch: { MASS(1, unit: "no") } bis { MASS(3) } Wasser allein im Holz.
 questions-twice-one-side-says = Eine Seite mal zwei ist das Gewicht
-questions-twice-one-side-truth = Liegt die Last bei einer Beute von 50 cm um 5 cm neben der Mitte, ist das um ein Fünftel falsch.
+questions-twice-one-side-truth = Liegt die Last bei einer Beute von { LENGTH(0.5) } um { LENGTH(0.05) } neben der Mitte, ist das um ein Fünftel falsch.
 
 questions-sugar-now-asks = Jetzt Zucker oder warten?
 questions-sugar-now-answer = Der Plan vergleicht Füttern und Nichtstun in denselben Wintern. Festes Futter kommt etwa drei Wochen vor dem ersten Hunger auf, in einem Gang.
@@ -37,7 +37,7 @@ questions-candy-saves-says = Futterteig rettet ein Volk, das ungefüttert in ein
 questions-candy-saves-truth = In strenger Kälte können Bienen ihn kaum nutzen; Futter in der Wabe ist besser.
 
 questions-which-feed-asks = Trockener Zucker, Zuckerblock, Futterteig oder Sirup?
-questions-which-feed-answer = Solange die Bienen fliegen und ihn nehmen: Sirup. In der Kälte: Futterteig oder ein fester Zuckerblock direkt über der Traube. Im Frühling, sobald die Tage über 10 °C bleiben: dünner Sirup.
+questions-which-feed-answer = Solange die Bienen fliegen und ihn nehmen: Sirup. In der Kälte: Futterteig oder ein fester Zuckerblock direkt über der Traube. Im Frühling, sobald die Tage über { TEMPERATURE(10) } bleiben: dünner Sirup.
 questions-by-cups-says = Zwei zu eins nach Bechern ist zwei zu eins
 questions-by-cups-truth = Becher für Becher Zucker und Wasser ergeben etwa 63 von 100 Teilen Zucker, nicht 67.
 questions-boiled-says = Sirup soll man kochen oder mit Essig säuern
@@ -74,7 +74,7 @@ questions-mesh-asks = Den Gitterboden schließen?
 questions-mesh-answer = Unter einem warmen Deckel schadet ein offenes Gitter außerhalb des Windes wenig; im Wind macht der Schieber den unteren Teil ruhiger. Eine polnische Umfrage fand über Gitter etwas weniger Verluste.
 
 questions-mouse-asks = Eine Maus?
-questions-mouse-answer = Zernagte Waben, Laub oder Geruch auf dem Schieber: an einem milden Tag hinaustreiben und ein Gitter mit Schlitzen von höchstens 8 mm oder Löchern von höchstens 9 mm anbringen.
+questions-mouse-answer = Zernagte Waben, Laub oder Geruch auf dem Schieber: an einem milden Tag hinaustreiben und ein Gitter mit Schlitzen von höchstens { LENGTH(0.008, us: 2) } oder Löchern von höchstens { LENGTH(0.009, us: 2) } anbringen.
 
 questions-snow-asks = Schnee deckt die Beute zu: ausgraben?
 questions-snow-answer = Schnee ist porös und warm: liegen lassen. Die Löcher offen halten, wo man hinkommt, und die Beute nicht erschüttern.
@@ -84,7 +84,7 @@ questions-snow-smothers-truth = Selten: Luft geht durch Schnee. Eine Eisschicht 
 questions-ice-asks = Eis vor dem Flugloch?
 questions-ice-answer = Eine Eisschicht über einer Beute oder ihrem Loch wird geöffnet, mit warmem Wasser und ohne Schläge. Tote Bienen dahinter werden mit einem gebogenen Draht herausgezogen.
 
-questions-cold-flight-asks = Bienen fliegen bei 3 °C?
+questions-cold-flight-asks = Bienen fliegen bei { TEMPERATURE(3) }?
 questions-cold-flight-answer = Bei Sonne und Windstille fliegen einige auch knapp über dem Gefrierpunkt, und ein paar fallen auf den Schnee. Viele an einem stillen grauen Tag deuten auf Not: Hunger, Räuberei oder kranker Darm.
 
 questions-spots-asks = Braune Flecken an der Beute oder auf dem Schnee?

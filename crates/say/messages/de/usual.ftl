@@ -27,21 +27,21 @@ usual-mites-britain-board = über 9 am Tag ist zu jeder Zeit schwer
 usual-mites-switzerland-board-from-6 = über 10 am Tag Ende Juni: nicht auf die Hauptbehandlung im Sommer warten
 usual-mites-switzerland-board-from-10 = über 5 am Tag von Mitte Oktober bis Mitte November: eine Behandlung zusätzlich, und die im Winter trotzdem
 
-usual-stores-sweden-finland-and-norway-one = eine Zarge Bienen: 16-18 kg Winterfutter; mindestens 15 kg Zucker
-usual-stores-sweden-finland-and-norway-two = zwei Zargen: 20-25 kg Winterfutter
-usual-stores-germany-and-neighbours = etwa 15 kg, wo Bienen von November bis Januar ohne Brut ruhen, über 20 kg in milden Wintern
+usual-stores-sweden-finland-and-norway-one = eine Zarge Bienen: { MASS(16, unit: "no") }-{ MASS(18) } Winterfutter; mindestens { MASS(15) } Zucker
+usual-stores-sweden-finland-and-norway-two = zwei Zargen: { MASS(20, unit: "no") }-{ MASS(25) } Winterfutter
+usual-stores-germany-and-neighbours = etwa { MASS(15) }, wo Bienen von November bis Januar ohne Brut ruhen, über { MASS(20) } in milden Wintern
 usual-stores-britain-and-ireland-one = 20 kg (45 lb) für einen einzelnen Brutraum
 usual-stores-britain-and-ireland-two = 25 kg (55 lb) für anderthalb Bruträume
 usual-stores-ontario-and-quebec-one = die ganze Beute mit 32 kg (70 lb) oder mehr, ein Brutraum; Vorräte allein sind nicht genannt
-usual-stores-ontario-and-quebec-two = die ganze Beute mit 45 kg (100 lb) oder mehr, zwei Bruträume; andere verlangen 61 kg: die Regeln widersprechen sich
+usual-stores-ontario-and-quebec-two = die ganze Beute mit 45 kg (100 lb) oder mehr, zwei Bruträume; andere verlangen { MASS(61) }: die Regeln widersprechen sich
 usual-stores-minnesota-and-wisconsin = 75-95 lb (34-43 kg) Vorräte in drei tiefen Zargen
 usual-stores-canada-two = 70 lb (32 kg) Vorräte in zwei tiefen Zargen
 usual-stores-canada-one = 55 lb (25 kg) Vorräte in einer tiefen Zarge
 usual-stores-the-far-north-of-america = etwa 100 lb (45 kg) Vorräte
-usual-stores-switzerland = 15-25 kg Vorräte
+usual-stores-switzerland = { MASS(15, unit: "no") }-{ MASS(25) } Vorräte
 usual-feeding-sweden-finland-and-norway = mit Sirup ist man Ende August fertig, und viele füttern bis in den September weiter
 usual-feeding-germany-and-neighbours = mit Sirup ist man in den Alpen Mitte September fertig, anderswo spätestens am 1. Oktober
 usual-feeding-southern-ontario = Sirup wird in der zweiten Septemberhälfte gefüttert
 
-usual-spring-the-canadian-prairie = Mitte März bei 0 °C ist eine Traube über sechs bis acht Waben gut, über zwei oder drei sehr schwach
+usual-spring-the-canadian-prairie = Mitte März bei { TEMPERATURE(0) } ist eine Traube über sechs bis acht Waben gut, über zwei oder drei sehr schwach
 usual-spring-minnesota = Mitte März sind drei bis vier volle Waben Bienen etwa richtig, um im Mai geteilt zu werden

@@ -50,6 +50,6 @@ weather-rain-lacking = Niederschlag: die meisten Stunden sind ohne Wert; { $take
 weather-rain-blind = Niederschlag: die Datei hat an { NUMBER($days) } Tagen so gut wie nichts, wie Messer ohne Heizung bei Frost; { $taken }.
 weather-rain-taken = { $known ->
     [yes] die Monatssummen des eingebauten Klimas werden gleichmäßig verteilt
-   *[no] angenommen werden 50 mm im Monat
+   *[no] angenommen werden { LENGTH(0.05) } im Monat
 }
 weather-snow-derived = der Schnee am Boden ist aus Temperatur und Niederschlag abgeleitet.

@@ -50,5 +50,5 @@ weigh-sources-lifting = Heben: Applications Manual for the Revised NIOSH Lifting
 weigh-sources-sides = zwei Seiten: Momente um die ferne Auflage; Ablesefehler: Einschätzung
 weigh-sources-parts = leere Beute: ihre Maße und ihr Holz; Rähmchen, Waben und Deckel aus der Erinnerung
 weigh-sources-own = leere Beute: eigene Angabe
-weigh-sources-bees = Bienen: etwa 2 kg (Bee Craft, September 2016)
+weigh-sources-bees = Bienen: etwa { MASS(2) } (Bee Craft, September 2016)
 weigh-sources-comb = 0,32 ± 0,03 kg/dm² beidseitig verdeckelter Wabe: Schwedischer Imkerverband 0,30, Wiki der Bienen-Zeitung 0,35

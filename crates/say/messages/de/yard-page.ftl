@@ -41,6 +41,6 @@ yard-page-flight-none = Binnen zehn Tagen wohl keiner.
 yard-page-look = Nachsehen gehen
 yard-page-lid = Der Deckel, morgen um eins
 yard-page-days = Die kommenden Tage
-yard-page-days-of = Die Mitte der Wetterverläufe, auf denen die Schätzung geht, keine Vorhersage, außer es wurde eine angegeben. Der Wind ist der des offenen Landes in 10 m Höhe.
+yard-page-days-of = Die Mitte der Wetterverläufe, auf denen die Schätzung geht, keine Vorhersage, außer es wurde eine angegeben. Der Wind ist der des offenen Landes in { HEIGHT(10) } Höhe.
 yard-page-told = Der Winter erzählt
 yard-page-hives = Ein Volk hinzufügen oder ändern

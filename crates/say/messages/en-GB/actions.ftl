@@ -40,7 +40,7 @@ actions-syrup-late = begin at once with { $feeder }: { DAY($half) } is in time i
 # Two sentences; the last has no stop.
 actions-syrup-custom = { $said }. { $custom }
 
-actions-thin-syrup = feed { MASS($sugar, digits: 1) } of sugar as { VOLUME($syrup) } of thin syrup, 1:1, a litre or so at a time
+actions-thin-syrup = feed { MASS($sugar, digits: 1) } of sugar as { VOLUME($syrup) } of thin syrup, 1:1, about { VOLUME(0.001, us: 1) } at a time
 actions-thin-syrup-hungry = one in ten colonies like this is hungry by { DAY($by) } unless flowers give some; days are warm enough for bees to take it
 actions-thin-syrup-little = the worst tenth is left with little unless flowers give some; days are warm enough for bees to take it
 actions-thin-syrup-rule = solid food, then thin syrup once days are warm, then pollen; no more than is short
@@ -50,7 +50,7 @@ actions-fondant-hungry = one in ten colonies like this is hungry by { DAY($by) }
 actions-fondant-little = few go hungry before spring, but the worst tenth reaches it with { MASS($left, digits: 1) } within reach or less
 actions-fondant-rule = solid sugar helps once bees can use it; autumn stores are better (University of Minnesota Extension)
 
-actions-lid = lay 50 mm of foam over the { -crownboard }
+actions-lid = lay { LENGTH(0.05) } of foam over the { -crownboard }
 actions-lid-why = moves the water from the lid, where it drips on the cluster, to the walls, and saves heat
 actions-lid-rule = both schools agree: top insulation before side insulation, no cold surface over the cluster
 
@@ -68,7 +68,7 @@ actions-by-nine-in-ten = nine in ten gone: judgement
 actions-by-isolation = isolation starvation as the model reaches it
 actions-by-run-out = computed run-out
 actions-by-limit = 55 F limit: Ontario beekeeping extension
-actions-by-sugar = 1.1 kg of stores a kg of sugar, range 1.0-1.2
+actions-by-sugar = sugar makes 1.1 times its weight of stores, range 1.0-1.2
 actions-by-covers = hive covers trial: St. Clair et al. 2022, PLoS ONE 17:e0266219
 actions-by-poster = University of Minnesota poster 163
 actions-by-iso-6946 = ISO 6946

@@ -41,7 +41,7 @@ chart-picture-head-stands = Which is
 
 chart-picture-flying-weather = Flying weather
 chart-picture-head-cold = Cold
-chart-picture-head-wind = Wind, 10 m up
+chart-picture-head-wind = Wind, { HEIGHT(10) } up
 chart-picture-coldest = Coldest
 chart-picture-warmest = Warmest
 chart-picture-head-flying = Flying

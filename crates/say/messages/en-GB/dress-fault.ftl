@@ -34,4 +34,4 @@ dress-fault-food-right = write such as "3 kg candy with pollen, rim 50 mm, over 
 dress-fault-frame-feeder = a frame feeder hangs among the combs
 dress-fault-food-mass-right = write the food's weight, up to { MASS($most) }
 dress-fault-not-of-food = "{ $part }" says nothing of food on a hive
-dress-fault-rim-right = write 5 mm to 200 mm
+dress-fault-rim-right = write { LENGTH(0.005, us: 2) } to { LENGTH(0.2, us: 1) }

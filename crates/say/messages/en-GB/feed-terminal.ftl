@@ -2,7 +2,7 @@
 
 feed-terminal-head = { MASS($short, digits: 1) } of stores short: { MASS($sugar, digits: 1) } of sugar
 feed-terminal-sugar = Sugar
-feed-terminal-sugar-range = { MASS($least, digits: 1) } to { MASS($most, digits: 1) }: a kilogram of sugar makes 1.0 to 1.2 kg of stores
+feed-terminal-sugar-range = { MASS($least, digits: 1) } to { MASS($most, digits: 1) }: sugar makes 1.0 to 1.2 times its weight of stores
 
 feed-terminal-recipe = by weight: { MASS($sugar, digits: 1) } of sugar in { VOLUME($water, digits: 1) } of water make { VOLUME($syrup, digits: 1) }
 feed-terminal-litres = each kg of sugar { NUMBER($litres, digits: 2) } L of water

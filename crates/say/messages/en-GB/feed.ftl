@@ -12,7 +12,7 @@ feed-syrup-spring = Syrup only once days stay above 10 °C (50 °F); 1:1 is take
 feed-which-stores = What a colony winters on matters: sugar and most honeys keep; honeydew and heather foul bees shut in for months; ivy and rape set hard, and bees starve beside them for want of water. Feed sugar last, so that it is eaten first.
 feed-frames-first = A frame of sealed stores from a heavy, healthy hive of the same yard comes first where there is one.
 feed-over-the-cluster = Solid feed lies right over the cluster; leave bees a path round it.
-feed-fondant-alone = Fondant can be the whole autumn feed, as many keep it in Britain: a block of 12.5 kg lasts a colony four to five weeks, put on while days are mild.
+feed-fondant-alone = Fondant can be the whole autumn feed, as many keep it in Britain: a block of { MASS(12.5, digits: 1) } lasts a colony four to five weeks, put on while days are mild.
 feed-no-pollen = Pollen or protein in the feed starts brood early, which must be kept warm and fed: plain sugar until bees carry pollen in. Some mix it in all the same; then it must not run out.
 feed-dry-sugar = Dry sugar is taken only where damp reaches it: on paper over the top bars, misted, a path left free.
 
@@ -26,7 +26,7 @@ feed-rule-now = So far apart neither is sure: { $fed ->
 }, weigh in midwinter, and keep { MASS($later) } of fondant at hand
 
 feed-sources-stores = stores from sugar: { $source }
-feed-sources-densities = densities of syrup: from memory of handbook tables of sucrose at 20 °C
+feed-sources-densities = densities of syrup: from memory of handbook tables of sucrose at { TEMPERATURE(20) }
 feed-sources-poured = poured sugar { NUMBER($density, digits: "all") } kg/L: { $source }
 feed-sources-frame = a full frame: 0.30 (Swedish Beekeepers) to 0.35 kg/dm² (Bienen-Zeitung wiki)
 feed-sources-candy = candy cannot replace autumn stores in deep cold: University of Minnesota

@@ -1,7 +1,7 @@
 ## Classes of treatment, and what limits each. No doses: the label and the law say what, when and how.
 
 fit-class-formic = formic acid
-fit-class-formic-weather = day maximum between 10 and 29.5 °C (50 and 85 °F) when it is put on; from 33 °C in the first days it costs bees, brood and queens
+fit-class-formic-weather = day maximum between 10 and 29.5 °C (50 and 85 °F) when it is put on; from { TEMPERATURE(33) } in the first days it costs bees, brood and queens
 fit-class-formic-brood = reaches mites under cappings
 fit-class-formic-supers = supers off unless the label allows them
 

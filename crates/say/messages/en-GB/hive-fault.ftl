@@ -13,7 +13,7 @@ hive-fault-needs-frames = say how many combs it holds
 hive-fault-large-combs = has combs larger than the box
 hive-fault-large-combs-right = measure the comb inside its frame, the box inside its walls
 hive-fault-narrow = is too narrow for { NUMBER($frames) } combs
-hive-fault-narrow-right = a comb with its gap takes 32 to 40 mm of the width
+hive-fault-narrow-right = a comb with its gap takes { LENGTH(0.032, unit: "no", us: 1) } to { LENGTH(0.04, us: 1) } of the width
 hive-fault-needs-name = give the hive a name or number, such as name = "Alder"
 hive-fault-shut = the entrance and every hole are shut: bees can get out neither to void themselves nor to carry out their dead
 hive-fault-shut-right = leave one way open, entrance = "reduced" or upper_hole = "25 mm"; a { -mesh-floor } lets in air and no bee out

@@ -12,7 +12,7 @@ inside-page-warmth = In the middle, as long as there is no brood, it is { TEMPER
     [more] more than
    *[alike] about as much as
 } one small light bulb. They do not heat the hive: { TEMPERATURE($below) } is the air below them.
-inside-page-fuel = The fuel is food from the combs, { NUMBER($food) } grams today. It leaves as { NUMBER($water) } grams of water in the air they breathe out; a dry hive lets it go, a cold one catches it as frost. No bee leaves to relieve herself until a mild day comes.
-inside-page-spring = When the days grow longer the queen lays again, the middle is held near 35 °C for the brood, and the food goes fastest just before the first flowers.
+inside-page-fuel = The fuel is food from the combs, { GRAMS($food, us: 1) } today. It leaves as { GRAMS($water, us: 1) } of water in the air they breathe out; a dry hive lets it go, a cold one catches it as frost. No bee leaves to relieve herself until a mild day comes.
+inside-page-spring = When the days grow longer the queen lays again, the middle is held near { TEMPERATURE(35) } for the brood, and the food goes fastest just before the first flowers.
 inside-page-figures = Figures are computed for this hive and this day; the last line is what keepers know and the model holds too.
 inside-page-others = Other hives

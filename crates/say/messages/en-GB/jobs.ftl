@@ -90,7 +90,7 @@ jobs-bear-fence-on-missed = Still worth it until snow lies, and again before the
 
 jobs-mouse-guard = Mouse guard on
 jobs-mouse-guard-waits = { NUMBER($nights) } nights of frost in a fortnight: mice come in.
-jobs-mouse-guard-why = Before the mouse is in; look first that none is. A slot of 8 mm or less, and wide enough not to clog.
+jobs-mouse-guard-why = Before the mouse is in; look first that none is. A slot of { LENGTH(0.008, us: 2) } or less, and wide enough not to clog.
 jobs-mouse-guard-others = In Finland guards go on when days stay below { TEMPERATURE($air) }.
 jobs-mouse-guard-others-about = In Finland guards go on when days stay below { TEMPERATURE($air) }, about { DAY($on) } here, so that no pollen is scraped off.
 jobs-mouse-guard-missed = Look first that no mouse is in, then put it on: a guard shuts a mouse in as well as out.
@@ -124,7 +124,7 @@ jobs-broodless-missed = With brood back it reaches fewer mites: ask the label, a
 
 jobs-midwinter-weighing = The winter's weighing
 jobs-midwinter-weighing-waits = { NUMBER($days) } days before brood is there again.
-jobs-midwinter-weighing-why = A month without brood takes about a kilogram, a month with brood three. Weighed just before, there is time to put solid food above the cluster.
+jobs-midwinter-weighing-why = A month without brood takes about { MASS(1) }, a month with brood { MASS(3) }. Weighed just before, there is time to put solid food above the cluster.
 jobs-midwinter-weighing-missed = Lift them on the next calm day all the same: most food is eaten from now on.
 
 jobs-brood-begins = Brood begins
@@ -189,10 +189,10 @@ jobs-unwrap-why = Strong hives first. A weak one keeps its wrap longer: it has t
 jobs-unwrap-missed = Take it off at the next visit.
 
 jobs-first-flow = First flow: willow, alder
-jobs-first-flow-waits = 50 degree-days above 5 °C since midwinter: willow and alder.
+jobs-first-flow-waits = { WARMER($degree-days, unit: "no") } degree-days above { TEMPERATURE(5) } since midwinter: willow and alder.
 jobs-first-flow-why = Food begins to come in on flying days. Hunger runs a fortnight past it.
 
-jobs-dandelion-waits = Dandelions in bloom, at about { NUMBER($degree-days) } degree-days above 5 °C.
+jobs-dandelion-waits = Dandelions in bloom, at about { WARMER($degree-days, unit: "no") } degree-days above { TEMPERATURE(5) }.
 jobs-mite-count-spring = Count mites
 jobs-mite-count-spring-why = A colony that came through is not free of mites: few in spring are many by autumn.
 jobs-mite-count-spring-belief = It survived, so it has no mites.

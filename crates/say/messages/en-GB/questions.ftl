@@ -27,9 +27,9 @@ questions-danger-ends-truth = Most food goes in March and April, when brood is f
 questions-left-asks = How much food is left?
 questions-left-answer = Weigh it: both sides lifted, or a scale, less the empty hive, bees, snow and wet wood. One side alone shows a trend.
 questions-weight-is-stores-says = Weight is stores
-questions-weight-is-stores-truth = Brood, snow and wet wood weigh too: 1 to 3 kg of water in the wood alone.
+questions-weight-is-stores-truth = Brood, snow and wet wood weigh too: { MASS(1, unit: "no") } to { MASS(3) } of water in the wood alone.
 questions-twice-one-side-says = Twice one side is the weight
-questions-twice-one-side-truth = If the load lies 5 cm off the middle of a 50 cm hive, that is wrong by a fifth.
+questions-twice-one-side-truth = If the load lies { LENGTH(0.05) } off the middle of a hive of { LENGTH(0.5) }, that is wrong by a fifth.
 
 questions-sugar-now-asks = Sugar now, or wait?
 questions-sugar-now-answer = The plan compares feeding with doing nothing in the same winters. Solid feed goes on about three weeks before the first hunger, in one visit.
@@ -37,7 +37,7 @@ questions-candy-saves-says = Candy saves a hive that went into a hard winter unf
 questions-candy-saves-truth = In deep cold bees can hardly use it; stores in the comb are better.
 
 questions-which-feed-asks = Dry sugar, a brick, fondant or syrup?
-questions-which-feed-answer = While bees fly and take it: syrup. In the cold: fondant or a set sugar brick right over the cluster. In spring, once days stay above 10 °C: thin syrup.
+questions-which-feed-answer = While bees fly and take it: syrup. In the cold: fondant or a set sugar brick right over the cluster. In spring, once days stay above { TEMPERATURE(10) }: thin syrup.
 questions-by-cups-says = Two to one by cups is two to one
 questions-by-cups-truth = By cups of sugar and water it makes about 63 of 100 parts sugar, not 67.
 questions-boiled-says = Syrup should be boiled, or soured with vinegar
@@ -74,7 +74,7 @@ questions-mesh-asks = Shut the { -mesh-floor }?
 questions-mesh-answer = Under a warm lid an open mesh does little harm out of the wind; in wind the tray makes the lower part calmer. A Polish survey found somewhat fewer losses over mesh.
 
 questions-mouse-asks = A mouse?
-questions-mouse-answer = Chewed comb, leaves or a smell on the tray: drive it out on a mild day and fit a guard with slots of at most 8 mm or holes of at most 9 mm.
+questions-mouse-answer = Chewed comb, leaves or a smell on the tray: drive it out on a mild day and fit a guard with slots of at most { LENGTH(0.008, us: 2) } or holes of at most { LENGTH(0.009, us: 2) }.
 
 questions-snow-asks = Snow covers the hive: dig it out?
 questions-snow-answer = Snow is porous and warm: leave it. Keep the holes open where you can reach them, and do not shake the hive.
@@ -84,7 +84,7 @@ questions-snow-smothers-truth = Rarely: air passes through snow. A sheet of ice 
 questions-ice-asks = Ice before the entrance?
 questions-ice-answer = A sheet of ice over a hive or its hole is opened, with warm water and without blows. Dead bees behind it are drawn out with a bent wire.
 
-questions-cold-flight-asks = Bees flying at 3 °C?
+questions-cold-flight-asks = Bees flying at { TEMPERATURE(3) }?
 questions-cold-flight-answer = In sun and calm some fly even just above freezing, and a few fall on the snow. Many on a still grey day point to trouble: hunger, robbing or a sick gut.
 
 questions-spots-asks = Brown spots on the hive or the snow?

@@ -39,16 +39,16 @@ setup-page-seconds = It takes some seconds: whole winters are computed, each und
 ## Parts of a hive, and what each can be; also on the page that notes a change.
 
 setup-page-lid = Lid
-setup-page-foam-thin = 25 mm foam
-setup-page-foam-thick = 50 mm foam
+setup-page-foam-thin = { LENGTH(0.025) } foam
+setup-page-foam-thick = { LENGTH(0.05) } foam
 setup-page-straw = straw quilt
 setup-page-bare = bare board
 setup-page-wrap = Wrap
 setup-page-felt = felt paper
 setup-page-no-wrap = none
 setup-page-hole = Upper hole
-setup-page-hole-small = 20 mm
-setup-page-hole-large = 25 mm
+setup-page-hole-small = { LENGTH(0.02, us: 1) }
+setup-page-hole-large = { LENGTH(0.025) }
 setup-page-hole-shut = shut
 setup-page-floor = { CAPITAL(-floor) }
 setup-page-floor-solid = solid

@@ -27,21 +27,21 @@ usual-mites-britain-board = over 9 a day at any time is severe
 usual-mites-switzerland-board-from-6 = over 10 a day at the end of June: do not wait for the main summer treatment
 usual-mites-switzerland-board-from-10 = over 5 a day from mid-October to mid-November: an extra treatment, and the winter one all the same
 
-usual-stores-sweden-finland-and-norway-one = one box of bees: 16-18 kg of winter feed; at least 15 kg of sugar
-usual-stores-sweden-finland-and-norway-two = two boxes: 20-25 kg of winter feed
-usual-stores-germany-and-neighbours = about 15 kg where bees rest without brood from November to January, over 20 kg in mild winters
+usual-stores-sweden-finland-and-norway-one = one box of bees: { MASS(16, unit: "no") }-{ MASS(18) } of winter feed; at least { MASS(15) } of sugar
+usual-stores-sweden-finland-and-norway-two = two boxes: { MASS(20, unit: "no") }-{ MASS(25) } of winter feed
+usual-stores-germany-and-neighbours = about { MASS(15) } where bees rest without brood from November to January, over { MASS(20) } in mild winters
 usual-stores-britain-and-ireland-one = 20 kg (45 lb) for a single { -brood-box }
 usual-stores-britain-and-ireland-two = 25 kg (55 lb) for brood and a half
 usual-stores-ontario-and-quebec-one = the whole hive at 32 kg (70 lb) or more, single brood chamber; stores alone are not stated
-usual-stores-ontario-and-quebec-two = the whole hive at 45 kg (100 lb) or more, double brood chamber; others ask for 61 kg: rules contradict
+usual-stores-ontario-and-quebec-two = the whole hive at 45 kg (100 lb) or more, double brood chamber; others ask for { MASS(61) }: rules contradict
 usual-stores-minnesota-and-wisconsin = 75-95 lb (34-43 kg) of stores in three deeps
 usual-stores-canada-two = 70 lb (32 kg) of stores in a double deep
 usual-stores-canada-one = 55 lb (25 kg) of stores in a single deep
 usual-stores-the-far-north-of-america = about 100 lb (45 kg) of stores
-usual-stores-switzerland = 15-25 kg of stores
+usual-stores-switzerland = { MASS(15, unit: "no") }-{ MASS(25) } of stores
 usual-feeding-sweden-finland-and-norway = syrup is done by the end of August, and many feed on into September
 usual-feeding-germany-and-neighbours = syrup is done by the middle of September in the Alps and by 1 October at the latest elsewhere
 usual-feeding-southern-ontario = syrup is fed in the second half of September
 
-usual-spring-the-canadian-prairie = in mid-March at 0 °C a cluster over six to eight frames is good, over two or three very weak
+usual-spring-the-canadian-prairie = in mid-March at { TEMPERATURE(0) } a cluster over six to eight frames is good, over two or three very weak
 usual-spring-minnesota = in mid-March three to four full frames of bees are about right, to be split in May

@@ -50,6 +50,6 @@ weather-rain-lacking = precipitation: most hours are without a value; { $taken }
 weather-rain-blind = precipitation: the file has next to nothing on { NUMBER($days) } days, as gauges without heating do in frost; { $taken }.
 weather-rain-taken = { $known ->
     [yes] the built-in climate's monthly sums are spread evenly
-   *[no] 50 mm a month is taken
+   *[no] { LENGTH(0.05) } a month is taken
 }
 weather-snow-derived = snow on the ground is derived from temperature and precipitation.

@@ -44,5 +44,5 @@ weigh-sources-lifting = lifting: Applications Manual for the Revised NIOSH Lifti
 weigh-sources-sides = two sides: moments about the far support; errors of reading: judgement
 weigh-sources-parts = empty hive: its sizes and wood; frames, comb and { -roof } from memory
 weigh-sources-own = empty hive: your own figure
-weigh-sources-bees = bees: about 2 kg (Bee Craft, September 2016)
+weigh-sources-bees = bees: about { MASS(2) } (Bee Craft, September 2016)
 weigh-sources-comb = 0.32 ± 0.03 kg/dm² of comb capped on both sides: Swedish Beekeepers 0.30, Bienen-Zeitung wiki 0.35

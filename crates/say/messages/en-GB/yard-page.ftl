@@ -41,6 +41,6 @@ yard-page-flight-none = None likely within ten days.
 yard-page-look = Go and look
 yard-page-lid = The lid, tomorrow at one
 yard-page-days = The coming days
-yard-page-days-of = The middle of the weather paths the estimate walks, not a forecast unless a forecast was given. Wind is that of open country 10 m up.
+yard-page-days-of = The middle of the weather paths the estimate walks, not a forecast unless a forecast was given. Wind is that of open country { HEIGHT(10) } up.
 yard-page-told = The winter told
 yard-page-hives = Add or change a hive

@@ -39,7 +39,7 @@ actions-syrup-late = commencer aussitôt avec { $feeder } : le { DAY($half) } 
 }
 actions-syrup-custom = { $said }. { $custom }
 
-actions-thin-syrup = donner { MASS($sugar, digits: 1) } de sucre, soit { VOLUME($syrup) } de sirop léger, 1:1, environ un litre à la fois
+actions-thin-syrup = donner { MASS($sugar, digits: 1) } de sucre, soit { VOLUME($syrup) } de sirop léger, 1:1, environ { VOLUME(0.001, us: 1) } à la fois
 actions-thin-syrup-hungry = une colonie pareille sur dix a faim d’ici le { DAY($by) } si les fleurs ne donnent rien ; les journées sont assez chaudes pour que les abeilles le prennent
 actions-thin-syrup-little = il reste peu au dixième le plus mal loti si les fleurs ne donnent rien ; les journées sont assez chaudes pour que les abeilles le prennent
 actions-thin-syrup-rule = nourriture solide, puis sirop léger quand les journées sont chaudes, puis pollen ; pas plus qu’il ne manque
@@ -49,7 +49,7 @@ actions-fondant-hungry = une colonie pareille sur dix a faim d’ici le { DAY($b
 actions-fondant-little = peu ont faim avant le printemps, mais le dixième le plus mal loti y arrive avec { MASS($left, digits: 1) } à portée ou moins
 actions-fondant-rule = du sucre solide aide quand les abeilles peuvent s’en servir ; des provisions d’automne valent mieux (University of Minnesota Extension)
 
-actions-lid = poser 50 mm de mousse sur le couvre-cadres
+actions-lid = poser { LENGTH(0.05) } de mousse sur le couvre-cadres
 actions-lid-why = déplace l’eau du couvercle, d’où elle goutte sur la grappe, vers les parois, et garde la chaleur
 actions-lid-rule = les deux écoles s’accordent : isoler le dessus avant les côtés, aucune surface froide au-dessus de la grappe
 
@@ -67,7 +67,7 @@ actions-by-nine-in-ten = neuf sur dix partis : jugement
 actions-by-isolation = famine par isolement telle que le modèle y arrive
 actions-by-run-out = épuisement calculé
 actions-by-limit = limite de 55 F : vulgarisation apicole de l’Ontario
-actions-by-sugar = 1,1 kg de provisions par kg de sucre, fourchette 1,0 à 1,2
+actions-by-sugar = le sucre fait 1,1 fois son poids de provisions, fourchette 1,0 à 1,2
 actions-by-covers = essai de housses de ruches : St. Clair et al. 2022, PLoS ONE 17:e0266219
 actions-by-poster = affiche 163 de l’université du Minnesota
 actions-by-iso-6946 = ISO 6946

@@ -35,7 +35,7 @@ chart-picture-head-stands = C’est-à-dire
 
 chart-picture-flying-weather = Temps de vol
 chart-picture-head-cold = Froid
-chart-picture-head-wind = Vent à 10 m de haut
+chart-picture-head-wind = Vent à { HEIGHT(10) } de haut
 chart-picture-coldest = Le plus froid
 chart-picture-warmest = Le plus chaud
 chart-picture-head-flying = Vol

@@ -33,4 +33,4 @@ dress-fault-food-right = écrire par exemple « 3 kg candy with pollen, rim 50
 dress-fault-frame-feeder = un nourrisseur-cadre pend parmi les rayons
 dress-fault-food-mass-right = écrire le poids de la nourriture, jusqu’à { MASS($most) }
 dress-fault-not-of-food = « { $part } » ne dit rien d’une nourriture sur une ruche
-dress-fault-rim-right = écrire de 5 mm à 200 mm
+dress-fault-rim-right = écrire de { LENGTH(0.005, us: 2) } à { LENGTH(0.2, us: 1) }

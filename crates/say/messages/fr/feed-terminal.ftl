@@ -2,7 +2,7 @@
 
 feed-terminal-head = il manque { MASS($short, digits: 1) } de provisions : { MASS($sugar, digits: 1) } de sucre
 feed-terminal-sugar = Sucre
-feed-terminal-sugar-range = { MASS($least, digits: 1) } à { MASS($most, digits: 1) } : un kilogramme de sucre fait 1,0 à 1,2 kg de provisions
+feed-terminal-sugar-range = { MASS($least, digits: 1) } à { MASS($most, digits: 1) } : le sucre fait 1,0 à 1,2 fois son poids de provisions
 
 feed-terminal-recipe = en poids : { MASS($sugar, digits: 1) } de sucre dans { VOLUME($water, digits: 1) } d’eau font { VOLUME($syrup, digits: 1) }
 feed-terminal-litres = par kg de sucre { NUMBER($litres, digits: 2) } L d’eau

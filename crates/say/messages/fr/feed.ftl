@@ -12,7 +12,7 @@ feed-syrup-spring = Du sirop seulement quand les journées restent au-dessus de 
 feed-which-stores = Ce sur quoi une colonie hiverne compte : le sucre et la plupart des miels se gardent ; miellat et bruyère souillent des abeilles enfermées des mois ; lierre et colza durcissent, et les abeilles meurent de faim à côté faute d’eau. Donner le sucre en dernier, pour qu’il soit mangé d’abord.
 feed-frames-first = Un cadre de provisions operculées d’une ruche lourde et saine du même rucher passe en premier quand il y en a un.
 feed-over-the-cluster = La nourriture solide se met juste au-dessus de la grappe ; laisser aux abeilles un passage autour.
-feed-fondant-alone = Le candi peut être toute la nourriture d’automne, comme beaucoup le font en Grande-Bretagne : un bloc de 12,5 kg dure quatre à cinq semaines à une colonie, posé tant que les journées sont douces.
+feed-fondant-alone = Le candi peut être toute la nourriture d’automne, comme beaucoup le font en Grande-Bretagne : un bloc de { MASS(12.5, digits: 1) } dure quatre à cinq semaines à une colonie, posé tant que les journées sont douces.
 feed-no-pollen = Du pollen ou des protéines dans la nourriture font commencer tôt un couvain qu’il faut tenir chaud et nourrir : du sucre pur jusqu’à ce que les abeilles rentrent du pollen. Certains en mélangent quand même ; alors il ne doit pas s’épuiser.
 feed-dry-sugar = Le sucre sec n’est pris qu’où l’humidité l’atteint : sur du papier au-dessus des têtes de cadres, humecté, un passage laissé libre.
 
@@ -24,7 +24,7 @@ feed-rule-now = À cet écart, aucun des deux n’est sûr : { $fed ->
 }, peser au milieu de l’hiver, et garder { MASS($later) } de candi sous la main
 
 feed-sources-stores = provisions tirées du sucre : { $source }
-feed-sources-densities = densités du sirop : de mémoire, d’après les tables de saccharose à 20 °C des manuels
+feed-sources-densities = densités du sirop : de mémoire, d’après les tables de saccharose à { TEMPERATURE(20) } des manuels
 feed-sources-poured = sucre versé { NUMBER($density, digits: "all") } kg/L : { $source }
 feed-sources-frame = un cadre plein : 0,30 (apiculteurs suédois) à 0,35 kg/dm² (wiki de la Bienen-Zeitung)
 feed-sources-candy = le sucre en plaque ne peut remplacer les provisions d’automne par grand froid : université du Minnesota

@@ -1,7 +1,7 @@
 ## Des classes de traitement, et ce qui borne chacune. Pas de doses : la notice et la loi disent quoi, quand et comment.
 
 fit-class-formic = acide formique
-fit-class-formic-weather = maximum du jour entre 10 et 29,5 °C (50 et 85 °F) quand on le pose ; dès 33 °C dans les premiers jours, il coûte abeilles, couvain et reines
+fit-class-formic-weather = maximum du jour entre 10 et 29,5 °C (50 et 85 °F) quand on le pose ; dès { TEMPERATURE(33) } dans les premiers jours, il coûte abeilles, couvain et reines
 fit-class-formic-brood = atteint les varroas sous les opercules
 fit-class-formic-supers = hausses ôtées, sauf si la notice les permet
 

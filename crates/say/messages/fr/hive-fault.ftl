@@ -12,7 +12,7 @@ hive-fault-needs-frames = dire combien de rayons il tient
 hive-fault-large-combs = a des rayons plus grands que le corps
 hive-fault-large-combs-right = mesurer le rayon dans son cadre, le corps entre ses parois
 hive-fault-narrow = est trop étroit pour { NUMBER($frames) } rayons
-hive-fault-narrow-right = un rayon avec son passage prend 32 à 40 mm de la largeur
+hive-fault-narrow-right = un rayon avec son passage prend { LENGTH(0.032, unit: "no", us: 1) } à { LENGTH(0.04, us: 1) } de la largeur
 hive-fault-needs-name = donner à la ruche un nom ou un numéro, par exemple name = "Alder"
 hive-fault-shut = l’entrée et tous les trous sont fermés : les abeilles ne peuvent sortir ni pour se vider ni pour porter dehors leurs mortes
 hive-fault-shut-right = laisser un passage, entrance = "reduced" ou upper_hole = "25 mm" ; un plancher grillagé laisse entrer l’air et ne laisse sortir aucune abeille

@@ -12,7 +12,7 @@ inside-page-warmth = Au milieu, tant qu’il n’y a pas de couvain, il fait { T
     [more] plus qu’
    *[alike] à peu près autant qu’
 }une petite ampoule. Elles ne chauffent pas la ruche : l’air sous elles est à { TEMPERATURE($below) }.
-inside-page-fuel = Le combustible est la nourriture des rayons, { NUMBER($food) } grammes aujourd’hui. Elle repart en { NUMBER($water) } grammes d’eau dans l’air qu’elles expirent ; une ruche sèche la laisse partir, une ruche froide la retient en givre. Aucune abeille ne sort se soulager avant qu’un jour doux vienne.
-inside-page-spring = Quand les jours allongent, la reine pond de nouveau, le milieu est tenu près de 35 °C pour le couvain, et la nourriture part le plus vite juste avant les premières fleurs.
+inside-page-fuel = Le combustible est la nourriture des rayons, { GRAMS($food, us: 1) } aujourd’hui. Elle repart en { GRAMS($water, us: 1) } d’eau dans l’air qu’elles expirent ; une ruche sèche la laisse partir, une ruche froide la retient en givre. Aucune abeille ne sort se soulager avant qu’un jour doux vienne.
+inside-page-spring = Quand les jours allongent, la reine pond de nouveau, le milieu est tenu près de { TEMPERATURE(35) } pour le couvain, et la nourriture part le plus vite juste avant les premières fleurs.
 inside-page-figures = Les chiffres sont calculés pour cette ruche et ce jour ; la dernière ligne est ce que savent les apiculteurs et que le modèle tient aussi.
 inside-page-others = Autres ruches

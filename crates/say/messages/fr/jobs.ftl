@@ -88,7 +88,7 @@ jobs-bear-fence-on-missed = En vaut encore la peine jusqu’à ce que la neige t
 
 jobs-mouse-guard = Poser la grille à souris
 jobs-mouse-guard-waits = { NUMBER($nights) } nuits de gel en quinze jours : les souris entrent.
-jobs-mouse-guard-why = Avant que la souris soit dedans ; vérifier d’abord qu’il n’y en a pas. Une fente de 8 mm ou moins, et assez large pour ne pas se boucher.
+jobs-mouse-guard-why = Avant que la souris soit dedans ; vérifier d’abord qu’il n’y en a pas. Une fente de { LENGTH(0.008, us: 2) } ou moins, et assez large pour ne pas se boucher.
 jobs-mouse-guard-others = En Finlande, on pose les grilles quand les journées restent sous { TEMPERATURE($air) }.
 jobs-mouse-guard-others-about = En Finlande, on pose les grilles quand les journées restent sous { TEMPERATURE($air) }, ici vers le { DAY($on) }, pour qu’aucun pollen ne soit arraché.
 jobs-mouse-guard-missed = Vérifier d’abord qu’aucune souris n’est dedans, puis la poser : une grille enferme une souris aussi bien qu’elle l’arrête.
@@ -122,7 +122,7 @@ jobs-broodless-missed = Le couvain revenu, il atteint moins de varroas : consu
 
 jobs-midwinter-weighing = La pesée de l’hiver
 jobs-midwinter-weighing-waits = { NUMBER($days) } jours avant que le couvain revienne.
-jobs-midwinter-weighing-why = Un mois sans couvain prend environ un kilogramme, un mois avec couvain trois. Pesé juste avant, il reste le temps de mettre une nourriture solide au-dessus de la grappe.
+jobs-midwinter-weighing-why = Un mois sans couvain prend environ { MASS(1) }, un mois avec couvain { MASS(3) }. Pesé juste avant, il reste le temps de mettre une nourriture solide au-dessus de la grappe.
 jobs-midwinter-weighing-missed = Les soupeser quand même le prochain jour calme : c’est à partir de maintenant que se mange le plus de nourriture.
 
 jobs-brood-begins = Le couvain commence
@@ -187,10 +187,10 @@ jobs-unwrap-why = D’abord les ruches fortes. Une faible garde le sien plus lon
 jobs-unwrap-missed = L’ôter à la prochaine visite.
 
 jobs-first-flow = Miellée : saule, aulne
-jobs-first-flow-waits = 50 degrés-jours au-dessus de 5 °C depuis le milieu de l’hiver : saule et aulne.
+jobs-first-flow-waits = { WARMER($degree-days, unit: "no") } degrés-jours au-dessus de { TEMPERATURE(5) } depuis le milieu de l’hiver : saule et aulne.
 jobs-first-flow-why = La nourriture commence à rentrer les jours de vol. La faim dure encore quinze jours après.
 
-jobs-dandelion-waits = Pissenlits en fleur, vers { NUMBER($degree-days) } degrés-jours au-dessus de 5 °C.
+jobs-dandelion-waits = Pissenlits en fleur, vers { WARMER($degree-days, unit: "no") } degrés-jours au-dessus de { TEMPERATURE(5) }.
 jobs-mite-count-spring = Compter les varroas
 jobs-mite-count-spring-why = Une colonie qui a passé l’hiver n’est pas sans varroas : peu au printemps, c’est beaucoup à l’automne.
 jobs-mite-count-spring-belief = Elle a survécu, donc elle n’a pas de varroas.

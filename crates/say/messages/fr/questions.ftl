@@ -27,9 +27,9 @@ questions-danger-ends-truth = Le plus de nourriture part en mars et avril, quand
 questions-left-asks = Combien reste-t-il de nourriture ?
 questions-left-answer = Peser : les deux côtés levés, ou une balance, moins la ruche vide, les abeilles, la neige et le bois mouillé. Un seul côté montre une tendance.
 questions-weight-is-stores-says = Le poids, ce sont les provisions
-questions-weight-is-stores-truth = Couvain, neige et bois mouillé pèsent aussi : 1 à 3 kg d’eau dans le bois seul.
+questions-weight-is-stores-truth = Couvain, neige et bois mouillé pèsent aussi : { MASS(1, unit: "no") } à { MASS(3) } d’eau dans le bois seul.
 questions-twice-one-side-says = Deux fois un côté, c’est le poids
-questions-twice-one-side-truth = Si la charge est à 5 cm du milieu d’une ruche de 50 cm, c’est faux d’un cinquième.
+questions-twice-one-side-truth = Si la charge est à { LENGTH(0.05) } du milieu d’une ruche de { LENGTH(0.5) }, c’est faux d’un cinquième.
 
 questions-sugar-now-asks = Du sucre maintenant, ou attendre ?
 questions-sugar-now-answer = Le plan compare nourrir et ne rien faire dans les mêmes hivers. La nourriture solide se pose environ trois semaines avant la première faim, en une visite.
@@ -37,7 +37,7 @@ questions-candy-saves-says = Le candi sauve une ruche entrée sans être nourrie
 questions-candy-saves-truth = Par grand froid, les abeilles ne peuvent guère s’en servir ; mieux valent des provisions dans les rayons.
 
 questions-which-feed-asks = Sucre sec, bloc de sucre, candi ou sirop ?
-questions-which-feed-answer = Tant que les abeilles volent et le prennent : du sirop. Au froid : du candi ou un bloc de sucre pris, juste au-dessus de la grappe. Au printemps, dès que les jours restent au-dessus de 10 °C : du sirop léger.
+questions-which-feed-answer = Tant que les abeilles volent et le prennent : du sirop. Au froid : du candi ou un bloc de sucre pris, juste au-dessus de la grappe. Au printemps, dès que les jours restent au-dessus de { TEMPERATURE(10) } : du sirop léger.
 questions-by-cups-says = Deux pour un en tasses, c’est deux pour un
 questions-by-cups-truth = En tasses de sucre et d’eau, cela fait environ 63 parts de sucre sur 100, pas 67.
 questions-boiled-says = Il faut bouillir le sirop, ou l’acidifier au vinaigre
@@ -74,7 +74,7 @@ questions-mesh-asks = Fermer le plancher grillagé ?
 questions-mesh-answer = Sous un dessus chaud, un grillage ouvert nuit peu à l’abri du vent ; au vent, le lange rend le bas plus calme. Une enquête polonaise a trouvé un peu moins de pertes sur grillage.
 
 questions-mouse-asks = Une souris ?
-questions-mouse-answer = Rayons rongés, feuilles ou odeur sur le lange : la chasser un jour doux et poser une grille à fentes de 8 mm au plus ou à trous de 9 mm au plus.
+questions-mouse-answer = Rayons rongés, feuilles ou odeur sur le lange : la chasser un jour doux et poser une grille à fentes de { LENGTH(0.008, us: 2) } au plus ou à trous de { LENGTH(0.009, us: 2) } au plus.
 
 questions-snow-asks = La neige couvre la ruche : la dégager ?
 questions-snow-answer = La neige est poreuse et chaude : la laisser. Garder les trous ouverts là où on les atteint, et ne pas secouer la ruche.
@@ -84,7 +84,7 @@ questions-snow-smothers-truth = Rarement : l’air passe par la neige. Une cou
 questions-ice-asks = De la glace devant l’entrée ?
 questions-ice-answer = Une couche de glace sur une ruche ou son trou s’ouvre, à l’eau tiède et sans coups. Les mortes derrière se tirent avec un fil de fer recourbé.
 
-questions-cold-flight-asks = Des abeilles volent à 3 °C ?
+questions-cold-flight-asks = Des abeilles volent à { TEMPERATURE(3) } ?
 questions-cold-flight-answer = Au soleil et sans vent, quelques-unes volent même juste au-dessus de zéro, et quelques-unes tombent sur la neige. Beaucoup, un jour gris et calme, annoncent un ennui : faim, pillage ou intestin malade.
 
 questions-spots-asks = Des taches brunes sur la ruche ou la neige ?

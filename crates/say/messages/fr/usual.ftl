@@ -27,21 +27,21 @@ usual-mites-britain-board = plus de 9 par jour, à tout moment, est grave
 usual-mites-switzerland-board-from-6 = plus de 10 par jour à la fin de juin : ne pas attendre le traitement principal d’été
 usual-mites-switzerland-board-from-10 = plus de 5 par jour de la mi-octobre à la mi-novembre : un traitement de plus, et celui d’hiver quand même
 
-usual-stores-sweden-finland-and-norway-one = un corps d’abeilles : 16-18 kg de nourriture d’hiver ; au moins 15 kg de sucre
-usual-stores-sweden-finland-and-norway-two = deux corps : 20-25 kg de nourriture d’hiver
-usual-stores-germany-and-neighbours = environ 15 kg là où les abeilles se reposent sans couvain de novembre à janvier, plus de 20 kg dans les hivers doux
+usual-stores-sweden-finland-and-norway-one = un corps d’abeilles : { MASS(16, unit: "no") }-{ MASS(18) } de nourriture d’hiver ; au moins { MASS(15) } de sucre
+usual-stores-sweden-finland-and-norway-two = deux corps : { MASS(20, unit: "no") }-{ MASS(25) } de nourriture d’hiver
+usual-stores-germany-and-neighbours = environ { MASS(15) } là où les abeilles se reposent sans couvain de novembre à janvier, plus de { MASS(20) } dans les hivers doux
 usual-stores-britain-and-ireland-one = 20 kg (45 lb) pour un seul corps à couvain
 usual-stores-britain-and-ireland-two = 25 kg (55 lb) pour un corps à couvain et demi
 usual-stores-ontario-and-quebec-one = la ruche entière à 32 kg (70 lb) ou plus, un seul corps à couvain ; les provisions seules ne sont pas dites
-usual-stores-ontario-and-quebec-two = la ruche entière à 45 kg (100 lb) ou plus, deux corps à couvain ; d’autres demandent 61 kg : les règles se contredisent
+usual-stores-ontario-and-quebec-two = la ruche entière à 45 kg (100 lb) ou plus, deux corps à couvain ; d’autres demandent { MASS(61) } : les règles se contredisent
 usual-stores-minnesota-and-wisconsin = 75-95 lb (34-43 kg) de provisions en trois corps profonds
 usual-stores-canada-two = 70 lb (32 kg) de provisions en deux corps profonds
 usual-stores-canada-one = 55 lb (25 kg) de provisions en un corps profond
 usual-stores-the-far-north-of-america = environ 100 lb (45 kg) de provisions
-usual-stores-switzerland = 15-25 kg de provisions
+usual-stores-switzerland = { MASS(15, unit: "no") }-{ MASS(25) } de provisions
 usual-feeding-sweden-finland-and-norway = le sirop est fini à la fin d’août, et beaucoup en donnent encore en septembre
 usual-feeding-germany-and-neighbours = le sirop est fini à la mi-septembre dans les Alpes et le 1er octobre au plus tard ailleurs
 usual-feeding-southern-ontario = le sirop se donne dans la seconde moitié de septembre
 
-usual-spring-the-canadian-prairie = à la mi-mars, à 0 °C, une grappe sur six à huit cadres est bonne, sur deux ou trois très faible
+usual-spring-the-canadian-prairie = à la mi-mars, à { TEMPERATURE(0) }, une grappe sur six à huit cadres est bonne, sur deux ou trois très faible
 usual-spring-minnesota = à la mi-mars, trois à quatre cadres pleins d’abeilles sont à peu près ce qu’il faut, à diviser en mai

@@ -53,6 +53,6 @@ weather-rain-lacking = précipitations : la plupart des heures sont sans valeu
 weather-rain-blind = précipitations : le fichier n’a presque rien pour { NUMBER($days) } jours, comme les pluviomètres sans chauffage par gel ; { $taken }.
 weather-rain-taken = { $known ->
     [yes] les sommes mensuelles du climat intégré sont réparties également
-   *[no] 50 mm par mois sont pris
+   *[no] { LENGTH(0.05) } par mois sont pris
 }
 weather-snow-derived = la neige au sol est déduite de la température et des précipitations.

@@ -50,5 +50,5 @@ weigh-sources-lifting = levage : Applications Manual for the Revised NIOSH Lif
 weigh-sources-sides = deux côtés : moments autour de l’appui éloigné ; erreurs de lecture : jugement
 weigh-sources-parts = ruche vide : ses dimensions et son bois ; cadres, rayons et toit de mémoire
 weigh-sources-own = ruche vide : chiffre propre au rucher
-weigh-sources-bees = abeilles : environ 2 kg (Bee Craft, septembre 2016)
+weigh-sources-bees = abeilles : environ { MASS(2) } (Bee Craft, septembre 2016)
 weigh-sources-comb = 0,32 ± 0,03 kg/dm² de rayon operculé des deux côtés : apiculteurs suédois 0,30, wiki de la Bienen-Zeitung 0,35

@@ -44,6 +44,6 @@ yard-page-flight-none = Aucun n’est probable d’ici dix jours.
 yard-page-look = Aller voir
 yard-page-lid = Le couvercle, demain à une heure
 yard-page-days = Les jours qui viennent
-yard-page-days-of = Le milieu des temps possibles, non une prévision, sauf si l’une a été donnée. Vent de rase campagne à 10 m de haut.
+yard-page-days-of = Le milieu des temps possibles, non une prévision, sauf si l’une a été donnée. Vent de rase campagne à { HEIGHT(10) } de haut.
 yard-page-told = L’hiver raconté
 yard-page-hives = Ajouter ou changer une ruche

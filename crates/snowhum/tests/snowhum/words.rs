@@ -4,7 +4,8 @@
 
 use snowhum_advice::questions::questions;
 use snowhum_store::Store;
-use snowhum_testkit::{AMERICAN, BRITISH, holds};
+use snowhum_testkit::{AMERICAN, BRITISH, foreign_figures, holds};
+use snowhum_units::System;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
 
@@ -143,6 +144,24 @@ fn every_answer_in_a_terminal_is_in_one_speech_and_fits_it() {
             }
         }
     }
+}
+
+#[test]
+fn no_answer_in_a_terminal_tells_a_figure_in_units_that_were_not_asked_for() {
+    let folder = Folder::new("units");
+    folder.done(&["import", "yard.toml"]);
+    let mut found = Vec::new();
+    for (units, language, reads) in
+        [("us", "en-GB", System::Us), ("us", "de", System::Us), ("metric", "en-GB", System::Metric)]
+    {
+        for asked in ASKED {
+            let said = folder.done(&[asked, &["--units", units, "--language", language]].concat());
+            let whole = said.split_whitespace().collect::<Vec<_>>().join(" ");
+            let figures = foreign_figures(&whole, reads).into_iter();
+            found.extend(figures.map(|figure| format!("{asked:?} {units} {language}: {figure}")));
+        }
+    }
+    assert!(found.is_empty(), "{}", found.join("\n"));
 }
 
 #[test]

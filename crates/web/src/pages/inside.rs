@@ -6,7 +6,7 @@ use maud::{Markup, html};
 use snowhum_advice::HiveAnswer;
 use snowhum_advice::now::ColonyNow;
 use snowhum_say::{Message, inside_page as text};
-use snowhum_units::{Kelvin, System};
+use snowhum_units::{Kelvin, Kilogram, System};
 
 use super::questions::heard;
 use crate::app::App;
@@ -53,10 +53,14 @@ fn story(view: &View, at: usize, colony: &ColonyNow, hive: &HiveAnswer) -> Marku
         p { (marked(tongue, &ball(today, colony, hive, tongue.system()))) }
         @if let Some(picture) = draw::cutaway(view, at, draw::Parts::First) { (picture) }
         p { (say(warmth(hive))) }
-        p { (say(text::fuel(hive.food_g_per_day, hive.water_g_per_day))) }
+        p { (say(text::fuel(grams(hive.food_g_per_day), grams(hive.water_g_per_day)))) }
         p { (say(text::spring())) }
         p class="small" { (say(text::figures())) }
     }
+}
+
+fn grams(mass: f64) -> Kilogram {
+    Kilogram::new(mass * 1e-3)
 }
 
 fn ball((on, air): (Date, Kelvin), colony: &ColonyNow, hive: &HiveAnswer, system: System) -> Message {

@@ -4,7 +4,8 @@ use axum::body::Body;
 use axum::http::{Request, StatusCode};
 use snowhum_advice::questions::questions;
 use snowhum_say::{Language, Message, Tongue};
-use snowhum_testkit::{AMERICAN, BRITISH, holds};
+use snowhum_testkit::{AMERICAN, BRITISH, foreign_figures, holds};
+use snowhum_units::System;
 
 use crate::pages::every_page;
 use crate::support::{Answer, Served, demo, run, run_bare, said};
@@ -26,7 +27,11 @@ async fn none_is_on_any_page(served: &Served, terms: &[&str]) {
 }
 
 async fn choose(served: &Served, words: &str) {
-    let pairs = [("units", "metric"), ("language", words), ("currency", "EUR"), ("colony", "150")];
+    choose_units(served, words, "metric").await;
+}
+
+async fn choose_units(served: &Served, words: &str, units: &str) {
+    let pairs = [("units", units), ("language", words), ("currency", "EUR"), ("colony", "150")];
     assert_eq!(served.post("/settings", &pairs).await.status, StatusCode::SEE_OTHER);
 }
 
@@ -49,6 +54,31 @@ fn a_keeper_in_britain_meets_no_american_word() {
             hive.contains("lang=\"en-GB\"") && holds(&said(&hive), "floor").is_some(),
             "the search does find words"
         );
+    });
+}
+
+/// What pages say in the other system's units; what sources write is theirs, and settings name both.
+async fn foreign_on_pages(served: &Served, reads: System) -> Vec<String> {
+    served.settled().await;
+    let own = |page: &String| !page.starts_with("/source") && page != "/settings";
+    let mut found = Vec::new();
+    for page in every_page(served).into_iter().filter(own) {
+        let text = said(&served.get(&page).await.body);
+        found.extend(foreign_figures(&text, reads).into_iter().map(|figure| format!("{page}: {figure}")));
+    }
+    found
+}
+
+#[test]
+fn no_page_tells_a_figure_in_units_that_were_not_chosen() {
+    run(|served| async move {
+        for (words, units, reads) in
+            [("en-US", "us", System::Us), ("de", "us", System::Us), ("en-GB", "metric", System::Metric)]
+        {
+            choose_units(&served, words, units).await;
+            let found = foreign_on_pages(&served, reads).await;
+            assert!(found.is_empty(), "{words} in {units}:\n{}", found.join("\n"));
+        }
     });
 }
 
