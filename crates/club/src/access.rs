@@ -49,15 +49,23 @@ impl Club {
     /// # Errors
     /// When the database cannot be written.
     pub async fn sign_in(&self, key: &str) -> Result<Option<String>, Fault> {
-        let key: String = key.chars().filter(char::is_ascii_alphanumeric).collect();
         let token = secret();
         let swept = format!("DELETE FROM club.session WHERE NOT ({})", is_good());
         sqlx::query(sqlx::AssertSqlSafe(swept)).execute(self.pool()).await?;
         let row = "INSERT INTO club.session (hash, member, begun_at, used_at) \
                    SELECT $1, member, now(), now() FROM club.key WHERE hash = $2";
-        let row = sqlx::query(row).bind(hash(&token)).bind(hash(&key.to_ascii_lowercase()));
+        let row = sqlx::query(row).bind(hash(&token)).bind(of_key(key));
         let begun = row.execute(self.pool()).await?.rows_affected() == 1;
         Ok(begun.then_some(token))
+    }
+
+    /// Whose key it is, however its groups are parted; none where it is nobody's.
+    ///
+    /// # Errors
+    /// When the database cannot be read.
+    pub async fn holder(&self, key: &str) -> Result<Option<Uuid>, Fault> {
+        let row = sqlx::query_scalar("SELECT member FROM club.key WHERE hash = $1").bind(of_key(key));
+        Ok(row.fetch_optional(self.pool()).await?)
     }
 
     /// Whose session it is; none where it is nobody's, or has ended.
@@ -84,6 +92,12 @@ impl Club {
         sqlx::query("DELETE FROM club.session WHERE hash = $1").bind(hash(token)).execute(self.pool()).await?;
         Ok(())
     }
+}
+
+/// The hash of a key as it was typed.
+fn of_key(key: &str) -> Vec<u8> {
+    let key: String = key.chars().filter(char::is_ascii_alphanumeric).collect();
+    hash(&key.to_ascii_lowercase())
 }
 
 fn is_good() -> String {

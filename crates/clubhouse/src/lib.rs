@@ -8,6 +8,7 @@ mod app;
 mod fault;
 mod frame;
 mod gate;
+mod hand_in;
 mod pages;
 mod routes;
 mod spoken;
@@ -15,5 +16,5 @@ mod sums;
 mod told;
 mod visit;
 
-pub use app::Clubhouse;
+pub use app::{Clubhouse, Read, Reading};
 pub use routes::{paths, router};

@@ -13,10 +13,12 @@ use crate::app::Clubhouse;
 use crate::fault::Fault;
 use crate::pages::{help, losses, night, sharing, yard};
 use crate::spoken::tongue;
-use crate::{gate, spoken};
+use crate::{gate, hand_in, spoken};
 
 /// Largest body that is read: a form of one yard with each mentor of a large club.
 const LARGEST_BODY: usize = 64 * 1024;
+/// Largest export that is read.
+const LARGEST_EXPORT: usize = 64 << 20;
 
 /// The answers to every address.
 pub fn router(house: Clubhouse) -> Router {
@@ -37,7 +39,7 @@ pub fn paths() -> Vec<&'static str> {
 }
 
 /// Each asks by its own arguments who is signed in, but for the way in, the look and the figures of the night.
-fn addresses() -> [(&'static str, MethodRouter<Clubhouse>); 11] {
+fn addresses() -> [(&'static str, MethodRouter<Clubhouse>); 12] {
     [
         ("/", get(help::show)),
         ("/yard/{yard}", get(yard::show)),
@@ -45,6 +47,7 @@ fn addresses() -> [(&'static str, MethodRouter<Clubhouse>); 11] {
         ("/sharing/{yard}", post(sharing::keep)),
         ("/losses", get(losses::show)),
         ("/night", get(night::show)),
+        ("/hand-in", post(hand_in::take).layer(DefaultBodyLimit::max(LARGEST_EXPORT))),
         ("/metrics", get(night::metrics)),
         ("/sign-in", get(gate::show).post(gate::enter)),
         ("/sign-out", post(gate::leave)),

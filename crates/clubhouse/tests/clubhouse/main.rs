@@ -2,6 +2,7 @@
 
 #![expect(clippy::unwrap_used, reason = "a test fails by panicking")]
 
+mod hand_in;
 mod help;
 mod house;
 mod losses;

@@ -233,7 +233,7 @@ fn serve(arguments: &ServeArguments) -> anyhow::Result<()> {
         let listener = here(arguments.port).await?;
         let address = listener.local_addr().map_err(exit::environment)?;
         progress::note(own::pages(format!("http://{address}/")));
-        let pages = snowhum_clubhouse::router(Clubhouse { club: club.clone(), reach });
+        let pages = snowhum_clubhouse::router(Clubhouse { club: club.clone(), reach, read: model::read() });
         let stop = told_to_stop()?;
         tokio::select! {
             () = stop => Ok(()),

@@ -5,7 +5,7 @@
 use snowhum_testkit::postgres::Database;
 use std::io::{BufRead, BufReader};
 use std::path::{Path, PathBuf};
-use std::process::{Command, Stdio};
+use std::process::{Child, Command, Stdio};
 
 const YARD: &str = include_str!("../../../../data/demo/rowan-bank.toml");
 /// Fewer members than shipped: what is compared is the same all the same.
@@ -122,6 +122,40 @@ fn what_is_wrong_is_said_with_what_would_be_right() {
     assert!(code == Some(2) && words.contains("no night is complete yet"), "{words}");
 }
 
+fn served(address: &str) -> (Child, String) {
+    let mut server = snowhum(address, &["club", "serve", "--port", "0"]).stderr(Stdio::piped()).spawn().unwrap();
+    let first = BufReader::new(server.stderr.take().unwrap()).lines().next().unwrap().unwrap();
+    let base = first.split_whitespace().find(|word| word.starts_with("http://")).unwrap().to_owned();
+    (server, base)
+}
+
+#[test]
+fn what_is_handed_in_over_the_network_is_taken_in_as_its_import_is() {
+    let (database, folder) = (Database::shared(), folder("handed_in"));
+    let club = |arguments: &[&str]| says(&database.address, &[&["club"], arguments].concat());
+    let anna = keeper(&folder, "Anna", |yard| yard);
+    let key = club(&["member", "Anna"]);
+    let key = format!("Bearer {}", key.trim().rsplit(' ').next().unwrap());
+    let (mut server, base) = served(&database.address);
+    let agent: ureq::Agent = ureq::Agent::config_builder().http_status_as_error(false).build().into();
+    let sent = |body: &[u8]| {
+        let request = agent.post(format!("{base}hand-in")).header("authorization", &key);
+        let mut answer = request.send(body).unwrap();
+        (answer.status().as_u16(), answer.body_mut().read_to_string().unwrap())
+    };
+    let export = std::fs::read(&anna.export).unwrap();
+    let (torn, taken) = (sent(&export[..export.len() / 2]), sent(&export));
+    server.kill().unwrap();
+    server.wait().unwrap();
+    assert!(torn.0 == 422 && torn.1.contains("the export"), "{torn:?}");
+    assert_eq!(taken, (200, r#"{"changed":1,"left":0,"unchanged":0}"#.to_owned()));
+    let again = club(&["import", &anna.export, "--member", "Anna"]);
+    assert!(again.contains("0 yards new or changed, 1 as they were, 0 left"), "{again}");
+    let back = folder.join("back.json");
+    club(&["export", back.to_str().unwrap(), "--member", "Anna"]);
+    assert!(std::fs::read(back).unwrap() == export, "to the byte");
+}
+
 #[test]
 fn the_pages_tell_a_member_in_the_weeks_words_what_the_night_answered() {
     let (database, folder) = (Database::shared(), folder("pages"));
@@ -132,10 +166,7 @@ fn the_pages_tell_a_member_in_the_weeks_words_what_the_night_answered() {
     club(&["work", "--until-done"]);
     let key = club(&["member", "Anna"]);
     let key = key.trim().rsplit(' ').next().unwrap();
-    let mut server =
-        snowhum(&database.address, &["club", "serve", "--port", "0"]).stderr(Stdio::piped()).spawn().unwrap();
-    let first = BufReader::new(server.stderr.take().unwrap()).lines().next().unwrap().unwrap();
-    let base = first.split_whitespace().find(|word| word.starts_with("http://")).unwrap();
+    let (mut server, base) = served(&database.address);
     let agent: ureq::Agent = ureq::Agent::config_builder().max_redirects(0).http_status_as_error(false).build().into();
     let signed = agent.post(format!("{base}sign-in")).send_form([("key", key)]).unwrap();
     let cookie = signed.headers()["set-cookie"].to_str().unwrap().split(';').next().unwrap().to_owned();

@@ -10,6 +10,7 @@ use snowhum_advice::lessons::{LessonsQuestion, WinterRecord, lessons};
 use snowhum_advice::verdict::LastVerdict;
 use snowhum_apiary::{Apiary, Site};
 use snowhum_club::{Asked, Cell, Handed, Reckon, Winter, Yard};
+use snowhum_clubhouse::Read;
 use snowhum_figures::club::{CELL_LATITUDE, CELL_LONGITUDE};
 use snowhum_store::{Fault, Store};
 
@@ -49,6 +50,13 @@ fn answer(asked: &Asked<'_>) -> anyhow::Result<String> {
     let run = &RunArguments { seed: question.seed, members: question.members, ..usual };
     let asking = Asking { run, last: &kept.told };
     Ok(serde_json::to_string_pretty(&plan::answer_of(&kept.yard, &asking)?)?)
+}
+
+/// The same for the pages, to which it is sent.
+pub(super) fn read() -> Read {
+    Arc::new(|export| {
+        Box::pin(async { handed(Path::new("the export"), export).await.map_err(|error| error.to_string()) })
+    })
 }
 
 /// What a member hands in: the file, and the yards that the records in it hold.
