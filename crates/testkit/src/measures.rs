@@ -33,6 +33,8 @@ const METRIC: [&str; 27] = [
 ];
 const US: [&str; 14] =
     ["lb", "pound", "pounds", "oz", "°f", "in", "inch", "inches", "ft", "mi", "mph", "gal", "btu/(h·°f)", "r"];
+/// Words of a keeper's note before what they noted, where a page tells it as it was noted.
+const NOTED: [&str; 2] = ["side:", "stores:"];
 /// Words after a figure within which the same may stand in the other units, in brackets.
 const NEAR: usize = 4;
 
@@ -58,8 +60,10 @@ fn of_line(line: &str, foreign: &[&str], own: &[&str]) -> Vec<String> {
         figure.ends_with(|last: char| last.is_ascii_digit()) && foreign.contains(&unit.as_str()) && !counts
     };
     let is_typed = |at: usize| {
+        // The give or take of a figure is typed where the figure is.
+        let at = if at >= 3 && words[at - 1] == "±" { at - 3 } else { at };
         let before = words[..=at].join(" ");
-        words[at.saturating_sub(1)..=at].iter().any(|word| word.contains('='))
+        words[at.saturating_sub(1)..=at].iter().any(|word| word.contains('=') || NOTED.contains(word))
             || before.matches('"').count() % 2 == 1
             || [('„', '“'), ('«', '»')]
                 .iter()

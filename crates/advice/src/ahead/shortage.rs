@@ -44,8 +44,9 @@ pub(crate) fn shortages(run: &Run<'_>) -> Shortages {
     let mut alive = by_colony(run, alive_in_spring);
     if lacks.contains(&true) {
         for round in 0..ROUNDS {
-            // The first only bring the amount near: a part of the members suffices.
-            let members = if round + 1 < ROUNDS { run.question.members.min(A_PART) } else { run.question.members };
+            // The first only brings the amount near: a part of the members suffices. An amount too small because of them would stay
+            // so: who is hungry eats less, and what is missing at the end is less than what was.
+            let members = if round == 0 { run.question.members.min(A_PART) } else { run.question.members };
             for (at, fed) in given(run, members, &lacks, &amounts) {
                 if amounts[at] > 0.0 {
                     amounts[at] = (amounts[at] - surplus(&fed)).clamp(0.0, AMPLE);

@@ -204,7 +204,7 @@ jobs-source-none = keine
 jobs-source-brood = das Wintermodell der eigenen Völker unter dem Wetter dieses Standorts
 jobs-source-hunger = das Wintermodell, die eigenen Zählungen und Notizen
 jobs-source-own-day = die eigene Standdatei
-jobs-source-syrup = 55 °F: Merkblatt der Bienenberatung Ontario; drei Wochen zum Eindicken: Merkblatt finnischer Imker
+jobs-source-syrup = 13 °C (55 °F): Merkblatt der Bienenberatung Ontario; drei Wochen zum Eindicken: Merkblatt finnischer Imker
 jobs-source-flow = eigene Rechnung; der eigene Tag der ersten Tracht kann in der Standdatei stehen
 
 jobs-calendar-name = { $yard }: Arbeiten und Termine

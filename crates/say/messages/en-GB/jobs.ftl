@@ -207,7 +207,7 @@ jobs-source-none = none
 jobs-source-brood = the winter model of your colonies under this site's weather
 jobs-source-hunger = the winter model, your counts and your notes
 jobs-source-own-day = your yard file
-jobs-source-syrup = 55 °F: Ontario beekeeping extension leaflet; three weeks to cure: Finnish beekeepers' leaflet
+jobs-source-syrup = 13 °C (55 °F): Ontario beekeeping extension leaflet; three weeks to cure: Finnish beekeepers' leaflet
 jobs-source-flow = our own reckoning; your own date of the first flow can stand in the yard file
 
 # In the keeper's own calendar.

@@ -204,7 +204,7 @@ jobs-source-none = aucune
 jobs-source-brood = le modèle d’hiver des colonies du rucher sous le temps de ce lieu
 jobs-source-hunger = le modèle d’hiver, les comptages et les notes
 jobs-source-own-day = le fichier du rucher
-jobs-source-syrup = 55 °F : feuillet de vulgarisation apicole de l’Ontario ; trois semaines pour mûrir : feuillet des apiculteurs finlandais
+jobs-source-syrup = 13 °C (55 °F) : feuillet de vulgarisation apicole de l’Ontario ; trois semaines pour mûrir : feuillet des apiculteurs finlandais
 jobs-source-flow = notre propre calcul ; la date observée de la première miellée peut figurer au fichier du rucher
 
 jobs-calendar-name = { $yard } : travaux et dates

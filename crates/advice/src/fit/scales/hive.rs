@@ -67,6 +67,6 @@ pub(crate) fn left_on(left: LeftOn) -> Message {
 /// An entrance that lets mice in.
 fn too_high(hive: &Hive, most_mm: f64) -> Option<Message> {
     let entrance = hive.openings.iter().find(|opening| opening.kind == OpeningKind::Entrance)?;
-    let high_mm = 2_000.0 * entrance.height.get();
-    (high_mm > most_mm).then(|| say::hive_mice(say::hive_guard(), high_mm))
+    let high = 2.0 * entrance.height;
+    (1_000.0 * high.get() > most_mm).then(|| say::hive_mice(say::hive_guard(), high))
 }
