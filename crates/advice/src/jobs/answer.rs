@@ -8,7 +8,7 @@ use snowhum_winter::Status;
 
 use crate::answer::WeatherAnswer;
 use crate::now::next_round::NextRound;
-use crate::verdict::answer::ColonyVerdict;
+use crate::verdict::answer::{ColonyVerdict, Step};
 
 /// Name and number of the form; the number rises when a key changes.
 pub const JOBS_SCHEMA: &str = "snowhum.jobs/1";
@@ -28,7 +28,7 @@ pub struct JobsAnswer {
     pub from: Date,
     /// What weather it stands on.
     pub weather: WeatherAnswer,
-    /// The one verdict on each colony on the day asked about, in walking order; none where that day has none.
+    /// The one verdict on each colony on the day asked about, who is due first first; none where that day has none.
     #[serde(default)]
     pub hives: Vec<HiveDue>,
     /// When to go and look, as the day asked about has it.
@@ -54,6 +54,9 @@ pub struct HiveDue {
     /// The day it stands on in a calendar: the last, or the next on which bees fly where a look waits for one; none where
     /// nothing is to be done.
     pub on: Option<Date>,
+    /// What is to be done after it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub then: Vec<Step>,
 }
 
 impl HiveDue {

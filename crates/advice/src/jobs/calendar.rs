@@ -29,7 +29,8 @@ pub fn calendar(answer: &JobsAnswer, yard: &Apiary, tongue: Tongue, stamped: Tim
     calendar.append_property(Property::new("METHOD", "PUBLISH"));
     calendar.append_property(Property::new("X-WR-CALNAME", plain(&tongue.say(&say::calendar_name(&yard.name)))));
     calendar.append_property(Property::new("X-WR-TIMEZONE", plain(&yard.site.zone)));
-    for entry in hives(answer).chain(round(answer)).chain(fortnight(answer)).chain(windows(answer)) {
+    for entry in hives(answer).chain(then(answer)).chain(round(answer)).chain(fortnight(answer)).chain(windows(answer))
+    {
         let title = tongue.say(&say::calendar_title(&entry.what, &yard.name));
         let told = [title, tongue.say_all(&entry.says).join("\n")].map(|text| plain(&text));
         calendar.push(event(answer, &entry, yard, &told).append_property(stamp(stamped)).done());
@@ -59,6 +60,23 @@ fn hives(answer: &JobsAnswer) -> impl Iterator<Item = Entry> {
             says: vec![invented(answer)],
         })
     })
+}
+
+/// What comes after it there, each under its last day.
+fn then(answer: &JobsAnswer) -> impl Iterator<Item = Entry> {
+    answer
+        .hives
+        .iter()
+        .flat_map(|hive| hive.then.iter().enumerate().map(move |(at, step)| (hive, at, step)))
+        .filter_map(|(hive, at, step)| {
+            Some(Entry {
+                job: format!("hive {} {}", hive.name, at + 2),
+                day: step.by?,
+                kind: Kind::By,
+                what: say::hive_then(&hive.name, step.words()),
+                says: vec![invented(answer)],
+            })
+        })
 }
 
 /// The next walk past the hives, where it would tell something.

@@ -11,6 +11,7 @@ use crate::ahead::run::{PlanQuestion, Run};
 use crate::broodless::BroodDays;
 use crate::dates::Dates;
 use crate::now::answer::{ColonyNow, NowAnswer};
+use crate::verdict::answer::ColonyFirst;
 
 /// The window of hunger.
 pub(super) const HUNGER: &str = "food-runs-out";
@@ -60,13 +61,17 @@ pub(super) fn hungry(now: &NowAnswer) -> Option<JobWindow> {
 pub(super) fn due(now: &NowAnswer) -> Vec<HiveDue> {
     let flight = now.flight_day.map_or(now.as_of, |flight| flight.on);
     // A hive indoors waits for no flight.
-    let indoors = |name: &str| now.first.colonies.iter().any(|one| one.name == name && one.is_indoors());
+    let first = |name: &str| now.first.colonies.iter().find(|one| one.name == name);
+    let indoors = |name: &str| first(name).is_some_and(ColonyFirst::is_indoors);
     let next = |name: &str| if indoors(name) { now.as_of } else { flight };
     let of_colony = |colony: &ColonyNow| HiveDue {
         name: colony.name.clone(),
         on: colony.verdict.first.as_ref().map(|_| colony.verdict.by.unwrap_or_else(|| next(&colony.name))),
         verdict: colony.verdict.clone(),
         says: Message::from(&colony.about),
+        then: first(&colony.name).into_iter().flat_map(ColonyFirst::then).cloned().collect(),
     };
-    now.colonies.iter().map(of_colony).collect()
+    let mut due: Vec<HiveDue> = now.colonies.iter().map(of_colony).collect();
+    due.sort_by_key(|hive| hive.verdict.place());
+    due
 }

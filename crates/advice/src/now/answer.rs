@@ -152,7 +152,10 @@ impl ColonyNow {
     /// When its food runs out, in words.
     #[must_use]
     pub fn food_lasts(&self, to: LooksTo) -> Message {
-        self.runs_out.run_out(to, self.fates.hungry > self.fates.well)
+        let Fates { well, hungry, starved, .. } = self.fates;
+        // Who is told to feed more than one in ten is not told beside it that nine in ten are well fed.
+        let short = (hungry + starved) > 0.1 * (well + hungry + starved);
+        self.runs_out.run_out(to, hungry > well || self.runs_out.p10.is_none() && short)
     }
 
     /// Whether it was seen dead and nobody has looked yet for what ended it: until then the model's causes stand.

@@ -14,7 +14,7 @@ use crate::looks_to::LooksTo;
 pub const SOUND: f64 = 0.8;
 
 /// How soon a colony needs its keeper.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Urgency {
     /// Today, or tomorrow at the latest.
@@ -69,6 +69,12 @@ impl ColonyVerdict {
             }
     }
 
+    /// Its place among those of a yard: who is due first stands first.
+    #[must_use]
+    pub fn place(&self) -> impl Ord + use<> {
+        (!self.is_urgent(), self.word, self.by)
+    }
+
     /// Whether it needs the keeper within a week; a dead hive does until it is closed and looked into.
     #[must_use]
     pub fn is_urgent(&self) -> bool {
@@ -117,6 +123,13 @@ pub struct ColonyFirst {
     /// Where its hive stands, or is to stand, that winters indoors.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub indoors: Option<IndoorsAnswer>,
+}
+
+impl ColonyFirst {
+    /// What is to be done after what is first.
+    pub fn then(&self) -> impl Iterator<Item = &Step> {
+        self.steps.iter().filter(|step| Some(&step.task) != self.verdict.first.as_ref())
+    }
 }
 
 impl Step {

@@ -3,6 +3,7 @@
 jobs-note-usual-year = Die Tage gelten für ein übliches Jahr hier, nicht für dieses: auch den Himmel und die kommenden Tage ansehen.
 jobs-note-not-counted = Für diese Saison ist noch kein Volk gezählt: Brut und Hunger beruhen allein auf Regeln der Imkerei.
 jobs-hive = { $hive }: { $verdict }: { $says }
+jobs-hive-then = { $hive }: { $says }
 jobs-sentence = { SENTENCE($of) }
 
 jobs-due-now = jetzt fällig

@@ -5,6 +5,7 @@
 jobs-note-usual-year = Dates stand for a usual year here, not for this one: look at the sky and the coming days as well.
 jobs-note-not-counted = No colony is counted for this season yet: brood and hunger stand on rules of the trade alone.
 jobs-hive = { $hive }: { $verdict }: { $says }
+jobs-hive-then = { $hive }: { $says }
 jobs-sentence = { SENTENCE($of) }
 
 jobs-due-now = due now

@@ -3,6 +3,7 @@
 jobs-note-usual-year = Les dates valent pour une année ordinaire ici, non pour celle-ci : regarder aussi le ciel et les jours qui viennent.
 jobs-note-not-counted = Aucune colonie n’est encore comptée pour cette saison : couvain et faim ne reposent que sur les règles du métier.
 jobs-hive = { $hive } : { $verdict } : { $says }
+jobs-hive-then = { $hive } : { $says }
 jobs-sentence = { SENTENCE($of) }
 
 jobs-due-now = à faire maintenant

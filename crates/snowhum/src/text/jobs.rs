@@ -18,6 +18,9 @@ pub(crate) fn words(answer: &JobsAnswer) -> String {
     let mut page = in_words(&title) + "\n";
     for hive in &answer.hives {
         page += &format!("  {}\n", wrapped(hive.words(), 4));
+        for step in &hive.then {
+            page += &format!("    {}\n", wrapped(step.words(), 4));
+        }
     }
     page += &wrapped(shared::stands_on_weather(&answer.weather.source), 0);
     page += "\n";

@@ -67,8 +67,9 @@ fn begun(app: &App) -> Message {
 
 /// Who needs the keeper, in one sentence.
 fn first(now: &NowAnswer, tongue: Tongue) -> Markup {
+    let ranked = ranked(now);
     let names = |of: &dyn Fn(&ColonyVerdict) -> bool| -> Vec<Message> {
-        now.colonies.iter().filter(|colony| of(&colony.verdict)).map(|colony| (&colony.name).into()).collect()
+        ranked.iter().filter(|(_, colony)| of(&colony.verdict)).map(|(_, colony)| (&colony.name).into()).collect()
     };
     let acting = names(&ColonyVerdict::is_urgent);
     let watched = names(&|verdict| matches!(verdict.word, Urgency::By | Urgency::LookInside));
@@ -81,6 +82,13 @@ fn first(now: &NowAnswer, tongue: Tongue) -> Markup {
     html! { p class="lede" { (marked(tongue, &says)) } }
 }
 
+/// The hives, each with its place in the yard, who is due first first.
+fn ranked(now: &NowAnswer) -> Vec<(usize, &ColonyNow)> {
+    let mut ranked: Vec<_> = now.colonies.iter().enumerate().collect();
+    ranked.sort_by_key(|(_, colony)| colony.verdict.place());
+    ranked
+}
+
 /// Hives up to which each that needs the keeper has a card of its own: five screens of a phone hold thirty.
 const MANY: usize = 8;
 
@@ -91,8 +99,8 @@ fn by_need(view: &View, now: &NowAnswer) -> Markup {
         Urgency::By | Urgency::LookInside => 1,
         Urgency::LeaveAlone | Urgency::Lost => 2,
     };
-    let group =
-        |wanted: usize| now.colonies.iter().enumerate().filter(move |(_, colony)| need(&colony.verdict) == wanted);
+    let ranked = ranked(now);
+    let group = |wanted: usize| ranked.iter().copied().filter(move |(_, colony)| need(&colony.verdict) == wanted);
     let is_long = now.colonies.len() > MANY;
     let say = |message: Message| view.tongue().say(&message);
     html! {
@@ -217,8 +225,7 @@ fn told((not, done): (f64, f64)) -> Message {
 
 /// What comes after the first thing; none where nothing does.
 fn next(now: &NowAnswer, at: usize, tongue: Tongue) -> Option<String> {
-    let step = now.first.colonies.get(at)?.steps.get(1)?;
-    Some(tongue.sentence(&step.words()))
+    now.first.colonies.get(at)?.then().next().map(|step| tongue.sentence(&step.words()))
 }
 
 /// Where figures of a kind come from.

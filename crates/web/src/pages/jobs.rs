@@ -65,7 +65,7 @@ fn body(view: &View, answer: &JobsAnswer) -> Markup {
     html! {
         @if !answer.hives.is_empty() {
             ul class="evidence" {
-                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (tongue.capital(&hive.says)) "." } }
+                @for hive in &answer.hives { li { strong { (hive.name) } " " (chip(view, &hive.verdict)) " " (tongue.capital(&hive.says)) "." @for step in &hive.then { " " (tongue.sentence(&step.words())) } } }
             }
         }
         p class="ways no-print" { a href="/jobs.ics" { (say(text::calendar())) } a href="/spring" { (say(text::first_look())) } }
