@@ -81,7 +81,8 @@ fn today_comes_before_this_week_and_an_earlier_day_before_a_later() {
 fn food_of_which_more_than_one_in_ten_run_short_is_not_said_to_last_plainly() {
     run(|served| async move {
         served.settled().await;
-        let answer: NowAnswer = serde_json::from_str(&served.get("/api/now").await.body).unwrap();
+        let mut answer: Value = serde_json::from_str(&served.get("/api/now").await.body).unwrap();
+        let answer: NowAnswer = serde_json::from_value(answer["now"].take()).unwrap();
         let mut colony = answer.colonies[0].clone();
         colony.runs_out = OpenDates { p10: None, p50: None, p90: None };
         let mut said = |hungry: f64| {
