@@ -213,5 +213,5 @@ fn refused(table: Table, number: u64, wrong: Wrong) -> Wrong {
 }
 
 fn unreadable(at: impl Into<Message>, what: impl Into<Message>) -> Wrong {
-    Wrong::Unreadable { at: at.into(), what: what.into(), form: "export" }
+    Wrong::Unreadable { at: Box::new(at.into()), what: what.into(), form: "export" }
 }

@@ -66,7 +66,7 @@ pub enum Wrong {
     /// A file to be read in is not in order.
     Unreadable {
         /// Line or entry.
-        at: Message,
+        at: Box<Message>,
         /// What is wrong.
         what: Message,
         /// What would be right, as the text names it.
@@ -136,7 +136,7 @@ impl Wrong {
             Self::AlreadyThere => say::already_there(),
             Self::Disk { what } => say::disk(what),
             Self::NotEmpty => say::not_empty(),
-            Self::Unreadable { at, what, form } => say::unreadable(at, form, what),
+            Self::Unreadable { at, what, form } => say::unreadable(&**at, form, what),
             Self::Unfit { field, what, right } => say::unfit(field, right, what),
             Self::NoSuchNote { id } => say::no_such_note(id),
             Self::InAnotherYard { what, name } => say::in_another_yard(name, what),

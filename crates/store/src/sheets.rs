@@ -124,5 +124,5 @@ fn of_csv(error: csv::Error) -> Wrong {
 }
 
 fn unreadable(at: Message, what: Message) -> Wrong {
-    Wrong::Unreadable { at, what, form: "sheet" }
+    Wrong::Unreadable { at: Box::new(at), what, form: "sheet" }
 }
