@@ -47,8 +47,9 @@ pub(crate) async fn take(
     };
     match house.club.take_in(member, &handed).await {
         Ok(taken) => {
-            let (changed, unchanged, left) = (taken.changed, taken.unchanged, taken.left);
-            Json(json!({ "changed": changed, "unchanged": unchanged, "left": left })).into_response()
+            // In the order of the alphabet, which is that of every build.
+            let (changed, left, unchanged) = (taken.changed, taken.left, taken.unchanged);
+            Json(json!({ "changed": changed, "left": left, "unchanged": unchanged })).into_response()
         }
         Err(fault) => refused(&fault, tongue(&headers)),
     }

@@ -86,7 +86,9 @@ fn one_that_stays_in_twice_while_its_neighbours_fly_falls_below_half_its_odds() 
         let flights = [Flight::None, Flight::Well, Flight::Traffic, Flight::Thin];
         let told = odds(scene, &watched(world, scene, &walked(fine, flights), None));
         assert!(told[0] < 0.5 * untold[0], "{told:?} {untold:?}");
-        assert!((1..4).all(|place| told[place] > untold[place]), "{told:?} {untold:?}");
+        assert!([1, 3].into_iter().all(|place| told[place] > untold[place]), "{told:?} {untold:?}");
+        // Robbers come and go too, at a dead hive in late spring above all.
+        assert!(told[0] < told[2] && told[2] < told[3], "{told:?}");
     });
 }
 

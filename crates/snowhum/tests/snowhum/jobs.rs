@@ -39,8 +39,10 @@ fn jobs_promise_their_keys_and_write_a_calendar() {
         }
     }
     let due = hives.iter().filter(|hive| !hive["on"].is_null()).count();
+    let steps = hives.iter().filter_map(|hive| hive["then"].as_array()).flatten();
+    let then = steps.filter(|step| !step["by"].is_null()).count();
     let events = calendar.matches("BEGIN:VEVENT").count();
-    assert!(events <= dated + due && events > 25, "{events} events for {dated} windows and {due} hives");
+    assert!(events <= dated + due + then && events > 25, "{events} events, {dated} windows, {due} hives, {then} steps");
 }
 
 #[test]
