@@ -3,6 +3,7 @@
 use crate::database::{Club, speak_for};
 use crate::fault::Fault;
 use serde::Serialize;
+use snowhum_say::{Message, club_page as say};
 use uuid::Uuid;
 
 /// Of how many seconds the speed is told.
@@ -19,6 +20,16 @@ pub struct Status {
     pub queue: Queue,
     /// Answers a second, over the last five minutes.
     pub speed: f64,
+}
+
+impl Status {
+    /// How long the rest of a night takes, in words; none where nothing of it is left.
+    #[must_use]
+    pub fn ahead(&self, night: &Progress) -> Option<Message> {
+        let left = night.left();
+        let minutes = (left as f64 / self.speed / 60.0).ceil();
+        (left > 0).then(|| if self.speed > 0.0 { say::left(left, minutes) } else { say::stalled(left) })
+    }
 }
 
 /// How far a night has come.
@@ -62,6 +73,15 @@ impl Progress {
     #[must_use]
     pub fn left(&self) -> i64 {
         self.asked - self.done - self.failed
+    }
+
+    /// How far it has come, in words.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self.failed {
+            0 => say::progress(self.asked, self.done),
+            failed => say::progress_failed(self.asked, self.done, failed),
+        }
     }
 }
 

@@ -64,7 +64,7 @@ fn bearer(headers: &HeaderMap) -> Option<&str> {
 /// What the database says in its own words is for the machine's keeper.
 fn refused(fault: &Fault, tongue: Tongue) -> Response {
     match fault {
-        Fault::NotTheirs { .. } => wrong(StatusCode::CONFLICT, &fault.to_string()),
+        Fault::NotTheirs { .. } => wrong(StatusCode::CONFLICT, &tongue.say(&fault.message())),
         Fault::Unreachable { .. } => wrong(StatusCode::SERVICE_UNAVAILABLE, &tongue.say(&text::unreadable())),
         _ => wrong(StatusCode::INTERNAL_SERVER_ERROR, &tongue.say(&text::unreadable())),
     }

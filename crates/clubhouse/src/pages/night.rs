@@ -4,7 +4,7 @@ use axum::extract::State;
 use axum::http::{HeaderMap, header};
 use axum::response::{IntoResponse, Response};
 use maud::{Markup, html};
-use snowhum_club::{Progress, Status};
+use snowhum_club::Progress;
 use snowhum_say::{Message, Tongue, club_page as text};
 use snowhum_web::house::marked;
 
@@ -38,7 +38,7 @@ async fn shown(house: &Clubhouse, visit: Visit) -> Result<Markup, Fault> {
     for (at, night) in status.nights.iter().enumerate() {
         let own = house.club.failures(night.night, Some(visit.member.id)).await?;
         // An earlier one is not computed any more.
-        let ahead = (at == 0 && night.left() > 0).then(|| ahead(night, &status));
+        let ahead = (at == 0).then(|| status.ahead(night)).flatten();
         nights.push(one(night, &own, ahead, visit.tongue)?);
     }
     let read = match status.nights.iter().find(|night| night.is_complete()) {
@@ -62,25 +62,12 @@ fn one(night: &Progress, own: &[(String, String)], ahead: Option<Message>, tongu
         section {
             h2 { (say(text::night_of(day(&night.day)?))) }
             (bar(night))
-            p { (say(progress(night))) }
+            p { (say(night.message())) }
             @if let Some(ahead) = ahead { p class="small" { (say(ahead)) } }
             @for (yard, why) in own { p class="caution" { (marked(tongue, &text::failure(why.as_str(), yard.as_str()))) } }
             @if unseen > 0 { p class="small" { (say(text::others_failed(unseen as f64))) } }
         }
     })
-}
-
-fn progress(night: &Progress) -> Message {
-    let (asked, done, failed) = (night.asked as f64, night.done as f64, night.failed as f64);
-    if night.failed == 0 { text::progress(asked, done) } else { text::progress_failed(asked, done, failed) }
-}
-
-/// How long the rest takes.
-fn ahead(night: &Progress, status: &Status) -> Message {
-    if status.speed <= 0.0 {
-        return text::stalled(night.left() as f64);
-    }
-    text::left(night.left() as f64, (night.left() as f64 / status.speed / 60.0).ceil())
 }
 
 /// Answered, and framed behind it what failed; its words stand under it.

@@ -11,7 +11,7 @@ use std::path::{Path, PathBuf};
 use clap::{Args, Subcommand, ValueEnum};
 use jiff::civil::Date;
 use serde_json::json;
-use snowhum_club::{Club, Fault, Night, Pace, Progress, Role, Status, Worker};
+use snowhum_club::{Club, Fault, Night, Pace, Role, Status, Worker};
 use snowhum_clubhouse::Clubhouse;
 use snowhum_say::{Message, club_page, club_terminal as own, records_terminal, shared_terminal as shared};
 use snowhum_web::Reach;
@@ -304,14 +304,8 @@ fn status(arguments: &StatusArguments, common: &Common) -> anyhow::Result<()> {
 
 fn words(status: &Status) -> String {
     let Some(night) = status.nights.first() else { return in_words(&own::no_night()) };
-    let mut page = in_words(&own::night(&night.day, progress_of(night))) + "\n";
-    if night.left() > 0 {
-        let minutes = night.left() as f64 / status.speed / 60.0;
-        let left = if status.speed > 0.0 {
-            club_page::left(night.left(), minutes.ceil())
-        } else {
-            club_page::stalled(night.left())
-        };
+    let mut page = in_words(&own::night(&night.day, night.message())) + "\n";
+    if let Some(left) = status.ahead(night) {
         page += &text::entry(own::left(), left);
     }
     page += &text::entry(own::cost(), own::hours(night.core_ms as f64 / 3.6e6));
@@ -323,13 +317,6 @@ fn words(status: &Status) -> String {
     }
     let last = status.nights.iter().find(|night| night.is_complete());
     page + &text::entry(own::read(), last.map_or_else(club_page::no_night, |night| own::last(&night.day)))
-}
-
-fn progress_of(night: &Progress) -> Message {
-    match night.failed {
-        0 => club_page::progress(night.asked, night.done),
-        failed => club_page::progress_failed(night.asked, night.done, failed),
-    }
 }
 
 fn answers(folder: &Path, common: &Common) -> anyhow::Result<()> {
