@@ -102,12 +102,14 @@ fn weigh(situation: &Situation<'_>, candidate: &Candidate) -> Weighed {
     let touched = base.touched(&candidate.events);
     // A dead colony gains nothing, and what is done for it costs the same.
     let alive = base.ahead.alive(situation.colony);
-    let mut gains = gains(base, base.question.members, food.as_slice(), &candidate.events);
-    let mut found = base.mean_by_all(&touched, &gains);
+    let by = |members: usize| {
+        let gains = gains(base, members, food.as_slice(), &candidate.events);
+        (base.mean_by_all(&touched, &gains), gains)
+    };
+    let (mut found, mut gains) = by(base.question.members);
     let all = base.trajectories[situation.colony].members();
     if alive * found.error > SURE_ENOUGH && all > gains.len() {
-        gains = self::gains(base, all, food.as_slice(), &candidate.events);
-        found = base.mean_by_all(&touched, &gains);
+        (found, gains) = by(all);
     }
     let (gain, error) = (alive * found.value, alive * found.error);
     let money = &base.question.apiary.money;

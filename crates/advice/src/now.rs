@@ -27,8 +27,6 @@ pub use look_today::LookToday;
 pub use next_round::{HiveLook, Looked, NextRound};
 pub use thresholds::Thresholds;
 
-use std::sync::Mutex;
-
 use jiff::ToSpan;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
@@ -41,7 +39,7 @@ use snowhum_winter::{Action, Environment, Housed, WarmWall, Yard};
 use crate::ahead::base::Base;
 use crate::ahead::run::{PlanQuestion, Run};
 use crate::ahead::shortage::LEFT_IN_SPRING;
-use crate::ahead::start::{Ahead, Watched};
+use crate::ahead::start::{Ahead, Made, Watched};
 use crate::answer::WeatherAnswer;
 use crate::looks_to::LooksTo;
 use crate::plan::colony_plan;
@@ -209,7 +207,7 @@ impl<'a> Ground<'a> {
             beside: walls,
             behind: until / 24,
             openings,
-            made: Mutex::default(),
+            made: Made::default(),
         });
         let base = Base::found(Run::over(&self.question.plan, ahead, self.housed_now(&estimates)));
         let expectations = expect::all(&scene, &estimates, walls, (until, self.question.thresholds));

@@ -89,16 +89,17 @@ impl Done {
 fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, mut programme: Programme, done: &Done) -> ColonyFirst {
     let base = ground.base;
     let run = done.run(base, at, &programme);
-    let fed = |run: &Trajectory| -> Vec<f64> {
-        run.ends.iter().map(|end| facts.alive * end.fed_and_queenright(base.fed())).collect()
-    };
     // Not rounded: what is told is a whole number of hives, and rounded twice it would be another.
-    let chance = |run: &Trajectory| base.mean_by_all(&[at], &fed(run)).value.clamp(0.0, 1.0);
+    let found = |run: &Trajectory| {
+        let fed: Vec<f64> = run.ends.iter().map(|end| facts.alive * end.fed_and_queenright(base.fed())).collect();
+        let found = base.mean_by_all(&[at], &fed);
+        Estimate { value: found.value.clamp(0.0, 1.0), ..found }
+    };
     let lives = facts.fate == Fate::Lives;
     let stays = !programme.steps.iter().any(|step| step.task.empties_the_hive());
-    let if_done = (lives && stays).then(|| chance(run));
-    if let Some(chance) = if_done.filter(|_| programme.steps.is_empty()) {
-        let found = Estimate { value: chance, ..base.mean_by_all(&[at], &fed(run)) };
+    let fares = (lives && stays).then(|| found(run));
+    let if_done = fares.map(|found| found.value);
+    if let Some(found) = fares.filter(|_| programme.steps.is_empty()) {
         programme.steps.extend(doubt::look(ground, &mut programme.held, found, run));
     }
     ColonyFirst {
@@ -106,7 +107,7 @@ fn colony(ground: &Ground<'_>, at: usize, facts: &Facts<'_>, mut programme: Prog
         verdict: verdict(ground, &facts.fate, &programme.steps),
         if_not: lives.then(|| {
             let apart = base.apart(at).map(|apart| facts.alive * apart.fed_and_queenright);
-            apart.unwrap_or_else(|| chance(&base.trajectories[at]))
+            apart.unwrap_or_else(|| found(&base.trajectories[at]).value)
         }),
         short_kg: if lives { rounded(base.shortages[at].get(), 1) } else { 0.0 },
         why: reasons::of(ground, at, facts, (&programme, run, if_done)),

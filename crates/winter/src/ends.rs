@@ -79,6 +79,12 @@ impl Ends {
         self.by_cause().into_iter().filter(|(_, p)| *p > 0.0).max_by(|a, b| a.1.total_cmp(&b.1)).map(|(cause, _)| cause)
     }
 
+    /// Chance of an end for want of food, be there none or none within reach.
+    #[must_use]
+    pub fn of_hunger(&self) -> f64 {
+        self.starved + self.isolation_starvation
+    }
+
     /// Chance of any end.
     #[must_use]
     pub fn total(&self) -> f64 {

@@ -86,7 +86,9 @@ pub fn run(yard: &Yard<'_>, schedule: &Schedule, settings: Settings) -> Vec<Traj
 /// [`run`] with vectors of a given width: the same answer, in another time.
 #[must_use]
 pub fn run_with(vectors: Vectors, yard: &Yard<'_>, schedule: &Schedule, settings: Settings) -> Vec<Trajectory> {
-    Course { laws: Laws { vectors, ..Laws::of(yard.parameters) }, ..Course::of(yard, settings) }.run(schedule).0
+    let mut course = Course::of(yard, settings);
+    course.laws.vectors = vectors;
+    course.run(schedule).0
 }
 
 /// [`run`] with nothing done, and the wall of each hive that warms another.

@@ -24,10 +24,7 @@ pub(crate) struct Apart {
 /// By colony; none where food is not short.
 pub(crate) fn apart(run: &Run<'_>, fed: &Shortages) -> Vec<Option<Apart>> {
     // What mites left too small to be short may still be hungry.
-    let hungry = |end: &MemberEnd| {
-        let starved = end.ended.starved + end.ended.isolation_starvation;
-        starved + end.queenright - end.fed_and_queenright(run.fed())
-    };
+    let hungry = |end: &MemberEnd| end.ended.of_hunger() + end.queenright - end.fed_and_queenright(run.fed());
     let told =
         |at: usize| ((mean_of_ends(&run.trajectories[at], hungry) - TOLD[0]) / (TOLD[1] - TOLD[0])).clamp(0.0, 1.0);
     let asked: Vec<usize> = (0..run.housed.len()).filter(|at| told(*at) > 0.0).collect();

@@ -80,6 +80,11 @@ impl<'a> Run<'a> {
         self.rerun_of(self.question.members, places, events)
     }
 
+    /// The same of the first members alone, who are those of every run.
+    pub(crate) fn rerun_of(&self, members: usize, places: &[usize], events: &[Event]) -> Vec<Trajectory> {
+        self.ahead.run(&self.housed, places, events, Settings { members, ..self.end_only() })
+    }
+
     /// A chance of colony `at` at the end of a run again, by what this run tells of all members.
     pub(crate) fn chance(&self, at: usize, again: &Trajectory, of: impl Fn(&MemberEnd) -> f64) -> f64 {
         self.mean_by_all(&[at], &again.ends.iter().map(of).collect::<Vec<_>>()).value.clamp(0.0, 1.0)
@@ -89,16 +94,16 @@ impl<'a> Run<'a> {
     pub(crate) fn mean_by_all(&self, places: &[usize], found: &[f64]) -> Estimate {
         let known = |place: &usize| {
             let of = |figure: &dyn Fn(&MemberEnd) -> f64| self.trajectories[*place].ends.iter().map(figure).collect();
-            let starved = |end: &MemberEnd| end.ended.starved + end.ended.isolation_starvation;
             let fed = |end: &MemberEnd| end.fed_and_queenright(self.fed());
-            [of(&|end| end.queenright), of(&fed), of(&starved), of(&|end| end.ended.mites), of(&|end| end.ended.other)]
+            [
+                of(&|end| end.queenright),
+                of(&fed),
+                of(&|end| end.ended.of_hunger()),
+                of(&|end| end.ended.mites),
+                of(&|end| end.ended.other),
+            ]
         };
         mean_by_all(found, places.iter().flat_map(known).collect())
-    }
-
-    /// The same of the first members alone, who are those of every run.
-    pub(crate) fn rerun_of(&self, members: usize, places: &[usize], events: &[Event]) -> Vec<Trajectory> {
-        self.ahead.run(&self.housed, places, events, Settings { members, ..self.end_only() })
     }
 
     /// The colonies that events touch, with the hives they warm, in order.

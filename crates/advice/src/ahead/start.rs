@@ -28,15 +28,7 @@ pub(crate) struct FromStart<'a> {
     parameters: &'a Parameters,
     /// Walls that warm a hive, by the lender's place, as they were in the first run.
     walls: Vec<Option<WarmWall>>,
-    made: Mutex<Vec<MadeTogether>>,
-}
-
-/// Colonies that were run, what was done to them and their ends.
-struct MadeTogether {
-    part: Vec<Housed>,
-    events: Vec<Event>,
-    settings: Settings,
-    ends: Vec<Trajectory>,
+    made: Made<Together, Vec<Trajectory>>,
 }
 
 /// Colonies as the watch believes them to be.
@@ -51,16 +43,40 @@ pub(crate) struct Watched<'a> {
     pub(crate) behind: usize,
     /// Entrance and upper hole of each colony as they were last noted.
     pub(crate) openings: Vec<NotedOpenings>,
-    /// Ends of runs that were made: what is weighed by itself is asked for again with the rest of a programme.
-    pub(crate) made: Mutex<Vec<Made>>,
+    pub(crate) made: Made<Alone, Trajectory>,
 }
 
-/// A run that was made, and its end.
-pub(crate) struct Made {
-    place: usize,
-    members: usize,
-    done: Vec<(usize, Action)>,
-    end: Trajectory,
+/// Colonies run together, what was done to them, and how.
+type Together = (Vec<Housed>, Vec<Event>, Settings);
+/// A colony's place, its members and what was done to it.
+type Alone = (usize, usize, Vec<(usize, Action)>);
+
+/// Ends of runs that were made, by what was asked: what is weighed by itself is asked for again with the rest of a programme.
+pub(crate) struct Made<Asked, Ends>(Mutex<Vec<(Asked, Ends)>>);
+
+impl<Asked, Ends> Default for Made<Asked, Ends> {
+    fn default() -> Self {
+        Self(Mutex::default())
+    }
+}
+
+impl<Asked: PartialEq, Ends: Clone> Made<Asked, Ends> {
+    /// What the same asked before ended in; where that is not known, or days are kept, the run is made.
+    fn or_run(&self, asked: Asked, record: Record, run: impl FnOnce(&Asked) -> Ends) -> Ends {
+        if record != Record::End {
+            return run(&asked);
+        }
+        if let Some((_, ends)) = self.known().iter().find(|(before, _)| *before == asked) {
+            return ends.clone();
+        }
+        let ends = run(&asked);
+        self.known().push((asked, ends.clone()));
+        ends
+    }
+
+    fn known(&self) -> MutexGuard<'_, Vec<(Asked, Ends)>> {
+        self.0.lock().unwrap_or_else(PoisonError::into_inner)
+    }
 }
 
 impl Ahead<'_> {
@@ -140,7 +156,7 @@ impl Ahead<'_> {
 
 impl<'a> FromStart<'a> {
     pub(crate) fn new(environment: Environment, parameters: &'a Parameters) -> Self {
-        Self { environment, parameters, walls: Vec::new(), made: Mutex::default() }
+        Self { environment, parameters, walls: Vec::new(), made: Made::default() }
     }
 
     /// Runs what hangs together by itself, and what was run before not again.
@@ -170,20 +186,14 @@ impl<'a> FromStart<'a> {
 
     fn run_group(&self, housed: &[Housed], group: &[usize], events: &[Event], settings: Settings) -> Vec<Trajectory> {
         let (part, events) = part_of(housed, group, events);
-        let is_it = |made: &&MadeTogether| made.part == part && made.events == events && made.settings == settings;
-        if let Some(made) = locked(&self.made).iter().find(is_it) {
-            return made.ends.clone();
-        }
         let walls: Vec<Option<&WarmWall>> = group
             .iter()
             .map(|place| self.walls.get(housed[*place].neighbour.filter(|lender| !group.contains(lender))?)?.as_ref())
             .collect();
-        let yard = Yard { environment: &self.environment, parameters: self.parameters, colonies: &part };
-        let ends = run_beside(&yard, &walls, &Schedule::new(events.clone()), settings);
-        if settings.record == Record::End {
-            locked(&self.made).push(MadeTogether { part, events, settings, ends: ends.clone() });
-        }
-        ends
+        self.made.or_run((part, events, settings), settings.record, |(part, events, settings)| {
+            let yard = Yard { environment: &self.environment, parameters: self.parameters, colonies: part };
+            run_beside(&yard, &walls, &Schedule::new(events.clone()), *settings)
+        })
     }
 }
 
@@ -233,28 +243,14 @@ fn part_of(housed: &[Housed], places: &[usize], events: &[Event]) -> (Vec<Housed
     (places.iter().map(alone).collect(), events.iter().filter_map(among).collect())
 }
 
-fn locked<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
-    mutex.lock().unwrap_or_else(PoisonError::into_inner)
-}
-
 impl Watched<'_> {
     fn run(&self, place: usize, events: &[Event], settings: Settings) -> Trajectory {
         let mut own: Vec<(usize, Action)> = events.iter().filter_map(|event| self.own(place, event)).collect();
         own.sort_by_key(|(day, _)| *day);
-        let run = |own: &[(usize, Action)]| {
+        self.made.or_run((place, settings.members, own), settings.record, |(_, members, own)| {
             let (outlook, beside) = (&self.outlooks[place], self.beside[place].as_ref());
-            outlook.run_of(settings.members, &self.scene, beside, own, settings.record)
-        };
-        if settings.record != Record::End {
-            return run(&own);
-        }
-        let is_it = |made: &&Made| made.place == place && made.members == settings.members && made.done == own;
-        if let Some(made) = locked(&self.made).iter().find(is_it) {
-            return made.end.clone();
-        }
-        let end = run(&own);
-        locked(&self.made).push(Made { place, members: settings.members, done: own, end: end.clone() });
-        end
+            outlook.run_of(*members, &self.scene, beside, own, settings.record)
+        })
     }
 
     /// What an event means for one colony alone: of frames moved, one side takes and the other hangs in.

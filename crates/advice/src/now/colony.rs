@@ -61,12 +61,11 @@ impl Spring {
 
     /// With what ended already and what ends from here.
     fn fates(&self, ended: &Ends, ahead: &Ends) -> Fates {
-        let starved = |ends: &Ends| ends.starved + ends.isolation_starvation;
         let well = self.fed.0;
         let lives = self.alive.max(well);
         let queenless = self.queenless.min(lives - well);
         let dead = (1.0 - lives).max(0.0);
-        let starved = (starved(ended) + starved(ahead) + self.hidden).clamp(0.0, dead);
+        let starved = (ended.of_hunger() + ahead.of_hunger() + self.hidden).clamp(0.0, dead);
         Fates { well, hungry: lives - well - queenless, queenless, starved, died_otherwise: dead - starved }
     }
 }
